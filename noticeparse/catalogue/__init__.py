@@ -1,0 +1,17 @@
+"""The catalogue of finding codes: one entry per code, and nothing else.
+
+A finding is made from a code, a span and the values its message names.  Codes are stable: they may
+be retired, never reused.
+"""
+
+from __future__ import annotations
+
+from noticeparse.catalogue import actions, depths, features, lights, notices, positions, texts
+from noticeparse.faults import Entry
+
+ENTRIES: dict[str, Entry] = {
+    entry.code: entry
+    for module in (actions, depths, features, lights, notices, positions, texts)
+    for entry in module.ENTRIES
+}
+"""Every code of the catalogue, in alphabetical order of the subject modules."""

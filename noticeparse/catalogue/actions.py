@@ -1,0 +1,5 @@
+"""Finding codes about actions."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

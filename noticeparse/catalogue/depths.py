@@ -1,0 +1,5 @@
+"""Finding codes about depths."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

@@ -1,0 +1,5 @@
+"""Finding codes about features."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

@@ -1,0 +1,5 @@
+"""Finding codes about lights."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

@@ -1,0 +1,5 @@
+"""Finding codes about notices."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

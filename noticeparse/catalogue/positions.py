@@ -1,0 +1,5 @@
+"""Finding codes about positions."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

@@ -1,0 +1,5 @@
+"""Finding codes about texts."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = ()

@@ -1,0 +1,25 @@
+"""Exact figures: `Decimal` inside, a plain JSON number when written."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from typing import Annotated
+
+from pydantic import PlainSerializer
+
+FOOT_M = Decimal("0.3048")
+FATHOM_M = Decimal("1.8288")
+NAUTICAL_MILE_M = Decimal(1852)
+CABLE_M = Decimal("185.2")
+
+
+def as_number(value: Decimal | int) -> int | float:
+    """The JSON number nearest to an exact value; whole values stay whole."""
+    return int(value) if value == int(value) else float(value)
+
+
+Number = Annotated[
+    Decimal,
+    PlainSerializer(as_number, return_type=float | int, when_used="json"),
+]
+"""An exact figure of a record, written to JSON as the nearest number."""

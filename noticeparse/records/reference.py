@@ -1,0 +1,17 @@
+"""A notice named by its number."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+from noticeparse.spans import Record
+
+NoticeStatus = Literal["permanent", "temporary", "preliminary", "radio_warning"]
+
+
+class NoticeRef(Record):
+    """Number, year and status of a notice named in the text."""
+
+    number: int
+    year: int | None
+    status: NoticeStatus
