@@ -40,7 +40,8 @@ def source(name: str) -> str:
     return (folder() / f"{name}.lark").read_text("utf-8")
 
 
-def _from_folder(base: Any, path: str) -> tuple[str, str]:
+def from_folder(base: Any, path: str) -> tuple[str, str]:
+    """Lark import hook: grammar files are found by name in the one folder."""
     return path, (folder() / path).read_text("utf-8")
 
 
@@ -57,7 +58,7 @@ def build(
         parser="lalr",
         start=list(start) if isinstance(start, tuple) else start,
         transformer=callbacks,
-        import_paths=[_from_folder],
+        import_paths=[from_folder],
         maybe_placeholders=False,
         **options,
     )

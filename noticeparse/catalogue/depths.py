@@ -1,5 +1,99 @@
-"""Finding codes about depths."""
+"""Finding codes about depths, drying heights, clearances and heights."""
 
 from noticeparse.faults import Entry
 
-ENTRIES = ()
+_PRACTICE = "common practice, no published source"
+_MEMORY = "from memory"
+_INT1 = "INT 1, section I (soundings and their abbreviations)"
+
+ENTRIES = (
+    Entry(
+        "clearance-unit-not-stated", "info", "no unit is stated for `{written}`: read as metres",
+        "read in feet, the clearance would be less than a third",
+        "look at the chart's title for the unit of heights", _PRACTICE,
+    ),
+    Entry(
+        "clearance-unit-unclear", "error", "`{written}` has no unit, and the chart is not metric",
+        "heights and depths of such a chart may be in different units",
+        "take the unit from the chart's title and ask the issuer", _PRACTICE,
+    ),
+    Entry(
+        "depth-capital-m", "warning", "`{written}`: a capital M stands for metres or for miles",
+        "print in capitals makes a depth look like a distance",
+        "compare with the original notice", "INT 1, section B: m metres, M sea miles",
+    ),
+    Entry(
+        "depth-decimals", "warning", "`{written}` has more than one decimal of a metre",
+        "charts show decimetres at most; a figure may have slipped in",
+        "compare each figure with the original notice", "IHO S-4, B-410 (from memory)",
+    ),
+    Entry(
+        "depth-drying-high", "warning", "a drying height of `{written}` is more than 15 m",
+        "no tide uncovers that much; the figure may be a height or have lost its point",
+        "compare with the original notice", _PRACTICE,
+    ),
+    Entry(
+        "depth-feet-over-five", "error", "`{written}`: a fathom holds six feet, so 5 is the last",
+        "the small figure on a fathom chart counts feet; this one cannot",
+        "ask whether the depth is in metres and decimetres", _INT1,
+    ),
+    Entry(
+        "depth-figure-raised", "error", "`{written}`: a raised figure is no part of a depth",
+        "it may be a small figure lost from its place, or a footnote mark",
+        "take the depth from the original notice", _PRACTICE,
+    ),
+    Entry(
+        "depth-figures-apart", "error", "the figures of `{written}` stand apart",
+        "`8 6` can be 8 and 6 decimetres, or 86: the small figure is lost",
+        "take the depth from the original notice", _PRACTICE,
+    ),
+    Entry(
+        "depth-impossible", "error", "`{written}` is deeper than any sea",
+        "a point or a small figure is lost", "take the depth from the original notice",
+        "the deepest sounding of all is about 10 900 m",
+    ),
+    Entry(
+        "depth-letter-in-figure", "warning", "`{written}` has a letter for a figure",
+        "a figure read from a letter may be another figure",
+        "compare each figure with the original notice", _PRACTICE,
+    ),
+    Entry(
+        "depth-like-a-year", "warning", "`{written}` can be a year as well as a depth",
+        "a year of survey taken for a depth is a deep hole on the chart",
+        "compare with the original notice", _PRACTICE,
+    ),
+    Entry(
+        "depth-minus", "error", "`{written}`: a minus can be a dash, a depth or a drying height",
+        "above or below chart datum is the difference between a rock and water",
+        "ask the issuer to write `dries` or `depth`", _PRACTICE,
+    ),
+    Entry(
+        "depth-several", "error", "`{written}` gives more than one depth",
+        "one sounding has one figure; which one is meant is not said",
+        "ask the issuer which is the least", _PRACTICE,
+    ),
+    Entry(
+        "depth-small-figure-of-feet", "error", "`{written}`: feet have no small figure",
+        "the chart's unit or the figure is wrong", "look at the chart's title for its unit", _INT1,
+    ),
+    Entry(
+        "depth-thousands", "error", "`{written}`: three decimals, or thousands",
+        "the depth may be a thousand times greater", "take the depth from the original notice",
+        _PRACTICE,
+    ),
+    Entry(
+        "depth-unit-differs", "warning", "`{written}` is not in the unit of the chart",
+        "the notice may be written for another chart, or the unit slipped",
+        "look at the chart's title for its unit", _MEMORY,
+    ),
+    Entry(
+        "depth-unit-not-stated", "info", "no unit is stated for `{written}`: read as metres",
+        "on a chart in fathoms or feet the same figure is another depth",
+        "look at the chart's title for its unit", "IHO S-4, B-410 (from memory)",
+    ),
+    Entry(
+        "depth-unread", "error", "`{written}` cannot be read as a depth",
+        "a depth that is not read is not on the chart", "take the depth from the original notice",
+        _PRACTICE,
+    ),
+)

@@ -1,5 +1,38 @@
-"""Finding codes about notices."""
+"""Finding codes about notices, their heads and the text around them."""
 
 from noticeparse.faults import Entry
 
-ENTRIES = ()
+_COMMON = "common practice, no published source"
+
+ENTRIES = (
+    Entry(
+        "chart-not-named", "info", "no chart is named for these actions",
+        "they cannot be put on a sheet until the chart is known",
+        "look for the chart in the original notice", _COMMON,
+    ),
+    Entry(
+        "date-impossible", "warning", "there is no day `{written}`",
+        "a period of validity or an edition cannot be told", "look for a slip in the date",
+        "ISO 8601",
+    ),
+    Entry(
+        "notice-head-missing", "info", "these lines stand under no notice number",
+        "without its number a correction cannot be recorded on the chart",
+        "add the head of the notice", _COMMON,
+    ),
+    Entry(
+        "text-action-lost", "error", "an action may be lost here: `{written}`",
+        "a missing correction is as dangerous as a wrong one",
+        "read these words in the original notice", _COMMON,
+    ),
+    Entry(
+        "text-left-over", "info", "not read, belongs to no notice: `{written}`",
+        "nothing in it bears on a chart as far as can be told", "see that nothing is missed",
+        _COMMON,
+    ),
+    Entry(
+        "text-unread", "warning", "not read, but it may bear on a chart: `{written}`",
+        "it holds a position, a verb, a chart number or a figure with a unit",
+        "read these words in the original notice", _COMMON,
+    ),
+)  # fmt: skip

@@ -2,4 +2,86 @@
 
 from noticeparse.faults import Entry
 
-ENTRIES = ()
+_MANUAL = "IMO MSC.1/Circ.1310, message element 6"
+_ISO = "ISO 6709:2008"
+
+ENTRIES = (
+    Entry(
+        "position-cut-off", "error", "the text breaks off within the position `{written}`",
+        "the rest of the figures is lost; the item cannot be plotted",
+        "get the notice again from its issuer", "common practice, no published source",
+    ),
+    Entry(
+        "position-degrees-out-of-range", "error", "`{written}`: {axis} has {figure} degrees",
+        "latitude ends at 90 and longitude at 180 degrees",
+        "look for a digit slip and ask the issuer", _ISO,
+    ),
+    Entry(
+        "position-exchanged", "warning", "longitude stands before latitude in `{written}`",
+        "an exchanged pair is the sign of a slip in the columns",
+        "check both against the original notice", _MANUAL,
+    ),
+    Entry(
+        "position-half-missing", "error", "`{written}` has no {axis} beside it",
+        "half a position cannot be plotted", "look for the other half in the original notice",
+        _ISO,
+    ),
+    Entry(
+        "position-hemisphere-conflict", "error", "`{written}` gives the {axis} twice",
+        "one of the two letters is wrong and nobody can say which", "ask the issuer", _ISO,
+    ),
+    Entry(
+        "position-hemisphere-missing", "error", "no hemisphere stands with `{written}`",
+        "the position may lie on the other side of the equator or of the prime meridian",
+        "take the letter from the original notice; it is never assumed", _MANUAL,
+    ),
+    Entry(
+        "position-letter-for-figure", "warning", "`{written}` has the letter `{letter}` for a figure",
+        "a figure read from a letter may be another figure",
+        "compare each figure with the original notice", "common practice, no published source",
+    ),
+    Entry(
+        "position-longitude-digits", "warning", "`{written}`: degrees of longitude have three figures",
+        "a figure may be lost: 23-45W can be 123-45W",
+        "compare with the original notice", _MANUAL,
+    ),
+    Entry(
+        "position-minutes-out-of-range", "error", "`{written}`: {figure} minutes; 59 is the last",
+        "the figure is impossible and is never carried over into the degrees",
+        "look for a digit slip and ask the issuer", _MANUAL,
+    ),
+    Entry(
+        "position-precision-differs", "warning",
+        "latitude and longitude of `{written}` have unlike numbers of decimals",
+        "a figure may be lost from one of the two", "compare with the original notice", _MANUAL,
+    ),
+    Entry(
+        "position-seconds-out-of-range", "error", "`{written}`: {figure} seconds; 59 is the last",
+        "the figure is impossible and is never carried over into the minutes",
+        "look for a digit slip and ask the issuer", _ISO,
+    ),
+    Entry(
+        "position-seconds-unclear", "error",
+        "`{written}`: the last figures may be seconds or decimals of a minute",
+        "the two readings differ by up to half a mile",
+        "take the position from the original notice", "common practice, no published source",
+    ),
+    Entry(
+        "position-shared-degrees-unknown", "error",
+        "`{written}` leaves out the degrees and no position stands before it",
+        "the degrees are never assumed", "take the degrees from the original notice", _MANUAL,
+    ),
+    Entry(
+        "position-sign-and-hemisphere", "error", "`{written}` has a sign and a hemisphere letter",
+        "the two may cancel each other or say the same twice", "ask the issuer", _ISO,
+    ),
+    Entry(
+        "position-symbol-lost", "warning", "the degree sign of `{written}` was lost in copying",
+        "what was lost with it cannot be seen", "compare with the original notice",
+        "common practice, no published source",
+    ),
+    Entry(
+        "position-unreadable", "error", "`{written}` cannot be read as a position",
+        "the item cannot be plotted", "take the position from the original notice", _ISO,
+    ),
+)  # fmt: skip

@@ -1,0 +1,1 @@
+"""Builds the records of the contract from the drafts of the layout."""

@@ -1,0 +1,235 @@
+"""From an item to an action: verb, feature, geometry, with the faults of each."""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from noticeparse.build.context import Context
+from noticeparse.build.geometry import GeometryReading, read_geometry
+from noticeparse.build.positions import Labels, with_quality
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.readers.changes import read_change, read_swap
+from noticeparse.readers.features import read_feature
+from noticeparse.readers.places import Split, split_phrase
+from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
+from noticeparse.records.depth import DepthUnit
+from noticeparse.records.feature import Feature
+from noticeparse.records.geometry import Geometry
+from noticeparse.records.position import PositionQuality
+from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
+
+# Words, notes and pasted blocks may stand anywhere on the sheet.
+_NEEDS_NO_PLACE = frozenset(
+    {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
+     "compass_rose", "magnetic_variation"}
+)  # fmt: skip
+_QUALITIES: dict[str, PositionQuality] = {
+    "pa": "approximate", "position approximate": "approximate", "approximate": "approximate",
+    "approx": "approximate", "pd": "doubtful", "position doubtful": "doubtful",
+    "rep": "reported", "reported": "reported",
+}  # fmt: skip
+_LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
+
+
+class ActionReading(NamedTuple):
+    """An action, or None where the item is none; faults count in the repaired text."""
+
+    action: Action | None
+    faults: list[Fault]
+
+
+class _Described(NamedTuple):
+    feature: Feature
+    faults: list[Fault]
+    changes: tuple[Change, ...] = ()
+    replacement: Feature | None = None
+
+
+def read_action(
+    context: Context, item: Item, labels: Labels, unit: DepthUnit | None
+) -> ActionReading:
+    """The action of an item; an item without a readable verb is none and leaves an error."""
+    faults = list(item.faults)
+    verb = canonical_verb(item.verb) if item.verb else None
+    if verb is None:
+        if not any(fault.code == "verb-unknown" for fault in faults):
+            faults.append(_over(context, item, "item-without-verb"))
+        _note_labels(context, item, labels)
+        return ActionReading(None, faults)
+    words = gather(context.text, item.words)
+    split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
+    if item.words and item.groups and not split.description_end and verb != "amend":
+        split = Split(len(words.text), ())
+    description = words.part(0, split.description_end)
+    place_faults: list[Fault] = []
+    reading = read_geometry(
+        context,
+        item,
+        split.parts,
+        words,
+        labels,
+        kind=_kind_of(description.text, unit, verb),
+        is_move=verb == "move",
+        says_limit=_says_limit(words.text),
+        faults=place_faults,
+    )
+    geometry, rest = _with_quality(reading)
+    described = _describe(verb, item, concatenated(description, rest), context, unit)
+    faults += described.faults + place_faults
+    faults += _place_faults(context, item, verb, described.feature, reading)
+    _define_label(item, labels, geometry, faults)
+    return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _over(context: Context, item: Item, code: str, **values: str) -> Fault:
+    start, end = item_extent(item)
+    return Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def item_extent(item: Item) -> Piece:
+    """From the first character of an item to the last of its last position."""
+    starts = [start for start, _ in item.pieces]
+    start = min(starts) if starts else 0
+    places = [place.element.end for group in item.groups for place in group.places]
+    word_ends = [end for _, end in (*item.words, *item.change)]
+    if not places:
+        ends = [*word_ends, *(end for _, end in item.pieces)]
+        return start, max(ends, default=start)
+    first_place = min(place.element.start for group in item.groups for place in group.places)
+    if item.words and item.words[0][0] > first_place:
+        return start, max(*places, *word_ends)
+    return start, max(places)
+
+
+def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:
+    if verb == "amend":
+        return read_change(words, unit).feature.kind
+    if verb == "replace":
+        return read_swap(words, unit, new_first=None).feature.kind
+    return read_feature(words, unit).feature.kind
+
+
+def _says_limit(words: str) -> bool:
+    cleaned = words.lower().replace(",", " ").replace(":", " ").split()
+    return not _LIMIT_WORDS.isdisjoint(cleaned)
+
+
+def _with_quality(reading: GeometryReading) -> tuple[Geometry, Stretch]:
+    """A quality mark behind the last coordinate belongs to that position."""
+    geometry, rest = reading.geometry, reading.rest
+    quality = _QUALITIES.get(rest.text.lower().strip(" ().,"))
+    if quality is None or not geometry.positions:
+        return geometry, rest
+    positions = with_quality(geometry.positions, quality)
+    return geometry.model_copy(update={"positions": positions}), EMPTY
+
+
+def _describe(
+    verb: Verb, item: Item, words: Stretch, context: Context, unit: DepthUnit | None
+) -> _Described:
+    phrase = _with_columns(verb, item, words, context)
+    if verb == "amend":
+        change = read_change(phrase.text, unit)
+        return _Described(change.feature, _outer(phrase, change.faults), change.changes)
+    if verb == "replace":
+        swap = read_swap(phrase.text, unit, new_first=None)
+        return _Described(
+            swap.feature, _outer(phrase, swap.faults), replacement=swap.replacement
+        )
+    feature = read_feature(phrase.text, unit)
+    return _Described(feature.feature, _outer(phrase, feature.faults))
+
+
+def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> Stretch:
+    """The phrase with what its OLD and NEW columns, or its key of change, say."""
+    if not item.change:
+        return words
+    new = gather(context.text, item.change)
+    old = gather(context.text, item.old)
+    if verb == "replace":
+        return concatenated(concatenated(words, old), new, " by ")
+    if not old.text:
+        joint = ": " if " to " in f" {new.text} " else " to "
+        return concatenated(words, new, joint)
+    named = words.text.lower().startswith(("name", "legend"))
+    quote = '"' if named and not old.text.startswith('"') else ""
+    both = concatenated(words, old, f" from {quote}")
+    return concatenated(both, new, f"{quote} to {quote}", quote)
+
+
+def _outer(words: Stretch, faults: Any) -> list[Fault]:
+    return [
+        fault._replace(
+            start=words.outer(fault.start), end=words.outer(max(fault.end - 1, fault.start)) + 1
+        )
+        for fault in faults
+    ]
+
+
+def _place_faults(
+    context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
+) -> list[Fault]:
+    if not item.has_place:
+        if feature.kind in _NEEDS_NO_PLACE:
+            return []
+        return [_over(context, item, "item-without-position")]
+    if verb == "move" and not any(
+        group.role == "to" or "to" in context.joined(group.lead).lower().split()
+        for group in item.groups
+    ):
+        return [_over(context, item, "move-without-destination")]
+    return []
+
+
+def _define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[Fault]) -> None:
+    if item.label is None or item.label_piece is None:
+        return
+    if not labels.define(item.label, list(geometry.positions)):
+        values = {"letter": item.label}
+        faults.append(Fault("letter-used-twice", *item.label_piece, values))
+
+
+def _note_labels(context: Context, item: Item, labels: Labels) -> None:
+    """An item that is no action may still name positions that later items refer to."""
+    words = gather(context.text, item.words)
+    read_geometry(
+        context, item, (), words, labels, kind="unknown", is_move=False, says_limit=False, faults=[]
+    )
+
+
+def _record(
+    context: Context,
+    item: Item,
+    verb: Verb,
+    described: _Described,
+    geometry: Geometry,
+    reading: GeometryReading,
+) -> Action:
+    start, end = item_extent(item)
+    shared: dict[str, Any] = {
+        "written_verb": _written_verb(item.verb or ""),
+        "label": item.label,
+        "feature": described.feature,
+        "geometry": geometry,
+        "text": context.written(start, end),
+        "span": context.span(start, end),
+    }
+    if verb == "amend":
+        return Amend(**shared, changes=list(described.changes))
+    if verb == "replace":
+        assert described.replacement is not None
+        return Replace(**shared, replacement=described.replacement)
+    if verb == "move":
+        assert reading.destination is not None
+        return Move(**shared, destination=reading.destination)
+    return Insert(**shared) if verb == "insert" else Delete(**shared)
+
+
+def _written_verb(words: str) -> str:
+    verb = " ".join(words.strip(" .:").split())
+    for auxiliary in (" been ", " be ", "is ", "are ", "was ", "were "):
+        if auxiliary in verb:
+            verb = verb.rpartition(auxiliary)[2]
+    return verb

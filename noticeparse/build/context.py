@@ -1,0 +1,52 @@
+"""The text that records are built from, and the way back to the original."""
+
+from __future__ import annotations
+
+from bisect import bisect_left
+
+from noticeparse.layout.drafts import Piece
+from noticeparse.spans import LineIndex, Span
+from noticeparse.text import RepairedText
+
+
+class Context:
+    """The repaired text, its lines, what of it is furniture, and the edition's year."""
+
+    def __init__(self, repaired: RepairedText, text: str, ignored: list[Piece]) -> None:
+        self.repaired = repaired
+        self.text = text
+        """The repaired text, with the quote marks of mail blanked out."""
+        self.ignored = sorted(ignored)
+        self._ignored_ends = [end for _, end in self.ignored]
+        self.lines = LineIndex(repaired.given)
+        self.year: int | None = None
+
+    def span(self, start: int, end: int) -> Span:
+        """The span in the original text of a stretch of the repaired text."""
+        return self.lines.span(
+            self.repaired.original(start), self.repaired.original_end(max(end, start))
+        )
+
+    def written(self, start: int, end: int) -> str:
+        """The words of a stretch as they stand in the original, without furniture, on one line."""
+        parts, at = [], start
+        row = bisect_left(self._ignored_ends, start + 1)
+        for ignored_start, ignored_end in self.ignored[row:]:
+            if ignored_start >= end:
+                break
+            parts.append(self._given(at, max(at, ignored_start)))
+            at = max(at, ignored_end)
+        parts.append(self._given(at, max(at, end)))
+        return " ".join(" ".join(parts).split())
+
+    def _given(self, start: int, end: int) -> str:
+        if end <= start:
+            return ""
+        repaired = self.repaired
+        if not repaired.repairs:
+            return repaired.given[start:end]
+        return repaired.given[repaired.original(start) : repaired.original_end(end)]
+
+    def joined(self, pieces: list[Piece]) -> str:
+        """Pieces as written, joined by blanks."""
+        return " ".join(self.written(start, end) for start, end in pieces)

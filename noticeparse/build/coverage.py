@@ -1,0 +1,112 @@
+"""The account of every character: read, ignored as page furniture, or unread."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from noticeparse.build.context import Context
+from noticeparse.faults import Fault
+from noticeparse.findings import Located
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.lines import Line
+from noticeparse.records.bulletin import Coverage
+from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.features import has_kind
+
+_NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
+
+
+def count_coverage(context: Context, ignored: list[Piece], unread: list[Piece]) -> Coverage:
+    """Counts of non-space characters of the original; the three add up to all of them."""
+    given = context.repaired.given
+    total = _solid(given)
+    unread_here = _merged(_to_original(context, unread))
+    ignored_here = _without(_merged(_to_original(context, ignored)), unread_here)
+    ignored_count = sum(_solid(given[start:end]) for start, end in ignored_here)
+    spans = [piece for piece in unread_here if _solid(given[piece[0] : piece[1]])]
+    unread_count = sum(_solid(given[start:end]) for start, end in spans)
+    return Coverage(
+        characters=total,
+        read=total - ignored_count - unread_count,
+        ignored=ignored_count,
+        unread=unread_count,
+        unread_spans=[context.lines.span(start, end) for start, end in spans],
+    )
+
+
+def _solid(text: str) -> int:
+    return len("".join(text.split()))
+
+
+def _to_original(context: Context, pieces: Iterable[Piece]) -> list[Piece]:
+    repaired = context.repaired
+    return [(repaired.original(start), repaired.original_end(end)) for start, end in pieces]
+
+
+def _merged(pieces: Iterable[Piece]) -> list[Piece]:
+    found: list[Piece] = []
+    for start, end in sorted(pieces):
+        if end <= start:
+            continue
+        if found and start <= found[-1][1]:
+            found[-1] = (found[-1][0], max(found[-1][1], end))
+        else:
+            found.append((start, end))
+    return found
+
+
+def _without(pieces: list[Piece], others: list[Piece]) -> list[Piece]:
+    """The pieces less what the others cover; both are merged and in order."""
+    found: list[Piece] = []
+    for start, end in pieces:
+        at = start
+        for other_start, other_end in others:
+            if other_end <= at:
+                continue
+            if other_start >= end:
+                break
+            if other_start > at:
+                found.append((at, other_start))
+            at = max(at, other_end)
+        if at < end:
+            found.append((at, end))
+    return found
+
+
+def unread_blocks(context: Context, lines: list[Line]) -> list[Piece]:
+    """Unread lines that follow each other, as one stretch each."""
+    found: list[Piece] = []
+    last_row = -2
+    for line in sorted(lines, key=lambda line: line.start):
+        if not line.elements:
+            continue
+        start, end = line.elements[0].start, line.elements[-1].end
+        if found and line.row == last_row + 1:
+            found[-1] = (found[-1][0], end)
+        else:
+            found.append((start, end))
+        last_row = line.row
+    return found
+
+
+def unread_fault(context: Context, piece: Piece, *, is_action: bool) -> Located:
+    """What to say of an unread stretch: the more it may hold, the louder."""
+    start, end = piece
+    words = context.text[start:end]
+    values = {"written": context.written(start, end)}
+    if is_action:
+        return Located(Fault("text-action-lost", start, end, values))
+    code = "text-unread" if _may_bear(words) else "text-left-over"
+    return Located(Fault(code, start, end, values))
+
+
+def _may_bear(words: str) -> bool:
+    """Whether words hold a chart number, or a figure with a unit beside a charted feature."""
+    if "CHART_WORD" in head_kinds(words) and any(c.isdigit() for c in words):
+        return True
+    parts = words.replace(",", " ").split()
+    unit = any(
+        before[-1].isdigit() and after.strip(".;") in _NUMBER_WITH_UNIT
+        for before, after in zip(parts, parts[1:], strict=False)
+    )
+    return unit and has_kind(words)

@@ -1,0 +1,120 @@
+"""The edition as a whole: its title, number and date, and the lists it prints about itself."""
+
+from __future__ import annotations
+
+from noticeparse.build.context import Context
+from noticeparse.layout.bulletin import ListDraft
+from noticeparse.layout.lines import Line
+from noticeparse.readers.dates import read_date
+from noticeparse.readers.editions import LineWords, read_line_words
+from noticeparse.readers.heads import read_parts
+from noticeparse.readers.references import read_number
+from noticeparse.records.bulletin import Edition, EditionList, ListEntry
+from noticeparse.records.reference import NoticeRef
+
+_FRONT_LINES = 12
+
+
+def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, list[Line]]:
+    """The edition that the front lines state, and the lines that say nothing of it."""
+    title: str | None = None
+    number: str | None = None
+    year: int | None = None
+    issued: str | None = None
+    left: list[Line] = []
+    for index, line in enumerate(front):
+        words = context.text[line.start : line.end]
+        found = read_line_words(words)
+        own = _number(found)
+        date = _issued(found, year)
+        telling = own is not None or date is not None
+        if telling and index < _FRONT_LINES:
+            number, year = (number, year) if number else (own or (None, None))
+            issued = issued or _issued(found, year)
+            title = title or _title(context, line)
+        elif title is None and found.plain_words and not found.first("MAIL_HEAD", "MESSAGE_MARK"):
+            title = _title(context, line)
+        elif not found.first("NOTICES"):
+            left.append(line)
+    if number is None and issued is None:
+        # Without a number or a date the first line is only a line.
+        return None, [line for line in front if line.elements]
+    if year is None and issued is not None:
+        year = int(issued[:4])
+    return Edition(title=title, number=number, year=year, issued=issued), left
+
+
+def _title(context: Context, line: Line) -> str | None:
+    cells = context.written(line.start, line.end)
+    first = next((e for e in line.elements if e.kind == "words"), None)
+    if first is None:
+        return None
+    end = first.end
+    for element in line.elements[1:]:
+        if element.gap:
+            break
+        end = element.end
+    return context.written(first.start, end).strip(" -–|") or cells
+
+
+def _number(found: LineWords) -> tuple[str | None, int | None] | None:
+    words = found.first("EDITION_NUMBER", "YEAR_AND_NUMBER")
+    if words is None:
+        return None
+    figures = "".join(c if c.isdigit() else " " for c in words).split()
+    years = [figure for figure in figures if len(figure) == 4 and figure[:2] in ("19", "20")]
+    numbers = [figure for figure in figures if figure not in years]
+    if not numbers:
+        return None
+    return numbers[0], int(years[0]) if years else None
+
+
+def _issued(found: LineWords, near: int | None) -> str | None:
+    words = found.first("DATE")
+    if words is None:
+        return None
+    date, _ = read_date(words, near)
+    return date[:10] if date and len(date) >= 10 else None
+
+
+def read_list(context: Context, draft: ListDraft) -> EditionList:
+    """One list of the edition with its entries."""
+    last = draft.entries[-1] if draft.entries else draft.title
+    return EditionList(
+        kind=draft.kind,  # type: ignore[arg-type]
+        title=context.written(draft.title.start, draft.title.end),
+        entries=[_entry(context, draft.kind, line) for line in draft.entries],
+        span=context.span(draft.title.elements[0].start, last.elements[-1].end),
+    )
+
+
+def _entry(context: Context, kind: str, line: Line) -> ListEntry:
+    start, end = line.elements[0].start, line.elements[-1].end
+    parts = read_parts(context.text[start:end])
+    chart: str | None = None
+    notices: list[NoticeRef] = []
+    names_charts = kind in ("index_of_charts", "in_force", "new_charts")
+    for part in parts:
+        if part.kind in ("NOTICE_NUMBER", "THIS_NOTICE", "PREVIOUS_IN_BRACKETS"):
+            ref = read_number(part.text.strip("[]() "), context.year)
+            if ref is not None:
+                notices.append(ref)
+        elif part.kind == "BARE_NUMBER":
+            notices.append(_bare(part.text))
+        elif part.kind == "CHART_NUMBER":
+            if chart is None and names_charts and not notices:
+                chart = part.text.strip()
+            elif kind == "index_of_charts" and part.text.isdigit():
+                notices.append(_bare(part.text))
+    return ListEntry(
+        chart=chart,
+        notices=notices,
+        text=context.written(start, end),
+        span=context.span(start, end),
+    )
+
+
+def _bare(words: str) -> NoticeRef:
+    figures = "".join(c for c in words if c.isdigit())
+    status = "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
+    return NoticeRef(number=int(figures), year=None, status=status)

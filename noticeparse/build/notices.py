@@ -1,0 +1,282 @@
+"""From the draft of a notice to its record, with the faults of all its parts."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from noticeparse.build.actions import ActionReading, item_extent, read_action
+from noticeparse.build.context import Context
+from noticeparse.build.positions import Labels, stated
+from noticeparse.faults import Fault
+from noticeparse.findings import Located, is_error
+from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
+from noticeparse.readers.clauses import Clauses, read_clauses
+from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.heads import ChartHead, read_head
+from noticeparse.readers.headings import Heading, read_heading
+from noticeparse.readers.references import notice_id, read_number
+from noticeparse.records.action import Action
+from noticeparse.records.chart import ChartSection
+from noticeparse.records.notice import Notice, Remark, Validity
+from noticeparse.records.position import Position
+from noticeparse.records.reference import NoticeRef
+from noticeparse.stretch import gather
+
+
+class NoticeReading(NamedTuple):
+    """A notice without its findings, their faults, and the stretches that could not be used."""
+
+    notice: Notice
+    located: list[Located]
+    lost: list[Piece]
+
+
+class _Section(NamedTuple):
+    head: ChartHead
+    items: list[Item]
+    extent: Piece
+
+
+class NoticeBuilder:
+    """Builds one notice; `path` is the JSON Pointer of its record."""
+
+    def __init__(self, context: Context, draft: NoticeDraft, path: str) -> None:
+        self.context = context
+        self.draft = draft
+        self.path = path
+        self.located: list[Located] = []
+        self.lost: list[Piece] = []
+        self.cancels: list[NoticeRef] = []
+        self.valid: Validity | None = None
+        self.charts_in_prose: list[tuple[str, int, int]] = []
+        words = draft.number_words
+        self.ref = read_number(words, context.year) if words else None
+        self.id = notice_id(self.ref) if self.ref else None
+
+    def build(self) -> NoticeReading:
+        """The record and its faults."""
+        draft = self.draft
+        heading = self._heading()
+        self._clauses(draft.clauses)
+        sections = self._sections()
+        remarks = [self._remark(prose, index) for index, prose in enumerate(draft.prose)]
+        charts = [self._chart(section, index) for index, section in enumerate(sections)]
+        if draft.series:
+            charts += self._named_charts()
+        start, end = self._extent(sections)
+        if self.ref is None:
+            self._fault(Fault("notice-head-missing", start, end), [self.path])
+        status = "radio_warning" if draft.series else self.ref.status if self.ref else "permanent"
+        parts = read_heading(heading) if heading else Heading([], [])
+        notice = Notice(
+            id=self.id,
+            number=self.ref.number if self.ref else None,
+            year=self.ref.year if self.ref else None,
+            status=status,
+            series=draft.series,
+            original_information=draft.is_original,
+            heading=heading,
+            regions=parts.regions,
+            subjects=parts.subjects,
+            authority=self._authority(),
+            valid=self.valid,
+            cancels=self._distinct(self.cancels),
+            charts=charts,
+            remarks=remarks,
+            span=self.context.span(start, end),
+            findings=[],
+        )
+        return NoticeReading(notice, self.located, self.lost)
+
+    def _fault(self, fault: Fault, paths: list[str], chart: str | None = None) -> None:
+        self.located.append(Located(fault, paths, self.id, chart))
+
+    def _distinct(self, refs: list[NoticeRef]) -> list[NoticeRef]:
+        kept: list[NoticeRef] = []
+        for ref in refs:
+            if ref not in kept:
+                kept.append(ref)
+        return kept
+
+    # Head
+
+    def _heading(self) -> str | None:
+        pieces = self.draft.heading
+        if not pieces:
+            return None
+        kept: list[str] = []
+        for start, end in pieces:
+            words = self.context.written(start, end)
+            clauses = read_clauses(self.context.text[start:end], self.context.year)
+            self.cancels += clauses.cancels
+            sentences = words.split(". ")
+            if clauses.cancels:
+                sentences = [one for one in sentences if "cancel" not in one.lower()]
+            source = [one for one in sentences if read_line_words(one).first("SOURCE")]
+            if source and self.draft.sources == []:
+                self.draft.sources.append((start + words.find(source[0]), end))
+                sentences = [one for one in sentences if one not in source]
+            kept.append(". ".join(sentences))
+        joined = " ".join(" ".join(kept).split())
+        return joined.strip(" .:|-–").strip() or None
+
+    def _authority(self) -> str | None:
+        words = self.context.joined(self.draft.sources)
+        if not words:
+            return None
+        for kind, part in read_line_words(words).parts[:1]:
+            if kind == "SOURCE":
+                words = words[len(part.strip()) :] if words.startswith(part.strip()) else words
+        return words.strip(" .:") or None
+
+    def _clauses(self, pieces: list[Piece]) -> None:
+        for start, end in pieces:
+            self._take(read_clauses(self.context.text[start:end], self.context.year), start)
+
+    def _take(self, clauses: Clauses, start: int) -> None:
+        self.cancels += clauses.cancels
+        self.valid = self.valid or clauses.valid
+        for fault in clauses.faults:
+            self._fault(fault.shifted(start), [self.path])
+
+    # Chart sections
+
+    def _sections(self) -> list[_Section]:
+        """Heads and items; charts named at the foot take the items above them."""
+        headless: list[Item] = []
+        found: list[_Section] = []
+        drafts = self.draft.charts
+        has_heads = any(draft.head or draft.number for draft in drafts)
+        for draft in drafts:
+            if not (draft.head or draft.number):
+                headless += draft.items
+                continue
+            found += self._headed(draft)
+        if not headless:
+            return found
+        if has_heads and not any(section.items for section in found):
+            return [section._replace(items=headless) for section in found]
+        extent = (_start(headless), _end(headless))
+        return [_Section(ChartHead(), headless, extent), *found]
+
+    def _headed(self, draft: ChartDraft) -> list[_Section]:
+        words = gather(self.context.text, draft.head)
+        text = words.text
+        if draft.number is not None:
+            head = read_head(f"Chart {text}", self.context.year)
+        else:
+            head = read_head(text, self.context.year)
+        self.cancels += head.cancels
+        for fault in head.faults:
+            moved = fault._replace(start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1)
+            self._fault(moved, [self.path])
+        starts = [start for start, _ in draft.head] or [_start(draft.items)]
+        ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
+        extent = (min(starts), max(ends, default=starts[0]))
+        if not head.charts:
+            head.charts.append(ChartHead(chart=draft.number))
+        return [_Section(chart, draft.items, extent) for chart in head.charts]
+
+    def _chart(self, section: _Section, index: int) -> ChartSection:
+        head = section.head
+        path = f"{self.path}/charts/{index}"
+        labels = Labels()
+        actions: list[Action] = []
+        for item in section.items:
+            reading = read_action(self.context, item, labels, head.depth_unit)
+            if head.letters is not None and item.label not in head.letters:
+                continue
+            self._action(reading, item, actions, path, head.chart)
+        if head.chart is None and section.items:
+            self._fault(Fault("chart-not-named", *section.extent), [path])
+        return ChartSection(
+            chart=head.chart,
+            international=head.international,
+            panel=head.panel,
+            edition=head.edition,
+            edition_date=head.edition_date,
+            previous=head.previous,
+            previous_written=head.previous_written,
+            datum=head.datum,
+            depth_unit="fm_ft" if head.depth_unit == "fm" else head.depth_unit,
+            actions=actions,
+            span=self.context.span(*section.extent),
+        )
+
+    def _action(
+        self, reading: ActionReading, item: Item, actions: list[Action], path: str, chart: str | None
+    ) -> None:
+        if reading.action is None:
+            self.lost.append(item_extent(item))
+            for fault in reading.faults:
+                self._fault(fault, [path], chart)
+            return
+        own = f"{path}/actions/{len(actions)}"
+        located = [Located(fault, [own], self.id, chart) for fault in reading.faults]
+        self.located += located
+        usable = not any(is_error(one) for one in located)
+        action = reading.action
+        actions.append(action if usable else action.model_copy(update={"usable": False}))
+
+    def _named_charts(self) -> list[ChartSection]:
+        found: list[ChartSection] = []
+        for number, start, end in self.charts_in_prose:
+            if any(chart.chart == number for chart in found):
+                continue
+            found.append(
+                ChartSection(
+                    chart=number, international=None, panel=None, edition=None,
+                    edition_date=None, previous=None, previous_written=None, datum=None,
+                    depth_unit=None, actions=[], span=self.context.span(start, end),
+                )
+            )  # fmt: skip
+        return found
+
+    # Prose
+
+    def _remark(self, prose: Prose, index: int) -> Remark:
+        context = self.context
+        start, end = prose.pieces[0][0], max(piece[1] for piece in prose.pieces)
+        clauses = read_clauses(context.text[start:end], context.year)
+        self._take(clauses, start)
+        self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
+        positions: list[Position] = []
+        path = f"{self.path}/remarks/{index}"
+        for element in prose.elements:
+            if element.kind != "point":
+                continue
+            for fault in element.value.faults:
+                self._fault(fault, [path])
+            if element.value.point is not None:
+                positions.append(stated(context, element.value.point, element, None))
+        for fault in prose.faults:
+            self._fault(fault, [path])
+        dates = list(dict.fromkeys(clauses.dates))
+        return Remark(
+            text=context.written(start, end),
+            positions=positions,
+            dates=dates,
+            span=context.span(start, end),
+        )
+
+    def _extent(self, sections: list[_Section]) -> Piece:
+        draft = self.draft
+        ends = [section.extent[1] for section in sections]
+        ends += [item_extent(item)[1] for section in sections for item in section.items]
+        ends += [piece[1] for prose in draft.prose for piece in prose.pieces]
+        ends += [end for _, end in (*draft.heading, *draft.sources, *draft.clauses)]
+        starts = [section.extent[0] for section in sections]
+        starts += [prose.pieces[0][0] for prose in draft.prose if self.draft.number is None]
+        if draft.number is not None:
+            return draft.number.start, max([draft.number.end, *ends])
+        if draft.number_words is not None:
+            return draft.start, max([draft.start, *ends])
+        return min(starts, default=draft.start), max(ends, default=draft.start)
+
+
+def _start(items: list[Item]) -> int:
+    return min((item_extent(item)[0] for item in items), default=0)
+
+
+def _end(items: list[Item]) -> int:
+    return max((item_extent(item)[1] for item in items), default=0)

@@ -1,0 +1,172 @@
+"""Positions of an item: points as records, references resolved, offsets worked out on WGS84."""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from math import log10
+
+from geographiclib.geodesic import Geodesic
+
+from noticeparse.build.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Place
+from noticeparse.layout.lines import Element
+from noticeparse.readers.letters import read_letters
+from noticeparse.readers.places import COMPASS
+from noticeparse.readers.places import Offset as OffsetWords
+from noticeparse.readers.positions import Point, two_figures
+from noticeparse.records.position import Position, PositionQuality
+
+_MILE_M = 1852.0
+_DEGREE_M = 60 * _MILE_M
+
+
+class Labels:
+    """The letters of a chart section and the positions each stands for."""
+
+    def __init__(self) -> None:
+        self._known: dict[str, list[Position]] = {}
+        self.last: Position | None = None
+
+    def define(self, letter: str, positions: list[Position]) -> bool:
+        """Let a letter stand for positions; False where it already stood for others."""
+        known = self._known.get(letter)
+        self._known[letter] = positions
+        return known is None
+
+    def get(self, letter: str) -> list[Position] | None:
+        """The positions of a letter, or None."""
+        return self._known.get(letter)
+
+
+def stated(context: Context, point: Point, element: Element, label: str | None) -> Position:
+    """The record of a point that stands in the text."""
+    return Position(
+        lat=point.lat,
+        lon=point.lon,
+        iso6709=point.iso6709,
+        written=context.written(element.start, element.end),
+        resolution_m=point.resolution_m,
+        label=label,
+        via="stated",
+        quality=None,
+        span=context.span(element.start, element.end),
+    )
+
+
+def place_positions(
+    context: Context, place: Place, labels: Labels, faults: list[Fault]
+) -> list[Position]:
+    """The positions of one place; what cannot be resolved leaves a fault."""
+    element = place.element
+    if element.kind == "point":
+        faults += element.value.faults
+        if element.value.point is None:
+            return []
+        position = stated(context, element.value.point, element, place.label)
+        if place.label is not None and not labels.define(place.label, [position]):
+            written = {"letter": place.label}
+            faults.append(Fault("letter-used-twice", element.start, element.end, written))
+        return [position]
+    if element.kind == "same":
+        return _same(context, element, labels, faults)
+    return _referred(context, element, labels, faults)
+
+
+def _same(
+    context: Context, element: Element, labels: Labels, faults: list[Fault]
+) -> list[Position]:
+    if labels.last is None:
+        written = {"written": context.written(element.start, element.end)}
+        faults.append(Fault("reference-unknown", element.start, element.end, written))
+        return []
+    return [_taken_over(context, labels.last, element, labels.last.label)]
+
+
+def _referred(
+    context: Context, element: Element, labels: Labels, faults: list[Fault]
+) -> list[Position]:
+    found: list[Position] = []
+    for letter in read_letters(context.text[element.start : element.end]):
+        positions = labels.get(letter)
+        if positions is None:
+            values = {"letter": letter, "written": context.written(element.start, element.end)}
+            faults.append(Fault("letter-unknown", element.start, element.end, values))
+            continue
+        found += [_taken_over(context, one, element, letter) for one in positions]
+    return found
+
+
+def _taken_over(
+    context: Context, position: Position, element: Element, label: str | None
+) -> Position:
+    return position.model_copy(
+        update={
+            "written": context.written(element.start, element.end),
+            "via": "reference",
+            "label": label,
+            "span": context.span(element.start, element.end),
+        }
+    )
+
+
+def with_quality(positions: list[Position], quality: PositionQuality) -> list[Position]:
+    """The last position, marked approximate, doubtful or reported."""
+    return [*positions[:-1], positions[-1].model_copy(update={"quality": quality})]
+
+
+def bearing_of(offset: OffsetWords) -> float | None:
+    """The true bearing of an offset in degrees; a compass point counts as its middle."""
+    if offset.bearing_deg is not None:
+        return float(offset.bearing_deg)
+    if offset.direction is not None:
+        return COMPASS.index(offset.direction) * 22.5
+    return None
+
+
+def worked_out(reference: Position, offset: OffsetWords) -> Position | None:
+    """The position at a bearing and distance from a reference: WGS84 geodesic (Karney).
+
+    Its digits are decimal degrees that the resolution supports: the largest of the reference's own,
+    half the last digit of the distance, and the distance times half the last digit of the bearing.
+    """
+    bearing = bearing_of(offset)
+    if bearing is None or offset.distance_nm is None or offset.is_magnetic:
+        return None
+    distance_m = float(offset.distance_nm) * _MILE_M
+    end = Geodesic.WGS84.Direct(reference.lat, reference.lon, bearing, distance_m)
+    half_distance = 0.5 * 10**-offset.distance_decimals * _MILE_M
+    half_bearing_deg = 0.5 * 10**-offset.bearing_decimals
+    if offset.bearing_deg is None:
+        half_bearing_deg = 11.25
+    across = distance_m * half_bearing_deg * 0.017453292519943295
+    resolution = two_figures(max(reference.resolution_m, half_distance, across))
+    decimals = max(0, round(-log10(2 * resolution / _DEGREE_M)))
+    lon = end["lon2"]
+    return reference.model_copy(
+        update={
+            "lat": end["lat2"],
+            "lon": lon,
+            "iso6709": _decimal_iso(end["lat2"], lon, decimals),
+            "resolution_m": resolution,
+            "via": "offset",
+            "label": None,
+            "quality": None,
+        }
+    )
+
+
+def _decimal_iso(lat: float, lon: float, decimals: int) -> str:
+    def part(value: float, width: int) -> str:
+        digits = f"{abs(Decimal(value)):.{decimals}f}"
+        whole, _, rest = digits.partition(".")
+        sign = "-" if value < 0 else "+"
+        return sign + whole.zfill(width) + ("." + rest if rest else "")
+
+    return part(lat, 2) + part(lon, 3) + "/"
+
+
+def distance_m(first: Position, second: Position) -> float:
+    """The WGS84 geodesic between two positions, metres."""
+    line = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
+    return float(line["s12"])

@@ -1,0 +1,35 @@
+"""Column titles and keys, and the role each gives to what stands under or behind it."""
+
+from __future__ import annotations
+
+import csv
+from functools import cache
+from importlib.resources import files
+
+
+@cache
+def _titles() -> dict[str, list[str]]:
+    table = (files("noticeparse") / "vocabulary" / "columns.csv").read_text("utf-8")
+    roles: dict[str, list[str]] = {}
+    for row in csv.DictReader(table.splitlines()):
+        for title in row["titles"].split("|"):
+            roles.setdefault(title, []).append(row["role"])
+    return roles
+
+
+def column_role(title: str) -> str | None:
+    """The role of a column with this title, or None where the title is not known."""
+    roles = _titles().get(_plain(title))
+    return roles[0] if roles else None
+
+
+def key_role(key: str) -> str | None:
+    """The role of a value behind this key; a title with two roles has the later one as a key."""
+    words = _plain(key.rstrip().rstrip(":"))
+    roles = _titles().get(words)
+    return roles[0] if roles else None
+
+
+def _plain(title: str) -> str:
+    words = " ".join(title.lower().split())
+    return words.partition(" (")[0]

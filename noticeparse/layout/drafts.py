@@ -1,0 +1,99 @@
+"""What the layout makes of a bulletin, before any record is built: heads, items and prose in place.
+
+A draft holds stretches of the repaired text and the elements in them; values are read from them
+later.  Offsets count in the repaired text.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from noticeparse.faults import Fault
+from noticeparse.layout.lines import Element
+
+Piece = tuple[int, int]
+"""A stretch of the repaired text."""
+
+
+@dataclass(slots=True)
+class Place:
+    """A position, or a reference to positions, and the letter before it."""
+
+    element: Element
+    label: str | None = None
+
+
+@dataclass(slots=True)
+class Group:
+    """The places that follow one stretch of relation words: `joining:` and its positions."""
+
+    lead: list[Piece] = field(default_factory=list)
+    role: str | None = None
+    """What the column or key of the places says: `to`, `joining`, `bounded`, `centred`."""
+    places: list[Place] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Item:
+    """One action as it stands in the text."""
+
+    verb: str | None = None
+    verb_piece: Piece | None = None
+    """Where its own verb stands; None where the verb is carried down from a heading."""
+    label: str | None = None
+    label_piece: Piece | None = None
+    words: list[Piece] = field(default_factory=list)
+    """The feature phrase, with the relation words before the first place."""
+    groups: list[Group] = field(default_factory=list)
+    tail: list[Piece] = field(default_factory=list)
+    """Words behind the last place."""
+    change: list[Piece] = field(default_factory=list)
+    """What the feature becomes, where a column or a key says so."""
+    old: list[Piece] = field(default_factory=list)
+    number: Element | None = None
+    """The number of its notice, where it stands in the item's own row."""
+    pieces: list[Piece] = field(default_factory=list)
+    """All stretches of the item, in text order."""
+    faults: list[Fault] = field(default_factory=list)
+
+    @property
+    def has_place(self) -> bool:
+        """Whether any place stands with the item."""
+        return any(group.places for group in self.groups)
+
+
+@dataclass(slots=True)
+class Prose:
+    """A paragraph that is no action."""
+
+    pieces: list[Piece]
+    elements: list[Element]
+    faults: list[Fault] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class ChartDraft:
+    """A chart section: its head as words, its items."""
+
+    head: list[Piece] = field(default_factory=list)
+    number: str | None = None
+    """The chart number where a column gives it."""
+    items: list[Item] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class NoticeDraft:
+    """A notice: its number, its heading, its chart sections and its prose."""
+
+    number: Element | None = None
+    number_words: str | None = None
+    series: str | None = None
+    is_original: bool = False
+    heading: list[Piece] = field(default_factory=list)
+    sources: list[Piece] = field(default_factory=list)
+    clauses: list[Piece] = field(default_factory=list)
+    """Sentences of the head that name cancelled notices, datum or validity."""
+    charts: list[ChartDraft] = field(default_factory=list)
+    prose: list[Prose] = field(default_factory=list)
+    end: int = 0
+    start: int = 0

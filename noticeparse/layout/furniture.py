@@ -1,0 +1,75 @@
+"""Page furniture: heads and feet of pages, rules, quote marks of mail, message marks.
+
+A line is furniture where it says so itself (`page 4`, `- 2 -`, a rule), or where it says again, but for
+its figures, what a line beside a page mark or at the top of the text said.  It is counted as ignored;
+what stands on both sides of it belongs together.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Sequence
+
+from noticeparse.layout.lines import Line
+from noticeparse.readers.editions import read_line_words
+
+_SOMETHING = ("point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key")
+_FIGURES = str.maketrans("0123456789", "##########")
+
+
+def without_quote_marks(text: str) -> tuple[str, list[tuple[int, int]]]:
+    """The text with the quote marks of forwarded mail blanked out, and where they stood."""
+    if "\n>" not in text and not text.startswith(">"):
+        return text, []
+    parts, marks, at = [], [], 0
+    for line in text.split("\n"):
+        body = line.lstrip("> \t")
+        depth = len(line) - len(body)
+        head = line[:depth]
+        if line.lstrip(" ").startswith(">"):
+            marks += [(at + i, at + i + 1) for i, c in enumerate(head) if c == ">"]
+            last = head.rfind(">")
+            # The blank behind a quote mark belongs to it; wider indents are the text's own.
+            keep = head[last + 1 :]
+            line = " " * (last + 1) + keep + body
+        parts.append(line)
+        at += len(line) + 1
+    return "\n".join(parts), marks
+
+
+def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
+    """The indexes of the lines that are page furniture."""
+    candidates = {
+        index: _shape(text, line)
+        for index, line in enumerate(lines)
+        if line.elements and not line.has(*_SOMETHING) and line.end - line.start < 160
+    }
+    marks = {index for index in candidates if _is_mark(text, lines[index])}
+    counts = Counter(candidates.values())
+    top = {candidates[index] for index in list(candidates)[:6] if index < 12}
+    found = set(marks)
+    for index, shape in candidates.items():
+        if index in marks or counts[shape] < 2 or len(shape) < 10:
+            continue
+        beside = any(near in marks for near in range(index - 3, index + 4))
+        first = next(i for i, other in candidates.items() if other == shape)
+        if index != first and (beside or shape in top):
+            found.add(index)
+    return found
+
+
+def _shape(text: str, line: Line) -> str:
+    return " ".join(text[line.start : line.end].translate(_FIGURES).lower().split())
+
+
+def _is_mark(text: str, line: Line) -> bool:
+    """Whether a line by itself is a rule, a page number or the mark of a message."""
+    if all(element.kind in ("rule", "bar") for element in line.elements):
+        return True
+    words = read_line_words(text[line.start : line.end].strip(" |"))
+    kinds = {kind for kind, _ in words.parts}
+    if "PAGE_FIGURE" in kinds:
+        # A lone figure is a page number only away from the text's left edge or in dashes.
+        indent = line.elements[0].start - line.start
+        return indent >= 10 or not words.parts[0][1].strip().isdigit()
+    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD"}) or ("PAGE" in kinds and not line.has("rule"))

@@ -1,0 +1,191 @@
+"""Prose: the body of temporary notices and radio warnings, and the sentences of a port's notices.
+
+Prose is cut into paragraphs.  In a permanent notice a sentence such as `The buoy in … has been moved
+to …` is an action; every other sentence stays prose.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.items import Body
+from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.positions import Point
+
+_PLACES = frozenset({"point", "half", "reference", "same"})
+
+
+def is_prose_body(text: str, lines: Sequence[Line], number: str | None) -> bool:
+    """Whether the body of a notice is prose: it has the mark T or P and no command in it."""
+    letters = (number or "").upper()
+    if "T" not in letters.replace("NOTICE", "") and "P" not in letters:
+        return False
+    return not any(_is_command(text, line) for line in lines)
+
+
+def _is_command(text: str, line: Line) -> bool:
+    for index, element in enumerate(line.elements):
+        if element.kind != "verb" or not text[element.start].isupper():
+            continue
+        following = line.elements[index + 1] if index + 1 < len(line.elements) else None
+        if following is None:
+            return index == 0
+        words = text[following.start : following.end]
+        if following.kind == "words" and (following.gap or leads_feature(words)):
+            return True
+        if following.kind in ("label", "point"):
+            return True
+    return False
+
+
+def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
+    """The paragraphs of prose: a blank line or a numbered line opens the next one."""
+    elements: list[Element] = []
+    for line in lines:
+        opens = line.is_blank or (line.elements[0].kind == "label" and line.elements[0].gap)
+        if opens and elements:
+            yield _paragraph(text, elements)
+            elements = []
+        elements += line.elements
+    if elements:
+        yield _paragraph(text, elements)
+
+
+def _paragraph(text: str, elements: Sequence[Element]) -> Prose:
+    joined = list(join_points(elements))
+    return Prose([(e.start, e.end) for e in elements], joined)
+
+
+def join_points(elements: Sequence[Element]) -> Iterator[Element]:
+    """The elements with parted halves joined; a half left alone becomes an unreadable point."""
+    half: Element | None = None
+    waiting: list[Element] = []
+    before: Point | None = None
+    for element in elements:
+        if element.kind == "half" and half is not None:
+            point = join_halves(half, element, before)
+            before = point.value.point or before
+            yield point
+            yield from waiting
+            half, waiting = None, []
+        elif element.kind == "half":
+            half = element
+        elif half is not None and element.kind in ("words", "label") and element.end - element.start > 3:
+            yield half._replace(kind="point", value=lone_half(half, before))
+            yield from waiting
+            yield element
+            half, waiting = None, []
+        elif half is not None:
+            waiting.append(element)
+        else:
+            if element.kind == "point":
+                before = element.value.point or before
+            yield element
+    if half is not None:
+        yield half._replace(kind="point", value=lone_half(half, before))
+        yield from waiting
+
+
+def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
+    """Sentences that tell of a change as items, the others as prose."""
+    body = Body([], [], [])
+    for paragraph in cut_prose(text, lines):
+        for sentence in _sentences(text, paragraph.elements):
+            item = _sentence_item(text, sentence)
+            if item is not None:
+                body.items.append(item)
+            else:
+                body.prose.append(Prose([(e.start, e.end) for e in sentence], sentence))
+    return body
+
+
+def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
+    sentence: list[Element] = []
+    for element in elements:
+        if element.kind != "words":
+            sentence.append(element)
+            continue
+        at = element.start
+        for stop in _stops(text, element):
+            if stop > at:
+                sentence.append(element._replace(start=at, end=stop))
+            at = stop
+            while at < element.end and text[at] in " \n":
+                at += 1
+            if sentence:
+                yield sentence
+            sentence = []
+        if at < element.end:
+            sentence.append(element._replace(start=at))
+    if sentence:
+        yield sentence
+
+
+def _stops(text: str, element: Element) -> Iterator[int]:
+    """Offsets behind the full stops that end a sentence within these words."""
+    at = text.find(".", element.start, element.end)
+    while at >= 0:
+        rest = text[at + 1 : at + 40].lstrip(" \n")
+        spaced = at + 1 >= element.end or text[at + 1] in " \n"
+        word = text[element.start : at].rpartition(" ")[2]
+        if spaced and (not rest or rest[0].isupper() or rest[0] in "\n") and word.lower() not in (
+            "no", "nos", "approx", "st", "capt", "fl", "oc", "iso", "pos",
+        ):
+            yield at + 1
+        at = text.find(".", at + 1, element.end)
+
+
+def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
+    index = next((i for i, e in enumerate(sentence) if e.kind == "passive"), None)
+    if index is None:
+        return None
+    passive = sentence[index]
+    before = [e for e in sentence[:index] if e.kind != "passive"]
+    words = " ".join(text[e.start : e.end] for e in before if e.kind == "words")
+    if not has_kind(words):
+        return None
+    item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
+    lead: list[Element] = []
+    for element in sentence:
+        if element.kind == "passive":
+            continue
+        if element.kind in _PLACES:
+            _add_place(text, item, lead, element, is_behind=element.start > passive.start)
+            lead = []
+        elif element.kind == "words":
+            lead.append(element)
+    _add_rest(text, item, lead, passive)
+    item.pieces = [(e.start, e.end) for e in sentence]
+    return item if item.has_place else None
+
+
+def _add_place(text: str, item: Item, lead: list[Element], place: Element, *, is_behind: bool) -> None:
+    words = " ".join(text[e.start : e.end] for e in lead)
+    pieces = [(e.start, e.end) for e in lead]
+    if not item.words and not item.groups:
+        item.words = pieces
+        item.groups.append(Group())
+    elif item.groups and not words.strip(" ,.;"):
+        pass
+    elif is_behind or is_connector(words):
+        item.groups.append(Group(lead=pieces))
+    else:
+        item.tail += pieces
+        item.groups.append(Group())
+    item.groups[-1].places.append(Place(place))
+
+
+def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
+    """Words behind the last place: what the feature becomes, or a remark."""
+    for element in lead:
+        words = text[element.start : element.end].strip(" ,.")
+        if not words:
+            continue
+        piece = (element.start, element.end)
+        if element.start > passive.start and words.split()[0].lower() in ("to", "by", "from", "with"):
+            item.words.append(piece)
+        else:
+            item.tail.append(piece)

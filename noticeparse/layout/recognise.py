@@ -1,0 +1,102 @@
+"""Recognises the lines that open something: a notice, a chart section, a list of the edition."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.heads import head_kinds
+
+# Words that may stand before the number of a notice at the head of it; what else stands there
+# names an edition, a list or another notice.
+_NUMBER_WORDS = frozenset(
+    {
+        "", "*", "**", "+", "notice", "notice no", "notice no.", "nm", "nm no", "nm no.", "n.m.",
+        "no", "no.", "number", "notice to mariners", "notice to mariners no",
+        "notice to mariners no.", "notice number", "correction", "correction no", "notice:", "nm:",
+    }
+)  # fmt: skip
+_SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
+
+
+class NoticeOpening(NamedTuple):
+    """The number that opens a notice, and what stands before it."""
+
+    number: Element
+    index: int
+    is_original: bool
+    series: str | None
+
+
+def notice_opening(text: str, line: Line) -> NoticeOpening | None:
+    """The opening of a notice on this line, or None."""
+    elements = line.elements
+    index = next((i for i, e in enumerate(elements[:4]) if e.kind == "number"), None)
+    if index is None:
+        return None
+    before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
+    if any(e.kind not in ("words", "key") for e in before):
+        return None
+    words = " ".join(text[e.start : e.end] for e in before).strip()
+    plain = words.lower().strip(" |")
+    if plain in _NUMBER_WORDS:
+        return NoticeOpening(elements[index], index, plain.startswith("*"), None)
+    if index != len(elements) - 1 and not _only_stops(text, elements[index + 1 :]):
+        return None
+    if any(word in plain for word in _SERIES_WORDS) and "in force" not in plain:
+        if plain.startswith(("cancel", "this ")):
+            return None
+        return NoticeOpening(elements[index], index, False, _series(words))
+    if "local notice" in plain:
+        return NoticeOpening(elements[index], index, False, _series(words))
+    return None
+
+
+def _series(words: str) -> str:
+    kept = words.strip()
+    for ending in ("No.", "No", "NO.", "NO", "NR", "NR.", "Nr"):
+        kept = kept.removesuffix(" " + ending)
+    return kept
+
+
+def _only_stops(text: str, elements: tuple[Element, ...]) -> bool:
+    return all(not text[e.start : e.end].strip(" .:") for e in elements)
+
+
+def is_chart_details(text: str, line: Line) -> bool:
+    """Whether a line goes on with a chart head: previous notice, datum, unit, and nothing else."""
+    if line.has("point", "half", "verb", "reference", "passive"):
+        return False
+    kinds = head_kinds(text[line.start : line.end])
+    telling = kinds & {
+        "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
+        "EDITION", "PANEL",
+    }  # fmt: skip
+    return bool(telling) and not kinds & {"OTHER_WORDS", "OTHER", "CHART_NUMBER", "CHART_WORD"}
+
+
+def list_title(text: str, line: Line) -> str | None:
+    """The kind of the list that this line is the title of, or None."""
+    if line.has("point", "half", "verb", "reference", "passive", "number", "label"):
+        return None
+    words = text[line.start : line.end]
+    if len(words) > 100:
+        return None
+    found = read_line_words(words)
+    kind = found.list_kind
+    return kind if kind is not None and found.plain_words <= 2 else None
+
+
+def is_notices_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of the part that holds the notices."""
+    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
+        return False
+    words = read_line_words(text[line.start : line.end])
+    return words.first("NOTICES") is not None and words.plain_words <= 3
+
+
+def is_source(text: str, line: Line) -> bool:
+    """Whether this line names the source of the information."""
+    words = read_line_words(text[line.start : line.end])
+    return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")

@@ -1,0 +1,278 @@
+"""Rows of tables and `Key: value` blocks: what stands in which column tells what it is.
+
+A row of titles gives the columns; a block of keys is a row whose titles stand in front of the values.
+Both become cells by role, and cells become items.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.layout.columns import column_role
+from noticeparse.layout.drafts import Group, Item, Place
+from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.positions import Point
+from noticeparse.readers.verbs import canonical_verb
+
+Cells = dict[str, list[Element]]
+
+_ACTION_ROLES = frozenset(
+    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
+)
+_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_WORD_ROLES = (
+    "feature", "light", "depth", "name", "legend", "colours", "shape", "topmark", "sectors",
+    "clearance",
+)  # fmt: skip
+_PLACE_ROLES = ("position", "latitude", "longitude", "from", "joining", "bounded", "centred")
+_PLACES = frozenset({"point", "half", "reference", "same"})
+
+
+class Column(NamedTuple):
+    """A column: its role, and where its title starts in the line."""
+
+    role: str | None
+    start: int
+
+
+class Table(NamedTuple):
+    """The columns that a row of titles announces."""
+
+    mark: str
+    """What parts the cells: a tab, a bar, or blanks."""
+    columns: tuple[Column, ...]
+
+    @property
+    def roles(self) -> set[str]:
+        """The roles of its columns."""
+        return {column.role for column in self.columns if column.role}
+
+    def cells(self, text: str, line: Line) -> Cells | None:
+        """The elements of a row by role, or None where the line is no row of this table."""
+        if self.mark != " " and self.mark not in text[line.start : line.end]:
+            return None
+        found: Cells = {}
+        for element in line.elements:
+            if element.kind in ("bar", "rule"):
+                continue
+            column = self._column(text, line, element)
+            if column is None:
+                return None
+            if column.role:
+                found.setdefault(column.role, []).append(element)
+        return found
+
+    def _column(self, text: str, line: Line, element: Element) -> Column | None:
+        if self.mark != " ":
+            index = text.count(self.mark, line.start, element.start) - self._offset
+            return self.columns[index] if 0 <= index < len(self.columns) else None
+        at = element.start - line.start
+        fitting = [column for column in self.columns if column.start <= at + 2]
+        if not fitting:
+            return None
+        column = fitting[-1]
+        # A cell that opens far from every title belongs to another layout.
+        return column if not element.gap or at - column.start <= 3 or column.role else None
+
+    @property
+    def _offset(self) -> int:
+        return 1 if self.mark == "|" and self.columns and self.columns[0].start > 0 else 0
+
+
+def read_titles(text: str, line: Line) -> Table | None:
+    """The table that a line of column titles announces, or None."""
+    if line.has("point", "half", "reference", "semicolon"):
+        return None
+    words = text[line.start : line.end]
+    mark = "\t" if "\t" in words else "|" if words.count("|") >= 2 else " "
+    columns = [Column(column_role(title), start) for title, start in _titles(words, mark)]
+    known = [column.role for column in columns if column.role]
+    if len(known) < 2 or len(known) * 5 < len(columns) * 3:
+        return None
+    roles = set(known)
+    if len(roles & _ACTION_ROLES) < 2 and not (len(roles & _HEAD_ROLES) >= 2):
+        return None
+    return Table(mark, tuple(columns))
+
+
+def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
+    if mark == " ":
+        at = 0
+        for part in words.split("  "):
+            if part.strip():
+                yield part.strip(), at + len(part) - len(part.lstrip())
+            at += len(part) + 2
+        return
+    at = 0
+    cells = words.split(mark)
+    inner = cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
+    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
+    for cell in inner:
+        yield cell.strip(), at
+        at += len(cell) + 1
+
+
+class RowReader:
+    """Turns rows into items, one after the other; a verb left blank is carried down."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.items: list[Item] = []
+        self.verb: str | None = None
+        self.before: Point | None = None
+
+    def row(self, cells: Cells) -> None:
+        """Read one row: a new item, or more positions of the one before."""
+        groups = list(self._groups(cells))
+        last = self.items[-1] if self.items else None
+        if last is not None and self._goes_on(cells):
+            self._go_on(last, cells, groups)
+            return
+        item = Item(groups=groups)
+        self._set_verb(item, cells)
+        self._set_words(item, cells)
+        self._set_old_new(item, cells)
+        self._set_label(item, cells)
+        item.pieces = sorted(
+            (e.start, e.end) for role, cell in cells.items() if role not in _HEAD_ROLES for e in cell
+        )
+        self.items.append(item)
+
+    def _words(self, elements: list[Element]) -> str:
+        return " ".join(self.text[e.start : e.end] for e in elements)
+
+    def _goes_on(self, cells: Cells) -> bool:
+        if any(role in cells for role in ("old", "new", "number")):
+            return False
+        for role in ("verb", "feature"):
+            words = self._words([e for e in cells.get(role, []) if e.kind not in _PLACES])
+            if words and not is_connector(words):
+                return False
+        return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
+
+    def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
+        lead = [e for role in ("verb", "feature") for e in cells.get(role, []) if e.kind == "words"]
+        pieces = [(e.start, e.end) for e in lead]
+        for group in groups:
+            if group.role is None and not lead and item.groups:
+                item.groups[-1].places += group.places
+            else:
+                group.lead = pieces + group.lead
+                item.groups.append(group)
+        item.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
+
+    def _set_verb(self, item: Item, cells: Cells) -> None:
+        cell = cells.get("verb", [])
+        if cell:
+            words = self._words(cell)
+            start, end = cell[0].start, cell[-1].end
+            if canonical_verb(words) is None and ":" not in words:
+                self.verb = None
+                item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
+                return
+            self.verb = words
+            item.verb_piece = (start, end)
+        else:
+            own = next((e for e in cells.get("feature", []) if e.kind == "verb"), None)
+            if own is not None:
+                self.verb = self.text[own.start : own.end]
+                item.verb_piece = (own.start, own.end)
+        item.verb = self.verb
+
+    def _set_words(self, item: Item, cells: Cells) -> None:
+        for role in _WORD_ROLES:
+            for element in cells.get(role, []):
+                if element.kind in _PLACES or element.kind in ("label", "verb"):
+                    continue
+                item.words.append((element.start, element.end))
+        item.change += [(e.start, e.end) for e in cells.get("change", [])]
+
+    def _set_old_new(self, item: Item, cells: Cells) -> None:
+        old, new = cells.get("old", []), cells.get("new", [])
+        if not (old or new) or any(e.kind in _PLACES for e in old + new):
+            if any(e.kind in _PLACES for e in old + new) and item.verb is None:
+                item.verb = "move"
+            return
+        written = self._words(new).strip(" .-")
+        verb = canonical_verb(written) if written else "delete"
+        before = self._words(old).strip(" .-")
+        if verb in ("insert", "delete"):
+            item.verb = item.verb or written or "delete"
+            item.verb_piece = item.verb_piece or _span(new)
+            return
+        if not before and item.verb is None:
+            item.verb = "insert"
+            item.words += [(e.start, e.end) for e in new]
+            return
+        item.verb = item.verb or "amend"
+        item.old = [(e.start, e.end) for e in old]
+        item.change = [(e.start, e.end) for e in new]
+
+    def _set_label(self, item: Item, cells: Cells) -> None:
+        for role in ("label", "feature", "verb"):
+            for element in cells.get(role, []):
+                if element.kind == "label" and item.label is None:
+                    item.label = element.value
+                    item.label_piece = (element.start, element.end)
+
+    def _groups(self, cells: Cells) -> Iterator[Group]:
+        merged = cells.get("latitude", []) + cells.get("longitude", [])
+        sources = [
+            (None, cells.get("feature", [])),
+            (None, cells.get("position", [])),
+            (None, merged),
+            (None, cells.get("from", [])),
+            (None, cells.get("old", [])),
+            ("joining", cells.get("joining", [])),
+            ("bounded", cells.get("bounded", [])),
+            ("centred", cells.get("centred", [])),
+            ("to", cells.get("to", [])),
+            ("to", cells.get("new", [])),
+        ]
+        for role, elements in sources:
+            yield from self._cell_groups(role, elements)
+
+    def _cell_groups(self, role: str | None, elements: list[Element]) -> Iterator[Group]:
+        group = Group(role=role)
+        lead: list[Element] = []
+        label: str | None = None
+        for element in self._joined(elements):
+            if element.kind == "label":
+                label = element.value
+            elif element.kind not in _PLACES:
+                lead.append(element)
+                continue
+            else:
+                words = self._words(lead)
+                if group.places and words.strip(" ,;.") and is_connector(words):
+                    yield group
+                    group = Group(role=role, lead=[(e.start, e.end) for e in lead])
+                lead = []
+                group.places.append(Place(element, label))
+                label = None
+        if group.places:
+            yield group
+
+    def _joined(self, elements: list[Element]) -> Iterator[Element]:
+        half: Element | None = None
+        for element in elements:
+            if element.kind != "half":
+                yield element
+                continue
+            if half is None:
+                half = element
+                continue
+            point = join_halves(half, element, self.before)
+            half = None
+            if point.value.point is not None:
+                self.before = point.value.point
+            yield point
+        if half is not None:
+            yield half._replace(kind="point", value=lone_half(half, None))
+
+
+def _span(elements: list[Element]) -> tuple[int, int] | None:
+    return (elements[0].start, elements[-1].end) if elements else None

@@ -1,0 +1,131 @@
+"""The whole way from text to bulletin, in order: repair, lines, layout, records, findings.
+
+Reads as the table of contents of the program.  Nothing is read from the clock or the machine: the same
+text gives the same bulletin.
+"""
+
+from __future__ import annotations
+
+import hashlib
+from collections.abc import Iterable
+
+from noticeparse.build.context import Context
+from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
+from noticeparse.build.editions import read_edition, read_list
+from noticeparse.build.notices import NoticeBuilder
+from noticeparse.checks import check_notices
+from noticeparse.faults import Fault
+from noticeparse.findings import Located, merged, to_finding
+from noticeparse.layout.bulletin import lay_out
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.furniture import without_quote_marks
+from noticeparse.layout.lines import Line, read_lines
+from noticeparse.records.bulletin import Bulletin, Generator, Source
+from noticeparse.records.finding import Finding
+from noticeparse.records.notice import Notice
+from noticeparse.text import repair
+from noticeparse.version import VERSION
+
+CAUTION = (
+    "An aid to a qualified officer only: the issuing authority's notice governs, "
+    "and every position must be checked against it before use."
+)
+"""What every output says."""
+
+
+def read_bulletin(
+    text: str,
+    *,
+    name: str | None = None,
+    media_type: str = "text/plain",
+    sha256: str | None = None,
+    faults: Iterable[Fault] = (),
+) -> Bulletin:
+    """Read one text; `faults` are those found while its bytes were decoded."""
+    repaired = repair(text)
+    words, quote_marks = without_quote_marks(repaired.text)
+    lines = list(read_lines(words))
+    layout = lay_out(words, lines)
+    ignored = layout.ignored + quote_marks
+    context = Context(repaired, words, ignored)
+    edition, left = read_edition(context, layout.front)
+    context.year = edition.year if edition else None
+
+    located = [Located(fault) for fault in faults]
+    located += [Located(fault) for fault in _character_faults(context)]
+    notices: list[Notice] = []
+    lost: list[Piece] = []
+    for index, draft in enumerate(layout.notices):
+        reading = NoticeBuilder(context, draft, f"/notices/{index}").build()
+        notices.append(reading.notice)
+        located += reading.located
+        lost += reading.lost
+    located += check_notices(context, notices, edition)
+
+    unread = unread_blocks(context, _unread_lines(left, ignored))
+    unread += [piece for prose in layout.loose for piece in prose.pieces]
+    located += [unread_fault(context, piece, is_action=False) for piece in unread]
+    located += [unread_fault(context, piece, is_action=True) for piece in lost]
+    findings = [to_finding(context, one) for one in merged(located)]
+    return Bulletin(
+        generator=Generator(name="noticeparse", version=VERSION),
+        caution=CAUTION,
+        source=Source(
+            name=name,
+            media_type=media_type,
+            sha256=sha256 or hashlib.sha256(text.encode("utf-8", "replace")).hexdigest(),
+            characters=len(text),
+        ),
+        edition=edition,
+        notices=[_with_findings(n, i, findings) for i, n in enumerate(notices)],
+        lists=[read_list(context, draft) for draft in layout.lists],
+        findings=findings,
+        coverage=count_coverage(context, ignored, unread + lost),
+    )
+
+
+def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
+    hidden = set(ignored)
+    return [line for line in left if (line.start, line.end) not in hidden]
+
+
+def _character_faults(context: Context) -> list[Fault]:
+    found: list[Fault] = []
+    if any("\ud800" <= char <= "\udfff" for char in context.repaired.given):
+        found.append(Fault("text-surrogate", 0, 0))
+    if any(r.read == "" and r.start < r.end and _is_control(context, r.start) for r in
+           context.repaired.repairs):  # fmt: skip
+        found.append(Fault("text-control-character", 0, 0))
+    return found
+
+
+def _is_control(context: Context, offset: int) -> bool:
+    return context.repaired.given[offset] < " "
+
+
+def _with_findings(notice: Notice, index: int, findings: list[Finding]) -> Notice:
+    """The notice with its own findings; an action that an error points at is not usable."""
+    prefix = f"/notices/{index}"
+    own = [
+        one
+        for one in findings
+        if any(path == prefix or path.startswith(prefix + "/") for path in one.paths)
+    ]
+    if not own:
+        return notice
+    return notice.model_copy(update={"findings": own, "charts": _usable(notice, prefix, own)})
+
+
+def _usable(notice: Notice, prefix: str, findings: list[Finding]) -> list[object]:
+    paths = {path for one in findings if one.severity == "error" for path in one.paths}
+    if not paths:
+        return list(notice.charts)
+    charts: list[object] = []
+    for number, chart in enumerate(notice.charts):
+        actions = []
+        for index, action in enumerate(chart.actions):
+            own = f"{prefix}/charts/{number}/actions/{index}"
+            bad = any(path == own or path.startswith(own + "/") for path in paths)
+            actions.append(action.model_copy(update={"usable": not bad}) if bad else action)
+        charts.append(chart.model_copy(update={"actions": actions}))
+    return charts

@@ -1,0 +1,1 @@
+"""Readers: each turns one piece of repaired text into records and faults, and never raises."""

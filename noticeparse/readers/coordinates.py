@@ -1,0 +1,180 @@
+"""One coordinate: from the terminal that found it to exact whole numbers.
+
+The grammar says which form a coordinate has; here its figures are taken apart and judged.  Values
+stay integers: a coordinate is `whole` units of 1/60**`unit` degree and `decimals` of the last unit.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import Literal, NamedTuple
+
+from noticeparse.faults import Fault
+
+Axis = Literal["latitude", "longitude"]
+
+_AXES: dict[str, tuple[Axis, int]] = {
+    "n": ("latitude", 1), "s": ("latitude", -1), "e": ("longitude", 1), "w": ("longitude", -1),
+}  # fmt: skip
+_LAST_DEGREE = {"latitude": 90, "longitude": 180}
+# Figures before the decimal point of a compact coordinate, and the number of fields they hold.
+_COMPACT = {
+    "latitude": {1: 1, 2: 1, 4: 2, 6: 3},
+    "longitude": {1: 1, 2: 1, 3: 1, 5: 2, 7: 3},
+}
+_FIGURES = re.compile(r"[0-9]+|(?<![A-Za-z])[.,](?=\s{0,2}[0-9])")
+_HEMISPHERE = re.compile(
+    r"(?<![A-Za-z])(north|south|east|west|[NSEW])(?![A-Za-z])\.?", re.IGNORECASE
+)
+_LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
+_DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
+_AXIS_WORD = re.compile(r"(lat|lon)[a-z]*", re.IGNORECASE)
+
+
+class Coordinate(NamedTuple):
+    """An exact coordinate, or the faults that forbid one (`fields` is then empty)."""
+
+    axis: Axis | None
+    sign: int
+    fields: tuple[int, ...]
+    """Degrees, minutes, seconds: as many as are written; minutes alone where degrees are shared."""
+    decimals: str
+    unit: int
+    """0 where the last field is degrees, 1 minutes, 2 seconds."""
+    text: str
+    start: int
+    faults: tuple[Fault, ...] = ()
+
+    @property
+    def is_readable(self) -> bool:
+        """Whether a value was read."""
+        return bool(self.fields)
+
+    @property
+    def shares_degrees(self) -> bool:
+        """Whether the degrees are those of the point before."""
+        return self.unit == 1 and len(self.fields) == 1
+
+    def ratio(self) -> tuple[int, int]:
+        """Exact degrees as numerator and denominator, without sign."""
+        whole = 0
+        for field in self.fields:
+            whole = whole * 60 + field
+        scale = 10 ** len(self.decimals)
+        return whole * scale + int(self.decimals or 0), 60**self.unit * scale
+
+    def digits(self) -> str:
+        """The digits of ISO 6709: fixed width, in the unit written."""
+        width = 2 if self.axis == "latitude" else 3
+        first, *others = self.fields
+        body = f"{first:0{width}d}" + "".join(f"{field:02d}" for field in others)
+        return f"{body}.{self.decimals}" if self.decimals else body
+
+
+def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
+    """The coordinate found by terminal `kind` at offset `start`."""
+    text = text.rstrip()
+    match = _hemisphere(text)
+    axis, sign, figures = None, 1, text
+    if match is not None:
+        axis, sign = _AXES[match.group(1)[0].lower()]
+        figures = text[: match.start()] + " " + text[match.end() :]
+    word = _AXIS_WORD.match(text.lstrip("+-"))
+    if word is not None:
+        named: Axis = "latitude" if word.group(1).lower() == "lat" else "longitude"
+        figures = figures.replace(word.group(), " ", 1)
+        if axis is not None and axis != named:
+            return _refused("position-hemisphere-conflict", text, start, axis=named)
+        if axis is None:
+            return _refused("position-hemisphere-missing", text, start)
+    faults: list[Fault] = []
+    if text[0] in "+-":
+        return _refused("position-sign-and-hemisphere", text, start)
+    if kind == "COORDINATE_CUT":
+        return _refused("position-cut-off", text, start)
+    if kind == "COORDINATE_DOUBTFUL":
+        letters = _DOUBTFUL_FIGURE.findall(figures)
+        if any(letter not in _LOOK_ALIKE for letter in letters):
+            return _refused("position-unreadable", text, start)
+        for letter in letters:
+            figures = figures.replace(letter, _LOOK_ALIKE[letter])
+        figures = figures.replace("·", ".")
+        if letters:
+            values = {"written": text, "letter": letters[0]}
+            faults.append(Fault("position-letter-for-figure", start, start + len(text), values))
+    if axis is None:
+        return _refused("position-hemisphere-missing", text, start)
+    if "�" in text or "*" in text:
+        symbol = {"written": text}
+        faults.append(Fault("position-symbol-lost", start, start + len(text), symbol))
+    return _fields(kind, axis, sign, figures, text, start, faults)
+
+
+def _hemisphere(text: str) -> re.Match[str] | None:
+    """The letter in front where one stands there, else the last one."""
+    found = list(_HEMISPHERE.finditer(text))
+    if not found:
+        return None
+    return found[0] if found[0].start() == 0 else found[-1]
+
+
+def _refused(code: str, text: str, start: int, **values: str) -> Coordinate:
+    fault = Fault(code, start, start + len(text), {"written": text, **values})
+    return Coordinate(None, 1, (), "", 0, text, start, (fault,))
+
+
+def _fields(
+    kind: str, axis: Axis, sign: int, figures: str, text: str, start: int, faults: list[Fault]
+) -> Coordinate:
+    parts = _FIGURES.findall(figures)
+    decimals = ""
+    if len(parts) >= 2 and parts[-2] in ".,":
+        decimals = parts[-1]
+        parts = parts[:-2]
+    if not parts or not all(part.isdigit() for part in parts):
+        return _refused("position-unreadable", text, start)
+    if len(parts) == 1 and kind != "COORDINATE_MINUTES":
+        split = _compact(axis, parts[0])
+        if split is None or (len(split) == 1 and not decimals and len(parts[0]) > 3):
+            return _refused("position-unreadable", text, start)
+        parts = split
+    if len(parts) > 3:
+        return _refused("position-unreadable", text, start)
+    if kind == "COORDINATE_DOUBTFUL" and len(parts) == 3 and '"' not in text:
+        return _refused("position-seconds-unclear", text, start)
+    fields = tuple(int(part) for part in parts)
+    unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
+    if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
+        values = {"written": text}
+        faults.append(Fault("position-longitude-digits", start, start + len(text), values))
+    found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
+    return _in_range(found)
+
+
+def _compact(axis: Axis, digits: str) -> list[str] | None:
+    count = _COMPACT[axis].get(len(digits))
+    if count is None:
+        return None
+    if count == 1:
+        return [digits]
+    width = 2 if axis == "latitude" else 3
+    return [digits[:width], *(digits[i : i + 2] for i in range(width, len(digits), 2))]
+
+
+def _in_range(found: Coordinate) -> Coordinate:
+    """Refuse what is not on the globe; 60 minutes are never carried (ISO 6709, 6.3)."""
+    assert found.axis is not None
+    sixties = found.fields if found.shares_degrees else found.fields[1:]
+    for name, field in zip(("minutes", "seconds"), sixties, strict=False):
+        if field > 59:
+            code = f"position-{name}-out-of-range"
+            last = found.decimals if name == ("minutes", "seconds")[len(sixties) - 1] else ""
+            figure = f"{field}.{last}" if last else str(field)
+            return _refused(code, found.text, found.start, figure=figure)
+    if not found.shares_degrees:
+        numerator, denominator = found.ratio()
+        if numerator > _LAST_DEGREE[found.axis] * denominator:
+            figure = str(found.fields[0])
+            code = "position-degrees-out-of-range"
+            return _refused(code, found.text, found.start, figure=figure, axis=found.axis)
+    return found

@@ -1,0 +1,223 @@
+"""The values stated with a feature: lights and aids, depth, clearance, height, name, status.
+
+In come the items that a phrase tells; out come the fields of the record with their faults, offsets
+counted from the start of the phrase.  Which kind the feature has is already settled.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from decimal import Decimal
+from typing import NamedTuple, cast
+
+from noticeparse.faults import Fault
+from noticeparse.readers.depths import ChartUnit, read_depth, read_height, shown
+from noticeparse.readers.lights import LightReading, read_aids, read_light
+from noticeparse.readers.words import Item
+from noticeparse.records.depth import Clearance, Depth, DepthKind
+from noticeparse.records.feature import Ais, Racon, Sound, Status
+from noticeparse.records.light import Light
+from noticeparse.vocabulary import kinds
+
+_LIGHT_ROLES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais"))
+_BETWEEN = frozenset(("with", "sectors", "sector", "showing", "shown", "and", "&"))
+_DEPTH_CLASSES = frozenset(
+    (
+        "SOUNDG", "DEPCNT", "DEPARE", "DRGARE", "SWPARE", "WRECKS", "UWTROC", "OBSTRN", "FAIRWY",
+        "DMPGRD", "DWRTPT", "DWRTCL", "RECTRC", "BERTHS", "UNSARE",
+    )
+)  # fmt: skip
+_HEIGHT_CLASSES = frozenset(
+    (
+        "LNDMRK", "LNDELV", "LNDARE", "SILTNK", "CRANES", "PYLONS", "OFSPLF", "FORSTC", "BUISGL",
+        "DAYMAR", "PILPNT",
+    )
+)  # fmt: skip
+_NAMED_CLASSES = frozenset(
+    ("ACHBRT", "BERTHS", "RDOCAL", "MORFAC", "PILPNT", "ACHARE", "DISMAR", "OFSPLF", "CRANES")
+)
+_KINDS_OF_DEPTH: dict[str, DepthKind] = {
+    "dredged_area": "dredged", "depth_contour": "contour", "swept_area": "swept",
+}  # fmt: skip
+
+
+class Aids(NamedTuple):
+    """Lights, fog signal, racon and AIS of one structure."""
+
+    lights: tuple[Light, ...] = ()
+    sound: Sound | None = None
+    racon: Racon | None = None
+    ais: Ais | None = None
+
+
+class Amounts(NamedTuple):
+    """Depth, clearance and height stated."""
+
+    depth: Depth | None = None
+    clearance: Clearance | None = None
+    height_m: Decimal | None = None
+    reported_year: int | None = None
+
+
+def read_structure(text: str, items: Iterable[Item], faults: list[Fault]) -> Aids:
+    """The lights and aids; a light and its sectors are read as one description."""
+    found = [item for item in items if item.role in _LIGHT_ROLES]
+    readings: list[LightReading] = []
+    at = 0
+    while at < len(found):
+        last = at
+        while last + 1 < len(found) and _is_joined(text[found[last].end : found[last + 1].start]):
+            last += 1
+        start, end = found[at].start, found[last].end
+        roles = {item.role for item in found[at : last + 1]}
+        is_light = bool(roles & {"light", "light_words", "sectors"})
+        reading = read_light(text[start:end]) if is_light else read_aids(text[start:end])
+        faults += [one.shifted(start) for one in reading.faults]
+        readings.append(reading)
+        at = last + 1
+    return Aids(
+        tuple(light for reading in readings for light in reading.lights),
+        next((reading.sound for reading in readings if reading.sound), None),
+        next((reading.racon for reading in readings if reading.racon), None),
+        next((reading.ais for reading in readings if reading.ais), None),
+    )
+
+
+def _is_joined(between: str) -> bool:
+    return len(between) < 60 and all(
+        word.lower() in _BETWEEN for word in between.replace(",", " ").replace(";", " ").split()
+    )
+
+
+def read_amounts(
+    text: str,
+    items: Sequence[Item],
+    *,
+    kind: str,
+    s57: str,
+    chart_unit: ChartUnit | None,
+    faults: list[Fault],
+) -> Amounts:
+    """Depth, clearance and height; two unlike depths are told, and none is taken."""
+    amounts = Amounts()
+    depths: list[Depth] = []
+    # A figure like `8 6` that was refused stands for no other depth of the phrase.
+    for item in items:
+        if item.role == "depth" or (item.role == "measure" and _is_depth(item, s57)):
+            reading = read_depth(item.text, chart_unit)
+            amounts = amounts._replace(
+                reported_year=amounts.reported_year or reading.reported_year,
+                clearance=amounts.clearance or reading.clearance,
+            )
+            depths += [reading.depth] if reading.depth is not None else []
+            faults += [one.shifted(item.start) for one in reading.faults]
+        elif item.role == "clearance":
+            reading = read_depth(item.text, chart_unit)
+            depths += [reading.depth] if reading.depth and s57 in _DEPTH_CLASSES else []
+            faults += [one.shifted(item.start) for one in reading.faults]
+            amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
+        elif item.role == "height" or (item.role == "measure" and s57 in _HEIGHT_CLASSES):
+            height = read_height(item.text)
+            faults += [one.shifted(item.start) for one in height.faults]
+            amounts = amounts._replace(height_m=height.height_m)
+        elif item.role in ("measure", "number", "code") and not item.bracketed:
+            faults += _unread_figure(item, kind, s57)
+    return amounts._replace(depth=_one_depth(text, items, depths, kind, faults))
+
+
+def _is_depth(item: Item, s57: str) -> bool:
+    small = any(character in "₀₁₂₃₄₅₆₇₈₉" for character in item.text)
+    return s57 in _DEPTH_CLASSES or (small and s57 not in _HEIGHT_CLASSES)
+
+
+def _unread_figure(item: Item, kind: str, s57: str) -> list[Fault]:
+    if item.role == "number" and s57 in _DEPTH_CLASSES and s57 not in _NAMED_CLASSES:
+        return [Fault("feature-figure-unclear", item.start, item.end, {"written": item.text})]
+    if takes_number(kind, s57):
+        return []
+    return [Fault("feature-figure-unread", item.start, item.end, {"written": item.text})]
+
+
+def _one_depth(
+    text: str, items: Sequence[Item], depths: Sequence[Depth], kind: str, faults: list[Fault]
+) -> Depth | None:
+    if not depths:
+        return None
+    values = {depth.value_m for depth in depths}
+    if len(values) > 1:
+        start, end = 0, len(text)
+        faults.append(Fault("depth-several", start, end, {"written": shown(text)}))
+        return None
+    first = next((depth for depth in depths if depth.kind != "sounding"), depths[0])
+    return _settled(first, items, kind, text, faults)
+
+
+def _settled(
+    depth: Depth, items: Sequence[Item], kind: str, text: str, faults: list[Fault]
+) -> Depth:
+    """The depth in the light of the words beside it: `rock which dries, 1₂` is 1.2 m above datum."""
+    if depth.kind != "sounding":
+        return depth
+    if kind in _KINDS_OF_DEPTH:
+        return depth.model_copy(update={"kind": _KINDS_OF_DEPTH[kind]})
+    dries = kind in ("drying_height", "rock_covers") or any(
+        item.role == "water" and item.value == "covers" for item in items
+    )
+    if dries and depth.value_m is not None:
+        if depth.written.lower().lstrip("a ").startswith(("depth", "sounding")):
+            faults.append(Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)}))
+            return depth
+        return depth.model_copy(update={"kind": "drying", "value_m": -depth.value_m})
+    return depth
+
+
+def takes_number(kind: str, s57: str) -> bool:
+    """Whether a bare number or letter behind the kind is its name (`berth 4`, `buoy A3`)."""
+    known = kinds().get(kind)
+    return s57 in _NAMED_CLASSES or (known is not None and known.form in ("buoy", "beacon"))
+
+
+def read_name(text: str, items: Sequence[Item], *, kind: str, s57: str, head_end: int) -> str | None:
+    """The name or number: quoted, numbered, or a proper name; its parts in text order."""
+    parts: list[str] = []
+    for item in items:
+        if item.role == "quoted":
+            parts.append(" ".join(item.text.strip('"').split()))
+        elif item.role in ("numbered", "proper"):
+            joined = parts and item.role == "proper" and text[: item.start].endswith(parts[-1] + " ")
+            words = " ".join(item.text.split())
+            parts[-1:] = [f"{parts[-1]} {words}"] if joined else [*parts[-1:], words]
+        elif item.role in ("number", "code", "unknown") and not item.bracketed:
+            if takes_number(kind, s57) and _is_bare_name(text, item, head_end, kind):
+                parts.append(item.text)
+    return " ".join(parts) or None
+
+
+def _is_bare_name(text: str, item: Item, head_end: int, kind: str) -> bool:
+    # Directly behind the kind only: what comes later may be a figure of something else.
+    if text[head_end : item.start].strip(" .") or not head_end:
+        return False
+    if item.role != "unknown":
+        return True
+    known = kinds().get(kind)
+    is_mark = known is not None and bool(known.form)
+    return len(item.text) == 1 and item.text.isupper() and not (is_mark and item.text in "RGYBW")
+
+
+def read_status(items: Iterable[Item], amounts: Amounts) -> tuple[list[Status], int | None]:
+    """Status words in text order, and the year of a report."""
+    status: list[Status] = []
+    year = amounts.reported_year
+    for item in items:
+        word = item.value if item.role == "status" else None
+        if item.role == "reported":
+            digits = "".join(character for character in item.text if character.isdigit())
+            # A year alone in brackets is that of a survey or a chart.
+            if item.text.lower().lstrip("(").startswith("rep"):
+                word, year = "reported", int(digits)
+        if word and word not in status:
+            status.append(cast(Status, word))
+    quality = amounts.depth.quality if amounts.depth else None
+    if quality and quality.startswith("value reported") and "reported" not in status:
+        status.append("reported")
+    return status, year

@@ -1,0 +1,365 @@
+"""Reads one feature phrase into a Feature with its S-57 classes and attributes.
+
+In comes a phrase without verb, label and position (`port-hand light-buoy, Fl.R.2.5s No 4`); out
+comes the record with the faults found.  Words that the vocabulary does not know stay in `text`; a
+phrase that names no kind gives the kind `unknown` and a warning.  Whether the light suits the mark
+is not judged here.
+"""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Literal, NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.readers.depths import SAFE_CLEARANCE_QUALITY, ChartUnit, read_depth, shown
+from noticeparse.readers.feature_values import (
+    Aids,
+    Amounts,
+    read_amounts,
+    read_name,
+    read_status,
+    read_structure,
+)
+from noticeparse.readers.marks import (
+    Body,
+    Shape,
+    category_of,
+    class_of_category,
+    kind_of_category,
+    read_body,
+    read_shape,
+)
+from noticeparse.readers.phrases import Legend, divide, place
+from noticeparse.readers.told import Companion, Told, depth_kind, gather
+from noticeparse.readers.words import Item
+from noticeparse.records import feature as records
+from noticeparse.records.feature import Ais, Feature
+from noticeparse.records.light import Light
+from noticeparse.vocabulary import kinds, refined
+from noticeparse.vocabulary.codes import QUALITIES, Attributes, add
+
+_TELLING = frozenset(("status", "quality", "condition", "water", "category"))
+_LEADING = frozenset(
+    (
+        "kind", "category", "colour", "shape", "counted", "lit", "proper", "part", "virtual",
+        "negation", "wreck", "status", "water", "condition", "unknown", "number", "measure",
+    )
+)  # fmt: skip
+_CONNECTIVES = frozenset(
+    "and or of in which that is are was has its their above below to from also other as".split()
+)
+_TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
+
+
+class FeatureReading(NamedTuple):
+    """One feature; faults count their offsets from the start of the phrase."""
+
+    feature: Feature
+    faults: tuple[Fault, ...]
+
+
+@lru_cache(maxsize=4096)
+def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReading:
+    """The feature that a phrase describes; never raises."""
+    phrase = divide(text)
+    if phrase.legend is not None:
+        return _legend(text, phrase.legend)
+    return _Reading(text, gather(phrase), chart_unit).feature()
+
+
+def has_kind(text: str) -> bool:
+    """Whether the phrase names a kind of feature: `light, Fl.R.3s` does, `conspicuous` does not."""
+    phrase = divide(text)
+    if phrase.legend is not None:
+        return True
+    told = gather(phrase)
+    return told.head is not None or any(item.role in ("racon", "ais") for item in told.items)
+
+
+def leads_feature(text: str) -> bool:
+    """Whether the text begins as a new item would: with a kind, its colour or shape, or a number.
+
+    `with sectors …`, `least depth 7₇`, `conspicuous`, `topmark` continue an item instead.
+    """
+    phrase = divide(text)
+    if phrase.legend is not None:
+        return True
+    told = gather(phrase)
+    words = told.first_words
+    if not words:
+        return False
+    first = words[0]
+    if first.role == "racon" or (first.role == "ais" and len(words) > 1):
+        return True
+    if first.role == "depth":
+        stated = depth_kind(first.text, read_depth(first.text, None), alone=False)
+        return stated is not None or first.text.lower().startswith("drying height")
+    if first.role == "drawing" and told.head is not None:
+        return True
+    named = any(item.role == "kind" and not item.bracketed for item in words)
+    return named and first.value not in _TRAILING and _opens(first)
+
+
+def _opens(first: Item) -> bool:
+    """Whether a word can open a new item when a kind follows in its run."""
+    return first.role in _LEADING or (
+        first.role == "plain" and first.text.lower() not in _CONNECTIVES
+    )
+
+
+def _legend(text: str, legend: Legend) -> FeatureReading:
+    faults: list[Fault] = []
+    words = None
+    if legend.wording is not None:
+        words = " ".join(legend.wording.strip('"').split()).rstrip(" ,;:" if legend.form == "bare" else "")
+        start, end = place(legend.wording)
+        if legend.form == "open":
+            faults.append(Fault("feature-quote-open", start, end, {"written": shown(text[start:end])}))
+    if legend.after is not None and '"' in legend.after:
+        start, end = place(legend.after)
+        faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
+        words = None
+    kind = "note" if "note" in legend.word.lower() else "legend"
+    return FeatureReading(_plain(text, kind, words), tuple(faults))
+
+
+def _plain(text: str, kind: str, legend: str | None) -> Feature:
+    return Feature(
+        kind=kind, s57=[], text=_collapsed(text), name=None, legend=legend, light=None,
+        more_lights=[], depth=None, clearance=None, height_m=None, colours=[],
+        colour_pattern=None, shape=None, topmark=None, sound=None, racon=None, ais=None,
+        status=[], reported_year=None, companions=[], attributes={},
+    )  # fmt: skip
+
+
+def _collapsed(text: str) -> str:
+    return " ".join(text.split()).strip(" ,;:")
+
+
+class _Reading:
+    """One reading of a phrase that is no legend; lives for one call."""
+
+    def __init__(self, text: str, told: Told, chart_unit: ChartUnit | None) -> None:
+        self.text = text
+        self.told = told
+        self.chart_unit = chart_unit
+        self.faults: list[Fault] = []
+
+    def blame(self, code: str, start: int, end: int, **values: str) -> None:
+        values.setdefault("written", shown(self.text[start:end]))
+        self.faults.append(Fault(code, start, end, values))
+
+    def feature(self) -> FeatureReading:
+        text, items = self.text, self.told.items
+        aids = read_structure(text, items, self.faults)
+        kind, s57, lit = self.kind(aids)
+        amounts = read_amounts(
+            text, items, kind=kind, s57=s57, chart_unit=self.chart_unit, faults=self.faults
+        )
+        kind = self.narrowed(kind, amounts, lit)
+        form = kinds()[kind].form if kind in kinds() else ""
+        body = Body([], None, {})
+        if s57 != "LIGHTS":
+            body = read_body(items, is_mark=bool(form), is_safe_water=kind == "buoy_safe_water")
+        shape = Shape(None, None, {})
+        if form or kind in ("topmark", "daymark"):
+            shape = read_shape(items, form=form)
+        self.check_words(kind, s57, form)
+        head_end = self.told.head.end if self.told.head else 0
+        companions = self.companions(described=shape.topmark is not None)
+        status, year = read_status(items, amounts)
+        lights = [_with_function(light, kind) for light in aids.lights]
+        feature = Feature(
+            kind=kind,
+            s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
+            text=_collapsed(text),
+            name=read_name(text, items, kind=kind, s57=s57, head_end=head_end),
+            legend=None,
+            light=lights[0] if lights else None,
+            more_lights=lights[1:],
+            depth=amounts.depth,
+            clearance=amounts.clearance,
+            height_m=amounts.height_m,
+            colours=body.colours,
+            colour_pattern=body.pattern,
+            shape=shape.shape,
+            topmark=shape.topmark,
+            sound=aids.sound,
+            racon=aids.racon,
+            ais=aids.ais or (Ais(virtual=True) if kind == "ais_virtual" else None),
+            status=status,
+            reported_year=year,
+            companions=companions,
+            attributes=self.attributes(kind, s57, body, shape, amounts),
+        )
+        self.faults.sort(key=lambda fault: (fault.start, fault.end))
+        return FeatureReading(feature, tuple(self.faults))
+
+    def kind(self, aids: Aids) -> tuple[str, str, bool]:
+        """Kind, main class, and whether the mark is a lit one."""
+        head = self.told.head
+        if head is None or head.sense is None:
+            kind = self.kind_of_values(aids)
+            known = kinds().get(kind)
+            return kind, known.s57 if known else "", False
+        known = kinds()[head.value]
+        lit = head.sense.lit or bool(aids.lights)
+        lit = (lit or any(item.value == "lit" for item in self.told.roles("lit"))) and not any(
+            item.value == "unlit" for item in self.told.roles("lit")
+        )
+        if self.is_virtual(aids, head):
+            return "ais_virtual", kinds()["ais_virtual"].s57, False
+        if known.form in ("buoy", "beacon"):
+            return self.mark(head.value, known.form, known.s57, lit)
+        return head.value, known.s57, lit and (known.lit or bool(aids.lights))
+
+    def mark(self, kind: str, form: str, s57: str, lit: bool) -> tuple[str, str, bool]:
+        """A buoy or beacon, made the mark of its category."""
+        category, contrary = category_of(self.told.items)
+        if contrary is not None:
+            self.blame("feature-category-conflict", contrary.start, contrary.end, other=str(category))
+            return kind, s57, lit
+        if category is None:
+            if not s57:
+                head = self.told.head
+                start, end = (head.start, head.end) if head else (0, len(self.text))
+                self.blame("feature-class-unknown", start, end)
+            return kind, s57, lit
+        made = kind_of_category(category, form, lit=lit)
+        told_class = class_of_category(category, form)
+        if not s57:
+            return made, told_class, lit
+        if s57.startswith(("BOYLAT", "BOYCAR", "BOYISD", "BOYSAW", "BCN")) and (
+            s57 != told_class or _codes(kind, made)
+        ):
+            item = next(self.told.roles("category"))
+            self.blame("feature-category-conflict", item.start, item.end, other=kind.replace("_", " "))
+        return kind, s57, lit
+
+    def is_virtual(self, aids: Aids, head: Item) -> bool:
+        """A virtual aid is no buoy; said of a mark behind a comma, it goes with a real one."""
+        said = next(self.told.roles("virtual"), None)
+        virtual = said is not None or (aids.ais is not None and aids.ais.virtual)
+        if not virtual or not kinds()[head.value].form:
+            return False
+        said = said or next(self.told.roles("ais"), None)
+        if said is not None and "," in self.text[head.end : said.start]:
+            self.blame("feature-virtual-with-mark", said.start, said.end)
+            return False
+        return True
+
+    def kind_of_values(self, aids: Aids) -> str:
+        """The kind where no word names one: what the values by themselves are."""
+        if aids.lights or any(True for _ in self.told.roles("light")):
+            self.blame("feature-support-not-stated", 0, len(self.text))
+            return "light"
+        if aids.racon is not None:
+            return "racon"
+        if aids.sound is not None:
+            return "fog_signal"
+        if aids.ais is not None:
+            return "ais_virtual" if aids.ais.virtual else "ais_physical"
+        for item in self.told.items:
+            if item.role == "depth":
+                reading = read_depth(item.text, self.chart_unit)
+                return depth_kind(item.text, reading, alone=True) or "sounding"
+            if item.sense is not None and item.sense.alone:
+                return item.sense.alone
+            if item.role == "measure" and any(c in "₀₁₂₃₄₅₆₇₈₉" for c in item.text):
+                return "sounding"
+        self.blame("feature-unknown", 0, len(self.text))
+        return "unknown"
+
+    def narrowed(self, kind: str, amounts: Amounts, lit: bool) -> str:
+        words = {
+            item.value for item in self.told.items if item.role in ("wreck", "water", "status")
+        }
+        depth = amounts.depth
+        if depth is not None and depth.quality != SAFE_CLEARANCE_QUALITY and depth.value_m is not None:
+            words |= {depth.kind}
+        return refined(kind, words | ({"lit"} if lit else set()))
+
+    def classes(self, s57: str, *, lit: bool, topmark: bool, aids: Aids) -> list[str]:
+        """The class of the kind, then those of what stands on it, in the order of the contract."""
+        named = any(item.value == "topmark" for item in self.told.roles("kind"))
+        more = [
+            ("LIGHTS", lit or bool(aids.lights)),
+            ("TOPMAR", topmark or named),
+            ("FOGSIG", aids.sound is not None),
+            ("RTPBCN", aids.racon is not None),
+        ]
+        found = [s57] if s57 else []
+        return found + [name for name, told in more if told and name != s57]
+
+    def attributes(
+        self, kind: str, s57: str, body: Body, shape: Shape, amounts: Amounts
+    ) -> Attributes:
+        head = self.told.head
+        found: Attributes = {}
+        add(found, kinds()[kind].attributes if kind in kinds() else {})
+        is_head = head is not None and head.sense is not None and kind != "ais_virtual"
+        if is_head and head is not None and head.sense is not None:
+            add(found, {k: v for k, v in head.sense.attributes.items() if k not in _OF_SHAPE})
+        for item in self.told.items:
+            if item.sense is None or (item.role == "category" and kind == "ais_virtual"):
+                continue
+            is_part = item.role == "part" and s57 == "LIGHTS"
+            if item.role in _TELLING or is_part:
+                add(found, item.sense.attributes)
+        quality = amounts.depth.quality if amounts.depth else None
+        if quality in QUALITIES:
+            add(found, {"QUASOU": [QUALITIES[quality]]})
+        if amounts.depth is not None and amounts.depth.kind == "drying" and s57 == "UWTROC":
+            add(found, {"WATLEV": 4})
+        add(found, body.attributes)
+        add(found, shape.attributes)
+        return found
+
+    def companions(self, *, described: bool) -> list[records.Companion]:
+        """Companions; a topmark that the phrase describes is the feature's own."""
+        made = []
+        for companion in self.told.companions:
+            reading = read_feature(self.text[companion.start : companion.end], self.chart_unit)
+            self.faults += [
+                one.shifted(companion.start)
+                for one in reading.faults
+                if one.code not in ("feature-class-unknown", "feature-support-not-stated")
+            ]
+            if described and reading.feature.kind == "topmark":
+                continue
+            made.append(records.Companion(role=_role(companion), feature=reading.feature))
+        return made
+
+    def check_words(self, kind: str, s57: str, form: str) -> None:
+        for item in self.told.items:
+            if item.role == "negation":
+                self.blame("feature-negated", item.start, item.end)
+            elif item.role == "open_quote":
+                self.blame("feature-quote-open", item.start, item.end)
+        behind = self.told.after_head
+        if behind is not None and len(behind.text) > 2 and kind != "unknown":
+            self.blame("feature-words-behind-kind", behind.start, behind.end)
+
+
+_OF_SHAPE = frozenset(("COLOUR", "BOYSHP", "BCNSHP"))
+
+
+def _codes(kind: str, made: str) -> bool:
+    """Whether two kinds of mark have unlike codes of category."""
+    one, other = kinds()[kind].attributes, kinds()[made].attributes
+    return any(one.get(name) != other.get(name) for name in ("CATLAM", "CATCAM") if name in other)
+
+
+def _role(companion: Companion) -> Literal["with", "on", "enclosed_by"]:
+    return "with" if companion.role == "beside" else companion.role
+
+
+_FUNCTIONS = {"leading_lights": "leading", "directional_light": "directional", "aero_light": "aero"}
+
+
+def _with_function(light: Light, kind: str) -> Light:
+    field = _FUNCTIONS.get(kind)
+    if field is None or getattr(light, field):
+        return light
+    return light.model_copy(update={field: True})

@@ -1,0 +1,233 @@
+"""The words before a position: which of them describe the feature and which its place.
+
+`read_phrase` cuts a stretch of words into parts; `split_phrase` finds where the description ends
+and the relation to the coming position begins.  Positions themselves are not read here.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from functools import cache, lru_cache
+from typing import Any, Literal, NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.numbers import CABLE_M, NAUTICAL_MILE_M
+from noticeparse.records.geometry import Arc, Bearings
+
+PartKind = Literal[
+    "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
+    "along", "from_", "to", "at", "close", "offset", "radius", "arc", "bearings",
+]  # fmt: skip
+
+COMPASS = (
+    "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
+    "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW",
+)  # fmt: skip
+"""The sixteen points, 22.5 degrees apart from north."""
+
+
+class Offset(NamedTuple):
+    """A bearing or direction and a distance, as read; the reference stands elsewhere."""
+
+    bearing_deg: Decimal | None
+    direction: str | None
+    distance_nm: Decimal | None
+    distance_decimals: int
+    bearing_decimals: int
+    is_magnetic: bool
+
+
+class Part(NamedTuple):
+    """A part of a phrase and the value it carries, if any; offsets count in the phrase."""
+
+    kind: PartKind
+    start: int
+    end: int
+    value: Any = None
+
+
+def _over(kind: PartKind, children: list[Token], value: Any = None) -> Part:
+    first, last = children[0], children[-1]
+    assert first.start_pos is not None
+    assert last.end_pos is not None
+    return Part(kind, first.start_pos, last.end_pos, value)
+
+
+def _plain(kind: PartKind) -> Any:
+    return lambda _self, children: _over(kind, children)
+
+
+class _Callbacks(Transformer[Token, Any]):
+    """Every rule gives a Part over its tokens."""
+
+    words, separator = _plain("words"), _plain("separator")
+    joining, bounded, along = _plain("joining"), _plain("bounded"), _plain("along")
+    within, centred, between = _plain("within"), _plain("centred"), _plain("between")
+    vicinity, from_, to, at = _plain("vicinity"), _plain("from_"), _plain("to"), _plain("at")
+    arc = _plain("arc")
+
+    def phrase(self, parts: list[Part]) -> tuple[Part, ...]:
+        return tuple(parts)
+
+    def close(self, children: list[Token]) -> Part:
+        token = children[0]
+        direction = None if token.type == "CLOSE_TO" else direction_in(str(token))
+        return _over("close", children, direction)
+
+    def offset(self, children: list[Token]) -> Part:
+        return _over("offset", children, read_offset(str(children[0])))
+
+    def radius(self, children: list[Token]) -> Part:
+        return _over("radius", children, _length_nm(str(children[0])))
+
+    def bearings(self, children: list[Token]) -> Part:
+        return _over("bearings", children, _arc(str(children[0])))
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("place", "phrase", callbacks=_Callbacks(), lexer="basic")
+
+
+@lru_cache(maxsize=8192)
+def read_phrase(text: str) -> tuple[Part, ...]:
+    """The parts of a phrase; all of it is words where the grammar cannot part it."""
+    try:
+        parts: tuple[Part, ...] = _parser().parse(text)
+    except LarkError:
+        return (Part("words", 0, len(text)),)
+    return parts
+
+
+class Split(NamedTuple):
+    """Where the description ends, and the parts behind it that tell the place."""
+
+    description_end: int
+    parts: tuple[Part, ...]
+
+
+# What may name a reference between two relation words: `centred on THE LIGHT in`.
+_TAKES_REFERENCE = frozenset({"offset", "close", "centred", "from_", "vicinity", "arc"})
+
+
+@lru_cache(maxsize=8192)
+def split_phrase(text: str) -> Split:
+    """The description and the relation of a phrase that stands before a position."""
+    parts = read_phrase(text)
+    at = len(parts)
+    while at > 0:
+        part = parts[at - 1]
+        if part.kind != "words":
+            at -= 1
+            continue
+        reference = at >= 2 and parts[at - 2].kind in _TAKES_REFERENCE
+        if not (reference and at < len(parts)):
+            break
+        at -= 2
+    # An arc names its circle first: `the arc of a circle of radius 2 miles centred on`.
+    first = next((i for i, part in enumerate(parts) if part.kind in ("arc", "offset")), at)
+    at = min(at, first)
+    return Split(parts[at].start if at < len(parts) else len(text), parts[at:])
+
+
+def is_connector(text: str) -> bool:
+    """Whether a phrase only links positions of one list: `,` `and in` `thence to`."""
+    kinds = {part.kind for part in read_phrase(text)}
+    return kinds <= {"separator", "to", "at", "from_", "joining", "along", "between"}
+
+
+def direction_in(text: str) -> str | None:
+    """The compass point named in a phrase, as its letters."""
+    for word in reversed(text.replace("-", "").replace(",", " ").split()):
+        letters = _LETTERS.get(word.lower().removesuffix("ward"))
+        if letters:
+            return letters
+    return None
+
+
+_WORDS = {"n": "north", "e": "east", "s": "south", "w": "west"}
+_LETTERS = {
+    **{point.lower(): point for point in COMPASS},
+    **{"".join(_WORDS[letter] for letter in point.lower()): point for point in COMPASS},
+}
+
+
+@v_args(inline=True)
+class _OffsetCallbacks(Transformer[Token, Any]):
+    def miles(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return "distance", Decimal(figure), _decimals(figure)
+
+    def cables(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return "distance", Decimal(figure) * CABLE_M / NAUTICAL_MILE_M, _decimals(figure) + 1
+
+    def metres(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return "distance", Decimal(figure) / NAUTICAL_MILE_M, _decimals(figure) + 3
+
+    def bearing(self, figure: Token) -> tuple[str, Decimal, int]:
+        return "bearing", Decimal(figure), _decimals(figure)
+
+    def magnetic(self, figure: Token, _mark: Token) -> tuple[str, Decimal, int]:
+        return "magnetic", Decimal(figure), _decimals(figure)
+
+    def direction(self, word: Token) -> tuple[str, str | None, int]:
+        return "direction", direction_in(str(word)), 0
+
+    def offset(self, *parts: tuple[str, Any, int]) -> Offset:
+        found = {name: (value, decimals) for name, value, decimals in parts}
+        bearing = found.get("bearing") or found.get("magnetic") or (None, 0)
+        distance = found.get("distance") or (None, 0)
+        direction = found.get("direction") or (None, 0)
+        return Offset(
+            bearing[0], direction[0], distance[0], distance[1], bearing[1], "magnetic" in found
+        )
+
+
+def _decimals(figure: str) -> int:
+    return len(figure.partition(".")[2])
+
+
+@cache
+def _offset_parser() -> Lark:
+    return grammar.build("offset", "offset", callbacks=_OffsetCallbacks())
+
+
+def read_offset(text: str) -> Offset | None:
+    """Bearing and distance of `0.6 miles 240° from`; miles of 1852 m, cables a tenth of that."""
+    try:
+        offset: Offset = _offset_parser().parse(text)
+    except LarkError:
+        return None
+    return offset
+
+
+def _figures(text: str) -> list[Decimal]:
+    cleaned = "".join(c if c.isdigit() or c == "." else " " for c in text)
+    return [Decimal(word.strip(".")) for word in cleaned.split() if word.strip(".")]
+
+
+def _length_nm(text: str) -> Decimal:
+    """The length of `radius 2 miles` or `500 metres radius` in nautical miles."""
+    figure = _figures(text)[0]
+    words = text.lower()
+    if "cable" in words:
+        return figure * CABLE_M / NAUTICAL_MILE_M
+    if "met" in words or text.rstrip().endswith("m"):
+        return figure / NAUTICAL_MILE_M
+    return figure
+
+
+def _arc(text: str) -> Arc:
+    first, second = _figures(text)[:2]
+    words = text.lower()
+    sense = "clockwise" if "clockwise" in words else None
+    if "anti" in words:
+        sense = "anticlockwise"
+    bearings: Bearings = "not_stated"
+    if "from seaward" in words:
+        bearings = "from_seaward"
+    elif "from the" in words:
+        bearings = "from_centre"
+    return Arc(from_deg=first, to_deg=second, sense=sense, bearings=bearings)  # type: ignore[arg-type]

@@ -1,0 +1,150 @@
+"""Positions: two coordinates joined, judged as a pair, and made into a record.
+
+In come coordinates in the order written; out come latitude and longitude, exact, with the digits
+written.  What cannot be read for certain is refused with a fault, never guessed.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import cache
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.readers.coordinates import Coordinate, read_coordinate
+
+_METRES = (1852 * 60, 1852, 1852 / 60)
+_ISO_PART = re.compile(r"[+-][0-9]+(?:[.,][0-9]+)?")
+_PLAIN_DECIMAL = re.compile(r"[+-]?[0-9]+\.[0-9]+")
+
+
+class Point(NamedTuple):
+    """A position as read, not yet in its place in the text: offsets count in the repaired text."""
+
+    lat: float
+    lon: float
+    iso6709: str
+    resolution_m: float
+    start: int
+    end: int
+    last: tuple[Coordinate, Coordinate]
+    """Latitude and longitude, for a following point that shares their degrees."""
+
+
+class PointReading(NamedTuple):
+    """A point, or None with the faults that forbid one."""
+
+    point: Point | None
+    faults: tuple[Fault, ...]
+    start: int
+    end: int
+
+
+def join_coordinates(
+    first: Coordinate, second: Coordinate, written: str, before: Point | None
+) -> PointReading:
+    """Two coordinates as one position; `before` is the point whose degrees may be shared."""
+    start, end = first.start, second.start + len(second.text)
+    faults = list(first.faults + second.faults)
+    if not (first.is_readable and second.is_readable):
+        return PointReading(None, tuple(faults), start, end)
+    lat, lon = first, second
+    if first.axis == second.axis:
+        values = {"written": written, "axis": str(first.axis)}
+        faults.append(Fault("position-hemisphere-conflict", start, end, values))
+        return PointReading(None, tuple(faults), start, end)
+    if first.axis == "longitude":
+        lat, lon = second, first
+        faults.append(Fault("position-exchanged", start, end, {"written": written}))
+    shared = _with_degrees(lat, lon, before)
+    if shared is None:
+        values = {"written": written}
+        faults.append(Fault("position-shared-degrees-unknown", start, end, values))
+        return PointReading(None, tuple(faults), start, end)
+    lat, lon = shared
+    if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
+        faults.append(Fault("position-precision-differs", start, end, {"written": written}))
+    return PointReading(_point(lat, lon, start, end), tuple(faults), start, end)
+
+
+def _with_degrees(
+    lat: Coordinate, lon: Coordinate, before: Point | None
+) -> tuple[Coordinate, Coordinate] | None:
+    if not (lat.shares_degrees or lon.shares_degrees):
+        return lat, lon
+    if before is None:
+        return None
+    return _sharing(lat, before.last[0]), _sharing(lon, before.last[1])
+
+
+def _sharing(one: Coordinate, before: Coordinate) -> Coordinate:
+    if one.shares_degrees:
+        return one._replace(fields=(before.fields[0], *one.fields))
+    return one
+
+
+def share_latitude(lon: Coordinate, before: Point) -> PointReading:
+    """A longitude alone in a list: its latitude is that of the point before."""
+    whole = _sharing(lon, before.last[1])
+    start, end = lon.start, lon.start + len(lon.text)
+    return PointReading(_point(before.last[0], whole, start, end), lon.faults, start, end)
+
+
+def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:
+    lat_value, lat_sign = _signed(lat)
+    lon_value, lon_sign = _signed(lon)
+    if lon_value == 180.0:
+        # ISO 6709 writes the 180th meridian with a minus sign.
+        lon_value, lon_sign = -180.0, "-"
+    iso = f"{lat_sign}{lat.digits()}{lon_sign}{lon.digits()}/"
+    coarser = min(
+        _METRES[lat.unit] / 10 ** len(lat.decimals), _METRES[lon.unit] / 10 ** len(lon.decimals)
+    )
+    if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
+        coarser = max(
+            _METRES[lat.unit] / 10 ** len(lat.decimals),
+            _METRES[lon.unit] / 10 ** len(lon.decimals),
+        )
+    return Point(lat_value, lon_value, iso, two_figures(coarser / 2), start, end, (lat, lon))
+
+
+def _signed(one: Coordinate) -> tuple[float, str]:
+    numerator, denominator = one.ratio()
+    # Integer division gives the float nearest to the exact value.
+    value = numerator / denominator
+    if one.sign < 0 and value:
+        return -value, "-"
+    return value, "+"
+
+
+@cache
+def two_figures(metres: float) -> float:
+    """A length to two significant figures."""
+    return float(f"{metres:.2g}")
+
+
+def read_signed(text: str, start: int) -> PointReading:
+    """A pair with signs: `-47.20567, -123.76117` or the ISO 6709 form `-4712.34-12345.67/`."""
+    end = start + len(text)
+    parts = _ISO_PART.findall(text) if text.endswith("/") else _PLAIN_DECIMAL.findall(text)
+    if len(parts) < 2:
+        fault = Fault("position-unreadable", start, end, {"written": text})
+        return PointReading(None, (fault,), start, end)
+    halves = []
+    for part, letters in zip(parts, ("NS", "EW"), strict=False):
+        letter = letters[1] if part.startswith("-") else letters[0]
+        digits = part.lstrip("+-").replace(",", ".")
+        halves.append(read_coordinate("COORDINATE", digits + letter, start))
+    faults = tuple(
+        fault._replace(start=start, end=end, values={**fault.values, "written": text})
+        for half in halves
+        for fault in half.faults
+    )
+    if not all(half.is_readable for half in halves):
+        return PointReading(None, faults, start, end)
+    reading = join_coordinates(halves[0], halves[1], text, None)
+    point = reading.point
+    if point is not None:
+        point = point._replace(start=start, end=end)
+    own = tuple(f._replace(start=start, end=end) for f in reading.faults)
+    return PointReading(point, own, start, end)

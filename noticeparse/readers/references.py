@@ -1,0 +1,55 @@
+"""A notice named by its number: `2417(T)/26`, `T 1234/25`, `No. 41 of 2026`."""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+from typing import Any
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.readers.dates import full_year
+from noticeparse.records.reference import NoticeRef, NoticeStatus
+
+_MARKS: dict[NoticeStatus, str] = {"temporary": "(T)", "preliminary": "(P)"}
+
+
+@v_args(inline=True)
+class _Callbacks(Transformer[Token, Any]):
+    def mark(self, token: Token) -> NoticeStatus:
+        return "temporary" if token.type == "TEMPORARY" else "preliminary"
+
+    def number(self, *parts: Any) -> tuple[str, str, NoticeStatus]:
+        figures = year = ""
+        status: NoticeStatus = "permanent"
+        for part in parts:
+            if not isinstance(part, Token):
+                status = part
+            elif part.type == "FIGURES":
+                figures = str(part)
+            else:
+                year = str(part)
+        return figures, year, status
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("number", "number", callbacks=_Callbacks())
+
+
+@lru_cache(maxsize=4096)
+def read_number(text: str, near: int | None) -> NoticeRef | None:
+    """The notice named by `text`, or None; `near` is the edition's year, for two-figure years."""
+    try:
+        figures, year, status = _parser().parse(text.strip())
+    except LarkError:
+        return None
+    return NoticeRef(number=int(figures), year=full_year(year, near), status=status)
+
+
+def notice_id(ref: NoticeRef) -> str:
+    """The id of a notice: number, mark, and the last two figures of its year."""
+    mark = _MARKS.get(ref.status, "")
+    year = "" if ref.year is None else f"/{ref.year % 100:02d}"
+    return f"{ref.number}{mark}{year}"

@@ -1,0 +1,185 @@
+"""Gathers what a phrase tells and settles which kind of feature it names.
+
+In come the segments of a phrase; out comes `Told`: the items of the feature itself, its companions,
+and the item that names its kind.  The first segment that names a kind decides, within it the last
+noun (`breakwater light` is a light), and a whole thing goes before a part of one.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from noticeparse.readers.depths import DepthReading, read_depth
+from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, place
+from noticeparse.readers.words import Item, look_up, proper_name
+from noticeparse.vocabulary import Sense, kinds
+
+# What `with` may add without a companion: it is told of the feature itself.
+_OWN = frozenset(("light", "light_sector_change", "sector_light", "sounding"))
+_AFTER_KIND = frozenset(("unknown",))
+_DEPTH_KINDS = {
+    "drying": "drying_height", "contour": "depth_contour", "dredged": "dredged_area",
+    "swept": "swept_area", "no_bottom": "depth_no_bottom",
+}  # fmt: skip
+
+
+class Companion(NamedTuple):
+    """Something that goes with the feature, as a stretch of the text."""
+
+    role: Role
+    start: int
+    end: int
+
+
+class Told(NamedTuple):
+    """What a phrase tells of one feature."""
+
+    items: tuple[Item, ...]
+    companions: tuple[Companion, ...]
+    head: Item | None
+    """The item that names the kind, None where no word does."""
+    first_words: tuple[Item, ...]
+    """The items of the first segment's first run, in which a new item of a list begins."""
+    after_head: Item | None
+    """A word without meaning directly behind the kind: the real noun may be that one."""
+
+    def roles(self, role: str) -> Iterator[Item]:
+        """The items of one role."""
+        return (item for item in self.items if item.role == role)
+
+
+def gather(phrase: Phrase) -> Told:
+    """What the segments of a phrase tell."""
+    runs: list[list[Item]] = []
+    companions: list[Companion] = []
+    for segment in phrase.segments:
+        runs += _own_runs(segment, companions)
+    head, run = _head(runs)
+    return Told(
+        items=tuple(item for one in runs for item in one),
+        companions=tuple(companions),
+        head=head,
+        first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),
+        after_head=_word_behind(head, run),
+    )
+
+
+def _own_runs(segment: Segment, companions: list[Companion]) -> list[list[Item]]:
+    own = _with_lit_structure(look_up(segment.pieces))
+    before, joined = _joined(own)
+    if joined is not None:
+        companions.append(joined)
+    runs = [before]
+    for companion in segment.companions:
+        items = _with_lit_structure(look_up(companion.pieces))
+        if _is_own(companion, items):
+            runs.append(items)
+        elif named := _named(companion, items):
+            companions.append(named)
+    return runs
+
+
+def _is_own(companion: CompanionRun, items: Sequence[Item]) -> bool:
+    if companion.role != "with":
+        return False
+    named = [item for item in items if item.role == "kind" and not item.bracketed]
+    described = any(item.role == "topmark" for item in items)
+    return all(item.value in _OWN or (described and item.value == "topmark") for item in named)
+
+
+def _named(companion: CompanionRun, items: Sequence[Item]) -> Companion | None:
+    """The companion where its words name a kind; `on Brannoch Rock` is a place, not a rock."""
+    tokens = companion.pieces
+    if proper_name(tokens, whole=True):
+        return None
+    if not any(item.role in ("kind", "depth", "racon", "sound", "ais") for item in items):
+        return None
+    return Companion(companion.role, place(tokens[0])[0], place(tokens[-1])[1])
+
+
+def _joined(items: list[Item]) -> tuple[list[Item], Companion | None]:
+    """Parts `wreck and contour` at the `and` between two kinds; the second goes with the first."""
+    for at, item in enumerate(items):
+        if item.role == "plain" and item.text.lower() == "and":
+            before, after = items[:at], items[at + 1 :]
+            if _names(before) and _names(after):
+                return before, Companion("with", after[0].start, after[-1].end)
+    return items, None
+
+
+def _names(items: Sequence[Item]) -> bool:
+    return any(item.role in ("kind", "depth") and not item.bracketed for item in items)
+
+
+def _with_lit_structure(items: list[Item]) -> list[Item]:
+    """Reads `By` behind a category or colour as a buoy, elsewhere as no word of the trade."""
+    for at, item in enumerate(items):
+        if item.role == "structure":
+            ahead = items[at - 1] if at else None
+            lit = ahead is not None and ahead.value == "light"
+            if lit or (ahead is not None and ahead.role in ("category", "shape", "colour", "lit")):
+                sense = Sense("kind", item.value, {}, lit=lit)
+                items[at] = item._replace(role="kind", sense=sense)
+            else:
+                items[at] = item._replace(role="unknown", sense=None)
+    return items
+
+
+def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
+    for run in runs:
+        named = [_as_kind(item) for item in run if not item.bracketed]
+        found = [item for item in named if item is not None]
+        if not found:
+            continue
+        whole = [item for item in _before_of(run, found) if not kinds()[item.value].part]
+        head = (whole or found)[-1]
+        light = any(item.value == "light" for item in whole[:-1])
+        if light and kinds()[head.value].form and head.sense is not None:
+            # `port light can buoy`: the word light belongs to the mark.
+            head = head._replace(sense=head.sense._replace(lit=True))
+        return head, run
+    return None, ()
+
+
+def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:
+    """In `limit of X of Y` and `head of pier` the noun before `of` is the thing."""
+    for item in run:
+        if item.role == "plain" and item.text.lower() == "of":
+            before = [one for one in found if one.end <= item.start]
+            if any(not kinds()[one.value].part for one in before):
+                return before
+    return found
+
+
+def _as_kind(item: Item) -> Item | None:
+    """The item as the name of a kind; a stated depth or contour names one too."""
+    if item.role == "kind":
+        return item
+    if item.role == "depth":
+        kind = depth_kind(item.text, read_depth(item.text, None), alone=False)
+        return item._replace(sense=Sense("kind", kind, {})) if kind else None
+    return None
+
+
+def depth_kind(text: str, reading: DepthReading, *, alone: bool) -> str | None:
+    """The kind of feature that a stated depth is by itself, None where it only describes one."""
+    plain = text.lower().lstrip("a ").startswith(("depth", "sounding"))
+    if reading.depth is None:
+        return "sounding" if plain or alone else None
+    kind = reading.depth.kind
+    if kind == "contour" or (kind == "no_bottom" and alone):
+        return _DEPTH_KINDS[kind]
+    if not alone:
+        stated = reading.depth.quality != "depth unknown" and kind == "sounding"
+        return "sounding" if plain and stated else None
+    if (reading.depth.quality or "").startswith("value reported"):
+        return "reported_depth"
+    return _DEPTH_KINDS.get(kind, "sounding")
+
+
+def _word_behind(head: Item | None, run: Sequence[Item]) -> Item | None:
+    if head is None:
+        return None
+    behind = [item for item in run if item.start >= head.end and not item.bracketed]
+    return behind[0] if behind and behind[0].role in _AFTER_KIND else None

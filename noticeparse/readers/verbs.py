@@ -1,0 +1,47 @@
+"""Verbs of the trade and the five actions they stand for."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+from typing import Literal
+
+Verb = Literal["insert", "amend", "replace", "move", "delete"]
+
+_STEMS: dict[str, Verb] = {
+    **dict.fromkeys(
+        ("insert", "add", "establish", "estab", "place", "put in", "lay", "laid", "enter", "ins",
+         "install", "chart", "exhibit", "erect", "found"), "insert"),
+    **dict.fromkeys(
+        ("delete", "remove", "expunge", "cancel", "discontinue", "withdraw", "withdrawn", "erase",
+         "strike out", "take out", "taken out", "taken up", "taken away", "lift", "del", "disc"),
+        "delete"),
+    **dict.fromkeys(("replace", "substitute", "exchange", "swap", "repl", "subst"), "replace"),
+    **dict.fromkeys(
+        ("amend", "change", "alter", "correct", "modify", "revise", "amd", "rename"), "amend"),
+    **dict.fromkeys(
+        ("move", "relocate", "reposition", "re-position", "shift", "transfer", "mv"), "move"),
+}  # fmt: skip
+
+
+@lru_cache(maxsize=512)
+def canonical_verb(written: str) -> Verb | None:
+    """The action a written verb stands for, in any mood or tense; None for other words."""
+    words = " ".join(written.lower().strip(" .:").split())
+    for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
+        found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
+        if found:
+            return found
+    return None
+
+
+def _by_stem(word: str) -> Verb | None:
+    for ending, stem_ending in (
+        ("", ""), ("ed", ""), ("d", ""), ("s", ""), ("es", ""), ("ied", "y"), ("ted", "t"),
+        ("ing", ""), ("ing", "e"), ("ies", "y"),
+    ):  # fmt: skip
+        if ending and not word.endswith(ending):
+            continue
+        stem = (word[: -len(ending)] if ending else word) + stem_ending
+        if stem in _STEMS:
+            return _STEMS[stem]
+    return None

@@ -1,0 +1,133 @@
+"""Looks up what the words of one run mean: the longest phrase of the vocabulary at each place.
+
+In come the tokens of a run, out come items in text order, each with its sense or marked unknown.
+Values (a light, a depth, a name) pass through as items of their own.  Which kind the whole phrase
+has is not decided here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from lark import Token
+
+from noticeparse.readers.phrases import divide, place
+from noticeparse.vocabulary import LONGEST, Sense, find, is_place, key_of, spelled
+
+_ARTICLES = frozenset(("a", "an", "the"))
+_LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
+
+
+class Item(NamedTuple):
+    """One thing told: a phrase with its sense, or a value by its terminal."""
+
+    role: str
+    """`kind`, a role of the vocabulary, `unknown`, `proper`, or the terminal in lower case."""
+    sense: Sense | None
+    start: int
+    end: int
+    text: str
+    bracketed: bool = False
+
+    @property
+    def value(self) -> str:
+        """The value of the sense, empty where there is none."""
+        return self.sense.value if self.sense else ""
+
+
+class _Atom(NamedTuple):
+    key: str
+    start: int
+    end: int
+    text: str
+    type: str
+
+
+def look_up(tokens: Sequence[Token], *, base: int = 0, bracketed: bool = False) -> list[Item]:
+    """The items of one run; `base` is the offset of the run's text in the whole."""
+    items: list[Item] = []
+    atoms: list[_Atom] = []
+    proper = proper_name(tokens)
+    for index, token in enumerate(tokens):
+        if token.type in _LOOKED_UP and index not in proper:
+            atoms += _atoms(token)
+            continue
+        items += _match(atoms, base, bracketed)
+        atoms = []
+        start, end = place(token)
+        if token.type == "BRACKETED":
+            items += _inside(token, base + start)
+        else:
+            role = "proper" if index in proper else token.type.lower()
+            items.append(Item(role, None, base + start, base + end, str(token), bracketed))
+    items += _match(atoms, base, bracketed)
+    return items
+
+
+def _inside(token: Token, at: int) -> list[Item]:
+    """The items of a bracket: they tell of the feature and never name it."""
+    items: list[Item] = []
+    for segment in divide(token[1:-1]).segments:
+        items += look_up(segment.pieces, base=at + 1, bracketed=True)
+    return items
+
+
+def _atoms(token: Token) -> list[_Atom]:
+    start, end = place(token)
+    if token.type != "WORD":
+        return [_Atom(key_of(token), start, end, str(token), token.type)]
+    atoms = []
+    for word in token.split("-"):
+        if word.lower() not in _ARTICLES:
+            written = spelled(word)
+            atoms.append(_Atom(key_of(written), start, start + len(word), word, "WORD"))
+        start += len(word) + 1
+    return atoms
+
+
+def _match(atoms: Sequence[_Atom], base: int, bracketed: bool) -> list[Item]:
+    items: list[Item] = []
+    at = 0
+    while at < len(atoms):
+        for size in range(min(LONGEST, len(atoms) - at), 0, -1):
+            window = atoms[at : at + size]
+            sense = find("".join([atom.key for atom in window]))
+            if sense is not None:
+                break
+        else:
+            size, window = 1, atoms[at : at + 1]
+        first, last = window[0], window[-1]
+        role = sense.role if sense else "unknown" if first.type == "WORD" else first.type.lower()
+        text = " ".join([atom.text for atom in window])
+        items.append(Item(role, sense, base + first.start, base + last.end, text, bracketed))
+        at += size
+    return items
+
+
+def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
+    """The tokens that form a proper name, told by capitals beside small letters.
+
+    `whole` takes a run that is nothing but a name (`on Brannoch Rock`).
+    """
+    titles = [token.type == "WORD" and token[0].isupper() and token[1:2].islower() for token in tokens]
+    plain = any(token.type == "WORD" and token[0].islower() for token in tokens)
+    start = 0
+    while start < len(tokens):
+        end = start
+        while end < len(tokens) and titles[end]:
+            end += 1
+        if end > start and (plain or whole) and _is_name(tokens[start:end], start > 0 or whole):
+            return range(start, end)
+        start = max(end, start + 1)
+    return range(0)
+
+
+def _is_name(tokens: Sequence[Token], behind: bool) -> bool:
+    # A phrase may begin with a capital for no other reason than standing first.
+    if len(tokens) < 2 and not behind:
+        return False
+    strange = any(
+        find(key_of(spelled(word))) is None for token in tokens for word in token.split("-")
+    )
+    return strange or (len(tokens) > 1 and is_place(tokens[-1]))

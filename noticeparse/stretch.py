@@ -1,0 +1,68 @@
+"""A stretch of words gathered from the text, perhaps from several lines.
+
+The pieces stand apart in the text (a line ended, a page foot came between) and are read as one,
+joined by a blank.  Offsets within it lead back to the repaired text.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+from typing import NamedTuple
+
+
+class Stretch(NamedTuple):
+    """`text` as read, and where each piece of it starts: (offset within, offset in the text)."""
+
+    text: str
+    starts: tuple[tuple[int, int], ...]
+
+    def outer(self, offset: int) -> int:
+        """The offset in the repaired text of the character at `offset` of the stretch."""
+        within, outside = self.starts[0] if self.starts else (0, 0)
+        for one, other in self.starts:
+            if one > offset:
+                break
+            within, outside = one, other
+        return outside + offset - within
+
+    def part(self, start: int, end: int) -> Stretch:
+        """The stretch from `start` to `end` of this one, blanks and commas at its ends left out."""
+        while start < end and self.text[start] in " ,;:":
+            start += 1
+        while end > start and self.text[end - 1] in " ,;:":
+            end -= 1
+        first = (0, self.outer(start))
+        rest = tuple((a - start, b) for a, b in self.starts if start < a < end)
+        return Stretch(self.text[start:end], (first, *rest))
+
+
+def gather(text: str, pieces: Iterable[tuple[int, int]]) -> Stretch:
+    """The pieces (start, end in the repaired text) read as one stretch."""
+    words: list[str] = []
+    starts: list[tuple[int, int]] = []
+    length = 0
+    for start, end in pieces:
+        piece = text[start:end]
+        if not piece:
+            continue
+        if words:
+            length += 1
+        starts.append((length, start))
+        words.append(piece)
+        length += len(piece)
+    return Stretch(" ".join(words), tuple(starts))
+
+
+EMPTY = Stretch("", ((0, 0),))
+"""A stretch of no words."""
+
+
+def concatenated(first: Stretch, second: Stretch, joint: str = ", ", ending: str = "") -> Stretch:
+    """Two stretches read as one; the words of `joint` and `ending` stand nowhere in the text."""
+    if not second.text:
+        return first
+    if not first.text:
+        return second._replace(text=second.text + ending)
+    shift = len(first.text) + len(joint)
+    moved = tuple((within + shift, outside) for within, outside in second.starts)
+    return Stretch(first.text + joint + second.text + ending, first.starts + moved)

@@ -1,0 +1,176 @@
+"""Repairs what copying did to the characters of a text, and remembers where each one stood.
+
+In comes the text as given; out come the repaired text, which the grammars read, and a map that
+leads every offset back to the original.  Each repair is a line of a table.  Compatibility
+normalisation is never used: it would turn `8₆` into `86`.  What a word means is not decided here.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from typing import NamedTuple
+
+_SAME_LENGTH = {
+    "°": "º˚",
+    "'": "′’‘´`ʹʼ‛",
+    '"': "″“”„‟«»〃ˮ",
+    "-": "‐‑‒–—―−﹣－",
+    " ": "\r\v\f\x1c\x1d\x1e\x1f\x85\xa0\u1680\u2028\u2029\u202f\u205f\u3000"
+    + "".join(map(chr, range(0x2000, 0x200B))),
+    ".": "․．",
+    ",": "，",
+    ":": "：",
+    ";": "；",
+    "(": "（",
+    ")": "）",
+    "/": "／⁄∕",
+    "+": "＋",
+    "·": "•∙⋅‧・",
+    "�": "".join(map(chr, range(0xD800, 0xE000))),
+    **{str(d): chr(0xFF10 + d) for d in range(10)},
+    **{chr(65 + i): chr(0xFF21 + i) for i in range(26)},
+    **{chr(97 + i): chr(0xFF41 + i) for i in range(26)},
+}
+"""What is read instead: the characters that stand for it, one for one."""
+
+_TRANSLATION = {ord(seen): read for read, all_seen in _SAME_LENGTH.items() for seen in all_seen}
+
+_OTHER_LENGTH: dict[str, str] = {
+    "ﬀ": "ff",
+    "ﬁ": "fi",
+    "ﬂ": "fl",
+    "ﬃ": "ffi",
+    "ﬄ": "ffl",
+    "ﬅ": "st",
+    "ﬆ": "st",
+    "‴": "'''",
+    # UTF-8 read as Windows-1252, the commonest damage of pasted symbols.
+    "Â°": "°",
+    "Âº": "°",
+    "Â·": "·",
+    "Â½": "½",
+    "Â¼": "¼",
+    "Â¾": "¾",
+    "â€²": "'",
+    "â€³": '"',
+    "â€™": "'",
+    "â€˜": "'",
+    "â€œ": '"',
+    "â€\x9d": '"',
+    "â€“": "-",
+    "â€”": "-",
+}
+"""Ligatures and broken encodings: characters that become more or fewer of them."""
+
+_INVISIBLE = "\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\x00-\x08\x0e-\x1b\x7f-\x84\x86-\x9f"
+
+_OTHER = re.compile("|".join([f"[{_INVISIBLE}]+", *map(re.escape, _OTHER_LENGTH)]))
+
+# A middle dot is a decimal point between figures or behind a minute mark (`12'·34`, `2·5s`).
+_DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
+
+# `danger-` / `ous`: a word cut at the line end; a hyphen after a figure or capital is kept.
+_CUT_WORD = re.compile(r"(?<=[a-z])-[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80}(?=[a-z])")
+
+# Compounds of the trade keep their hyphen when the line breaks at it.
+_KEEPS_HYPHEN = re.compile(
+    r"(?:light|hand|port|starboard|safe|preferred|non|super|fog|day|top|sub|two|deep|ship|to)$"
+)
+
+
+class Repair(NamedTuple):
+    """A stretch of the original text and what is read instead, where the lengths differ."""
+
+    start: int
+    end: int
+    read: str
+
+
+class RepairedText:
+    """The text as the grammars read it; `original(offset)` leads back."""
+
+    def __init__(self, given: str, text: str, repairs: list[Repair]) -> None:
+        self.given = given
+        self.text = text
+        self.repairs = repairs
+        self._here: list[int] = []
+        self._there: list[int] = []
+        shift = 0
+        for repair in repairs:
+            at = repair.start - shift
+            self._here.append(at + len(repair.read))
+            self._there.append(repair.end)
+            shift += repair.end - repair.start - len(repair.read)
+
+    def original(self, offset: int) -> int:
+        """The offset into the original text of the character read at `offset`."""
+        row = bisect_right(self._here, offset) - 1
+        if row < 0:
+            return self._clamped(offset, 0)
+        return self._clamped(self._there[row] + offset - self._here[row], row + 1)
+
+    def _clamped(self, offset: int, following: int) -> int:
+        # Inside a replacement of another length no character stands for itself.
+        if following < len(self.repairs):
+            return min(offset, self.repairs[following].start)
+        return offset
+
+    def original_end(self, offset: int) -> int:
+        """The original offset behind the character read just before `offset`."""
+        if offset <= 0:
+            return 0
+        row = bisect_right(self._here, offset - 1) - 1
+        following = row + 1
+        at = self.original(offset - 1)
+        if following < len(self.repairs) and at >= self.repairs[following].start:
+            return self.repairs[following].end
+        return at + 1
+
+
+def repair(given: str) -> RepairedText:
+    """The repaired text of `given` and the map back to it; takes linear time on any text."""
+    same_length = given.translate(_TRANSLATION)
+    repairs = [
+        Repair(match.start(), match.end(), _OTHER_LENGTH.get(match.group(), ""))
+        for match in _OTHER.finditer(same_length)
+    ]
+    text = _replaced(same_length, repairs)
+    text = _DECIMAL_DOT.sub(".", text)
+    cuts = [cut for match in _CUT_WORD.finditer(text) if (cut := _joined(text, match))]
+    if not cuts:
+        return RepairedText(given, text, repairs)
+    inner = RepairedText(same_length, text, repairs)
+    moved = [
+        Repair(inner.original(cut.start), inner.original_end(cut.end), cut.read) for cut in cuts
+    ]
+    both = sorted(_without_overlap(repairs, moved))
+    return RepairedText(given, _DECIMAL_DOT.sub(".", _replaced(same_length, both)), both)
+
+
+def _joined(text: str, match: re.Match[str]) -> Repair | None:
+    before = text[max(0, match.start() - 12) : match.start()]
+    keeps = _KEEPS_HYPHEN.search(before)
+    return Repair(match.start(), match.end(), "-" if keeps else "")
+
+
+def _without_overlap(repairs: list[Repair], moved: list[Repair]) -> list[Repair]:
+    spans = sorted(moved)
+    starts = [cut.start for cut in spans]
+    kept = list(spans)
+    for one in repairs:
+        row = bisect_right(starts, one.start) - 1
+        if row < 0 or one.start >= spans[row].end:
+            kept.append(one)
+    return kept
+
+
+def _replaced(text: str, repairs: list[Repair]) -> str:
+    if not repairs:
+        return text
+    parts, at = [], 0
+    for one in repairs:
+        parts += (text[at : one.start], one.read)
+        at = one.end
+    parts.append(text[at:])
+    return "".join(parts)

@@ -1,0 +1,230 @@
+"""The words of the trade as data: kinds of feature, their S-57 classes, and what words tell of them.
+
+`features.csv` lists the kinds, `phrases.csv` the phrases that name them, `words.csv` the words that
+say something about a feature, `categories.csv` what a category makes of a buoy or beacon, and
+`refinements.csv` which word makes one kind a narrower one.  Adding a phrase is a line of data.
+Nothing here reads a text; `find` looks up one run of words.
+"""
+
+from __future__ import annotations
+
+import csv
+from collections.abc import Iterator, Mapping, Sequence
+from functools import cache
+from importlib.resources import files
+from typing import NamedTuple
+
+from noticeparse.vocabulary.codes import Attributes, read_attributes
+
+__all__ = [
+    "LONGEST",
+    "Category",
+    "Kind",
+    "Sense",
+    "categories",
+    "find",
+    "is_place",
+    "key_of",
+    "kinds",
+    "phrases",
+    "primitives",
+    "refined",
+    "spelled",
+]
+
+LONGEST = 9
+"""Most words of one phrase; a longer run is never looked up."""
+
+
+class Kind(NamedTuple):
+    """One kind of feature."""
+
+    name: str
+    form: str
+    """`buoy`, `beacon`, `float` or `daymark` for a mark, else empty."""
+    lit: bool
+    """The words of the kind themselves name a light."""
+    part: bool
+    """Said of another feature more often than standing alone (`topmark`, `sounding`)."""
+    s57: str
+    primitives: frozenset[str]
+    attributes: Attributes
+
+
+class Category(NamedTuple):
+    """What a category of mark makes of a buoy, a lit buoy and a beacon."""
+
+    buoy: str
+    light_buoy: str
+    beacon: str
+    buoy_s57: str
+    beacon_s57: str
+
+
+class Sense(NamedTuple):
+    """What one phrase means; `role` is `kind` or a role of `words.csv`."""
+
+    role: str
+    value: str
+    attributes: Attributes
+    alone: str = ""
+    """The kind meant where nothing else in the phrase names one."""
+    lit: bool = False
+
+
+def _rows(name: str) -> Iterator[list[str]]:
+    text = (files(__package__) / f"{name}.csv").read_text("utf-8")
+    rows = csv.reader(text.splitlines())
+    next(rows)
+    return rows
+
+
+def key_of(words: str) -> str:
+    """The words without blanks, hyphens, marks and capitals: `Light-buoy` and `light buoy` agree."""
+    return "".join(c for c in words.lower() if c.isalnum() or c == ",")
+
+
+@cache
+def kinds() -> Mapping[str, Kind]:
+    """All kinds by their id."""
+    return {
+        name: Kind(name, form, bool(lit), bool(part), s57, frozenset(shapes), read_attributes(codes))
+        for name, form, lit, part, s57, shapes, codes in _rows("features")
+    }
+
+
+def primitives(kind: str) -> frozenset[str]:
+    """Which of point `P`, line `L` and area `A` a kind may be; empty where it is no object."""
+    found = kinds().get(kind)
+    return found.primitives if found else frozenset()
+
+
+@cache
+def categories() -> Mapping[str, Category]:
+    """All categories of mark by their id."""
+    return {name: Category(*rest) for name, *rest in _rows("categories")}
+
+
+@cache
+def _refinements() -> Mapping[str, Sequence[tuple[str, str]]]:
+    table: dict[str, list[tuple[str, str]]] = {}
+    for kind, word, narrower in _rows("refinements"):
+        table.setdefault(kind, []).append((word, narrower))
+    return table
+
+
+def refined(kind: str, words: set[str]) -> str:
+    """The narrower kind that the words told make of a kind, the first of the list, else itself."""
+    return next((narrower for word, narrower in _refinements().get(kind, ()) if word in words), kind)
+
+
+def phrases() -> Iterator[tuple[str, str, Attributes]]:
+    """All phrases as listed: phrase, kind, attributes that its own words state."""
+    for phrase, kind, codes in _rows("phrases"):
+        yield phrase, kind, read_attributes(codes)
+
+
+@cache
+def _words() -> Sequence[tuple[str, str, str, str, str]]:
+    return [(words, role, value, codes, alone) for words, role, value, codes, alone in _rows("words")]
+
+
+@cache
+def _spellings() -> Mapping[str, str]:
+    return {words: value for words, role, value, *_ in _words() if role == "spelling"}
+
+
+def spelled(word: str) -> str:
+    """A word in lower case, abbreviations written out (`Bn` is `beacon`)."""
+    plain = word.lower().rstrip(".")
+    return _spellings().get(plain, plain)
+
+
+@cache
+def _places() -> frozenset[str]:
+    return frozenset(words for words, role, *_ in _words() if role == "place")
+
+
+def is_place(word: str) -> bool:
+    """Whether a word ends place names (`Rock`, `Point`), so that a capital makes it part of one."""
+    return word.lower() in _places()
+
+
+_ARTICLES = frozenset(("a", "an", "the"))
+
+
+def _normal(phrase: str) -> str:
+    words = phrase.replace("-", " ").replace(",", " , ").split()
+    return " ".join(spelled(word) for word in words if word.lower() not in _ARTICLES)
+
+
+def _plural(word: str) -> str:
+    if word.endswith("y") and word[-2:-1] not in "aeou":
+        return word[:-1] + "ies"
+    return word + ("es" if word.endswith(("s", "x", "ch", "sh")) else "s")
+
+
+def _numbers(normal: str) -> Iterator[str]:
+    """Singular and plural spellings of a phrase; a spelling that is no word does no harm."""
+    first, _, rest = normal.partition(" ")
+    ahead, _, last = normal.rpartition(" ")
+    ahead = f"{ahead} " if ahead else ""
+    yield ahead + _plural(last)
+    if last.endswith("s"):
+        yield ahead + last[:-1]
+    if rest:
+        yield f"{_plural(first)} {rest}"
+
+
+def _lit_forms(normal: str) -> Iterator[str]:
+    """A buoy or beacon as a lit one, before its last word."""
+    ahead, _, last = normal.rpartition(" ")
+    for word in ("light", "lighted", "lit"):
+        yield f"{ahead} {word} {last}".strip()
+
+
+@cache
+def _table() -> Mapping[str, Sense]:
+    table: dict[str, Sense] = {}
+    listed: list[tuple[str, Sense]] = []
+    for phrase, kind, attributes in phrases():
+        normal = _normal(phrase)
+        known = kinds()[kind]
+        words = normal.split()
+        lit = known.lit or (bool(known.form) and any(w in words for w in ("light", "lit", "lighted")))
+        sense = Sense("kind", kind, {**known.attributes, **attributes}, lit=lit)
+        listed.append((normal, sense))
+        table.setdefault(key_of(normal), sense)
+    for words_, role, value, codes, alone in _words():
+        if role not in ("spelling", "place"):
+            table.setdefault(
+                key_of(_normal(words_)), Sense(role, value, read_attributes(codes), alone)
+            )
+    for normal, sense in listed:
+        for spelling, varied in _varied(normal, sense):
+            table.setdefault(key_of(spelling), varied)
+            table.setdefault(key_of(spelling).replace(",", ""), varied)
+    return table
+
+
+def _varied(normal: str, sense: Sense) -> Iterator[tuple[str, Sense]]:
+    yield normal, sense
+    yield from ((spelling, sense) for spelling in _numbers(normal))
+    last = normal.rpartition(" ")[2]
+    lit_forms = [normal]
+    if last in ("buoy", "beacon") and not sense.lit and "unlit" not in normal:
+        lit_forms += _lit_forms(normal)
+    for spelling in lit_forms:
+        # The plain light buoy is listed as a kind of its own.
+        varied = sense._replace(lit=sense.lit or spelling is not normal)
+        yield spelling, varied
+        yield spelling + "s", varied
+        if last == "buoy" and spelling != "buoy":
+            # On charts a buoy is `By`; alone it would be the preposition.
+            yield spelling[:-4] + "by", varied
+            yield spelling[:-4] + "bys", varied
+
+
+def find(key: str) -> Sense | None:
+    """The meaning of a phrase by its key, None where it has none."""
+    return _table().get(key)
