@@ -20,7 +20,7 @@ from noticeparse.records.chart import ChartSection
 from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
-from noticeparse.stretch import gather
+from noticeparse.stretch import Stretch, gather
 
 
 class NoticeReading(NamedTuple):
@@ -170,12 +170,25 @@ class NoticeBuilder:
         for fault in head.faults:
             moved = fault._replace(start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1)
             self._fault(moved, [self.path])
+        self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
         starts = [start for start, _ in draft.head] or [_start(draft.items)]
         ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
         extent = (min(starts), max(ends, default=starts[0]))
         if not head.charts:
             head.charts.append(ChartHead(chart=draft.number))
         return [_Section(chart, draft.items, extent) for chart in head.charts]
+
+    def _headless_items(self) -> list[Item]:
+        return [item for draft in self.draft.charts if not draft.head for item in draft.items]
+
+    def _unknown_letters(self, charts: list[ChartHead], items: list[Item], words: Stretch) -> None:
+        """Letters that a chart head names, but no item has."""
+        known = {item.label for item in items}
+        for chart in charts:
+            for letter in sorted((chart.letters or frozenset()) - known):
+                start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
+                values = {"letter": letter, "written": self.context.written(start, end)}
+                self._fault(Fault("letter-unknown", start, end, values), [self.path], chart.chart)
 
     def _chart(self, section: _Section, index: int) -> ChartSection:
         head = section.head

@@ -74,6 +74,9 @@ class _Reader:
         self.blank_before = True
         self.chart_first = False
         self.head_open = False
+        self.page_broken = False
+        self.carried: list[Piece] = []
+        """In a bulletin sorted by chart: the chart head above the open notice."""
         self.by_number: dict[str, NoticeDraft] = {}
 
     def run(self) -> None:
@@ -81,20 +84,29 @@ class _Reader:
         for index, line in enumerate(self.lines):
             if index in furniture:
                 self.layout.ignored.append((line.start, line.end))
+                self._page_break()
                 if not self.layout.notices and not self.notice:
                     self.layout.front.append(line)
             elif line.is_blank:
                 self._blank(line)
             else:
                 self._line(line, index)
-                self.blank_before = False
+                self.blank_before = self.page_broken = False
         self._end_notice()
 
     def _blank(self, line: Line) -> None:
         self.blank_before = True
+        if self.page_broken:
+            return
         self._end_block()
         if self.body:
             self.body.append(line)
+
+    def _page_break(self) -> None:
+        """What stands on both sides of a page foot belongs together, blank lines or not."""
+        self.page_broken = True
+        while self.body and self.body[-1].is_blank:
+            self.body.pop()
 
     # One line
 
@@ -137,9 +149,8 @@ class _Reader:
                 self.layout.lists.append(self.list)
                 return True
         if self.list is None:
-            if is_notices_title(self.text, line) and self.blank_before and not line.has("chart"):
-                self._end_notice()
-                self.layout.front.append(line)
+            if is_notices_title(self.text, line) and self.blank_before:
+                self._end_part(line)
                 return True
             return False
         if self._is_entry(line, index):
@@ -147,9 +158,16 @@ class _Reader:
             return True
         self.list = None
         if is_notices_title(self.text, line):
-            self.layout.front.append(line)
+            self._end_part(line)
             return True
         return False
+
+    def _end_part(self, line: Line) -> None:
+        """The title of another part: nothing is carried over it."""
+        self._end_notice()
+        self.chart_first = False
+        self.charts, self.carried, self.table = [], [], None
+        self.layout.front.append(line)
 
     def _may_open_list(self) -> bool:
         return self.notice is None or self.blank_before
@@ -195,6 +213,8 @@ class _Reader:
             return
         self._end_notice()
         self.list = None
+        self.carried = list(self.charts[-1].head) if self.chart_first and self.charts else []
+        self.charts = []
         self.table = self.table if self.table and "notice" in self.table.roles else None
         self._new_notice(opening.number, line.start)
         assert self.notice is not None
@@ -220,17 +240,25 @@ class _Reader:
 
     def _head_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         """Heading words up to a chart word or a body."""
-        assert self.notice is not None
+        words: list[Element] = []
         for index, element in enumerate(elements):
             if element.kind == "chart":
+                self._add_heading(words)
                 self._chart_elements(line, elements[index:])
                 return
             if element.kind in ("verb", "point", "half", "label", "reference", "passive"):
+                self._add_heading(words)
                 self.body.append(line._replace(elements=elements[index:]))
                 self.head_open = False
                 return
-            if self._has_words(element):
-                self.notice.heading.append((element.start, element.end))
+            words.append(element)
+        self._add_heading(words)
+
+    def _add_heading(self, words: list[Element]) -> None:
+        assert self.notice is not None
+        solid = [element for element in words if self._has_words(element)]
+        if solid:
+            self.notice.heading.append((solid[0].start, solid[-1].end))
 
     def _more_head(self, line: Line) -> bool:
         """A line between the number of a notice and its first chart, or behind a chart head."""
@@ -276,7 +304,7 @@ class _Reader:
             if any(self._has_words(e) for e in before):
                 return False
         elif before and self.notice is not None:
-            self.notice.heading += [(e.start, e.end) for e in before if self._has_words(e)]
+            self._add_heading(list(before))
         self._chart_elements(line, line.elements[index:])
         return True
 
@@ -303,8 +331,9 @@ class _Reader:
         if head.this_notice is not None:
             self.chart_first = True
             self._switch_to(head.this_notice[0], start)
-        elif self.chart_first and self.notice is not None:
+        elif self.chart_first and self.notice is not None and self.notice.charts:
             self.notice = None
+        self.carried = []
         self.charts = []
         self._add_chart((start, stop))
         self.head_open = True
@@ -421,10 +450,11 @@ class _Reader:
 
     def _key_line(self, line: Line) -> bool:
         key = line.elements[0]
-        role = key_role(self.text[key.start : key.end])
+        values = [e for e in line.elements[1:] if self._has_words(e)]
+        has_places = any(e.kind in ("point", "half", "reference") for e in values)
+        role = key_role(self.text[key.start : key.end], has_places=has_places)
         if role is None:
             return False
-        values = [e for e in line.elements[1:] if self._has_words(e)]
         if role == "notice" and values and values[0].kind == "number":
             self._end_notice()
             self._new_notice(values[0], line.start)
@@ -506,7 +536,7 @@ class _Reader:
             self.notice.charts += self.charts
         assert self.notice is not None
         if not self.charts:
-            self.charts = [ChartDraft()]
+            self.charts = [ChartDraft(head=self.carried)]
             self.notice.charts += self.charts
         return self.charts[-1]
 

@@ -23,11 +23,12 @@ def column_role(title: str) -> str | None:
     return roles[0] if roles else None
 
 
-def key_role(key: str) -> str | None:
-    """The role of a value behind this key; a title with two roles has the later one as a key."""
-    words = _plain(key.rstrip().rstrip(":"))
-    roles = _titles().get(words)
-    return roles[0] if roles else None
+def key_role(key: str, *, has_places: bool) -> str | None:
+    """The role of a value behind this key; `Area:` without positions is a geographic heading."""
+    roles = _titles().get(_plain(key.rstrip().rstrip(":")))
+    if not roles:
+        return None
+    return "heading" if "heading" in roles and not has_places else roles[0]
 
 
 def _plain(title: str) -> str:

@@ -11,6 +11,8 @@ from collections import Counter
 from collections.abc import Sequence
 
 from noticeparse.layout.lines import Line
+from noticeparse.layout.recognise import is_chart_details, notice_opening
+from noticeparse.layout.rows import read_titles
 from noticeparse.readers.editions import read_line_words
 
 _SOMETHING = ("point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key")
@@ -40,13 +42,11 @@ def without_quote_marks(text: str) -> tuple[str, list[tuple[int, int]]]:
 def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
     """The indexes of the lines that are page furniture."""
     candidates = {
-        index: _shape(text, line)
-        for index, line in enumerate(lines)
-        if line.elements and not line.has(*_SOMETHING) and line.end - line.start < 160
+        index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
     marks = {index for index in candidates if _is_mark(text, lines[index])}
     counts = Counter(candidates.values())
-    top = {candidates[index] for index in list(candidates)[:6] if index < 12}
+    top = {candidates[index] for index in candidates if index < _first_head(text, lines)}
     found = set(marks)
     for index, shape in candidates.items():
         if index in marks or counts[shape] < 2 or len(shape) < 10:
@@ -56,6 +56,24 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
         if index != first and (beside or shape in top):
             found.add(index)
     return found
+
+
+def _may_be(text: str, line: Line) -> bool:
+    """Whether nothing on the line says that it is more than furniture."""
+    if not line.elements or line.has(*_SOMETHING) or line.end - line.start > 160:
+        return False
+    return not (
+        notice_opening(text, line) is not None
+        or is_chart_details(text, line)
+        or read_titles(text, line) is not None
+    )
+
+
+def _first_head(text: str, lines: Sequence[Line]) -> int:
+    for index, line in enumerate(lines[:40]):
+        if line.has("chart", "verb") or notice_opening(text, line) is not None:
+            return index
+    return min(len(lines), 12)
 
 
 def _shape(text: str, line: Line) -> str:

@@ -14,6 +14,7 @@ from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
+from noticeparse.readers.verbs import canonical_verb
 
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
@@ -180,12 +181,13 @@ def _add_place(text: str, item: Item, lead: list[Element], place: Element, *, is
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
     """Words behind the last place: what the feature becomes, or a remark."""
+    changes = canonical_verb(item.verb or "") in ("amend", "replace")
+    is_change = False
     for element in lead:
         words = text[element.start : element.end].strip(" ,.")
         if not words:
             continue
-        piece = (element.start, element.end)
-        if element.start > passive.start and words.split()[0].lower() in ("to", "by", "from", "with"):
-            item.words.append(piece)
-        else:
-            item.tail.append(piece)
+        first = words.split()[0].lower()
+        opens = element.start > passive.start and first in ("to", "by", "from", "with")
+        is_change = is_change or (changes and opens)
+        (item.words if is_change else item.tail).append((element.start, element.end))

@@ -38,6 +38,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
     if any(e.kind not in ("words", "key") for e in before):
         return None
+    if _is_list_of_numbers(text, elements[index + 1 :]):
+        return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
     if plain in _NUMBER_WORDS:
@@ -51,6 +53,14 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if "local notice" in plain:
         return NoticeOpening(elements[index], index, False, _series(words))
     return None
+
+
+def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
+    """Whether the number is the first of several: `211/26, 213/26 and 216/26`."""
+    if not any(e.kind == "number" for e in rest):
+        return False
+    words = [text[e.start : e.end] for e in rest if e.kind != "number"]
+    return all(not word.replace("and", "").strip(" ,.;&") for word in words)
 
 
 def _series(words: str) -> str:
@@ -78,7 +88,7 @@ def is_chart_details(text: str, line: Line) -> bool:
 
 def list_title(text: str, line: Line) -> str | None:
     """The kind of the list that this line is the title of, or None."""
-    if line.has("point", "half", "verb", "reference", "passive", "number", "label"):
+    if line.has("point", "half", "verb", "reference", "passive", "number", "label", "chart"):
         return None
     words = text[line.start : line.end]
     if len(words) > 100:
@@ -93,6 +103,8 @@ def is_notices_title(text: str, line: Line) -> bool:
     if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
         return False
     words = read_line_words(text[line.start : line.end])
+    if words.first("SECTION_TITLE") is not None and words.list_kind is None:
+        return True
     return words.first("NOTICES") is not None and words.plain_words <= 3
 
 

@@ -7,8 +7,8 @@ In come the parts in the order written; out come the records.  What the contract
 from __future__ import annotations
 
 from noticeparse.readers.light_notes import Notes
-from noticeparse.readers.light_parts import Compound, Group, Measure, Part, like_character
-from noticeparse.readers.light_values import sound_of
+from noticeparse.readers.light_parts import Compound, Measure, Part, like_character
+from noticeparse.readers.light_values import sound_of, split_group
 from noticeparse.records.feature import Ais, Racon, Sound
 
 
@@ -67,18 +67,21 @@ class Aids:
 
     def take_detail(self, part: Part) -> None:
         """A group, figure or remark behind an aid."""
-        if isinstance(part, Group):
-            self._group(part)
-        elif isinstance(part, Measure):
+        if isinstance(part, Measure):
             self._measure(part)
+        elif part.type == "GROUP":
+            self._group(part)
         else:
             self.notes.add_at("aid-remark-not-kept", part)
 
-    def _group(self, part: Group) -> None:
+    def _group(self, part: Part) -> None:
         if self.sound is None or not self._takes_period or self.sound.group:
             self.notes.leave_figure(part)
         else:
-            self.sound = self.sound.model_copy(update={"group": list(part.figures)})
+            figures, colours = split_group(str(part))
+            self.sound = self.sound.model_copy(update={"group": list(figures)})
+            if colours:
+                self.notes.leave_figure(part)
 
     def _measure(self, part: Measure) -> None:
         sound = self.sound

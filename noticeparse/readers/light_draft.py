@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, field
 from typing import NamedTuple
 
-from noticeparse.readers.light_parts import Group, Measure
+from noticeparse.readers.light_parts import Measure
 from noticeparse.readers.light_values import NEEDS_PLUS
 from noticeparse.records.light import LightColour
 
@@ -70,6 +70,12 @@ class Draft:
         return self.has_character and not (self.is_closed or self.figures or self.colours)
 
     @property
+    def takes_group(self) -> bool:
+        """A class stands that has no figures in brackets yet."""
+        has_group = len(self.classes) - 1 in self.groups_of_class
+        return bool(self.classes) and not (has_group or self.is_closed or self.figures)
+
+    @property
     def groups(self) -> list[int]:
         """All figures in brackets, in order."""
         return [figure for group in self.groups_of_class.values() for figure in group]
@@ -83,11 +89,8 @@ class Draft:
             and (*self.classes, *names) in NEEDS_PLUS
         )
 
-    def add_group(self, group: Group) -> None:
+    def add_group(self, figures: tuple[int, ...], start: int, end: int) -> None:
         """The figures in brackets of the class named last."""
-        index = len(self.classes) - 1
-        self.groups_of_class[index] = (*self.groups_of_class.get(index, ()), *group.figures)
-        start = self.group_stretch[0] if self.group_stretch else group.start_pos
-        self.group_stretch = (start, group.end_pos)
-        self.has_group_colours |= bool(group.colours)
-        self.end = group.end_pos
+        self.groups_of_class[len(self.classes) - 1] = figures
+        self.group_stretch = (self.group_stretch[0] if self.group_stretch else start, end)
+        self.end = end

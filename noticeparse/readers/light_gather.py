@@ -13,20 +13,21 @@ from lark import Token
 from noticeparse.readers.light_aids import Aids
 from noticeparse.readers.light_draft import Draft, Figure
 from noticeparse.readers.light_notes import Notes
-from noticeparse.readers.light_parts import Compound, Group, Measure, Part, end_of, start_of
+from noticeparse.readers.light_parts import Compound, Measure, Part, end_of, start_of
 from noticeparse.readers.light_values import (
     LOOK_ALIKES,
     NEEDS_PLUS,
     classes_of,
     colour_of,
     rhythm_of,
-    unknown_colour_letter,
+    split_colours,
+    split_group,
 )
 
 _SAME_IN_TELEX = frozenset({"F", "Q", "VQ", "UQ", "IQ", "IVQ", "IUQ"})
 """Classes that a chart writes in capitals too."""
 
-_AID_DETAILS = frozenset({"group", "measure", "REMARK"})
+_AID_DETAILS = frozenset({"GROUP", "measure", "REMARK"})
 _AFTER_PLUS = frozenset({"CLASS", "OLD_CLASS", "WORD_CLASS", "LIKE_CLASS", "morse"})
 
 
@@ -157,51 +158,58 @@ class Gatherer:
 
     def take_group(self, part: Part) -> None:
         """`(3)`, `(2+1)`."""
-        assert isinstance(part, Group)
         draft = self._draft
-        if draft is None or not draft.classes or draft.figures or draft.is_closed:
+        if draft is None or not draft.takes_group:
             self.notes.leave_figure(part)
             return
-        if draft.colours or draft.groups_of_class.get(len(draft.classes) - 1):
+        if draft.colours:
             self.notes.add_at("light-group-out-of-place", part)
-        draft.add_group(part)
-        for token in part.colours:
-            self._add_colour(draft, token, may_repeat=True)
+        figures, colours = split_group(str(part))
+        draft.add_group(figures, start_of(part), end_of(part))
+        draft.has_group_colours |= bool(colours)
+        for word in colours:
+            self._add_colour(draft, word, start_of(part), end_of(part), may_repeat=True)
 
     def take_broken_group(self, part: Part) -> None:
         """`(2+)`."""
         draft = self._draft
-        if draft is None or draft.figures or draft.is_closed:
+        if draft is None or not draft.takes_group:
             self.notes.leave_figure(part)
             return
         draft.has_broken_group = True
         draft.end = end_of(part)
         self.notes.add_at("light-group-unreadable", part)
 
-    def take_colour(self, part: Part) -> None:
-        """`R`, `white`."""
+    def take_colours(self, part: Part) -> None:
+        """`WRG`, `white`."""
         assert isinstance(part, Token)
         draft = self._draft
         self._drop_range_colour()
+        words = split_colours(part) if part.type == "COLOURS" else (str(part),)
         if draft is None or not draft.has_character or draft.is_closed:
             self.notes.leave(part)
         elif not (draft.figures and draft.colours):
-            self._add_colour(draft, part)
+            at = start_of(part)
+            for word in words:
+                self._add_colour(draft, word, at, at + len(word))
+                at += len(word)
             draft.end = end_of(part)
-        elif colour_of(part) in draft.colours:
+        elif len(words) == 1 and colour_of(part) in draft.colours:
             self._range_colour = part
         else:
             self.notes.leave(part)
 
-    def _add_colour(self, draft: Draft, token: Token, *, may_repeat: bool = False) -> None:
-        colour = colour_of(token)
+    def _add_colour(
+        self, draft: Draft, word: str, start: int, end: int, *, may_repeat: bool = False
+    ) -> None:
+        colour = colour_of(word)
         if colour is None:
             draft.has_lost_colour = True
-            self.notes.add_at("light-colour-ambiguous", token)
+            self.notes.add("light-colour-ambiguous", start, end)
         elif colour not in draft.colours:
             draft.colours.append(colour)
         elif not may_repeat:
-            self.notes.add_at("light-colour-twice", token)
+            self.notes.add("light-colour-twice", start, end)
 
     def take_word(self, part: Part) -> None:
         """A word that is no part of a light; capitals in the place of colours are a wrong colour."""
@@ -210,8 +218,11 @@ class Gatherer:
         if draft is None or not draft.takes_colour or not is_like_colours:
             self.notes.leave(part)
             return
-        start = start_of(part) + (unknown_colour_letter(word) or 0)
-        self.notes.add("light-colour-unknown", start, start + 1)
+        start = start_of(part)
+        for letter in split_colours(word):
+            if colour_of(letter) is None:
+                self.notes.add("light-colour-unknown", start, start + len(letter))
+            start += len(letter)
         draft.has_lost_colour = True
         draft.end = end_of(part)
 
@@ -289,10 +300,10 @@ _TAKE: dict[str, Callable[[Gatherer, Part], None]] = {
     "FUNCTION": Gatherer.take_prefix,
     "COUNT": Gatherer.take_prefix,
     "GROUPED": Gatherer.take_prefix,
-    "group": Gatherer.take_group,
+    "GROUP": Gatherer.take_group,
     "BROKEN_GROUP": Gatherer.take_broken_group,
-    "COLOUR": Gatherer.take_colour,
-    "COLOUR_WORD": Gatherer.take_colour,
+    "COLOURS": Gatherer.take_colours,
+    "COLOUR_WORD": Gatherer.take_colours,
     "WORD": Gatherer.take_word,
     "SHUT": Gatherer.take_word,
     "measure": Gatherer.take_measure,

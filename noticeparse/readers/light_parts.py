@@ -41,16 +41,6 @@ class Measure(NamedTuple):
     """A figure written with letters."""
 
 
-class Group(NamedTuple):
-    """Figures in brackets, `(2+1)` or `(2W+1R)`."""
-
-    type: str
-    start_pos: int
-    end_pos: int
-    figures: tuple[int, ...]
-    colours: tuple[Token, ...]
-
-
 class Compound(NamedTuple):
     """A word with what belongs to it: Morse letters, a sound or racon with its letters and band."""
 
@@ -64,7 +54,7 @@ class Compound(NamedTuple):
         return next((token for token in self.tokens if token.type in types), None)
 
 
-Part = Token | Measure | Group | Compound
+Part = Token | Measure | Compound
 
 
 def shown(words: str) -> str:
@@ -106,11 +96,6 @@ class _Callbacks(Transformer[Any, Any]):
             any("," in figure for figure in figures),
             next((figure for figure in figures if figure.type == "LIKE_NUMBER"), None),
         )
-
-    def group(self, *tokens: Token) -> Group:
-        figures = tuple(int(token) for token in tokens if token.type == "FLASHES")
-        colours = tuple(token for token in tokens if token.type == "COLOUR")
-        return Group("group", start_of(tokens[0]), end_of(tokens[-1]), figures, colours)
 
     def morse(self, *tokens: Token) -> Compound:
         return _compound("morse", tokens)

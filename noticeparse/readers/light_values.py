@@ -191,17 +191,25 @@ def colour_of(word: str) -> LightColour | None:
     return _COLOURS.get(word.upper())
 
 
-def unknown_colour_letter(word: str) -> int | None:
-    """Where in a run of capitals the first letter stands that is no colour of a light."""
+@lru_cache(maxsize=512)
+def split_colours(run: str) -> tuple[str, ...]:
+    """The letters of a run of colours, `WRBu` in `W`, `R`, `Bu`; a letter unknown stands alone."""
+    letters: list[str] = []
     at = 0
-    while at < len(word):
-        if colour_of(word[at : at + 2]) is not None and at + 1 < len(word):
-            at += 2
-        elif colour_of(word[at]) is not None:
-            at += 1
-        else:
-            return at
-    return None
+    while at < len(run):
+        width = 2 if len(run) > at + 1 and colour_of(run[at : at + 2]) is not None else 1
+        letters.append(run[at : at + width])
+        at += width
+    return tuple(letters)
+
+
+@lru_cache(maxsize=512)
+def split_group(brackets: str) -> tuple[tuple[int, ...], tuple[str, ...]]:
+    """The figures in `(2+1)` or `(2W+1R)`, and the colour letters behind them."""
+    terms = [term.strip() for term in brackets.strip("()").split("+")]
+    figures = tuple(int(term.rstrip("WRGYBuViOrAm")) for term in terms)
+    colours = tuple(term.lstrip("0123456789") for term in terms)
+    return figures, tuple(colour for colour in colours if colour)
 
 
 def sound_of(word: str) -> str:

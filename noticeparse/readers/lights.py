@@ -62,7 +62,7 @@ def _read(text: str, code: str) -> LightReading:
     lights = tuple(_light(draft, text, faults) for draft in gatherer.drafts if not draft.is_broken)
     aids = gatherer.aids
     if not gatherer.drafts and aids.is_empty:
-        faults.insert(0, fault(code, text, 0, len(text)))
+        faults = [fault(code, text, 0, len(text))]
     faults.sort(key=lambda one: (one.start, one.end))
     return LightReading(lights, aids.sound, aids.racon, aids.ais, tuple(faults))
 

@@ -10,7 +10,7 @@ Verb = Literal["insert", "amend", "replace", "move", "delete"]
 _STEMS: dict[str, Verb] = {
     **dict.fromkeys(
         ("insert", "add", "establish", "estab", "place", "put in", "lay", "laid", "enter", "ins",
-         "install", "chart", "exhibit", "erect", "found"), "insert"),
+         "install", "chart", "exhibit", "erect", "found", "discover"), "insert"),
     **dict.fromkeys(
         ("delete", "remove", "expunge", "cancel", "discontinue", "withdraw", "withdrawn", "erase",
          "strike out", "take out", "taken out", "taken up", "taken away", "lift", "del", "disc"),
