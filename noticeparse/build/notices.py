@@ -118,7 +118,7 @@ class NoticeBuilder:
                 sentences = [one for one in sentences if one not in source]
             kept.append(". ".join(sentences))
         joined = " ".join(" ".join(kept).split())
-        return joined.strip(" .:|-–").strip() or None
+        return joined.strip(" .:|-–*").strip() or None
 
     def _authority(self) -> str | None:
         words = self.context.joined(self.draft.sources)

@@ -16,7 +16,8 @@ ENTRIES = (
     ),
     Entry(
         "aid-unreadable", "error", "`{written}` is no fog signal, racon or AIS",
-        "the aid cannot be charted", "look for a slip in the abbreviation", "INT 1 sections R and S",
+        "the aid cannot be charted", "look for a slip in the abbreviation",
+        "INT 1 sections R and S",
     ),
     Entry(
         "ais-twice", "warning", "AIS stands a second time: `{written}`",
@@ -24,7 +25,7 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
-        "light-alternating-one-colour", "error", "`{written}` alternates, with fewer than two colours",
+        "light-alternating-one-colour", "error", "`{written}` alternates without two colours",
         "an alternating light shows its colours in turn; one of them is lost",
         "ask the issuer for the colours", _S12,
     ),
@@ -57,7 +58,7 @@ ENTRIES = (
         _INT1_P + " 11",
     ),
     Entry(
-        "light-colour-without-sector", "warning", "the colour {colour} has no sector in `{written}`",
+        "light-colour-without-sector", "warning", "colour {colour} has no sector in `{written}`",
         "each colour of a sector light shows over a sector of its own",
         "check the sectors against the original notice", _INT1_P + " 40",
     ),
@@ -81,7 +82,7 @@ ENTRIES = (
         "a figure is lost", "check the original notice", _PRACTICE,
     ),
     Entry(
-        "light-figures-out-of-order", "error", "`{written}`: period, elevation, range is the order",
+        "light-figures-out-of-order", "error", "`{written}`: the order is period, height, range",
         "another order is the sign of exchanged unit letters; the values are left out",
         "check the units against the original notice", _INT1_P,
     ),
@@ -131,7 +132,8 @@ ENTRIES = (
     ),
     Entry(
         "light-join-missing", "warning", "a second light begins at `{written}` without a sign",
-        "`&` joins two lights; part of the text may be lost", "check the original notice", _PRACTICE,
+        "`&` joins two lights; part of the text may be lost", "check the original notice",
+        _PRACTICE,
     ),
     Entry(
         "light-leftover-figure", "error", "`{written}` belongs to no part of the light",
@@ -184,10 +186,12 @@ ENTRIES = (
     ),
     Entry(
         "light-quick-period", "warning", "`{written}` from flash to flash does not fit the class",
-        "a group in brackets may be lost, or the class is wrong", "check the original notice", _S12,
+        "a group in brackets may be lost, or the class is wrong", "check the original notice",
+        _S12,
     ),
     Entry(
-        "light-range-comma-unclear", "error", "`{written}`: the comma may part two ranges or be a point",
+        "light-range-comma-unclear", "error",
+        "`{written}`: the comma may be a point or part two ranges",
         "the ranges are left out", "ask the issuer", _INT1_P + " 14",
     ),
     Entry(
@@ -239,22 +243,25 @@ ENTRIES = (
     ),
     Entry(
         "racon-band-not-kept", "info", "the band `{written}` of the racon is not kept",
-        "the record of a racon has no place for it", "read the band in the text", "INT 1 section S 3",
+        "the record of a racon has no place for it", "read the band in the text",
+        "INT 1 section S 3",
     ),
     Entry(
-        "racon-letter-unreadable", "error", "the Morse letter of the racon `{written}` is unreadable",
+        "racon-letter-unreadable", "error", "the racon's letter `{written}` is unreadable",
         "the racon is known by its letter", "ask the issuer for the letter", "INT 1 section S 3",
     ),
     Entry(
         "racon-twice", "warning", "a second racon stands at `{written}`",
-        "one structure carries one racon; the first is read", "check the original notice", _PRACTICE,
+        "one structure carries one racon; the first is read", "check the original notice",
+        _PRACTICE,
     ),
     Entry(
         "sector-bearing-too-great", "error", "`{written}`: a bearing ends at 360 degrees",
         "the sector is left out", "look for a digit slip and ask the issuer", _S57 + ", SECTR1",
     ),
     Entry(
-        "sector-colour-not-of-light", "warning", "sector of `{written}`, the light shows {colours}",
+        "sector-colour-not-of-light", "warning",
+        "a sector of `{written}`, the light shows {colours}",
         "the colour of the sector or of the light is wrong", "check the original notice",
         _INT1_P + " 40",
     ),
@@ -269,7 +276,8 @@ ENTRIES = (
         _S57 + ", SECTR1",
     ),
     Entry(
-        "sector-gap-narrow", "warning", "{degrees} degrees are left out between sectors: `{written}`",
+        "sector-gap-narrow", "warning",
+        "{degrees} degrees are left out between sectors `{written}`",
         "neighbouring sectors share their limit; a figure is wrong", "check the original notice",
         _S57 + ", SECTR1",
     ),
@@ -288,8 +296,10 @@ ENTRIES = (
         "the sectors are left out", "check the original notice", _INT1_P + " 40",
     ),
     Entry(
-        "sector-width-differs", "warning", "`{written}` is said to be wide, the limits make {width}",
-        "one of the limits or the width is wrong", "check the limits against the original notice",
+        "sector-width-differs", "warning",
+        "the width `{written}` is not the {width} of the limits",
+        "one of the limits or the width is wrong",
+        "check the limits against the original notice",
         _PRACTICE,
     ),
     Entry(

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 
-from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece, Prose
+from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.furniture import find_furniture
 from noticeparse.layout.items import cut_items
@@ -19,6 +19,7 @@ from noticeparse.layout.recognise import (
     NoticeOpening,
     is_chart_details,
     is_notices_title,
+    is_part_title,
     is_source,
     list_title,
     notice_opening,
@@ -168,6 +169,9 @@ class _Reader:
         self.chart_first = False
         self.charts, self.carried, self.table = [], [], None
         self.layout.front.append(line)
+        if is_part_title(self.text, line):
+            self.list = ListDraft("other", line)
+            self.layout.lists.append(self.list)
 
     def _may_open_list(self) -> bool:
         return self.notice is None or self.blank_before
@@ -176,6 +180,8 @@ class _Reader:
         if line.has("point", "half", "verb", "reference"):
             return False
         assert self.list is not None
+        if line.has("chart") and self.list.kind == "other":
+            return False
         if is_notices_title(self.text, line) and self.blank_before:
             return False
         opening = notice_opening(self.text, line)
@@ -219,9 +225,13 @@ class _Reader:
         self._new_notice(opening.number, line.start)
         assert self.notice is not None
         self.notice.series = opening.series
-        self.notice.is_original = opening.is_original
+        self.notice.is_original = opening.is_original or self._has_star(rest)
         self.head_open = True
         self._head_elements(line, rest)
+
+    def _has_star(self, rest: tuple[Element, ...]) -> bool:
+        """Whether the trade's star for information first published here stands behind the number."""
+        return bool(rest) and self.text[rest[0].start : rest[0].end].lstrip(" .").startswith("*")
 
     def _has_words(self, element: Element) -> bool:
         return element.kind not in ("bar", "rule") and bool(
@@ -328,7 +338,7 @@ class _Reader:
         head = read_head(words, None)
         if self.notice is None and not self.by_number:
             self.chart_first = True
-        if head.this_notice is not None:
+        if head.this_notice is not None and (self.notice is None or self.chart_first):
             self.chart_first = True
             self._switch_to(head.this_notice[0], start)
         elif self.chart_first and self.notice is not None and self.notice.charts:
@@ -523,10 +533,43 @@ class _Reader:
             found = cut_sentences(self.text, body)
         else:
             found = cut_items(self.text, body)
-        if found.items:
-            self._chart().items += found.items
+        self._give_items(found.items)
         for prose in found.prose:
             self._prose(prose)
+
+    def _give_items(self, items: list[Item]) -> None:
+        """Put items under the open chart, or under the notices that their own rows name."""
+        has_own = self.notice is not None and self.notice.number is not None
+        if has_own and not self.chart_first:
+            for item in items:
+                item.number = None
+        if not any(item.number is not None for item in items):
+            if items:
+                self._chart().items += items
+            return
+        heads = [list(chart.head) for chart in self.charts]
+        following: Element | None = None
+        for item in reversed(items):
+            # A number stands at the end of its row; rows above without one share it.
+            following = item.number or following
+            item.number = item.number or following
+        for item in items:
+            number = item.number
+            if number is not None:
+                self._row_notice(number, heads)
+            self._chart().items.append(item)
+
+    def _row_notice(self, number: Element, heads: list[list[Piece]]) -> None:
+        words = self.text[number.start : number.end]
+        if self.notice is not None and self.notice.number_words == words:
+            return
+        known = self.by_number.get(words)
+        self.notice = known
+        if known is None:
+            self._new_notice(number, number.start)
+        assert self.notice is not None
+        self.charts = [ChartDraft(head=list(head)) for head in heads]
+        self.notice.charts += self.charts
 
     def _chart(self) -> ChartDraft:
         """The open chart section; one without a chart where none was named yet."""

@@ -47,15 +47,40 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
     marks = {index for index in candidates if _is_mark(text, lines[index])}
     counts = Counter(candidates.values())
     top = {candidates[index] for index in candidates if index < _first_head(text, lines)}
-    found = set(marks)
+    head = _first_head(text, lines)
+    found = marks | _mail(text, lines, head)
     for index, shape in candidates.items():
-        if index in marks or counts[shape] < 2 or len(shape) < 10:
+        if index in marks or index < head or len(shape) < 10:
             continue
         beside = any(near in marks for near in range(index - 3, index + 4))
-        first = next(i for i, other in candidates.items() if other == shape)
-        if index != first and (beside or shape in top):
+        again = counts[shape] > 1 and (beside or shape in top)
+        if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
     return found
+
+
+def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:
+    """Header lines of forwarded mail above the first notice, and signatures behind `--`."""
+    found = {i for i, line in enumerate(lines[:head]) if line.elements and _is_mail_head(text, line)}
+    in_signature = False
+    for index, line in enumerate(lines):
+        words = text[line.start : line.end].strip()
+        in_signature = words == "--" or (in_signature and bool(words))
+        if in_signature:
+            found.add(index)
+    return found
+
+
+def _is_mail_head(text: str, line: Line) -> bool:
+    words = read_line_words(text[line.start : line.end].strip())
+    return words.first("MAIL_HEAD") is not None and not line.has("point", "half")
+
+
+def _names_edition(text: str, line: Line) -> bool:
+    """Whether a line says which edition it stands in, as the head of a page does."""
+    words = read_line_words(text[line.start : line.end])
+    number = words.first("EDITION_NUMBER", "YEAR_AND_NUMBER")
+    return number is not None and "/" in number and words.plain_words <= 8
 
 
 def _may_be(text: str, line: Line) -> bool:
@@ -90,4 +115,4 @@ def _is_mark(text: str, line: Line) -> bool:
         # A lone figure is a page number only away from the text's left edge or in dashes.
         indent = line.elements[0].start - line.start
         return indent >= 10 or not words.parts[0][1].strip().isdigit()
-    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD"}) or ("PAGE" in kinds and not line.has("rule"))
+    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD"}) or "PAGE" in kinds

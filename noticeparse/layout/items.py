@@ -15,11 +15,13 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 _PLACES = frozenset({"point", "half", "reference", "same"})
+_LINKS = ("by", "with", "for")
 _OPEN_END = frozenset(
     "and or of with by from to in at on the a an for joining between within near over".split()
 )
@@ -91,14 +93,14 @@ class _Cutter:
 
     def _line(self, line: Line) -> None:
         elements = line.elements
+        lead = _lead_index(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
-            if element.kind != "words" or index:
-                self._element(element, following, index == 0)
-            elif self._is_unknown_verb(line):
-                self._unknown_verb(element, following)
+            opens = index <= lead
+            if element.kind == "words" and opens and self._is_unknown_verb(line, index):
+                self._unknown_verb(element)
             else:
-                self._element(element, following, True)
+                self._element(element, following, opens)
 
     def _element(self, element: Element, following: Element | None, opens: bool) -> None:
         kind = element.kind
@@ -141,21 +143,20 @@ class _Cutter:
         item.verb, item.verb_piece = self.text[element.start : element.end], piece
         item.pieces.append(piece)
 
-    def _is_unknown_verb(self, line: Line) -> bool:
+    def _is_unknown_verb(self, line: Line, index: int) -> bool:
         """Whether a line stands where verbs stand, but with a word that is none."""
-        first = line.elements[0]
+        first = line.elements[index]
         if self.verb_column is None or first.start - line.start != self.verb_column:
             return False
         words = self.text[first.start : first.end]
-        head, _, rest = words.partition(" ")
-        if not head.isalpha() or len(head) < 3 or leads_feature(words) or is_connector(words):
+        if " " in words:
+            return unknown_first_word(words) is not None
+        if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
             return False
-        if not rest:
-            second = line.elements[1] if len(line.elements) > 1 else None
-            return second is None or (second.gap and second.kind == "words")
-        return leads_feature(rest)
+        second = line.elements[index + 1] if len(line.elements) > index + 1 else None
+        return second is None or (second.gap and second.kind == "words")
 
-    def _unknown_verb(self, element: Element, following: Element | None) -> None:
+    def _unknown_verb(self, element: Element) -> None:
         self._close()
         words = self.text[element.start : element.end]
         head, _, rest = words.partition(" ")
@@ -223,7 +224,17 @@ class _Cutter:
         last = words.rstrip()
         if not last or last[-1] in ",;:-&/(" or not has_kind(words):
             return False
-        return last.split()[-1].lower() not in _OPEN_END
+        if last.split()[-1].lower() in _OPEN_END:
+            return False
+        return not self._lacks_replacement(last)
+
+    def _lacks_replacement(self, words: str) -> bool:
+        """Whether a replacement is under way whose second feature is not yet named."""
+        if self.verb is None or canonical_verb(self._text_of([self.verb])) != "replace":
+            return False
+        second = max((words.rpartition(f" {link} ")[2] for link in _LINKS), key=len)
+        named = min((words.rpartition(f" {link} ")[2] for link in _LINKS), key=len)
+        return second == words and named == words or not has_kind(named)
 
     def _text_of(self, elements: Sequence[Element]) -> str:
         return " ".join(self.text[e.start : e.end] for e in elements)
@@ -347,12 +358,16 @@ class _Cutter:
         opened = item is not None and item.has_place
         if opened and not (self._opens_a_line(self.pending[0]) and leads_feature(words)):
             self._give_tail()
-        elif self.verb is not None or (self.verb_lost is not None and has_kind(words)):
+        elif (self.verb is not None or self.verb_lost is not None) and self._may_be_item(words):
             self._open_from_pending()
         else:
             pieces = [(e.start, e.end) for e in self.pending]
             self.prose.append(Prose(pieces, list(self.pending)))
             self.pending = []
+
+    def _may_be_item(self, words: str) -> bool:
+        """Whether words without a place are an item all the same: its own verb, or a feature."""
+        return self.verb_is_own or has_kind(words)
 
     def _opens_a_line(self, element: Element) -> bool:
         start = self.text.rfind("\n", 0, element.start) + 1
@@ -364,27 +379,19 @@ class _Cutter:
             self._close()
 
 
+def _lead_index(line: Line) -> int:
+    """The index of the element that opens a line, behind its letter or number if it has one."""
+    return 1 if len(line.elements) > 1 and line.elements[0].kind == "label" else 0
+
+
 def _verb_column(lines: Sequence[Line]) -> int | None:
     """The column in which every line that opens with a verb has it, if that is one column."""
-    columns = {
-        line.elements[0].start - line.start
-        for line in lines
-        if line.elements and line.elements[0].kind == "verb"
-    }
-    if len(columns) != 1:
+    leads = [(line, line.elements[_lead_index(line)]) for line in lines if line.elements]
+    columns = [lead.start - line.start for line, lead in leads if lead.kind == "verb"]
+    if len(set(columns)) != 1:
         return None
-    column = columns.pop()
+    column = columns[0]
     others = [
-        line
-        for line in lines
-        if line.elements
-        and line.elements[0].kind == "words"
-        and line.elements[0].start - line.start == column
+        lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
     ]
-    opening = sum(1 for line in lines if line.elements and line.elements[0].kind == "verb")
-    return column if len(others) < opening else None
-
-
-def is_verb(text: str) -> bool:
-    """Whether a word is a verb of the trade."""
-    return canonical_verb(text) is not None
+    return column if len(others) < len(columns) else None

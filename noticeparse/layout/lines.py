@@ -15,6 +15,7 @@ from typing import Any, Literal, NamedTuple
 from lark import Lark, Token
 
 from noticeparse import grammar
+from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
 from noticeparse.readers.positions import (
     Point,
@@ -229,6 +230,11 @@ def join_halves(first: Element, second: Element, before: Point | None) -> Elemen
 def lone_half(half: Element, before: Point | None) -> PointReading:
     """A half without a partner: a longitude may share the latitude before it."""
     one: Coordinate = half.value
-    if one.axis == "longitude" and one.is_readable and before is not None:
+    if not one.is_readable:
+        return PointReading(None, one.faults, half.start, half.end)
+    if one.axis == "longitude" and one.shares_degrees and before is not None:
         return share_latitude(one, before)
-    return PointReading(None, one.faults, half.start, half.end)
+    missing = "longitude" if one.axis == "latitude" else "latitude"
+    values = {"written": one.text, "axis": missing}
+    fault = Fault("position-half-missing", half.start, half.end, values)
+    return PointReading(None, (*one.faults, fault), half.start, half.end)

@@ -6,7 +6,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.editions import read_line_words
-from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.heads import head_kinds, read_parts
 
 # Words that may stand before the number of a notice at the head of it; what else stands there
 # names an edition, a list or another notice.
@@ -38,7 +38,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
     if any(e.kind not in ("words", "key") for e in before):
         return None
-    if _is_list_of_numbers(text, elements[index + 1 :]):
+    if _is_list_of_numbers(text, elements[index + 1 :]) or _is_named(text, line, elements[index]):
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
@@ -61,6 +61,15 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
         return False
     words = [text[e.start : e.end] for e in rest if e.kind != "number"]
     return all(not word.replace("and", "").strip(" ,.;&") for word in words)
+
+
+def _is_named(text: str, line: Line, number: Element) -> bool:
+    """Whether the number is only named: as cancelled, or as the notice before."""
+    at = number.start - line.start
+    return any(
+        part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS") and part.start <= at < part.end
+        for part in read_parts(text[line.start : line.end])
+    )
 
 
 def _series(words: str) -> str:
@@ -98,8 +107,14 @@ def list_title(text: str, line: Line) -> str | None:
     return kind if kind is not None and found.plain_words <= 2 else None
 
 
+def is_part_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
+    words = read_line_words(text[line.start : line.end])
+    return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
+
+
 def is_notices_title(text: str, line: Line) -> bool:
-    """Whether this line is the title of the part that holds the notices."""
+    """Whether this line is the title of the part that holds the notices, or of another part."""
     if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
         return False
     words = read_line_words(text[line.start : line.end])

@@ -107,6 +107,7 @@ def _parser() -> Lark:
     return grammar.build("depth", "reading", callbacks=_Builder())
 
 
+@lru_cache(maxsize=4096)
 def _statement(text: str) -> _Statement | None:
     try:
         return _parser().parse(text)  # type: ignore[return-value]

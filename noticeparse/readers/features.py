@@ -43,7 +43,7 @@ _TELLING = frozenset(("status", "quality", "condition", "water", "category"))
 _LEADING = frozenset(
     (
         "kind", "category", "colour", "shape", "counted", "lit", "proper", "part", "virtual",
-        "negation", "wreck", "status", "water", "condition", "unknown", "number", "measure",
+        "negation", "wreck", "status", "water", "condition", "number", "measure",
     )
 )  # fmt: skip
 _CONNECTIVES = frozenset(
@@ -106,6 +106,15 @@ def _opens(first: Item) -> bool:
     return first.role in _LEADING or (
         first.role == "plain" and first.text.lower() not in _CONNECTIVES
     )
+
+
+def value_property(words: str) -> frozenset[str]:
+    """The roles of the items in some words, empty for a companion or nothing."""
+    phrase = divide(words)
+    told = gather(phrase)
+    if told.companions or any(segment.companions for segment in phrase.segments):
+        return frozenset(("companion",))
+    return frozenset(item.role for item in told.items)
 
 
 def _legend(text: str, legend: Legend) -> FeatureReading:

@@ -31,7 +31,7 @@ _RATE_S = {
     "VQ": (Decimal("0.375"), Decimal("0.75")),
     "UQ": (Decimal("0.1"), Decimal("0.375")),
 }
-"""Seconds from flash to flash of the continuous quick classes: 50, 80 and 160 a minute part them."""
+"""Seconds from flash to flash of the quick classes: 50, 80 and 160 a minute part them."""
 
 _WITHOUT_PERIOD = frozenset({"F", "Q", "VQ", "UQ"})
 _SINGLE_FLASH_S = Decimal("1.2")
@@ -40,19 +40,21 @@ _HIGH_M = 100
 _METRES_PER_MILE = 20
 
 
-def check_character(
-    draft: Draft, rhythm: Rhythm, figures: Figures, text: str
-) -> Iterator[Fault]:
+def check_character(draft: Draft, rhythm: Rhythm, figures: Figures, text: str) -> Iterator[Fault]:
     """Faults of the character as a whole: groups, colours, letters, period."""
     yield from _check_groups(draft, rhythm, text)
     yield from _check_colours(draft, text)
     yield from _check_morse(draft, rhythm, text)
     if figures.period is not None:
         yield from _check_period(draft, rhythm, figures, text)
-    elif rhythm not in _WITHOUT_PERIOD and not any(one.measure.unit == "s" for one in draft.figures):
-        if not any(not one.measure.unit for one in draft.figures):
-            yield fault("light-period-missing", text, draft.start, draft.end)
+    elif rhythm not in _WITHOUT_PERIOD and not _has_period_fault(draft):
+        yield fault("light-period-missing", text, draft.start, draft.end)
     yield from _check_elevation(figures, text)
+
+
+def _has_period_fault(draft: Draft) -> bool:
+    """A period stands and could not be read, or a figure without unit may be it."""
+    return any(one.measure.unit in ("s", "") for one in draft.figures)
 
 
 def has_impossible_period(draft: Draft, rhythm: Rhythm) -> bool:

@@ -60,9 +60,7 @@ class Draft:
     @property
     def takes_class(self) -> bool:
         """Nothing but classes and groups so far, so that another class may belong to it."""
-        return not (
-            self.is_closed or self.colours or self.figures or self.remarks or self.sectors
-        )
+        return not (self.is_closed or self.colours or self.figures or self.remarks or self.sectors)
 
     @property
     def takes_colour(self) -> bool:

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from decimal import Decimal
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
@@ -37,7 +38,7 @@ class Figures(NamedTuple):
 def settle_figures(
     figures: Sequence[Figure], colours: Sequence[str], text: str, *, is_telex: bool, is_fixed: bool
 ) -> Figures:
-    """Gives each figure its meaning; `colours` are the light's, empty where they are not certain."""
+    """Gives each figure its meaning; `colours` are the light's, empty where not certain."""
     faults: list[Fault] = []
     usable = [one for one in figures if _is_usable(one, figures, text, faults, is_fixed)]
     if is_telex or _has_two_capitals(usable, text):
@@ -126,7 +127,7 @@ def _in_order(figures: list[Figure], text: str, faults: list[Fault]) -> list[Fig
     """Period, elevation, range: another order is the sign of exchanged unit letters."""
     plain = [one for one in figures if not one.is_labelled]
     wrong: set[int] = set()
-    for first, second in zip(plain, plain[1:], strict=False):
+    for first, second in pairwise(plain):
         if _ORDER[first.measure.unit] > _ORDER[second.measure.unit]:
             wrong |= {first.measure.start_pos, second.measure.start_pos}
             start, end = first.measure.start_pos, second.measure.end_pos
@@ -178,7 +179,7 @@ def _ranges(
         return [], {}
     measure = figures[0].measure
     start, end = measure.start_pos, figures[-1].measure.end_pos
-    if all(one.colour for one in figures) and all(len(one.measure.figures) == 1 for one in figures):
+    if all(one.colour and len(one.measure.figures) == 1 for one in figures):
         values = [one.measure.figures[0] for one in figures]
         by_colour = dict(zip((one.colour or "" for one in figures), values, strict=True))
         by_colour = {colour: by_colour.get(colour) for colour in colours}

@@ -27,7 +27,7 @@ class Notes:
         start, end = start_of(part), end_of(part)
         if self._leftover is not None:
             first, last = self._leftover
-            if not self.text[last:start].strip(" .,;:·\t\n"):
+            if last <= start and not self.text[last:start].strip(" .,;:·\t\n"):
                 self._leftover = (first, end)
                 return
         self.close()

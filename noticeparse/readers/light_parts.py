@@ -42,7 +42,7 @@ class Measure(NamedTuple):
 
 
 class Compound(NamedTuple):
-    """A word with what belongs to it: Morse letters, a sound or racon with its letters and band."""
+    """A word with what belongs to it: Morse, a sound or racon, with letters and band."""
 
     type: str
     start_pos: int
@@ -127,7 +127,7 @@ def _parser() -> Lark:
 
 
 def parts_of(text: str) -> tuple[Part, ...] | None:
-    """The parts of a light description in order; None where the text can not be cut into parts."""
+    """The parts of a light description in order; None where the text cannot be cut."""
     try:
         parts: tuple[Part, ...] = _parser().parse(text)  # type: ignore[assignment]
     except UnexpectedInput:

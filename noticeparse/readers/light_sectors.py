@@ -15,13 +15,13 @@ from lark import Lark, Token, Transformer, UnexpectedInput, v_args
 
 from noticeparse.faults import Fault
 from noticeparse.grammar import build
-from noticeparse.readers.light_parts import fault, shown
+from noticeparse.readers.light_parts import fault
 from noticeparse.readers.light_values import colour_of
 from noticeparse.records.light import LightColour, Sector
 
 _NARROW_GAP_DEG = 2
 _HIDDEN = {"obsc": "obscured", "inte": "intensified", "unin": "unintensified", "fain": "faint"}
-"""First letters of the words for a sector's visibility, S-57 LITVIS; `vis` says no more than seen."""
+"""First letters of the words for a sector's visibility, S-57 LITVIS; `vis` says only: seen."""
 
 
 class SectorReading(NamedTuple):
@@ -71,7 +71,10 @@ def _parser() -> Lark:
 
 @lru_cache(maxsize=4096)
 def read_sectors(text: str, colours: tuple[str, ...] = ()) -> SectorReading:
-    """The sectors of a list; `colours` are the light's, where it is at hand and they are certain."""
+    """The sectors of a list; never raises.
+
+    `colours` are the light's, given where it is at hand and they are certain.
+    """
     try:
         parts: tuple[Token | _Arc, ...] = _parser().parse(text)  # type: ignore[assignment]
     except UnexpectedInput:
@@ -185,11 +188,10 @@ def _check_colours(
             values = {"colours": "".join(colours)}
             faults.append(fault("sector-colour-not-of-light", text, start, end, **values))
     coloured = {one.sector.colour for one in read if one.sector.colour}
-    missing = [colour for colour in colours if coloured and colour not in coloured]
-    for colour in missing:
-        faults.append(
-            Fault("light-colour-without-sector", 0, len(text), {"written": shown(text), "colour": colour})
-        )
+    for colour in colours:
+        if coloured and colour not in coloured:
+            code = "light-colour-without-sector"
+            faults.append(fault(code, text, 0, len(text), colour=colour))
 
 
 def _check_circle(read: list[_Read], text: str, faults: list[Fault]) -> None:

@@ -19,7 +19,7 @@ from noticeparse.readers.light_checks import (
 )
 from noticeparse.readers.light_draft import Draft
 from noticeparse.readers.light_figures import Figures, settle_figures
-from noticeparse.readers.light_gather import Gatherer
+from noticeparse.readers.light_gather import gather
 from noticeparse.readers.light_parts import fault, parts_of
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.light_values import litchr_of, rhythm_of
@@ -48,7 +48,7 @@ def read_light(text: str) -> LightReading:
 
 @lru_cache(maxsize=4096)
 def read_aids(text: str) -> LightReading:
-    """A fog signal, racon or AIS standing alone: `Horn(2)30s`, `Racon(K)`, `V-AIS`; never raises."""
+    """Aids standing alone: `Horn(2)30s`, `Racon(K)`, `V-AIS`; never raises."""
     return _read(text, "aid-unreadable")
 
 
@@ -56,12 +56,10 @@ def _read(text: str, code: str) -> LightReading:
     parts = parts_of(text)
     if parts is None:
         return LightReading((), None, None, None, (fault(code, text, 0, len(text)),))
-    gatherer = Gatherer(text)
-    gatherer.take(parts)
-    faults = gatherer.notes.faults
-    lights = tuple(_light(draft, text, faults) for draft in gatherer.drafts if not draft.is_broken)
-    aids = gatherer.aids
-    if not gatherer.drafts and aids.is_empty:
+    drafts, aids, notes = gather(text, parts)
+    faults = notes.faults
+    lights = tuple(_light(draft, text, faults) for draft in drafts if not draft.is_broken)
+    if not drafts and aids.is_empty:
         faults = [fault(code, text, 0, len(text))]
     faults.sort(key=lambda one: (one.start, one.end))
     return LightReading(lights, aids.sound, aids.racon, aids.ais, tuple(faults))

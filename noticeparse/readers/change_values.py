@@ -1,0 +1,225 @@
+"""Reads the new or old value of one property in an amendment.
+
+In come the words of the value and the property word, or none where the value itself must tell what
+it is (`light to Fl.R.5s`, `buoy to yellow`); out comes the value with the path of its property.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from functools import cache
+from typing import Any, NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.faults import Fault
+from noticeparse.readers.depths import ChartUnit, read_depth, read_height, shown
+from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.light_sectors import read_sectors
+from noticeparse.readers.lights import read_light
+from noticeparse.readers.marks import read_body, read_shape
+from noticeparse.readers.phrases import divide
+from noticeparse.readers.told import gather
+from noticeparse.readers.words import Item
+from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
+
+_LIGHT_PATHS = {
+    "PERIOD": "light.period_s",
+    "RANGE": "light.ranges_nm",
+    "ELEVATION": "light.elevation_m",
+    "CHARACTER": "light",
+    "SECTOR_WORD": "light.sectors",
+}
+
+
+class Value(NamedTuple):
+    """A value and the path of the property it is of; faults count from the value's start."""
+
+    property: str
+    value: Any
+    faults: tuple[Fault, ...] = ()
+    pattern: str | None = None
+    """The colour pattern that comes with colours."""
+
+
+class _Figures(NamedTuple):
+    numbers: tuple[Decimal, ...]
+    has_unit: bool
+
+
+@v_args(inline=True)
+class _Builder(Transformer[Token, _Figures]):
+    """Rule by rule at parse time; keeps no state."""
+
+    def period(self, *tokens: Token) -> _Figures:
+        numbers = [Decimal(one.replace(",", ".")) for one in tokens if one.type == "FIGURE"]
+        return _Figures(tuple(numbers), any(one.type in ("SECONDS", "MILES") for one in tokens))
+
+    ranges = period
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("value", ("period", "ranges"), callbacks=_Builder())
+
+
+def light_value(property_type: str) -> str | None:
+    """The path below `light` that a property word stands for, None where it is of no light."""
+    return _LIGHT_PATHS.get(property_type)
+
+
+def read_value(
+    text: str, property_word: Token | None, *, feature: Feature, chart_unit: ChartUnit | None
+) -> Value:
+    """The value written; its `value` is None where it cannot be read."""
+    kind = property_word.type if property_word is not None else _implied(text, feature)
+    if kind == "HEIGHT" and "LIGHTS" in feature.s57[:1]:
+        # The height of a light is that of its focal plane.
+        kind = "ELEVATION"
+    words = str(property_word) if property_word is not None else ""
+    match kind:
+        case "PERIOD" | "RANGE":
+            return _figures(text, kind)
+        case "ELEVATION" | "HEIGHT":
+            height = read_height(text)
+            path = "light.elevation_m" if kind == "ELEVATION" else "height_m"
+            return Value(path, height.height_m, height.faults)
+        case "CHARACTER":
+            return _light(text)
+        case "SECTOR_WORD":
+            return _sectors(text, feature)
+        case "NAME" | "LEGEND":
+            return Value(kind.lower(), " ".join(text.strip('" ').split()) or None)
+        case "DEPTH_WORD" | "CLEARANCE_WORD":
+            return _depth(text, words, kind, feature, chart_unit)
+        case "COLOUR":
+            return _colours(text)
+        case "STATUS":
+            return Value("status", [item.value for item in _items(text)])
+        case "TOPMARK" | "SHAPE":
+            return _shape(text, kind, feature)
+    return Value("", None)
+
+
+def _implied(text: str, feature: Feature) -> str | None:
+    """The property that a value without its word is of; None where it could be more than one."""
+    if text.startswith('"'):
+        return "LEGEND" if feature.kind in ("legend", "note") else "NAME"
+    if feature.kind in ("legend", "note"):
+        return "LEGEND"
+    if has_kind(text) and not text.lower().startswith(("depth", "sounding")):
+        return None
+    roles = value_property(text)
+    if roles & {"light", "light_words"}:
+        return "CHARACTER"
+    for role, kind in (("sectors", "SECTOR_WORD"), ("depth", "DEPTH_WORD"), ("clearance", "CLEARANCE_WORD")):
+        if role in roles:
+            return kind
+    if roles and roles <= {"numbered", "code"}:
+        return "NAME"
+    if feature.depth is not None and roles and roles <= {"measure", "number"}:
+        return "DEPTH_WORD"
+    if feature.clearance is not None and roles and roles <= {"measure"}:
+        return "CLEARANCE_WORD"
+    if roles and roles <= {"status"}:
+        return "STATUS"
+    if "topmark" in roles:
+        return "TOPMARK"
+    if "shape" in roles and "colour" not in roles:
+        return "SHAPE"
+    return "COLOUR" if roles & {"colour", "unknown"} else None
+
+
+def _figures(text: str, kind: str) -> Value:
+    path = _LIGHT_PATHS[kind]
+    try:
+        start = "period" if kind == "PERIOD" else "ranges"
+        figures: _Figures = _parser().parse(text.strip(), start=start)  # type: ignore[assignment]
+    except LarkError:
+        return Value(path, None)
+    faults: tuple[Fault, ...] = ()
+    if not figures.has_unit:
+        faults = (Fault("change-unit-missing", 0, len(text), {"written": shown(text)}),)
+    value = figures.numbers[0] if kind == "PERIOD" else list(figures.numbers)
+    return Value(path, value, faults)
+
+
+def _light(text: str) -> Value:
+    reading = read_light(text)
+    if len(reading.lights) != 1:
+        return Value("light", None, reading.faults)
+    return Value("light", reading.lights[0], reading.faults)
+
+
+def _sectors(text: str, feature: Feature) -> Value:
+    colours = tuple(feature.light.colours) if feature.light and feature.light.colour_stated else ()
+    reading = read_sectors(text, colours)
+    return Value("light.sectors", list(reading.sectors) or None, tuple(reading.faults))
+
+
+def _depth(
+    text: str, words: str, kind: str, feature: Feature, chart_unit: ChartUnit | None
+) -> Value:
+    clearance = kind == "CLEARANCE_WORD"
+    lead = words or ("clearance" if clearance and "clear" not in text.lower() else "")
+    ahead = f"{lead} " if lead else ""
+    reading = read_depth(ahead + text, chart_unit)
+    faults = tuple(
+        fault._replace(start=max(0, fault.start - len(ahead)), end=max(1, fault.end - len(ahead)))
+        for fault in reading.faults
+    )
+    written = " ".join(text.split())
+    if clearance:
+        found = reading.clearance
+        value: Any = found.model_copy(update={"written": written}) if found else None
+        return Value("clearance", value, faults)
+    depth = reading.depth
+    if depth is None:
+        return Value("depth", None, faults)
+    update: dict[str, Any] = {"written": written}
+    if feature.kind == "dredged_area" and depth.kind == "sounding":
+        update["kind"] = "dredged"
+    elif not words and feature.depth is not None and depth.kind == "sounding":
+        update |= _same_sense(feature, depth.value_m)
+    return Value("depth", depth.model_copy(update=update), faults)
+
+
+def _same_sense(feature: Feature, value: Decimal | None) -> dict[str, Any]:
+    """A bare new figure is a depth of the same sense as the old one: drying stays drying."""
+    old = feature.depth
+    assert old is not None
+    sense: dict[str, Any] = {"kind": old.kind, "quality": old.quality}
+    if old.kind == "drying" and value is not None:
+        sense["value_m"] = -value
+    if old.value_m is None:
+        sense = {}
+    return sense
+
+
+def _items(text: str) -> tuple[Item, ...]:
+    return gather(divide(text)).items
+
+
+def _colours(text: str) -> Value:
+    items = _items(text)
+    body = read_body(items, is_mark=True, is_safe_water=False)
+    strange = any(
+        item.role not in ("colour", "pattern", "plain", "unknown", "counted") for item in items
+    )
+    letters = sum(item.role == "unknown" for item in items)
+    read = sum(item.role == "colour" for item in items)
+    if strange or not body.colours or (letters and len(body.colours) <= read):
+        return Value("colours", None)
+    return Value("colours", list(body.colours), pattern=body.pattern)
+
+
+def _shape(text: str, kind: str, feature: Feature) -> Value:
+    known = kinds().get(feature.kind)
+    form = known.form if known is not None and known.form else "buoy"
+    shape = read_shape(_items(text), form=form)
+    if kind == "TOPMARK":
+        return Value("topmark", shape.topmark)
+    return Value("shape", shape.shape)

@@ -1,0 +1,307 @@
+"""Reads the phrase of an amendment: the feature as it was, and what changes on it.
+
+In comes `light Fl W 6s 22m 14M: range to 11M`; out come the feature, the changes with old and new
+values, and the faults.  A single characteristic of a light is a dotted path, a whole new character
+one change of `light`.  What cannot be read as a change is an error, never a guess.
+"""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+from typing import Any, NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.faults import Fault
+from noticeparse.readers.change_values import Value, light_value, read_value
+from noticeparse.readers.depths import ChartUnit, shown
+from noticeparse.readers.features import has_kind, read_feature, value_property
+from noticeparse.readers.phrases import place
+from noticeparse.readers.swaps import SwapReading, read_swap
+from noticeparse.records.action import Change
+from noticeparse.records.feature import Feature
+from noticeparse.stretch import Stretch, gather
+from noticeparse.vocabulary import kinds
+
+__all__ = ["ChangeReading", "SwapReading", "read_change", "read_swap"]
+
+_CONTINUES = frozenset(
+    "light light_words sectors measure number colour pattern topmark pointed shape".split()
+)
+
+
+class ChangeReading(NamedTuple):
+    """The feature before the change and what changes; faults count from the phrase's start."""
+
+    feature: Feature
+    changes: tuple[Change, ...]
+    faults: tuple[Fault, ...]
+
+
+class _Part(NamedTuple):
+    """One part between separators; stretches as (start, end) of the text."""
+
+    subject: tuple[int, int] | None
+    property: Token | None = None
+    old: tuple[int, int] | None = None
+    new: tuple[int, int] | None = None
+    is_change: bool = True
+
+
+class _Tagged(NamedTuple):
+    role: str
+    stretch: tuple[int, int]
+
+
+@v_args(inline=True)
+class _Builder(Transformer[Token, tuple[_Part, ...]]):
+    """Rule by rule at parse time; keeps no state."""
+
+    def change(self, *parts: _Part) -> tuple[_Part, ...]:
+        return parts
+
+    def stretch(self, *tokens: Token) -> tuple[int, int]:
+        return place(tokens[0])[0], place(tokens[-1])[1]
+
+    value = stretch
+
+    def property(self, token: Token) -> Token:
+        return token
+
+    def of(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("of", stretch)
+
+    def old(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("old", stretch)
+
+    def becomes(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("new", stretch)
+
+    def subject(self, stretch: tuple[int, int]) -> _Part:
+        return _Part(stretch, is_change=False)
+
+    def renewed(self, *parts: Any) -> _Part:
+        return _part(parts)
+
+    def amended(self, *parts: Any) -> _Part:
+        return _part(parts)
+
+    def amended_from(self, *parts: Any) -> _Part:
+        made = _part([part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)])
+        bare = [part for part in parts if not isinstance(part, Token | _Tagged)]
+        old = bare[-1]
+        return made._replace(old=old, subject=bare[0] if len(bare) > 1 else None)
+
+
+def _part(parts: Any) -> _Part:
+    tagged = {part.role: part.stretch for part in parts if isinstance(part, _Tagged)}
+    words = [part for part in parts if isinstance(part, Token)]
+    plain = [part for part in parts if not isinstance(part, Token | _Tagged)]
+    return _Part(
+        subject=plain[0] if plain else tagged.get("of"),
+        property=words[0] if words else None,
+        old=tagged.get("old"),
+        new=tagged.get("new"),
+    )
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("change", "change", callbacks=_Builder())
+
+
+def _parts(text: str) -> tuple[_Part, ...]:
+    try:
+        return _parser().parse(text)  # type: ignore[return-value]
+    except LarkError:
+        return ()
+
+
+@lru_cache(maxsize=4096)
+def read_change(text: str, chart_unit: ChartUnit | None = None) -> ChangeReading:
+    """The feature and its changes; no readable change is an error fault."""
+    return _Reading(text, chart_unit).change()
+
+
+class _Reading:
+    """One reading; lives for one call."""
+
+    def __init__(self, text: str, chart_unit: ChartUnit | None) -> None:
+        self.text = text
+        self.chart_unit = chart_unit
+        self.faults: list[Fault] = []
+
+    def blame(self, code: str, start: int, end: int, **values: str) -> None:
+        self.faults.append(
+            Fault(code, start, end, {"written": shown(self.text[start:end]), **values})
+        )
+
+    def change(self) -> ChangeReading:
+        parts = self.joined(list(_parts(self.text)))
+        clauses = [part for part in parts if part.is_change]
+        if not clauses:
+            parts, clauses = self.sectors_alone(parts)
+        if not clauses:
+            self.blame("change-unread", 0, len(self.text))
+            return self.closed(read_feature(self.text, self.chart_unit).feature, [])
+        feature = self.feature(parts, clauses)
+        changes: list[Change] = []
+        for clause in clauses:
+            changes += self.clause(clause, feature)
+        if not changes and not any(fault.code.startswith("change-") for fault in self.faults):
+            self.blame("change-unread", 0, len(self.text))
+        feature = self.before(feature, changes)
+        return self.closed(feature, changes)
+
+    def sectors_alone(self, parts: list[_Part]) -> tuple[list[_Part], list[_Part]]:
+        """A list of sectors without `to`, which can only be the new one."""
+        for at, part in enumerate(parts):
+            if part.subject and value_property(self.text[slice(*part.subject)]) == {"sectors"}:
+                self.blame("change-new-assumed", *part.subject)
+                made = _Part(None, new=part.subject)
+                return [*parts[:at], made, *parts[at + 1 :]], [made]
+        return parts, []
+
+    def closed(self, feature: Feature, changes: list[Change]) -> ChangeReading:
+        self.faults.sort(key=lambda fault: (fault.start, fault.end))
+        return ChangeReading(feature, tuple(changes), tuple(self.faults))
+
+    def joined(self, parts: list[_Part]) -> list[_Part]:
+        """Gives a value that a comma divides (`to red, white and black`) its later parts."""
+        made: list[_Part] = []
+        for part in parts:
+            last = made[-1] if made else None
+            if last is not None and last.new is not None and not part.is_change and part.subject:
+                if value_property(self.text[slice(*part.subject)]) & _CONTINUES:
+                    made[-1] = last._replace(new=(last.new[0], part.subject[1]))
+                    continue
+            made.append(part)
+        return made
+
+    def feature(self, parts: list[_Part], clauses: list[_Part]) -> Feature:
+        stretches = [part.subject for part in parts if part.subject is not None]
+        named = [one for one in stretches if not self.is_value(one)]
+        if not named:
+            return self.unnamed(clauses)
+        stretch = self.contiguous(stretches)
+        reading = read_feature(stretch.text, self.chart_unit)
+        self.faults += [_outer(stretch, fault) for fault in reading.faults]
+        return reading.feature
+
+    def contiguous(self, stretches: list[tuple[int, int]]) -> Stretch:
+        """The subject's stretches as one text; commas between them divide it still."""
+        pieces: list[tuple[int, int]] = []
+        for start, end in stretches:
+            if pieces and not self.text[pieces[-1][1] : start].strip(" ,;:"):
+                pieces[-1] = (pieces[-1][0], end)
+            else:
+                pieces.append((start, end))
+        return gather(self.text, pieces)
+
+    def is_value(self, stretch: tuple[int, int]) -> bool:
+        """`depth of 5 m to 4 m`: what follows `of` is the old value, not the feature."""
+        words = self.text[slice(*stretch)]
+        return not has_kind(words) and value_property(words) <= frozenset(("measure", "number"))
+
+    def unnamed(self, clauses: list[_Part]) -> Feature:
+        """The feature where only its property is named: the state before, as far as written."""
+        clause = clauses[0]
+        words = str(clause.property) if clause.property is not None else ""
+        old = self.text[slice(*(clause.old or clause.subject or (0, 0)))]
+        kind = clause.property.type if clause.property is not None else ""
+        if kind in ("DEPTH_WORD", "LEGEND"):
+            reading = read_feature(f"{words} {old}".strip(), self.chart_unit)
+            start = place(clause.property)[0] if clause.property is not None else 0
+            end = (clause.old or (0, start + len(words)))[1]
+            self.faults += [fault._replace(start=start, end=end) for fault in reading.faults]
+            return reading.feature
+        path = light_value(kind)
+        if path is not None or (not kind and clause.new and self.is_light(clause.new)):
+            return read_feature("light", None).feature.model_copy(update={"text": words or "light"})
+        reading = read_feature(words, self.chart_unit)
+        if reading.feature.kind == "unknown":
+            self.blame("feature-unknown", 0, len(self.text))
+        return reading.feature
+
+    def is_light(self, stretch: tuple[int, int]) -> bool:
+        return bool(value_property(self.text[slice(*stretch)]) & {"light", "light_words", "sectors"})
+
+    def clause(self, clause: _Part, feature: Feature) -> list[Change]:
+        stretch = clause.new
+        if stretch is None:
+            # Only one value stands, and no `to`: an amendment must state the new one.
+            stretch = clause.old
+            if stretch is None or clause.property is None:
+                start = clause.property.start_pos if clause.property is not None else 0
+                self.blame("change-unread", start or 0, len(self.text))
+                return []
+            self.blame("change-new-assumed", *stretch)
+            clause = clause._replace(old=None)
+        new = self.value(clause, feature, stretch, is_new=True)
+        if new is None:
+            return []
+        old = self.old(clause, feature, new)
+        changes = [Change(property=new.property, old=old, new=new.value)]
+        if new.pattern is not None:
+            changes.append(
+                Change(property="colour_pattern", old=feature.colour_pattern, new=new.pattern)
+            )
+        return changes
+
+    def value(
+        self, clause: _Part, feature: Feature, stretch: tuple[int, int], *, is_new: bool
+    ) -> Value | None:
+        start, end = stretch
+        value = read_value(
+            self.text[start:end], clause.property, feature=feature, chart_unit=self.chart_unit
+        )
+        if is_new:
+            self.faults += [fault.shifted(start) for fault in value.faults]
+            if value.value is None and not any(
+                fault.code == "change-value-unread" for fault in value.faults
+            ):
+                name = clause.property.lower().replace("the ", "") if clause.property else "state"
+                self.blame("change-value-unread", start, end, property=name)
+        return value if value.value is not None else None
+
+    def old(self, clause: _Part, feature: Feature, new: Value) -> Any:
+        stretch = clause.old
+        if stretch is None and clause.subject is not None and self.is_value(clause.subject):
+            stretch = clause.subject
+        stated = self.value(clause, feature, stretch, is_new=False) if stretch else None
+        known = _present(feature, new.property)
+        if stated is None:
+            return known
+        if known is not None and known != stated.value and new.property != "depth":
+            self.blame("change-old-differs", *(stretch or (0, 0)))
+        return stated.value
+
+    def before(self, feature: Feature, changes: list[Change]) -> Feature:
+        """The state before, with the old values that the phrase states."""
+        update: dict[str, Any] = {}
+        for change in changes:
+            plain = change.property in ("name", "legend", "depth", "clearance", "height_m", "light")
+            if plain and getattr(feature, change.property) is None and change.old is not None:
+                update[change.property] = change.old
+        if "light" in update and "LIGHTS" not in feature.s57:
+            main = kinds().get(feature.kind)
+            rest = feature.s57[1:] if main and main.s57 and feature.s57 else feature.s57
+            first = feature.s57[: len(feature.s57) - len(rest)]
+            update["s57"] = [*first, "LIGHTS", *rest]
+        return feature.model_copy(update=update) if update else feature
+
+
+def _present(feature: Feature, path: str) -> Any:
+    """The value that the feature already states for a property, None where it states none."""
+    first, _, rest = path.partition(".")
+    value = getattr(feature, first, None)
+    if rest and value is not None:
+        value = getattr(value, rest)
+    return value if value != [] else None
+
+
+def _outer(stretch: Stretch, fault: Fault) -> Fault:
+    end = stretch.outer(max(fault.end - 1, fault.start)) + 1
+    return fault._replace(start=stretch.outer(fault.start), end=end)

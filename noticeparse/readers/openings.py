@@ -1,0 +1,19 @@
+"""How a stretch of words begins: with a word of the trade, or with one that nobody knows."""
+
+from __future__ import annotations
+
+from functools import lru_cache
+
+from noticeparse.readers.features import leads_feature
+from noticeparse.readers.phrases import divide
+from noticeparse.readers.told import gather
+
+
+@lru_cache(maxsize=4096)
+def unknown_first_word(text: str) -> str | None:
+    """The first word of `Adjourn spoil ground buoy`: unknown, with a feature behind it; else None."""
+    head, _, rest = text.partition(" ")
+    if not head.isalpha() or len(head) < 3 or not rest or not leads_feature(rest):
+        return None
+    words = gather(divide(text)).first_words
+    return head if words and words[0].start == 0 and words[0].role == "unknown" else None

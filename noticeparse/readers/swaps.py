@@ -1,0 +1,164 @@
+"""Reads the phrase of a replacement: `A with B`, `A by B`, `B for A`.
+
+The joint that divides the phrase is the one with a whole feature on both sides; where several have,
+or none, nothing is taken and an error says so.
+"""
+
+from __future__ import annotations
+
+from functools import cache, lru_cache
+from typing import NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.faults import Fault
+from noticeparse.readers.depths import ChartUnit, shown
+from noticeparse.readers.features import (
+    FeatureReading,
+    has_kind,
+    leads_feature,
+    read_feature,
+    value_property,
+)
+from noticeparse.readers.phrases import place
+from noticeparse.records.feature import Feature
+
+# What `with` adds to a feature more often than it replaces one.
+_JOINTS = frozenset(("with", "by", "for", "to"))
+_GOES_WITH = frozenset(("topmark", "radar_reflector", "retroreflector", "racon", "depth_contour"))
+
+
+class SwapReading(NamedTuple):
+    """`feature` goes, `replacement` comes; faults count from the start of the phrase."""
+
+    feature: Feature
+    replacement: Feature
+    faults: tuple[Fault, ...]
+
+
+class _Division(NamedTuple):
+    first: tuple[int, int]
+    second: tuple[int, int]
+    joint: Token
+
+
+@v_args(inline=True)
+class _Builder(Transformer[Token, tuple[Token, ...]]):
+    """Rule by rule at parse time; keeps no state."""
+
+    def swap(self, *joints: Token) -> tuple[Token, ...]:
+        return joints
+
+    def joint(self, token: Token) -> Token:
+        return token
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("swap", "swap", callbacks=_Builder())
+
+
+def _joints(text: str) -> tuple[Token, ...]:
+    try:
+        return _parser().parse(text)  # type: ignore[return-value]
+    except LarkError:
+        return ()
+
+
+@lru_cache(maxsize=4096)
+def read_swap(
+    text: str, chart_unit: ChartUnit | None = None, *, new_first: bool | None = None
+) -> SwapReading:
+    """What goes and what comes; behind `for` stands what goes.
+
+    `new_first` is what the verb says of the order, None where it says nothing; a verb and a joint
+    that disagree are an error.
+    """
+    division = _divided(text)
+    if division is None:
+        return _undivided(text, chart_unit)
+    is_new_first = division.joint.type == "FOR"
+    faults: list[Fault] = []
+    if new_first is not None and new_first != is_new_first:
+        faults.append(Fault("swap-order-unclear", 0, len(text), {"written": shown(text)}))
+    first = _side(text, division.first, chart_unit)
+    second = _side(text, division.second, chart_unit)
+    faults += [*first.faults, *second.faults]
+    if is_new_first:
+        return SwapReading(second.feature, first.feature, tuple(faults))
+    return SwapReading(first.feature, second.feature, tuple(faults))
+
+
+def _side(text: str, side: tuple[int, int], chart_unit: ChartUnit | None) -> FeatureReading:
+    """One side; a bare figure is a depth, since the other side names one."""
+    words = text[slice(*side)]
+    lead = "depth " if _is_bare(words) else ""
+    reading = read_feature(lead + words, chart_unit)
+    moved = [fault.shifted(side[0] - len(lead)) for fault in reading.faults]
+    faults = tuple(fault._replace(start=max(side[0], fault.start)) for fault in moved)
+    feature = reading.feature.model_copy(update={"text": words}) if lead else reading.feature
+    return FeatureReading(feature, faults)
+
+
+def _is_bare(words: str) -> bool:
+    roles = value_property(words)
+    return bool(roles) and roles <= {"number", "measure"}
+
+
+def _undivided(text: str, chart_unit: ChartUnit | None) -> SwapReading:
+    reading = read_feature(text, chart_unit)
+    fault = Fault("swap-not-divided", 0, len(text), {"written": shown(text)})
+    nothing = read_feature("", None).feature
+    return SwapReading(reading.feature, nothing, (fault, *reading.faults))
+
+
+# A text of joints and nothing else must not cost the square of its length.
+_MOST_JOINTS = 12
+
+
+def _divided(text: str) -> _Division | None:
+    found = [
+        division
+        for joint in _joints(text)[:_MOST_JOINTS]
+        if (division := _at(text, joint)) is not None
+    ]
+    for types in (("BY", "FOR"), ("WITH",), ("TO",)):
+        fit = [division for division in found if division.joint.type in types]
+        if fit:
+            return fit[0] if len(fit) == 1 else None
+    return None
+
+
+def _at(text: str, joint: Token) -> _Division | None:
+    start, end = place(joint)
+    first, second = _trimmed(text, 0, start), _trimmed(text, end, len(text))
+    before, after = text[slice(*first)], text[slice(*second)]
+    if _is_bare(before) != _is_bare(after):
+        named = after if _is_bare(before) else before
+        fits = _is_whole(named) and read_feature(named, None).feature.kind == "sounding"
+        return _Division(first, second, joint) if fits else None
+    if not _is_whole(before) or not _is_whole(after):
+        return None
+    # The light that follows a mark without its name is still a new state of it.
+    if joint.type == "WITH" and read_feature(after, None).feature.kind in _GOES_WITH:
+        same = read_feature(before, None).feature.kind == read_feature(after, None).feature.kind
+        return _Division(first, second, joint) if same else None
+    return _Division(first, second, joint)
+
+
+def _is_whole(phrase: str) -> bool:
+    """Whether a side of the joint stands for a feature: a kind, or a light or depth alone."""
+    if leads_feature(phrase) or has_kind(phrase):
+        return phrase.split()[0].lower() not in _JOINTS
+    feature = read_feature(phrase, None).feature
+    return feature.light is not None or feature.kind == "sounding"
+
+
+def _trimmed(text: str, start: int, end: int) -> tuple[int, int]:
+    while start < end and text[start] in " ,;:":
+        start += 1
+    while end > start and text[end - 1] in " ,;:":
+        end -= 1
+    return start, end
