@@ -61,12 +61,12 @@ class NoticeBuilder:
         sections = self._sections()
         remarks = [self._remark(prose, index) for index, prose in enumerate(draft.prose)]
         charts = [self._chart(section, index) for index, section in enumerate(sections)]
-        if draft.series:
+        if draft.is_radio:
             charts += self._named_charts()
         start, end = self._extent(sections)
         if self.ref is None:
             self._fault(Fault("notice-head-missing", start, end), [self.path])
-        status = "radio_warning" if draft.series else self.ref.status if self.ref else "permanent"
+        status = "radio_warning" if draft.is_radio else self.ref.status if self.ref else "permanent"
         parts = read_heading(heading) if heading else Heading([], [])
         notice = Notice(
             id=self.id,

@@ -224,7 +224,7 @@ class _Reader:
         self.table = self.table if self.table and "notice" in self.table.roles else None
         self._new_notice(opening.number, line.start)
         assert self.notice is not None
-        self.notice.series = opening.series
+        self.notice.series, self.notice.is_radio = opening.series, opening.is_radio
         self.notice.is_original = opening.is_original or self._has_star(rest)
         self.head_open = True
         self._head_elements(line, rest)
@@ -293,7 +293,7 @@ class _Reader:
 
     def _goes_on_heading(self, words: str) -> bool:
         assert self.notice is not None
-        if self.notice.series:
+        if self.notice.is_radio:
             return False
         if not self.notice.heading:
             return True
@@ -319,7 +319,7 @@ class _Reader:
         return True
 
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
-        if self.notice is not None and self.notice.series:
+        if self.notice is not None and self.notice.is_radio:
             # A radio warning names charts and changes none.
             self.body.append(line)
             return
@@ -524,8 +524,8 @@ class _Reader:
         if not body:
             return
         mark = self.notice.number_words if self.notice else None
-        series = self.notice.series if self.notice else None
-        if series or is_prose_body(self.text, body, mark):
+        is_radio = self.notice is not None and self.notice.is_radio
+        if is_radio or is_prose_body(self.text, body, mark):
             for prose in cut_prose(self.text, body):
                 self._prose(prose)
             return

@@ -88,6 +88,7 @@ class NoticeDraft:
     number: Element | None = None
     number_words: str | None = None
     series: str | None = None
+    is_radio: bool = False
     is_original: bool = False
     heading: list[Piece] = field(default_factory=list)
     sources: list[Piece] = field(default_factory=list)

@@ -27,6 +27,7 @@ class NoticeOpening(NamedTuple):
     index: int
     is_original: bool
     series: str | None
+    is_radio: bool = False
 
 
 def notice_opening(text: str, line: Line) -> NoticeOpening | None:
@@ -44,15 +45,21 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     plain = words.lower().strip(" |")
     if plain in _NUMBER_WORDS:
         return NoticeOpening(elements[index], index, plain.startswith("*"), None)
+    if _names_local_series(words):
+        return NoticeOpening(elements[index], index, False, _series(words))
     if index != len(elements) - 1 and not _only_stops(text, elements[index + 1 :]):
         return None
     if any(word in plain for word in _SERIES_WORDS) and "in force" not in plain:
         if plain.startswith(("cancel", "this ")):
             return None
-        return NoticeOpening(elements[index], index, False, _series(words))
-    if "local notice" in plain:
-        return NoticeOpening(elements[index], index, False, _series(words))
+        return NoticeOpening(elements[index], index, False, _series(words), True)
     return None
+
+
+def _names_local_series(words: str) -> bool:
+    """Whether words name the series of a local notice: `Port Notice`, `Harbour Notice No`."""
+    parts = _series(words).split()
+    return 2 <= len(parts) <= 4 and parts[-1].lower() == "notice" and parts[0][0].isupper()
 
 
 def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:

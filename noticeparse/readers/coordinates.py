@@ -28,7 +28,7 @@ _HEMISPHERE = re.compile(
 )
 _LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
 _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
-_AXIS_WORD = re.compile(r"(lat|lon)[a-z]*", re.IGNORECASE)
+_AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
 
 class Coordinate(NamedTuple):

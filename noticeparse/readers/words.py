@@ -13,7 +13,7 @@ from typing import NamedTuple
 from lark import Token
 
 from noticeparse.readers.phrases import divide, place
-from noticeparse.vocabulary import LONGEST, Sense, find, is_place, key_of, spelled
+from noticeparse.vocabulary import LONGEST, Sense, find, is_place, key_of, word_key
 
 _ARTICLES = frozenset(("a", "an", "the"))
 _LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
@@ -80,8 +80,7 @@ def _atoms(token: Token) -> list[_Atom]:
     atoms = []
     for word in token.split("-"):
         if word.lower() not in _ARTICLES:
-            written = spelled(word)
-            atoms.append(_Atom(key_of(written), start, start + len(word), word, "WORD"))
+            atoms.append(_Atom(word_key(word), start, start + len(word), word, "WORD"))
         start += len(word) + 1
     return atoms
 
@@ -128,6 +127,6 @@ def _is_name(tokens: Sequence[Token], behind: bool) -> bool:
     if len(tokens) < 2 and not behind:
         return False
     strange = any(
-        find(key_of(spelled(word))) is None for token in tokens for word in token.split("-")
+        find(word_key(word)) is None for token in tokens for word in token.split("-")
     )
     return strange or (len(tokens) > 1 and is_place(tokens[-1]))

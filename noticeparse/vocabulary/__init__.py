@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import csv
 from collections.abc import Iterator, Mapping, Sequence
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 from typing import NamedTuple
 
@@ -30,6 +30,7 @@ __all__ = [
     "primitives",
     "refined",
     "spelled",
+    "word_key",
 ]
 
 LONGEST = 9
@@ -79,6 +80,7 @@ def _rows(name: str) -> Iterator[list[str]]:
     return rows
 
 
+@lru_cache(maxsize=8192)
 def key_of(words: str) -> str:
     """The words without blanks, hyphens, marks and capitals: `Light-buoy` and `light buoy` agree."""
     return "".join(c for c in words.lower() if c.isalnum() or c == ",")
@@ -138,6 +140,12 @@ def spelled(word: str) -> str:
     """A word in lower case, abbreviations written out (`Bn` is `beacon`)."""
     plain = word.lower().rstrip(".")
     return _spellings().get(plain, plain)
+
+
+@lru_cache(maxsize=8192)
+def word_key(word: str) -> str:
+    """The key of one word, its abbreviation written out; keys of a phrase join without more."""
+    return key_of(spelled(word))
 
 
 @cache
