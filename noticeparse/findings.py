@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 from noticeparse.build.context import Context
 from noticeparse.catalogue import ENTRIES
 from noticeparse.faults import Fault
 from noticeparse.records.finding import Finding, Severity
+from noticeparse.spans import Span
 
 _LONGEST_QUOTE = 70
 
@@ -23,21 +24,40 @@ class Located:
     chart: str | None = None
     severity: Severity | None = None
     """In place of the catalogue's, for unread text that may hold an action."""
+    span: Span | None = None
+    """Where a check found it: a span of the original text, in place of the fault's offsets."""
 
 
 def merged(located: Iterable[Located]) -> list[Located]:
     """One entry per fault: what is stated once for several charts is said once."""
     found: dict[tuple[str, int, int], Located] = {}
     for one in located:
-        key = (one.fault.code, one.fault.start, one.fault.end)
+        key = (one.fault.code, *_extent(one))
         known = found.get(key)
         if known is None:
-            found[key] = Located(one.fault, list(one.paths), one.notice, one.chart, one.severity)
+            found[key] = replace(one, paths=list(one.paths))
             continue
         known.paths += [path for path in one.paths if path not in known.paths]
         if known.chart != one.chart:
             known.chart = None
-    return sorted(found.values(), key=lambda one: (one.fault.start, one.fault.end, one.fault.code))
+    return list(found.values())
+
+
+def _extent(one: Located) -> tuple[int, int]:
+    if one.span is not None:
+        return one.span.start, one.span.end
+    return one.fault.start, one.fault.end
+
+
+def in_text_order(findings: list[Finding]) -> list[Finding]:
+    """Findings by the place they point at."""
+    return sorted(findings, key=_order)
+
+
+def _order(finding: Finding) -> tuple[int, int, str]:
+    if finding.span is None:
+        return -1, -1, finding.code
+    return finding.span.start, finding.span.end, finding.code
 
 
 def to_finding(context: Context, located: Located) -> Finding:
@@ -50,7 +70,7 @@ def to_finding(context: Context, located: Located) -> Finding:
         severity=located.severity or entry.severity,
         message=entry.message.format(**values),
         hint=entry.hint,
-        span=context.span(fault.start, fault.end),
+        span=located.span or context.span(fault.start, fault.end),
         notice=located.notice,
         chart=located.chart,
         paths=located.paths,

@@ -13,9 +13,9 @@ from noticeparse.build.context import Context
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list
 from noticeparse.build.notices import NoticeBuilder
-from noticeparse.checks import check_notices
+from noticeparse.checks import check_notice
 from noticeparse.faults import Fault
-from noticeparse.findings import Located, merged, to_finding
+from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.furniture import without_quote_marks
@@ -60,13 +60,13 @@ def read_bulletin(
         notices.append(reading.notice)
         located += reading.located
         lost += reading.lost
-    located += check_notices(context, notices, edition)
+        located += check_notice(reading.notice, f"/notices/{index}")
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
     unread += [piece for prose in layout.loose for piece in prose.pieces]
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
-    findings = [to_finding(context, one) for one in merged(located)]
+    findings = in_text_order([to_finding(context, one) for one in merged(located)])
     return Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,

@@ -6,12 +6,12 @@ be retired, never reused.
 
 from __future__ import annotations
 
-from noticeparse.catalogue import actions, depths, features, lights, notices, positions, texts
+from noticeparse.catalogue import actions, depths, features, lights, marks, notices, positions, texts
 from noticeparse.faults import Entry
 
 ENTRIES: dict[str, Entry] = {
     entry.code: entry
-    for module in (actions, depths, features, lights, notices, positions, texts)
+    for module in (actions, depths, features, lights, marks, notices, positions, texts)
     for entry in module.ENTRIES
 }
 """Every code of the catalogue, in alphabetical order of the subject modules."""

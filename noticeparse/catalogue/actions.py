@@ -6,6 +6,11 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "action-duplicate", "warning", "the same action stands above: `{written}`",
+        "one of the two may have been meant for another feature or chart",
+        "compare both with the original notice", _COMMON,
+    ),
+    Entry(
         "item-without-position", "error", "no position stands with `{written}`",
         "what cannot be placed cannot be applied",
         "look for the position in the original notice", _COMMON,
@@ -24,6 +29,11 @@ ENTRIES = (
         "letter-used-twice", "warning", "the letter ({letter}) stands for two positions",
         "a later reference to it may mean either; the last one above is taken",
         "compare the letters with the original notice", _COMMON,
+    ),
+    Entry(
+        "move-too-far", "warning", "the new position lies {miles} miles from the old one",
+        "a move is used for a small shift on the sheet; a figure may have slipped",
+        "compare both positions with the original notice", _COMMON,
     ),
     Entry(
         "move-without-destination", "error", "`{written}` does not say where to",

@@ -35,7 +35,7 @@ ENTRIES = (
         "read the bearing in the text", _PRACTICE,
     ),
     Entry(
-        "light-bracket-open", "warning", "a bracket has no partner in `{written}`",
+        "light-bracket-open", "warning", "the bracket `{written}` has no partner",
         "what the bracket was to hold may be cut off", "check the original notice", _PRACTICE,
     ),
     Entry(

@@ -22,6 +22,12 @@ ENTRIES = (
         "check both against the original notice", _MANUAL,
     ),
     Entry(
+        "position-far-away", "warning",
+        "`{written}` lies {miles} miles from all others of its notice",
+        "one changed figure would bring it back among them: a digit may have slipped",
+        "compare each figure with the original notice", "common practice, no published source",
+    ),
+    Entry(
         "position-half-missing", "error", "`{written}` has no {axis} beside it",
         "half a position cannot be plotted", "look for the other half in the original notice",
         _ISO,

@@ -1,16 +1,40 @@
-"""Checks: records in, faults out, records untouched, in one ordered list."""
+"""Checks: records in, faults out, records untouched, in one ordered list.
+
+Each check is a plain function over one notice.  It reports what is readable but suspicious; what could
+not be read was reported where it was read.
+"""
 
 from __future__ import annotations
 
-from noticeparse.build.context import Context
+from collections.abc import Callable, Iterator
+
+from noticeparse.checks.duplicates import check_duplicates
+from noticeparse.checks.marks import check_cardinal_marks
+from noticeparse.checks.outliers import check_far_positions, check_long_moves
+from noticeparse.checks.trouble import Trouble
+from noticeparse.faults import Fault
 from noticeparse.findings import Located
-from noticeparse.records.bulletin import Edition
 from noticeparse.records.notice import Notice
 
+CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
+    check_far_positions,
+    check_long_moves,
+    check_duplicates,
+    check_cardinal_marks,
+)
+"""In the order in which they run; adding a check is one function and one line here."""
 
-def check_notices(
-    context: Context, notices: list[Notice], edition: Edition | None
-) -> list[Located]:
-    """The faults of all checks."""
-    del context, notices, edition
-    return []
+
+def check_notice(notice: Notice, path: str) -> list[Located]:
+    """What the checks find in one notice; `path` is the JSON Pointer of its record."""
+    return [
+        Located(
+            fault=Fault(trouble.code, 0, 0, trouble.values),
+            paths=[path + pointer for pointer in trouble.pointers],
+            notice=notice.id,
+            chart=trouble.chart,
+            span=trouble.span,
+        )
+        for check in CHECKS
+        for trouble in check(notice)
+    ]

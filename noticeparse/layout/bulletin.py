@@ -500,7 +500,7 @@ class _Reader:
     def _end_block(self) -> None:
         block, self.block = self.block, {}
         block.pop("key", None)
-        if block:
+        if any(block.values()):
             if self.rows is None:
                 self._end_body()
                 self.rows = RowReader(self.text)

@@ -21,6 +21,7 @@ from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 _PLACES = frozenset({"point", "half", "reference", "same"})
+_BULLETS = frozenset("-*·+o>")
 _LINKS = ("by", "with", "for")
 _OPEN_END = frozenset(
     "and or of with by from to in at on the a an for joining between within near over".split()
@@ -187,6 +188,8 @@ class _Cutter:
     # Words
 
     def _words(self, element: Element, opens: bool) -> None:
+        if opens:
+            element = self._without_bullet(element)
         if self._is_blank_word(element):
             self.separators.append((element.start, element.end))
             return
@@ -196,6 +199,13 @@ class _Cutter:
         if opens and not element.kind == "passive":
             self._at_line_start(element)
         self.pending.append(element)
+
+    def _without_bullet(self, element: Element) -> Element:
+        """The words behind the bullet of a list, if one stands before them."""
+        if self.text[element.start] in _BULLETS and self.text[element.start + 1 :][:1] == " ":
+            self.separators.append((element.start, element.start + 1))
+            return element._replace(start=element.start + 2)
+        return element
 
     def _words_behind(self, element: Element) -> None:
         words = self.text[element.start : element.end]
@@ -366,8 +376,15 @@ class _Cutter:
             self.pending = []
 
     def _may_be_item(self, words: str) -> bool:
-        """Whether words without a place are an item all the same: its own verb, or a feature."""
-        return self.verb_is_own or has_kind(words)
+        """Whether words without a place are an item all the same: its own verb, or a feature.
+
+        Behind a blank line, words without a figure are a remark or a signature.
+        """
+        if self.verb_is_own:
+            return True
+        line_start = self.text.rfind("\n", 0, self.pending[0].start)
+        behind_blank = not self.text[self.text.rfind("\n", 0, line_start) + 1 : line_start].strip()
+        return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
 
     def _opens_a_line(self, element: Element) -> bool:
         start = self.text.rfind("\n", 0, element.start) + 1

@@ -109,6 +109,9 @@ def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
         if element.kind != "words":
             sentence.append(element)
             continue
+        if sentence and _ends_sentence(text, sentence[-1], element):
+            yield sentence
+            sentence = []
         at = element.start
         for stop in _stops(text, element):
             if stop > at:
@@ -123,6 +126,13 @@ def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
             sentence.append(element._replace(start=at))
     if sentence:
         yield sentence
+
+
+def _ends_sentence(text: str, last: Element, following: Element) -> bool:
+    """Whether the full stop behind a hemisphere letter ends the sentence: `W.` and a capital."""
+    return (
+        last.kind == "point" and text[last.end - 1] == "." and text[following.start].isupper()
+    )
 
 
 def _stops(text: str, element: Element) -> Iterator[int]:

@@ -15,7 +15,8 @@ from lark.exceptions import LarkError
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
-from noticeparse.readers.depths import ChartUnit, read_depth, read_height, shown
+from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_light
@@ -115,7 +116,11 @@ def _implied(text: str, feature: Feature) -> str | None:
     roles = value_property(text)
     if roles & {"light", "light_words"}:
         return "CHARACTER"
-    for role, kind in (("sectors", "SECTOR_WORD"), ("depth", "DEPTH_WORD"), ("clearance", "CLEARANCE_WORD")):
+    for role, kind in (
+        ("sectors", "SECTOR_WORD"),
+        ("depth", "DEPTH_WORD"),
+        ("clearance", "CLEARANCE_WORD"),
+    ):
         if role in roles:
             return kind
     if roles and roles <= {"numbered", "code"}:

@@ -15,8 +15,8 @@ from lark.exceptions import LarkError
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
+from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.change_values import Value, light_value, read_value
-from noticeparse.readers.depths import ChartUnit, shown
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
 from noticeparse.readers.swaps import SwapReading, read_swap
@@ -89,7 +89,9 @@ class _Builder(Transformer[Token, tuple[_Part, ...]]):
         return _part(parts)
 
     def amended_from(self, *parts: Any) -> _Part:
-        made = _part([part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)])
+        made = _part(
+            [part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)]
+        )
         bare = [part for part in parts if not isinstance(part, Token | _Tagged)]
         old = bare[-1]
         return made._replace(old=old, subject=bare[0] if len(bare) > 1 else None)
@@ -219,14 +221,18 @@ class _Reading:
             return reading.feature
         path = light_value(kind)
         if path is not None or (not kind and clause.new and self.is_light(clause.new)):
-            return read_feature("light", None).feature.model_copy(update={"text": words or "light"})
+            return read_feature("light", None).feature.model_copy(
+                update={"text": words or "light"}
+            )
         reading = read_feature(words, self.chart_unit)
         if reading.feature.kind == "unknown":
             self.blame("feature-unknown", 0, len(self.text))
         return reading.feature
 
     def is_light(self, stretch: tuple[int, int]) -> bool:
-        return bool(value_property(self.text[slice(*stretch)]) & {"light", "light_words", "sectors"})
+        return bool(
+            value_property(self.text[slice(*stretch)]) & {"light", "light_words", "sectors"}
+        )
 
     def clause(self, clause: _Part, feature: Feature) -> list[Change]:
         stretch = clause.new
@@ -282,7 +288,14 @@ class _Reading:
         """The state before, with the old values that the phrase states."""
         update: dict[str, Any] = {}
         for change in changes:
-            plain = change.property in ("name", "legend", "depth", "clearance", "height_m", "light")
+            plain = change.property in (
+                "name",
+                "legend",
+                "depth",
+                "clearance",
+                "height_m",
+                "light",
+            )
             if plain and getattr(feature, change.property) is None and change.old is not None:
                 update[change.property] = change.old
         if "light" in update and "LIGHTS" not in feature.s57:

@@ -11,7 +11,8 @@ from decimal import Decimal
 from typing import NamedTuple, cast
 
 from noticeparse.faults import Fault
-from noticeparse.readers.depths import ChartUnit, read_depth, read_height, shown
+from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.lights import LightReading, read_aids, read_light
 from noticeparse.readers.words import Item
 from noticeparse.records.depth import Clearance, Depth, DepthKind
@@ -155,7 +156,7 @@ def _one_depth(
 def _settled(
     depth: Depth, items: Sequence[Item], kind: str, text: str, faults: list[Fault]
 ) -> Depth:
-    """The depth in the light of the words beside it: `rock which dries, 1₂` is 1.2 m above datum."""
+    """The depth as the words beside it mean it: `rock which dries, 1₂` is above datum."""
     if depth.kind != "sounding":
         return depth
     if kind in _KINDS_OF_DEPTH:
@@ -165,7 +166,9 @@ def _settled(
     )
     if dries and depth.value_m is not None:
         if depth.written.lower().lstrip("a ").startswith(("depth", "sounding")):
-            faults.append(Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)}))
+            faults.append(
+                Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)})
+            )
             return depth
         return depth.model_copy(update={"kind": "drying", "value_m": -depth.value_m})
     return depth
@@ -177,14 +180,18 @@ def takes_number(kind: str, s57: str) -> bool:
     return s57 in _NAMED_CLASSES or (known is not None and known.form in ("buoy", "beacon"))
 
 
-def read_name(text: str, items: Sequence[Item], *, kind: str, s57: str, head_end: int) -> str | None:
+def read_name(
+    text: str, items: Sequence[Item], *, kind: str, s57: str, head_end: int
+) -> str | None:
     """The name or number: quoted, numbered, or a proper name; its parts in text order."""
     parts: list[str] = []
     for item in items:
         if item.role == "quoted":
             parts.append(" ".join(item.text.strip('"').split()))
         elif item.role in ("numbered", "proper"):
-            joined = parts and item.role == "proper" and text[: item.start].endswith(parts[-1] + " ")
+            joined = (
+                parts and item.role == "proper" and text[: item.start].endswith(parts[-1] + " ")
+            )
             words = " ".join(item.text.split())
             parts[-1:] = [f"{parts[-1]} {words}"] if joined else [*parts[-1:], words]
         elif item.role in ("number", "code", "unknown") and not item.bracketed:

@@ -12,7 +12,8 @@ from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.readers.depths import SAFE_CLEARANCE_QUALITY, ChartUnit, read_depth, shown
+from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.feature_kinds import narrow_kind, settle_kind
 from noticeparse.readers.feature_values import (
     Aids,
     Amounts,
@@ -21,22 +22,14 @@ from noticeparse.readers.feature_values import (
     read_status,
     read_structure,
 )
-from noticeparse.readers.marks import (
-    Body,
-    Shape,
-    category_of,
-    class_of_category,
-    kind_of_category,
-    read_body,
-    read_shape,
-)
+from noticeparse.readers.marks import Body, Shape, read_body, read_shape
 from noticeparse.readers.phrases import Legend, divide, place
 from noticeparse.readers.told import Companion, Told, depth_kind, gather
 from noticeparse.readers.words import Item
 from noticeparse.records import feature as records
 from noticeparse.records.feature import Ais, Feature
 from noticeparse.records.light import Light
-from noticeparse.vocabulary import kinds, refined
+from noticeparse.vocabulary import kinds
 from noticeparse.vocabulary.codes import QUALITIES, Attributes, add
 
 _TELLING = frozenset(("status", "quality", "condition", "water", "category"))
@@ -93,8 +86,7 @@ def leads_feature(text: str) -> bool:
     if first.role == "racon" or (first.role == "ais" and len(words) > 1):
         return True
     if first.role == "depth":
-        stated = depth_kind(first.text, read_depth(first.text, None), alone=False)
-        return stated is not None or first.text.lower().startswith("drying height")
+        return depth_kind(first.text, alone=False) is not None
     if first.role == "drawing" and told.head is not None:
         return True
     named = any(item.role == "kind" and not item.bracketed for item in words)
@@ -121,10 +113,14 @@ def _legend(text: str, legend: Legend) -> FeatureReading:
     faults: list[Fault] = []
     words = None
     if legend.wording is not None:
-        words = " ".join(legend.wording.strip('"').split()).rstrip(" ,;:" if legend.form == "bare" else "")
+        words = " ".join(legend.wording.strip('"').split()).rstrip(
+            " ,;:" if legend.form == "bare" else ""
+        )
         start, end = place(legend.wording)
         if legend.form == "open":
-            faults.append(Fault("feature-quote-open", start, end, {"written": shown(text[start:end])}))
+            faults.append(
+                Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
+            )
     if legend.after is not None and '"' in legend.after:
         start, end = place(legend.after)
         faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
@@ -162,11 +158,11 @@ class _Reading:
     def feature(self) -> FeatureReading:
         text, items = self.text, self.told.items
         aids = read_structure(text, items, self.faults)
-        kind, s57, lit = self.kind(aids)
+        kind, s57, lit = settle_kind(text, self.told, aids, self.faults)
         amounts = read_amounts(
             text, items, kind=kind, s57=s57, chart_unit=self.chart_unit, faults=self.faults
         )
-        kind = self.narrowed(kind, amounts, lit)
+        kind = narrow_kind(kind, self.told, amounts.depth, is_lit=lit)
         form = kinds()[kind].form if kind in kinds() else ""
         body = Body([], None, {})
         if s57 != "LIGHTS":
@@ -204,90 +200,6 @@ class _Reading:
         )
         self.faults.sort(key=lambda fault: (fault.start, fault.end))
         return FeatureReading(feature, tuple(self.faults))
-
-    def kind(self, aids: Aids) -> tuple[str, str, bool]:
-        """Kind, main class, and whether the mark is a lit one."""
-        head = self.told.head
-        if head is None or head.sense is None:
-            kind = self.kind_of_values(aids)
-            known = kinds().get(kind)
-            return kind, known.s57 if known else "", False
-        known = kinds()[head.value]
-        lit = head.sense.lit or bool(aids.lights)
-        lit = (lit or any(item.value == "lit" for item in self.told.roles("lit"))) and not any(
-            item.value == "unlit" for item in self.told.roles("lit")
-        )
-        if self.is_virtual(aids, head):
-            return "ais_virtual", kinds()["ais_virtual"].s57, False
-        if known.form in ("buoy", "beacon"):
-            return self.mark(head.value, known.form, known.s57, lit)
-        return head.value, known.s57, lit and (known.lit or bool(aids.lights))
-
-    def mark(self, kind: str, form: str, s57: str, lit: bool) -> tuple[str, str, bool]:
-        """A buoy or beacon, made the mark of its category."""
-        category, contrary = category_of(self.told.items)
-        if contrary is not None:
-            self.blame("feature-category-conflict", contrary.start, contrary.end, other=str(category))
-            return kind, s57, lit
-        if category is None:
-            if not s57:
-                head = self.told.head
-                start, end = (head.start, head.end) if head else (0, len(self.text))
-                self.blame("feature-class-unknown", start, end)
-            return kind, s57, lit
-        made = kind_of_category(category, form, lit=lit)
-        told_class = class_of_category(category, form)
-        if not s57:
-            return made, told_class, lit
-        if s57.startswith(("BOYLAT", "BOYCAR", "BOYISD", "BOYSAW", "BCN")) and (
-            s57 != told_class or _codes(kind, made)
-        ):
-            item = next(self.told.roles("category"))
-            self.blame("feature-category-conflict", item.start, item.end, other=kind.replace("_", " "))
-        return kind, s57, lit
-
-    def is_virtual(self, aids: Aids, head: Item) -> bool:
-        """A virtual aid is no buoy; said of a mark behind a comma, it goes with a real one."""
-        said = next(self.told.roles("virtual"), None)
-        virtual = said is not None or (aids.ais is not None and aids.ais.virtual)
-        if not virtual or not kinds()[head.value].form:
-            return False
-        said = said or next(self.told.roles("ais"), None)
-        if said is not None and "," in self.text[head.end : said.start]:
-            self.blame("feature-virtual-with-mark", said.start, said.end)
-            return False
-        return True
-
-    def kind_of_values(self, aids: Aids) -> str:
-        """The kind where no word names one: what the values by themselves are."""
-        if aids.lights or any(True for _ in self.told.roles("light")):
-            self.blame("feature-support-not-stated", 0, len(self.text))
-            return "light"
-        if aids.racon is not None:
-            return "racon"
-        if aids.sound is not None:
-            return "fog_signal"
-        if aids.ais is not None:
-            return "ais_virtual" if aids.ais.virtual else "ais_physical"
-        for item in self.told.items:
-            if item.role == "depth":
-                reading = read_depth(item.text, self.chart_unit)
-                return depth_kind(item.text, reading, alone=True) or "sounding"
-            if item.sense is not None and item.sense.alone:
-                return item.sense.alone
-            if item.role == "measure" and any(c in "₀₁₂₃₄₅₆₇₈₉" for c in item.text):
-                return "sounding"
-        self.blame("feature-unknown", 0, len(self.text))
-        return "unknown"
-
-    def narrowed(self, kind: str, amounts: Amounts, lit: bool) -> str:
-        words = {
-            item.value for item in self.told.items if item.role in ("wreck", "water", "status")
-        }
-        depth = amounts.depth
-        if depth is not None and depth.quality != SAFE_CLEARANCE_QUALITY and depth.value_m is not None:
-            words |= {depth.kind}
-        return refined(kind, words | ({"lit"} if lit else set()))
 
     def classes(self, s57: str, *, lit: bool, topmark: bool, aids: Aids) -> list[str]:
         """The class of the kind, then those of what stands on it, in the order of the contract."""
@@ -354,17 +266,15 @@ class _Reading:
 _OF_SHAPE = frozenset(("COLOUR", "BOYSHP", "BCNSHP"))
 
 
-def _codes(kind: str, made: str) -> bool:
-    """Whether two kinds of mark have unlike codes of category."""
-    one, other = kinds()[kind].attributes, kinds()[made].attributes
-    return any(one.get(name) != other.get(name) for name in ("CATLAM", "CATCAM") if name in other)
-
-
 def _role(companion: Companion) -> Literal["with", "on", "enclosed_by"]:
     return "with" if companion.role == "beside" else companion.role
 
 
-_FUNCTIONS = {"leading_lights": "leading", "directional_light": "directional", "aero_light": "aero"}
+_FUNCTIONS = {
+    "leading_lights": "leading",
+    "directional_light": "directional",
+    "aero_light": "aero",
+}
 
 
 def _with_function(light: Light, kind: str) -> Light:

@@ -33,7 +33,7 @@ class Assembly:
         self.drafts: list[Draft] = []
         self.before: Part | None = None
         self._draft: Draft | None = None
-        self._label: Part | None = None
+        self._label = ""
         self._range_colour: Token | None = None
 
     def before_is(self, *kinds: str) -> bool:
@@ -210,14 +210,14 @@ class Assembly:
         if self._range_colour is not None and part.unit == "M":
             colour = colour_of(self._range_colour)
             self._range_colour = None
-        draft.figures.append(Figure(part, self._label is not None, colour))
-        self._label = None
+        draft.figures.append(Figure(part, self._label, colour))
+        self._label = ""
         draft.is_telex |= part.is_in_capitals
         draft.end = part.end_pos
 
     def take_label(self, part: Part) -> None:
         """`elevation`, `range`."""
-        self._label = part
+        self._label = "m" if str(part)[0] in "EeHh" else "M"
 
     def take_mark(self, part: Part) -> None:
         """`(vert)`, or a remark such as `(occas)`."""

@@ -14,8 +14,8 @@ class Figure(NamedTuple):
     """A measure as it stands with a light."""
 
     measure: Measure
-    is_labelled: bool
-    """A word such as `elevation` stands before it, so that its place in the order says nothing."""
+    label: str
+    """The unit that a word before it asks for: `m` for elevation, `M` for range; empty without."""
     colour: str | None
     """The colour letter before it: `W15M R12M`."""
 

@@ -42,7 +42,7 @@ def settle_figures(
     faults: list[Fault] = []
     usable = [one for one in figures if _is_usable(one, figures, text, faults, is_fixed)]
     if is_telex or _has_two_capitals(usable, text):
-        usable = _telex_units(usable, text, faults)
+        usable = [_by_label(one) for one in _telex_units(usable, text, faults)]
     usable = _in_order(usable, text, faults)
     period = _only(usable, "s", "light-period-twice", text, faults)
     elevation = _elevation(usable, text, faults)
@@ -91,41 +91,50 @@ def _has_two_capitals(figures: Sequence[Figure], text: str) -> bool:
 
 def _telex_units(figures: list[Figure], text: str, faults: list[Fault]) -> list[Figure]:
     """In telex capitals `M` is metres or miles: told by the fixed order, or left out."""
-    lone = [
-        index
-        for index, one in enumerate(figures)
-        if one.measure.is_lone_capital and len(one.measure.figures) == 1 and one.colour is None
-    ]
-    if not lone:
-        return figures
-    told = {one.measure.unit for index, one in enumerate(figures) if index not in lone}
-    if len(lone) == 2 and not told & {"m", "ft", "M"}:
-        units = {lone[0]: "m", lone[1]: "M"}
-    elif len(lone) == 1 and told & {"m", "ft"}:
-        units = {lone[0]: "M"}
-    elif len(lone) == 1 and "M" in told:
-        units = {lone[0]: "m"}
-    else:
-        units = {}
-    meanings = {"m": "metres", "M": "miles"}
-    for index in lone:
-        measure = figures[index].measure
-        start, end = measure.start_pos, measure.end_pos
-        if index in units:
-            read = meanings[units[index]]
+    told: list[Figure] = []
+    units = _units_by_order(figures)
+    for index, one in enumerate(figures):
+        start, end = one.measure.start_pos, one.measure.end_pos
+        if not _is_unclear(one):
+            told.append(one)
+        elif index in units:
+            read = "metres" if units[index] == "m" else "miles"
             faults.append(fault("light-unit-by-order", text, start, end, read=read))
+            told.append(one._replace(measure=one.measure._replace(unit=units[index])))
         else:
             faults.append(fault("light-unit-unclear", text, start, end))
-    return [
-        one._replace(measure=one.measure._replace(unit=units.get(index, one.measure.unit)))
-        for index, one in enumerate(figures)
-        if index in units or index not in lone
-    ]
+    return told
+
+
+def _by_label(one: Figure) -> Figure:
+    """`ELEVATION 12M` is metres for all its capital."""
+    if one.label == "m" and one.measure.is_lone_capital:
+        return one._replace(measure=one.measure._replace(unit="m"))
+    return one
+
+
+def _is_unclear(one: Figure) -> bool:
+    """A lone capital M; a list of figures is a list of ranges, a colour has a range."""
+    is_single = len(one.measure.figures) == 1 and one.colour is None
+    return one.measure.is_lone_capital and is_single and not one.label
+
+
+def _units_by_order(figures: list[Figure]) -> dict[int, str]:
+    """Which figure with a lone M is metres and which miles; empty where it cannot be told."""
+    unclear = [index for index, one in enumerate(figures) if _is_unclear(one)]
+    told = {_by_label(one).measure.unit for one in figures if not _is_unclear(one)}
+    if len(unclear) == 2 and not told & {"m", "ft", "M"}:
+        return {unclear[0]: "m", unclear[1]: "M"}
+    if len(unclear) == 1 and told & {"m", "ft"}:
+        return {unclear[0]: "M"}
+    if len(unclear) == 1 and "M" in told:
+        return {unclear[0]: "m"}
+    return {}
 
 
 def _in_order(figures: list[Figure], text: str, faults: list[Fault]) -> list[Figure]:
     """Period, elevation, range: another order is the sign of exchanged unit letters."""
-    plain = [one for one in figures if not one.is_labelled]
+    plain = [one for one in figures if not one.label]
     wrong: set[int] = set()
     for first, second in pairwise(plain):
         if _ORDER[first.measure.unit] > _ORDER[second.measure.unit]:

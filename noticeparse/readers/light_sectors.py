@@ -79,42 +79,72 @@ def read_sectors(text: str, colours: tuple[str, ...] = ()) -> SectorReading:
         parts: tuple[Token | _Arc, ...] = _parser().parse(text)  # type: ignore[assignment]
     except UnexpectedInput:
         return SectorReading((), (fault("sector-unreadable", text, 0, len(text)),))
-    faults: list[Fault] = []
-    read = _sectors(parts, text, faults)
-    _check_colours(read, colours, text, faults)
-    _check_circle(read, text, faults)
-    return SectorReading(tuple(one.sector for one in read), tuple(faults))
-
-
-def _sectors(parts: tuple[Token | _Arc, ...], text: str, faults: list[Fault]) -> list[_Read]:
-    read: list[_Read] = []
-    colour: Token | None = None
-    visibility: str | None = None
-    depth = 0
+    if not any(isinstance(part, _Arc) for part in parts):
+        return SectorReading((), (fault("sector-unreadable", text, 0, len(text)),))
+    reading = _List(text)
     for part in parts:
+        reading.take(part)
+    reading.close()
+    faults = reading.faults
+    _check_colours(reading.read, colours, text, faults)
+    _check_circle(reading.read, text, faults)
+    return SectorReading(tuple(one.sector for one in reading.read), tuple(faults))
+
+
+class _List:
+    """A list of sectors while it is read: the colour and visibility in force, open brackets."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.faults: list[Fault] = []
+        self.read: list[_Read] = []
+        self._colour: Token | None = None
+        self._unused: Token | None = None
+        self._visibility: str | None = None
+        self._brackets: list[Token] = []
+
+    def take(self, part: Token | _Arc) -> None:
+        """Reads the next arc or word."""
         if isinstance(part, _Arc):
-            one = _sector(part, colour, visibility, text, faults)
-            if one is not None:
-                read.append(one)
-            continue
-        if part.type == "VISIBILITY":
-            colour, visibility = None, _HIDDEN.get(part[:4].casefold())
+            one = _sector(part, self._colour, self._visibility, self.text, self.faults)
+            self.read += [one] if one is not None else []
+            self._unused = None
+        elif part.type == "VISIBILITY":
+            self._colour, self._visibility = None, _HIDDEN.get(part[:4].casefold())
         elif part.type in ("COLOUR", "COLOUR_WORD"):
-            colour = part
-            # A colour inside `(vis …)` belongs to the arc; outside it starts a plain sector.
-            visibility = visibility if depth else None
-            if colour_of(part) is None:
-                faults.append(fault("light-colour-ambiguous", text, _at(part), _after(part)))
+            self._take_colour(part)
+        elif part.type == "OPEN":
+            self._brackets.append(part)
         else:
-            depth += 1 if part.type == "OPEN" else -1
-            visibility = visibility if depth > 0 else None
-            if depth < 0:
-                faults.append(fault("light-bracket-open", text, _at(part), _after(part)))
-                depth = 0
-    if depth > 0:
-        opening = next(part for part in parts if part.type == "OPEN" and isinstance(part, Token))
-        faults.append(fault("light-bracket-open", text, _at(opening), len(text)))
-    return read
+            self._shut(part)
+
+    def _take_colour(self, part: Token) -> None:
+        self._drop_unused()
+        self._colour = self._unused = part
+        # A colour inside `(vis …)` belongs to the arc; outside it starts a plain sector.
+        self._visibility = self._visibility if self._brackets else None
+        if colour_of(part) is None:
+            self._fault("light-colour-ambiguous", part)
+
+    def _shut(self, part: Token) -> None:
+        if self._brackets:
+            self._brackets.pop()
+        else:
+            self._fault("light-bracket-open", part)
+        self._visibility = self._visibility if self._brackets else None
+
+    def close(self) -> None:
+        """Nothing more comes: what was begun and not ended is a fault."""
+        self._drop_unused()
+        for bracket in self._brackets:
+            self._fault("light-bracket-open", bracket)
+
+    def _drop_unused(self) -> None:
+        if self._unused is not None:
+            self._fault("sector-unreadable", self._unused)
+
+    def _fault(self, code: str, token: Token) -> None:
+        self.faults.append(fault(code, self.text, _at(token), _after(token)))
 
 
 def _at(token: Token) -> int:
@@ -129,18 +159,11 @@ def _sector(
     arc: _Arc, colour: Token | None, visibility: str | None, text: str, faults: list[Fault]
 ) -> _Read | None:
     first, second = arc.tokens[0], arc.tokens[1]
-    start, end = _at(first), _after(second)
     if arc.type == "shore":
-        faults.append(fault("sector-limit-open", text, start, end))
+        faults.append(fault("sector-limit-open", text, _at(first), _after(second)))
         return None
-    limits = [_degrees(first), _degrees(second)]
-    for token, limit in zip((first, second), limits, strict=True):
-        if limit > 360:
-            faults.append(fault("sector-bearing-too-great", text, _at(token), _after(token)))
-    if max(limits) > 360:
-        return None
-    if limits[0] == limits[1]:
-        faults.append(fault("sector-empty", text, start, end))
+    limits = _limits(first, second, text, faults)
+    if limits is None:
         return None
     letter: LightColour | None = colour_of(colour) if colour is not None else None
     behind = {token.type: token for token in arc.tokens[2:]}
@@ -157,6 +180,22 @@ def _sector(
         values = {"width": f"{one.width.normalize():f}"}
         faults.append(fault("sector-width-differs", text, _at(width), _after(width), **values))
     return one
+
+
+def _limits(
+    first: Token, second: Token, text: str, faults: list[Fault]
+) -> tuple[Decimal, Decimal] | None:
+    """The two bearings, None where one is impossible or both are the same."""
+    limits = _degrees(first), _degrees(second)
+    for token, limit in zip((first, second), limits, strict=True):
+        if limit > 360:
+            faults.append(fault("sector-bearing-too-great", text, _at(token), _after(token)))
+    if max(limits) > 360:
+        return None
+    if limits[0] == limits[1]:
+        faults.append(fault("sector-empty", text, _at(first), _after(second)))
+        return None
+    return limits
 
 
 def _clockwise(first: Decimal, second: Decimal) -> Decimal:
@@ -210,12 +249,12 @@ def _check_circle(read: list[_Read], text: str, faults: list[Fault]) -> None:
     for one, following in zip(arcs, arcs[1:] + arcs[:1], strict=True):
         gap = _clockwise(one.sector.from_deg, following.sector.from_deg) - one.width
         values = {"degrees": f"{abs(gap).normalize():f}"}
-        stretch = _between(one, following)
+        start, end = _between(one, following)
         if gap < 0:
-            overlaps.append(fault("sector-overlap", text, *stretch, **values))
+            overlaps.append(fault("sector-overlap", text, start, end, **values))
         elif gap > 0:
             code = "sector-gap-narrow" if gap <= _NARROW_GAP_DEG else "sector-gap"
-            gaps.append(fault(code, text, *stretch, **values))
+            gaps.append(fault(code, text, start, end, **values))
     # Where arcs overlap, what lies between their neighbours says nothing.
     faults += overlaps or gaps
 

@@ -1,7 +1,7 @@
 """Colours, shapes and topmarks of buoys, beacons and other structures, and the category of a mark.
 
-In come the items that a phrase tells; out come the words of the record with their S-57 codes.  Body
-colours are read from the top down (`BYB`); what a category implies but the text does not write is
+In come the items that a phrase tells; out come the words of the record with their S-57 codes.
+Body colours are read from the top down (`BYB`); what a category implies but the text does not write is
 left out.
 """
 
@@ -70,7 +70,9 @@ def read_colour_letters(letters: str) -> tuple[list[Colour], ColourPattern | Non
                 break
         else:
             return None
-    if not 0 < len(colours) <= 6 or any(a == b for a, b in zip(colours, colours[1:], strict=False)):
+    if not 0 < len(colours) <= 6 or any(
+        a == b for a, b in zip(colours, colours[1:], strict=False)
+    ):
         return None
     if pattern is None and len(colours) > 1 and colours != ["red", "white"]:
         pattern = "horizontal_stripes"

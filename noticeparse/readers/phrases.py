@@ -1,7 +1,7 @@
 """Divides a feature phrase into segments, runs of words, companions and values.
 
-In comes a phrase; out comes its division as the grammar `feature.lark` gives it, made of tokens with
-their places in the text.  What the words mean is not looked up here.
+In comes a phrase; out comes its division as the grammar `feature.lark` gives it, made of tokens
+with their places in the text.  What the words mean is not looked up here.
 """
 
 from __future__ import annotations
@@ -50,6 +50,11 @@ class Phrase(NamedTuple):
     segments: tuple[Segment, ...]
 
 
+Wording = tuple[Token | None, Literal["quoted", "open", "bare", "none"]]
+
+_NO_WORDING: Wording = (None, "none")
+
+
 @v_args(inline=True)
 class _Builder(Transformer[Token, Phrase]):
     """Rule by rule at parse time; keeps no state."""
@@ -58,17 +63,17 @@ class _Builder(Transformer[Token, Phrase]):
         return inner
 
     def legend(self, word: Token, *rest: Any) -> Phrase:
-        wording, form = rest[0] if rest else (None, "none")
+        wording, form = rest[0] if rest else _NO_WORDING
         after = rest[1] if len(rest) > 1 else None
         return Phrase(Legend(word, wording, form, after), ())
 
-    def quoted_wording(self, token: Token) -> tuple[Token, str]:
+    def quoted_wording(self, token: Token) -> Wording:
         return token, "quoted"
 
-    def open_wording(self, token: Token) -> tuple[Token, str]:
+    def open_wording(self, token: Token) -> Wording:
         return token, "open"
 
-    def bare_wording(self, token: Token) -> tuple[Token, str]:
+    def bare_wording(self, token: Token) -> Wording:
         return token, "bare"
 
     def described(self, *segments: Segment) -> Phrase:

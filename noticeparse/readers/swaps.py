@@ -1,7 +1,7 @@
 """Reads the phrase of a replacement: `A with B`, `A by B`, `B for A`.
 
-The joint that divides the phrase is the one with a whole feature on both sides; where several have,
-or none, nothing is taken and an error says so.
+The joint that divides the phrase is the one with a whole feature on both sides; where several
+have, or none, nothing is taken and an error says so.
 """
 
 from __future__ import annotations
@@ -14,7 +14,7 @@ from lark.exceptions import LarkError
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
-from noticeparse.readers.depths import ChartUnit, shown
+from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.features import (
     FeatureReading,
     has_kind,

@@ -10,18 +10,19 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from noticeparse.readers.depths import DepthReading, read_depth
+from noticeparse.readers.depths import stated_kind
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, place
 from noticeparse.readers.words import Item, look_up, proper_name
 from noticeparse.vocabulary import Sense, kinds
 
 # What `with` may add without a companion: it is told of the feature itself.
 _OWN = frozenset(("light", "light_sector_change", "sector_light", "sounding"))
-_AFTER_KIND = frozenset(("unknown",))
 _DEPTH_KINDS = {
-    "drying": "drying_height", "contour": "depth_contour", "dredged": "dredged_area",
-    "swept": "swept_area", "no_bottom": "depth_no_bottom",
-}  # fmt: skip
+    "drying": "drying_height",
+    "dredged": "dredged_area",
+    "swept": "swept_area",
+    "no_bottom": "depth_no_bottom",
+}
 
 
 class Companion(NamedTuple):
@@ -157,23 +158,26 @@ def _as_kind(item: Item) -> Item | None:
     if item.role == "kind":
         return item
     if item.role == "depth":
-        kind = depth_kind(item.text, read_depth(item.text, None), alone=False)
+        kind = depth_kind(item.text, alone=False)
         return item._replace(sense=Sense("kind", kind, {})) if kind else None
     return None
 
 
-def depth_kind(text: str, reading: DepthReading, *, alone: bool) -> str | None:
-    """The kind of feature that a stated depth is by itself, None where it only describes one."""
-    plain = text.lower().lstrip("a ").startswith(("depth", "sounding"))
-    if reading.depth is None:
-        return "sounding" if plain or alone else None
-    kind = reading.depth.kind
-    if kind == "contour" or (kind == "no_bottom" and alone):
-        return _DEPTH_KINDS[kind]
+def depth_kind(text: str, *, alone: bool) -> str | None:
+    """The kind of feature that a stated depth is, None where it only describes one.
+
+    `least depth 7₇` is a sounding where nothing else names the feature (`alone`).
+    """
+    kind, quality = stated_kind(text)
+    plain = text.lower()
+    if kind == "contour":
+        return "depth_contour"
+    if plain.startswith("drying height"):
+        return "drying_height"
     if not alone:
-        stated = reading.depth.quality != "depth unknown" and kind == "sounding"
-        return "sounding" if plain and stated else None
-    if (reading.depth.quality or "").startswith("value reported"):
+        is_stated = kind == "sounding" and quality != "depth unknown"
+        return "sounding" if is_stated and plain.startswith(("depth", "sounding")) else None
+    if (quality or "").startswith("value reported"):
         return "reported_depth"
     return _DEPTH_KINDS.get(kind, "sounding")
 
@@ -182,4 +186,4 @@ def _word_behind(head: Item | None, run: Sequence[Item]) -> Item | None:
     if head is None:
         return None
     behind = [item for item in run if item.start >= head.end and not item.bracketed]
-    return behind[0] if behind and behind[0].role in _AFTER_KIND else None
+    return behind[0] if behind and behind[0].role == "unknown" else None

@@ -109,7 +109,9 @@ def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
 
     `whole` takes a run that is nothing but a name (`on Brannoch Rock`).
     """
-    titles = [token.type == "WORD" and token[0].isupper() and token[1:2].islower() for token in tokens]
+    titles = [
+        token.type == "WORD" and token[0].isupper() and token[1:2].islower() for token in tokens
+    ]
     plain = any(token.type == "WORD" and token[0].islower() for token in tokens)
     start = 0
     while start < len(tokens):
@@ -126,7 +128,5 @@ def _is_name(tokens: Sequence[Token], behind: bool) -> bool:
     # A phrase may begin with a capital for no other reason than standing first.
     if len(tokens) < 2 and not behind:
         return False
-    strange = any(
-        find(word_key(word)) is None for token in tokens for word in token.split("-")
-    )
+    strange = any(find(word_key(word)) is None for token in tokens for word in token.split("-"))
     return strange or (len(tokens) > 1 and is_place(tokens[-1]))

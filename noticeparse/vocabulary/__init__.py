@@ -90,7 +90,9 @@ def key_of(words: str) -> str:
 def kinds() -> Mapping[str, Kind]:
     """All kinds by their id."""
     return {
-        name: Kind(name, form, bool(lit), bool(part), s57, frozenset(shapes), read_attributes(codes))
+        name: Kind(
+            name, form, bool(lit), bool(part), s57, frozenset(shapes), read_attributes(codes)
+        )
         for name, form, lit, part, s57, shapes, codes in _rows("features")
     }
 
@@ -117,7 +119,9 @@ def _refinements() -> Mapping[str, Sequence[tuple[str, str]]]:
 
 def refined(kind: str, words: set[str]) -> str:
     """The narrower kind that the words told make of a kind, the first of the list, else itself."""
-    return next((narrower for word, narrower in _refinements().get(kind, ()) if word in words), kind)
+    return next(
+        (narrower for word, narrower in _refinements().get(kind, ()) if word in words), kind
+    )
 
 
 def phrases() -> Iterator[tuple[str, str, Attributes]]:
@@ -128,7 +132,9 @@ def phrases() -> Iterator[tuple[str, str, Attributes]]:
 
 @cache
 def _words() -> Sequence[tuple[str, str, str, str, str]]:
-    return [(words, role, value, codes, alone) for words, role, value, codes, alone in _rows("words")]
+    return [
+        (words, role, value, codes, alone) for words, role, value, codes, alone in _rows("words")
+    ]
 
 
 @cache
@@ -199,7 +205,9 @@ def _table() -> Mapping[str, Sense]:
         normal = _normal(phrase)
         known = kinds()[kind]
         words = normal.split()
-        lit = known.lit or (bool(known.form) and any(w in words for w in ("light", "lit", "lighted")))
+        lit = known.lit or (
+            bool(known.form) and any(w in words for w in ("light", "lit", "lighted"))
+        )
         sense = Sense("kind", kind, {**known.attributes, **attributes}, lit=lit)
         listed.append((normal, sense))
         table.setdefault(key_of(normal), sense)

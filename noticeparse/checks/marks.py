@@ -1,0 +1,71 @@
+"""Marks whose colours, topmark and light disagree (IALA Maritime Buoyage System)."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from noticeparse.checks.trouble import Placed, Trouble, actions_of
+from noticeparse.records.action import Replace
+from noticeparse.records.feature import Feature
+from noticeparse.records.light import Light
+from noticeparse.records.notice import Notice
+
+_QUARTERS = {1: "north", 2: "east", 3: "south", 4: "west"}
+
+
+class _Rule(NamedTuple):
+    groups: tuple[int, ...]
+    periods: dict[str, int]
+    topmark: int
+    colours: tuple[str, ...]
+
+
+# IALA Maritime Buoyage System, cardinal marks: groups, period by rhythm, S-57 TOPSHP, bands.
+_CARDINAL = {
+    1: _Rule((), {}, 13, ("black", "yellow")),
+    2: _Rule((3,), {"Q": 10, "VQ": 5}, 11, ("black", "yellow", "black")),
+    3: _Rule((6,), {"Q+LFl": 15, "VQ+LFl": 10, "Q": 15, "VQ": 10}, 14, ("yellow", "black")),
+    4: _Rule((9,), {"Q": 15, "VQ": 10}, 10, ("yellow", "black", "yellow")),
+}
+
+
+def check_cardinal_marks(notice: Notice) -> Iterator[Trouble]:
+    """A cardinal mark with the light, topmark or bands of another quarter, or of no quarter."""
+    for placed in actions_of(notice):
+        yield from _mark(placed, placed.action.feature)
+        if isinstance(placed.action, Replace):
+            yield from _mark(placed, placed.action.replacement)
+
+
+def _mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
+    quarter = feature.attributes.get("CATCAM")
+    if not isinstance(quarter, int) or quarter not in _CARDINAL:
+        return
+    rule = _CARDINAL[quarter]
+    name = _QUARTERS[quarter]
+    if feature.light is not None and not _suits(feature.light, rule, quarter):
+        values = {"quarter": name, "written": feature.light.written}
+        yield _trouble("mark-cardinal-light", placed, values)
+    topmark = feature.attributes.get("TOPSHP")
+    if isinstance(topmark, int) and topmark != rule.topmark:
+        values = {"quarter": name, "written": feature.topmark or ""}
+        yield _trouble("mark-cardinal-topmark", placed, values)
+    if len(feature.colours) > 1 and tuple(feature.colours) != rule.colours:
+        values = {"quarter": name, "written": " ".join(feature.colours)}
+        yield _trouble("mark-cardinal-colours", placed, values)
+
+
+def _trouble(code: str, placed: Placed, values: dict[str, str]) -> Trouble:
+    return Trouble(code, placed.action.span, [placed.pointer], values, placed.chart)
+
+
+def _suits(light: Light, rule: _Rule, quarter: int) -> bool:
+    if set(light.colours) != {"W"}:
+        return False
+    if quarter == 1:
+        return light.rhythm in ("Q", "VQ") and not light.groups
+    period = rule.periods.get(light.rhythm)
+    if period is None or tuple(light.groups) != rule.groups:
+        return False
+    return light.period_s is None or light.period_s == period

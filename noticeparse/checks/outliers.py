@@ -1,0 +1,107 @@
+"""Positions far from the others of their notice, as a slip of one figure makes them."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import cos, hypot, radians
+from statistics import median
+from typing import NamedTuple
+
+from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
+from noticeparse.records.action import Move
+from noticeparse.records.notice import Notice
+from noticeparse.records.position import Position
+
+_FAR_NM = 8.0
+_FAR_MOVE_NM = 10.0
+_MANY_TIMES = 5.0
+
+
+class _Spot(NamedTuple):
+    position: Position
+    placed: Placed
+
+
+def distance_nm(first: tuple[float, float], second: tuple[float, float]) -> float:
+    """Distance on a plane at the latitude of the first position, nautical miles.
+
+    Good to a few parts in a hundred over the distances of one notice; only used to tell near from far.
+    """
+    d_lon = (second[1] - first[1] + 180) % 360 - 180
+    return 60 * hypot(second[0] - first[0], d_lon * cos(radians(first[0])))
+
+
+def check_far_positions(notice: Notice) -> Iterator[Trouble]:
+    """A position away from all others that one changed figure would bring back among them."""
+    spots = [
+        _Spot(position, placed)
+        for placed in actions_of(notice)
+        for position in positions_of(placed.action)
+        if position.via == "stated"
+    ]
+    places = sorted({(spot.position.lat, spot.position.lon) for spot in spots})
+    if len(places) < 3:
+        return
+    nearest = {place: _nearest(place, places) for place in places}
+    for spot in spots:
+        place = (spot.position.lat, spot.position.lon)
+        others = [one for one in places if one != place]
+        usual = median(_nearest(one, others) for one in others)
+        if nearest[place] <= max(_FAR_NM, _MANY_TIMES * usual):
+            continue
+        if _slips_back(spot.position, others, max(3.0, 3 * usual)):
+            values = {"written": spot.position.written, "miles": f"{nearest[place]:.0f}"}
+            pointers = [spot.placed.pointer]
+            chart = spot.placed.chart
+            yield Trouble("position-far-away", spot.position.span, pointers, values, chart)
+
+
+def check_long_moves(notice: Notice) -> Iterator[Trouble]:
+    """A move of more than ten miles: too far for a move on most sheets, or a slip of a figure."""
+    for placed in actions_of(notice):
+        action = placed.action
+        if not isinstance(action, Move):
+            continue
+        starts, ends = action.geometry.positions, action.destination.positions
+        if len(starts) == len(ends) == 1:
+            miles = distance_nm((starts[0].lat, starts[0].lon), (ends[0].lat, ends[0].lon))
+            if miles > _FAR_MOVE_NM:
+                values = {"miles": f"{miles:.0f}"}
+                span = ends[0].span
+                yield Trouble("move-too-far", span, [placed.pointer], values, placed.chart)
+
+
+def _nearest(place: tuple[float, float], places: list[tuple[float, float]]) -> float:
+    return min((distance_nm(place, one) for one in places if one != place), default=0.0)
+
+
+def _slips_back(position: Position, others: list[tuple[float, float]], within_nm: float) -> bool:
+    """Whether another figure in one place, or two exchanged, brings the position near the others."""
+    body = position.iso6709.rstrip("/")
+    cut = max(body.rfind("+"), body.rfind("-"))
+    lat, lon = position.lat, position.lon
+    for other_lat in _variants(body[:cut], 2):
+        if _nearest((other_lat, lon), others) <= within_nm:
+            return True
+    return any(_nearest((lat, other_lon), others) <= within_nm for other_lon in _variants(body[cut:], 3))
+
+
+def _variants(written: str, width: int) -> Iterator[float]:
+    """Degrees of a coordinate with one figure changed, or two neighbours exchanged."""
+    sign = -1 if written[0] == "-" else 1
+    digits = written[1:]
+    whole = digits.partition(".")[0]
+    for at in range(len(whole)):
+        for figure in "0123456789":
+            if figure != digits[at]:
+                yield sign * _degrees(digits[:at] + figure + digits[at + 1 :], width)
+        if at + 1 < len(whole) and digits[at] != digits[at + 1]:
+            swapped = digits[:at] + digits[at + 1] + digits[at] + digits[at + 2 :]
+            yield sign * _degrees(swapped, width)
+
+
+def _degrees(digits: str, width: int) -> float:
+    whole, _, decimals = digits.partition(".")
+    fields = [whole[:width], *(whole[i : i + 2] for i in range(width, len(whole), 2))]
+    fields[-1] += "." + decimals if decimals else ""
+    return sum(float(field) / 60**place for place, field in enumerate(fields))

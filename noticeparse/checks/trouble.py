@@ -1,0 +1,44 @@
+"""What a check reports, and the walk over a notice that most checks need."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from noticeparse.records.action import Action, Move
+from noticeparse.records.notice import Notice
+from noticeparse.records.position import Position
+from noticeparse.spans import Span
+
+
+class Trouble(NamedTuple):
+    """A code, where it stands, the records it belongs to, and the values its message names."""
+
+    code: str
+    span: Span
+    pointers: list[str]
+    """JSON Pointers below the notice."""
+    values: dict[str, str] = {}
+    chart: str | None = None
+
+
+class Placed(NamedTuple):
+    """An action and its place in the notice."""
+
+    action: Action
+    pointer: str
+    chart: str | None
+
+
+def actions_of(notice: Notice) -> Iterator[Placed]:
+    """All actions of a notice, in order."""
+    for number, chart in enumerate(notice.charts):
+        for index, action in enumerate(chart.actions):
+            yield Placed(action, f"/charts/{number}/actions/{index}", chart.chart)
+
+
+def positions_of(action: Action) -> Iterator[Position]:
+    """The positions of an action, destination included."""
+    yield from action.geometry.positions
+    if isinstance(action, Move):
+        yield from action.destination.positions
