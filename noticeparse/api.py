@@ -1,13 +1,130 @@
-"""The front door: text in, records out."""
+"""The front door: text in, records out.
+
+`parse` reads a whole text and never refuses; what it could not read stands in the findings.  The single
+readers refuse what cannot be read for certain.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Iterable, Iterator
+
+from noticeparse.build.context import Context
+from noticeparse.build.positions import stated
+from noticeparse.catalogue import ENTRIES
+from noticeparse.errors import NoticeParseError
+from noticeparse.faults import Fault
+from noticeparse.findings import Located, to_finding
+from noticeparse.layout.lines import Element, read_lines
+from noticeparse.layout.prose import join_points
 from noticeparse.pipeline import read_bulletin
+from noticeparse.readers.depths import read_depth
+from noticeparse.readers.lights import read_light
+from noticeparse.readers.positions import PointReading
+from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.depth import Depth
+from noticeparse.records.light import Light
+from noticeparse.records.position import Position
+from noticeparse.text import repair
+
+# A difference in precision may be the writer's habit; everything else in doubt is refused.
+_MAY_STAND = frozenset({"position-precision-differs"})
 
 
 def parse(text: str, *, name: str | None = None) -> Bulletin:
     """Read one bulletin; never raises on any text (TypeError for what is no text)."""
+    _require_text(text)
+    return read_bulletin(text, name=name)
+
+
+def parse_position(text: str) -> Position:
+    """Read one position, degrees with south and west negative.
+
+    Raises NoticeParseError where it cannot be read for certain: a missing hemisphere, 60 minutes, a
+    letter among the figures, an exchanged pair.
+    """
+    _require_text(text)
+    context = _context(text)
+    reading = read_whole_position(context.text)
+    _refuse(context, reading.faults, "position-unreadable")
+    if reading.point is None:
+        raise _error(context, _whole(context, "position-unreadable"))
+    element = Element("point", reading.start, reading.end, True, reading)
+    return stated(context, reading.point, element, None)
+
+
+def parse_light(text: str) -> Light:
+    """Read one light character: periods in seconds, elevations in metres, ranges in nautical miles.
+
+    Raises NoticeParseError where it cannot be read for certain or names more than one light.
+    """
+    _require_text(text)
+    context = _context(text)
+    reading = read_light(context.text.strip())
+    _refuse(context, reading.faults, "light-unreadable")
+    if len(reading.lights) != 1:
+        code = "light-several" if reading.lights else "light-unreadable"
+        raise _error(context, _whole(context, code))
+    return reading.lights[0]
+
+
+def parse_depth(text: str) -> Depth:
+    """Read one depth, metres, drying heights negative.
+
+    Raises NoticeParseError where it cannot be read for certain.
+    """
+    _require_text(text)
+    context = _context(text)
+    reading = read_depth(context.text.strip(), None)
+    _refuse(context, reading.faults, "depth-unreadable")
+    if reading.depth is None:
+        raise _error(context, _whole(context, "depth-unreadable"))
+    return reading.depth
+
+
+def find_positions(text: str) -> list[Position]:
+    """The positions in running text that can be read for certain, in text order."""
+    _require_text(text)
+    context = _context(text)
+    found: list[Position] = []
+    elements = [element for line in read_lines(context.text) for element in line.elements]
+    for element in join_points(elements):
+        if element.kind != "point":
+            continue
+        reading: PointReading = element.value
+        doubtful = [fault for fault in reading.faults if fault.code not in _MAY_STAND]
+        if reading.point is not None and not doubtful:
+            found.append(stated(context, reading.point, element, None))
+    return found
+
+
+def _require_text(text: object) -> None:
     if not isinstance(text, str):
         raise TypeError(f"text must be str, not {type(text).__name__}")
-    return read_bulletin(text, name=name)
+
+
+def _context(text: str) -> Context:
+    repaired = repair(text)
+    return Context(repaired, repaired.text, [])
+
+
+def _whole(context: Context, code: str) -> Fault:
+    return Fault(code, 0, len(context.text), {"written": context.text.strip()})
+
+
+def _error(context: Context, fault: Fault) -> NoticeParseError:
+    return NoticeParseError(to_finding(context, Located(fault)))
+
+
+def _refuse(context: Context, faults: Iterable[Fault], fallback: str) -> None:
+    """Raise for the first fault that is an error or a doubt about what was written."""
+    del fallback
+    for fault in _in_doubt(faults):
+        raise _error(context, fault)
+
+
+def _in_doubt(faults: Iterable[Fault]) -> Iterator[Fault]:
+    for fault in faults:
+        if fault.code in _MAY_STAND or ENTRIES[fault.code].severity == "info":
+            continue
+        yield fault

@@ -30,6 +30,7 @@ _QUALITIES: dict[str, PositionQuality] = {
     "approx": "approximate", "pd": "doubtful", "position doubtful": "doubtful",
     "rep": "reported", "reported": "reported",
 }  # fmt: skip
+_ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 
 
@@ -59,6 +60,10 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
+    if is_garbled(words.text):
+        faults.append(_over(context, item, "text-garbled"))
+        _note_labels(context, item, labels)
+        return ActionReading(None, faults)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     if item.words and item.groups and not split.description_end and verb != "amend":
         split = Split(len(words.text), ())
@@ -81,6 +86,12 @@ def read_action(
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def is_garbled(words: str) -> bool:
+    """Whether signs that no notice uses stand among the letters: `wr#ck, l&ast d~pth`."""
+    odd = sum(1 for char in words if char in _ODD_SIGNS)
+    return odd >= 3 and odd * 20 >= len(words)
 
 
 def _over(context: Context, item: Item, code: str, **values: str) -> Fault:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from noticeparse.build.actions import ActionReading, item_extent, read_action
+from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
 from noticeparse.build.context import Context
 from noticeparse.build.positions import Labels, stated
 from noticeparse.faults import Fault
@@ -262,8 +262,9 @@ class NoticeBuilder:
                 self._fault(fault, [path])
             if element.value.point is not None:
                 positions.append(stated(context, element.value.point, element, None))
-        for fault in prose.faults:
-            self._fault(fault, [path])
+        if is_garbled(context.text[start:end]):
+            written = {"written": context.written(start, end)}
+            self._fault(Fault("text-garbled", start, end, written), [path])
         dates = list(dict.fromkeys(clauses.dates))
         return Remark(
             text=context.written(start, end),

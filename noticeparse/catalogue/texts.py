@@ -9,6 +9,11 @@ ENTRIES = (
         "common practice, no published source",
     ),
     Entry(
+        "text-garbled", "error", "garbled: `{written}`",
+        "an action may stand here that nobody can read", "read these words in the original notice",
+        "common practice, no published source",
+    ),
+    Entry(
         "text-not-utf8", "warning", "the file is not UTF-8; characters from offset {offset} on are lost",
         "a lost character may have been a degree sign or a figure",
         "save the file as UTF-8 and read it again", "common practice, no published source",

@@ -111,6 +111,8 @@ class _LineReader:
         self._text = text
         self._row = 0
         self._before: Point | None = None
+        self._awaits_longitude = False
+        """Whether the last coordinate of the lines before is a latitude without its longitude."""
 
     def chunk(self, start: int, end: int) -> Iterator[Line]:
         line_start = start
@@ -131,7 +133,12 @@ class _LineReader:
         row = self._row
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
-        return Line(row, start, end, tuple(self._elements(start, tokens)))
+        elements = self._elements(start, tokens)
+        places = [element for element in elements if element.kind in ("half", "point")]
+        if places:
+            last = places[-1]
+            self._awaits_longitude = last.kind == "half" and last.value.axis == "latitude"
+        return Line(row, start, end, tuple(elements))
 
     def _elements(self, line_start: int, tokens: list[tuple[str, int, int]]) -> list[Element]:
         found: list[Element] = []
@@ -165,7 +172,7 @@ class _LineReader:
         if len(found) > 1 and found[-2].kind == "half" and self._is_link(found[-1]):
             found.pop()
         before = found[-1] if found else None
-        if before is None or before.kind != "half":
+        if before is None or before.kind != "half" or self._is_of_line_above(found, one):
             found.append(Element("half", one.start, end, gap, one))
             return
         found.pop()
@@ -173,12 +180,22 @@ class _LineReader:
         reading = join_coordinates(before.value, one, written, self._before)
         found.append(self._point(reading._replace(start=before.start, end=end), before.gap))
 
+    def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:
+        """Whether the half before is the longitude that the line above still waits for."""
+        halves = [element for element in found if element.kind in ("half", "point")]
+        return (
+            self._awaits_longitude
+            and len(halves) == 1
+            and halves[0].value.axis == "longitude"
+            and one.axis == "latitude"
+        )
+
     def _is_link(self, element: Element) -> bool:
         """Whether an element may stand between latitude and longitude."""
         if element.kind in ("bar", "semicolon"):
             return True
         words = self._text[element.start : element.end]
-        return element.kind == "words" and words in (",", "/", "and", "-", "&")
+        return element.kind == "words" and words in (",", "/", "-", "&")
 
     def _add(self, found: list[Element], element: Element) -> None:
         before = found[-1] if found else None

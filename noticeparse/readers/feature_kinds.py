@@ -1,8 +1,8 @@
 """Settles kind, main S-57 class and state of a feature from what its phrase tells.
 
 In come the items told and the aids read; out come the id of the vocabulary, the class, whether
-a mark is a lit one, and the faults found.  A generic buoy or beacon becomes the mark of its category;
-colour and shape alone make it none, for their meaning depends on the region.
+a mark is a lit one, and the faults found.  A generic buoy or beacon becomes the mark of its
+category; colour and shape alone make it none, for their meaning depends on the region.
 """
 
 from __future__ import annotations

@@ -62,7 +62,7 @@ def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReadi
 
 
 def has_kind(text: str) -> bool:
-    """Whether the phrase names a kind of feature: `light, Fl.R.3s` does, `conspicuous` does not."""
+    """Whether the phrase names a kind: `light, Fl.R.3s` does, `conspicuous` does not."""
     phrase = divide(text)
     if phrase.legend is not None:
         return True

@@ -1,8 +1,8 @@
 """Colours, shapes and topmarks of buoys, beacons and other structures, and the category of a mark.
 
 In come the items that a phrase tells; out come the words of the record with their S-57 codes.
-Body colours are read from the top down (`BYB`); what a category implies but the text does not write is
-left out.
+Body colours are read from the top down (`BYB`); what a category implies but the text does not
+write is left out.
 """
 
 from __future__ import annotations

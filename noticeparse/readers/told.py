@@ -1,8 +1,8 @@
 """Gathers what a phrase tells and settles which kind of feature it names.
 
-In come the segments of a phrase; out comes `Told`: the items of the feature itself, its companions,
-and the item that names its kind.  The first segment that names a kind decides, within it the last
-noun (`breakwater light` is a light), and a whole thing goes before a part of one.
+In come the segments of a phrase; out comes `Told`: the items of the feature itself, its
+companions, and the item that names its kind.  The first segment that names a kind decides, within
+it the last noun (`breakwater light` is a light), and a whole thing goes before a part of one.
 """
 
 from __future__ import annotations

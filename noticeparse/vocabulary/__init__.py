@@ -1,7 +1,7 @@
-"""The words of the trade as data: kinds of feature, their S-57 classes, and what words tell of them.
+"""The words of the trade as data: kinds of feature, S-57 classes, and what words tell of them.
 
-`features.csv` lists the kinds, `phrases.csv` the phrases that name them, `words.csv` the words that
-say something about a feature, `categories.csv` what a category makes of a buoy or beacon, and
+`features.csv` lists the kinds, `phrases.csv` the phrases that name them, `words.csv` the words
+that say something about a feature, `categories.csv` what a category makes of a buoy or beacon, and
 `refinements.csv` which word makes one kind a narrower one.  Adding a phrase is a line of data.
 Nothing here reads a text; `find` looks up one run of words.
 """
@@ -82,7 +82,7 @@ def _rows(name: str) -> Iterator[list[str]]:
 
 @lru_cache(maxsize=8192)
 def key_of(words: str) -> str:
-    """The words without blanks, hyphens, marks and capitals: `Light-buoy` and `light buoy` agree."""
+    """The words without blanks, hyphens and capitals: `Light-buoy` and `light buoy` agree."""
     return "".join(c for c in words.lower() if c.isalnum() or c == ",")
 
 
@@ -160,7 +160,7 @@ def _places() -> frozenset[str]:
 
 
 def is_place(word: str) -> bool:
-    """Whether a word ends place names (`Rock`, `Point`), so that a capital makes it part of one."""
+    """Whether a word ends place names (`Rock`, `Point`): a capital makes it part of one."""
     return word.lower() in _places()
 
 
