@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.build.context import Context
-from noticeparse.layout.bulletin import ListDraft
+from noticeparse.layout.lists import ListDraft
 from noticeparse.layout.lines import Line
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.editions import LineWords, read_line_words

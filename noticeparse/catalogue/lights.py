@@ -224,6 +224,10 @@ ENTRIES = (
         _INT1_P + " 14",
     ),
     Entry(
+        "light-several", "error", "`{written}` holds more than one light",
+        "each light has a character of its own", "give one light at a time", _PRACTICE,
+    ),
+    Entry(
         "light-unit-by-order", "info", "`{written}` in capitals is read as {read}",
         "metres and miles look alike in capitals; elevation stands before range",
         "no action unless the list of lights differs", _INT1_P,

@@ -48,8 +48,11 @@ class _Division(NamedTuple):
 class _Builder(Transformer[Token, tuple[Token, ...]]):
     """Rule by rule at parse time; keeps no state."""
 
-    def swap(self, *joints: Token) -> tuple[Token, ...]:
-        return joints
+    def swap(self, *parts: Token | None) -> tuple[Token, ...]:
+        return tuple(part for part in parts if part is not None)
+
+    def stretch(self, _: Token) -> None:
+        """A stretch holds no joint."""
 
     def joint(self, token: Token) -> Token:
         return token

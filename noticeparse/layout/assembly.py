@@ -1,0 +1,179 @@
+"""The notices under construction: which one is open, under which charts, with which body.
+
+Lines go into the open body; when a head ends it, the body is cut into items and prose.  In a bulletin
+sorted by chart the chart head goes on while the notices change under it.
+"""
+
+from __future__ import annotations
+
+from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
+from noticeparse.layout.items import cut_items
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
+from noticeparse.layout.rows import Cells, RowReader
+
+
+class Assembly:
+    """Everything built so far, and what is open."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.notices: list[NoticeDraft] = []
+        self.loose: list[Prose] = []
+        self.notice: NoticeDraft | None = None
+        self.charts: list[ChartDraft] = []
+        self.body: list[Line] = []
+        self.is_by_chart = False
+        """Whether the bulletin is sorted by chart, with the notices under each."""
+        self.carried: list[Piece] = []
+        """In a bulletin sorted by chart: the chart head above the open notice."""
+        self._rows: RowReader | None = None
+        self._by_number: dict[str, NoticeDraft] = {}
+
+    def words(self, element: Element) -> str:
+        """The words of an element."""
+        return self.text[element.start : element.end]
+
+    # Opening
+
+    def open_notice(self, number: Element, start: int) -> NoticeDraft:
+        """Open a notice at its own head; the one before ends."""
+        self.end_notice()
+        self.carried = list(self.charts[-1].head) if self.is_by_chart and self.charts else []
+        self.charts = []
+        return self._new(self.words(number), number, start)
+
+    def switch_notice(self, words: str, start: int, number: Element | None = None) -> None:
+        """Go on with the notice of this number, or open it; its charts are opened apart."""
+        self.end_body()
+        known = self._by_number.get(words)
+        if known is not None:
+            self.notice = known
+        else:
+            self._new(words, number, start)
+
+    def open_chart(self, piece: Piece) -> None:
+        """Open a chart section; where a notice already has charts in a list by chart, it ends."""
+        if self.notice is None and not self._by_number:
+            self.is_by_chart = True
+        self.charts = []
+        self.carried = []
+        self._add_chart(ChartDraft(head=[piece]))
+
+    def open_row_chart(self, head: list[Piece], number: str) -> None:
+        """Open the chart section that the columns of a row name."""
+        self.end_body()
+        if self.notice is None:
+            self._new(None, None, head[0][0] if head else 0)
+        self.charts = []
+        self._add_chart(ChartDraft(head=head, number=number))
+
+    def row_notice(self, number: Element) -> None:
+        """A row that names its notice: go on under it, in the chart section that is open."""
+        if self.notice is not None and self.notice.number_words == self.words(number):
+            return
+        self.end_body()
+        heads = [chart.head for chart in self.charts]
+        self._under(number, heads)
+
+    def _under(self, number: Element, heads: list[list[Piece]]) -> None:
+        words = self.words(number)
+        if self.notice is not None and self.notice.number_words == words:
+            return
+        self.notice = self._by_number.get(words) or self._new(words, number, number.start)
+        self.charts = []
+        for head in heads:
+            self._add_chart(ChartDraft(head=list(head)))
+
+    def _new(self, words: str | None, number: Element | None, start: int) -> NoticeDraft:
+        self.notice = NoticeDraft(number=number, number_words=words, start=start)
+        if words is not None:
+            self._by_number[words] = self.notice
+        self.notices.append(self.notice)
+        return self.notice
+
+    def _add_chart(self, chart: ChartDraft) -> None:
+        self.charts.append(chart)
+        if self.notice is not None:
+            self.notice.charts.append(chart)
+
+    # Filling
+
+    def add_row(self, cells: Cells) -> None:
+        """A row of a table or a block of keys."""
+        if self.body:
+            self.end_body()
+        if self._rows is None:
+            self._rows = RowReader(self.text)
+        self._rows.row(cells)
+
+    def add_prose(self, prose: Prose) -> None:
+        """A paragraph of the open notice, or of none."""
+        if self.notice is None:
+            self.loose.append(prose)
+        else:
+            self.notice.prose.append(prose)
+
+    # Ending
+
+    def end_notice(self) -> None:
+        """End the open notice; in a list by chart the chart head stays open."""
+        self.end_body()
+        if not self.is_by_chart:
+            self.charts = []
+        self.notice = None
+
+    def end_part(self) -> None:
+        """End a part of the edition: nothing is carried over it."""
+        self.end_notice()
+        self.is_by_chart = False
+        self.charts, self.carried = [], []
+
+    def end_body(self) -> None:
+        """Cut the open body into items and prose."""
+        rows, self._rows = self._rows, None
+        if rows is not None and rows.items:
+            self._chart().items += rows.items
+        body, self.body = self.body, []
+        if not body:
+            return
+        mark = self.notice.number_words if self.notice else None
+        is_radio = self.notice is not None and self.notice.is_radio
+        if is_radio or is_prose_body(self.text, body, mark):
+            for prose in cut_prose(self.text, body):
+                self.add_prose(prose)
+            return
+        tells = any(line.has("passive") for line in body)
+        commands = any(line.has("verb") for line in body)
+        found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
+        self._give(found.items)
+        for prose in found.prose:
+            self.add_prose(prose)
+
+    def _give(self, items: list[Item]) -> None:
+        """Put items under the open chart, or under the notices that their own rows name."""
+        has_own = self.notice is not None and self.notice.number is not None
+        is_numbered = any(item.number is not None for item in items)
+        if not is_numbered or (has_own and not self.is_by_chart):
+            if items:
+                self._chart().items += items
+            return
+        heads = [list(chart.head) for chart in self.charts]
+        following: Element | None = None
+        for item in reversed(items):
+            # A number stands at the end of its row; rows above without one share it.
+            following = item.number or following
+            item.number = item.number or following
+        for item in items:
+            if item.number is not None:
+                self._under(item.number, heads)
+            self._chart().items.append(item)
+
+    def _chart(self) -> ChartDraft:
+        """The open chart section; one without a chart where none was named yet."""
+        if self.notice is None:
+            self.notice = self._new(None, None, 0)
+            self.notice.charts += self.charts
+        if not self.charts:
+            self._add_chart(ChartDraft(head=list(self.carried)))
+        return self.charts[-1]

@@ -1,0 +1,98 @@
+"""The lists that an edition prints about itself: contents, index of charts, notices in force."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+
+from noticeparse.layout.lines import Line
+from noticeparse.layout.recognise import (
+    is_notices_title,
+    is_part_title,
+    list_title,
+    notice_opening,
+)
+from noticeparse.readers.heads import head_kinds
+
+
+@dataclass(slots=True)
+class ListDraft:
+    """A list of the edition: its title line and its entries."""
+
+    kind: str
+    title: Line
+    entries: list[Line] = field(default_factory=list)
+
+
+class ListReader:
+    """Tells the lines of lists from the others; holds the list that is open."""
+
+    def __init__(self, text: str, lines: list[Line]) -> None:
+        self.text = text
+        self.lines = lines
+        self.lists: list[ListDraft] = []
+        self.open: ListDraft | None = None
+
+    def opens(self, line: Line, *, behind_blank: bool, in_notice: bool) -> bool:
+        """Whether a line is the title of a list; the list is then open."""
+        if in_notice and not behind_blank:
+            return False
+        if self.open is not None and not behind_blank:
+            return False
+        kind = list_title(self.text, line)
+        if kind is None:
+            return False
+        self._open(kind, line)
+        return True
+
+    def opens_part(self, line: Line, *, behind_blank: bool) -> bool:
+        """Whether a line is the title of another part of the edition; lists end there."""
+        if not (behind_blank or self.open) or not is_notices_title(self.text, line):
+            return False
+        if self.open is not None and not behind_blank and self.open.kind == "contents":
+            return False
+        self.open = None
+        if is_part_title(self.text, line):
+            self._open("other", line)
+        return True
+
+    def _open(self, kind: str, line: Line) -> None:
+        self.open = ListDraft(kind, line)
+        self.lists.append(self.open)
+
+    def takes(self, line: Line, index: int, *, behind_blank: bool) -> bool:
+        """Whether the open list takes a line as an entry; it ends with the first it does not."""
+        if self.open is None:
+            return False
+        if self._is_entry(line, index, behind_blank):
+            self.open.entries.append(line)
+            return True
+        if not self.open.entries and self.open.kind == "other":
+            self.lists.remove(self.open)
+        self.open = None
+        return False
+
+    def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
+        assert self.open is not None
+        if line.has("point", "half", "verb", "reference", "key"):
+            return False
+        if line.has("chart") and self.open.kind == "other":
+            return False
+        opening = notice_opening(self.text, line)
+        if opening is not None:
+            return not self._opens_notice(line, opening.index, index, behind_blank)
+        if behind_blank and self.open.entries:
+            kinds = head_kinds(self.text[line.start : line.end])
+            return bool(kinds & {"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER"})
+        return True
+
+    def _opens_notice(self, line: Line, number_at: int, index: int, behind_blank: bool) -> bool:
+        """Whether a numbered line within a list is the head of a notice after all."""
+        rest = line.elements[number_at + 1 :]
+        words = [e for e in rest if e.kind in ("words", "chart") and e.end - e.start > 3]
+        if not words or any(e.kind == "number" for e in rest):
+            return False
+        above = self.lines[index - 1] if index else None
+        if not (behind_blank or (above is not None and above.has("rule"))):
+            return False
+        following = next((one for one in self.lines[index + 1 :] if one.elements), None)
+        return following is None or notice_opening(self.text, following) is None

@@ -1,0 +1,151 @@
+"""Tables and blocks of keys within a bulletin: rows go to the notice and chart that they name."""
+
+from __future__ import annotations
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.columns import key_role
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.rows import Cells, Table, read_titles
+
+_ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
+_HEAD_CELLS = (
+    "chart", "international", "panel", "edition", "edition_date", "previous", "datum",
+)  # fmt: skip
+_NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
+# Keys that other lines answer to as well; here they only tell that the line is no part of a block.
+_OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
+
+
+class TableReader:
+    """Holds the columns announced by the last row of titles, and the open block of keys."""
+
+    def __init__(self, assembly: Assembly) -> None:
+        self.assembly = assembly
+        self.text = assembly.text
+        self.table: Table | None = None
+        self._block: Cells = {}
+
+    def opens(self, line: Line) -> bool:
+        """Whether a line is a row of column titles."""
+        titles = read_titles(self.text, line)
+        if titles is None:
+            return False
+        self.table = titles
+        return True
+
+    def leave(self, *, keep_notice_column: bool) -> None:
+        """Forget the columns, unless they name the notice of each row."""
+        if not (keep_notice_column and self.table and "notice" in self.table.roles):
+            self.table = None
+
+    # Rows of a table
+
+    def takes_row(self, line: Line) -> bool:
+        """Read a line as a row of the table, if it is one."""
+        table = self.table
+        if table is None or (line.has("chart") and "chart" not in table.roles):
+            return False
+        cells = table.cells(self.text, line)
+        if not cells:
+            return False
+        if table.mark == " " and len(cells) < 2 and not line.has("point", "half"):
+            return False
+        self._head(cells)
+        if any(role in cells for role in _ACTION_CELLS):
+            self._action(cells)
+        return True
+
+    def _head(self, cells: Cells) -> None:
+        """The notice and chart that a row names."""
+        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
+        is_new = False
+        if numbers:
+            words = self.assembly.words(numbers[0])
+            notice = self.assembly.notice
+            is_new = notice is None or notice.number_words != words
+            if is_new:
+                self.assembly.switch_notice(words, numbers[0].start, numbers[0])
+        if not cells.get("chart") and not is_new:
+            return
+        pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
+        number = " ".join(self.assembly.words(e) for e in cells.get("chart", []))
+        charts = self.assembly.charts
+        current = charts[-1].number if charts else None
+        if not number and charts:
+            number, pieces = current or "", list(charts[-1].head)
+        if is_new or number != current:
+            self.assembly.open_row_chart(pieces, number)
+
+    def _action(self, cells: Cells) -> None:
+        if self._is_prose(cells):
+            elements = sorted((e for cell in cells.values() for e in cell), key=lambda e: e.start)
+            self.assembly.add_prose(Prose([(e.start, e.end) for e in elements], elements))
+        else:
+            self.assembly.add_row(cells)
+
+    def _is_prose(self, cells: Cells) -> bool:
+        """Whether a row without a verb stands under a temporary or preliminary notice."""
+        words = (self.assembly.notice.number_words if self.assembly.notice else None) or ""
+        return ("(T)" in words or "(P)" in words) and "verb" not in cells
+
+    # Keys
+
+    def takes_key(self, line: Line) -> bool:
+        """Read a `Key: value` line, if its key is known here."""
+        if not line.elements or line.elements[0].kind != "key":
+            return False
+        key = line.elements[0]
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        has_places = any(e.kind in ("point", "half", "reference") for e in values)
+        role = key_role(self.assembly.words(key), has_places=has_places)
+        if role is None:
+            return False
+        if role == "notice" and values and values[0].kind == "number":
+            self.end_block()
+            self.assembly.open_notice(values[0], line.start)
+            return True
+        if role in _NOTICE_KEYS and self.assembly.notice is not None:
+            self._of_notice(role, key, values)
+            return True
+        if role == "remark" and values:
+            self.end_block()
+            self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
+            return True
+        if role in _OTHER_KEYS:
+            return False
+        self._of_block(role, key, values)
+        return True
+
+    def _of_notice(self, role: str, key: Element, values: list[Element]) -> None:
+        notice = self.assembly.notice
+        assert notice is not None
+        pieces = [(e.start, e.end) for e in values]
+        if role == "heading":
+            notice.heading += pieces
+        elif role == "source":
+            notice.sources += pieces
+        elif values:
+            notice.clauses.append((key.start, values[-1].end))
+
+    def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
+        if role == "verb" and {"verb", "feature"} <= self._block.keys():
+            role = "change"
+        if role in self._block:
+            self.end_block()
+        self._block.setdefault("key", []).append(key)
+        self._block[role] = values
+
+    def end_block(self) -> None:
+        """End the open block of keys: it is one row."""
+        block, self._block = self._block, {}
+        block.pop("key", None)
+        if any(block.values()):
+            self.assembly.add_row(block)
+
+
+def has_words(text: str, element: Element) -> bool:
+    """Whether an element holds more than marks that part others."""
+    return element.kind not in ("bar", "rule") and bool(
+        text[element.start : element.end].strip(" .,:;-|")
+    )
