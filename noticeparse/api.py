@@ -76,9 +76,9 @@ def parse_depth(text: str) -> Depth:
     _require_text(text)
     context = _context(text)
     reading = read_depth(context.text.strip(), None)
-    _refuse(context, reading.faults, "depth-unreadable")
+    _refuse(context, reading.faults, "depth-unread")
     if reading.depth is None:
-        raise _error(context, _whole(context, "depth-unreadable"))
+        raise _error(context, _whole(context, "depth-unread"))
     return reading.depth
 
 

@@ -8,24 +8,28 @@ the lines of the section stand that way round.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
+from noticeparse.layout.evidence import (
+    PLACES,
+    is_complete,
+    is_unknown_verb,
+    lead_index,
+    opens_a_line,
+    stands_behind_blank,
+    stands_position_first,
+    verb_column,
+)
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
-_PLACES = frozenset({"point", "half", "reference", "same"})
 _BULLETS = frozenset("-*·+o>")
-_LINKS = ("by", "with", "for")
-_OPEN_END = frozenset(
-    "and or of with by from to in at on the a an for joining between within near over".split()
-)
 
 
 class Body(NamedTuple):
@@ -34,26 +38,6 @@ class Body(NamedTuple):
     items: list[Item]
     prose: list[Prose]
     separators: list[Piece]
-
-
-def stands_position_first(text: str, lines: Iterable[Line]) -> bool:
-    """Whether the positions of these lines stand before what they belong to."""
-    before = behind = 0
-    for line in lines:
-        first = next((e for e in line.elements if e.kind in _PLACES or _tells(text, e)), None)
-        places = line.has("point", "half")
-        words = any(_tells(text, e) for e in line.elements)
-        if first is None or not (places and words):
-            continue
-        if first.kind in _PLACES:
-            before += 1
-        else:
-            behind += 1
-    return before > behind
-
-
-def _tells(text: str, element: Element) -> bool:
-    return element.kind == "words" and not is_connector(text[element.start : element.end])
 
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
@@ -82,7 +66,7 @@ class _Cutter:
         self.verb_lost: Element | None = None
         self.half: Element | None = None
         self.before: Point | None = None
-        self.verb_column = _verb_column(lines)
+        self.verb_column = verb_column(lines)
 
     def run(self) -> None:
         for line in self.lines:
@@ -94,11 +78,11 @@ class _Cutter:
 
     def _line(self, line: Line) -> None:
         elements = line.elements
-        lead = _lead_index(line)
+        lead = lead_index(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
             opens = index <= lead
-            if element.kind == "words" and opens and self._is_unknown_verb(line, index):
+            if element.kind == "words" and opens and self._is_lost_verb(line, index):
                 self._unknown_verb(element)
             else:
                 self._element(element, following, opens)
@@ -112,7 +96,7 @@ class _Cutter:
             self._verb(element, following, opens)
         elif kind == "label":
             self._label(element, following)
-        elif kind in _PLACES:
+        elif kind in PLACES:
             self._place(element)
         elif kind == "words" or kind == "passive":
             self._words(element, opens)
@@ -144,18 +128,8 @@ class _Cutter:
         item.verb, item.verb_piece = self.text[element.start : element.end], piece
         item.pieces.append(piece)
 
-    def _is_unknown_verb(self, line: Line, index: int) -> bool:
-        """Whether a line stands where verbs stand, but with a word that is none."""
-        first = line.elements[index]
-        if self.verb_column is None or first.start - line.start != self.verb_column:
-            return False
-        words = self.text[first.start : first.end]
-        if " " in words:
-            return unknown_first_word(words) is not None
-        if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
-            return False
-        second = line.elements[index + 1] if len(line.elements) > index + 1 else None
-        return second is None or (second.gap and second.kind == "words")
+    def _is_lost_verb(self, line: Line, index: int) -> bool:
+        return is_unknown_verb(self.text, line, index, self.verb_column)
 
     def _unknown_verb(self, element: Element) -> None:
         self._close()
@@ -171,7 +145,7 @@ class _Cutter:
     # Labels and numbers
 
     def _label(self, element: Element, following: Element | None) -> None:
-        if following is None or following.kind in _PLACES:
+        if following is None or following.kind in PLACES:
             self.place_label = element
             return
         if not (self.verb_is_own and self.item is None and not self.pending):
@@ -226,25 +200,13 @@ class _Cutter:
                 if leads_feature(words):
                     self._give_tail()
                 return
-            if self._is_complete(before) and leads_feature(words):
+            if self._may_end(before) and leads_feature(words):
                 self._open_from_pending()
                 self._close()
 
-    def _is_complete(self, words: str) -> bool:
-        last = words.rstrip()
-        if not last or last[-1] in ",;:-&/(" or not has_kind(words):
-            return False
-        if last.split()[-1].lower() in _OPEN_END:
-            return False
-        return not self._lacks_replacement(last)
-
-    def _lacks_replacement(self, words: str) -> bool:
-        """Whether a replacement is under way whose second feature is not yet named."""
-        if self.verb is None or canonical_verb(self._text_of([self.verb])) != "replace":
-            return False
-        second = max((words.rpartition(f" {link} ")[2] for link in _LINKS), key=len)
-        named = min((words.rpartition(f" {link} ")[2] for link in _LINKS), key=len)
-        return second == words and named == words or not has_kind(named)
+    def _may_end(self, words: str) -> bool:
+        verb = self._text_of([self.verb]) if self.verb else ""
+        return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
 
     def _text_of(self, elements: Sequence[Element]) -> str:
         return " ".join(self.text[e.start : e.end] for e in elements)
@@ -366,7 +328,7 @@ class _Cutter:
         words = self._text_of(self.pending)
         item = self.item
         opened = item is not None and item.has_place
-        if opened and not (self._opens_a_line(self.pending[0]) and leads_feature(words)):
+        if opened and not (opens_a_line(self.text, self.pending[0].start) and leads_feature(words)):
             self._give_tail()
         elif (self.verb is not None or self.verb_lost is not None) and self._may_be_item(words):
             self._open_from_pending()
@@ -382,33 +344,10 @@ class _Cutter:
         """
         if self.verb_is_own:
             return True
-        line_start = self.text.rfind("\n", 0, self.pending[0].start)
-        behind_blank = not self.text[self.text.rfind("\n", 0, line_start) + 1 : line_start].strip()
+        behind_blank = stands_behind_blank(self.text, self.pending[0].start)
         return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
-
-    def _opens_a_line(self, element: Element) -> bool:
-        start = self.text.rfind("\n", 0, element.start) + 1
-        return not self.text[start : element.start].strip()
 
     def _blank(self) -> None:
         """A blank line ends an item that has its place; a description may still wait for one."""
         if self.item is not None and self.item.has_place:
             self._close()
-
-
-def _lead_index(line: Line) -> int:
-    """The index of the element that opens a line, behind its letter or number if it has one."""
-    return 1 if len(line.elements) > 1 and line.elements[0].kind == "label" else 0
-
-
-def _verb_column(lines: Sequence[Line]) -> int | None:
-    """The column in which every line that opens with a verb has it, if that is one column."""
-    leads = [(line, line.elements[_lead_index(line)]) for line in lines if line.elements]
-    columns = [lead.start - line.start for line, lead in leads if lead.kind == "verb"]
-    if len(set(columns)) != 1:
-        return None
-    column = columns[0]
-    others = [
-        lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
-    ]
-    return column if len(others) < len(columns) else None

@@ -1,0 +1,101 @@
+"""Evidence by which lines are cut into items: what opens one, what goes on, what stands where.
+
+Plain functions over lines and words; nothing is kept.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.openings import unknown_first_word
+from noticeparse.readers.places import is_connector
+
+PLACES = frozenset({"point", "half", "reference", "same"})
+"""Kinds of element that give a position."""
+
+_LINKS = ("by", "with", "for")
+_OPEN_END = frozenset(
+    "and or of with by from to in at on the a an for joining between within near over".split()
+)
+
+
+def stands_position_first(text: str, lines: Iterable[Line]) -> bool:
+    """Whether the positions of these lines stand before what they belong to."""
+    before = behind = 0
+    for line in lines:
+        first = next((e for e in line.elements if e.kind in PLACES or tells(text, e)), None)
+        places = line.has("point", "half")
+        words = any(tells(text, e) for e in line.elements)
+        if first is None or not (places and words):
+            continue
+        if first.kind in PLACES:
+            before += 1
+        else:
+            behind += 1
+    return before > behind
+
+
+def tells(text: str, element: Element) -> bool:
+    """Whether an element is words that do more than link positions."""
+    return element.kind == "words" and not is_connector(text[element.start : element.end])
+
+
+def lead_index(line: Line) -> int:
+    """The index of the element that opens a line, behind its letter or number if it has one."""
+    return 1 if len(line.elements) > 1 and line.elements[0].kind == "label" else 0
+
+
+def verb_column(lines: Sequence[Line]) -> int | None:
+    """The column in which every line that opens with a verb has it, if that is one column."""
+    leads = [(line, line.elements[lead_index(line)]) for line in lines if line.elements]
+    columns = [lead.start - line.start for line, lead in leads if lead.kind == "verb"]
+    if len(set(columns)) != 1:
+        return None
+    column = columns[0]
+    others = [
+        lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
+    ]
+    return column if len(others) < len(columns) else None
+
+
+def is_unknown_verb(text: str, line: Line, index: int, column: int | None) -> bool:
+    """Whether a line stands where verbs stand, but with a word that is none."""
+    first = line.elements[index]
+    if column is None or first.start - line.start != column:
+        return False
+    words = text[first.start : first.end]
+    if " " in words:
+        return unknown_first_word(words) is not None
+    if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
+        return False
+    second = line.elements[index + 1] if len(line.elements) > index + 1 else None
+    return second is None or (second.gap and second.kind == "words")
+
+
+def is_complete(words: str, *, is_replacement: bool) -> bool:
+    """Whether a description could end here: it names a feature and does not break off."""
+    last = words.rstrip()
+    if not last or last[-1] in ",;:-&/(" or not has_kind(words):
+        return False
+    if last.split()[-1].lower() in _OPEN_END:
+        return False
+    return not (is_replacement and _lacks_replacement(last))
+
+
+def _lacks_replacement(words: str) -> bool:
+    """Whether a replacement is under way whose second feature is not yet named."""
+    second = min((words.rpartition(f" {link} ")[2] for link in _LINKS), key=len)
+    return second == words or not has_kind(second)
+
+
+def stands_behind_blank(text: str, start: int) -> bool:
+    """Whether the line above the one that holds offset `start` is blank."""
+    line_start = text.rfind("\n", 0, start)
+    return not text[text.rfind("\n", 0, line_start) + 1 : line_start].strip()
+
+
+def opens_a_line(text: str, start: int) -> bool:
+    """Whether nothing stands before offset `start` on its line."""
+    return not text[text.rfind("\n", 0, start) + 1 : start].strip()
