@@ -6,6 +6,7 @@ from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
 from noticeparse.build.context import Context
+from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
@@ -195,11 +196,13 @@ class NoticeBuilder:
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
-        for item in section.items:
+        first_fault = len(self.located)
+        for item in (one for item in section.items for one in equal_items(self.context, item)):
             reading = read_action(self.context, item, labels, head.depth_unit)
             if head.letters is not None and item.label not in head.letters:
                 continue
             self._action(reading, item, actions, path, head.chart)
+        self._say_unit_once(first_fault)
         if head.chart is None and section.items:
             self._fault(Fault("chart-not-named", *section.extent), [path])
         return ChartSection(
@@ -215,6 +218,20 @@ class NoticeBuilder:
             actions=actions,
             span=self.context.span(*section.extent),
         )
+
+    def _say_unit_once(self, first_fault: int) -> None:
+        """One remark a section that depths were read as metres for want of a unit."""
+        first: Located | None = None
+        kept: list[Located] = []
+        for one in self.located[first_fault:]:
+            if one.fault.code != "depth-unit-not-stated":
+                kept.append(one)
+            elif first is None:
+                first = one
+                kept.append(one)
+            else:
+                first.paths += one.paths
+        self.located[first_fault:] = kept
 
     def _action(
         self, reading: ActionReading, item: Item, actions: list[Action], path: str, chart: str | None

@@ -12,7 +12,6 @@ from noticeparse.checks.duplicates import check_duplicates
 from noticeparse.checks.marks import check_cardinal_marks
 from noticeparse.checks.outliers import check_far_positions, check_long_moves
 from noticeparse.checks.trouble import Trouble
-from noticeparse.checks.units import check_depth_units
 from noticeparse.faults import Fault
 from noticeparse.findings import Located
 from noticeparse.records.notice import Notice
@@ -22,7 +21,6 @@ CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_long_moves,
     check_duplicates,
     check_cardinal_marks,
-    check_depth_units,
 )
 """In the order in which they run; adding a check is one function and one line here."""
 
