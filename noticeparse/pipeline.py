@@ -23,7 +23,7 @@ from noticeparse.layout.lines import Line, read_lines
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
-from noticeparse.text import repair
+from noticeparse.text import SURROGATE, is_control, repair
 from noticeparse.version import VERSION
 
 CAUTION = (
@@ -67,6 +67,7 @@ def read_bulletin(
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])
+    own = _by_notice(findings)
     return Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
@@ -77,7 +78,7 @@ def read_bulletin(
             characters=len(text),
         ),
         edition=edition,
-        notices=[_with_findings(n, i, findings) for i, n in enumerate(notices)],
+        notices=[_with_findings(n, i, own.get(i, [])) for i, n in enumerate(notices)],
         lists=[read_list(context, draft) for draft in layout.lists],
         findings=findings,
         coverage=count_coverage(context, ignored, unread + lost),
@@ -90,29 +91,44 @@ def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
 
 
 def _character_faults(context: Context) -> list[Fault]:
+    """Half characters, and control characters that were left out."""
+    repaired = context.repaired
     found: list[Fault] = []
-    if any("\ud800" <= char <= "\udfff" for char in context.repaired.given):
-        found.append(Fault("text-surrogate", 0, 0))
-    if any(r.read == "" and r.start < r.end and _is_control(context, r.start) for r in
-           context.repaired.repairs):  # fmt: skip
-        found.append(Fault("text-control-character", 0, 0))
+    surrogate = SURROGATE.search(repaired.given)
+    if surrogate is not None:
+        found.append(Fault("text-surrogate", *_here(context, surrogate.start())))
+    control = next((r for r in repaired.repairs if is_control(repaired.given[r.start])), None)
+    if control is not None:
+        found.append(Fault("text-control-character", *_here(context, control.start)))
     return found
 
 
-def _is_control(context: Context, offset: int) -> bool:
-    return context.repaired.given[offset] < " "
+def _here(context: Context, offset: int) -> tuple[int, int]:
+    """The stretch of the repaired text that stands nearest to an offset of the original."""
+    low, high = 0, len(context.text)
+    while low < high:
+        middle = (low + high) // 2
+        if context.repaired.original(middle) < offset:
+            low = middle + 1
+        else:
+            high = middle
+    return low, min(low + 1, len(context.text))
 
 
-def _with_findings(notice: Notice, index: int, findings: list[Finding]) -> Notice:
+def _by_notice(findings: list[Finding]) -> dict[int, list[Finding]]:
+    """The findings that point into each notice, by its index."""
+    found: dict[int, list[Finding]] = {}
+    for finding in findings:
+        for index in {int(path.split("/")[2]) for path in finding.paths}:
+            found.setdefault(index, []).append(finding)
+    return found
+
+
+def _with_findings(notice: Notice, index: int, own: list[Finding]) -> Notice:
     """The notice with its own findings; an action that an error points at is not usable."""
-    prefix = f"/notices/{index}"
-    own = [
-        one
-        for one in findings
-        if any(path == prefix or path.startswith(prefix + "/") for path in one.paths)
-    ]
     if not own:
         return notice
+    prefix = f"/notices/{index}"
     return notice.model_copy(update={"findings": own, "charts": _usable(notice, prefix, own)})
 
 

@@ -67,6 +67,15 @@ _INVISIBLE = "\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\x
 
 _OTHER = re.compile("|".join([f"[{_INVISIBLE}]+", *map(re.escape, _OTHER_LENGTH)]))
 
+SURROGATE = re.compile("[\ud800-\udfff]")
+"""Half of a character that stands alone; read as U+FFFD."""
+
+
+def is_control(char: str) -> bool:
+    """Whether a character is a control character that is left out of the text read."""
+    return char < " " or "\x7f" <= char < "\xa0"
+
+
 # A middle dot is a decimal point between figures or behind a minute mark (`12'·34`, `2·5s`).
 _DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
 

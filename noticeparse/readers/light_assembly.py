@@ -69,7 +69,7 @@ class Assembly:
         if draft is not None and self.before_is("JOIN") and draft.is_cut_before(names):
             self.notes.add("light-plus-missing", draft.start, end_of(part))
         elif draft is not None and draft.is_broken and draft.takes_class:
-            self.notes.leave(part)
+            draft.end = end_of(part)
             return draft
         else:
             draft = self._light_for(part, is_class=True)
@@ -78,7 +78,6 @@ class Assembly:
                 pass
             elif rhythm_of(together) is None:
                 draft.is_broken = True
-                self.notes.add("light-character-unknown", draft.start, end_of(part))
             elif together in NEEDS_PLUS and not self.before_is("PLUS"):
                 self.notes.add("light-plus-missing", draft.start, end_of(part))
         draft.classes.extend(names)

@@ -59,10 +59,17 @@ def _read(text: str, code: str) -> LightReading:
     drafts, aids, notes = gather(text, parts)
     faults = notes.faults
     lights = tuple(_light(draft, text, faults) for draft in drafts if not draft.is_broken)
+    faults += [_unknown(draft, text) for draft in drafts if draft.is_broken]
     if not drafts and aids.is_empty:
         faults = [fault(code, text, 0, len(text))]
     faults.sort(key=lambda one: (one.start, one.end))
     return LightReading(lights, aids.sound, aids.racon, aids.ais, tuple(faults))
+
+
+def _unknown(draft: Draft, text: str) -> Fault:
+    """Nothing of a light is read whose classes make no character."""
+    end = max(draft.end, *(end for _, end in draft.sectors), 0)
+    return fault("light-character-unknown", text, draft.start, end)
 
 
 def _light(draft: Draft, text: str, faults: list[Fault]) -> Light:
