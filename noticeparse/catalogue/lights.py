@@ -68,7 +68,7 @@ ENTRIES = (
         "check the elevation against the list of lights", _PRACTICE,
     ),
     Entry(
-        "light-elevation-twice", "error", "a second elevation stands in `{written}`",
+        "light-elevation-twice", "error", "two elevations stand in `{written}`",
         "nobody can say which holds; the elevation is left out", "check the original notice",
         _INT1_P + " 13",
     ),
@@ -176,7 +176,7 @@ ENTRIES = (
         _INT1_P + " 12",
     ),
     Entry(
-        "light-period-twice", "error", "a second period stands in `{written}`",
+        "light-period-twice", "error", "two periods stand in `{written}`",
         "nobody can say which holds; the period is left out", "check the original notice",
         _INT1_P + " 12",
     ),
@@ -219,7 +219,7 @@ ENTRIES = (
         "check the ranges against the list of lights", _INT1_P + " 14",
     ),
     Entry(
-        "light-range-twice", "error", "a second range `{written}` stands without a stroke",
+        "light-range-twice", "error", "two ranges `{written}` stand without a stroke",
         "nobody can say which holds; the ranges are left out", "check the original notice",
         _INT1_P + " 14",
     ),

@@ -14,7 +14,8 @@ ENTRIES = (
         "common practice, no published source",
     ),
     Entry(
-        "text-not-utf8", "warning", "the file is not UTF-8; characters from offset {offset} on are lost",
+        "text-not-utf8", "warning",
+        "the file is not {encoding}: characters are lost, the first at byte {offset}",
         "a lost character may have been a degree sign or a figure",
         "save the file as UTF-8 and read it again", "common practice, no published source",
     ),

@@ -40,7 +40,7 @@ def check_far_positions(notice: Notice) -> Iterator[Trouble]:
         if position.via == "stated"
     ]
     places = sorted({(spot.position.lat, spot.position.lon) for spot in spots})
-    if len(places) < 3:
+    if len(places) < 3 or not _is_wide(places):
         return
     nearest = {place: _nearest(place, places) for place in places}
     for spot in spots:
@@ -69,6 +69,14 @@ def check_long_moves(notice: Notice) -> Iterator[Trouble]:
                 values = {"miles": f"{miles:.0f}"}
                 span = ends[0].span
                 yield Trouble("move-too-far", span, [placed.pointer], values, placed.chart)
+
+
+def _is_wide(places: list[tuple[float, float]]) -> bool:
+    """Whether any two places can be far from each other at all."""
+    lats = [lat for lat, _ in places]
+    lons = [lon for _, lon in places]
+    low, high = (min(lats), min(lons)), (max(lats), max(lons))
+    return 60 * max(high[0] - low[0], high[1] - low[1]) > _FAR_NM
 
 
 def _nearest(place: tuple[float, float], places: list[tuple[float, float]]) -> float:

@@ -12,8 +12,6 @@ from collections.abc import Iterator
 from functools import cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Lark, Token
-
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
@@ -61,32 +59,24 @@ class Line(NamedTuple):
         return any(element.kind in kinds for element in self.elements)
 
 
-_COORDINATES = frozenset(
-    {
-        "COORDINATE", "COORDINATE_HEMISPHERE_FIRST", "COORDINATE_MINUTES", "COORDINATE_DOUBTFUL",
-        "COORDINATE_BARE", "COORDINATE_CUT",
-    }
-)  # fmt: skip
 _KINDS: dict[str, ElementKind] = {
+    "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
+    "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
+    "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
     "CHART": "chart", "VERB": "verb", "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
+_RESTRICTED = frozenset({"label", "verb", "chart"})
 _BEFORE_AN_OPENING = frozenset(
     {"label", "semicolon", "bar", "point", "half", "reference", "same", "number", "key", "rule"}
 )
 
 
 @cache
-def lexer() -> Lark:
-    """The lexer of the line grammar."""
-    return Lark(
-        grammar.source("line"),
-        parser=None,
-        lexer="basic",
-        import_paths=[grammar.from_folder],
-    )
+def _scanner() -> grammar.Scanner:
+    return grammar.scanner("line")
 
 
 def read_lines(text: str) -> Iterator[Line]:
@@ -112,20 +102,18 @@ class _LineReader:
         self._row = 0
         self._before: Point | None = None
         self._awaits_longitude = False
-        """Whether the last coordinate of the lines before is a latitude without its longitude."""
+        """Whether the last coordinate so far is a latitude without its longitude."""
+        self._line_above_awaits = False
 
     def chunk(self, start: int, end: int) -> Iterator[Line]:
         line_start = start
         tokens: list[tuple[str, int, int]] = []
-        for token in lexer().lex(self._text[start:end]):
-            assert token.start_pos is not None
-            assert token.end_pos is not None
-            at, to = token.start_pos + start, token.end_pos + start
-            if token.type == "BREAK":
-                yield self._line(line_start, at, tokens)
-                line_start, tokens = to, []
+        for token in _scanner().scan(self._text, start, end):
+            if token[0] == "BREAK":
+                yield self._line(line_start, token[1], tokens)
+                line_start, tokens = token[2], []
             else:
-                tokens.append((token.type, at, to))
+                tokens.append(token)
         if line_start < end:
             yield self._line(line_start, end, tokens)
 
@@ -133,27 +121,44 @@ class _LineReader:
         row = self._row
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
-        elements = self._elements(start, tokens)
-        places = [element for element in elements if element.kind in ("half", "point")]
-        if places:
-            last = places[-1]
-            self._awaits_longitude = last.kind == "half" and last.value.axis == "latitude"
-        return Line(row, start, end, tuple(elements))
+        return Line(row, start, end, tuple(self._elements(tokens)))
 
-    def _elements(self, line_start: int, tokens: list[tuple[str, int, int]]) -> list[Element]:
-        found: list[Element] = []
+    def _elements(self, tokens: list[tuple[str, int, int]]) -> list[Element]:
+        """The elements of a line; words that follow each other without a gap are one."""
         text = self._text
-        for kind, start, end in tokens:
-            before = found[-1] if found else None
-            gap = before is None or before.kind == "bar" or is_wide(text, before.end, start)
-            if kind in _COORDINATES:
-                self._coordinate(found, read_coordinate(kind, text[start:end], start), gap)
-            elif kind in ("ISO_POINT", "SIGNED_PAIR", "BARE_PAIR"):
-                found.append(self._whole(kind, start, end, gap))
+        self._line_above_awaits = self._awaits_longitude
+        found: list[Element] = []
+        words: list[int] = []
+        """Start, end and gap of the words under way, or nothing."""
+        last_end, behind_bar = -1, True
+        for token, start, end in tokens:
+            gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
+            behind_bar = False
+            kind = _KINDS[token]
+            if kind in _RESTRICTED:
+                kind = self._restricted(kind, start, end, gap, found, words)
+            if kind == "words":
+                last_end = end - 1 if text[end - 1] == " " else end
+                if words and not gap:
+                    words[1] = last_end
+                    continue
+                _give_words(found, words)
+                words[:] = (start, last_end, gap)
+                continue
+            _give_words(found, words)
+            last_end = end
+            if kind == "half":
+                self._coordinate(found, read_coordinate(token, text[start:end], start), gap)
+            elif kind == "point":
+                found.append(self._whole(token, start, end, gap))
             else:
-                element = Element(_KINDS[kind], start, _trimmed(text, start, end), gap)
-                self._add(found, element)
+                found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
+                behind_bar = kind == "bar"
+        _give_words(found, words)
         return found
+
+    def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
+        return self._text[start:end].strip("().") if kind == "label" else None
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":
@@ -174,7 +179,9 @@ class _LineReader:
         before = found[-1] if found else None
         if before is None or before.kind != "half" or self._is_of_line_above(found, one):
             found.append(Element("half", one.start, end, gap, one))
+            self._awaits_longitude = one.axis == "latitude"
             return
+        self._awaits_longitude = False
         found.pop()
         written = " ".join(self._text[before.start : end].split())
         reading = join_coordinates(before.value, one, written, self._before)
@@ -184,7 +191,7 @@ class _LineReader:
         """Whether the half before is the longitude that the line above still waits for."""
         halves = [element for element in found if element.kind in ("half", "point")]
         return (
-            self._awaits_longitude
+            self._line_above_awaits
             and len(halves) == 1
             and halves[0].value.axis == "longitude"
             and one.axis == "latitude"
@@ -197,44 +204,35 @@ class _LineReader:
         words = self._text[element.start : element.end]
         return element.kind == "words" and words in (",", "/", "-", "&")
 
-    def _add(self, found: list[Element], element: Element) -> None:
-        before = found[-1] if found else None
-        if element.kind != "words" and not self._may_stand(element, before):
-            element = element._replace(kind="words")
-        if element.kind == "words" and before is not None and before.kind == "words":
-            if not element.gap:
-                found[-1] = before._replace(end=element.end)
-                return
-        if element.kind == "label":
-            letter = self._text[element.start : element.end].strip("().")
-            element = element._replace(value=letter)
-        found.append(element)
-
-    def _may_stand(self, element: Element, before: Element | None) -> bool:
-        """Whether an element of this kind may stand here; else it is plain words."""
-        if element.kind == "label":
-            letter = self._text[element.start : element.end].strip("().")
-            touches = before is not None and before.end == element.start
-            return not touches and (element.gap or (letter.isalpha() and letter.islower()))
-        if element.kind in ("verb", "chart"):
-            if element.gap or before is None or before.kind in _BEFORE_AN_OPENING:
-                return True
-            return self._text[before.end - 1] in ".:;)]>" or self._is_dash(before)
-        return True
-
-    def _is_dash(self, element: Element) -> bool:
-        return self._text[element.start : element.end].endswith(" -")
+    def _restricted(
+        self,
+        kind: ElementKind,
+        start: int,
+        end: int,
+        gap: bool,
+        found: list[Element],
+        words: list[int],
+    ) -> ElementKind:
+        """The kind of an element that may only stand in some places; elsewhere it is words."""
+        text = self._text
+        before_end = words[1] if words else found[-1].end if found else -1
+        if kind == "label":
+            letter = text[start:end].strip("().")
+            touches = before_end == start and bool(words)
+            if touches or not (gap or (letter.isalpha() and letter.islower())):
+                return "words"
+            return kind
+        if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
+            return kind
+        if text[before_end - 1] in ".:;)]>" or text[before_end - 2 : before_end] == " -":
+            return kind
+        return "words"
 
 
-def is_wide(text: str, end: int, start: int) -> bool:
-    """Whether the blank between two elements is a gap of columns."""
-    return start - end >= 2 or "\t" in text[end:start]
-
-
-def _trimmed(text: str, start: int, end: int) -> int:
-    while end > start and text[end - 1] in " \t\n":
-        end -= 1
-    return end
+def _give_words(found: list[Element], words: list[int]) -> None:
+    if words:
+        found.append(Element("words", words[0], words[1], bool(words[2])))
+        words.clear()
 
 
 def join_halves(first: Element, second: Element, before: Point | None) -> Element:

@@ -74,6 +74,12 @@ class Coordinate(NamedTuple):
 def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
     """The coordinate found by terminal `kind` at offset `start`."""
     text = text.rstrip()
+    if kind == "COORDINATE" and text[0].isdigit():
+        # The common way to write one: figures and marks, one capital behind.
+        body = text[:-1] if text[-1] == "." else text
+        if body[-1] in "NSEW" and not body[-2].isalpha():
+            axis, sign = _AXES[body[-1].lower()]
+            return _fields(kind, axis, sign, body[:-1], text, start, [])
     match = _hemisphere(text)
     axis, sign, figures = None, 1, text
     if match is not None:

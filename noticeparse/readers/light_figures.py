@@ -149,7 +149,7 @@ def _only(
 ) -> Measure | None:
     found = [one.measure for one in figures if one.measure.unit == unit]
     if len(found) > 1:
-        faults.append(fault(code, text, found[1].start_pos, found[-1].end_pos))
+        faults.append(fault(code, text, found[0].start_pos, found[-1].end_pos))
         return None
     return found[0] if found else None
 
@@ -168,10 +168,12 @@ def _elevation(figures: Sequence[Figure], text: str, faults: list[Fault]) -> Mea
         return None
     if len(heights) > 1:
         has_range = any(one.measure.unit == "M" for one in figures)
-        code = "light-elevation-twice" if has_range else "light-range-in-metres"
-        faults.append(fault(code, text, heights[1].start_pos, heights[-1].end_pos))
-        if has_range:
+        if has_range or len(heights) > 2:
+            start, end = heights[0].start_pos, heights[-1].end_pos
+            faults.append(fault("light-elevation-twice", text, start, end))
             return None
+        start, end = heights[1].start_pos, heights[1].end_pos
+        faults.append(fault("light-range-in-metres", text, start, end))
     return heights[0]
 
 
@@ -193,7 +195,7 @@ def _ranges(
         by_colour = dict(zip((one.colour or "" for one in figures), values, strict=True))
         by_colour = {colour: by_colour.get(colour) for colour in colours}
     elif len(figures) > 1:
-        faults.append(fault("light-range-twice", text, figures[1].measure.start_pos, end))
+        faults.append(fault("light-range-twice", text, start, end))
         return [], {}
     elif measure.has_comma and len(colours) > 1:
         faults.append(fault("light-range-comma-unclear", text, start, end))

@@ -16,7 +16,7 @@ from noticeparse.readers.light_notes import Notes
 from noticeparse.readers.light_parts import Part
 
 _AID_DETAILS = frozenset({"GROUP", "measure", "REMARK"})
-_AFTER_PLUS = frozenset({"CLASS", "OLD_CLASS", "WORD_CLASS", "LIKE_CLASS", "morse"})
+_CLASSES = frozenset({"CLASS", "OLD_CLASS", "WORD_CLASS", "LIKE_CLASS", "morse"})
 
 
 class Gathered(NamedTuple):
@@ -33,8 +33,12 @@ def gather(text: str, parts: tuple[Part, ...]) -> Gathered:
     lights, aids = Assembly(notes), Aids(notes)
     for part in parts:
         kind = part.type
-        if lights.before is not None and lights.before_is("PLUS") and kind not in _AFTER_PLUS:
-            notes.leave(lights.before)
+        before = lights.before
+        if before is not None and kind not in _CLASSES:
+            if before.type == "PLUS":
+                notes.leave(before)
+            elif before.type == "COUNT":
+                notes.leave_figure(before)
         if aids.is_open and kind in _AID_DETAILS:
             aids.take_detail(part)
         elif kind in _TAKE_AID:
