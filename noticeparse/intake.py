@@ -90,6 +90,11 @@ def read_bytes(name: str) -> bytes:
         raise NotReadable(f"cannot be read: {words}") from error
 
 
+def as_text(words: str) -> str:
+    """A file name or argument as text: what the system could not decode becomes U+FFFD."""
+    return words.encode("utf-16", "surrogatepass").decode("utf-16", "replace")
+
+
 def decode(data: bytes, name: str | None = None) -> Intake:
     """The text of `data`; `name` only serves the words of the exception.
 

@@ -81,7 +81,8 @@ def read_action(
         faults=place_faults,
     )
     geometry, rest = _with_quality(reading)
-    described = _describe(verb, item, concatenated(description, rest), context, unit)
+    phrase = concatenated(description, rest, _joint(verb, rest.text))
+    described = _describe(verb, item, phrase, context, unit)
     faults += described.faults + place_faults
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
@@ -92,6 +93,15 @@ def is_garbled(words: str) -> bool:
     """Whether signs that no notice uses stand among the letters: `wr#ck, l&ast d~pth`."""
     odd = sum(1 for char in words if char in _ODD_SIGNS)
     return odd >= 3 and odd * 20 >= len(words)
+
+
+def _joint(verb: Verb, rest: str) -> str:
+    """What stands between a description and the words behind its position."""
+    if verb not in ("amend", "replace"):
+        return ", "
+    if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):
+        return " "
+    return ": " if verb == "amend" else ", "
 
 
 def _over(context: Context, item: Item, code: str, **values: str) -> Fault:

@@ -62,7 +62,7 @@ class NoticeBuilder:
         sections = self._sections()
         remarks = [self._remark(prose, index) for index, prose in enumerate(draft.prose)]
         charts = [self._chart(section, index) for index, section in enumerate(sections)]
-        if draft.is_radio:
+        if draft.is_radio or not charts:
             charts += self._named_charts()
         start, end = self._extent(sections)
         if self.ref is None:

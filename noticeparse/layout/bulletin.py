@@ -17,7 +17,9 @@ from noticeparse.layout.recognise import (
     NoticeOpening,
     is_chart_details,
     is_source,
+    names_charts,
     notice_opening,
+    split_at_notices,
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.heads import head_kinds, read_head
@@ -66,8 +68,9 @@ class _Reader:
             elif line.is_blank:
                 self._blank(line)
             else:
-                self._line(line, index)
-                self.behind_blank = self.page_broke = False
+                for part in split_at_notices(self.text, line, self.lines[index + 1 : index + 2]):
+                    self._line(part, index)
+                    self.behind_blank = self.page_broke = False
         self.tables.end_block()
         self.assembly.end_notice()
 
@@ -76,6 +79,8 @@ class _Reader:
         self.layout.ignored.append((line.start, line.end))
         if not self.assembly.notices:
             self.layout.front.append(line)
+        if line.has("rule"):
+            self.tables.end_block()
         self.page_broke = True
         body = self.assembly.body
         while body and body[-1].is_blank:
@@ -145,10 +150,12 @@ class _Reader:
         rest = line.elements[opening.index + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
         by_chart = self.assembly.is_by_chart
-        if by_chart and first is not None and first.kind in ("verb", "label"):
-            # Under a chart head each row carries the number of its notice.
+        is_bare = first is None and bool(self.assembly.charts)
+        if by_chart and (is_bare or (first is not None and first.kind in ("verb", "label"))):
+            # Under a chart head each row, or a line above its rows, has the number of a notice.
             self.assembly.row_notice(opening.number)
-            self.assembly.body.append(line._replace(elements=rest))
+            if not is_bare:
+                self.assembly.body.append(line._replace(elements=rest))
             return
         self.lists.open = None
         self.tables.leave(keep_notice_column=True)
@@ -186,10 +193,13 @@ class _Reader:
     def _more_head(self, line: Line) -> bool:
         """A line between the number of a notice and its first chart, or behind a chart head."""
         notice, charts = self.assembly.notice, self.assembly.charts
-        if charts and is_chart_details(self.text, line):
-            charts[-1].head.append((line.start, line.end))
+        if charts:
+            return self._more_chart_head(line)
+        if notice is not None and names_charts(self.text, line):
+            self.tables.end_block()
+            self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
-        if notice is None or charts or line.has(*_ENDS_A_HEAD):
+        if notice is None or line.has(*_ENDS_A_HEAD):
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         words = self.text[piece[0] : piece[1]]
@@ -201,6 +211,23 @@ class _Reader:
             notice.heading.append(piece)
         else:
             return False
+        return True
+
+    def _more_chart_head(self, line: Line) -> bool:
+        """A line, or the beginning of one, that goes on with the chart head above it."""
+        ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
+        end = next(ends, len(line.elements))
+        if not end:
+            return False
+        start, stop = line.elements[0].start, line.elements[end - 1].end
+        head = self.assembly.charts[-1].head
+        breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
+        if not is_chart_details(self.text[start:stop], breaks_off=breaks_off):
+            return False
+        head.append((start, stop))
+        if end < len(line.elements):
+            self.assembly.body.append(line._replace(elements=line.elements[end:]))
+            self.head_is_open = False
         return True
 
     def _goes_on_heading(self, notice: NoticeDraft, words: str) -> bool:

@@ -19,8 +19,12 @@ def _titles() -> dict[str, list[str]]:
 
 def column_role(title: str) -> str | None:
     """The role of a column with this title, or None where the title is not known."""
-    roles = _titles().get(_plain(title))
-    return roles[0] if roles else None
+    plain = _plain(title)
+    for part in (plain, *plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")):
+        roles = _titles().get(part.strip())
+        if roles:
+            return roles[0]
+    return None
 
 
 def key_role(key: str, *, has_places: bool) -> str | None:

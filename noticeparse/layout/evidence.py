@@ -15,6 +15,9 @@ from noticeparse.readers.places import is_connector
 PLACES = frozenset({"point", "half", "reference", "same"})
 """Kinds of element that give a position."""
 
+AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
+"""Words that may stand between the two halves of a position."""
+
 _LINKS = ("by", "with", "for")
 _OPEN_END = frozenset(
     "and or of with by from to in at on the a an for joining between within near over".split()

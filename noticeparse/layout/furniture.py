@@ -11,7 +11,7 @@ from collections import Counter
 from collections.abc import Sequence
 
 from noticeparse.layout.lines import Line
-from noticeparse.layout.recognise import is_chart_details, notice_opening
+from noticeparse.layout.recognise import is_details_line, notice_opening
 from noticeparse.layout.rows import read_titles
 from noticeparse.readers.editions import read_line_words
 
@@ -89,7 +89,7 @@ def _may_be(text: str, line: Line) -> bool:
         return False
     return not (
         notice_opening(text, line) is not None
-        or is_chart_details(text, line)
+        or is_details_line(text, line)
         or read_titles(text, line) is not None
     )
 

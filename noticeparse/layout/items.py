@@ -14,6 +14,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.evidence import (
+    AXIS_WORDS,
     PLACES,
     is_complete,
     is_unknown_verb,
@@ -25,7 +26,7 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
@@ -106,7 +107,8 @@ class _Cutter:
             self.separators.append((element.start, element.end))
 
     def _is_blank_word(self, element: Element) -> bool:
-        return self.text[element.start : element.end].strip(" ,.;:/&|-") == ""
+        words = self.text[element.start : element.end].strip(" ,.;:/&|-").lower()
+        return not words or (self.half is not None and words in AXIS_WORDS)
 
     # Verbs
 
@@ -184,6 +186,12 @@ class _Cutter:
     def _words_behind(self, element: Element) -> None:
         words = self.text[element.start : element.end]
         item = self.item
+        if item is not None and item.words and words.strip(" ,.:").lower() == "to":
+            # The destination of a move stands before its `to`.
+            last = item.groups[-1].places.pop()
+            item.groups.append(Group(role="to", places=[last]))
+            item.pieces.append((element.start, element.end))
+            return
         if item is None or (not item.words and is_connector(words)):
             self.pending.append(element)
             return
@@ -256,7 +264,7 @@ class _Cutter:
 
     def _place_before(self, element: Element, label: Element | None) -> None:
         item = self.item
-        if item is None or item.words:
+        if item is None or (item.words and not self._awaits_places(item, element)):
             self._close(keep_pending=True)
             self._open()
             item = self.item
@@ -264,6 +272,21 @@ class _Cutter:
         if self.pending:
             self._add_group(item)
         self._add_place(element, label)
+
+    def _awaits_places(self, item: Item, element: Element) -> bool:
+        """In rows with the position in front: whether lines of positions alone go on with an item.
+
+        Its words end with `joining` or `from`, and the line of this position holds nothing else.
+        """
+        line = next(one for one in self.lines if one.start <= element.start < one.end)
+        kinds = {e.kind for e in line.elements if not is_connector(self.text[e.start : e.end])}
+        if not kinds <= {*PLACES, "label", "bar"}:
+            return False
+        parts = split_phrase(self._text_of_pieces(item.words)).parts
+        return bool(parts) and parts[-1].kind in ("joining", "bounded", "from_", "separator")
+
+    def _text_of_pieces(self, pieces: Sequence[Piece]) -> str:
+        return " ".join(self.text[start:end] for start, end in pieces)
 
     def _add_group(self, item: Item) -> None:
         lead = [(e.start, e.end) for e in self.pending]
@@ -327,15 +350,23 @@ class _Cutter:
     def _flush(self) -> None:
         words = self._text_of(self.pending)
         item = self.item
+        if item is None and self.verb is not None and words.endswith(":"):
+            # `Insert in the new basin:` heads a list; the verb is carried down.
+            self.verb_is_own = False
+            self._give_prose()
+            return
         opened = item is not None and item.has_place
         if opened and not (opens_a_line(self.text, self.pending[0].start) and leads_feature(words)):
             self._give_tail()
         elif (self.verb is not None or self.verb_lost is not None) and self._may_be_item(words):
             self._open_from_pending()
         else:
-            pieces = [(e.start, e.end) for e in self.pending]
-            self.prose.append(Prose(pieces, list(self.pending)))
-            self.pending = []
+            self._give_prose()
+
+    def _give_prose(self) -> None:
+        pieces = [(e.start, e.end) for e in self.pending]
+        self.prose.append(Prose(pieces, list(self.pending)))
+        self.pending = []
 
     def _may_be_item(self, words: str) -> bool:
         """Whether words without a place are an item all the same: its own verb, or a feature.

@@ -65,7 +65,7 @@ _KINDS: dict[str, ElementKind] = {
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
     "CHART": "chart", "VERB": "verb", "PASSIVE": "passive", "KEY": "key",
-    "SEMICOLON": "semicolon", "BAR": "bar", "RULE": "rule",
+    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
 _RESTRICTED = frozenset({"label", "verb", "chart"})
@@ -224,7 +224,7 @@ class _LineReader:
             return kind
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
-        if text[before_end - 1] in ".:;)]>" or text[before_end - 2 : before_end] == " -":
+        if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
             return kind
         return "words"
 

@@ -37,6 +37,9 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if index is None:
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
+    if len(before) > 1 and before[-1].gap and elements[index].start - before[-1].end <= 2:
+        # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
+        before = before[-1:]
     if any(e.kind not in ("words", "key") for e in before):
         return None
     if _is_list_of_numbers(text, elements[index + 1 :]) or _is_named(text, line, elements[index]):
@@ -90,16 +93,73 @@ def _only_stops(text: str, elements: tuple[Element, ...]) -> bool:
     return all(not text[e.start : e.end].strip(" .:") for e in elements)
 
 
-def is_chart_details(text: str, line: Line) -> bool:
-    """Whether a line goes on with a chart head: previous notice, datum, unit, and nothing else."""
+_DETAILS = frozenset(
+    {"PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
+     "EDITION", "PANEL"}
+)  # fmt: skip
+
+
+def is_chart_details(words: str, *, breaks_off: bool) -> bool:
+    """Whether words go on with a chart head: previous notice, datum, unit, and little else.
+
+    Where the head above breaks off, another chart may follow too.
+    """
+    kinds = head_kinds(words)
+    if not kinds & _DETAILS:
+        return False
+    strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}
+    if not breaks_off:
+        strange.add("CHART_NUMBER")
+    elif "DATUM" in kinds or "PREVIOUS" in kinds:
+        strange -= {"OTHER_WORDS"}
+    return not kinds & strange
+
+
+def is_details_line(text: str, line: Line) -> bool:
+    """Whether a whole line is details of a chart."""
     if line.has("point", "half", "verb", "reference", "passive"):
         return False
-    kinds = head_kinds(text[line.start : line.end])
-    telling = kinds & {
-        "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
-        "EDITION", "PANEL",
-    }  # fmt: skip
-    return bool(telling) and not kinds & {"OTHER_WORDS", "OTHER", "CHART_NUMBER", "CHART_WORD"}
+    return is_chart_details(text[line.start : line.end], breaks_off=False)
+
+
+def names_charts(text: str, line: Line) -> bool:
+    """Whether a sentence of the head names charts: `This notice is to be applied to chart No 52`."""
+    if line.has("point", "half", "verb", "reference", "passive"):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    return any(
+        part.kind == "CHART_WORD" and following.kind == "CHART_NUMBER"
+        for part, following in zip(parts, parts[1:], strict=False)
+    )
+
+
+def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]:
+    """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank. Chart 92`."""
+    cuts = [
+        index
+        for index, element in enumerate(line.elements)
+        if index and element.kind == "number" and _opens_within(text, line, index, following)
+    ]
+    if not cuts:
+        return [line]
+    bounds = [0, *cuts, len(line.elements)]
+    return [
+        line._replace(elements=line.elements[a:b], start=line.elements[a].start if a else line.start)
+        for a, b in zip(bounds, bounds[1:], strict=False)
+    ]
+
+
+def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> bool:
+    before, number = line.elements[index - 1], line.elements[index]
+    if text[before.end - 1] not in "/.;|" or index + 1 >= len(line.elements):
+        return False
+    behind = line.elements[index + 1]
+    if behind.kind != "words" or not text[behind.start : behind.end].lstrip(" .")[:1].isupper():
+        return False
+    rest = (*line.elements[index + 1 :], *(e for other in following for e in other.elements))
+    chart = next((e.start for e in rest if e.kind == "chart"), None)
+    other = next((e.start for e in rest if e.kind in ("point", "half", "number")), len(text))
+    return chart is not None and chart < other and not _is_named(text, line, number)
 
 
 def list_title(text: str, line: Line) -> str | None:

@@ -122,7 +122,8 @@ def _check_elevation(figures: Figures, text: str) -> Iterator[Fault]:
     height, ranges = figures.elevation, figures.ranges
     if height is None or ranges is None or figures.elevation_m is None:
         return
-    if figures.elevation_m >= max(_HIGH_M, _METRES_PER_MILE * max(figures.ranges_nm)):
+    suits = _METRES_PER_MILE * max(figures.ranges_nm)
+    if figures.elevation_m >= _HIGH_M and figures.elevation_m >= suits:
         start = min(height.start_pos, ranges.start_pos)
         yield fault("light-elevation-great", text, start, max(height.end_pos, ranges.end_pos))
 

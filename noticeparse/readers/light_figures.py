@@ -192,8 +192,8 @@ def _ranges(
     start, end = measure.start_pos, figures[-1].measure.end_pos
     if all(one.colour and len(one.measure.figures) == 1 for one in figures):
         values = [one.measure.figures[0] for one in figures]
-        by_colour = dict(zip((one.colour or "" for one in figures), values, strict=True))
-        by_colour = {colour: by_colour.get(colour) for colour in colours}
+        own = {one.colour: one.measure.figures[0] for one in figures}
+        by_colour = {colour: own.get(colour) for colour in colours}
     elif len(figures) > 1:
         faults.append(fault("light-range-twice", text, start, end))
         return [], {}

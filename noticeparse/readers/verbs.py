@@ -10,16 +10,16 @@ Verb = Literal["insert", "amend", "replace", "move", "delete"]
 _STEMS: dict[str, Verb] = {
     **dict.fromkeys(
         ("insert", "add", "establish", "estab", "place", "put in", "lay", "laid", "enter", "ins",
-         "install", "chart", "exhibit", "erect", "found", "discover"), "insert"),
+         "install", "chart", "exhibit", "erect", "found", "discover", "draw", "put"), "insert"),
     **dict.fromkeys(
         ("delete", "remove", "expunge", "cancel", "discontinue", "withdraw", "withdrawn", "erase",
          "strike out", "take out", "taken out", "taken up", "taken away", "lift", "del", "disc"),
         "delete"),
     **dict.fromkeys(("replace", "substitute", "exchange", "swap", "repl", "subst"), "replace"),
     **dict.fromkeys(
-        ("amend", "change", "alter", "correct", "modify", "revise", "amd", "rename"), "amend"),
+        ("amend", "change", "alter", "correct", "modify", "revise", "amd", "rename", "read"), "amend"),
     **dict.fromkeys(
-        ("move", "relocate", "reposition", "re-position", "shift", "transfer", "mv"), "move"),
+        ("move", "relocate", "reposition", "re-position", "re-site", "resite", "shift", "transfer", "mv"), "move"),
 }  # fmt: skip
 
 

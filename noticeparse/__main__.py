@@ -1,0 +1,6 @@
+"""`python -m noticeparse`."""
+
+from noticeparse.cli import main
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,261 @@
+"""The command line: arguments in, exit status out; the work is done in `commands`.
+
+Only click is imported here, so that help, version and completion answer at once.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Callable, Sequence
+from typing import Any
+
+import click
+
+from noticeparse.outlet import ReaderGone, say, silence
+from noticeparse.statuses import NOT_READ
+from noticeparse.version import VERSION
+from noticeparse.writers import FORMATS
+
+_SETTINGS = {"help_option_names": ["-h", "--help"], "max_content_width": 99}
+# A drying height or a southern latitude may begin with a minus, which is no option.
+_VALUE_SETTINGS = {**_SETTINGS, "ignore_unknown_options": True}
+_INTERRUPTED = 130
+
+_STATUSES = """\b
+Exit status:
+  0  read, no finding is an error
+  1  read, with error findings
+  2  could not be read at all: no such file, a directory, no text, wrong usage"""
+
+
+def _examples(*lines: str, statuses: bool = True) -> str:
+    blocks = ["\b\nExamples:\n" + "\n".join(f"  {line}" for line in lines)]
+    return "\n\n".join([*blocks, *([_STATUSES] if statuses else [])])
+
+
+def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
+    from noticeparse.commands import run
+
+    click.get_current_context().exit(run(lambda: command(*arguments, **options)))
+
+
+def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
+    if files.count("-") > 1:
+        raise click.BadParameter("standard input can be read only once", param=parameter)
+    is_waiting = not files or "-" in files
+    if is_waiting and sys.stdin is not None and sys.stdin.isatty():
+        say("Reading from the terminal; end with Ctrl-D (Windows: Ctrl-Z, Enter).")
+    return files
+
+
+def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -> tuple[str, ...]:
+    for text in texts:
+        if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
+            raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
+    return texts
+
+
+_files = click.argument(
+    "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
+)
+_texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
+_value_form = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="json: one record a line, in the order of the arguments.",
+)
+
+
+@click.group(
+    context_settings=_SETTINGS,
+    epilog=_examples(
+        "noticeparse parse week12.txt > week12.json",
+        "noticeparse check week12.txt",
+        "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
+    ),
+)
+@click.version_option(VERSION, message="%(prog)s %(version)s", prog_name="noticeparse")
+def cli() -> None:
+    """Read the plain text of notices to mariners into chart-correction records.
+
+    An aid to a qualified officer only: the issuing authority's notice governs, and every position
+    must be checked against it before use.
+
+    FILE is a text file; none, or `-`, is standard input. Data goes to standard output, everything
+    else to standard error.
+    """
+
+
+@cli.command(
+    epilog=_examples(
+        "noticeparse parse week12.txt > week12.json",
+        "noticeparse parse --format jsonl --out year.jsonl week*.txt",
+        "noticeparse parse --indent - < notice.txt",
+    )
+)
+@_files
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice([*FORMATS]),
+    default="json",
+    show_default=True,
+    help="json: one bulletin a line. jsonl: one notice a line, behind them the rest of the bulletin.",
+)
+@click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
+@click.option(
+    "--out",
+    metavar="FILE",
+    type=click.Path(dir_okay=False),
+    help="Write to FILE instead of standard output.",
+)
+def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
+    """Read notices and write their records.
+
+    The output is one line for each input, on a terminal as in a file, unless --indent is given. What
+    could not be read for certain stands in the findings of the record.
+    """
+    if is_indented and form != "json":
+        raise click.UsageError("--indent goes with --format json only")
+    from noticeparse import commands
+
+    _run(commands.parse, files, form=form, out=out, is_indented=is_indented)
+
+
+@cli.command(
+    epilog=_examples(
+        "noticeparse check week12.txt",
+        "noticeparse check --one-line week*.txt | grep ' error '",
+    )
+)
+@_files
+@click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
+def check(files: Sequence[str], on_one_line: bool) -> None:
+    """Read notices and show the findings.
+
+    Each begins `file:line:column: severity code: message`; the words in question and a hint follow. The
+    counts go to standard error.
+    """
+    from noticeparse import commands
+
+    _run(commands.check, files, on_one_line=on_one_line)
+
+
+@cli.command(
+    epilog=_examples("noticeparse charts week12.txt", "noticeparse charts week10.txt week11.txt")
+)
+@_files
+def charts(files: Sequence[str]) -> None:
+    """Show which charts are touched, and the notices for each in order of application.
+
+    A notice stands behind the one that must be on the chart before it, else the lower number comes
+    first; temporary and preliminary notices come last.
+    """
+    from noticeparse import commands
+
+    _run(commands.charts, files)
+
+
+@cli.command(
+    context_settings=_VALUE_SETTINGS,
+    epilog=_examples(
+        "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
+        'noticeparse position --format json "47 12.34S 123 45.67W"',
+    ),
+)
+@_texts
+@_value_form
+def position(texts: Sequence[str], form: str) -> None:
+    """Read each TEXT as one position.
+
+    What cannot be read for certain is refused: a missing hemisphere, 60 minutes, a letter among the
+    figures.
+    """
+    _values("position", texts, form)
+
+
+@cli.command(
+    context_settings=_VALUE_SETTINGS,
+    epilog=_examples(
+        'noticeparse light "Fl(2)WRG.10s12m15-11M"',
+        'noticeparse light --format json "Q(6)+LFl.15s"',
+    ),
+)
+@_texts
+@_value_form
+def light(texts: Sequence[str], form: str) -> None:
+    """Read each TEXT as the character of one light."""
+    _values("light", texts, form)
+
+
+@cli.command(
+    context_settings=_VALUE_SETTINGS,
+    epilog=_examples('noticeparse depth "8₂m" "dries 1.2m"', 'noticeparse depth --format json 3fm4ft'),
+)
+@_texts
+@_value_form
+def depth(texts: Sequence[str], form: str) -> None:
+    """Read each TEXT as one depth or drying height."""
+    _values("depth", texts, form)
+
+
+def _values(kind: str, texts: Sequence[str], form: str) -> None:
+    from noticeparse import commands
+
+    _run(commands.values, kind, texts, form=form)
+
+
+@cli.command(epilog=_examples("noticeparse schema > bulletin.schema.json", statuses=False))
+def schema() -> None:
+    """Write the JSON Schema (2020-12) of what parse writes for one input."""
+    from noticeparse import commands
+
+    _run(commands.schema)
+
+
+@cli.command(
+    epilog=_examples(
+        "noticeparse explain position-minutes-out-of-range",
+        "noticeparse explain --all",
+        statuses=False,
+    )
+)
+@click.argument("codes", nargs=-1, metavar="[CODE]...")
+@click.option("--all", "is_all", is_flag=True, help="Show every code, in alphabetical order.")
+def explain(codes: Sequence[str], is_all: bool) -> None:
+    """Show what the CODE of a finding means, what to do, and where the rule comes from."""
+    if bool(codes) == is_all:
+        raise click.UsageError("give codes, or --all")
+    from noticeparse import commands
+
+    _run(commands.explain, codes, is_all=is_all)
+
+
+def main(arguments: Sequence[str] | None = None) -> None:
+    """Run the command line and end the process with its status."""
+    status = _status(arguments)
+    for stream in (sys.stdout, sys.stderr):
+        try:
+            if stream is not None:
+                stream.flush()
+        except OSError:
+            silence(stream)
+    sys.exit(status)
+
+
+def _status(arguments: Sequence[str] | None) -> int:
+    try:
+        result = cli.main(arguments, prog_name="noticeparse", standalone_mode=False)
+    except click.ClickException as error:
+        error.show()
+        return NOT_READ
+    except (click.Abort, KeyboardInterrupt):
+        say("noticeparse: interrupted")
+        return _INTERRUPTED
+    except (BrokenPipeError, ReaderGone):
+        return os.EX_OK
+    return result if isinstance(result, int) else 0

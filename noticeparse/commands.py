@@ -1,0 +1,209 @@
+"""What each command does: inputs in, writers out, an exit status back.
+
+The options are told in `cli`; this module is imported only when a command runs, so that help and
+version answer without the parser.
+"""
+
+from __future__ import annotations
+
+import json
+import os
+from collections.abc import Callable, Iterable, Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from noticeparse.outlet import NotWritable, Outlet, ReaderGone, say
+from noticeparse.statuses import NOT_READ, READ, WITH_ERRORS
+
+if TYPE_CHECKING:
+    from noticeparse.records.bulletin import Bulletin
+    from noticeparse.records.depth import Depth
+    from noticeparse.records.light import Light
+    from noticeparse.records.position import Position
+    from noticeparse.session import Session
+
+
+def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
+    """Write the bulletins of `files` in a format, to the file `out` where one is given."""
+    from noticeparse.session import Session
+    from noticeparse.writers import find_writer
+    from noticeparse.writers.json_out import write_indented
+
+    if out is not None and any(_is_same_file(out, file) for file in files):
+        say(f"noticeparse: {out}: is an input too; give the output another name")
+        return NOT_READ
+    writer = write_indented if is_indented else find_writer(form)
+    with Outlet(out) as outlet:
+        session = Session(files, is_watched=outlet.is_terminal())
+        _write(outlet, writer(_bulletins(session)))
+    return session.status
+
+
+def _bulletins(session: Session) -> Iterator[Bulletin]:
+    """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
+    from noticeparse.writers.findings_out import count_errors, counted
+
+    for reading in session.readings():
+        errors = count_errors(reading.bulletin.findings)
+        yield reading.bulletin
+        if errors:
+            words = f"{counted(errors, 'error')}; `noticeparse check` shows what to look at"
+            session.say(f"noticeparse: {reading.label}: {words}")
+
+
+def _is_same_file(out: str, file: str) -> bool:
+    try:
+        return os.path.isfile(out) and os.path.samefile(out, file)
+    except (OSError, ValueError):
+        return False
+
+
+def check(files: Sequence[str], *, on_one_line: bool) -> int:
+    """Write the findings of `files`, and their counts to standard error."""
+    from noticeparse.pipeline import CAUTION
+    from noticeparse.session import Session
+    from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
+
+    outlet = Outlet()
+    session = Session(files, is_watched=outlet.is_terminal())
+    tally = Tally()
+
+    def pieces() -> Iterator[str]:
+        for label, text, bulletin in session.readings():
+            tally.add(bulletin)
+            if on_one_line:
+                yield from write_headlines(bulletin, label)
+            else:
+                yield from write_findings(bulletin, text, label)
+
+    if _write(outlet, pieces()):
+        say(tally.line())
+        say(CAUTION)
+    return session.status
+
+
+def charts(files: Sequence[str]) -> int:
+    """Write the charts that `files` touch, with the notices for each in order of application."""
+    from noticeparse.chart_order import order_by_chart
+    from noticeparse.pipeline import CAUTION
+    from noticeparse.session import Session
+    from noticeparse.writers.charts_out import write_charts
+    from noticeparse.writers.findings_out import counted
+
+    outlet = Outlet()
+    session = Session(files, is_watched=outlet.is_terminal())
+    errors_elsewhere = 0
+
+    def labelled() -> Iterator[tuple[str, Bulletin]]:
+        nonlocal errors_elsewhere
+        for label, _, bulletin in session.readings():
+            errors_elsewhere += _errors_outside_notices(bulletin)
+            yield label, bulletin
+
+    panels = order_by_chart(labelled())
+    # The caution goes with the list, which may be printed and carried away from its messages.
+    pieces = [*write_charts(panels), f"\n{CAUTION}\n"] if panels else []
+    if not _write(outlet, pieces):
+        return session.status
+    if not panels and session.status != NOT_READ:
+        say("no chart is named")
+    if errors_elsewhere:
+        words = counted(errors_elsewhere, "error")
+        say(f"{words} outside any notice; `noticeparse check` shows what to look at")
+    return session.status
+
+
+def _errors_outside_notices(bulletin: Bulletin) -> int:
+    return sum(one.severity == "error" and not one.paths for one in bulletin.findings)
+
+
+def values(kind: str, texts: Sequence[str], *, form: str) -> int:
+    """Write each text of `texts`, read as a position, a light or a depth."""
+    from noticeparse.errors import NoticeParseError
+    from noticeparse.intake import as_text
+    from noticeparse.pipeline import CAUTION
+    from noticeparse.writers.values_out import write_refusal, write_value
+
+    read = _reader(kind)
+    outlet = Outlet()
+    status = READ
+    for number, text in enumerate(map(as_text, texts)):
+        try:
+            value = read(text)
+            piece = value.model_dump_json() + "\n" if form == "json" else write_value(value)
+        except NoticeParseError as error:
+            status = WITH_ERRORS
+            if form == "text":
+                say(write_refusal(error.finding, text))
+                continue
+            piece = _line({"error": error.finding.model_dump(mode="json"), "text": text})
+        if not _write(outlet, ["\n" + piece if number and form == "text" else piece]):
+            return status
+    if form == "text":
+        say(CAUTION)
+    return status
+
+
+def _reader(kind: str) -> Callable[[str], Position | Light | Depth]:
+    from noticeparse import api
+
+    readers: dict[str, Callable[[str], Position | Light | Depth]] = {
+        "position": api.parse_position,
+        "light": api.parse_light,
+        "depth": api.parse_depth,
+    }
+    return readers[kind]
+
+
+def _line(record: object) -> str:
+    return json.dumps(record, ensure_ascii=False, separators=(",", ":")) + "\n"
+
+
+def schema() -> int:
+    """Write the JSON Schema of a bulletin."""
+    from noticeparse.schema import bulletin_schema
+
+    _write(Outlet(), [json.dumps(bulletin_schema(), ensure_ascii=False, indent=2) + "\n"])
+    return READ
+
+
+def explain(codes: Sequence[str], *, is_all: bool) -> int:
+    """Write the catalogue entries of `codes`, or of all; a code that is none is answered with its like."""
+    import difflib
+
+    from noticeparse.catalogue import ENTRIES
+    from noticeparse.writers.catalogue_out import write_entries
+    from noticeparse.writers.quoting import visible
+
+    status = READ
+    wanted = sorted(ENTRIES) if is_all else [code.strip().lower() for code in codes]
+    for code in wanted:
+        if code not in ENTRIES:
+            status = NOT_READ
+            near = difflib.get_close_matches(code, ENTRIES, n=3)
+            like = f"; is it {' or '.join(near)}?" if near else ""
+            say(f"noticeparse: no finding has the code `{visible(code)}`{like}")
+    known = [ENTRIES[code] for code in wanted if code in ENTRIES]
+    _write(Outlet(), write_entries(known))
+    return status
+
+
+def _write(outlet: Outlet, pieces: Iterable[str]) -> bool:
+    """Write until all is written, or nobody reads any more; False then.
+
+    Raises NotWritable.
+    """
+    try:
+        for piece in pieces:
+            outlet.write(piece)
+    except ReaderGone:
+        return False
+    return True
+
+
+def run(command: Callable[[], int]) -> int:
+    """The exit status of a command whose output may fail."""
+    try:
+        return command()
+    except NotWritable as error:
+        say(f"noticeparse: {error}")
+        return NOT_READ

@@ -1,0 +1,71 @@
+"""Reads the inputs of one command, one after the other, and keeps its exit status.
+
+What cannot be read is said on standard error and does not keep the others from being read.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
+from noticeparse.pipeline import read_bulletin
+from noticeparse.progress import Progress
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.writers.quoting import visible
+
+
+class Reading(NamedTuple):
+    """One input: how it is named to a person, its text, and what was read in it."""
+
+    label: str
+    text: str
+    bulletin: Bulletin
+
+
+class Session:
+    """One run over `files`, standard input where there are none; `status` holds the worst so far."""
+
+    def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
+        self._files = list(files) or [STANDARD_INPUT]
+        self._progress = Progress(len(self._files), is_wanted=not is_watched)
+        self.status = READ
+
+    def readings(self) -> Iterator[Reading]:
+        """What could be read, in the order of the inputs."""
+        try:
+            for file in self._files:
+                try:
+                    reading = self._read(file)
+                except NotReadable as error:
+                    self.status = NOT_READ
+                    self.say(f"noticeparse: {_label(file)}: {error}")
+                else:
+                    yield reading
+                self._progress.advance()
+        finally:
+            self._progress.end()
+
+    def say(self, line: str) -> None:
+        """One line to standard error, above the bar where there is one."""
+        self._progress.say(line)
+
+    def _read(self, file: str) -> Reading:
+        data = read_bytes(file)
+        intake = decode(data, file)
+        self._progress.begin(len(data))
+        bulletin = read_bulletin(
+            intake.text,
+            name=None if file == STANDARD_INPUT else as_text(file),
+            media_type=intake.media_type,
+            sha256=intake.sha256,
+            faults=intake.faults,
+        )
+        if any(finding.severity == "error" for finding in bulletin.findings):
+            self.status = max(self.status, WITH_ERRORS)
+        return Reading(_label(file), intake.text, bulletin)
+
+
+def _label(file: str) -> str:
+    return "<stdin>" if file == STANDARD_INPUT else visible(as_text(file))

@@ -1,0 +1,40 @@
+"""Bulletins as JSON Lines: a line for each notice, then one for the rest of its bulletin.
+
+Every line tells by its first key what it is.  In a notice line the paths of findings start at the
+notice; in a bulletin line they are those of the whole Bulletin.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator
+
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.notice import Notice
+
+
+def write_lines(bulletins: Iterable[Bulletin]) -> Iterator[str]:
+    """The lines of each bulletin, its notices first."""
+    for bulletin in bulletins:
+        for index, notice in enumerate(bulletin.notices):
+            yield write_notice(notice, index)
+        yield _line("bulletin", bulletin.model_dump_json(exclude={"notices"}))
+
+
+def write_notice(notice: Notice, index: int) -> str:
+    """The line of the notice at `index` of its bulletin."""
+    root = f"/notices/{index}"
+    findings = [
+        one.model_copy(update={"paths": [*_below(root, one.paths)]}) for one in notice.findings
+    ]
+    return _line("notice", notice.model_copy(update={"findings": findings}).model_dump_json())
+
+
+def _below(root: str, paths: list[str]) -> Iterator[str]:
+    """Paths within a record, counted from it; those to other notices have no meaning there."""
+    for path in paths:
+        if path == root or path.startswith(root + "/"):
+            yield path[len(root) :]
+
+
+def _line(record: str, body: str) -> str:
+    return f'{{"record":"{record}",{body[1:]}\n'

@@ -1,0 +1,164 @@
+"""Every written form of a position, and points drawn close to each other.
+
+A form writes one coordinate by a pattern; what differs between offices is a line of the table.
+"""
+
+from __future__ import annotations
+
+from random import Random
+from typing import NamedTuple
+
+from tests.generator.truth import Coordinate, Point
+
+
+class Form(NamedTuple):
+    """A way to write positions: `half` is the pattern of one coordinate.
+
+    `{d}` degrees, `{m}` minutes, `{s}` seconds, `{f}` decimals, `{h}` hemisphere letter, `{w}` its
+    word, `{a}` the name of the axis.
+    """
+
+    name: str
+    unit: int
+    decimals: tuple[int, ...]
+    half: str
+    joint: str = " "
+    ending: str = ""
+    minutes: str | None = None
+    """A coordinate that shares the degrees of the one before, where the form has such."""
+
+    @property
+    def has_halves(self) -> bool:
+        """Whether each coordinate stands for itself, so that it can fill a column of its own."""
+        return not self.half.startswith("-")
+
+
+FORMS: tuple[Form, ...] = (
+    Form("dm_symbols", 1, (1, 2, 3), "{d}°{m}.{f}'{h}", minutes="{m}.{f}'{h}"),
+    Form("dm_symbols_whole", 1, (0,), "{d}°{m}'{h}"),
+    Form("dm_primes", 1, (1, 2, 3), "{d}° {m}.{f}′ {h}", ", "),
+    Form("dm_middot", 1, (1, 2, 3), "{d}° {m}´·{f}{h}.", ", "),
+    Form("dm_middot_apart", 1, (2, 3), "{d}° {m}'·{f} {h}", minutes="{m}'·{f} {h}"),
+    Form("dm_middot_inside", 1, (1, 2, 3), "{d}°{m}·{f}'{h}"),
+    Form("dm_mark_first", 1, (1, 2, 3), "{d}°{m}'.{f}{h}", minutes="{m}'.{f}{h}"),
+    Form("dm_mark_first_stop", 1, (2, 3), "{d}°{m}'.{f}{h}.", ", "),
+    Form("dm_mark_apart", 1, (2,), "{d}° {m}' .{f} {h}", "   "),
+    Form("dm_ordinal", 1, (2, 3), "{d}º{m}.{f}´{h}"),
+    Form("dm_ring", 1, (2, 3), "{d}˚ {m}'.{f} {h}", ",  "),
+    Form("dm_curly", 1, (2, 3), "{d}°{m}.{f}’{h}", ", "),
+    Form("dm_deg", 1, (1, 2), "{d} deg {m}.{f} min {h}", ", "),
+    Form("dm_words", 1, (2,), "{d} degrees {m}.{f} minutes {w}", ", "),
+    Form("hyphen", 1, (1, 2, 3), "{d}-{m}.{f}{h}"),
+    Form("hyphen_comma", 1, (1, 2), "{d}-{m}.{f}{h}", ", "),
+    Form("hyphen_whole", 1, (0,), "{d}-{m}{h}"),
+    Form("hyphen_typographic", 1, (2, 3), "{d}‑{m}.{f}{h}"),
+    Form("blanks", 1, (1, 2, 3), "{d} {m}.{f} {h}"),
+    Form("blanks_close", 1, (2, 3), "{d} {m}.{f}{h}"),
+    Form("compact", 1, (1, 2, 3), "{d}{m}.{f}{h}"),
+    Form("hemisphere_first", 1, (2, 3), "{h}{d} {m}.{f}"),
+    Form("hemisphere_first_symbols", 1, (2, 3), "{h} {d}°{m}.{f}'"),
+    Form("axis_named", 1, (2, 3), "{a} {d}°{m}.{f}'{h}"),
+    Form("axis_named_words", 1, (2,), "{a}. {d}°{m}.{f}' {w}", ", "),
+    Form("dms", 2, (1, 2), "{d}°{m}'{s}.{f}\"{h}"),
+    Form("dms_whole", 2, (0,), "{d}°{m}'{s}\"{h}"),
+    Form("dms_primes", 2, (1,), "{d}° {m}′ {s}.{f}″ {h}", ", "),
+    Form("dms_words", 2, (1,), "{d} deg {m} min {s}.{f} sec {h}", ", "),
+    Form("dms_hyphen", 2, (1,), "{d}-{m}-{s}.{f}{h}"),
+    Form("dms_hyphen_whole", 2, (0,), "{d}-{m}-{s}{h}"),
+    Form("decimal", 0, (4, 5), "{d}.{f}°{h}"),
+    Form("decimal_plain", 0, (5,), "{d}.{f}{h}"),
+    Form("decimal_signed", 0, (4, 5), "-{d}.{f}", ", "),
+    Form("iso_degrees", 0, (5,), "-{d}.{f}", "", "/"),
+    Form("iso_minutes", 1, (1, 2, 3), "-{d}{m}.{f}", "", "/"),
+    Form("iso_seconds", 2, (1,), "-{d}{m}{s}.{f}", "", "/"),
+    Form("iso_height", 2, (1,), "-{d}{m}{s}.{f}", "", "+12.5CRSWGS_84/"),
+    Form("comma_decimal", 1, (2, 3), "{d}°{m},{f}'{h}"),
+    Form("comma_decimal_semicolon", 1, (2, 3), "{d}°{m},{f}'{h}", "; "),
+    Form("comma_decimal_slash", 1, (2,), "{d}°{m},{f}'{h}", " / "),
+)
+"""Degrees and minutes, minutes and seconds, decimal degrees, ISO 6709, with every sign in use."""
+
+
+def write_half(pattern: str, one: Coordinate, *, is_lat: bool) -> str:
+    """One coordinate by its pattern."""
+    degrees, minutes, seconds, decimals = one.fields()
+    return pattern.format(
+        d=f"{degrees:02d}" if is_lat else f"{degrees:03d}",
+        m=f"{minutes:02d}",
+        s=f"{seconds:02d}",
+        f=decimals,
+        h="S" if is_lat else "W",
+        w="South" if is_lat else "West",
+        a="Lat" if is_lat else "Long",
+    )
+
+
+def write_point(form: Form, point: Point) -> str:
+    """A position in one form."""
+    lat = write_half(form.half, point.lat, is_lat=True)
+    return lat + form.joint + write_half(form.half, point.lon, is_lat=False) + form.ending
+
+
+def write_shared(form: Form, point: Point, before: Point) -> str | None:
+    """A position that leaves out the degrees of the one before it, or None where it can not."""
+    if form.minutes is None or not _same_degrees(point, before):
+        return None
+    lon = write_half(form.minutes, point.lon, is_lat=False)
+    if point.lat == before.lat:
+        return lon
+    return write_half(form.minutes, point.lat, is_lat=True) + " " + lon
+
+
+def _same_degrees(point: Point, before: Point) -> bool:
+    return (
+        point.lat.fields()[0] == before.lat.fields()[0]
+        and point.lon.fields()[0] == before.lon.fields()[0]
+    )
+
+
+class Water:
+    """A stretch of water a few miles across; draws points in it, no point twice."""
+
+    def __init__(self, rng: Random, form: Form) -> None:
+        self._rng = rng
+        self._form = form
+        self.decimals = rng.choice(form.decimals)
+        self._scale = 60**form.unit * 10**self.decimals
+        self._lat = rng.randint(46 * self._scale + self._scale // 6, 49 * self._scale - self._scale // 6)
+        self._lon = rng.randint(122 * self._scale + self._scale // 6, 128 * self._scale - self._scale // 6)
+        self._drawn: set[tuple[int, int]] = set()
+        # Two miles and a half each way; whole minutes need more room.
+        self._reach = max(self._scale // 24, 6)
+
+    @property
+    def form(self) -> Form:
+        """The form in which its positions are written."""
+        return self._form
+
+    def point(self) -> Point:
+        """A new point."""
+        rng, reach = self._rng, self._reach
+        while True:
+            lat = self._lat + rng.randint(-reach, reach)
+            lon = self._lon + rng.randint(-reach, reach)
+            if (lat, lon) not in self._drawn:
+                self._drawn.add((lat, lon))
+                return self._made(lat, lon)
+
+    def line(self, count: int) -> list[Point]:
+        """Points of a line, each another one; some keep the latitude of the point before."""
+        points = [self.point() for _ in range(count)]
+        if count > 2 and self._rng.random() < 0.3:
+            points[1] = points[1]._replace(lat=points[0].lat)
+        return points
+
+    def ring(self) -> list[Point]:
+        """The four corners of an area, not closed."""
+        one, two = self.point(), self.point()
+        if one.lat == two.lat or one.lon == two.lon:
+            return self.ring()
+        return [one, Point(one.lat, two.lon), two, Point(two.lat, one.lon)]
+
+    def _made(self, lat: int, lon: int) -> Point:
+        unit, decimals = self._form.unit, self.decimals
+        return Point(Coordinate(lat, unit, decimals), Coordinate(lon, unit, decimals))

@@ -1,0 +1,277 @@
+"""Draws what is to be done, apart from how a layout writes it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from decimal import Decimal
+from random import Random
+from typing import NamedTuple
+
+from tests.generator import lights, names
+from tests.generator.coordinates import Water
+from tests.generator.depths import draw_depth
+from tests.generator.features import (
+    Hand,
+    Phrase,
+    draw_area,
+    draw_legend,
+    draw_line,
+    draw_lit,
+    draw_movable,
+    draw_point,
+    draw_unlit,
+)
+from tests.generator.lights import write_light
+from tests.generator.truth import Action, Change, Feature, Point
+
+
+class Verbs(NamedTuple):
+    """The words of an office for the five actions; `joint` parts old from new in a replacement."""
+
+    insert: str
+    amend: str
+    replace: str
+    move: str
+    delete: str
+    joint: str
+
+    def word(self, verb: str) -> str:
+        """The written word of a verb."""
+        return str(getattr(self, verb))
+
+
+VERBS = (
+    Verbs("Insert", "Amend", "Replace", "Move", "Delete", "by"),
+    Verbs("Insert", "Amend", "Replace", "Move", "Delete", "with"),
+    Verbs("Add", "Change", "Substitute", "Relocate", "Delete", "for"),
+    Verbs("Establish", "Change", "Replace", "Reposition", "Discontinue", "with"),
+    Verbs("Insert", "Modify", "Replace", "Shift", "Expunge", "by"),
+    Verbs("Insert", "Alter", "Substitute", "Move", "Remove", "for"),
+    Verbs("Place", "Correct", "Replace", "Transfer", "Erase", "by"),
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Job:
+    """One action and its words: `words` go before the verb's places, `link` tells their relation."""
+
+    verb: str
+    words: str
+    feature: Feature
+    points: tuple[Point, ...]
+    shape: str = "point"
+    relation: str = "at"
+    link: str = ""
+    direction: str | None = None
+    radius_nm: Decimal | None = None
+    destination: Point | None = None
+    changes: tuple[Change, ...] = ()
+    replacement: Feature | None = None
+    other_words: str = ""
+    """What comes in a replacement, or what an amended feature becomes."""
+
+    def phrase(self, verbs: Verbs) -> str:
+        """The words in full; a replacement is joined as the verb of the office asks."""
+        if self.verb != "replace":
+            return self.words
+        if verbs.joint == "for":
+            return f"{self.other_words} for {self.words}"
+        return f"{self.words} {verbs.joint} {self.other_words}"
+
+    def action(self, notice: str, chart: str, line: int) -> Action:
+        """The action as it stands in its notice."""
+        return Action(
+            notice=notice, chart=chart, line=line, verb=self.verb, feature=self.feature,
+            points=self.points, shape=self.shape, relation=self.relation,
+            direction=self.direction, radius_nm=self.radius_nm, destination=self.destination,
+            changes=self.changes, replacement=self.replacement,
+        )  # fmt: skip
+
+
+Draw = Callable[[Random, Hand, Water], Job]
+
+
+def draw_job(rng: Random, hand: Hand, water: Water) -> Job:
+    """Any action."""
+    pick = rng.random()
+    for limit, draw in _DRAWS:
+        if pick < limit:
+            return draw(rng, hand, water)
+    return _at_point("delete", rng, hand, water)
+
+
+def _insert_point(rng: Random, hand: Hand, water: Water) -> Job:
+    return _at_point("insert", rng, hand, water)
+
+
+def _at_point(verb: str, rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_point(rng, hand)
+    if phrase.feature.kind == "legend" and rng.random() < 0.5:
+        return Job(
+            verb, phrase.words, phrase.feature, (water.point(),), relation="centred_on",
+            link="centred on",
+        )  # fmt: skip
+    return Job(verb, phrase.words, phrase.feature, (water.point(),))
+
+
+def _several_points(rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_unlit(rng, hand)
+    verb = rng.choice(("insert", "delete"))
+    points = tuple(water.point() for _ in range(rng.randint(2, 3)))
+    return Job(verb, phrase.words, phrase.feature, points, shape="points")
+
+
+def _line(rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_line(rng)
+    verb = rng.choice(("insert", "insert", "delete"))
+    points = tuple(water.line(rng.randint(2, 6)))
+    return Job(verb, phrase.words, phrase.feature, points, "line", "joining", "joining")
+
+
+def _area(rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_area(rng)
+    verb = rng.choice(("insert", "insert", "delete"))
+    return Job(verb, phrase.words, phrase.feature, tuple(water.ring()), "area", "within", "bounded by")
+
+
+def _circle(rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_area(rng)
+    radius = Decimal(rng.choice(("0.5", "1", "1.5", "2")))
+    return Job(
+        "insert", f"{phrase.words}, radius {radius} miles", phrase.feature, (water.point(),),
+        "circle", "centred_on", "centred on", radius_nm=radius,
+    )  # fmt: skip
+
+
+def _move(rng: Random, hand: Hand, water: Water) -> Job:
+    phrase = draw_movable(rng, hand)
+    start, end = water.point(), water.point()
+    return Job("move", phrase.words, phrase.feature, (start,), link="from", destination=end)
+
+
+def _replace(rng: Random, hand: Hand, water: Water) -> Job:
+    old, new = rng.choice((_depths, _dangers, _marks, _legends))(rng, hand)
+    return Job(
+        "replace", old.words, old.feature, (water.point(),), replacement=new.feature,
+        other_words=new.words,
+    )  # fmt: skip
+
+
+def _depths(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
+    found = []
+    for _ in range(2):
+        depth = draw_depth(rng, hand.depths)
+        found.append(Phrase(Feature("sounding", ("SOUNDG",), depth=depth.depth), f"depth {depth.words}"))
+    return found[0], found[1]
+
+
+def _dangers(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
+    depth = draw_depth(rng, hand.depths, "least")
+    old = rng.choice((("wreck", "WRECKS"), ("obstruction", "OBSTRN"), ("rock", "UWTROC")))
+    kind, s57, words = rng.choice(
+        (("wreck_least_depth", "WRECKS", "wreck"), ("obstruction", "OBSTRN", "obstruction"))
+    )
+    new = Feature(kind, (s57,), depth=depth.depth)
+    return Phrase(Feature(old[0], (old[1],)), old[0]), Phrase(new, f"{words}, least depth {depth.words}")
+
+
+def _marks(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
+    return draw_movable(rng, hand), draw_lit(rng, hand)
+
+
+def _legends(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
+    old = draw_legend(rng, hand)
+    while True:
+        new = draw_legend(rng, hand)
+        if new.feature.legend != old.feature.legend:
+            return old, new
+
+
+def _amend(rng: Random, hand: Hand, water: Water) -> Job:
+    words, feature, change, becomes = rng.choice(_AMENDS)(rng, hand)
+    return Job(
+        "amend", words, feature, (water.point(),), changes=(change,), other_words=becomes
+    )
+
+
+_Amended = tuple[str, Feature, Change, str]
+
+
+def _whole_light(rng: Random, hand: Hand) -> _Amended:
+    light = rng.choice((lights.major, lights.minor, lights.sectored))(rng)
+    written = write_light(light, hand.lights)
+    return f"light to {written}", Feature("light", ("LIGHTS",)), Change("light", light), written
+
+
+def _range(rng: Random, hand: Hand) -> _Amended:
+    light = lights.major(rng)
+    reach = light.ranges_nm[0] - rng.randint(1, 6)
+    feature = Feature("light", ("LIGHTS",), light=light)
+    words = f"light {write_light(light, hand.lights)}: range to {reach}M"
+    change = Change("light.ranges_nm", (reach,), light.ranges_nm)
+    return words, feature, change, f"range {reach}M"
+
+
+def _elevation(rng: Random, hand: Hand) -> _Amended:
+    height = Decimal(rng.randint(5, 60))
+    change = Change("light.elevation_m", height)
+    return f"elevation of light to {height}m", Feature("light", ("LIGHTS",)), change, f"{height}m"
+
+
+def _period(rng: Random, hand: Hand) -> _Amended:
+    light = lights.minor(rng)
+    while light.period_s is None:
+        light = lights.minor(rng)
+    period = light.period_s + 1
+    words = f"light {write_light(light, hand.lights)}: period to {period}s"
+    change = Change("light.period_s", period, light.period_s)
+    return words, Feature("light", ("LIGHTS",), light=light), change, f"period {period}s"
+
+
+def _legend(rng: Random, hand: Hand) -> _Amended:
+    old, new = rng.sample(names.LEGENDS, 2)
+    feature = Feature("legend", (), legend=old)
+    words = f"legend {hand.name(old)} to {hand.name(new)}"
+    return words, feature, Change("legend", new, old), hand.name(new)
+
+
+def _depth(rng: Random, hand: Hand) -> _Amended:
+    old, new = draw_depth(rng, hand.depths), draw_depth(rng, hand.depths)
+    feature = Feature("sounding", ("SOUNDG",), depth=old.depth)
+    return f"depth {old.words} to {new.words}", feature, Change("depth", new.depth), new.words
+
+
+def _name(rng: Random, hand: Hand) -> _Amended:
+    old, new = rng.sample(range(1, 40), 2)
+    feature = Feature("buoy_special", ("BOYSPP",), name=f"No {old}")
+    return f"special buoy No {old} to No {new}", feature, Change("name", f"No {new}", f"No {old}"), f"No {new}"
+
+
+_AMENDS: tuple[Callable[[Random, Hand], _Amended], ...] = (
+    _whole_light, _whole_light, _range, _elevation, _period, _legend, _depth, _name,
+)  # fmt: skip
+
+_DRAWS: tuple[tuple[float, Draw], ...] = (
+    (0.40, _insert_point),
+    (0.50, _line),
+    (0.57, _area),
+    (0.59, _circle),
+    (0.63, _several_points),
+    (0.71, _move),
+    (0.78, _amend),
+    (0.85, _replace),
+)
+
+
+def in_order(jobs: list[Job]) -> list[Job]:
+    """Jobs grouped by verb, as lists under verb headings are."""
+    order = ("insert", "amend", "replace", "move", "delete")
+    return sorted(jobs, key=lambda job: order.index(job.verb))
+
+
+def at_reference(job: Job, points: tuple[Point, ...], direction: str | None) -> Job:
+    """The job at positions named before: `at (a) above`, `close N of (a) above`."""
+    if direction is None:
+        return replace(job, points=points)
+    return replace(job, points=points, relation="close", direction=direction)

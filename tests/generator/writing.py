@@ -1,0 +1,128 @@
+"""What all layouts share: the page, the numbers of notices and charts, heads and headings."""
+
+from __future__ import annotations
+
+from random import Random
+
+from tests.generator import names
+from tests.generator.coordinates import FORMS, Form, Water
+from tests.generator.features import Hand, draw_hand
+from tests.generator.jobs import VERBS, Job, Verbs
+from tests.generator.truth import Notice, Truth
+
+YEAR = 2026
+
+
+class Writing:
+    """A bulletin being written: its lines, the truth of them, and the hand that holds the pen."""
+
+    def __init__(self, rng: Random, layout: str) -> None:
+        self.rng = rng
+        self.lines: list[str] = []
+        self.size = 0
+        self.truth = Truth(layout)
+        self.number = rng.randint(100, 400)
+        self.hand: Hand = draw_hand(rng)
+        self.verbs: Verbs = VERBS[0]
+        self.chart_number = 0
+
+    # Lines
+
+    def line(self, words: str = "") -> int:
+        """Write one line and give its number, counted from 1."""
+        self.lines.append(words)
+        self.size += len(words) + 1
+        return len(self.lines)
+
+    @property
+    def next_line(self) -> int:
+        """The number that the next line will have."""
+        return len(self.lines) + 1
+
+    def text(self) -> str:
+        """All lines."""
+        return "\n".join(self.lines) + "\n"
+
+    # Numbers and words
+
+    def open_notice(self, *, marked: float = 0.06, capital: bool = False) -> Notice:
+        """A notice with the next number and a new hand; some are temporary or preliminary."""
+        rng = self.rng
+        self.number += rng.randint(1, 3)
+        status = rng.choice(("temporary", "preliminary")) if rng.random() < marked else "permanent"
+        mark = {"temporary": "(T)", "preliminary": "(P)"}.get(status, "")
+        notice = Notice(f"{self.number}{mark}/{YEAR % 100}", status, self.next_line)
+        self.truth.notices.append(notice)
+        self.hand = draw_hand(rng, capital=capital)
+        self.verbs = rng.choice(VERBS)
+        return notice
+
+    def written_id(self, notice: Notice, *, long: bool = False) -> str:
+        """The number of a notice with two or four figures of its year."""
+        return notice.id.replace("/26", "/2026") if long else notice.id
+
+    def chart(self, notice: Notice) -> str:
+        """A chart number that the notice does not have yet."""
+        rng = self.rng
+        while True:
+            number = str(rng.randint(201, 2999))
+            pick = rng.random()
+            if pick < 0.08:
+                number = f"TV {number}"
+            elif pick < 0.12:
+                number = f"TV-{number}{rng.choice('ABC')}"
+            elif pick < 0.16:
+                number = f"{number[:2]}-{rng.randint(10, 99)}{rng.choice('AB')}"
+            if number not in notice.charts:
+                notice.charts.append(number)
+                return number
+
+    def earlier(self) -> str:
+        """The number of a notice before this one."""
+        return f"{self.rng.randint(1, self.number - 1)}/{YEAR % 100}"
+
+    def water(self, forms: tuple[Form, ...] = FORMS) -> Water:
+        """A stretch of water with its own form of positions."""
+        return Water(self.rng, self.rng.choice(forms))
+
+    def heading(self) -> str:
+        """The geographic heading of a notice, from general to particular."""
+        rng = self.rng
+        parts = ["TAVRENNE ISLANDS", rng.choice(names.WATERS)]
+        if rng.random() < 0.4:
+            parts.append(rng.choice(names.PARTS))
+        subjects = rng.sample(names.SUBJECTS, rng.randint(1, 3))
+        return " - ".join(parts) + " - " + ". ".join(subjects) + "."
+
+    def date(self) -> str:
+        """A date in words."""
+        return f"{self.rng.randint(1, 28)} {self.rng.choice(names.MONTHS)} {YEAR}"
+
+    def chart_head(self, chart: str) -> str:
+        """The head of a chart section, with the unit of its depths where the hand states one."""
+        rng, depths = self.rng, self.hand.depths.head
+        previous = self.earlier()
+        pick = rng.random()
+        if pick < 0.4:
+            international = f" (INT {rng.randint(9000, 9999)})" if rng.random() < 0.3 else ""
+            unit = f" ({depths})" if depths else ""
+            return f"Chart {chart}{international}{unit} [{previous}] WGS84"
+        if pick < 0.7:
+            unit = f", {depths}" if depths else ""
+            return f"Chart {chart}{unit}. Last notice {previous}."
+        unit = f"   {depths}" if depths else ""
+        return f"Chart {chart}   INT {rng.randint(9000, 9999)}   (last correction {previous})   WGS 84{unit}"
+
+    def record(self, notice: Notice, chart: str, line: int, job: Job) -> None:
+        """Note the truth of an action that was written."""
+        notice.actions.append(job.action(notice.id, chart, line))
+
+
+def capitalised(words: str) -> str:
+    """Words with a capital at their start."""
+    return words[:1].upper() + words[1:]
+
+
+def with_article(words: str) -> str:
+    """Words with `a` or `an` before them."""
+    return ("an " if words[0].lower() in "aeiou" else "a ") + words
