@@ -1,8 +1,8 @@
 """Which notices touch which chart, in the order in which they go on it.
 
-A notice goes on after the one that its chart head names as the previous; between those that do not wait
-for each other the lower number comes first.  Temporary and preliminary notices come last, radio
-warnings, which change no chart, behind them.  (Common practice, no published source.)
+A notice goes on after the one that its chart head names as the previous; between those that do not
+wait for each other the lower number comes first.  Temporary and preliminary notices come last,
+radio warnings, which change no chart, behind them.  (Common practice, no published source.)
 """
 
 from __future__ import annotations
@@ -88,8 +88,8 @@ def order_by_chart(labelled: Iterable[tuple[str, Bulletin]]) -> list[Panel]:
             for key, sections in _by_panel(notice).items():
                 charts[key[:2]].append(Step(label, notice, sections, False))
     panels: list[Panel] = []
-    for key in sorted(charts, key=_chart_order):
-        panels += _panels(charts[key])
+    for chart in sorted(charts, key=_chart_order):
+        panels += _panels(charts[chart])
     return panels
 
 
@@ -132,7 +132,7 @@ def _international(steps: list[Step]) -> str | None:
 
 
 def _in_order(steps: list[Step]) -> tuple[list[Step], bool]:
-    """Each step behind those it waits for; the lowest number first among those that wait for none."""
+    """Each step behind those it waits for; of those that wait for none the lowest number first."""
     waits = [_waits_for(step, steps) for step in steps]
     followers: dict[int, list[int]] = defaultdict(list)
     for index, others in enumerate(waits):

@@ -5,7 +5,6 @@ Only click is imported here, so that help, version and completion answer at once
 
 from __future__ import annotations
 
-import os
 import sys
 from collections.abc import Callable, Sequence
 from typing import Any
@@ -13,7 +12,7 @@ from typing import Any
 import click
 
 from noticeparse.outlet import ReaderGone, say, silence
-from noticeparse.statuses import NOT_READ
+from noticeparse.statuses import NOT_READ, READ
 from noticeparse.version import VERSION
 from noticeparse.writers import FORMATS
 
@@ -104,7 +103,7 @@ def cli() -> None:
     type=click.Choice([*FORMATS]),
     default="json",
     show_default=True,
-    help="json: one bulletin a line. jsonl: one notice a line, behind them the rest of the bulletin.",
+    help="json: one bulletin a line. jsonl: one notice a line, then the rest of the bulletin.",
 )
 @click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
 @click.option(
@@ -116,8 +115,8 @@ def cli() -> None:
 def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
     """Read notices and write their records.
 
-    The output is one line for each input, on a terminal as in a file, unless --indent is given. What
-    could not be read for certain stands in the findings of the record.
+    The output is one line for each input, on a terminal as in a file, unless --indent is given.
+    What could not be read for certain stands in the findings of the record.
     """
     if is_indented and form != "json":
         raise click.UsageError("--indent goes with --format json only")
@@ -137,8 +136,8 @@ def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -
 def check(files: Sequence[str], on_one_line: bool) -> None:
     """Read notices and show the findings.
 
-    Each begins `file:line:column: severity code: message`; the words in question and a hint follow. The
-    counts go to standard error.
+    Each begins `file:line:column: severity code: message`; the words in question and a hint come
+    below. The counts go to standard error.
     """
     from noticeparse import commands
 
@@ -150,10 +149,10 @@ def check(files: Sequence[str], on_one_line: bool) -> None:
 )
 @_files
 def charts(files: Sequence[str]) -> None:
-    """Show which charts are touched, and the notices for each in order of application.
+    """Show the charts touched, and what goes on each first.
 
-    A notice stands behind the one that must be on the chart before it, else the lower number comes
-    first; temporary and preliminary notices come last.
+    The notices for a chart stand in the order of their application: a notice behind the one that
+    must be on the chart before it, else the lower number first, temporary and preliminary last.
     """
     from noticeparse import commands
 
@@ -172,8 +171,8 @@ def charts(files: Sequence[str]) -> None:
 def position(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as one position.
 
-    What cannot be read for certain is refused: a missing hemisphere, 60 minutes, a letter among the
-    figures.
+    What cannot be read for certain is refused: a missing hemisphere, 60 minutes, a letter among
+    the figures.
     """
     _values("position", texts, form)
 
@@ -194,7 +193,9 @@ def light(texts: Sequence[str], form: str) -> None:
 
 @cli.command(
     context_settings=_VALUE_SETTINGS,
-    epilog=_examples('noticeparse depth "8₂m" "dries 1.2m"', 'noticeparse depth --format json 3fm4ft'),
+    epilog=_examples(
+        'noticeparse depth "8₂m" "dries 1.2m"', "noticeparse depth --format json 3fm4ft"
+    ),
 )
 @_texts
 @_value_form
@@ -211,7 +212,10 @@ def _values(kind: str, texts: Sequence[str], form: str) -> None:
 
 @cli.command(epilog=_examples("noticeparse schema > bulletin.schema.json", statuses=False))
 def schema() -> None:
-    """Write the JSON Schema (2020-12) of what parse writes for one input."""
+    """Write the JSON Schema of the output of parse.
+
+    It describes (draft 2020-12) what parse writes for one input in the format json.
+    """
     from noticeparse import commands
 
     _run(commands.schema)
@@ -227,7 +231,10 @@ def schema() -> None:
 @click.argument("codes", nargs=-1, metavar="[CODE]...")
 @click.option("--all", "is_all", is_flag=True, help="Show every code, in alphabetical order.")
 def explain(codes: Sequence[str], is_all: bool) -> None:
-    """Show what the CODE of a finding means, what to do, and where the rule comes from."""
+    """Show what the CODE of a finding means.
+
+    Also what to do about it, and where the rule comes from.
+    """
     if bool(codes) == is_all:
         raise click.UsageError("give codes, or --all")
     from noticeparse import commands
@@ -257,5 +264,5 @@ def _status(arguments: Sequence[str] | None) -> int:
         say("noticeparse: interrupted")
         return _INTERRUPTED
     except (BrokenPipeError, ReaderGone):
-        return os.EX_OK
-    return result if isinstance(result, int) else 0
+        return READ
+    return result if isinstance(result, int) else READ

@@ -126,7 +126,8 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     read = _reader(kind)
     outlet = Outlet()
     status = READ
-    for number, text in enumerate(map(as_text, texts)):
+    blank = ""
+    for text in map(as_text, texts):
         try:
             value = read(text)
             piece = value.model_dump_json() + "\n" if form == "json" else write_value(value)
@@ -136,8 +137,9 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
                 say(write_refusal(error.finding, text))
                 continue
             piece = _line({"error": error.finding.model_dump(mode="json"), "text": text})
-        if not _write(outlet, ["\n" + piece if number and form == "text" else piece]):
+        if not _write(outlet, [blank + piece]):
             return status
+        blank = "\n" if form == "text" else ""
     if form == "text":
         say(CAUTION)
     return status
@@ -167,10 +169,11 @@ def schema() -> int:
 
 
 def explain(codes: Sequence[str], *, is_all: bool) -> int:
-    """Write the catalogue entries of `codes`, or of all; a code that is none is answered with its like."""
+    """Write the catalogue entries of `codes`, or of all; say which codes are near a wrong one."""
     import difflib
 
     from noticeparse.catalogue import ENTRIES
+    from noticeparse.pipeline import CAUTION
     from noticeparse.writers.catalogue_out import write_entries
     from noticeparse.writers.quoting import visible
 
@@ -183,7 +186,8 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
             like = f"; is it {' or '.join(near)}?" if near else ""
             say(f"noticeparse: no finding has the code `{visible(code)}`{like}")
     known = [ENTRIES[code] for code in wanted if code in ENTRIES]
-    _write(Outlet(), write_entries(known))
+    if _write(Outlet(), write_entries(known)) and known:
+        say(CAUTION)
     return status
 
 

@@ -1,8 +1,8 @@
 """From the bytes of a file to its text: byte order mark, UTF-8, declared encoding, in this order.
 
-An encoding is never guessed from how the bytes look: a byte of one code page is another symbol in the
-next, and a wrong symbol beside a figure looks right.  What is no character is lost openly, with a
-fault.  What is no text at all is refused.  Line ends and symbols are left for `text.repair`.
+An encoding is never guessed from how the bytes look: a byte of one code page is another symbol in
+the next, and a wrong symbol beside a figure looks right.  What is no character is lost openly,
+with a fault.  What is no text at all is refused.  Line ends and symbols are left for `text.repair`.
 """
 
 from __future__ import annotations
@@ -38,7 +38,9 @@ _OTHER_KINDS = (
 )
 
 # Mail heads, HTML and XML name the encoding near the top.
-_DECLARED = re.compile(rb"(?:charset|encoding)[ \t]{0,4}=[ \t]{0,4}[\"']?([A-Za-z0-9._:-]{2,40})", re.I)
+_DECLARED = re.compile(
+    rb"(?:charset|encoding)[ \t]{0,4}=[ \t]{0,4}[\"']?([A-Za-z0-9._:-]{2,40})", re.I
+)
 _FIRST_BYTES = 4096
 _PLAIN = bytes(range(0x20, 0x5B)) + bytes(range(0x61, 0x7B))
 # Those with escapes turn a text into something else than what a person sees; the others depend on

@@ -1,7 +1,7 @@
 """Where data goes: standard output or a file, always as UTF-8, whole lines at a time.
 
-A reader that goes away (`| head -1`) is no fault of anyone's: the program ends quietly.  A full disk is
-said in one line.  Talk goes to standard error and never stops the work.
+A reader that goes away (`| head -1`) is no fault of anyone's: the program ends quietly.  A full
+disk is said in one line.  Talk goes to standard error and never stops the work.
 """
 
 from __future__ import annotations
@@ -36,7 +36,10 @@ class Outlet:
         return self
 
     def __exit__(
-        self, kind: type[BaseException] | None, error: BaseException | None, at: TracebackType | None
+        self,
+        kind: type[BaseException] | None,
+        error: BaseException | None,
+        at: TracebackType | None,
     ) -> None:
         if self._file is not None and self._path is not None:
             self._file.close()

@@ -1,7 +1,7 @@
 """A bar on standard error for long work that a person is waiting for.
 
-Only where standard error is a terminal, rich is installed, the data goes elsewhere and the input is
-long; otherwise nothing at all is written.
+Only where standard error is a terminal, rich is installed, the data goes elsewhere and the input
+is long; otherwise nothing at all is written.
 """
 
 from __future__ import annotations

@@ -1,7 +1,7 @@
 """The JSON Schema of a bulletin, for programs that check or read the output.
 
-It is made from the records; the words for keys that explain themselves in code but not in JSON stand in
-`schema_words`.
+It is made from the records; the words for keys that explain themselves in code but not in JSON
+stand in `schema_words`.
 """
 
 from __future__ import annotations

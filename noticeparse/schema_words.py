@@ -79,7 +79,7 @@ _WORDS = {
     "reference": "position of the reference, or null",
     "reference_text": "the words that name the reference, or null",
     "regions": "geographic parts of the heading, general to particular",
-    "relation": "how the positions stand to the feature; close, between, vicinity: the reference's",
+    "relation": "how the feature lies to the positions; close, between, vicinity: a reference",
     "remarks": "paragraphs of prose",
     "replacement": "the feature that takes its place",
     "reported_year": "year of the report, or null",

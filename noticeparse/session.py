@@ -25,7 +25,7 @@ class Reading(NamedTuple):
 
 
 class Session:
-    """One run over `files`, standard input where there are none; `status` holds the worst so far."""
+    """One run over `files`, or standard input; `status` holds the worst so far."""
 
     def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
         self._files = list(files) or [STANDARD_INPUT]

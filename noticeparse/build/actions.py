@@ -60,6 +60,8 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
+    if verb == "amend" and (item.verb or "").lower() == "read" and " for " in words.text:
+        verb = "replace"
     if is_garbled(words.text):
         faults.append(_over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
@@ -150,8 +152,13 @@ def _with_quality(reading: GeometryReading) -> tuple[Geometry, Stretch]:
 def _describe(
     verb: Verb, item: Item, words: Stretch, context: Context, unit: DepthUnit | None
 ) -> _Described:
+    for added in item.added:
+        words = concatenated(words, gather(context.text, added.pieces), added.joint, added.ending)
     phrase = _with_columns(verb, item, words, context)
     if verb == "amend":
+        if _written_verb(item.verb or "").lower() == "read":
+            # `READ range of light as 14M`: the same length, so that offsets stay.
+            phrase = phrase._replace(text=phrase.text.replace(", as ", ", to "))
         change = read_change(phrase.text, unit)
         return _Described(change.feature, _outer(phrase, change.faults), change.changes)
     if verb == "replace":

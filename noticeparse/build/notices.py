@@ -177,8 +177,25 @@ class NoticeBuilder:
         extent = (min(starts), max(ends, default=starts[0]))
         if not head.charts:
             head.charts.append(ChartHead(chart=draft.number))
+        if draft.number:
+            head.charts[0].chart = draft.number
+        self._set_previous(head.charts, draft)
         return [_Section(chart, draft.items, extent) for chart in head.charts]
 
+    def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
+        """The notice before, from a column of its own or from the heading of the notice."""
+        context = self.context
+        pieces = [draft.previous] if draft.previous else self.draft.heading
+        for start, end in pieces:
+            words = context.text[start:end].strip(" []().")
+            found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
+            ref = found.previous if found else None
+            if ref is None and draft.previous and words.isdigit():
+                ref = NoticeRef(number=int(words), year=None, status="permanent")
+            for chart in charts:
+                if ref is not None and chart.previous is None and not chart.previous_written:
+                    chart.previous = ref
+                    chart.previous_written = found.previous_written if found else words
     def _headless_items(self) -> list[Item]:
         return [item for draft in self.draft.charts if not draft.head for item in draft.items]
 

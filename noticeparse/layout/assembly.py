@@ -60,13 +60,15 @@ class Assembly:
         self.carried = []
         self._add_chart(ChartDraft(head=[piece]))
 
-    def open_row_chart(self, head: list[Piece], number: str) -> None:
+    def open_row_chart(
+        self, head: list[Piece], number: str, previous: Piece | None = None
+    ) -> None:
         """Open the chart section that the columns of a row name."""
         self.end_body()
         if self.notice is None:
             self._new(None, None, head[0][0] if head else 0)
         self.charts = []
-        self._add_chart(ChartDraft(head=head, number=number))
+        self._add_chart(ChartDraft(head=head, number=number, previous=previous))
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""

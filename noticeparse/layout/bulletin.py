@@ -97,7 +97,7 @@ class _Reader:
     def _line(self, line: Line, index: int) -> None:
         if self._is_listed(line, index):
             return
-        if self.tables.opens(line):
+        if self.tables.opens(line) or self.tables.goes_on_with_titles(line):
             self.layout.ignored.append((line.start, line.end))
             return
         if self.tables.takes_row(line):
@@ -105,7 +105,7 @@ class _Reader:
         opening = notice_opening(self.text, line)
         if opening is not None:
             self._notice_line(line, opening)
-        elif line.has("chart") and self._chart_line(line):
+        elif line.has("chart") and (self.tables.takes_chart(line) or self._chart_line(line)):
             pass
         elif self.tables.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None

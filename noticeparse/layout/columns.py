@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import csv
-from functools import cache
+from functools import cache, lru_cache
 from importlib.resources import files
 
 
@@ -17,11 +17,18 @@ def _titles() -> dict[str, list[str]]:
     return roles
 
 
+# A single word that gives a longer title away: `Charted object and its data`.
+_TELLING_WORDS = ("object", "feature", "item", "aid", "latitude", "longitude", "position", "command")
+
+
+@lru_cache(maxsize=512)
 def column_role(title: str) -> str | None:
     """The role of a column with this title, or None where the title is not known."""
     plain = _plain(title)
-    for part in (plain, *plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")):
-        roles = _titles().get(part.strip())
+    parts = plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")
+    words = [word for word in plain.split() if word in _TELLING_WORDS]
+    for part in (plain, *parts, *words):
+        roles = _titles().get(part.strip(" .;"))
         if roles:
             return roles[0]
     return None

@@ -7,6 +7,7 @@ later.  Offsets count in the repaired text.
 from __future__ import annotations
 
 from dataclasses import dataclass, field
+from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.lines import Element
@@ -33,6 +34,14 @@ class Group:
     places: list[Place] = field(default_factory=list)
 
 
+class Added(NamedTuple):
+    """Words from another column, and what to read before and behind them."""
+
+    joint: str
+    pieces: list[Piece]
+    ending: str
+
+
 @dataclass(slots=True)
 class Item:
     """One action as it stands in the text."""
@@ -50,6 +59,8 @@ class Item:
     change: list[Piece] = field(default_factory=list)
     """What the feature becomes, where a column or a key says so."""
     old: list[Piece] = field(default_factory=list)
+    added: list[Added] = field(default_factory=list)
+    """What other columns or keys say of the feature."""
     number: Element | None = None
     """The number of its notice, where it stands in the item's own row."""
     pieces: list[Piece] = field(default_factory=list)
@@ -78,6 +89,8 @@ class ChartDraft:
     head: list[Piece] = field(default_factory=list)
     number: str | None = None
     """The chart number where a column gives it."""
+    previous: Piece | None = None
+    """The notice before, where a column gives it."""
     items: list[Item] = field(default_factory=list)
 
 

@@ -17,6 +17,7 @@ _NUMBER_WORDS = frozenset(
         "notice to mariners no.", "notice number", "correction", "correction no", "notice:", "nm:",
     }
 )  # fmt: skip
+_SHORT_CELL = 14
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
 
@@ -37,7 +38,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if index is None:
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
-    if len(before) > 1 and before[-1].gap and elements[index].start - before[-1].end <= 2:
+    if len(before) > 1 and before[-1].gap and before[-2].end - before[0].start <= _SHORT_CELL:
         # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
         before = before[-1:]
     if any(e.kind not in ("words", "key") for e in before):
@@ -153,12 +154,12 @@ def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> b
     before, number = line.elements[index - 1], line.elements[index]
     if text[before.end - 1] not in "/.;|" or index + 1 >= len(line.elements):
         return False
-    behind = line.elements[index + 1]
-    if behind.kind != "words" or not text[behind.start : behind.end].lstrip(" .")[:1].isupper():
+    if line.elements[index + 1].kind != "words":
         return False
     rest = (*line.elements[index + 1 :], *(e for other in following for e in other.elements))
     chart = next((e.start for e in rest if e.kind == "chart"), None)
-    other = next((e.start for e in rest if e.kind in ("point", "half", "number")), len(text))
+    ends = ("point", "half", "number", "verb")
+    other = next((e.start for e in rest if e.kind in ends), len(text))
     return chart is not None and chart < other and not _is_named(text, line, number)
 
 

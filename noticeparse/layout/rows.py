@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.columns import column_role
-from noticeparse.layout.drafts import Group, Item, Place
+from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
@@ -23,10 +23,11 @@ _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
-_WORD_ROLES = (
-    "feature", "light", "depth", "name", "legend", "colours", "shape", "topmark", "sectors",
-    "clearance",
-)  # fmt: skip
+_JOINTS = {
+    "light": ", ", "depth": ", depth ", "name": ", ", "legend": ", ", "colours": ", ",
+    "shape": ", ", "topmark": ", topmark ", "sectors": ", ", "clearance": ", vertical clearance ",
+}  # fmt: skip
+"""Roles whose words go with the feature, and what is read before them."""
 _PLACE_ROLES = ("position", "latitude", "longitude", "from", "joining", "bounded", "centred")
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
@@ -56,7 +57,9 @@ class Table(NamedTuple):
             return None
         found: Cells = {}
         for element in line.elements:
-            if element.kind in ("bar", "rule"):
+            if element.kind in ("bar", "rule") or (
+                self.mark == ";" and element.kind == "semicolon"
+            ):
                 continue
             column = self._column(text, line, element)
             if column is None:
@@ -84,10 +87,11 @@ class Table(NamedTuple):
 
 def read_titles(text: str, line: Line) -> Table | None:
     """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "semicolon"):
+    if line.has("point", "half", "reference", "number"):
         return None
     words = text[line.start : line.end]
-    mark = "\t" if "\t" in words else "|" if words.count("|") >= 2 else " "
+    marks = ("\t", "|", ";")
+    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
     columns = [Column(column_role(title), start) for title, start in _titles(words, mark)]
     known = [column.role for column in columns if column.role]
     if len(known) < 2 or len(known) * 5 < len(columns) * 3:
@@ -183,11 +187,19 @@ class RowReader:
         item.verb = self.verb
 
     def _set_words(self, item: Item, cells: Cells) -> None:
-        for role in _WORD_ROLES:
-            for element in cells.get(role, []):
-                if element.kind in _PLACES or element.kind in ("label", "verb"):
-                    continue
+        for element in cells.get("feature", []):
+            if element.kind not in _PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
+        for role, joint in _JOINTS.items():
+            pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in _PLACES]
+            if not pieces:
+                continue
+            if not item.words:
+                item.words += pieces
+                continue
+            written = self._words(cells[role])
+            quoted = '"' if role in ("name", "legend") and '"' not in written else ""
+            item.added.append(Added(joint + quoted, pieces, quoted))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
 
     def _set_old_new(self, item: Item, cells: Cells) -> None:

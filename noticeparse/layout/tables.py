@@ -10,9 +10,10 @@ from noticeparse.layout.rows import Cells, Table, read_titles
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
-    "chart", "international", "panel", "edition", "edition_date", "previous", "datum",
+    "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
+_LISTED = frozenset({"position", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
 
@@ -24,7 +25,9 @@ class TableReader:
         self.assembly = assembly
         self.text = assembly.text
         self.table: Table | None = None
+        self._awaits_rows = False
         self._block: Cells = {}
+        self._last_role = ""
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
@@ -32,7 +35,19 @@ class TableReader:
         if titles is None:
             return False
         self.table = titles
+        self._awaits_rows = True
         return True
+
+    def goes_on_with_titles(self, line: Line) -> bool:
+        """Whether a line below the titles belongs to them: units, a rule, a second line of words."""
+        if self.table is None or not self._awaits_rows:
+            return False
+        self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key", "label")
+        words = self.text[line.start : line.end]
+        if self._awaits_rows and not any(char.isdigit() for char in words):
+            return True
+        self._awaits_rows = False
+        return False
 
     def leave(self, *, keep_notice_column: bool) -> None:
         """Forget the columns, unless they name the notice of each row."""
@@ -69,13 +84,14 @@ class TableReader:
         if not cells.get("chart") and not is_new:
             return
         pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
+        previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
         number = " ".join(self.assembly.words(e) for e in cells.get("chart", []))
         charts = self.assembly.charts
         current = charts[-1].number if charts else None
         if not number and charts:
             number, pieces = current or "", list(charts[-1].head)
         if is_new or number != current:
-            self.assembly.open_row_chart(pieces, number)
+            self.assembly.open_row_chart(pieces, number, previous[0] if previous else None)
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):
@@ -101,6 +117,9 @@ class TableReader:
         role = key_role(self.assembly.words(key), has_places=has_places)
         if role is None:
             return False
+        if self._block and role in ("notice", "previous"):
+            self._of_block(role, key, values)
+            return True
         if role == "notice" and values and values[0].kind == "number":
             self.end_block()
             self.assembly.open_notice(values[0], line.start)
@@ -131,16 +150,29 @@ class TableReader:
     def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
         if role == "verb" and {"verb", "feature"} <= self._block.keys():
             role = "change"
-        if role in self._block:
+        if role in self._block and not (role == self._last_role and role in _LISTED):
             self.end_block()
         self._block.setdefault("key", []).append(key)
-        self._block[role] = values
+        self._block.setdefault(role, []).extend(values)
+        self._last_role = role
+
+    def takes_chart(self, line: Line) -> bool:
+        """Whether a chart line stands within an open record, as one of its keys."""
+        if not self._block or line.elements[0].kind != "chart":
+            return False
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
+            return False
+        self._of_block("chart", line.elements[0], values)
+        return True
 
     def end_block(self) -> None:
         """End the open block of keys: it is one row."""
         block, self._block = self._block, {}
         block.pop("key", None)
+        self._last_role = ""
         if any(block.values()):
+            self._head(block)
             self.assembly.add_row(block)
 
 

@@ -112,9 +112,9 @@ def _within(text: str, chart_unit: ChartUnit | None) -> DepthReading | None:
     if phrase.legend is not None or any(segment.companions for segment in phrase.segments):
         return None
     items = [item for segment in phrase.segments for item in look_up(segment.pieces)]
-    stated = [item for item in items if item.role in ("depth", "clearance", "measure")]
+    stated = [item for item in items if item.role in _STATED]
     named = [item for item in items if item.role == "kind"]
-    plain = all(item.role in _BESIDE for item in items if item not in stated)
+    plain = all(item.role in _BESIDE or item.role in _STATED for item in items)
     if len(stated) != 1 or not named or not plain or stated[0].text == text:
         return None
     reading = read_depth(stated[0].text, chart_unit)
@@ -125,6 +125,7 @@ def _within(text: str, chart_unit: ChartUnit | None) -> DepthReading | None:
     return reading._replace(depth=depth, faults=faults)
 
 
+_STATED = frozenset(("depth", "clearance", "measure"))
 _BESIDE = frozenset(("kind", "status", "wreck", "water", "plain", "reported"))
 
 

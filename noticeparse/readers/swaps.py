@@ -117,11 +117,14 @@ def _undivided(text: str, chart_unit: ChartUnit | None) -> SwapReading:
     return SwapReading(reading.feature, nothing, (fault, *reading.faults))
 
 
-# A text of joints and nothing else must not cost the square of its length.
+# No phrase of a replacement is as long or has as many joints; each joint costs two readings.
+_LONGEST = 1000
 _MOST_JOINTS = 12
 
 
 def _divided(text: str) -> _Division | None:
+    if len(text) > _LONGEST:
+        return None
     found = [
         division
         for joint in _joints(text)[:_MOST_JOINTS]

@@ -101,16 +101,17 @@ def _named(companion: CompanionRun, items: Sequence[Item]) -> Companion | None:
 
 def _joined(items: list[Item]) -> tuple[list[Item], Companion | None]:
     """Parts `wreck and contour` at the `and` between two kinds; the second goes with the first."""
-    for at, item in enumerate(items):
-        if item.role == "plain" and item.text.lower() == "and":
-            before, after = items[:at], items[at + 1 :]
-            if _names(before) and _names(after):
-                return before, Companion("with", after[0].start, after[-1].end)
+    named = [at for at, item in enumerate(items) if _is_named(item)]
+    if len(named) < 2:
+        return items, None
+    for at in range(named[0] + 1, named[-1]):
+        if items[at].role == "plain" and items[at].text.lower() == "and":
+            return items[:at], Companion("with", items[at + 1].start, items[-1].end)
     return items, None
 
 
-def _names(items: Sequence[Item]) -> bool:
-    return any(item.role in ("kind", "depth") and not item.bracketed for item in items)
+def _is_named(item: Item) -> bool:
+    return item.role in ("kind", "depth") and not item.bracketed
 
 
 def _with_lit_structure(items: list[Item]) -> list[Item]:

@@ -1,7 +1,7 @@
 """From records to text: one module per output, no reading and no judging.
 
-A format of `parse` is a function that takes bulletins and yields pieces of text, so that a long run is
-written while it is read.  Adding one: its module, and one line in `FORMATS`.
+A format of `parse` is a function that takes bulletins and yields pieces of text, so that a long
+run is written while it is read.  Adding one: its module, and one line in `FORMATS`.
 """
 
 from __future__ import annotations

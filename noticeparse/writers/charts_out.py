@@ -36,7 +36,7 @@ def _lines(panel: Panel) -> Iterator[str]:
         cells = [cell.ljust(width) for cell, width in zip(row[:3], widths, strict=True)]
         yield "  " + "  ".join([*cells, row[3]])
     if panel.is_circular:
-        yield "  ! notices of this chart name each other as the previous: settle their order by hand"
+        yield "  ! notices of this chart name each other as the previous; settle the order by hand"
 
 
 def _notice(step: Step) -> str:

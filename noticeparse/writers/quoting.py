@@ -10,12 +10,12 @@ _LEAD = 48
 _WIDTH = 96
 _SHOWN = "�"
 
-_HIDDEN = {
-    **{code: _SHOWN for code in [*range(0x20), *range(0x7F, 0xA0), 0x2028, 0x2029]},
-    # Marks of writing direction can turn a line round, so that a figure reads as another.
-    **{code: _SHOWN for code in [0x61C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A)]},
-    **{code: " " for code in (0x09, 0x0A, 0x0B, 0x0C, 0x0D)},
-}
+_CONTROLS = (*range(0x20), *range(0x7F, 0xA0), 0x2028, 0x2029)
+# Marks of writing direction can turn a line round, so that a figure reads as another.
+_DIRECTIONS = (0x61C, 0x200E, 0x200F, *range(0x202A, 0x202F), *range(0x2066, 0x206A))
+_BLANKS = tuple(map(ord, "\t\n\v\f\r"))
+
+_HIDDEN = {**dict.fromkeys(_CONTROLS + _DIRECTIONS, _SHOWN), **dict.fromkeys(_BLANKS, " ")}
 
 
 def visible(text: str) -> str:
@@ -24,19 +24,20 @@ def visible(text: str) -> str:
 
 
 def pointed_at(text: str, span: Span) -> tuple[str, str]:
-    """The line on which a span starts, cut to a readable length, and the marks to stand below it."""
+    """The line on which a span starts, cut to a readable length, and the marks to go below it."""
     # Searched within bounds: a text may be one line of a million characters.
-    first = max(0, span.start - _LEAD)
-    begin = text.rfind("\n", first, span.start) + 1
-    is_cut = begin == 0 and first > 0
-    begin = begin or first
-    limit = min(begin + _WIDTH, len(text))
-    end = text.find("\n", span.start, limit)
-    goes_on = end < 0 and limit < len(text)
-    end = limit if end < 0 else end
-    lead = ("…" if is_cut else "") + visible(text[begin : span.start])
-    marked = visible(text[span.start : max(span.start, min(span.end, end))]).rstrip()
-    line = lead + visible(text[span.start : end]).rstrip() + ("…" if goes_on else "")
+    start = span.start
+    begin = text.rfind("\n", max(0, start - _WIDTH), start) + 1
+    begins_here = begin > 0 or start <= _WIDTH
+    end = text.find("\n", start, (begin if begins_here else start - _LEAD) + _WIDTH)
+    if not begins_here or (end < 0 and start - begin > _LEAD):
+        begins_here, begin = False, start - _LEAD
+    if end < 0:
+        end = min(begin + _WIDTH, len(text))
+    ends_here = end == len(text) or text[end] == "\n"
+    lead = ("" if begins_here else "…") + visible(text[begin:start])
+    marked = visible(text[start : max(start, min(span.end, end))]).rstrip()
+    line = lead + visible(text[start:end]).rstrip() + ("" if ends_here else "…")
     return line, " " * _columns(lead) + "^" * max(1, _columns(marked))
 
 
