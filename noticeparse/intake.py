@@ -2,7 +2,7 @@
 
 An encoding is never guessed from how the bytes look: a byte of one code page is another symbol in
 the next, and a wrong symbol beside a figure looks right.  What is no character is lost openly,
-with a fault.  What is no text at all is refused.  Line ends and symbols are left for `text.repair`.
+with a fault.  What is no text at all is refused.  Line ends and symbols are left as they are.
 """
 
 from __future__ import annotations

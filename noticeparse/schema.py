@@ -38,8 +38,9 @@ def bulletin_schema() -> dict[str, Any]:
     models = {"Bulletin": schema, **schema["$defs"]}
     for model, definition in models.items():
         for key, described in definition.get("properties", {}).items():
-            if "description" not in described:
-                described["description"] = describe(model, key)
+            words = described.get("description") or describe(model, key)
+            if words:
+                described["description"] = words
     models["Finding"]["properties"]["code"]["enum"] = sorted(ENTRIES)
     head = {"$schema": DIALECT, "$id": IDENTIFIER, "title": "Bulletin"}
     return {**head, **{key: value for key, value in schema.items() if key not in head}}

@@ -10,6 +10,7 @@ _WORDS = {
     "aero": "whether the light is for aircraft",
     "ais": "an AIS aid that goes with it, or null",
     "alternating": "whether the light shows its colours in turn",
+    "arc": "part of a circle, or null",
     "authority": "the stated source of the information, or null",
     "bearing_deg": "true bearing, degrees",
     "bearings": "whether bearings are counted from the centre or from seaward",
@@ -133,12 +134,9 @@ _WORDS = {
 }
 
 
-def describe(model: str, key: str) -> str:
-    """What `key` of `model` means.
-
-    Raises KeyError where nobody has written it down.
-    """
-    return _WORDS.get(f"{model}.{key}") or _WORDS[key]
+def describe(model: str, key: str) -> str | None:
+    """What `key` of `model` means, where somebody has written it down."""
+    return _WORDS.get(f"{model}.{key}") or _WORDS.get(key)
 
 
 def all_words() -> dict[str, str]:

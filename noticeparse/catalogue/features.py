@@ -40,9 +40,19 @@ ENTRIES = (
         "IALA maritime buoyage system (from memory)",
     ),
     Entry(
+        "feature-clearances-several", "info", "`{written}` stays in the text of the feature",
+        "the record holds one clearance, the first that is stated",
+        "take the other from the text", _PRACTICE,
+    ),
+    Entry(
         "feature-dries-with-depth", "warning", "`{written}` dries and has a depth",
         "above or below chart datum is the difference between a rock and water",
         "compare with the original notice", _PRACTICE,
+    ),
+    Entry(
+        "feature-figure-in-brackets", "info", "the figure ({written}) stays in the text",
+        "in brackets it may be a height, a number of things or a year",
+        "read the item in the original notice", _PRACTICE,
     ),
     Entry(
         "feature-figure-unclear", "error", "the figure `{written}` can be a depth or a number",

@@ -5,7 +5,7 @@ Plain functions over lines and words; nothing is kept.
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Sequence
 
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind
@@ -24,7 +24,7 @@ _OPEN_END = frozenset(
 )
 
 
-def stands_position_first(text: str, lines: Iterable[Line]) -> bool:
+def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
     before = behind = 0
     for line in lines:
@@ -37,6 +37,27 @@ def stands_position_first(text: str, lines: Iterable[Line]) -> bool:
             before += 1
         else:
             behind += 1
+    if before == behind == 0:
+        return _alternates_position_first(text, lines)
+    return before > behind
+
+
+def _alternates_position_first(text: str, lines: Sequence[Line]) -> bool:
+    """Whether, with positions and words on lines of their own, the positions come first."""
+    behind_verb = True
+    before = behind = 0
+    for line in lines:
+        if not line.elements:
+            continue
+        words = any(tells(text, e) for e in line.elements)
+        if line.has("verb") and not words:
+            behind_verb = not line.has("point", "half")
+            continue
+        if behind_verb and line.has("point", "half", "verb") and not words:
+            before += 1
+        elif behind_verb:
+            behind += 1
+        behind_verb = False
     return before > behind
 
 

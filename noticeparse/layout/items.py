@@ -282,8 +282,11 @@ class _Cutter:
         kinds = {e.kind for e in line.elements if not is_connector(self.text[e.start : e.end])}
         if not kinds <= {*PLACES, "label", "bar"}:
             return False
-        parts = split_phrase(self._text_of_pieces(item.words)).parts
-        return bool(parts) and parts[-1].kind in ("joining", "bounded", "from_", "separator")
+        words = self._text_of_pieces(item.words)
+        parts = split_phrase(words).parts
+        if not parts or words.rstrip(" .,:").endswith("above") or "these" in words:
+            return False
+        return parts[-1].kind in ("joining", "bounded", "from_", "separator")
 
     def _text_of_pieces(self, pieces: Sequence[Piece]) -> str:
         return " ".join(self.text[start:end] for start, end in pieces)

@@ -222,11 +222,19 @@ class _LineReader:
             if touches or not (gap or (letter.isalpha() and letter.islower())):
                 return "words"
             return kind
+        if kind == "verb" and text[end - 2 : end].lower() == "ed" and _runs_on(text, end):
+            # `established in …` behind a line end is prose; a past tense commands only in columns.
+            return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
             return kind
         return "words"
+
+
+def _runs_on(text: str, end: int) -> bool:
+    """Whether a single blank and another word follow."""
+    return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
 
 
 def _give_words(found: list[Element], words: list[int]) -> None:

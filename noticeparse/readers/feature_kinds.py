@@ -71,7 +71,7 @@ class _Settling:
         lit = self.is_lit(head)
         if known.form in ("buoy", "beacon"):
             return self.mark(head, known.form, known.s57, lit)
-        return Settled(head.value, known.s57, lit and (known.lit or bool(self.aids.lights)))
+        return Settled(head.value, known.s57, lit)
 
     def is_lit(self, head: Item) -> bool:
         said = {item.value for item in self.told.roles("lit")}

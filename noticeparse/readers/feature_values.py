@@ -18,7 +18,7 @@ from noticeparse.readers.words import Item
 from noticeparse.records.depth import Clearance, Depth, DepthKind
 from noticeparse.records.feature import Ais, Racon, Sound, Status
 from noticeparse.records.light import Light
-from noticeparse.vocabulary import kinds
+from noticeparse.vocabulary import find, kinds, word_key
 
 _LIGHT_ROLES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais"))
 _BETWEEN = frozenset(("with", "sectors", "sector", "showing", "shown", "and", "&"))
@@ -116,12 +116,14 @@ def read_amounts(
             reading = read_depth(item.text, chart_unit)
             depths += [reading.depth] if reading.depth and s57 in _DEPTH_CLASSES else []
             faults += [one.shifted(item.start) for one in reading.faults]
+            if amounts.clearance is not None and reading.clearance is not None:
+                faults.append(_fault("feature-clearances-several", item))
             amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
         elif item.role == "height" or (item.role == "measure" and s57 in _HEIGHT_CLASSES):
             height = read_height(item.text)
             faults += [one.shifted(item.start) for one in height.faults]
             amounts = amounts._replace(height_m=height.height_m)
-        elif item.role in ("measure", "number", "code") and not item.bracketed:
+        elif item.role in ("measure", "number", "code"):
             faults += _unread_figure(item, kind, s57)
     return amounts._replace(depth=_one_depth(text, items, depths, kind, faults))
 
@@ -131,12 +133,19 @@ def _is_depth(item: Item, s57: str) -> bool:
     return s57 in _DEPTH_CLASSES or (small and s57 not in _HEIGHT_CLASSES)
 
 
+def _fault(code: str, item: Item) -> Fault:
+    return Fault(code, item.start, item.end, {"written": shown(item.text)})
+
+
 def _unread_figure(item: Item, kind: str, s57: str) -> list[Fault]:
-    if item.role == "number" and s57 in _DEPTH_CLASSES and s57 not in _NAMED_CLASSES:
-        return [Fault("feature-figure-unclear", item.start, item.end, {"written": item.text})]
+    if item.bracketed:
+        # On charts a figure in brackets may be a height, a number of things or a year.
+        return [_fault("feature-figure-in-brackets", item)]
     if takes_number(kind, s57):
         return []
-    return [Fault("feature-figure-unread", item.start, item.end, {"written": item.text})]
+    if item.role == "number" and s57 in _DEPTH_CLASSES:
+        return [_fault("feature-figure-unclear", item)]
+    return [_fault("feature-figure-unread", item)]
 
 
 def _one_depth(
@@ -185,24 +194,27 @@ def read_name(
 ) -> str | None:
     """The name or number: quoted, numbered, or a proper name; its parts in text order."""
     parts: list[str] = []
+    last_end = head_end
     for item in items:
         if item.role == "quoted":
             parts.append(" ".join(item.text.strip('"').split()))
+        elif item.role == "proper" and parts and text[last_end : item.start] == " ":
+            parts[-1] += " " + item.text
         elif item.role in ("numbered", "proper"):
-            joined = (
-                parts and item.role == "proper" and text[: item.start].endswith(parts[-1] + " ")
-            )
-            words = " ".join(item.text.split())
-            parts[-1:] = [f"{parts[-1]} {words}"] if joined else [*parts[-1:], words]
-        elif item.role in ("number", "code", "unknown") and not item.bracketed:
-            if takes_number(kind, s57) and _is_bare_name(text, item, head_end, kind):
-                parts.append(item.text)
+            parts.append(" ".join(item.text.split()))
+        elif not _is_bare_name(text, item, last_end, kind, s57):
+            continue
+        else:
+            parts.append(item.text)
+        last_end = item.end
     return " ".join(parts) or None
 
 
-def _is_bare_name(text: str, item: Item, head_end: int, kind: str) -> bool:
-    # Directly behind the kind only: what comes later may be a figure of something else.
-    if text[head_end : item.start].strip(" .") or not head_end:
+def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> bool:
+    # Directly behind the kind or name only: what comes later may be a figure of something else.
+    if item.role not in ("number", "code", "unknown") or item.bracketed or not last_end:
+        return False
+    if not takes_number(kind, s57) or text[last_end : item.start].strip(" ."):
         return False
     if item.role != "unknown":
         return True
@@ -211,8 +223,10 @@ def _is_bare_name(text: str, item: Item, head_end: int, kind: str) -> bool:
     return len(item.text) == 1 and item.text.isupper() and not (is_mark and item.text in "RGYBW")
 
 
-def read_status(items: Iterable[Item], amounts: Amounts) -> tuple[list[Status], int | None]:
-    """Status words in text order, and the year of a report."""
+def read_status(
+    items: Iterable[Item], amounts: Amounts, aids: Aids
+) -> tuple[list[Status], int | None]:
+    """Status words in text order, with those in a light's remarks, and the year of a report."""
     status: list[Status] = []
     year = amounts.reported_year
     for item in items:
@@ -224,6 +238,10 @@ def read_status(items: Iterable[Item], amounts: Amounts) -> tuple[list[Status], 
                 word, year = "reported", int(digits)
         if word and word not in status:
             status.append(cast(Status, word))
+    for remark in (remark for light in aids.lights for remark in light.remarks):
+        sense = find(word_key(remark))
+        if sense is not None and sense.role == "status" and sense.value not in status:
+            status.append(cast(Status, sense.value))
     quality = amounts.depth.quality if amounts.depth else None
     if quality and quality.startswith("value reported") and "reported" not in status:
         status.append("reported")

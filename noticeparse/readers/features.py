@@ -83,7 +83,7 @@ def leads_feature(text: str) -> bool:
     if not words:
         return False
     first = words[0]
-    if first.role == "racon" or (first.role == "ais" and len(words) > 1):
+    if first.role == "racon" or (first.role == "ais" and len(told.items) > 1):
         return True
     if first.role == "depth":
         return depth_kind(first.text, alone=False) is not None
@@ -173,7 +173,7 @@ class _Reading:
         self.check_words(kind, s57, form)
         head_end = self.told.head.end if self.told.head else 0
         companions = self.companions(described=shape.topmark is not None)
-        status, year = read_status(items, amounts)
+        status, year = read_status(items, amounts, aids)
         lights = [_with_function(light, kind) for light in aids.lights]
         feature = Feature(
             kind=kind,
@@ -228,6 +228,10 @@ class _Reading:
             is_part = item.role == "part" and s57 == "LIGHTS"
             if item.role in _TELLING or is_part:
                 add(found, item.sense.attributes)
+        if s57 == "RESARE":
+            # `restricted area, entry prohibited`: the restriction stands behind the area.
+            for item in self.told.roles("kind"):
+                add(found, {k: v for k, v in _codes_of(item).items() if k == "RESTRN"})
         quality = amounts.depth.quality if amounts.depth else None
         if quality in QUALITIES:
             add(found, {"QUASOU": [QUALITIES[quality]]})
@@ -261,6 +265,10 @@ class _Reading:
         behind = self.told.after_head
         if behind is not None and len(behind.text) > 2 and kind != "unknown":
             self.blame("feature-words-behind-kind", behind.start, behind.end)
+
+
+def _codes_of(item: Item) -> Attributes:
+    return {**kinds()[item.value].attributes, **(item.sense.attributes if item.sense else {})}
 
 
 _OF_SHAPE = frozenset(("COLOUR", "BOYSHP", "BCNSHP"))
