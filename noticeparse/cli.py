@@ -11,8 +11,8 @@ from typing import Any
 
 import click
 
-from noticeparse.outlet import ReaderGone, say, silence
-from noticeparse.statuses import NOT_READ, READ
+from noticeparse.console.outlet import ReaderGone, say, silence
+from noticeparse.console.statuses import NOT_READ, READ
 from noticeparse.version import VERSION
 from noticeparse.writers import FORMATS
 
@@ -34,7 +34,7 @@ def _examples(*lines: str, statuses: bool = True) -> str:
 
 
 def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
-    from noticeparse.commands import run
+    from noticeparse.console.commands import run
 
     click.get_current_context().exit(run(lambda: command(*arguments, **options)))
 
@@ -120,7 +120,7 @@ def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -
     """
     if is_indented and form != "json":
         raise click.UsageError("--indent goes with --format json only")
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.parse, files, form=form, out=out, is_indented=is_indented)
 
@@ -139,7 +139,7 @@ def check(files: Sequence[str], on_one_line: bool) -> None:
     Each begins `file:line:column: severity code: message`; the words in question and a hint come
     below. The counts go to standard error.
     """
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.check, files, on_one_line=on_one_line)
 
@@ -154,7 +154,7 @@ def charts(files: Sequence[str]) -> None:
     The notices for a chart stand in the order of their application: a notice behind the one that
     must be on the chart before it, else the lower number first, temporary and preliminary last.
     """
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.charts, files)
 
@@ -205,7 +205,7 @@ def depth(texts: Sequence[str], form: str) -> None:
 
 
 def _values(kind: str, texts: Sequence[str], form: str) -> None:
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.values, kind, texts, form=form)
 
@@ -216,7 +216,7 @@ def schema() -> None:
 
     It describes (draft 2020-12) what parse writes for one input in the format json.
     """
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.schema)
 
@@ -237,7 +237,7 @@ def explain(codes: Sequence[str], is_all: bool) -> None:
     """
     if bool(codes) == is_all:
         raise click.UsageError("give codes, or --all")
-    from noticeparse import commands
+    from noticeparse.console import commands
 
     _run(commands.explain, codes, is_all=is_all)
 

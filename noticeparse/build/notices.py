@@ -153,12 +153,23 @@ class NoticeBuilder:
                 headless += draft.items
                 continue
             found += self._headed(draft)
+        if not has_heads:
+            found = self._in_heading()
+            has_heads = bool(found)
         if not headless:
             return found
         if has_heads and not any(section.items for section in found):
             return [section._replace(items=headless) for section in found]
         extent = (_start(headless), _end(headless))
         return [_Section(ChartHead(), headless, extent), *found]
+
+    def _in_heading(self) -> list[_Section]:
+        """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""
+        found: list[_Section] = []
+        for start, end in self.draft.heading:
+            head = read_head(self.context.text[start:end], self.context.year)
+            found += [_Section(chart, [], (start, end)) for chart in head.charts if chart.chart]
+        return found
 
     def _headed(self, draft: ChartDraft) -> list[_Section]:
         words = gather(self.context.text, draft.head)

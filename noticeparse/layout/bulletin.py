@@ -102,6 +102,8 @@ class _Reader:
             return
         if self.tables.takes_row(line):
             return
+        if self.tables.block_is_open and self.tables.takes_key(line):
+            return
         opening = notice_opening(self.text, line)
         if opening is not None:
             self._notice_line(line, opening)

@@ -29,6 +29,11 @@ class TableReader:
         self._block: Cells = {}
         self._last_role = ""
 
+    @property
+    def block_is_open(self) -> bool:
+        """Whether a record of keys is under way."""
+        return bool(self._block)
+
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
         titles = read_titles(self.text, line)

@@ -39,7 +39,7 @@ def settle_kind(text: str, told: Told, aids: Aids, faults: list[Fault]) -> Settl
 def narrow_kind(kind: str, told: Told, depth: Depth | None, *, is_lit: bool) -> str:
     """The narrower kind that depth, danger, water level and status make of it."""
     words = {item.value for item in told.items if item.role in ("wreck", "water", "status")}
-    if any(item.value == "light_sector_change" for item in told.roles("kind")):
+    if any(i.value == "light_sector_change" and not i.bracketed for i in told.roles("kind")):
         words.add("sectors")
     if depth is not None and depth.value_m is not None and depth.quality != SAFE_CLEARANCE_QUALITY:
         words.add(depth.kind)

@@ -28,6 +28,7 @@ _DEPTH_CLASSES = frozenset(
         "DMPGRD", "DWRTPT", "DWRTCL", "RECTRC", "BERTHS", "UNSARE",
     )
 )  # fmt: skip
+_DEPTH_AREAS = frozenset(("SOUNDG", "DEPCNT", "DEPARE", "DRGARE", "SWPARE"))
 _HEIGHT_CLASSES = frozenset(
     (
         "LNDMRK", "LNDELV", "LNDARE", "SILTNK", "CRANES", "PYLONS", "OFSPLF", "FORSTC", "BUISGL",
@@ -123,29 +124,36 @@ def read_amounts(
             height = read_height(item.text)
             faults += [one.shifted(item.start) for one in height.faults]
             amounts = amounts._replace(height_m=height.height_m)
-        elif item.role in ("measure", "number", "code"):
-            faults += _unread_figure(item, kind, s57)
     return amounts._replace(depth=_one_depth(text, items, depths, kind, faults))
 
 
 def _is_depth(item: Item, s57: str) -> bool:
-    small = any(character in "₀₁₂₃₄₅₆₇₈₉" for character in item.text)
-    return s57 in _DEPTH_CLASSES or (small and s57 not in _HEIGHT_CLASSES)
+    if any(character in "₀₁₂₃₄₅₆₇₈₉" for character in item.text):
+        return s57 not in _HEIGHT_CLASSES
+    # `wreck, mast (2 m) showing`: a bracket behind an object seldom holds its depth.
+    return s57 in (_DEPTH_AREAS if item.bracketed else _DEPTH_CLASSES)
+
+
+def unread_figures(items: Iterable[Item], used: frozenset[int], s57: str) -> list[Fault]:
+    """A fault for each figure that went into no value and no name."""
+    faults = []
+    for item in items:
+        if item.role not in ("measure", "number", "code") or item.start in used:
+            continue
+        if item.role == "measure" and (_is_depth(item, s57) or s57 in _HEIGHT_CLASSES):
+            continue
+        code = "feature-figure-unread"
+        if item.bracketed:
+            # On charts a figure in brackets may be a height, a number of things or a year.
+            code = "feature-figure-in-brackets"
+        elif item.role == "number" and s57 in _DEPTH_CLASSES:
+            code = "feature-figure-unclear"
+        faults.append(_fault(code, item))
+    return faults
 
 
 def _fault(code: str, item: Item) -> Fault:
     return Fault(code, item.start, item.end, {"written": shown(item.text)})
-
-
-def _unread_figure(item: Item, kind: str, s57: str) -> list[Fault]:
-    if item.bracketed:
-        # On charts a figure in brackets may be a height, a number of things or a year.
-        return [_fault("feature-figure-in-brackets", item)]
-    if takes_number(kind, s57):
-        return []
-    if item.role == "number" and s57 in _DEPTH_CLASSES:
-        return [_fault("feature-figure-unclear", item)]
-    return [_fault("feature-figure-unread", item)]
 
 
 def _one_depth(
@@ -191,9 +199,10 @@ def takes_number(kind: str, s57: str) -> bool:
 
 def read_name(
     text: str, items: Sequence[Item], *, kind: str, s57: str, head_end: int
-) -> str | None:
-    """The name or number: quoted, numbered, or a proper name; its parts in text order."""
+) -> tuple[str | None, frozenset[int]]:
+    """The name or number, its parts in text order, and where the parts start."""
     parts: list[str] = []
+    used: list[int] = []
     last_end = head_end
     for item in items:
         if item.role == "quoted":
@@ -206,8 +215,9 @@ def read_name(
             continue
         else:
             parts.append(item.text)
+        used.append(item.start)
         last_end = item.end
-    return " ".join(parts) or None
+    return " ".join(parts) or None, frozenset(used)
 
 
 def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> bool:

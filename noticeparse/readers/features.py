@@ -21,8 +21,9 @@ from noticeparse.readers.feature_values import (
     read_name,
     read_status,
     read_structure,
+    unread_figures,
 )
-from noticeparse.readers.marks import Body, Shape, read_body, read_shape
+from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import Legend, divide, place
 from noticeparse.readers.told import Companion, Told, depth_kind, gather
 from noticeparse.readers.words import Item
@@ -32,7 +33,7 @@ from noticeparse.records.light import Light
 from noticeparse.vocabulary import kinds
 from noticeparse.vocabulary.codes import QUALITIES, Attributes, add
 
-_TELLING = frozenset(("status", "quality", "condition", "water", "category"))
+_TELLING = frozenset(("status", "quality", "condition", "water"))
 _LEADING = frozenset(
     (
         "kind", "category", "colour", "shape", "counted", "lit", "proper", "part", "virtual",
@@ -162,8 +163,11 @@ class _Reading:
         amounts = read_amounts(
             text, items, kind=kind, s57=s57, chart_unit=self.chart_unit, faults=self.faults
         )
+        head_end = self.told.head.end if self.told.head else 0
+        name, used = read_name(text, items, kind=kind, s57=s57, head_end=head_end)
+        self.faults += unread_figures(items, used, s57)
         kind = narrow_kind(kind, self.told, amounts.depth, is_lit=lit)
-        form = kinds()[kind].form if kind in kinds() else ""
+        form = _form(kind)
         body = Body([], None, {})
         if s57 != "LIGHTS":
             body = read_body(items, is_mark=bool(form), is_safe_water=kind == "buoy_safe_water")
@@ -171,7 +175,6 @@ class _Reading:
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)
         self.check_words(kind, s57, form)
-        head_end = self.told.head.end if self.told.head else 0
         companions = self.companions(described=shape.topmark is not None)
         status, year = read_status(items, amounts, aids)
         lights = [_with_function(light, kind) for light in aids.lights]
@@ -179,7 +182,7 @@ class _Reading:
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
             text=_collapsed(text),
-            name=read_name(text, items, kind=kind, s57=s57, head_end=head_end),
+            name=name,
             legend=None,
             light=lights[0] if lights else None,
             more_lights=lights[1:],
@@ -223,11 +226,14 @@ class _Reading:
         if is_head and head is not None and head.sense is not None:
             add(found, {k: v for k, v in head.sense.attributes.items() if k not in _OF_SHAPE})
         for item in self.told.items:
-            if item.sense is None or (item.role == "category" and kind == "ais_virtual"):
+            if item.sense is None:
                 continue
             is_part = item.role == "part" and s57 == "LIGHTS"
             if item.role in _TELLING or is_part:
                 add(found, item.sense.attributes)
+        if _form(kind) in ("buoy", "beacon"):
+            for item in category_items(self.told.items):
+                add(found, item.sense.attributes if item.sense else {})
         if s57 == "RESARE":
             # `restricted area, entry prohibited`: the restriction stands behind the area.
             for item in self.told.roles("kind"):
@@ -265,6 +271,11 @@ class _Reading:
         behind = self.told.after_head
         if behind is not None and len(behind.text) > 2 and kind != "unknown":
             self.blame("feature-words-behind-kind", behind.start, behind.end)
+
+
+def _form(kind: str) -> str:
+    known = kinds().get(kind)
+    return known.form if known else ""
 
 
 def _codes_of(item: Item) -> Attributes:

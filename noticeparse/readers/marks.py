@@ -140,12 +140,28 @@ def _shape_word(item: Item, word: str) -> str:
     return last if last in _POLE_WORDS else word
 
 
-def category_of(items: Iterable[Item]) -> tuple[str | None, Item | None]:
-    """The category told, and the item that contradicts it where two do not go together."""
-    found: Item | None = None
-    for item in items:
+_SIDES = frozenset(("port", "starboard"))
+
+
+def category_items(items: Sequence[Item]) -> list[Item]:
+    """The items that tell a category; `Port` before an unknown word begins a name."""
+    found: list[Item] = []
+    for at, item in enumerate(items):
         if item.role != "category":
             continue
+        behind = items[at + 1] if at + 1 < len(items) else None
+        named = behind is not None and behind.role in ("unknown", "proper", "place")
+        if item.text.lower() in _SIDES and named and behind is not None:
+            if behind.start - item.end <= 1:
+                continue
+        found.append(item)
+    return found
+
+
+def category_of(items: Sequence[Item]) -> tuple[str | None, Item | None]:
+    """The category told, and the item that contradicts it where two do not go together."""
+    found: Item | None = None
+    for item in category_items(items):
         if found is None or item.value.startswith(found.value):
             found = item
         elif not found.value.startswith(item.value):

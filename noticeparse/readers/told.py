@@ -54,8 +54,8 @@ def gather(phrase: Phrase) -> Told:
     """What the segments of a phrase tell."""
     runs: list[list[Item]] = []
     companions: list[Companion] = []
-    for segment in phrase.segments:
-        runs += _own_runs(segment, companions)
+    for index, segment in enumerate(phrase.segments):
+        runs += _own_runs(segment, companions, opens=index == 0)
     head, run = _head(runs)
     return Told(
         items=tuple(item for one in runs for item in one),
@@ -66,8 +66,10 @@ def gather(phrase: Phrase) -> Told:
     )
 
 
-def _own_runs(segment: Segment, companions: list[Companion]) -> list[list[Item]]:
-    own = _with_lit_structure(look_up(segment.pieces))
+def _own_runs(
+    segment: Segment, companions: list[Companion], *, opens: bool
+) -> list[list[Item]]:
+    own = _with_lit_structure(look_up(segment.pieces, opens=opens))
     before, joined = _joined(own)
     if joined is not None:
         companions.append(joined)

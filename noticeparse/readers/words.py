@@ -44,14 +44,19 @@ class _Atom(NamedTuple):
     type: str
 
 
-def look_up(tokens: Sequence[Token], *, base: int = 0, bracketed: bool = False) -> list[Item]:
-    """The items of one run; `base` is the offset of the run's text in the whole."""
+def look_up(
+    tokens: Sequence[Token], *, base: int = 0, bracketed: bool = False, opens: bool = True
+) -> list[Item]:
+    """The items of one run; `base` is the offset of the run's text in the whole.
+
+    `opens` tells that the run stands first in its phrase, where a capital means nothing.
+    """
     items: list[Item] = []
     atoms: list[_Atom] = []
-    proper = proper_name(tokens)
+    proper = proper_name(tokens, whole=not opens)
     for index, token in enumerate(tokens):
         if token.type in _LOOKED_UP and index not in proper:
-            atoms += _atoms(token)
+            atoms += _atoms(token, first=index == 0)
             continue
         items += _match(atoms, base, bracketed)
         atoms = []
@@ -73,13 +78,14 @@ def _inside(token: Token, at: int) -> list[Item]:
     return items
 
 
-def _atoms(token: Token) -> list[_Atom]:
+def _atoms(token: Token, *, first: bool) -> list[_Atom]:
     start, end = place(token)
     if token.type != "WORD":
         return [_Atom(key_of(token), start, end, str(token), token.type)]
     atoms = []
     for word in token.split("-"):
-        if word.lower() not in _ARTICLES:
+        # `berth A` has a name, `A berth` an article.
+        if word.lower() not in _ARTICLES or (word == "A" and not first):
             atoms.append(_Atom(word_key(word), start, start + len(word), word, "WORD"))
         start += len(word) + 1
     return atoms

@@ -11,20 +11,20 @@ import os
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
-from noticeparse.outlet import NotWritable, Outlet, ReaderGone, say
-from noticeparse.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
+from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 
 if TYPE_CHECKING:
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
-    from noticeparse.session import Session
+    from noticeparse.console.session import Session
 
 
 def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
     """Write the bulletins of `files` in a format, to the file `out` where one is given."""
-    from noticeparse.session import Session
+    from noticeparse.console.session import Session
     from noticeparse.writers import find_writer
     from noticeparse.writers.json_out import write_indented
 
@@ -60,7 +60,7 @@ def _is_same_file(out: str, file: str) -> bool:
 def check(files: Sequence[str], *, on_one_line: bool) -> int:
     """Write the findings of `files`, and their counts to standard error."""
     from noticeparse.pipeline import CAUTION
-    from noticeparse.session import Session
+    from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
@@ -85,7 +85,7 @@ def charts(files: Sequence[str]) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import order_by_chart
     from noticeparse.pipeline import CAUTION
-    from noticeparse.session import Session
+    from noticeparse.console.session import Session
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted
 

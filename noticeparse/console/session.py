@@ -10,9 +10,9 @@ from typing import NamedTuple
 
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
-from noticeparse.progress import Progress
+from noticeparse.console.progress import Progress
 from noticeparse.records.bulletin import Bulletin
-from noticeparse.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.writers.quoting import visible
 
 

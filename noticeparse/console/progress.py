@@ -10,7 +10,7 @@ import importlib.util
 import sys
 from typing import TYPE_CHECKING
 
-from noticeparse.outlet import say
+from noticeparse.console.outlet import say
 
 if TYPE_CHECKING:
     from rich.progress import Progress as Bar

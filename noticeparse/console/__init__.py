@@ -1,0 +1,1 @@
+"""What the command line does between its arguments and the writers: streams, messages, statuses."""
