@@ -133,7 +133,7 @@ def _international(steps: list[Step]) -> str | None:
 
 def _in_order(steps: list[Step]) -> tuple[list[Step], bool]:
     """Each step behind those it waits for; of those that wait for none the lowest number first."""
-    waits = [_waits_for(step, steps) for step in steps]
+    waits = _waits(steps)
     followers: dict[int, list[int]] = defaultdict(list)
     for index, others in enumerate(waits):
         for other in others:
@@ -161,20 +161,24 @@ def _in_order(steps: list[Step]) -> tuple[list[Step], bool]:
     return ordered, is_circular
 
 
-def _waits_for(step: Step, steps: list[Step]) -> list[int]:
-    ref = step.previous
-    if ref is None:
-        return []
-    return [
-        index
-        for index, other in enumerate(steps)
-        if other.notice is not step.notice and _is_named(other.notice, ref)
-    ]
+def _waits(steps: list[Step]) -> list[list[int]]:
+    """For each step the indexes of those that its previous notice means."""
+    by_number: dict[int | None, list[int]] = defaultdict(list)
+    for index, step in enumerate(steps):
+        by_number[step.notice.number].append(index)
+    waits: list[list[int]] = []
+    for step in steps:
+        ref = step.previous
+        near = by_number.get(ref.number, []) if ref else []
+        others = (index for index in near if steps[index].notice is not step.notice)
+        waits.append([one for one in others if ref and _is_named(steps[one].notice, ref)])
+    return waits
 
 
 def _is_named(notice: Notice, ref: NoticeRef) -> bool:
+    """Whether `ref` means a notice of its number."""
     same_year = notice.year == ref.year or notice.year is None or ref.year is None
-    return notice.number == ref.number and notice.status == ref.status and same_year
+    return notice.status == ref.status and same_year
 
 
 def _rank(notice: Notice) -> tuple[int, int, int]:

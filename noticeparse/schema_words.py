@@ -125,6 +125,7 @@ _WORDS = {
     "Finding.code": "stable code of the finding catalogue",
     "Light.colours": "letters in order; W where none is written",
     "Light.remarks": "words in brackets behind the character, as written",
+    "Light.rhythm": "the rhythm; an alternating light has the rhythm that alternates",
     "Notice.id": "number, mark and year, `2417(T)/26`; null in a fragment",
     "Notice.status": "permanent where nothing else is marked",
     "NoticeRef.status": "permanent where nothing else is marked",

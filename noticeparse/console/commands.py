@@ -15,11 +15,11 @@ from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 
 if TYPE_CHECKING:
+    from noticeparse.console.session import Session
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
-    from noticeparse.console.session import Session
 
 
 def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
@@ -59,8 +59,8 @@ def _is_same_file(out: str, file: str) -> bool:
 
 def check(files: Sequence[str], *, on_one_line: bool) -> int:
     """Write the findings of `files`, and their counts to standard error."""
-    from noticeparse.pipeline import CAUTION
     from noticeparse.console.session import Session
+    from noticeparse.pipeline import CAUTION
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
@@ -84,8 +84,8 @@ def check(files: Sequence[str], *, on_one_line: bool) -> int:
 def charts(files: Sequence[str]) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import order_by_chart
-    from noticeparse.pipeline import CAUTION
     from noticeparse.console.session import Session
+    from noticeparse.pipeline import CAUTION
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted
 

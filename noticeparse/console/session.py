@@ -8,11 +8,11 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from noticeparse.console.progress import Progress
+from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
-from noticeparse.console.progress import Progress
 from noticeparse.records.bulletin import Bulletin
-from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.writers.quoting import visible
 
 

@@ -26,6 +26,9 @@ _OPEN_END = frozenset(
 
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
+    told = _told_by_verbs(text, lines)
+    if told:
+        return told > 0
     before = behind = 0
     for line in lines:
         first = next((e for e in line.elements if e.kind in PLACES or tells(text, e)), None)
@@ -40,6 +43,29 @@ def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     if before == behind == 0:
         return _alternates_position_first(text, lines)
     return before > behind
+
+
+def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
+    """Verbs that stand between position and feature, or before the position, less the others."""
+    balance = 0
+    for line in lines:
+        for index, element in enumerate(line.elements):
+            if element.kind != "verb":
+                continue
+            behind = next((e for e in line.elements[index + 1 :] if e.kind in ("words", "point")), None)
+            if behind is None:
+                continue
+            before = line.elements[index - 1] if index else None
+            if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
+                continue
+            in_columns = (
+                before is not None
+                and before.kind in (*PLACES, "bar")
+                and element.gap
+                and any(e.kind in PLACES for e in line.elements[:index])
+            )
+            balance += 1 if behind.kind == "point" or in_columns else -1
+    return balance
 
 
 def _alternates_position_first(text: str, lines: Sequence[Line]) -> bool:

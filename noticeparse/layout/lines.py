@@ -227,6 +227,8 @@ class _LineReader:
             return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
+        if kind == "chart" and text[before_end - 1] == ",":
+            return kind
         if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
             return kind
         return "words"

@@ -140,6 +140,9 @@ class RowReader:
         self._set_words(item, cells)
         self._set_old_new(item, cells)
         self._set_label(item, cells)
+        radius = _span(cells.get("radius", []))
+        if radius is not None:
+            item.tail.append(radius)
         item.pieces = sorted(
             (e.start, e.end) for role, cell in cells.items() if role not in _HEAD_ROLES for e in cell
         )

@@ -158,6 +158,8 @@ class TableReader:
         if role in self._block and not (role == self._last_role and role in _LISTED):
             self.end_block()
         self._block.setdefault("key", []).append(key)
+        if role == "radius":
+            values = [key, *values]
         self._block.setdefault(role, []).extend(values)
         self._last_role = role
 

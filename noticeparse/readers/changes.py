@@ -7,15 +7,12 @@ one change of `light`.  What cannot be read as a change is an error, never a gue
 
 from __future__ import annotations
 
-from functools import cache, lru_cache
+from functools import lru_cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
-from lark.exceptions import LarkError
-
-from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.change_parts import Part, divide_change
 from noticeparse.readers.change_values import Value, light_value, read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -40,87 +37,6 @@ class ChangeReading(NamedTuple):
     faults: tuple[Fault, ...]
 
 
-class _Part(NamedTuple):
-    """One part between separators; stretches as (start, end) of the text."""
-
-    subject: tuple[int, int] | None
-    property: Token | None = None
-    old: tuple[int, int] | None = None
-    new: tuple[int, int] | None = None
-    is_change: bool = True
-
-
-class _Tagged(NamedTuple):
-    role: str
-    stretch: tuple[int, int]
-
-
-@v_args(inline=True)
-class _Builder(Transformer[Token, tuple[_Part, ...]]):
-    """Rule by rule at parse time; keeps no state."""
-
-    def change(self, *parts: _Part) -> tuple[_Part, ...]:
-        return parts
-
-    def stretch(self, *tokens: Token) -> tuple[int, int]:
-        return place(tokens[0])[0], place(tokens[-1])[1]
-
-    value = stretch
-
-    def property(self, token: Token) -> Token:
-        return token
-
-    def of(self, stretch: tuple[int, int]) -> _Tagged:
-        return _Tagged("of", stretch)
-
-    def old(self, stretch: tuple[int, int]) -> _Tagged:
-        return _Tagged("old", stretch)
-
-    def becomes(self, stretch: tuple[int, int]) -> _Tagged:
-        return _Tagged("new", stretch)
-
-    def subject(self, stretch: tuple[int, int]) -> _Part:
-        return _Part(stretch, is_change=False)
-
-    def renewed(self, *parts: Any) -> _Part:
-        return _part(parts)
-
-    def amended(self, *parts: Any) -> _Part:
-        return _part(parts)
-
-    def amended_from(self, *parts: Any) -> _Part:
-        made = _part(
-            [part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)]
-        )
-        bare = [part for part in parts if not isinstance(part, Token | _Tagged)]
-        old = bare[-1]
-        return made._replace(old=old, subject=bare[0] if len(bare) > 1 else None)
-
-
-def _part(parts: Any) -> _Part:
-    tagged = {part.role: part.stretch for part in parts if isinstance(part, _Tagged)}
-    words = [part for part in parts if isinstance(part, Token)]
-    plain = [part for part in parts if not isinstance(part, Token | _Tagged)]
-    return _Part(
-        subject=plain[0] if plain else tagged.get("of"),
-        property=words[0] if words else None,
-        old=tagged.get("old"),
-        new=tagged.get("new"),
-    )
-
-
-@cache
-def _parser() -> Lark:
-    return grammar.build("change", "change", callbacks=_Builder())
-
-
-def _parts(text: str) -> tuple[_Part, ...]:
-    try:
-        return _parser().parse(text)  # type: ignore[return-value]
-    except LarkError:
-        return ()
-
-
 @lru_cache(maxsize=4096)
 def read_change(text: str, chart_unit: ChartUnit | None = None) -> ChangeReading:
     """The feature and its changes; no readable change is an error fault."""
@@ -141,7 +57,7 @@ class _Reading:
         )
 
     def change(self) -> ChangeReading:
-        parts = self.joined(list(_parts(self.text)))
+        parts = self.joined(list(divide_change(self.text)))
         clauses = [part for part in parts if part.is_change]
         if not clauses:
             parts, clauses = self.sectors_alone(parts)
@@ -157,12 +73,12 @@ class _Reading:
         feature = self.before(feature, changes)
         return self.closed(feature, changes)
 
-    def sectors_alone(self, parts: list[_Part]) -> tuple[list[_Part], list[_Part]]:
+    def sectors_alone(self, parts: list[Part]) -> tuple[list[Part], list[Part]]:
         """A list of sectors without `to`, which can only be the new one."""
         for at, part in enumerate(parts):
             if part.subject and value_property(self.text[slice(*part.subject)]) == {"sectors"}:
                 self.blame("change-new-assumed", *part.subject)
-                made = _Part(None, new=part.subject)
+                made = Part(None, new=part.subject)
                 return [*parts[:at], made, *parts[at + 1 :]], [made]
         return parts, []
 
@@ -170,9 +86,9 @@ class _Reading:
         self.faults.sort(key=lambda fault: (fault.start, fault.end))
         return ChangeReading(feature, tuple(changes), tuple(self.faults))
 
-    def joined(self, parts: list[_Part]) -> list[_Part]:
+    def joined(self, parts: list[Part]) -> list[Part]:
         """Gives a value that a comma divides (`to red, white and black`) its later parts."""
-        made: list[_Part] = []
+        made: list[Part] = []
         for part in parts:
             last = made[-1] if made else None
             if last is not None and last.new is not None and not part.is_change and part.subject:
@@ -182,7 +98,7 @@ class _Reading:
             made.append(part)
         return made
 
-    def feature(self, parts: list[_Part], clauses: list[_Part]) -> Feature:
+    def feature(self, parts: list[Part], clauses: list[Part]) -> Feature:
         stretches = [part.subject for part in parts if part.subject is not None]
         named = [one for one in stretches if not self.is_value(one)]
         if not named:
@@ -207,7 +123,7 @@ class _Reading:
         words = self.text[slice(*stretch)]
         return not has_kind(words) and value_property(words) <= frozenset(("measure", "number"))
 
-    def unnamed(self, clauses: list[_Part]) -> Feature:
+    def unnamed(self, clauses: list[Part]) -> Feature:
         """The feature where only its property is named: the state before, as far as written."""
         clause = clauses[0]
         words = str(clause.property) if clause.property is not None else ""
@@ -234,7 +150,7 @@ class _Reading:
             value_property(self.text[slice(*stretch)]) & {"light", "light_words", "sectors"}
         )
 
-    def clause(self, clause: _Part, feature: Feature) -> list[Change]:
+    def clause(self, clause: Part, feature: Feature) -> list[Change]:
         stretch = clause.new
         if stretch is None:
             # Only one value stands, and no `to`: an amendment must state the new one.
@@ -257,7 +173,7 @@ class _Reading:
         return changes
 
     def value(
-        self, clause: _Part, feature: Feature, stretch: tuple[int, int], *, is_new: bool
+        self, clause: Part, feature: Feature, stretch: tuple[int, int], *, is_new: bool
     ) -> Value | None:
         start, end = stretch
         value = read_value(
@@ -272,7 +188,7 @@ class _Reading:
                 self.blame("change-value-unread", start, end, property=name)
         return value if value.value is not None else None
 
-    def old(self, clause: _Part, feature: Feature, new: Value) -> Any:
+    def old(self, clause: Part, feature: Feature, new: Value) -> Any:
         stretch = clause.old
         if stretch is None and clause.subject is not None and self.is_value(clause.subject):
             stretch = clause.subject

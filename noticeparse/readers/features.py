@@ -23,8 +23,9 @@ from noticeparse.readers.feature_values import (
     read_structure,
     unread_figures,
 )
+from noticeparse.readers.legends import collapsed, read_legend
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
-from noticeparse.readers.phrases import Legend, divide, place
+from noticeparse.readers.phrases import divide
 from noticeparse.readers.told import Companion, Told, depth_kind, gather
 from noticeparse.readers.words import Item
 from noticeparse.records import feature as records
@@ -58,7 +59,7 @@ def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReadi
     """The feature that a phrase describes; never raises."""
     phrase = divide(text)
     if phrase.legend is not None:
-        return _legend(text, phrase.legend)
+        return FeatureReading(*read_legend(text, phrase.legend))
     return _Reading(text, gather(phrase), chart_unit).feature()
 
 
@@ -110,39 +111,6 @@ def value_property(words: str) -> frozenset[str]:
     return frozenset(item.role for item in told.items)
 
 
-def _legend(text: str, legend: Legend) -> FeatureReading:
-    faults: list[Fault] = []
-    words = None
-    if legend.wording is not None:
-        words = " ".join(legend.wording.strip('"').split()).rstrip(
-            " ,;:" if legend.form == "bare" else ""
-        )
-        start, end = place(legend.wording)
-        if legend.form == "open":
-            faults.append(
-                Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
-            )
-    if legend.after is not None and '"' in legend.after:
-        start, end = place(legend.after)
-        faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
-        words = None
-    kind = "note" if "note" in legend.word.lower() else "legend"
-    return FeatureReading(_plain(text, kind, words), tuple(faults))
-
-
-def _plain(text: str, kind: str, legend: str | None) -> Feature:
-    return Feature(
-        kind=kind, s57=[], text=_collapsed(text), name=None, legend=legend, light=None,
-        more_lights=[], depth=None, clearance=None, height_m=None, colours=[],
-        colour_pattern=None, shape=None, topmark=None, sound=None, racon=None, ais=None,
-        status=[], reported_year=None, companions=[], attributes={},
-    )  # fmt: skip
-
-
-def _collapsed(text: str) -> str:
-    return " ".join(text.split()).strip(" ,;:")
-
-
 class _Reading:
     """One reading of a phrase that is no legend; lives for one call."""
 
@@ -174,14 +142,14 @@ class _Reading:
         shape = Shape(None, None, {})
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)
-        self.check_words(kind, s57, form)
+        self.check_words(kind)
         companions = self.companions(described=shape.topmark is not None)
         status, year = read_status(items, amounts, aids)
         lights = [_with_function(light, kind) for light in aids.lights]
         feature = Feature(
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
-            text=_collapsed(text),
+            text=collapsed(text),
             name=name,
             legend=None,
             light=lights[0] if lights else None,
@@ -262,7 +230,7 @@ class _Reading:
             made.append(records.Companion(role=_role(companion), feature=reading.feature))
         return made
 
-    def check_words(self, kind: str, s57: str, form: str) -> None:
+    def check_words(self, kind: str) -> None:
         for item in self.told.items:
             if item.role == "negation":
                 self.blame("feature-negated", item.start, item.end)

@@ -111,7 +111,9 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
 
 def _is_of_part(behind: Item | None) -> bool:
     """Whether a colour is that of the topmark or the light named behind it."""
-    return behind is not None and (behind.role == "topmark" or behind.value in ("topmark", "light"))
+    return behind is not None and (
+        behind.role == "topmark" or behind.value in ("topmark", "light")
+    )
 
 
 def read_shape(items: Iterable[Item], *, form: str) -> Shape:

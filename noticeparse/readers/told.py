@@ -66,9 +66,7 @@ def gather(phrase: Phrase) -> Told:
     )
 
 
-def _own_runs(
-    segment: Segment, companions: list[Companion], *, opens: bool
-) -> list[list[Item]]:
+def _own_runs(segment: Segment, companions: list[Companion], *, opens: bool) -> list[list[Item]]:
     own = _with_lit_structure(look_up(segment.pieces, opens=opens))
     before, joined = _joined(own)
     if joined is not None:

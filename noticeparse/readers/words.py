@@ -13,7 +13,7 @@ from typing import NamedTuple
 from lark import Token
 
 from noticeparse.readers.phrases import divide, place
-from noticeparse.vocabulary import LONGEST, Sense, find, is_place, key_of, word_key
+from noticeparse.vocabulary import LONGEST, Sense, find, is_known_word, is_place, key_of, word_key
 
 _ARTICLES = frozenset(("a", "an", "the"))
 _LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
@@ -134,5 +134,5 @@ def _is_name(tokens: Sequence[Token], behind: bool) -> bool:
     # A phrase may begin with a capital for no other reason than standing first.
     if len(tokens) < 2 and not behind:
         return False
-    strange = any(find(word_key(word)) is None for token in tokens for word in token.split("-"))
+    strange = any(not is_known_word(word) for token in tokens for word in token.split("-"))
     return strange or (len(tokens) > 1 and is_place(tokens[-1]))

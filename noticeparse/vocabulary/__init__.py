@@ -23,6 +23,7 @@ __all__ = [
     "Sense",
     "categories",
     "find",
+    "is_known_word",
     "is_place",
     "key_of",
     "kinds",
@@ -239,6 +240,18 @@ def _varied(normal: str, sense: Sense) -> Iterator[tuple[str, Sense]]:
             # On charts a buoy is `By`; alone it would be the preposition.
             yield spelling[:-4] + "by", varied
             yield spelling[:-4] + "bys", varied
+
+
+@cache
+def _known_words() -> frozenset[str]:
+    listed = [phrase for phrase, _, _ in phrases()] + [row[0] for row in _words()]
+    return frozenset(word for phrase in listed for word in _normal(phrase).split())
+
+
+def is_known_word(word: str) -> bool:
+    """Whether a word stands in any phrase of the vocabulary, so that it is no part of a name."""
+    plain = spelled(word)
+    return plain in _known_words() or plain.removesuffix("s") in _known_words()
 
 
 def find(key: str) -> Sense | None:

@@ -99,12 +99,15 @@ def write_point(form: Form, point: Point) -> str:
     return lat + form.joint + write_half(form.half, point.lon, is_lat=False) + form.ending
 
 
-def write_shared(form: Form, point: Point, before: Point) -> str | None:
-    """A position that leaves out the degrees of the one before it, or None where it can not."""
+def write_shared(form: Form, point: Point, before: Point, *, is_last: bool) -> str | None:
+    """A position that leaves out the degrees of the one before it, or None where it can not.
+
+    The last of a list may leave out its latitude too.
+    """
     if form.minutes is None or not _same_degrees(point, before):
         return None
     lon = write_half(form.minutes, point.lon, is_lat=False)
-    if point.lat == before.lat:
+    if is_last and point.lat == before.lat:
         return lon
     return write_half(form.minutes, point.lat, is_lat=True) + " " + lon
 
@@ -128,7 +131,7 @@ class Water:
         self._lon = rng.randint(122 * self._scale + self._scale // 6, 128 * self._scale - self._scale // 6)
         self._drawn: set[tuple[int, int]] = set()
         # Two miles and a half each way; whole minutes need more room.
-        self._reach = max(self._scale // 24, 6)
+        self._reach = max(self._scale // 24, 4)
 
     @property
     def form(self) -> Form:

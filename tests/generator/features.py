@@ -27,7 +27,6 @@ class Hand:
     lit: tuple[str, str]
     joint: str
     """What stands between a mark and its light."""
-    capital: bool = False
     quotes: str = '""'
 
     def words(self, phrase: str) -> str:
@@ -39,14 +38,14 @@ class Hand:
         return self.quotes[0] + words + self.quotes[1]
 
 
-def draw_hand(rng: Random, *, capital: bool = False) -> Hand:
-    """The habits of an office."""
+def draw_hand(rng: Random, *, has_chart_heads: bool = True) -> Hand:
+    """The habits of an office; without chart heads nothing but the depth can state its unit."""
+    styles = [one for one in depths.STYLES if has_chart_heads or not one.head]
     return Hand(
         lights=rng.choice(lights.STYLES),
-        depths=rng.choice(depths.STYLES),
+        depths=rng.choice(styles),
         lit=rng.choice(LIT_WORDS),
         joint=rng.choice((", ", " ")),
-        capital=capital,
         quotes=rng.choice(('""', '""', "“”")),
     )
 

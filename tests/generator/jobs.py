@@ -70,6 +70,8 @@ class Job:
     replacement: Feature | None = None
     other_words: str = ""
     """What comes in a replacement, or what an amended feature becomes."""
+    subject: str = ""
+    """What is amended, as the subject of a sentence; empty where it makes no sentence."""
 
     def phrase(self, verbs: Verbs) -> str:
         """The words in full; a replacement is joined as the verb of the office asks."""
@@ -138,8 +140,9 @@ def _area(rng: Random, hand: Hand, water: Water) -> Job:
 def _circle(rng: Random, hand: Hand, water: Water) -> Job:
     phrase = draw_area(rng)
     radius = Decimal(rng.choice(("0.5", "1", "1.5", "2")))
+    unit = "mile" if radius == 1 else "miles"
     return Job(
-        "insert", f"{phrase.words}, radius {radius} miles", phrase.feature, (water.point(),),
+        "insert", f"{phrase.words}, radius {radius} {unit}", phrase.feature, (water.point(),),
         "circle", "centred_on", "centred on", radius_nm=radius,
     )  # fmt: skip
 
@@ -189,34 +192,44 @@ def _legends(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
 
 
 def _amend(rng: Random, hand: Hand, water: Water) -> Job:
-    words, feature, change, becomes = rng.choice(_AMENDS)(rng, hand)
+    made = rng.choice(_AMENDS)(rng, hand)
     return Job(
-        "amend", words, feature, (water.point(),), changes=(change,), other_words=becomes
-    )
+        "amend", made.words, made.feature, (water.point(),), changes=(made.change,),
+        other_words=made.becomes, subject=made.subject,
+    )  # fmt: skip
 
 
-_Amended = tuple[str, Feature, Change, str]
+class _Amended(NamedTuple):
+    words: str
+    feature: Feature
+    change: Change
+    subject: str
+    becomes: str
 
 
 def _whole_light(rng: Random, hand: Hand) -> _Amended:
     light = rng.choice((lights.major, lights.minor, lights.sectored))(rng)
     written = write_light(light, hand.lights)
-    return f"light to {written}", Feature("light", ("LIGHTS",)), Change("light", light), written
+    feature = Feature("light", ("LIGHTS",))
+    return _Amended(f"light to {written}", feature, Change("light", light), "light", written)
 
 
 def _range(rng: Random, hand: Hand) -> _Amended:
     light = lights.major(rng)
     reach = light.ranges_nm[0] - rng.randint(1, 6)
     feature = Feature("light", ("LIGHTS",), light=light)
-    words = f"light {write_light(light, hand.lights)}: range to {reach}M"
+    written = write_light(light, hand.lights)
     change = Change("light.ranges_nm", (reach,), light.ranges_nm)
-    return words, feature, change, f"range {reach}M"
+    words = f"light {written}: range to {reach}M"
+    return _Amended(words, feature, change, f"range of the light {written}", f"{reach}M")
 
 
 def _elevation(rng: Random, hand: Hand) -> _Amended:
     height = Decimal(rng.randint(5, 60))
     change = Change("light.elevation_m", height)
-    return f"elevation of light to {height}m", Feature("light", ("LIGHTS",)), change, f"{height}m"
+    words = f"elevation of light to {height}m"
+    feature = Feature("light", ("LIGHTS",))
+    return _Amended(words, feature, change, "elevation of the light", f"{height}m")
 
 
 def _period(rng: Random, hand: Hand) -> _Amended:
@@ -224,28 +237,33 @@ def _period(rng: Random, hand: Hand) -> _Amended:
     while light.period_s is None:
         light = lights.minor(rng)
     period = light.period_s + 1
-    words = f"light {write_light(light, hand.lights)}: period to {period}s"
+    written = write_light(light, hand.lights)
     change = Change("light.period_s", period, light.period_s)
-    return words, Feature("light", ("LIGHTS",), light=light), change, f"period {period}s"
+    feature = Feature("light", ("LIGHTS",), light=light)
+    words = f"light {written}: period to {period}s"
+    return _Amended(words, feature, change, f"period of the light {written}", f"{period}s")
 
 
 def _legend(rng: Random, hand: Hand) -> _Amended:
     old, new = rng.sample(names.LEGENDS, 2)
     feature = Feature("legend", (), legend=old)
     words = f"legend {hand.name(old)} to {hand.name(new)}"
-    return words, feature, Change("legend", new, old), hand.name(new)
+    change = Change("legend", new, old)
+    return _Amended(words, feature, change, f"legend {hand.name(old)}", hand.name(new))
 
 
 def _depth(rng: Random, hand: Hand) -> _Amended:
     old, new = draw_depth(rng, hand.depths), draw_depth(rng, hand.depths)
     feature = Feature("sounding", ("SOUNDG",), depth=old.depth)
-    return f"depth {old.words} to {new.words}", feature, Change("depth", new.depth), new.words
+    words = f"depth {old.words} to {new.words}"
+    return _Amended(words, feature, Change("depth", new.depth), f"depth {old.words}", new.words)
 
 
 def _name(rng: Random, hand: Hand) -> _Amended:
     old, new = rng.sample(range(1, 40), 2)
     feature = Feature("buoy_special", ("BOYSPP",), name=f"No {old}")
-    return f"special buoy No {old} to No {new}", feature, Change("name", f"No {new}", f"No {old}"), f"No {new}"
+    change = Change("name", f"No {new}", f"No {old}")
+    return _Amended(f"special buoy No {old} to No {new}", feature, change, "", f"No {new}")
 
 
 _AMENDS: tuple[Callable[[Random, Hand], _Amended], ...] = (

@@ -45,7 +45,7 @@ class Writing:
 
     # Numbers and words
 
-    def open_notice(self, *, marked: float = 0.06, capital: bool = False) -> Notice:
+    def open_notice(self, *, marked: float = 0.06, has_chart_heads: bool = True) -> Notice:
         """A notice with the next number and a new hand; some are temporary or preliminary."""
         rng = self.rng
         self.number += rng.randint(1, 3)
@@ -53,7 +53,7 @@ class Writing:
         mark = {"temporary": "(T)", "preliminary": "(P)"}.get(status, "")
         notice = Notice(f"{self.number}{mark}/{YEAR % 100}", status, self.next_line)
         self.truth.notices.append(notice)
-        self.hand = draw_hand(rng, capital=capital)
+        self.hand = draw_hand(rng, has_chart_heads=has_chart_heads)
         self.verbs = rng.choice(VERBS)
         return notice
 
@@ -94,6 +94,10 @@ class Writing:
         subjects = rng.sample(names.SUBJECTS, rng.randint(1, 3))
         return " - ".join(parts) + " - " + ". ".join(subjects) + "."
 
+    def run_on_heading(self) -> str:
+        """A heading of two parts, as one sentence."""
+        return f"{self.rng.choice(names.WATERS)}, {self.rng.choice(names.PARTS)}"
+
     def date(self) -> str:
         """A date in words."""
         return f"{self.rng.randint(1, 28)} {self.rng.choice(names.MONTHS)} {YEAR}"
@@ -123,6 +127,13 @@ def capitalised(words: str) -> str:
     return words[:1].upper() + words[1:]
 
 
+def is_plural(words: str) -> bool:
+    """Whether a phrase names several things: overfalls, tide rips, eddies, breakers."""
+    return words in ("overfalls", "tide rips", "eddies", "breakers")
+
+
 def with_article(words: str) -> str:
-    """Words with `a` or `an` before them."""
+    """Words with `a` or `an` before them, where they name one thing."""
+    if is_plural(words) or words in ("kelp", "foul ground"):
+        return words
     return ("an " if words[0].lower() in "aeiou" else "a ") + words

@@ -1,0 +1,98 @@
+"""Divides the phrase of an amendment into features, properties and values.
+
+In comes the phrase; out come its parts between separators as the grammar `change.lark` gives them.
+What the words of a part mean is not looked up here.
+"""
+
+from __future__ import annotations
+
+from functools import cache
+from typing import Any, NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.readers.phrases import place
+
+
+class Part(NamedTuple):
+    """One part between separators; stretches as (start, end) of the text."""
+
+    subject: tuple[int, int] | None
+    property: Token | None = None
+    old: tuple[int, int] | None = None
+    new: tuple[int, int] | None = None
+    is_change: bool = True
+
+
+class _Tagged(NamedTuple):
+    role: str
+    stretch: tuple[int, int]
+
+
+@v_args(inline=True)
+class _Builder(Transformer[Token, tuple[Part, ...]]):
+    """Rule by rule at parse time; keeps no state."""
+
+    def change(self, *parts: Part) -> tuple[Part, ...]:
+        return parts
+
+    def stretch(self, *tokens: Token) -> tuple[int, int]:
+        return place(tokens[0])[0], place(tokens[-1])[1]
+
+    value = stretch
+
+    def property(self, token: Token) -> Token:
+        return token
+
+    def of(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("of", stretch)
+
+    def old(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("old", stretch)
+
+    def becomes(self, stretch: tuple[int, int]) -> _Tagged:
+        return _Tagged("new", stretch)
+
+    def subject(self, stretch: tuple[int, int]) -> Part:
+        return Part(stretch, is_change=False)
+
+    def renewed(self, *parts: Any) -> Part:
+        return _made(parts)
+
+    def amended(self, *parts: Any) -> Part:
+        return _made(parts)
+
+    def amended_from(self, *parts: Any) -> Part:
+        made = _made(
+            [part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)]
+        )
+        bare = [part for part in parts if not isinstance(part, Token | _Tagged)]
+        old = bare[-1]
+        return made._replace(old=old, subject=bare[0] if len(bare) > 1 else None)
+
+
+def _made(parts: Any) -> Part:
+    tagged = {part.role: part.stretch for part in parts if isinstance(part, _Tagged)}
+    words = [part for part in parts if isinstance(part, Token)]
+    plain = [part for part in parts if not isinstance(part, Token | _Tagged)]
+    return Part(
+        subject=plain[0] if plain else tagged.get("of"),
+        property=words[0] if words else None,
+        old=tagged.get("old"),
+        new=tagged.get("new"),
+    )
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("change", "change", callbacks=_Builder())
+
+
+def divide_change(text: str) -> tuple[Part, ...]:
+    """The parts of an amendment, none where the grammar does not take it."""
+    try:
+        return _parser().parse(text)  # type: ignore[return-value]
+    except LarkError:
+        return ()

@@ -1,0 +1,46 @@
+"""Reads a legend or note: words that are to stand on the chart letter for letter.
+
+In comes the phrase as divided by `feature.lark`; out comes the feature with its `legend`.
+"""
+
+from __future__ import annotations
+
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import shown
+from noticeparse.readers.phrases import Legend, place
+from noticeparse.records.feature import Feature
+
+
+def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
+    """The legend or note; two wordings are an error and neither is taken."""
+    faults: list[Fault] = []
+    words = None
+    if legend.wording is not None:
+        words = " ".join(legend.wording.strip('"').split()).rstrip(
+            " ,;:" if legend.form == "bare" else ""
+        )
+        start, end = place(legend.wording)
+        if legend.form == "open":
+            faults.append(
+                Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
+            )
+    if legend.after is not None and '"' in legend.after:
+        start, end = place(legend.after)
+        faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
+        words = None
+    kind = "note" if "note" in legend.word.lower() else "legend"
+    return _plain(text, kind, words), tuple(faults)
+
+
+def _plain(text: str, kind: str, legend: str | None) -> Feature:
+    return Feature(
+        kind=kind, s57=[], text=collapsed(text), name=None, legend=legend, light=None,
+        more_lights=[], depth=None, clearance=None, height_m=None, colours=[],
+        colour_pattern=None, shape=None, topmark=None, sound=None, racon=None, ais=None,
+        status=[], reported_year=None, companions=[], attributes={},
+    )  # fmt: skip
+
+
+def collapsed(text: str) -> str:
+    """The words as written, blanks collapsed, separators at the ends left out."""
+    return " ".join(text.split()).strip(" ,;:")

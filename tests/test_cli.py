@@ -1,0 +1,542 @@
+"""The command line, through click's runner and as a process of its own."""
+
+from __future__ import annotations
+
+import json
+import os
+import subprocess
+import sys
+from collections.abc import Sequence
+from pathlib import Path
+
+import click
+import pytest
+from click.testing import CliRunner, Result
+
+from noticeparse.cli import cli
+from noticeparse.pipeline import CAUTION
+from noticeparse.version import VERSION
+
+GOOD = """\
+2417/26 TAVRENNE ISLANDS - Quill Sound - Depths.
+Chart 802 [previous update 2310/26]
+Insert depth 8m 47°12'.34S., 123°45'.67W.
+"""
+BAD = GOOD.replace("47°12'", "47°72'")
+COMMANDS = ("parse", "check", "charts", "position", "light", "depth", "schema", "explain")
+POSITION = "47°12'.34S., 123°45'.67W."
+
+
+def invoke(*arguments: str, given: str | bytes | None = None) -> Result:
+    """What a command answers, through click's runner; the data must be UTF-8."""
+    result = CliRunner().invoke(cli, arguments, input=given)
+    if result.exception is not None and not isinstance(result.exception, SystemExit):
+        raise result.exception
+    return result
+
+
+def process(
+    *arguments: str | bytes, given: bytes = b"", environment: dict[str, str] | None = None
+) -> subprocess.CompletedProcess[bytes]:
+    """What a command answers as a process."""
+    return subprocess.run(
+        [sys.executable, "-m", "noticeparse", *arguments],
+        input=given,
+        capture_output=True,
+        env={**os.environ, **(environment or {})},
+        check=False,
+        timeout=60,
+    )
+
+
+@pytest.fixture
+def good(tmp_path: Path) -> str:
+    path = tmp_path / "good.txt"
+    path.write_text(GOOD, "utf-8")
+    return str(path)
+
+
+@pytest.fixture
+def bad(tmp_path: Path) -> str:
+    path = tmp_path / "bad.txt"
+    path.write_text(BAD, "utf-8")
+    return str(path)
+
+
+class TestHelp:
+    @pytest.mark.parametrize("command", COMMANDS)
+    @pytest.mark.parametrize("option", ["-h", "--help"])
+    def test_every_command_has_help_with_examples(self, command: str, option: str) -> None:
+        result = invoke(command, option)
+        assert result.exit_code == 0
+        assert "Examples:" in result.stdout
+        assert f"  noticeparse {command}" in result.stdout
+        assert not result.stderr
+
+    def test_all_commands_are_tried_here(self) -> None:
+        assert sorted(cli.commands) == sorted(COMMANDS)
+
+    def test_front_page(self) -> None:
+        shown = invoke("--help").stdout
+        assert "Exit status:" in shown
+        assert "An aid to a qualified officer only" in shown
+        assert "..." not in shown.replace("COMMAND [ARGS]...", "")
+
+    def test_version(self) -> None:
+        assert invoke("--version").stdout == f"noticeparse {VERSION}\n"
+
+    @pytest.mark.parametrize("arguments", [["--version"], ["--help"], ["parse", "--help"]])
+    def test_parser_is_not_loaded_for_it(self, arguments: Sequence[str]) -> None:
+        code = (
+            "import sys; from noticeparse.cli import main\n"
+            f"try: main({list(arguments)!r})\n"
+            "except SystemExit as e: assert e.code == 0, e.code\n"
+            "heavy = {'lark', 'pydantic', 'rich', 'dateutil'} & set(sys.modules)\n"
+            "assert not heavy, heavy"
+        )
+        ran = subprocess.run([sys.executable, "-c", code], capture_output=True, check=False)
+        assert ran.returncode == 0, ran.stderr.decode()
+
+    def test_reading_does_not_load_what_only_a_terminal_needs(self, good: str) -> None:
+        code = (
+            "import sys; from noticeparse.cli import main\n"
+            f"try: main(['parse', {good!r}])\n"
+            "except SystemExit as e: assert e.code == 0, e.code\n"
+            "heavy = {'rich', 'noticeparse.schema', 'difflib'} & set(sys.modules)\n"
+            "assert not heavy, heavy"
+        )
+        ran = subprocess.run([sys.executable, "-c", code], capture_output=True, check=False)
+        assert ran.returncode == 0, ran.stderr.decode()
+
+
+class TestUsage:
+    @pytest.mark.parametrize(
+        "arguments",
+        [
+            [],
+            ["no-such-command"],
+            ["parse", "--no-such-option"],
+            ["parse", "--format", "no-such-format"],
+            ["parse", "--format", "jsonl", "--indent"],
+            ["parse", "-", "-"],
+            ["position"],
+            ["position", "--fromat", "json", POSITION],
+            ["depth", "-x", "8m"],
+            ["explain"],
+            ["explain", "--all", "depth-minus"],
+        ],
+        ids=" ".join,
+    )
+    def test_wrong_usage_is_2(self, arguments: Sequence[str]) -> None:
+        result = invoke(*arguments)
+        assert result.exit_code == 2
+        assert not result.stdout
+        assert "Usage:" in result.stderr
+
+    def test_wrong_usage_of_a_process(self) -> None:
+        ran = process("parse", "--no-such-option")
+        assert (ran.returncode, ran.stdout) == (2, b"")
+        assert b"No such option" in ran.stderr
+
+
+class TestParse:
+    def test_one_file(self, good: str) -> None:
+        result = invoke("parse", good)
+        assert result.exit_code == 0
+        assert result.stdout.count("\n") == 1
+        record = json.loads(result.stdout)
+        assert record["source"]["name"] == good
+        assert record["caution"] == CAUTION
+        assert record["notices"][0]["id"] == "2417/26"
+        assert not result.stderr
+
+    @pytest.mark.parametrize("arguments", [[], ["-"]], ids=["none", "dash"])
+    def test_standard_input(self, arguments: Sequence[str]) -> None:
+        result = invoke("parse", *arguments, given=GOOD)
+        assert result.exit_code == 0
+        assert json.loads(result.stdout)["source"]["name"] is None
+
+    def test_standard_input_of_a_process(self) -> None:
+        ran = process("parse", given=GOOD.encode())
+        assert ran.returncode == 0
+        assert json.loads(ran.stdout)["notices"][0]["number"] == 2417
+        assert ran.stderr == b""
+
+    def test_same_bytes_whatever_the_locale(self, good: str) -> None:
+        ran = [
+            process("parse", good, environment=environment).stdout
+            for environment in (
+                {"LC_ALL": "C", "PYTHONUTF8": "0", "PYTHONCOERCECLOCALE": "0"},
+                {"PYTHONIOENCODING": "ascii"},
+                {"LC_ALL": "C.UTF-8"},
+            )
+        ]
+        assert len(set(ran)) == 1
+        assert "47°12'" in ran[0].decode("utf-8")
+
+    def test_error_findings_are_1_and_are_told(self, bad: str) -> None:
+        result = invoke("parse", bad)
+        assert result.exit_code == 1
+        assert json.loads(result.stdout)["findings"]
+        assert (
+            result.stderr
+            == f"noticeparse: {bad}: 1 error; `noticeparse check` shows what to look at\n"
+        )
+
+    def test_several_inputs_one_line_each(self, good: str, bad: str) -> None:
+        result = invoke("parse", good, "-", bad, given=GOOD)
+        names = [json.loads(line)["source"]["name"] for line in result.stdout.splitlines()]
+        assert names == [good, None, bad]
+        assert result.exit_code == 1
+
+    def test_what_can_be_read_is_read(self, good: str, tmp_path: Path) -> None:
+        binary = tmp_path / "notice.bin"
+        binary.write_bytes(bytes(range(256)) * 4)
+        result = invoke("parse", str(tmp_path / "none"), str(tmp_path), str(binary), good)
+        assert result.exit_code == 2
+        assert json.loads(result.stdout)["source"]["name"] == good
+        assert result.stderr.splitlines() == [
+            f"noticeparse: {tmp_path / 'none'}: no such file",
+            f"noticeparse: {tmp_path}: a directory, not a file",
+            f"noticeparse: {binary}: not a text file (binary data, or text in UTF-16 without its mark)",
+        ]
+
+    def test_json_lines(self, good: str) -> None:
+        lines = invoke("parse", "--format", "jsonl", good, good).stdout.splitlines()
+        kinds = [json.loads(line)["record"] for line in lines]
+        assert kinds == ["notice", "bulletin"] * 2
+
+    def test_indent(self, good: str) -> None:
+        flat, indented = invoke("parse", good), invoke("parse", "--indent", good)
+        assert json.loads(flat.stdout) == json.loads(indented.stdout)
+        assert indented.stdout.count("\n") > 100
+
+    def test_out(self, good: str, tmp_path: Path) -> None:
+        out = tmp_path / "out.json"
+        result = invoke("parse", good, "--out", str(out))
+        assert (result.exit_code, result.stdout) == (0, "")
+        assert out.read_bytes() == invoke("parse", good).stdout_bytes
+
+    def test_out_is_made_only_for_data(self, tmp_path: Path) -> None:
+        out = tmp_path / "out.json"
+        assert invoke("parse", str(tmp_path / "none"), "--out", str(out)).exit_code == 2
+        assert not out.exists()
+
+    def test_out_spares_the_input(self, good: str) -> None:
+        result = invoke("parse", good, "--out", good)
+        assert result.exit_code == 2
+        assert "give the output another name" in result.stderr
+        assert Path(good).read_text("utf-8") == GOOD
+
+    def test_out_that_cannot_be_written(self, good: str, tmp_path: Path) -> None:
+        result = invoke("parse", good, "--out", str(tmp_path / "none" / "out.json"))
+        assert result.exit_code == 2
+        assert "cannot be written" in result.stderr
+        assert invoke("parse", good, "--out", str(tmp_path)).exit_code == 2
+
+    def test_bytes_that_are_not_utf_8(self, tmp_path: Path) -> None:
+        path = tmp_path / "old.txt"
+        path.write_bytes(b"Harbour caf\xe9 closed.\n" + GOOD.encode())
+        record = json.loads(invoke("parse", str(path)).stdout)
+        (finding,) = [one for one in record["findings"] if one["code"] == "text-not-utf8"]
+        assert "byte 11" in finding["message"]
+        assert (finding["span"]["line"], finding["span"]["column"]) == (1, 12)
+
+    @pytest.mark.skipif(sys.platform == "win32", reason="names of files are bytes here")
+    def test_name_that_is_no_text(self, tmp_path: Path) -> None:
+        name = os.fsencode(tmp_path) + b"/week\xff\x1b.txt"
+        try:
+            Path(os.fsdecode(name)).write_text(BAD, "utf-8")
+        except OSError:
+            pytest.skip("the file system keeps to UTF-8")
+        ran = process("parse", name)
+        assert ran.returncode == 1
+        assert json.loads(ran.stdout)["source"]["name"].endswith("week\ufffd\x1b.txt")
+        assert b"\x1b" not in ran.stderr
+
+
+UNREADABLE = [("empty", b""), ("blank", b"\n \n"), ("binary", b"\x00\x01" * 50)]
+
+
+@pytest.mark.parametrize("given", [case[1] for case in UNREADABLE], ids=[c[0] for c in UNREADABLE])
+@pytest.mark.parametrize("command", ["parse", "check", "charts"])
+def test_unreadable_input_is_one_line_and_2(command: str, given: bytes) -> None:
+    result = invoke(command, given=given)
+    assert result.exit_code == 2
+    assert not result.stdout
+    lines = [
+        line for line in result.stderr.splitlines() if line.startswith("noticeparse: <stdin>")
+    ]
+    assert len(lines) == 1
+
+
+class TestCheck:
+    def test_findings_and_counts(self, bad: str) -> None:
+        result = invoke("check", bad)
+        assert result.exit_code == 1
+        head = f"{bad}:3:17: error position-minutes-out-of-range: `47°72'.34S.`: 72.34 minutes"
+        assert head in result.stdout
+        assert "  hint: look for a digit slip and ask the issuer\n" in result.stdout
+        counts, caution = result.stderr.splitlines()
+        assert counts.startswith("1 notice, 1 action; 1 error, ")
+        assert caution == CAUTION
+
+    def test_no_error_is_0(self, good: str) -> None:
+        assert invoke("check", good).exit_code == 0
+
+    def test_one_line(self, good: str, bad: str) -> None:
+        result = invoke("check", "--one-line", bad, good, "-", given=BAD)
+        assert result.exit_code == 1
+        errors = [line for line in result.stdout.splitlines() if " error " in line]
+        assert [line.split(": ")[0] for line in errors] == [f"{bad}:3:17", "<stdin>:3:17"]
+        assert result.stderr.startswith("3 notices, 3 actions; 2 errors, ")
+
+
+class TestCharts:
+    def test_list(self, good: str) -> None:
+        result = invoke("charts", good)
+        assert result.exit_code == 0
+        assert result.stdout == (
+            "Chart 802\n"
+            f"  2417/26  1 action  after 2310/26 (not in this input)  {good}:1\n\n{CAUTION}\n"
+        )
+        assert not result.stderr
+
+    def test_unusable(self, bad: str) -> None:
+        result = invoke("charts", bad)
+        assert result.exit_code == 1
+        assert "1 action, 1 not usable" in result.stdout
+
+    def test_none(self) -> None:
+        result = invoke("charts", given="Fair winds to all.\n")
+        assert (result.exit_code, result.stdout) == (0, "")
+        assert result.stderr == "no chart is named\n"
+
+
+class TestValues:
+    def test_text(self) -> None:
+        result = invoke("position", POSITION, "47 12 S 123 45 W")
+        assert result.exit_code == 0
+        first, second = result.stdout.split("\n\n")
+        assert first.splitlines()[0] == POSITION
+        assert "47° 12.34' S" in first
+        assert "47° 12' S" in second
+        assert result.stderr == f"{CAUTION}\n"
+
+    @pytest.mark.parametrize(
+        ("command", "texts", "keys"),
+        [
+            ("position", [POSITION, "47 12 S 123 45 W"], ["lat", "lon", "iso6709"]),
+            ("light", ["Fl.R.5s", "Q.G"], ["written", "rhythm", "alternating"]),
+            ("depth", ["8₂m", "dries 1.2m"], ["written", "value_m", "unit"]),
+        ],
+    )
+    def test_json(self, command: str, texts: Sequence[str], keys: Sequence[str]) -> None:
+        result = invoke(command, "--format", "json", *texts)
+        assert result.exit_code == 0
+        records = [json.loads(line) for line in result.stdout.splitlines()]
+        assert [record["written"] for record in records] == [*texts]
+        assert [*records[0]][:3] == [*keys]
+        assert not result.stderr
+
+    def test_json_of_what_cannot_be_read(self) -> None:
+        result = invoke("depth", "--format", "json", "8m", "no depth", "9m")
+        assert result.exit_code == 1
+        read, refused, last = map(json.loads, result.stdout.splitlines())
+        assert (read["value_m"], last["value_m"]) == (8, 9)
+        assert [*refused] == ["error", "text"]
+        assert refused["text"] == "no depth"
+        assert [*refused["error"]] == [
+            "code", "severity", "message", "hint", "span", "notice", "chart", "paths",
+        ]  # fmt: skip
+
+    def test_text_of_what_cannot_be_read(self) -> None:
+        result = invoke("light", "no light", "Fl.R.5s")
+        assert result.exit_code == 1
+        assert result.stdout.startswith("Fl.R.5s\n")
+        assert result.stderr.startswith("no light: error light-")
+        assert "  hint: " in result.stderr
+
+    def test_minus_is_no_option(self) -> None:
+        result = invoke("position", "-47.205, -123.761", "--format", "json")
+        assert result.exit_code == 0
+        assert json.loads(result.stdout)["lat"] == -47.205
+        assert invoke("position", "--", "-4712.34-12345.67/").exit_code == 0
+        assert invoke("depth", "-2m").exit_code == 1
+
+    def test_doubtful_is_refused(self) -> None:
+        assert invoke("position", "47°12'.34, 123°45'.67W.").exit_code == 1
+
+    @pytest.mark.skipif(sys.platform == "win32", reason="arguments are bytes here")
+    def test_argument_that_is_no_text(self) -> None:
+        ran = process("depth", "--format", "json", b"8\xbdm\x1b")
+        assert ran.returncode == 1
+        assert json.loads(ran.stdout)["text"] == "8\ufffdm\x1b"
+        assert b"\x1b" not in process("depth", b"8\xbdm\x1b").stderr
+
+    def test_surrogate_from_elsewhere(self) -> None:
+        assert json.loads(invoke("depth", "--format", "json", "8\ud800m").stdout)["error"]
+
+
+class TestSchemaAndCatalogue:
+    def test_schema(self) -> None:
+        result = invoke("schema")
+        assert result.exit_code == 0
+        schema = json.loads(result.stdout)
+        assert schema["$schema"] == "https://json-schema.org/draft/2020-12/schema"
+        assert schema["$id"] == "urn:noticeparse:schema:bulletin:1"
+
+    def test_explain(self) -> None:
+        result = invoke("explain", "Depth-Minus")
+        assert result.exit_code == 0
+        assert result.stdout.startswith("depth-minus (error)\n  message  ")
+        assert result.stderr == f"{CAUTION}\n"
+
+    def test_explain_all(self) -> None:
+        result = invoke("explain", "--all")
+        codes = [line.split()[0] for line in result.stdout.splitlines() if line[:1].strip()]
+        assert codes == sorted(codes)
+        assert "text-not-utf8" in codes
+
+    def test_explain_what_is_not_there(self) -> None:
+        result = invoke("explain", "depth-minis")
+        assert result.exit_code == 2
+        assert not result.stdout
+        assert "is it depth-minus" in result.stderr
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="pipes of the shell")
+class TestStreams:
+    def shell(self, line: str, *files: str) -> subprocess.CompletedProcess[str]:
+        """Run a line of bash in which `np` is the program."""
+        head = f'np() {{ "{sys.executable}" -m noticeparse "$@"; }}; set -o pipefail; '
+        return subprocess.run(
+            ["bash", "-c", head + line, "bash", *files],
+            capture_output=True,
+            text=True,
+            check=False,
+            timeout=60,
+        )
+
+    @pytest.mark.parametrize(
+        "line",
+        [
+            "np explain --all | head -1",
+            "np schema | head -1",
+            'np parse "$@" | head -1',
+            'np parse --indent "$@" | head -1',
+            'np check "$@" | true',
+            'np check "$@" 2>&1 | true',
+            'np position "47 12 S 123 45 W" 2>&1 | true',
+            "np --help | true",
+            'np parse "$@" 2>&1 >/dev/null | true',
+        ],
+    )
+    def test_closed_pipe_ends_quietly(self, line: str, good: str) -> None:
+        ran = self.shell(line, good, good, good)
+        assert ran.stderr in ("", f"{CAUTION}\n")
+        assert ran.returncode in (0, 1)
+
+    def test_status_behind_a_closed_pipe_is_that_of_the_text(self, bad: str) -> None:
+        ran = self.shell(
+            'np parse --indent "$1" 2>/dev/null | head -1; echo ${PIPESTATUS[0]}', bad
+        )
+        assert ran.stdout == "{\n1\n"
+
+    @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no full device")
+    def test_full_disk(self, good: str) -> None:
+        ran = self.shell('np parse "$1" > /dev/full', good)
+        assert ran.returncode == 2
+        assert ran.stderr.count("\n") == 1
+        assert "cannot be written" in ran.stderr
+
+    def test_closed_streams(self, good: str) -> None:
+        out = self.shell('np parse "$1" >&-', good)
+        assert out.returncode == 2
+        assert out.stderr == "noticeparse: standard output is closed\n"
+        assert self.shell('np parse "$1" 2>&-', good).returncode == 0
+        closed = self.shell("np parse <&-")
+        assert closed.returncode == 2
+        assert closed.stderr == "noticeparse: <stdin>: standard input is closed\n"
+
+    def test_interrupt(self) -> None:
+        started = subprocess.Popen(
+            [sys.executable, "-m", "noticeparse", "parse"],
+            stdin=subprocess.PIPE,
+            stdout=subprocess.PIPE,
+            stderr=subprocess.PIPE,
+        )
+        assert started.stdin is not None
+        # Wait until it reads: then the pipe has been emptied.
+        started.stdin.write(b" " * 200_000)
+        started.stdin.flush()
+        started.send_signal(2)
+        _, said = started.communicate(timeout=60)
+        assert started.returncode == 130
+        assert said.strip() == b"noticeparse: interrupted"
+
+
+def on_terminal(arguments: Sequence[str], *, out: int | None) -> tuple[int, str]:
+    """The status and what a terminal shows of standard error, and of the rest where `out` is None."""
+    import pty
+
+    ours, theirs = pty.openpty()
+    started = subprocess.Popen(
+        [sys.executable, "-m", "noticeparse", *arguments],
+        stdin=subprocess.DEVNULL,
+        stdout=theirs if out is None else out,
+        stderr=theirs,
+        env={**os.environ, "TERM": "xterm"},
+    )
+    os.close(theirs)
+    shown = b""
+    try:
+        while piece := os.read(ours, 65536):
+            shown += piece
+    except OSError:
+        pass  # The other side has gone.
+    os.close(ours)
+    return started.wait(60), shown.decode()
+
+
+@pytest.mark.skipif(sys.platform == "win32", reason="no such terminal")
+class TestTerminal:
+    def test_bar_for_several_files(self, good: str) -> None:
+        pytest.importorskip("rich")
+        status, shown = on_terminal(["parse", good, good, good], out=subprocess.DEVNULL)
+        assert status == 0
+        assert "reading" in shown
+
+    def test_bar_for_a_long_file(self, tmp_path: Path) -> None:
+        pytest.importorskip("rich")
+        path = tmp_path / "long.txt"
+        path.write_text("\n" * 1_000_001 + GOOD, "utf-8")
+        assert "reading" in on_terminal(["parse", str(path)], out=subprocess.DEVNULL)[1]
+
+    def test_none_for_a_short_file(self, good: str) -> None:
+        assert on_terminal(["parse", good], out=subprocess.DEVNULL) == (0, "")
+
+    def test_none_where_the_data_is_seen(self, good: str) -> None:
+        status, shown = on_terminal(["parse", good, good], out=None)
+        assert status == 0
+        assert "reading" not in shown
+        assert [json.loads(line)["schema_version"] for line in shown.splitlines()] == ["1", "1"]
+
+    def test_messages_pass_the_bar(self, good: str, tmp_path: Path) -> None:
+        pytest.importorskip("rich")
+        status, shown = on_terminal(
+            ["parse", good, str(tmp_path / "none[red]"), good], out=subprocess.DEVNULL
+        )
+        assert status == 2
+        assert "none[red]: no such file" in shown
+
+
+def test_entry_point_is_declared() -> None:
+    from importlib.metadata import entry_points
+
+    (found,) = [one for one in entry_points(group="console_scripts") if one.name == "noticeparse"]
+    assert found.value == "noticeparse.cli:main"
+
+
+def test_group_is_a_click_command() -> None:
+    assert isinstance(cli, click.Group)

@@ -1,0 +1,400 @@
+"""Records to text: what each output says, and that nothing of the input can disturb it."""
+
+from __future__ import annotations
+
+import json
+from typing import Any
+
+import pytest
+
+from noticeparse import parse, parse_depth, parse_light, parse_position
+from noticeparse.catalogue import ENTRIES
+from noticeparse.chart_order import Panel, order_by_chart
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.finding import Finding
+from noticeparse.schema import DIALECT, bulletin_schema
+from noticeparse.schema_words import all_words
+from noticeparse.spans import LineIndex, Span
+from noticeparse.writers import FORMATS, find_writer
+from noticeparse.writers.catalogue_out import write_entries
+from noticeparse.writers.charts_out import write_charts
+from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
+from noticeparse.writers.json_out import write_indented, write_json
+from noticeparse.writers.lines_out import write_lines
+from noticeparse.writers.quoting import pointed_at, visible
+from noticeparse.writers.values_out import write_value
+
+
+def notice(number: str, chart: str, previous: str, *lines: str) -> str:
+    """A notice of the Tavrenne Islands for one chart."""
+    head = f"{number} TAVRENNE ISLANDS - Quill Sound - Depths.\n"
+    return f"{head}Chart {chart} [previous update {previous}]\n" + "\n".join(lines) + "\n\n"
+
+
+GOOD = "Insert depth 8m 47°12'.34S., 123°45'.67W."
+OTHER = "Insert depth 9m 47°12'.34S., 123°45'.67W."
+BAD = "Delete depth 4m 47°72'.34S., 123°45'.67W."
+
+WEEK = (
+    notice("2431(T)/26", "802", "2417/26", "Delete depth 7m 47°13'.00S., 123°45'.00W.")
+    + notice("2420/26", "802", "2417/26", "Insert depth 6m 47°14'.00S., 123°45'.00W.")
+    + notice("2417/26", "802", "2310/26", GOOD, BAD)
+    + notice("2425/26", "95", "2311/26", GOOD)
+)
+
+
+@pytest.fixture(scope="module")
+def week() -> Bulletin:
+    return parse(WEEK, name="week12.txt")
+
+
+class TestJson:
+    def test_one_line_each(self, week: Bulletin) -> None:
+        lines = [*write_json([week, week])]
+        assert len(lines) == 2
+        assert lines[0] == lines[1]
+        assert lines[0].endswith("}\n")
+        assert lines[0].count("\n") == 1
+        record = json.loads(lines[0])
+        assert [*record] == [
+            "schema_version", "generator", "caution", "source", "edition", "notices", "lists",
+            "findings", "coverage",
+        ]  # fmt: skip
+        assert record["source"]["name"] == "week12.txt"
+
+    def test_indented_is_the_same_record(self, week: Bulletin) -> None:
+        assert json.loads("".join(write_indented([week]))) == json.loads(
+            "".join(write_json([week]))
+        )
+
+    def test_symbols_are_written_as_themselves(self, week: Bulletin) -> None:
+        assert "47°12'.34S." in "".join(write_json([week]))
+
+    def test_every_format_has_its_writer(self, week: Bulletin) -> None:
+        for form in FORMATS:
+            assert "".join(find_writer(form)([week]))
+
+
+class TestLines:
+    def test_notices_then_the_rest(self, week: Bulletin) -> None:
+        records = [json.loads(line) for line in write_lines([week])]
+        assert [record["record"] for record in records] == ["notice"] * 4 + ["bulletin"]
+        assert [*records[0]][:2] == ["record", "id"]
+        assert "notices" not in records[-1]
+        whole = json.loads("".join(write_json([week])))
+        del whole["notices"]
+        assert records[-1] == {"record": "bulletin", **whole}
+
+    def test_paths_start_at_the_notice(self, week: Bulletin) -> None:
+        records = [json.loads(line) for line in write_lines([week])]
+        paths = [
+            path for record in records[:-1] for one in record["findings"] for path in one["paths"]
+        ]
+        assert "/charts/0/actions/1" in {"/".join(path.split("/")[:5]) for path in paths}
+        assert not any(path.startswith("/notices") for path in paths)
+        for record in records[:-1]:
+            for finding in record["findings"]:
+                for path in finding["paths"]:
+                    resolve(record, path)
+
+    def test_path_of_the_notice_itself_is_empty(self) -> None:
+        (line, _) = write_lines([parse(f"Chart 802\n{GOOD}\n")])
+        found = {one["code"]: one["paths"] for one in json.loads(line)["findings"]}
+        assert found["notice-head-missing"] == [""]
+
+    def test_paths_of_the_bulletin_lead_into_it(self, week: Bulletin) -> None:
+        record = json.loads("".join(write_json([week])))
+        for finding in record["findings"]:
+            for path in finding["paths"]:
+                resolve(record, path)
+
+
+def resolve(record: Any, path: str) -> Any:
+    """What an RFC 6901 pointer leads to."""
+    for part in path.split("/")[1:]:
+        record = record[int(part)] if isinstance(record, list) else record[part]
+    return record
+
+
+class TestFindings:
+    def test_whole_finding(self) -> None:
+        text = notice("2417/26", "802", "2310/26", BAD)
+        shown = "".join(write_findings(parse(text), text, "week12.txt"))
+        assert (
+            "week12.txt:3:17: error position-minutes-out-of-range: "
+            "`47°72'.34S.`: 72.34 minutes; 59 is the last\n"
+            "     3 | Delete depth 4m 47°72'.34S., 123°45'.67W.\n"
+            "       |                 ^^^^^^^^^^^\n"
+            "  in:   notice 2417/26, chart 802\n"
+            "  hint: look for a digit slip and ask the issuer\n"
+        ) in shown
+
+    def test_one_line_each(self, week: Bulletin) -> None:
+        lines = [*write_headlines(week, "-")]
+        assert len(lines) == len(week.findings)
+        assert all(line.count("\n") == 1 for line in lines)
+
+    def test_without_a_place(self, week: Bulletin) -> None:
+        finding = Finding(
+            code="text-left-over", severity="info", message="m", hint=None, span=None, notice=None,
+            chart=None, paths=[],
+        )  # fmt: skip
+        bulletin = week.model_copy(update={"findings": [finding]})
+        assert [*write_findings(bulletin, "", "a.txt")] == ["a.txt: info text-left-over: m\n"]
+
+    def test_controls_of_the_input_reach_no_terminal(self) -> None:
+        text = "2417/26 TAVRENNE\nChart 802\nInsert \x1b[2Jdepth \u202e8m 47°72'.34S\x07 123°45'.67W\n"
+        shown = "".join(write_findings(parse(text), text, visible("a\x1b.txt")))
+        assert shown
+        assert not set(shown) & {"\x1b", "\x07", "\u202e"}
+
+    def test_counts(self, week: Bulletin) -> None:
+        tally = Tally()
+        assert tally.line() == "0 notices, 0 actions; 0 errors, 0 warnings, 0 infos"
+        tally.add(week)
+        assert tally.line().startswith("4 notices, 5 actions; 1 error, ")
+
+
+QUOTED = [
+    ("short", "a\nInsert 8m here\nb", "8m", "Insert 8m here", "       ^^"),
+    ("first line", "8m here", "8m", "8m here", "^^"),
+    ("over the line end", "at 8m\nhere", "8m\nhere", "at 8m", "   ^^"),
+    ("tab and carriage return", "\tat 8m\r\n", "8m", " at 8m", "    ^^"),
+    ("wide letters", "海図 8m", "8m", "海図 8m", "     ^^"),
+    ("combining marks", "e\u0301 8m", "8m", "e\u0301 8m", "  ^^"),
+    ("long before", "x" * 500 + " 8m", "8m", "…" + "x" * 47 + " 8m", " " * 49 + "^^"),
+    ("long behind", "8m " + "x" * 500, "8m", "8m " + "x" * 93 + "…", "^^"),
+    ("just fits", "y" * 90 + " 8m\n", "8m", "y" * 90 + " 8m", " " * 91 + "^^"),
+]
+
+
+@pytest.mark.parametrize(
+    ("text", "words", "line", "marks"),
+    [case[1:] for case in QUOTED],
+    ids=[case[0] for case in QUOTED],
+)
+def test_line_that_is_pointed_at(text: str, words: str, line: str, marks: str) -> None:
+    at = text.index(words)
+    assert pointed_at(text, LineIndex(text).span(at, at + len(words))) == (line, marks)
+
+
+def test_pointing_stays_within_bounds() -> None:
+    text = "8 " * 500_000
+    line, marks = pointed_at(text, Span(start=500_000, end=1_000_000, line=1, column=500_001))
+    assert len(line) < 150
+    assert len(marks) < 150
+    assert pointed_at("", Span(start=0, end=0, line=1, column=1)) == ("", "^")
+
+
+def chart_list(*labelled: tuple[str, str]) -> list[Panel]:
+    return order_by_chart((label, parse(text)) for label, text in labelled)
+
+
+class TestCharts:
+    def test_block(self) -> None:
+        assert "".join(write_charts(chart_list(("week12.txt", WEEK)))) == (
+            "Chart 95\n"
+            "  2425/26  1 action  after 2311/26 (not in this input)  week12.txt:14\n"
+            "\n"
+            "Chart 802\n"
+            "  2417/26     2 actions, 1 not usable  after 2310/26 (not in this input)  week12.txt:9\n"
+            "  2420/26     1 action                 after 2417/26                      week12.txt:5\n"
+            "  2431(T)/26  1 action                 after 2417/26                      week12.txt:1\n"
+        )
+
+    def test_chain_comes_before_number(self) -> None:
+        order = ids(
+            notice("2401/26", "802", "2450/26", GOOD)
+            + notice("2450/26", "802", "2440/26", GOOD)
+            + notice("2440/26", "802", "2300/26", GOOD)
+            + notice("2405/26", "802", "2299/26", GOOD)
+        )
+        assert order == ["2405/26", "2440/26", "2450/26", "2401/26"]
+
+    def test_years_before_numbers(self) -> None:
+        order = ids(
+            notice("12/26", "802", "4000/25", GOOD) + notice("4100/25", "802", "3999/25", GOOD)
+        )
+        assert order == ["4100/25", "12/26"]
+
+    def test_temporary_and_preliminary_last(self) -> None:
+        order = ids(
+            notice("11(T)/26", "802", "9/26", GOOD)
+            + notice("10(P)/26", "802", "9/26", GOOD)
+            + notice("30/26", "802", "9/26", GOOD)
+        )
+        assert order == ["30/26", "10(P)/26", "11(T)/26"]
+
+    def test_circle_is_told(self) -> None:
+        panels = chart_list(
+            ("a", notice("11/26", "802", "12/26", GOOD) + notice("12/26", "802", "11/26", GOOD))
+        )
+        assert [step.notice.id for step in panels[0].steps] == ["11/26", "12/26"]
+        assert "settle the order by hand" in "".join(write_charts(panels))
+
+    def test_charts_by_number(self) -> None:
+        text = "".join(
+            notice(f"{n}/26", chart, "1/26", GOOD) for n, chart in ((10, "1001"), (11, "802"))
+        )
+        assert [panel.chart for panel in chart_list(("a", text))] == ["802", "1001"]
+
+    def test_panels_apart_with_one_chain(self) -> None:
+        text = notice("10/26", "802 (plan A, Port Ellory)", "1/26", GOOD) + notice(
+            "11/26", "802", "10/26", GOOD
+        )
+        panels = chart_list(("a", text))
+        assert [(panel.chart, bool(panel.panel)) for panel in panels] == [
+            ("802", False),
+            ("802", True),
+        ]
+        assert panels[0].steps[0].previous_is_here
+        assert "Chart 802, plan A, Port Ellory\n" in "".join(write_charts(panels))
+
+    def test_same_notice_in_two_inputs(self) -> None:
+        one = notice("10/26", "802", "1/26", GOOD)
+        two = notice("10/26", "802", "1/26", OTHER)
+        shown = "".join(write_charts(chart_list(("a", one), ("b", one), ("c", two))))
+        assert [line.split(", ")[-1].split() for line in shown.splitlines()[2:]] == [
+            ["the", "same", "as", "a:1", "b:1"],
+            ["differs", "from", "a:1", "c:1"],
+        ]
+
+    def test_no_chart_named(self) -> None:
+        shown = "".join(write_charts(chart_list(("a", GOOD))))
+        assert shown == "No chart named\n  no number  1 action    a:1\n"
+
+    def test_lost_words_are_counted(self) -> None:
+        bulletin = parse(notice("10/26", "802", "1/26", GOOD))
+        head = bulletin.notices[0]
+        lost = Finding(
+            code="text-action-lost", severity="error", message="m", hint=None, span=None,
+            notice="10/26", chart=None, paths=["/notices/0"],
+        )  # fmt: skip
+        changed = bulletin.model_copy(
+            update={"notices": [head.model_copy(update={"findings": [lost]})]}
+        )
+        (panel,) = order_by_chart([("a", changed)])
+        assert panel.steps[0].unread == 1
+        assert "1 action, 1 not read" in "".join(write_charts([panel]))
+
+    def test_many_notices_in_linear_time(self, week: Bulletin) -> None:
+        first = parse(notice("1/26", "802", "1/25", GOOD)).notices[0]
+        many = [first.model_copy(update={"number": n, "id": f"{n}/26"}) for n in range(3000)]
+        (panel,) = order_by_chart([("a", week.model_copy(update={"notices": many}))])
+        assert [step.notice.number for step in panel.steps] == [*range(3000)]
+
+
+def ids(text: str) -> list[str | None]:
+    """The notices of the only chart, in order."""
+    (panel,) = chart_list(("a", text))
+    return [step.notice.id for step in panel.steps]
+
+
+VALUES = [
+    (
+        "position",
+        parse_position,
+        "47°12'.340S., 123°45'.67W.",
+        {"latitude": "47° 12.340' S", "longitude": "123° 45.67' W"},
+    ),
+    (
+        "position in seconds",
+        parse_position,
+        "47°12'34\"S 123°45'06\"W",
+        {"latitude": "47° 12' 34\" S", "longitude": "123° 45' 06\" W"},
+    ),
+    ("position in degrees", parse_position, "-47.205, -123.761", {"latitude": "47.205° S"}),
+    (
+        "light",
+        parse_light,
+        "Fl(2+1)WRG.10s12m15-11M",
+        {
+            "rhythm": "flashing, group (2+1)",
+            "colour": "white, red, green",
+            "period": "10 s",
+            "elevation": "12 m",
+            "range": "white 15, red not stated, green 11 nautical miles",
+        },
+    ),
+    ("light without colour", parse_light, "Q(6)+LFl.15s", {"colour": "white (none is written)"}),
+    ("two lights", parse_light, "2F.R(vert)", {"lights": "2", "further": "vertical"}),
+    ("Morse", parse_light, "Mo(K)R.5s", {"rhythm": "Morse code K"}),
+    ("alternating", parse_light, "Al.Fl.WR.5s", {"rhythm": "alternating flashing"}),
+    ("depth", parse_depth, "8₂m", {"depth": "8.2 m", "unit": "metres"}),
+    ("depth without unit", parse_depth, "4₂", {"unit": "not stated, read as metres"}),
+    ("drying height", parse_depth, "dries 1.2m", {"dries": "1.2 m"}),
+    ("fathoms", parse_depth, "3fm4ft", {"depth": "6.7056 m", "unit": "fathoms and feet"}),
+]
+
+
+@pytest.mark.parametrize(
+    ("read", "text", "expected"), [case[1:] for case in VALUES], ids=[case[0] for case in VALUES]
+)
+def test_value_for_a_person(read: Any, text: str, expected: dict[str, str]) -> None:
+    first, *rows = write_value(read(text)).splitlines()
+    assert first == text
+    shown = dict(row.strip().split("  ", 1) for row in rows)
+    assert expected.items() <= {name: words.strip() for name, words in shown.items()}.items()
+
+
+def test_sectors_for_a_person() -> None:
+    light = parse_light("Fl.WRG.5s10m9-6M R120°-200°(80°), G200°-250°(50°), W250°-120°(230°)")
+    assert "sector     red 120°-200°" in write_value(light)
+
+
+class TestCatalogue:
+    def test_entry(self) -> None:
+        shown = "".join(write_entries([ENTRIES["text-not-utf8"]]))
+        assert shown == (
+            "text-not-utf8 (warning)\n"
+            "  message  the file is not <encoding>: characters are lost, the first at byte <offset>\n"
+            "  meaning  a lost character may have been a degree sign or a figure\n"
+            "  hint     save the file as UTF-8 and read it again\n"
+            "  source   common practice, no published source\n"
+        )
+
+    def test_all_entries(self) -> None:
+        blocks = "".join(write_entries(ENTRIES.values())).split("\n\n")
+        assert len(blocks) == len(ENTRIES)
+
+
+class TestSchema:
+    def test_head(self) -> None:
+        schema = bulletin_schema()
+        assert [*schema][:3] == ["$schema", "$id", "title"]
+        assert schema["$schema"] == DIALECT
+        assert schema["$id"].startswith("urn:")
+        assert schema["description"]
+
+    def test_codes_are_those_of_the_catalogue(self) -> None:
+        code = bulletin_schema()["$defs"]["Finding"]["properties"]["code"]
+        assert code["enum"] == sorted(ENTRIES)
+
+    def test_every_key_is_described_titled_and_required(self) -> None:
+        for model, definition in models().items():
+            keys = definition["properties"]
+            assert definition["required"] == [*keys], model
+            assert definition["description"], model
+            for key, described in keys.items():
+                assert described["description"], f"{model}.{key}"
+
+    def test_no_words_for_keys_that_are_not_there(self) -> None:
+        keys = {key for one in models().values() for key in one["properties"]}
+        full = {f"{model}.{key}" for model, one in models().items() for key in one["properties"]}
+        assert set(all_words()) <= keys | full
+
+    def test_bulletins_are_valid(self, week: Bulletin) -> None:
+        jsonschema_rs = pytest.importorskip("jsonschema_rs")
+        schema = bulletin_schema()
+        jsonschema_rs.meta.validate(schema)
+        validator = jsonschema_rs.validator_for(schema)
+        for bulletin in (week, parse(""), parse(f"Chart 802\n{GOOD}\njunk at 9m\n")):
+            record = json.loads("".join(write_json([bulletin])))
+            assert not [str(error) for error in validator.iter_errors(record)]
+            record["findings"] = [{"code": "no-such-code"}]
+            assert not validator.is_valid(record)
+
+
+def models() -> dict[str, Any]:
+    schema = bulletin_schema()
+    return {"Bulletin": schema, **schema["$defs"]}
