@@ -45,10 +45,12 @@ WEEK = (
 
 @pytest.fixture(scope="module")
 def week() -> Bulletin:
-    return parse(WEEK, name="week12.txt")
+    return parse(WEEK, name="w.txt")
 
 
 class TestJson:
+    """Bulletins as JSON."""
+
     def test_one_line_each(self, week: Bulletin) -> None:
         lines = [*write_json([week, week])]
         assert len(lines) == 2
@@ -60,7 +62,7 @@ class TestJson:
             "schema_version", "generator", "caution", "source", "edition", "notices", "lists",
             "findings", "coverage",
         ]  # fmt: skip
-        assert record["source"]["name"] == "week12.txt"
+        assert record["source"]["name"] == "w.txt"
 
     def test_indented_is_the_same_record(self, week: Bulletin) -> None:
         assert json.loads("".join(write_indented([week]))) == json.loads(
@@ -76,6 +78,8 @@ class TestJson:
 
 
 class TestLines:
+    """Bulletins as JSON Lines."""
+
     def test_notices_then_the_rest(self, week: Bulletin) -> None:
         records = [json.loads(line) for line in write_lines([week])]
         assert [record["record"] for record in records] == ["notice"] * 4 + ["bulletin"]
@@ -117,11 +121,13 @@ def resolve(record: Any, path: str) -> Any:
 
 
 class TestFindings:
+    """Findings for a person."""
+
     def test_whole_finding(self) -> None:
         text = notice("2417/26", "802", "2310/26", BAD)
-        shown = "".join(write_findings(parse(text), text, "week12.txt"))
+        shown = "".join(write_findings(parse(text), text, "w.txt"))
         assert (
-            "week12.txt:3:17: error position-minutes-out-of-range: "
+            "w.txt:3:17: error position-minutes-out-of-range: "
             "`47°72'.34S.`: 72.34 minutes; 59 is the last\n"
             "     3 | Delete depth 4m 47°72'.34S., 123°45'.67W.\n"
             "       |                 ^^^^^^^^^^^\n"
@@ -143,7 +149,10 @@ class TestFindings:
         assert [*write_findings(bulletin, "", "a.txt")] == ["a.txt: info text-left-over: m\n"]
 
     def test_controls_of_the_input_reach_no_terminal(self) -> None:
-        text = "2417/26 TAVRENNE\nChart 802\nInsert \x1b[2Jdepth \u202e8m 47°72'.34S\x07 123°45'.67W\n"
+        text = (
+            "2417/26 TAVRENNE\nChart 802\n"
+            "Insert \x1b[2Jdepth \u202e8m 47°72'.34S\x07 123°45'.67W\n"
+        )
         shown = "".join(write_findings(parse(text), text, visible("a\x1b.txt")))
         assert shown
         assert not set(shown) & {"\x1b", "\x07", "\u202e"}
@@ -191,15 +200,17 @@ def chart_list(*labelled: tuple[str, str]) -> list[Panel]:
 
 
 class TestCharts:
+    """Order of application."""
+
     def test_block(self) -> None:
-        assert "".join(write_charts(chart_list(("week12.txt", WEEK)))) == (
+        assert "".join(write_charts(chart_list(("w.txt", WEEK)))) == (
             "Chart 95\n"
-            "  2425/26  1 action  after 2311/26 (not in this input)  week12.txt:14\n"
+            "  2425/26  1 action  after 2311/26 (not in this input)  w.txt:14\n"
             "\n"
             "Chart 802\n"
-            "  2417/26     2 actions, 1 not usable  after 2310/26 (not in this input)  week12.txt:9\n"
-            "  2420/26     1 action                 after 2417/26                      week12.txt:5\n"
-            "  2431(T)/26  1 action                 after 2417/26                      week12.txt:1\n"
+            "  2417/26     2 actions, 1 not usable  after 2310/26 (not in this input)  w.txt:9\n"
+            "  2420/26     1 action                 after 2417/26                      w.txt:5\n"
+            "  2431(T)/26  1 action                 after 2417/26                      w.txt:1\n"
         )
 
     def test_chain_comes_before_number(self) -> None:
@@ -343,11 +354,14 @@ def test_sectors_for_a_person() -> None:
 
 
 class TestCatalogue:
+    """Entries of the catalogue."""
+
     def test_entry(self) -> None:
         shown = "".join(write_entries([ENTRIES["text-not-utf8"]]))
         assert shown == (
             "text-not-utf8 (warning)\n"
-            "  message  the file is not <encoding>: characters are lost, the first at byte <offset>\n"
+            "  message  the file is not <encoding>: "
+            "characters are lost, the first at byte <offset>\n"
             "  meaning  a lost character may have been a degree sign or a figure\n"
             "  hint     save the file as UTF-8 and read it again\n"
             "  source   common practice, no published source\n"
@@ -359,6 +373,8 @@ class TestCatalogue:
 
 
 class TestSchema:
+    """The schema of a bulletin."""
+
     def test_head(self) -> None:
         schema = bulletin_schema()
         assert [*schema][:3] == ["$schema", "$id", "title"]

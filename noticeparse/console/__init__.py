@@ -1,1 +1,1 @@
-"""What the command line does between its arguments and the writers: streams, messages, statuses."""
+"""Between the arguments of the command line and the writers: streams, messages, statuses."""

@@ -27,22 +27,18 @@ _OPEN_END = frozenset(
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
     told = _told_by_verbs(text, lines)
-    if told:
-        return told > 0
-    before = behind = 0
+    return (told or _told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
+
+
+def _told_by_lines(text: str, lines: Sequence[Line]) -> int:
+    """Lines that hold both with the position in front, less those with it behind."""
+    balance = 0
     for line in lines:
         first = next((e for e in line.elements if e.kind in PLACES or tells(text, e)), None)
-        places = line.has("point", "half")
         words = any(tells(text, e) for e in line.elements)
-        if first is None or not (places and words):
-            continue
-        if first.kind in PLACES:
-            before += 1
-        else:
-            behind += 1
-    if before == behind == 0:
-        return _alternates_position_first(text, lines)
-    return before > behind
+        if first is not None and words and line.has("point", "half"):
+            balance += 1 if first.kind in PLACES else -1
+    return balance
 
 
 def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
@@ -68,10 +64,10 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
     return balance
 
 
-def _alternates_position_first(text: str, lines: Sequence[Line]) -> bool:
-    """Whether, with positions and words on lines of their own, the positions come first."""
+def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
+    """Where positions and words have lines of their own: verbs with a position below, less others."""
+    balance = 0
     behind_verb = True
-    before = behind = 0
     for line in lines:
         if not line.elements:
             continue
@@ -79,17 +75,18 @@ def _alternates_position_first(text: str, lines: Sequence[Line]) -> bool:
         if line.has("verb") and not words:
             behind_verb = not line.has("point", "half")
             continue
-        if behind_verb and line.has("point", "half", "verb") and not words:
-            before += 1
-        elif behind_verb:
-            behind += 1
+        if behind_verb:
+            balance += 1 if line.has("point", "half") and not words else -1
         behind_verb = False
-    return before > behind
+    return balance
 
 
 def tells(text: str, element: Element) -> bool:
-    """Whether an element is words that do more than link positions."""
-    return element.kind == "words" and not is_connector(text[element.start : element.end])
+    """Whether an element is words that do more than link positions or name their halves."""
+    if element.kind != "words":
+        return False
+    words = text[element.start : element.end]
+    return words.lower().strip(" .:") not in AXIS_WORDS and not is_connector(words)
 
 
 def lead_index(line: Line) -> int:

@@ -65,22 +65,20 @@ class _Builder(Transformer[Token, tuple[Part, ...]]):
         return _made(parts)
 
     def amended_from(self, *parts: Any) -> Part:
-        made = _made(
-            [part for part in parts if part is not parts[-1] or isinstance(part, _Tagged)]
-        )
-        bare = [part for part in parts if not isinstance(part, Token | _Tagged)]
-        old = bare[-1]
-        return made._replace(old=old, subject=bare[0] if len(bare) > 1 else None)
+        old = [part for part in parts if not isinstance(part, Token | _Tagged)][-1]
+        return _made([part for part in parts if part is not old])._replace(old=old)
 
 
 def _made(parts: Any) -> Part:
     tagged = {part.role: part.stretch for part in parts if isinstance(part, _Tagged)}
     words = [part for part in parts if isinstance(part, Token)]
     plain = [part for part in parts if not isinstance(part, Token | _Tagged)]
+    of = tagged.get("of")
     return Part(
-        subject=plain[0] if plain else tagged.get("of"),
+        subject=plain[0] if plain else of,
         property=words[0] if words else None,
-        old=tagged.get("old"),
+        # `wreck depth of 5 m to 4 m`: the feature stands in front already.
+        old=tagged.get("old") or (of if plain else None),
         new=tagged.get("new"),
     )
 
