@@ -9,38 +9,17 @@ import pytest
 
 from noticeparse import parse, parse_depth, parse_light, parse_position
 from noticeparse.catalogue import ENTRIES
-from noticeparse.chart_order import Panel, order_by_chart
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
-from noticeparse.schema import DIALECT, bulletin_schema
-from noticeparse.schema_words import all_words
 from noticeparse.spans import LineIndex, Span
 from noticeparse.writers import FORMATS, find_writer
 from noticeparse.writers.catalogue_out import write_entries
-from noticeparse.writers.charts_out import write_charts
 from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 from noticeparse.writers.json_out import write_indented, write_json
 from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.quoting import pointed_at, visible
 from noticeparse.writers.values_out import write_value
-
-
-def notice(number: str, chart: str, previous: str, *lines: str) -> str:
-    """A notice of the Tavrenne Islands for one chart."""
-    head = f"{number} TAVRENNE ISLANDS - Quill Sound - Depths.\n"
-    return f"{head}Chart {chart} [previous update {previous}]\n" + "\n".join(lines) + "\n\n"
-
-
-GOOD = "Insert depth 8m 47°12'.34S., 123°45'.67W."
-OTHER = "Insert depth 9m 47°12'.34S., 123°45'.67W."
-BAD = "Delete depth 4m 47°72'.34S., 123°45'.67W."
-
-WEEK = (
-    notice("2431(T)/26", "802", "2417/26", "Delete depth 7m 47°13'.00S., 123°45'.00W.")
-    + notice("2420/26", "802", "2417/26", "Insert depth 6m 47°14'.00S., 123°45'.00W.")
-    + notice("2417/26", "802", "2310/26", GOOD, BAD)
-    + notice("2425/26", "95", "2311/26", GOOD)
-)
+from tests.week import BAD, GOOD, WEEK, notice
 
 
 @pytest.fixture(scope="module")
@@ -195,112 +174,6 @@ def test_pointing_stays_within_bounds() -> None:
     assert pointed_at("", Span(start=0, end=0, line=1, column=1)) == ("", "^")
 
 
-def chart_list(*labelled: tuple[str, str]) -> list[Panel]:
-    return order_by_chart((label, parse(text)) for label, text in labelled)
-
-
-class TestCharts:
-    """Order of application."""
-
-    def test_block(self) -> None:
-        assert "".join(write_charts(chart_list(("w.txt", WEEK)))) == (
-            "Chart 95\n"
-            "  2425/26  1 action  after 2311/26 (not in this input)  w.txt:14\n"
-            "\n"
-            "Chart 802\n"
-            "  2417/26     2 actions, 1 not usable  after 2310/26 (not in this input)  w.txt:9\n"
-            "  2420/26     1 action                 after 2417/26                      w.txt:5\n"
-            "  2431(T)/26  1 action                 after 2417/26                      w.txt:1\n"
-        )
-
-    def test_chain_comes_before_number(self) -> None:
-        order = ids(
-            notice("2401/26", "802", "2450/26", GOOD)
-            + notice("2450/26", "802", "2440/26", GOOD)
-            + notice("2440/26", "802", "2300/26", GOOD)
-            + notice("2405/26", "802", "2299/26", GOOD)
-        )
-        assert order == ["2405/26", "2440/26", "2450/26", "2401/26"]
-
-    def test_years_before_numbers(self) -> None:
-        order = ids(
-            notice("12/26", "802", "4000/25", GOOD) + notice("4100/25", "802", "3999/25", GOOD)
-        )
-        assert order == ["4100/25", "12/26"]
-
-    def test_temporary_and_preliminary_last(self) -> None:
-        order = ids(
-            notice("11(T)/26", "802", "9/26", GOOD)
-            + notice("10(P)/26", "802", "9/26", GOOD)
-            + notice("30/26", "802", "9/26", GOOD)
-        )
-        assert order == ["30/26", "10(P)/26", "11(T)/26"]
-
-    def test_circle_is_told(self) -> None:
-        panels = chart_list(
-            ("a", notice("11/26", "802", "12/26", GOOD) + notice("12/26", "802", "11/26", GOOD))
-        )
-        assert [step.notice.id for step in panels[0].steps] == ["11/26", "12/26"]
-        assert "settle the order by hand" in "".join(write_charts(panels))
-
-    def test_charts_by_number(self) -> None:
-        text = "".join(
-            notice(f"{n}/26", chart, "1/26", GOOD) for n, chart in ((10, "1001"), (11, "802"))
-        )
-        assert [panel.chart for panel in chart_list(("a", text))] == ["802", "1001"]
-
-    def test_panels_apart_with_one_chain(self) -> None:
-        text = notice("10/26", "802 (plan A, Port Ellory)", "1/26", GOOD) + notice(
-            "11/26", "802", "10/26", GOOD
-        )
-        panels = chart_list(("a", text))
-        assert [(panel.chart, bool(panel.panel)) for panel in panels] == [
-            ("802", False),
-            ("802", True),
-        ]
-        assert panels[0].steps[0].previous_is_here
-        assert "Chart 802, plan A, Port Ellory\n" in "".join(write_charts(panels))
-
-    def test_same_notice_in_two_inputs(self) -> None:
-        one = notice("10/26", "802", "1/26", GOOD)
-        two = notice("10/26", "802", "1/26", OTHER)
-        shown = "".join(write_charts(chart_list(("a", one), ("b", one), ("c", two))))
-        assert [line.split(", ")[-1].split() for line in shown.splitlines()[2:]] == [
-            ["the", "same", "as", "a:1", "b:1"],
-            ["differs", "from", "a:1", "c:1"],
-        ]
-
-    def test_no_chart_named(self) -> None:
-        shown = "".join(write_charts(chart_list(("a", GOOD))))
-        assert shown == "No chart named\n  no number  1 action    a:1\n"
-
-    def test_lost_words_are_counted(self) -> None:
-        bulletin = parse(notice("10/26", "802", "1/26", GOOD))
-        head = bulletin.notices[0]
-        lost = Finding(
-            code="text-action-lost", severity="error", message="m", hint=None, span=None,
-            notice="10/26", chart=None, paths=["/notices/0"],
-        )  # fmt: skip
-        changed = bulletin.model_copy(
-            update={"notices": [head.model_copy(update={"findings": [lost]})]}
-        )
-        (panel,) = order_by_chart([("a", changed)])
-        assert panel.steps[0].unread == 1
-        assert "1 action, 1 not read" in "".join(write_charts([panel]))
-
-    def test_many_notices_in_linear_time(self, week: Bulletin) -> None:
-        first = parse(notice("1/26", "802", "1/25", GOOD)).notices[0]
-        many = [first.model_copy(update={"number": n, "id": f"{n}/26"}) for n in range(3000)]
-        (panel,) = order_by_chart([("a", week.model_copy(update={"notices": many}))])
-        assert [step.notice.number for step in panel.steps] == [*range(3000)]
-
-
-def ids(text: str) -> list[str | None]:
-    """The notices of the only chart, in order."""
-    (panel,) = chart_list(("a", text))
-    return [step.notice.id for step in panel.steps]
-
-
 VALUES = [
     (
         "position",
@@ -370,47 +243,3 @@ class TestCatalogue:
     def test_all_entries(self) -> None:
         blocks = "".join(write_entries(ENTRIES.values())).split("\n\n")
         assert len(blocks) == len(ENTRIES)
-
-
-class TestSchema:
-    """The schema of a bulletin."""
-
-    def test_head(self) -> None:
-        schema = bulletin_schema()
-        assert [*schema][:3] == ["$schema", "$id", "title"]
-        assert schema["$schema"] == DIALECT
-        assert schema["$id"].startswith("urn:")
-        assert schema["description"]
-
-    def test_codes_are_those_of_the_catalogue(self) -> None:
-        code = bulletin_schema()["$defs"]["Finding"]["properties"]["code"]
-        assert code["enum"] == sorted(ENTRIES)
-
-    def test_every_key_is_described_titled_and_required(self) -> None:
-        for model, definition in models().items():
-            keys = definition["properties"]
-            assert definition["required"] == [*keys], model
-            assert definition["description"], model
-            for key, described in keys.items():
-                assert described["description"], f"{model}.{key}"
-
-    def test_no_words_for_keys_that_are_not_there(self) -> None:
-        keys = {key for one in models().values() for key in one["properties"]}
-        full = {f"{model}.{key}" for model, one in models().items() for key in one["properties"]}
-        assert set(all_words()) <= keys | full
-
-    def test_bulletins_are_valid(self, week: Bulletin) -> None:
-        jsonschema_rs = pytest.importorskip("jsonschema_rs")
-        schema = bulletin_schema()
-        jsonschema_rs.meta.validate(schema)
-        validator = jsonschema_rs.validator_for(schema)
-        for bulletin in (week, parse(""), parse(f"Chart 802\n{GOOD}\njunk at 9m\n")):
-            record = json.loads("".join(write_json([bulletin])))
-            assert not [str(error) for error in validator.iter_errors(record)]
-            record["findings"] = [{"code": "no-such-code"}]
-            assert not validator.is_valid(record)
-
-
-def models() -> dict[str, Any]:
-    schema = bulletin_schema()
-    return {"Bulletin": schema, **schema["$defs"]}

@@ -6,7 +6,7 @@ from typing import Any, NamedTuple
 
 from noticeparse.build.context import Context
 from noticeparse.build.geometry import GeometryReading, read_geometry
-from noticeparse.build.positions import Labels, with_quality
+from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap
@@ -214,7 +214,7 @@ def _place_faults(
 def _define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[Fault]) -> None:
     if item.label is None or item.label_piece is None:
         return
-    if not labels.define(item.label, list(geometry.positions)):
+    if not labels.define(scoped(item.label, item.scope), list(geometry.positions)):
         values = {"letter": item.label}
         faults.append(Fault("letter-used-twice", *item.label_piece, values))
 

@@ -39,6 +39,11 @@ class Labels:
         return self._known.get(letter)
 
 
+def scoped(label: str, scope: str | None) -> str:
+    """The name of a letter within its list: `(iii)` under `(b)` is `b.iii`."""
+    return label if scope is None else f"{scope}.{label}"
+
+
 def stated(context: Context, point: Point, element: Element, label: str | None) -> Position:
     """The record of a point that stands in the text."""
     return Position(
@@ -64,7 +69,9 @@ def place_positions(
         if element.value.point is None:
             return []
         position = stated(context, element.value.point, element, place.label)
-        if place.label is not None and not labels.define(place.label, [position]):
+        if place.label is not None and not labels.define(
+            scoped(place.label, place.scope), [position]
+        ):
             written = {"letter": place.label}
             faults.append(Fault("letter-used-twice", element.start, element.end, written))
         return [position]
@@ -93,7 +100,8 @@ def _referred(
             values = {"letter": letter, "written": context.written(element.start, element.end)}
             faults.append(Fault("letter-unknown", element.start, element.end, values))
             continue
-        found += [_taken_over(context, one, element, letter) for one in positions]
+        own = letter.rpartition(".")[2]
+        found += [_taken_over(context, one, element, own) for one in positions]
     return found
 
 

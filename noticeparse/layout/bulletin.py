@@ -111,13 +111,20 @@ class _Reader:
             pass
         elif self.tables.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
-        elif self.head_is_open and self._more_head(line):
-            pass
+        elif (self.head_is_open or self._waits_for_chart()) and self._more_head(line):
+            self.head_is_open = True
         elif self._is_front(line):
             self.layout.front.append(line)
         else:
             self.head_is_open = False
             self.assembly.body.append(line)
+
+    def _waits_for_chart(self) -> bool:
+        """Whether an open notice has so far neither a chart nor anything that may be an action."""
+        assembly = self.assembly
+        if assembly.notice is None or assembly.notice.charts or assembly.notice.is_radio:
+            return False
+        return not any(line.has("verb", "point", "half", "passive") for line in assembly.body)
 
     def _is_front(self, line: Line) -> bool:
         if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
@@ -202,6 +209,8 @@ class _Reader:
             self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
         if notice is None or line.has(*_ENDS_A_HEAD):
+            return False
+        if not self.head_is_open:
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         words = self.text[piece[0] : piece[1]]

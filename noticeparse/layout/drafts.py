@@ -22,6 +22,8 @@ class Place:
 
     element: Element
     label: str | None = None
+    scope: str | None = None
+    """The letter above the number `(i)` of a list within a list."""
 
 
 @dataclass(slots=True)
@@ -51,6 +53,8 @@ class Item:
     """Where its own verb stands; None where the verb is carried down from a heading."""
     label: str | None = None
     label_piece: Piece | None = None
+    scope: str | None = None
+    """The letter above its own number, in a list within a list."""
     words: list[Piece] = field(default_factory=list)
     """The feature phrase, with the relation words before the first place."""
     groups: list[Group] = field(default_factory=list)

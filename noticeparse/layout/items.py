@@ -30,6 +30,7 @@ from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
+_ROMAN = frozenset({"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"})
 _BULLETS = frozenset("-*·+o>")
 
 
@@ -68,6 +69,9 @@ class _Cutter:
         self.half: Element | None = None
         self.before: Point | None = None
         self.verb_column = verb_column(lines)
+        self.letter: str | None = None
+        """The last letter of a list, under which numbers (i), (ii) may stand."""
+        self.last_label = ""
 
     def run(self) -> None:
         for line in self.lines:
@@ -145,6 +149,14 @@ class _Cutter:
             self._words(element._replace(start=end + 1), True)
 
     # Labels and numbers
+
+    def _scope(self, label: str) -> str | None:
+        """The letter above a number of a list within a list; the i behind an h is a letter."""
+        is_number = label in _ROMAN and not (label == "i" and self.last_label == "h")
+        if not is_number and len(label) == 1:
+            self.letter = label
+        self.last_label = label
+        return self.letter if is_number else None
 
     def _label(self, element: Element, following: Element | None) -> None:
         if following is None or following.kind in PLACES:
@@ -306,7 +318,8 @@ class _Cutter:
             item.pieces.append((label.start, label.end))
         item.pieces.append((element.start, element.end))
         letter = None if label is None else label.value
-        item.groups[-1].places.append(Place(element, letter))
+        scope = None if letter is None else self._scope(letter)
+        item.groups[-1].places.append(Place(element, letter, scope))
 
     # Items
 
@@ -314,7 +327,7 @@ class _Cutter:
         self.item = item = Item()
         if self.item_label is not None:
             label, self.item_label = self.item_label, None
-            item.label = label.value
+            item.label, item.scope = label.value, self._scope(label.value)
             item.label_piece = (label.start, label.end)
             item.pieces.append(item.label_piece)
         if self.verb is not None:
@@ -356,6 +369,9 @@ class _Cutter:
         if item is None and self.verb is not None and words.endswith(":"):
             # `Insert in the new basin:` heads a list; the verb is carried down.
             self.verb_is_own = False
+            if self.item_label is not None:
+                self._scope(self.item_label.value)
+                self.item_label = None
             self._give_prose()
             return
         opened = item is not None and item.has_place

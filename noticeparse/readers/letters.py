@@ -18,6 +18,9 @@ class _Callbacks(Transformer[Token, Any]):
             return [str(first)] if last is None else [str(first), str(last)]
         return [chr(code) for code in range(ord(first), ord(last) + 1)]
 
+    def nested(self, token: Token) -> list[str]:
+        return [token[0] + "." + token.rpartition("(")[2]]
+
     def letters(self, *runs: list[str]) -> tuple[str, ...]:
         return tuple(letter for run in runs for letter in run)
 
@@ -29,7 +32,10 @@ def _parser() -> Lark:
 
 @lru_cache(maxsize=1024)
 def read_letters(text: str) -> tuple[str, ...]:
-    """The letters that a reference names, in order; none where it cannot be read."""
+    """The letters that a reference names, in order; none where it cannot be read.
+
+    A number under a letter, `(b)(iii)`, is given as `b.iii`.
+    """
     try:
         letters: tuple[str, ...] = _parser().parse(text)
     except LarkError:
