@@ -12,6 +12,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Group, Item, Place
+from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
@@ -37,6 +38,8 @@ class Column(NamedTuple):
 
     role: str | None
     start: int
+    hemisphere: str | None = None
+    """The hemisphere letter that the title states, for the figures below it."""
 
 
 class Table(NamedTuple):
@@ -66,7 +69,29 @@ class Table(NamedTuple):
                 return None
             if column.role:
                 found.setdefault(column.role, []).append(element)
-        return found
+        return self._placed(text, found)
+
+    def _placed(self, text: str, cells: Cells) -> Cells:
+        """The cells, coordinates read with the hemispheres that only the titles state."""
+        letters = {column.role: column.hemisphere for column in self.columns if column.hemisphere}
+        lat, lon = letters.get("latitude"), letters.get("longitude")
+        if lat and lon:
+            figures = cells.pop("latitude", []) + cells.pop("longitude", [])
+            if figures:
+                cells["latitude"] = with_hemispheres(text, figures, lat, lon)
+        return cells
+
+    def with_second_titles(self, text: str, line: Line) -> Table:
+        """The table, with what a second line of titles adds to its columns."""
+        columns = list(self.columns)
+        for element in line.elements:
+            column = self._column(text, line, element)
+            if column is None or column not in columns:
+                continue
+            letter = hemisphere_in(text[element.start : element.end], column.role)
+            if letter is not None:
+                columns[columns.index(column)] = column._replace(hemisphere=letter)
+        return self._replace(columns=tuple(columns))
 
     def _column(self, text: str, line: Line, element: Element) -> Column | None:
         if self.mark != " ":
@@ -92,7 +117,10 @@ def read_titles(text: str, line: Line) -> Table | None:
     words = text[line.start : line.end]
     marks = ("\t", "|", ";")
     mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    columns = [Column(column_role(title), start) for title, start in _titles(words, mark)]
+    columns = [
+        Column(role := column_role(title), start, hemisphere_in(title, role))
+        for title, start in _titles(words, mark)
+    ]
     known = [column.role for column in columns if column.role]
     if len(known) < 2 or len(known) * 5 < len(columns) * 3:
         return None

@@ -50,6 +50,7 @@ class TableReader:
         self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key", "label")
         words = self.text[line.start : line.end]
         if self._awaits_rows and not any(char.isdigit() for char in words):
+            self.table = self.table.with_second_titles(self.text, line)
             return True
         self._awaits_rows = False
         return False
