@@ -10,7 +10,8 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Pros
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
-from noticeparse.layout.rows import Cells, RowReader
+from noticeparse.layout.rows import RowReader
+from noticeparse.layout.titles import Cells
 
 
 class Assembly:
@@ -101,13 +102,13 @@ class Assembly:
 
     # Filling
 
-    def add_row(self, cells: Cells) -> None:
+    def add_row(self, cells: Cells, depth_unit: str | None = None) -> None:
         """A row of a table or a block of keys."""
         if self.body:
             self.end_body()
         if self._rows is None:
             self._rows = RowReader(self.text)
-        self._rows.row(cells)
+        self._rows.row(cells, depth_unit)
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""

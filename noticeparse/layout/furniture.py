@@ -12,7 +12,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.lines import Line
 from noticeparse.layout.recognise import is_details_line, notice_opening
-from noticeparse.layout.rows import read_titles
+from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
 
 _SOMETHING = ("point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key")

@@ -7,22 +7,15 @@ Both become cells by role, and cells become items.
 from __future__ import annotations
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Group, Item, Place
-from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
-from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.layout.lines import Element, join_halves, lone_half
+from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
-Cells = dict[str, list[Element]]
-
-_ACTION_ROLES = frozenset(
-    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
-)
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _JOINTS = {
     "light": ", ", "depth": ", depth ", "name": ", ", "legend": ", ", "colours": ", ",
@@ -31,120 +24,6 @@ _JOINTS = {
 """Roles whose words go with the feature, and what is read before them."""
 _PLACE_ROLES = ("position", "latitude", "longitude", "from", "joining", "bounded", "centred")
 _PLACES = frozenset({"point", "half", "reference", "same"})
-
-
-class Column(NamedTuple):
-    """A column: its role, and where its title starts in the line."""
-
-    role: str | None
-    start: int
-    hemisphere: str | None = None
-    """The hemisphere letter that the title states, for the figures below it."""
-
-
-class Table(NamedTuple):
-    """The columns that a row of titles announces."""
-
-    mark: str
-    """What parts the cells: a tab, a bar, or blanks."""
-    columns: tuple[Column, ...]
-
-    @property
-    def roles(self) -> set[str]:
-        """The roles of its columns."""
-        return {column.role for column in self.columns if column.role}
-
-    def cells(self, text: str, line: Line) -> Cells | None:
-        """The elements of a row by role, or None where the line is no row of this table."""
-        if self.mark != " " and self.mark not in text[line.start : line.end]:
-            return None
-        found: Cells = {}
-        for element in line.elements:
-            if element.kind in ("bar", "rule") or (
-                self.mark == ";" and element.kind == "semicolon"
-            ):
-                continue
-            column = self._column(text, line, element)
-            if column is None:
-                return None
-            if column.role:
-                found.setdefault(column.role, []).append(element)
-        return self._placed(text, found)
-
-    def _placed(self, text: str, cells: Cells) -> Cells:
-        """The cells, coordinates read with the hemispheres that only the titles state."""
-        letters = {column.role: column.hemisphere for column in self.columns if column.hemisphere}
-        lat, lon = letters.get("latitude"), letters.get("longitude")
-        if lat and lon:
-            figures = cells.pop("latitude", []) + cells.pop("longitude", [])
-            if figures:
-                cells["latitude"] = with_hemispheres(text, figures, lat, lon)
-        return cells
-
-    def with_second_titles(self, text: str, line: Line) -> Table:
-        """The table, with what a second line of titles adds to its columns."""
-        columns = list(self.columns)
-        for element in line.elements:
-            column = self._column(text, line, element)
-            if column is None or column not in columns:
-                continue
-            letter = hemisphere_in(text[element.start : element.end], column.role)
-            if letter is not None:
-                columns[columns.index(column)] = column._replace(hemisphere=letter)
-        return self._replace(columns=tuple(columns))
-
-    def _column(self, text: str, line: Line, element: Element) -> Column | None:
-        if self.mark != " ":
-            index = text.count(self.mark, line.start, element.start) - self._offset
-            return self.columns[index] if 0 <= index < len(self.columns) else None
-        at = element.start - line.start
-        fitting = [column for column in self.columns if column.start <= at + 2]
-        if not fitting:
-            return None
-        column = fitting[-1]
-        # A cell that opens far from every title belongs to another layout.
-        return column if not element.gap or at - column.start <= 3 or column.role else None
-
-    @property
-    def _offset(self) -> int:
-        return 1 if self.mark == "|" and self.columns and self.columns[0].start > 0 else 0
-
-
-def read_titles(text: str, line: Line) -> Table | None:
-    """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "number"):
-        return None
-    words = text[line.start : line.end]
-    marks = ("\t", "|", ";")
-    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    columns = [
-        Column(role := column_role(title), start, hemisphere_in(title, role))
-        for title, start in _titles(words, mark)
-    ]
-    known = [column.role for column in columns if column.role]
-    if len(known) < 2 or len(known) * 5 < len(columns) * 3:
-        return None
-    roles = set(known)
-    if len(roles & _ACTION_ROLES) < 2 and not (len(roles & _HEAD_ROLES) >= 2):
-        return None
-    return Table(mark, tuple(columns))
-
-
-def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
-    if mark == " ":
-        at = 0
-        for part in words.split("  "):
-            if part.strip():
-                yield part.strip(), at + len(part) - len(part.lstrip())
-            at += len(part) + 2
-        return
-    at = 0
-    cells = words.split(mark)
-    inner = cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
-    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
-    for cell in inner:
-        yield cell.strip(), at
-        at += len(cell) + 1
 
 
 class RowReader:
@@ -156,8 +35,11 @@ class RowReader:
         self.verb: str | None = None
         self.before: Point | None = None
 
-    def row(self, cells: Cells) -> None:
-        """Read one row: a new item, or more positions of the one before."""
+    def row(self, cells: Cells, depth_unit: str | None = None) -> None:
+        """Read one row: a new item, or more positions of the one before.
+
+        `depth_unit` is the unit that the title of the depth column states.
+        """
         groups = list(self._groups(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
@@ -165,7 +47,7 @@ class RowReader:
             return
         item = Item(groups=groups)
         self._set_verb(item, cells)
-        self._set_words(item, cells)
+        self._set_words(item, cells, depth_unit)
         self._set_old_new(item, cells)
         self._set_label(item, cells)
         radius = _span(cells.get("radius", []))
@@ -217,7 +99,7 @@ class RowReader:
                 item.verb_piece = (own.start, own.end)
         item.verb = self.verb
 
-    def _set_words(self, item: Item, cells: Cells) -> None:
+    def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
         for element in cells.get("feature", []):
             if element.kind not in _PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
@@ -230,7 +112,8 @@ class RowReader:
                 continue
             written = self._words(cells[role])
             quoted = '"' if role in ("name", "legend") and '"' not in written else ""
-            item.added.append(Added(joint + quoted, pieces, quoted))
+            unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
+            item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
 
     def _set_old_new(self, item: Item, cells: Cells) -> None:

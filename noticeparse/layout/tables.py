@@ -6,7 +6,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.rows import Cells, Table, read_titles
+from noticeparse.layout.titles import Cells, Table, read_titles
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
@@ -47,7 +47,7 @@ class TableReader:
         """Whether a line below the titles belongs to them: units, a rule, a second line of words."""
         if self.table is None or not self._awaits_rows:
             return False
-        self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key", "label")
+        self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         words = self.text[line.start : line.end]
         if self._awaits_rows and not any(char.isdigit() for char in words):
             self.table = self.table.with_second_titles(self.text, line)
@@ -104,7 +104,8 @@ class TableReader:
             elements = sorted((e for cell in cells.values() for e in cell), key=lambda e: e.start)
             self.assembly.add_prose(Prose([(e.start, e.end) for e in elements], elements))
         else:
-            self.assembly.add_row(cells)
+            unit = self.table.depth_unit if self.table else None
+            self.assembly.add_row(cells, unit)
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row without a verb stands under a temporary or preliminary notice."""

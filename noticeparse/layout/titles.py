@@ -1,0 +1,152 @@
+"""Rows of column titles, and what each column gives to the cells below it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from typing import NamedTuple
+
+from noticeparse.layout.columns import column_role
+from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
+from noticeparse.layout.lines import Element, Line
+
+Cells = dict[str, list[Element]]
+"""The elements of a row by the role of their column."""
+
+_ACTION_ROLES = frozenset(
+    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
+)
+_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
+
+
+class Column(NamedTuple):
+    """A column: its role, and where its title starts in the line."""
+
+    role: str | None
+    start: int
+    hemisphere: str | None = None
+    """The hemisphere letter that the title states, for the figures below it."""
+    unit: str | None = None
+    """The unit that the title of a depth column states."""
+
+
+class Table(NamedTuple):
+    """The columns that a row of titles announces."""
+
+    mark: str
+    """What parts the cells: a tab, a bar, or blanks."""
+    columns: tuple[Column, ...]
+
+    @property
+    def roles(self) -> set[str]:
+        """The roles of its columns."""
+        return {column.role for column in self.columns if column.role}
+
+    def cells(self, text: str, line: Line) -> Cells | None:
+        """The elements of a row by role, or None where the line is no row of this table."""
+        if self.mark != " " and self.mark not in text[line.start : line.end]:
+            return None
+        found: Cells = {}
+        for element in line.elements:
+            if element.kind in ("bar", "rule") or (
+                self.mark == ";" and element.kind == "semicolon"
+            ):
+                continue
+            column = self._column(text, line, element)
+            if column is None:
+                return None
+            if column.role:
+                found.setdefault(column.role, []).append(element)
+        return self._placed(text, found)
+
+    def _placed(self, text: str, cells: Cells) -> Cells:
+        """The cells, coordinates read with the hemispheres that only the titles state."""
+        letters = {column.role: column.hemisphere for column in self.columns if column.hemisphere}
+        lat, lon = letters.get("latitude"), letters.get("longitude")
+        if lat and lon:
+            figures = cells.pop("latitude", []) + cells.pop("longitude", [])
+            if figures:
+                cells["latitude"] = with_hemispheres(text, figures, lat, lon)
+        return cells
+
+    def with_second_titles(self, text: str, line: Line) -> Table:
+        """The table, with what a second line of titles adds to its columns."""
+        columns = list(self.columns)
+        for element in line.elements:
+            column = self._column(text, line, element)
+            if column is None or column not in columns:
+                continue
+            words = text[element.start : element.end]
+            added = column._replace(
+                hemisphere=column.hemisphere or hemisphere_in(words, column.role),
+                unit=column.unit or _unit_in(words, column.role),
+            )
+            columns[columns.index(column)] = added
+        return self._replace(columns=tuple(columns))
+
+    @property
+    def depth_unit(self) -> str | None:
+        """The unit that the title of its depth column states."""
+        return next((column.unit for column in self.columns if column.unit), None)
+
+    def _column(self, text: str, line: Line, element: Element) -> Column | None:
+        if self.mark != " ":
+            index = text.count(self.mark, line.start, element.start) - self._offset
+            return self.columns[index] if 0 <= index < len(self.columns) else None
+        at = element.start - line.start
+        fitting = [column for column in self.columns if column.start <= at + 2]
+        if not fitting:
+            return None
+        column = fitting[-1]
+        # A cell that opens far from every title belongs to another layout.
+        return column if not element.gap or at - column.start <= 3 or column.role else None
+
+    @property
+    def _offset(self) -> int:
+        return 1 if self.mark == "|" and self.columns and self.columns[0].start > 0 else 0
+
+
+def read_titles(text: str, line: Line) -> Table | None:
+    """The table that a line of column titles announces, or None."""
+    if line.has("point", "half", "reference", "number"):
+        return None
+    words = text[line.start : line.end]
+    marks = ("\t", "|", ";")
+    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
+    columns = [
+        Column(
+            role := column_role(title), start, hemisphere_in(title, role), _unit_in(title, role)
+        )
+        for title, start in _titles(words, mark)
+    ]
+    known = [column.role for column in columns if column.role]
+    if len(known) < 2 or len(known) * 5 < len(columns) * 3:
+        return None
+    roles = set(known)
+    if len(roles & _ACTION_ROLES) < 2 and not (len(roles & _HEAD_ROLES) >= 2):
+        return None
+    return Table(mark, tuple(columns))
+
+
+def _unit_in(title: str, role: str | None) -> str | None:
+    if role != "depth":
+        return None
+    words = title.lower().replace("(", " ").replace(")", " ").split()
+    return next((_DEPTH_UNITS[word] for word in words if word in _DEPTH_UNITS), None)
+
+
+def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
+    if mark == " ":
+        at = 0
+        for part in words.split("  "):
+            if part.strip():
+                yield part.strip(), at + len(part) - len(part.lstrip())
+            at += len(part) + 2
+        return
+    at = 0
+    cells = words.split(mark)
+    inner = cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
+    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
+    for cell in inner:
+        yield cell.strip(), at
+        at += len(cell) + 1
