@@ -25,7 +25,7 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.depth import Depth
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
-from noticeparse.text import repair
+from noticeparse.text import repair, without_surrogates
 
 # A difference in precision may be the writer's habit; everything else in doubt is refused.
 _MAY_STAND = frozenset({"position-precision-differs"})
@@ -104,7 +104,7 @@ def _require_text(text: object) -> None:
 
 
 def _context(text: str) -> Context:
-    repaired = repair(text)
+    repaired = repair(without_surrogates(text))
     return Context(repaired, repaired.text, [])
 
 

@@ -13,6 +13,7 @@ from noticeparse.build.context import Context
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list
 from noticeparse.build.notices import NoticeBuilder
+from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
@@ -23,14 +24,8 @@ from noticeparse.layout.lines import Line, read_lines
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
-from noticeparse.text import SURROGATE, is_control, repair
+from noticeparse.text import SURROGATE, is_control, repair, without_surrogates
 from noticeparse.version import VERSION
-
-CAUTION = (
-    "An aid to a qualified officer only: the issuing authority's notice governs, "
-    "and every position must be checked against it before use."
-)
-"""What every output says."""
 
 
 def read_bulletin(
@@ -42,7 +37,7 @@ def read_bulletin(
     faults: Iterable[Fault] = (),
 ) -> Bulletin:
     """Read one text; `faults` are those found while its bytes were decoded."""
-    repaired = repair(text)
+    repaired = repair(without_surrogates(text))
     words, quote_marks = without_quote_marks(repaired.text)
     lines = list(read_lines(words))
     layout = lay_out(words, lines)
@@ -52,7 +47,7 @@ def read_bulletin(
     context.year = edition.year if edition else None
 
     located = [Located(fault) for fault in faults]
-    located += [Located(fault) for fault in _character_faults(context)]
+    located += [Located(fault) for fault in _character_faults(context, text)]
     notices: list[Notice] = []
     lost: list[Piece] = []
     for index, draft in enumerate(layout.notices):
@@ -90,11 +85,11 @@ def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
     return [line for line in left if (line.start, line.end) not in hidden]
 
 
-def _character_faults(context: Context) -> list[Fault]:
+def _character_faults(context: Context, text: str) -> list[Fault]:
     """Half characters, and control characters that were left out."""
     repaired = context.repaired
     found: list[Fault] = []
-    surrogate = SURROGATE.search(repaired.given)
+    surrogate = SURROGATE.search(text)
     if surrogate is not None:
         found.append(Fault("text-surrogate", *_here(context, surrogate.start())))
     control = next((r for r in repaired.repairs if is_control(repaired.given[r.start])), None)

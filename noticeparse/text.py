@@ -71,6 +71,11 @@ SURROGATE = re.compile("[\ud800-\udfff]")
 """Half of a character that stands alone; read as U+FFFD."""
 
 
+def without_surrogates(text: str) -> str:
+    """The text with every half character that stands alone as U+FFFD; offsets stay."""
+    return SURROGATE.sub("\ufffd", text)
+
+
 def is_control(char: str) -> bool:
     """Whether a character is a control character that is left out of the text read."""
     return char < " " or "\x7f" <= char < "\xa0"

@@ -13,7 +13,7 @@ import click
 import pytest
 
 from noticeparse.cli import cli
-from noticeparse.pipeline import CAUTION
+from noticeparse.caution import CAUTION
 from noticeparse.version import VERSION
 from tests.command import BAD, GOOD, invoke, process
 

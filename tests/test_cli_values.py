@@ -8,7 +8,7 @@ from collections.abc import Sequence
 
 import pytest
 
-from noticeparse.pipeline import CAUTION
+from noticeparse.caution import CAUTION
 from tests.command import invoke, process
 
 POSITION = "47°12'.34S., 123°45'.67W."

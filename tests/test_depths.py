@@ -106,6 +106,7 @@ REFUSED = [
     ("raised figure", "8⁶", "m", "depth-figure-raised"),
     ("a range", "depths 4 to 6 m", "m", "depth-several"),
     ("minus", "depth -4 m", "m", "depth-minus"),
+    ("dries and depth", "drying, depth 1.2 m", "m", "depth-and-drying"),
     ("deeper than the sea", "depth 12000 m", "m", "depth-impossible"),
     ("miles", "8M", "m", "depth-unread"),
     ("glued fraction", "61/4 fm", "fm_ft", "depth-unread"),

@@ -163,9 +163,7 @@ def _describe(
         return _Described(change.feature, _outer(phrase, change.faults), change.changes)
     if verb == "replace":
         swap = read_swap(phrase.text, unit, new_first=None)
-        return _Described(
-            swap.feature, _outer(phrase, swap.faults), replacement=swap.replacement
-        )
+        return _Described(swap.feature, _outer(phrase, swap.faults), replacement=swap.replacement)
     feature = read_feature(phrase.text, unit)
     return _Described(feature.feature, _outer(phrase, feature.faults))
 
@@ -223,7 +221,15 @@ def _note_labels(context: Context, item: Item, labels: Labels) -> None:
     """An item that is no action may still name positions that later items refer to."""
     words = gather(context.text, item.words)
     read_geometry(
-        context, item, (), words, labels, kind="unknown", is_move=False, says_limit=False, faults=[]
+        context,
+        item,
+        (),
+        words,
+        labels,
+        kind="unknown",
+        is_move=False,
+        says_limit=False,
+        faults=[],
     )
 
 

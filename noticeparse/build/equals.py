@@ -21,7 +21,9 @@ def equal_items(context: Context, item: Item) -> list[Item]:
         return [item]
     end = split_phrase(words.text).description_end if item.groups else len(words.text)
     figures = _figures(words.text, len(plural), end)
-    if len(figures) < 2 or any(read_depth(words.text[a:b], None).depth is None for a, b in figures):
+    if len(figures) < 2 or any(
+        read_depth(words.text[a:b], None).depth is None for a, b in figures
+    ):
         return [item]
     head = _outer(words, 0, len(plural) - 1)
     rest = _outer(words, end, len(words.text))

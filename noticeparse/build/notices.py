@@ -67,7 +67,9 @@ class NoticeBuilder:
         start, end = self._extent(sections)
         if self.ref is None:
             self._fault(Fault("notice-head-missing", start, end), [self.path])
-        status = "radio_warning" if draft.is_radio else self.ref.status if self.ref else "permanent"
+        status = (
+            "radio_warning" if draft.is_radio else self.ref.status if self.ref else "permanent"
+        )
         parts = read_heading(heading) if heading else Heading([], [])
         notice = Notice(
             id=self.id,
@@ -180,7 +182,9 @@ class NoticeBuilder:
             head = read_head(text, self.context.year)
         self.cancels += head.cancels
         for fault in head.faults:
-            moved = fault._replace(start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1)
+            moved = fault._replace(
+                start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1
+            )
             self._fault(moved, [self.path])
         self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
         starts = [start for start, _ in draft.head] or [_start(draft.items)]
@@ -207,6 +211,7 @@ class NoticeBuilder:
                 if ref is not None and chart.previous is None and not chart.previous_written:
                     chart.previous = ref
                     chart.previous_written = found.previous_written if found else words
+
     def _headless_items(self) -> list[Item]:
         return [item for draft in self.draft.charts if not draft.head for item in draft.items]
 
@@ -262,7 +267,12 @@ class NoticeBuilder:
         self.located[first_fault:] = kept
 
     def _action(
-        self, reading: ActionReading, item: Item, actions: list[Action], path: str, chart: str | None
+        self,
+        reading: ActionReading,
+        item: Item,
+        actions: list[Action],
+        path: str,
+        chart: str | None,
     ) -> None:
         if reading.action is None:
             self.lost.append(item_extent(item))

@@ -6,7 +6,16 @@ be retired, never reused.
 
 from __future__ import annotations
 
-from noticeparse.catalogue import actions, depths, features, lights, marks, notices, positions, texts
+from noticeparse.catalogue import (
+    actions,
+    depths,
+    features,
+    lights,
+    marks,
+    notices,
+    positions,
+    texts,
+)
 from noticeparse.faults import Entry
 
 ENTRIES: dict[str, Entry] = {

@@ -91,7 +91,9 @@ def _slips_back(position: Position, others: list[tuple[float, float]], within_nm
     for other_lat in _variants(body[:cut], 2):
         if _nearest((other_lat, lon), others) <= within_nm:
             return True
-    return any(_nearest((lat, other_lon), others) <= within_nm for other_lon in _variants(body[cut:], 3))
+    return any(
+        _nearest((lat, other_lon), others) <= within_nm for other_lon in _variants(body[cut:], 3)
+    )
 
 
 def _variants(written: str, width: int) -> Iterator[float]:

@@ -60,7 +60,7 @@ def _is_same_file(out: str, file: str) -> bool:
 def check(files: Sequence[str], *, on_one_line: bool) -> int:
     """Write the findings of `files`, and their counts to standard error."""
     from noticeparse.console.session import Session
-    from noticeparse.pipeline import CAUTION
+    from noticeparse.caution import CAUTION
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
@@ -85,7 +85,7 @@ def charts(files: Sequence[str]) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import order_by_chart
     from noticeparse.console.session import Session
-    from noticeparse.pipeline import CAUTION
+    from noticeparse.caution import CAUTION
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted
 
@@ -120,7 +120,7 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     """Write each text of `texts`, read as a position, a light or a depth."""
     from noticeparse.errors import NoticeParseError
     from noticeparse.intake import as_text
-    from noticeparse.pipeline import CAUTION
+    from noticeparse.caution import CAUTION
     from noticeparse.writers.values_out import write_refusal, write_value
 
     read = _reader(kind)
@@ -173,7 +173,7 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
     import difflib
 
     from noticeparse.catalogue import ENTRIES
-    from noticeparse.pipeline import CAUTION
+    from noticeparse.caution import CAUTION
     from noticeparse.writers.catalogue_out import write_entries
     from noticeparse.writers.quoting import visible
 

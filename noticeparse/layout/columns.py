@@ -18,7 +18,16 @@ def _titles() -> dict[str, list[str]]:
 
 
 # A single word that gives a longer title away: `Charted object and its data`.
-_TELLING_WORDS = ("object", "feature", "item", "aid", "latitude", "longitude", "position", "command")
+_TELLING_WORDS = (
+    "object",
+    "feature",
+    "item",
+    "aid",
+    "latitude",
+    "longitude",
+    "position",
+    "command",
+)
 
 
 @lru_cache(maxsize=512)

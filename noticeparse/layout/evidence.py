@@ -48,7 +48,9 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
         for index, element in enumerate(line.elements):
             if element.kind != "verb":
                 continue
-            behind = next((e for e in line.elements[index + 1 :] if e.kind in ("words", "point")), None)
+            behind = next(
+                (e for e in line.elements[index + 1 :] if e.kind in ("words", "point")), None
+            )
             if behind is None:
                 continue
             before = line.elements[index - 1] if index else None

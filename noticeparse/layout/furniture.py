@@ -15,7 +15,17 @@ from noticeparse.layout.recognise import is_details_line, notice_opening
 from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
 
-_SOMETHING = ("point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key")
+_SOMETHING = (
+    "point",
+    "half",
+    "reference",
+    "label",
+    "verb",
+    "passive",
+    "chart",
+    "semicolon",
+    "key",
+)
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
@@ -61,7 +71,9 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
 
 def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:
     """Header lines of forwarded mail above the first notice, and signatures behind `--`."""
-    found = {i for i, line in enumerate(lines[:head]) if line.elements and _is_mail_head(text, line)}
+    found = {
+        i for i, line in enumerate(lines[:head]) if line.elements and _is_mail_head(text, line)
+    }
     in_signature = False
     for index, line in enumerate(lines):
         words = text[line.start : line.end].strip()

@@ -11,27 +11,13 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.evidence import (
-    AXIS_WORDS,
-    PLACES,
-    is_complete,
-    is_unknown_verb,
-    lead_index,
-    opens_a_line,
-    stands_behind_blank,
-    stands_position_first,
-    verb_column,
-)
-from noticeparse.layout.lines import Element, Line, join_halves, lone_half
-from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.drafts import Group, Item, Piece, Prose
+from noticeparse.layout.evidence import PLACES, is_complete, stands_position_first
+from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.features import leads_feature
 from noticeparse.readers.places import is_connector, split_phrase
-from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
-
-_ROMAN = frozenset({"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"})
-_BULLETS = frozenset("-*·+o>")
 
 
 class Body(NamedTuple):
@@ -44,158 +30,65 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    cutter = _Cutter(text, lines)
+    first = stands_position_first(text, lines)
+    cutter = _PositionFirst(text, lines) if first else _FeatureFirst(text, lines)
     cutter.run()
     return Body(cutter.items, cutter.prose, cutter.separators)
 
 
-class _Cutter:
-    """Walks the elements once; holds the open item and the words not yet given to one."""
+class _FeatureFirst(Cutter):
+    """The position stands behind the words that it belongs to."""
 
-    def __init__(self, text: str, lines: Sequence[Line]) -> None:
-        self.text = text
-        self.lines = lines
-        self.items: list[Item] = []
-        self.prose: list[Prose] = []
-        self.separators: list[Piece] = []
-        self.position_first = stands_position_first(text, lines)
-        self.item: Item | None = None
-        self.pending: list[Element] = []
-        self.place_label: Element | None = None
-        self.item_label: Element | None = None
-        self.verb: Element | None = None
-        self.verb_is_own = False
-        self.verb_lost: Element | None = None
-        self.half: Element | None = None
-        self.before: Point | None = None
-        self.verb_column = verb_column(lines)
-        self.letter: str | None = None
-        """The last letter of a list, under which numbers (i), (ii) may stand."""
-        self.last_label = ""
-
-    def run(self) -> None:
-        for line in self.lines:
-            if line.is_blank:
-                self._blank()
-                continue
-            self._line(line)
-        self._close()
-
-    def _line(self, line: Line) -> None:
-        elements = line.elements
-        lead = lead_index(line)
-        for index, element in enumerate(elements):
-            following = elements[index + 1] if index + 1 < len(elements) else None
-            opens = index <= lead
-            if element.kind == "words" and opens and self._is_lost_verb(line, index):
-                self._unknown_verb(element)
-            else:
-                self._element(element, following, opens)
-
-    def _element(self, element: Element, following: Element | None, opens: bool) -> None:
-        kind = element.kind
-        if self.half is not None and kind not in ("half", "bar", "label"):
-            if not (kind == "words" and self._is_blank_word(element)):
-                self._settle_half()
-        if kind == "verb":
-            self._verb(element, following, opens)
-        elif kind == "label":
-            self._label(element, following)
-        elif kind in PLACES:
-            self._place(element)
-        elif kind == "words" or kind == "passive":
-            self._words(element, opens)
-        elif kind == "number":
-            self._number(element)
-        elif kind in ("semicolon", "bar", "rule", "key", "chart"):
-            self.separators.append((element.start, element.end))
-
-    def _is_blank_word(self, element: Element) -> bool:
-        words = self.text[element.start : element.end].strip(" ,.;:/&|-").lower()
-        return not words or (self.half is not None and words in AXIS_WORDS)
-
-    # Verbs
-
-    def _verb(self, element: Element, following: Element | None, opens: bool) -> None:
-        item = self.item
-        late = self.position_first and not opens and item is not None and not item.words
-        if late and item is not None:
-            self._set_verb(item, element)
-            self.verb = element
-            return
-        self._close()
-        self.verb, self.verb_lost = element, None
-        self.verb_is_own = following is not None
-        if following is None:
-            self.separators.append((element.start, element.end))
-
-    def _set_verb(self, item: Item, element: Element) -> None:
-        piece = (element.start, element.end)
-        item.verb, item.verb_piece = self.text[element.start : element.end], piece
-        item.pieces.append(piece)
-
-    def _is_lost_verb(self, line: Line, index: int) -> bool:
-        return is_unknown_verb(self.text, line, index, self.verb_column)
-
-    def _unknown_verb(self, element: Element) -> None:
-        self._close()
-        words = self.text[element.start : element.end]
-        head, _, rest = words.partition(" ")
-        end = element.start + len(head)
-        self.verb, self.verb_is_own = None, False
-        self.verb_lost = element._replace(end=end)
-        self.separators.append((element.start, end))
-        if rest:
-            self._words(element._replace(start=end + 1), True)
-
-    # Labels and numbers
-
-    def _scope(self, label: str) -> str | None:
-        """The letter above a number of a list within a list; the i behind an h is a letter."""
-        is_number = label in _ROMAN and not (label == "i" and self.last_label == "h")
-        if not is_number and len(label) == 1:
-            self.letter = label
-        self.last_label = label
-        return self.letter if is_number else None
-
-    def _label(self, element: Element, following: Element | None) -> None:
-        if following is None or following.kind in PLACES:
-            self.place_label = element
-            return
-        if not (self.verb_is_own and self.item is None and not self.pending):
-            self._close()
-        self.item_label = element
-
-    def _number(self, element: Element) -> None:
-        if self.item is not None:
-            self.item.number = element
-            self.item.pieces.append((element.start, element.end))
-        else:
-            self.separators.append((element.start, element.end))
-
-    # Words
-
-    def _words(self, element: Element, opens: bool) -> None:
-        if opens:
-            element = self._without_bullet(element)
-        if self._is_blank_word(element):
-            self.separators.append((element.start, element.end))
-            return
-        if self.position_first:
-            self._words_behind(element)
-            return
-        if opens and not element.kind == "passive":
+    def take_words(self, element: Element, opens: bool) -> None:
+        if opens and element.kind != "passive":
             self._at_line_start(element)
         self.pending.append(element)
 
-    def _without_bullet(self, element: Element) -> Element:
-        """The words behind the bullet of a list, if one stands before them."""
-        if self.text[element.start] in _BULLETS and self.text[element.start + 1 :][:1] == " ":
-            self.separators.append((element.start, element.start + 1))
-            return element._replace(start=element.start + 2)
-        return element
+    def take_place(self, element: Element, label: Element | None) -> None:
+        item = self.item
+        if item is not None and item.has_place and self.pending:
+            if is_connector(self.words_of(self.pending)):
+                self.add_group(item)
+            else:
+                self.open_from_pending()
+        elif self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        self.add_place(element, label)
 
-    def _words_behind(self, element: Element) -> None:
+    def _at_line_start(self, element: Element) -> None:
+        """Decide whether a new line goes on with the words before it or opens an item."""
+        words = self.text[element.start : element.end]
+        item = self.item
+        if self.pending:
+            before = self.words_of(self.pending)
+            if item is not None and item.has_place and not leads_feature(before):
+                if leads_feature(words):
+                    self.give_tail()
+                return
+            if self._may_end(before) and leads_feature(words):
+                self.open_from_pending()
+                self.close_item()
+
+    def _may_end(self, words: str) -> bool:
+        verb = self.words_of([self.verb]) if self.verb else ""
+        return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
+
+
+class _PositionFirst(Cutter):
+    """The position stands in front of the words that it belongs to, or on a line above them."""
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        item = self.item
+        if opens or item is None or item.words:
+            return False
+        self.set_verb(item, element)
+        self.verb = element
+        return True
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        del opens
         words = self.text[element.start : element.end]
         item = self.item
         if item is not None and item.words and words.strip(" ,.:").lower() == "to":
@@ -210,194 +103,29 @@ class _Cutter:
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
 
-    def _at_line_start(self, element: Element) -> None:
-        """Decide whether a new line goes on with the words before it or opens an item."""
-        words = self.text[element.start : element.end]
+    def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item
-        if self.pending:
-            before = self._text_of(self.pending)
-            if item is not None and item.has_place and not leads_feature(before):
-                if leads_feature(words):
-                    self._give_tail()
-                return
-            if self._may_end(before) and leads_feature(words):
-                self._open_from_pending()
-                self._close()
-
-    def _may_end(self, words: str) -> bool:
-        verb = self._text_of([self.verb]) if self.verb else ""
-        return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
-
-    def _text_of(self, elements: Sequence[Element]) -> str:
-        return " ".join(self.text[e.start : e.end] for e in elements)
-
-    def _give_tail(self) -> None:
-        assert self.item is not None
-        for element in self.pending:
-            self.item.tail.append((element.start, element.end))
-            self.item.pieces.append((element.start, element.end))
-        self.pending = []
-
-    # Places
-
-    def _place(self, element: Element) -> None:
-        if element.kind == "half":
-            if self.half is None:
-                self.half = element
-                return
-            first, self.half = self.half, None
-            element = join_halves(first, element, self.before)
-        if element.kind == "point" and element.value.point is not None:
-            self.before = element.value.point
-        label, self.place_label = self.place_label, None
-        if self.position_first:
-            self._place_before(element, label)
-        else:
-            self._place_behind(element, label)
-
-    def _settle_half(self) -> None:
-        half, self.half = self.half, None
-        if half is not None:
-            reading = lone_half(half, self.before)
-            self._place(half._replace(kind="point", value=reading))
-
-    def _place_behind(self, element: Element, label: Element | None) -> None:
-        item = self.item
-        if item is not None and item.has_place and self.pending:
-            if is_connector(self._text_of(self.pending)):
-                self._add_group(item)
-            else:
-                self._open_from_pending()
-        elif self.pending:
-            self._open_from_pending()
-        elif item is None:
-            self._open()
-        self._add_place(element, label)
-
-    def _place_before(self, element: Element, label: Element | None) -> None:
-        item = self.item
-        if item is None or (item.words and not self._awaits_places(item, element)):
-            self._close(keep_pending=True)
-            self._open()
+        if item is None or (item.words and not self._awaits_places(item)):
+            self.close_item(keep_pending=True)
+            self.open_item()
             item = self.item
         assert item is not None
         if self.pending:
-            self._add_group(item)
-        self._add_place(element, label)
+            self.add_group(item)
+        self.add_place(element, label)
 
-    def _awaits_places(self, item: Item, element: Element) -> bool:
+    def _awaits_places(self, item: Item) -> bool:
         """In rows with the position in front: whether lines of positions alone go on with an item.
 
         Its words end with `joining` or `from`, and the line of this position holds nothing else.
         """
-        line = next(one for one in self.lines if one.start <= element.start < one.end)
-        kinds = {e.kind for e in line.elements if not is_connector(self.text[e.start : e.end])}
+
+        elements = self.line.elements if self.line else ()
+        kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
         if not kinds <= {*PLACES, "label", "bar"}:
             return False
-        words = self._text_of_pieces(item.words)
+        words = " ".join(self.text[start:end] for start, end in item.words)
         parts = split_phrase(words).parts
         if not parts or words.rstrip(" .,:").endswith("above") or "these" in words:
             return False
         return parts[-1].kind in ("joining", "bounded", "from_", "separator")
-
-    def _text_of_pieces(self, pieces: Sequence[Piece]) -> str:
-        return " ".join(self.text[start:end] for start, end in pieces)
-
-    def _add_group(self, item: Item) -> None:
-        lead = [(e.start, e.end) for e in self.pending]
-        item.groups.append(Group(lead=lead))
-        item.pieces += lead
-        self.pending = []
-
-    def _add_place(self, element: Element, label: Element | None) -> None:
-        item = self.item
-        assert item is not None
-        if not item.groups:
-            item.groups.append(Group())
-        if label is not None:
-            item.pieces.append((label.start, label.end))
-        item.pieces.append((element.start, element.end))
-        letter = None if label is None else label.value
-        scope = None if letter is None else self._scope(letter)
-        item.groups[-1].places.append(Place(element, letter, scope))
-
-    # Items
-
-    def _open(self) -> None:
-        self.item = item = Item()
-        if self.item_label is not None:
-            label, self.item_label = self.item_label, None
-            item.label, item.scope = label.value, self._scope(label.value)
-            item.label_piece = (label.start, label.end)
-            item.pieces.append(item.label_piece)
-        if self.verb is not None:
-            item.verb = self.text[self.verb.start : self.verb.end]
-            if self.verb_is_own:
-                self._set_verb(item, self.verb)
-                self.verb_is_own = False
-        elif self.verb_lost is not None:
-            lost = self.text[self.verb_lost.start : self.verb_lost.end]
-            start, end = self.verb_lost.start, self.verb_lost.end
-            item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
-        self.items.append(item)
-
-    def _open_from_pending(self) -> None:
-        words, self.pending = self.pending, []
-        self._open()
-        assert self.item is not None
-        pieces = [(e.start, e.end) for e in words]
-        self.item.words += pieces
-        self.item.pieces += pieces
-
-    def _close(self, *, keep_pending: bool = False) -> None:
-        """End the open item; words that wait become its tail, an item, or prose."""
-        self._settle_half()
-        if self.place_label is not None:
-            self.separators.append((self.place_label.start, self.place_label.end))
-            self.place_label = None
-        if self.pending and not keep_pending:
-            self._flush()
-        if self.verb is not None and self.verb_is_own and self.item is None:
-            # A verb with nothing behind it: a heading after all.
-            self.separators.append((self.verb.start, self.verb.end))
-            self.verb_is_own = False
-        self.item = None
-
-    def _flush(self) -> None:
-        words = self._text_of(self.pending)
-        item = self.item
-        if item is None and self.verb is not None and words.endswith(":"):
-            # `Insert in the new basin:` heads a list; the verb is carried down.
-            self.verb_is_own = False
-            if self.item_label is not None:
-                self._scope(self.item_label.value)
-                self.item_label = None
-            self._give_prose()
-            return
-        opened = item is not None and item.has_place
-        if opened and not (opens_a_line(self.text, self.pending[0].start) and leads_feature(words)):
-            self._give_tail()
-        elif (self.verb is not None or self.verb_lost is not None) and self._may_be_item(words):
-            self._open_from_pending()
-        else:
-            self._give_prose()
-
-    def _give_prose(self) -> None:
-        pieces = [(e.start, e.end) for e in self.pending]
-        self.prose.append(Prose(pieces, list(self.pending)))
-        self.pending = []
-
-    def _may_be_item(self, words: str) -> bool:
-        """Whether words without a place are an item all the same: its own verb, or a feature.
-
-        Behind a blank line, words without a figure are a remark or a signature.
-        """
-        if self.verb_is_own:
-            return True
-        behind_blank = stands_behind_blank(self.text, self.pending[0].start)
-        return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
-
-    def _blank(self) -> None:
-        """A blank line ends an item that has its place; a description may still wait for one."""
-        if self.item is not None and self.item.has_place:
-            self._close()

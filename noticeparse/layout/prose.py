@@ -75,7 +75,11 @@ def join_points(elements: Sequence[Element]) -> Iterator[Element]:
             half, waiting = None, []
         elif element.kind == "half":
             half = element
-        elif half is not None and element.kind in ("words", "label") and element.end - element.start > 3:
+        elif (
+            half is not None
+            and element.kind in ("words", "label")
+            and element.end - element.start > 3
+        ):
             yield half._replace(kind="point", value=lone_half(half, before))
             yield from waiting
             yield element
@@ -131,9 +135,7 @@ def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
 
 def _ends_sentence(text: str, last: Element, following: Element) -> bool:
     """Whether the full stop behind a hemisphere letter ends the sentence: `W.` and a capital."""
-    return (
-        last.kind == "point" and text[last.end - 1] == "." and text[following.start].isupper()
-    )
+    return last.kind == "point" and text[last.end - 1] == "." and text[following.start].isupper()
 
 
 def _stops(text: str, element: Element) -> Iterator[int]:
@@ -143,8 +145,21 @@ def _stops(text: str, element: Element) -> Iterator[int]:
         rest = text[at + 1 : at + 40].lstrip(" \n")
         spaced = at + 1 >= element.end or text[at + 1] in " \n"
         word = text[element.start : at].rpartition(" ")[2]
-        if spaced and (not rest or rest[0].isupper() or rest[0] in "\n") and word.lower() not in (
-            "no", "nos", "approx", "st", "capt", "fl", "oc", "iso", "pos",
+        if (
+            spaced
+            and (not rest or rest[0].isupper() or rest[0] in "\n")
+            and word.lower()
+            not in (
+                "no",
+                "nos",
+                "approx",
+                "st",
+                "capt",
+                "fl",
+                "oc",
+                "iso",
+                "pos",
+            )
         ):
             yield at + 1
         at = text.find(".", at + 1, element.end)
@@ -174,7 +189,9 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     return item if item.has_place else None
 
 
-def _add_place(text: str, item: Item, lead: list[Element], place: Element, *, is_behind: bool) -> None:
+def _add_place(
+    text: str, item: Item, lead: list[Element], place: Element, *, is_behind: bool
+) -> None:
     words = " ".join(text[e.start : e.end] for e in lead)
     pieces = [(e.start, e.end) for e in lead]
     if not item.words and not item.groups:

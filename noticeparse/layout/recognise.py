@@ -78,7 +78,8 @@ def _is_named(text: str, line: Line, number: Element) -> bool:
     """Whether the number is only named: as cancelled, or as the notice before."""
     at = number.start - line.start
     return any(
-        part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS") and part.start <= at < part.end
+        part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS")
+        and part.start <= at < part.end
         for part in read_parts(text[line.start : line.end])
     )
 
@@ -145,7 +146,9 @@ def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]
         return [line]
     bounds = [0, *cuts, len(line.elements)]
     return [
-        line._replace(elements=line.elements[a:b], start=line.elements[a].start if a else line.start)
+        line._replace(
+            elements=line.elements[a:b], start=line.elements[a].start if a else line.start
+        )
         for a, b in zip(bounds, bounds[1:], strict=False)
     ]
 

@@ -54,7 +54,10 @@ class RowReader:
         if radius is not None:
             item.tail.append(radius)
         item.pieces = sorted(
-            (e.start, e.end) for role, cell in cells.items() if role not in _HEAD_ROLES for e in cell
+            (e.start, e.end)
+            for role, cell in cells.items()
+            if role not in _HEAD_ROLES
+            for e in cell
         )
         self.items.append(item)
 
@@ -71,7 +74,9 @@ class RowReader:
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
 
     def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
-        lead = [e for role in ("verb", "feature") for e in cells.get(role, []) if e.kind == "words"]
+        lead = [
+            e for role in ("verb", "feature") for e in cells.get(role, []) if e.kind == "words"
+        ]
         pieces = [(e.start, e.end) for e in lead]
         for group in groups:
             if group.role is None and not lead and item.groups:

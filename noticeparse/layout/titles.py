@@ -145,7 +145,9 @@ def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
         return
     at = 0
     cells = words.split(mark)
-    inner = cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
+    inner = (
+        cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
+    )
     at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
     for cell in inner:
         yield cell.strip(), at

@@ -140,6 +140,8 @@ class AmountReader:
         }.get(figure.type)
         if code is None and "MINUS" in self.senses:
             code = "depth-minus"
+        if code is None and {"DRIES", "DEPTH_WORD"} <= self.senses.keys():
+            code = "depth-and-drying"
         if code is None and figure.type == "DECIMAL" and re.search(r",[0-9]{3}$", figure):
             code = "depth-thousands"
         if code is not None:

@@ -69,10 +69,10 @@ def _take(found: Clauses, token: Token, near: int | None) -> None:
 
 
 def _take_dates(found: Clauses, kind: str, token: Token, start: int, near: int | None) -> None:
-    written = [(str(t), t.start_pos or 0) for t in _date_lexer().lex(str(token)) if t.type == "DATE"]
-    first_day = next(
-        (str(t) for t in _date_lexer().lex(str(token)) if t.type == "FIGURES"), None
-    )
+    written = [
+        (str(t), t.start_pos or 0) for t in _date_lexer().lex(str(token)) if t.type == "DATE"
+    ]
+    first_day = next((str(t) for t in _date_lexer().lex(str(token)) if t.type == "FIGURES"), None)
     dates: list[str] = []
     if kind == "PERIOD" and len(written) == 1 and first_day is not None:
         # `from 8 to 26 June 2026`: the day alone shares the month behind it.

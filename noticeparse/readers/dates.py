@@ -51,7 +51,9 @@ class _Callbacks(Transformer[Token, Any]):
     def iso_date(self, written: str) -> tuple[str | None, ...]:
         return written, None, None, None
 
-    def time_group(self, group: str, month: str, year: str | None = None) -> tuple[str | None, ...]:
+    def time_group(
+        self, group: str, month: str, year: str | None = None
+    ) -> tuple[str | None, ...]:
         return group[:2], month, year, group[2:]
 
 

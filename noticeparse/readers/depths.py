@@ -159,9 +159,9 @@ def _depth(text: str, statement: Statement, chart_unit: ChartUnit | None) -> Dep
 
 
 _NO_VALUE = {
-    "depth-feet-over-five", "depth-figure-raised", "depth-figures-apart", "depth-impossible",
-    "depth-minus", "depth-several", "depth-small-figure-of-feet", "depth-thousands",
-    "depth-unread",
+    "depth-and-drying", "depth-feet-over-five", "depth-figure-raised", "depth-figures-apart",
+    "depth-impossible", "depth-minus", "depth-several", "depth-small-figure-of-feet",
+    "depth-thousands", "depth-unread",
 }  # fmt: skip
 
 

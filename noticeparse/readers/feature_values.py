@@ -19,6 +19,7 @@ from noticeparse.records.depth import Clearance, Depth, DepthKind
 from noticeparse.records.feature import Ais, Racon, Sound, Status
 from noticeparse.records.light import Light
 from noticeparse.vocabulary import find, kinds, word_key
+from noticeparse.vocabulary.codes import Attributes
 
 _LIGHT_ROLES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais"))
 _BETWEEN = frozenset(("with", "sectors", "sector", "showing", "shown", "and", "&"))
@@ -41,6 +42,10 @@ _NAMED_CLASSES = frozenset(
 _KINDS_OF_DEPTH: dict[str, DepthKind] = {
     "dredged_area": "dredged", "depth_contour": "contour", "swept_area": "swept",
 }  # fmt: skip
+
+
+# The status that a phrase such as `disused cable` tells by its kind.
+_STATUS: dict[int, Status] = {4: "disused", 8: "private", 11: "extinguished"}
 
 
 class Aids(NamedTuple):
@@ -234,9 +239,9 @@ def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> 
 
 
 def read_status(
-    items: Iterable[Item], amounts: Amounts, aids: Aids
+    items: Iterable[Item], amounts: Amounts, aids: Aids, attributes: Attributes
 ) -> tuple[list[Status], int | None]:
-    """Status words in text order, with those in a light's remarks, and the year of a report."""
+    """Status words in text order, those of a light's remarks and of the kind, year of a report."""
     status: list[Status] = []
     year = amounts.reported_year
     for item in items:
@@ -252,6 +257,8 @@ def read_status(
         sense = find(word_key(remark))
         if sense is not None and sense.role == "status" and sense.value not in status:
             status.append(cast(Status, sense.value))
+    codes = cast("list[int]", attributes.get("STATUS", []))
+    status += [_STATUS[code] for code in codes if code in _STATUS and _STATUS[code] not in status]
     quality = amounts.depth.quality if amounts.depth else None
     if quality and quality.startswith("value reported") and "reported" not in status:
         status.append("reported")

@@ -41,9 +41,6 @@ _LEADING = frozenset(
         "negation", "wreck", "status", "water", "condition", "number", "measure",
     )
 )  # fmt: skip
-_CONNECTIVES = frozenset(
-    "and or of in which that is are was has its their above below to from also other as".split()
-)
 _TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
 
 
@@ -97,9 +94,7 @@ def leads_feature(text: str) -> bool:
 
 def _opens(first: Item) -> bool:
     """Whether a word can open a new item when a kind follows in its run."""
-    return first.role in _LEADING or (
-        first.role == "plain" and first.text.lower() not in _CONNECTIVES
-    )
+    return first.role in _LEADING or first.value == "adjective"
 
 
 def value_property(words: str) -> frozenset[str]:
@@ -144,7 +139,8 @@ class _Reading:
             shape = read_shape(items, form=form)
         self.check_words(kind)
         companions = self.companions(described=shape.topmark is not None)
-        status, year = read_status(items, amounts, aids)
+        attributes = self.attributes(kind, s57, body, shape, amounts)
+        status, year = read_status(items, amounts, aids, attributes)
         lights = [_with_function(light, kind) for light in aids.lights]
         feature = Feature(
             kind=kind,
@@ -167,7 +163,7 @@ class _Reading:
             status=status,
             reported_year=year,
             companions=companions,
-            attributes=self.attributes(kind, s57, body, shape, amounts),
+            attributes=attributes,
         )
         self.faults.sort(key=lambda fault: (fault.start, fault.end))
         return FeatureReading(feature, tuple(self.faults))

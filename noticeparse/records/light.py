@@ -23,7 +23,9 @@ class Sector(Record):
     from_deg: Number
     to_deg: Number
     range_nm: Number | None
-    visibility: str | None = Field(description="obscured, intensified, unintensified, faint or null")
+    visibility: str | None = Field(
+        description="obscured, intensified, unintensified, faint or null"
+    )
 
 
 class Light(Record):

@@ -16,7 +16,9 @@ PositionQuality = Literal["approximate", "doubtful", "reported"]
 class Position(Record):
     """One position; `iso6709` holds the exact value in the units in which it was written."""
 
-    lat: float = Field(description="degrees, south negative: the number nearest to the exact value")
+    lat: float = Field(
+        description="degrees, south negative: the number nearest to the exact value"
+    )
     lon: float = Field(description="degrees, west negative: the number nearest to the exact value")
     iso6709: str = Field(
         description="the exact value in ISO 6709 form, in the units and with the digits written",

@@ -1,0 +1,192 @@
+"""Amendments and replacements: what changes, what goes, what comes."""
+
+from decimal import Decimal
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from noticeparse.catalogue import ENTRIES
+from noticeparse.readers.changes import read_change, read_swap
+from noticeparse.records.light import Light
+
+
+def _plain(value):
+    if isinstance(value, Light):
+        return value.written
+    if hasattr(value, "value_m"):
+        return value.value_m
+    if isinstance(value, list) and value and hasattr(value[0], "from_deg"):
+        return [(sector.colour, sector.from_deg, sector.to_deg) for sector in value]
+    return value
+
+
+_D = Decimal
+# text, kind of the feature, changes as (property, old, new)
+CHANGES = [
+    ("light to Fl(3)W.20s33m19M", "light", [("light", None, "Fl(3)W.20s33m19M")]),
+    ("light, Fl.R.5s, to Fl(2)R.10s", "light", [("light", "Fl.R.5s", "Fl(2)R.10s")]),
+    ("light from Fl.R.3s to Fl.R.5s", "light", [("light", "Fl.R.3s", "Fl.R.5s")]),
+    ("character from Fl.R.3s to Fl.R.5s", "light", [("light", "Fl.R.3s", "Fl.R.5s")]),
+    ("characteristic to Fl.R.5s", "light", [("light", None, "Fl.R.5s")]),
+    ("light-buoy to read Fl.Y.4s", "light_buoy_generic", [("light", None, "Fl.Y.4s")]),
+    ("Light Fl W 6s 22m 14M: range to 11M", "light",
+     [("light.ranges_nm", [_D(14)], [_D(11)])]),
+    ("range 12M to 9M", "light", [("light.ranges_nm", [_D(12)], [_D(9)])]),
+    ("light range reduced to 6 miles", "light", [("light.ranges_nm", None, [_D(6)])]),
+    ("RANGE OF LIGHT TO 15/12M", "light", [("light.ranges_nm", None, [_D(15), _D(12)])]),
+    ("elevation of light F.R to 11m", "light", [("light.elevation_m", None, _D(11))]),
+    ("height of light to 36 ft", "light", [("light.elevation_m", None, _D("10.9728"))]),
+    ("light Fl.G.5s: period to 3s", "light", [("light.period_s", _D(5), _D(3))]),
+    ("light, range to 9M and elevation to 12m", "light",
+     [("light.ranges_nm", None, [_D(9)]), ("light.elevation_m", None, _D(12))]),
+    ("sectors to W 000°-180°, R 180°-000°", "light",
+     [("light.sectors", None, [("W", 0, 180), ("R", 180, 0)])]),
+    ("dredged depth to 9₂m, dredged area", "dredged_area", [("depth", None, _D("9.2"))]),
+    ("depth 5.2 to 4.8", "sounding", [("depth", _D("5.2"), _D("4.8"))]),
+    ("depth from 5.2m to 4.8m", "sounding", [("depth", _D("5.2"), _D("4.8"))]),
+    ("depth of 5 m to 4 m", "sounding", [("depth", _D(5), _D(4))]),
+    ("depth of wreck to 9₈", "wreck", [("depth", None, _D("9.8"))]),
+    ("wreck, least depth 9₈ to 8₂", "wreck", [("depth", _D("9.8"), _D("8.2"))]),
+    ("wreck, depth unknown, to least depth 9₈", "wreck", [("depth", None, _D("9.8"))]),
+    ("drying height 0.4 m to 0.6 m", "drying_height", [("depth", _D("-0.4"), _D("-0.6"))]),
+    ("bridge, vertical clearance 24 m to 22 m", "bridge", [("clearance", _D(24), _D(22))]),
+    ("height of mast to 45 m", "radio_mast", [("height_m", None, _D(45))]),
+    ('legend "Foul Ground" to "Foul"', "legend", [("legend", "Foul Ground", "Foul")]),
+    ("legend, Foul Ground, to Foul", "legend", [("legend", "Foul Ground", "Foul")]),
+    ('name of special buoy "Ondra" to "Quill"', "buoy_special", [("name", "Ondra", "Quill")]),
+    ("reporting point No 3 to No 4", "radio_reporting_point", [("name", "No 3", "No 4")]),
+    ("colour of special buoy to yellow", "buoy_special", [("colours", None, ["yellow"])]),
+    ("safe water buoy to red and white vertical stripes", "buoy_safe_water",
+     [("colours", None, ["red", "white"]), ("colour_pattern", None, "vertical_stripes")]),
+    ("colour of special buoy to red, white and black", "buoy_special",
+     [("colours", None, ["red", "white", "black"])]),
+    ("north cardinal buoy, topmark to 2 cones, points up", "buoy_cardinal_north",
+     [("topmark", None, "2 cones, points up")]),
+    ("light to extinguished", "light", [("status", None, ["extinguished"])]),
+]  # fmt: skip
+
+
+@pytest.mark.parametrize(("text", "kind", "changes"), CHANGES, ids=[row[0] for row in CHANGES])
+def test_change(text, kind, changes):
+    reading = read_change(text, "m")
+    assert reading.feature.kind == kind
+    assert [(c.property, _plain(c.old), _plain(c.new)) for c in reading.changes] == changes
+    own = [f.code for f in reading.faults if f.code.startswith(("change", "feature"))]
+    assert not [code for code in own if ENTRIES[code].severity != "info"]
+
+
+def test_the_feature_is_the_state_before():
+    feature = read_change('legend "Foul Ground" to "Foul"', "m").feature
+    assert feature.legend == "Foul Ground"
+    feature = read_change("depth from 5.2m to 4.8m", "m").feature
+    assert feature.depth is not None
+    assert feature.depth.value_m == Decimal("5.2")
+    feature = read_change("light from Fl.R.3s to Fl.R.5s", "m").feature
+    assert feature.light is not None
+    assert feature.light.written == "Fl.R.3s"
+
+
+def test_fathoms_of_the_chart():
+    reading = read_change("depth 8₄ fathoms to 7₅ fathoms", "fm_ft")
+    assert [_plain(change.new) for change in reading.changes] == [Decimal("14.3256")]
+
+
+# text, code
+UNREAD = [
+    ("wreck", "change-unread"),
+    ("light, Fl.R.3s", "change-unread"),
+    ("", "change-unread"),
+    ("light to 11m", "change-value-unread"),
+    ("range to 11m", "change-value-unread"),
+    ("special buoy to light-buoy, Fl.R.5s", "change-value-unread"),
+    ("period to short", "change-value-unread"),
+    ("depth 5.2 to 4 8", "depth-figures-apart"),
+]
+
+
+@pytest.mark.parametrize(("text", "code"), UNREAD, ids=[row[0] or "nothing" for row in UNREAD])
+def test_what_is_no_change_is_an_error(text, code):
+    reading = read_change(text, "m")
+    assert reading.changes == ()
+    assert code in [fault.code for fault in reading.faults]
+    assert ENTRIES[code].severity == "error"
+
+
+WARNED = [
+    ("range to 11", "change-unit-missing"),
+    ("light Fl.R.5s 9M, range from 8M to 7M", "change-old-differs"),
+    ("sectors W 000°-180°, R 180°-000°", "change-new-assumed"),
+    ("vertical clearance to 18 m", "feature-unknown"),
+    ("name to No 7", "feature-unknown"),
+]
+
+
+@pytest.mark.parametrize(("text", "code"), WARNED, ids=[row[0] for row in WARNED])
+def test_suspicious_change_is_told(text, code):
+    reading = read_change(text, "m")
+    assert len(reading.changes) == 1
+    assert code in [fault.code for fault in reading.faults]
+
+
+# text, what goes and what comes as (kind, light or depth or legend)
+SWAPS = [
+    ("obstruction, least depth 8₃, with obstruction, least depth 7₇",
+     ("obstruction", _D("8.3")), ("obstruction", _D("7.7"))),
+    ("depth 6₇ by depth 5₉", ("sounding", _D("6.7")), ("sounding", _D("5.9"))),
+    ("depth 8₆ for 9₁", ("sounding", _D("9.1")), ("sounding", _D("8.6"))),
+    ("depth 8.6 for 9.1", ("sounding", _D("9.1")), ("sounding", _D("8.6"))),
+    ("Depth 5.6 meters for depth 6.2 meters", ("sounding", _D("6.2")), ("sounding", _D("5.6"))),
+    ("a light, Fl.R.3s, for the light, F.R", ("light", "F.R"), ("light", "Fl.R.3s")),
+    ("light F.G with light Fl.G.2s", ("light", "F.G"), ("light", "Fl.G.2s")),
+    ("special buoy with a safe-water light buoy, Iso.10s",
+     ("buoy_special", None), ("buoy_safe_water", "Iso.10s")),
+    ("East cardinal buoy by east cardinal light buoy Q(3) 10s",
+     ("buoy_cardinal_east", None), ("buoy_cardinal_east", "Q(3) 10s")),
+    ("special buoy with topmark with special beacon with topmark",
+     ("buoy_special", None), ("beacon_special", None)),
+    ("wreck with least depth 5 m by wreck with least depth 4 m",
+     ("wreck_least_depth", _D(5)), ("wreck_least_depth", _D(4))),
+    ("S CARD LT BY BY S CARD BN", ("buoy_cardinal_south", None), ("beacon_cardinal", None)),
+    ('legend "Power to shore" by legend "Power"',
+     ("legend", "Power to shore"), ("legend", "Power")),
+    ("special buoy to safe-water buoy", ("buoy_special", None), ("buoy_safe_water", None)),
+]  # fmt: skip
+
+
+def _told(feature):
+    light = feature.light.written if feature.light else None
+    depth = feature.depth.value_m if feature.depth else None
+    return feature.kind, light or depth or feature.legend
+
+
+@pytest.mark.parametrize(("text", "goes", "comes"), SWAPS, ids=[row[0] for row in SWAPS])
+def test_swap(text, goes, comes):
+    reading = read_swap(text, "m", new_first=None)
+    assert (_told(reading.feature), _told(reading.replacement)) == (goes, comes)
+    assert not [f.code for f in reading.faults if ENTRIES[f.code].severity != "info"]
+
+
+@pytest.mark.parametrize("text", ["special buoy", "buoy with topmark", "with", ""])
+def test_what_does_not_divide_is_an_error(text):
+    reading = read_swap(text, "m", new_first=None)
+    assert "swap-not-divided" in [fault.code for fault in reading.faults]
+    assert reading.replacement.kind == "unknown"
+
+
+def test_verb_and_joint_that_disagree_are_an_error():
+    codes = [f.code for f in read_swap("depth 4 m by depth 5 m", "m", new_first=True).faults]
+    assert codes == ["swap-order-unclear"]
+
+
+@given(st.text(max_size=60))
+def test_any_text_is_read(text):
+    for reading in (read_change(text, None), read_swap(text, None, new_first=None)):
+        assert all(0 <= fault.start <= fault.end <= len(text) for fault in reading.faults)
+
+
+@pytest.mark.parametrize("piece", ["to ", "from ", "of ", "with ", "range to 9M, ", '"', "red "])
+def test_long_texts_take_linear_time(piece):
+    text = piece * (20_000 // len(piece))
+    read_change(text, "m")
+    read_swap(text, "m", new_first=None)
