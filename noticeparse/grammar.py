@@ -66,6 +66,14 @@ def build(
     )
 
 
+def parsed(lark: Lark, text: str) -> Any:
+    """What the callbacks of a parser make of a text; Lark's own types know only trees.
+
+    Raises lark.exceptions.LarkError where the text does not fit the grammar.
+    """
+    return lark.parse(text)
+
+
 class Scanner:
     """The terminals of a grammar file as one pattern, tried in the order in which Lark tries them.
 

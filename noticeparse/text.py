@@ -182,7 +182,8 @@ def _without_overlap(repairs: list[Repair], moved: list[Repair]) -> list[Repair]
 def _replaced(text: str, repairs: list[Repair]) -> str:
     if not repairs:
         return text
-    parts, at = [], 0
+    parts: list[str] = []
+    at = 0
     for one in repairs:
         parts += (text[at : one.start], one.read)
         at = one.end

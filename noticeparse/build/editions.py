@@ -10,7 +10,7 @@ from noticeparse.readers.editions import LineWords, read_line_words
 from noticeparse.readers.heads import read_parts
 from noticeparse.readers.references import read_number
 from noticeparse.records.bulletin import Edition, EditionList, ListEntry
-from noticeparse.records.reference import NoticeRef
+from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _FRONT_LINES = 12
 
@@ -116,5 +116,5 @@ def _entry(context: Context, kind: str, line: Line) -> ListEntry:
 
 def _bare(words: str) -> NoticeRef:
     figures = "".join(c for c in words if c.isdigit())
-    status = "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
+    status: NoticeStatus = "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
     return NoticeRef(number=int(figures), year=None, status=status)

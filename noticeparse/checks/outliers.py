@@ -114,4 +114,4 @@ def _degrees(digits: str, width: int) -> float:
     whole, _, decimals = digits.partition(".")
     fields = [whole[:width], *(whole[i : i + 2] for i in range(width, len(whole), 2))]
     fields[-1] += "." + decimals if decimals else ""
-    return sum(float(field) / 60**place for place, field in enumerate(fields))
+    return sum(float(field) / float(60**place) for place, field in enumerate(fields))

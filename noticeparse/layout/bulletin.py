@@ -156,7 +156,7 @@ class _Reader:
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:
         self.tables.end_block()
-        rest = line.elements[opening.index + 1 :]
+        rest = line.elements[opening.at + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
         by_chart = self.assembly.is_by_chart
         is_bare = first is None and bool(self.assembly.charts)

@@ -10,12 +10,12 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Sequence
 
-from noticeparse.layout.lines import Line
+from noticeparse.layout.lines import ElementKind, Line
 from noticeparse.layout.recognise import is_details_line, notice_opening
 from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
 
-_SOMETHING = (
+_SOMETHING: tuple[ElementKind, ...] = (
     "point",
     "half",
     "reference",

@@ -79,7 +79,7 @@ class ListReader:
             return False
         opening = notice_opening(self.text, line)
         if opening is not None:
-            return not self._opens_notice(line, opening.index, index, behind_blank)
+            return not self._opens_notice(line, opening.at, index, behind_blank)
         if behind_blank and self.open.entries:
             kinds = head_kinds(self.text[line.start : line.end])
             return bool(kinds & {"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER"})

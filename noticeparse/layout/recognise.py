@@ -25,7 +25,8 @@ class NoticeOpening(NamedTuple):
     """The number that opens a notice, and what stands before it."""
 
     number: Element
-    index: int
+    at: int
+    """The index of the number among the elements of the line."""
     is_original: bool
     series: str | None
     is_radio: bool = False

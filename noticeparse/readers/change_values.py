@@ -21,8 +21,7 @@ from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_light
 from noticeparse.readers.marks import read_body, read_shape
-from noticeparse.readers.phrases import divide
-from noticeparse.readers.told import gather
+from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
@@ -205,7 +204,7 @@ def _same_sense(feature: Feature, value: Decimal | None) -> dict[str, Any]:
 
 
 def _items(text: str) -> tuple[Item, ...]:
-    return gather(divide(text)).items
+    return told_by(text).items
 
 
 def _colours(text: str) -> Value:

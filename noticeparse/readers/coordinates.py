@@ -78,10 +78,11 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
         # The common way to write one: figures and marks, one capital behind.
         body = text[:-1] if text[-1] == "." else text
         if body[-1] in "NSEW" and not body[-2].isalpha():
-            axis, sign = _AXES[body[-1].lower()]
-            return _fields(kind, axis, sign, body[:-1], text, start, [])
+            stated, side = _AXES[body[-1].lower()]
+            return _fields(kind, stated, side, body[:-1], text, start, [])
     match = _hemisphere(text)
-    axis, sign, figures = None, 1, text
+    axis: Axis | None = None
+    sign, figures = 1, text
     if match is not None:
         axis, sign = _AXES[match.group(1)[0].lower()]
         figures = text[: match.start()] + " " + text[match.end() :]

@@ -66,7 +66,7 @@ def _parser() -> Lark:
 def read_date(text: str, near: int | None) -> tuple[str | None, tuple[Fault, ...]]:
     """The ISO 8601 form of a written date, or None with a fault where there is no such day."""
     try:
-        day, month, year, time = _parser().parse(text.strip())
+        day, month, year, time = grammar.parsed(_parser(), text.strip())
         if month is None:
             return isoparse(str(day)).date().isoformat(), ()
         written_year = full_year(str(year), near) if year else near

@@ -26,7 +26,7 @@ from noticeparse.readers.feature_values import (
 from noticeparse.readers.legends import collapsed, read_legend
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
-from noticeparse.readers.told import Companion, Told, depth_kind, gather
+from noticeparse.readers.told import Companion, Told, depth_kind, told_by
 from noticeparse.readers.words import Item
 from noticeparse.records import feature as records
 from noticeparse.records.feature import Ais, Feature
@@ -38,7 +38,8 @@ _TELLING = frozenset(("status", "quality", "condition", "water"))
 _LEADING = frozenset(
     (
         "kind", "category", "colour", "shape", "counted", "lit", "proper", "part", "virtual",
-        "negation", "wreck", "status", "water", "condition", "number", "measure",
+        "negation", "wreck", "status", "water", "condition", "number", "measure", "numbered",
+        "quoted",
     )
 )  # fmt: skip
 _TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
@@ -57,18 +58,20 @@ def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReadi
     phrase = divide(text)
     if phrase.legend is not None:
         return FeatureReading(*read_legend(text, phrase.legend))
-    return _Reading(text, gather(phrase), chart_unit).feature()
+    return _Reading(text, told_by(text), chart_unit).feature()
 
 
+@lru_cache(maxsize=4096)
 def has_kind(text: str) -> bool:
     """Whether the phrase names a kind: `light, Fl.R.3s` does, `conspicuous` does not."""
     phrase = divide(text)
     if phrase.legend is not None:
         return True
-    told = gather(phrase)
+    told = told_by(text)
     return told.head is not None or any(item.role in ("racon", "ais") for item in told.items)
 
 
+@lru_cache(maxsize=4096)
 def leads_feature(text: str) -> bool:
     """Whether the text begins as a new item would: with a kind, its colour or shape, or a number.
 
@@ -77,7 +80,7 @@ def leads_feature(text: str) -> bool:
     phrase = divide(text)
     if phrase.legend is not None:
         return True
-    told = gather(phrase)
+    told = told_by(text)
     words = told.first_words
     if not words:
         return False
@@ -97,10 +100,11 @@ def _opens(first: Item) -> bool:
     return first.role in _LEADING or first.value == "adjective"
 
 
+@lru_cache(maxsize=4096)
 def value_property(words: str) -> frozenset[str]:
     """The roles of the items in some words, empty for a companion or nothing."""
     phrase = divide(words)
-    told = gather(phrase)
+    told = told_by(words)
     if told.companions or any(segment.companions for segment in phrase.segments):
         return frozenset(("companion",))
     return frozenset(item.role for item in told.items)

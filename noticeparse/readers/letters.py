@@ -37,7 +37,7 @@ def read_letters(text: str) -> tuple[str, ...]:
     A number under a letter, `(b)(iii)`, is given as `b.iii`.
     """
     try:
-        letters: tuple[str, ...] = _parser().parse(text)
+        letters: tuple[str, ...] = grammar.parsed(_parser(), text)
     except LarkError:
         return ()
     return letters

@@ -5,8 +5,7 @@ from __future__ import annotations
 from functools import lru_cache
 
 from noticeparse.readers.features import leads_feature
-from noticeparse.readers.phrases import divide
-from noticeparse.readers.told import gather
+from noticeparse.readers.told import told_by
 
 
 @lru_cache(maxsize=4096)
@@ -15,5 +14,5 @@ def unknown_first_word(text: str) -> str | None:
     head, _, rest = text.partition(" ")
     if not head.isalpha() or len(head) < 3 or not rest or not leads_feature(rest):
         return None
-    words = gather(divide(text)).first_words
+    words = told_by(text).first_words
     return head if words and words[0].start == 0 and words[0].role == "unknown" else None

@@ -96,7 +96,7 @@ def _parser() -> Lark:
 def read_phrase(text: str) -> tuple[Part, ...]:
     """The parts of a phrase; all of it is words where the grammar cannot part it."""
     try:
-        parts: tuple[Part, ...] = _parser().parse(text)
+        parts: tuple[Part, ...] = grammar.parsed(_parser(), text)
     except LarkError:
         return (Part("words", 0, len(text)),)
     return parts
@@ -197,7 +197,7 @@ def _offset_parser() -> Lark:
 def read_offset(text: str) -> Offset | None:
     """Bearing and distance of `0.6 miles 240° from`; miles of 1852 m, cables a tenth of that."""
     try:
-        offset: Offset = _offset_parser().parse(text)
+        offset: Offset = grammar.parsed(_offset_parser(), text)
     except LarkError:
         return None
     return offset

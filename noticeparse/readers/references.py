@@ -42,7 +42,7 @@ def _parser() -> Lark:
 def read_number(text: str, near: int | None) -> NoticeRef | None:
     """The notice named by `text`, or None; `near` is the edition's year, for two-figure years."""
     try:
-        figures, year, status = _parser().parse(text.strip())
+        figures, year, status = grammar.parsed(_parser(), text.strip())
     except LarkError:
         return None
     return NoticeRef(number=int(figures), year=full_year(year, near), status=status)

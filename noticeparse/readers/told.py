@@ -8,10 +8,11 @@ it the last noun (`breakwater light` is a light), and a whole thing goes before 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from functools import lru_cache
 from typing import NamedTuple
 
 from noticeparse.readers.depths import stated_kind
-from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, place
+from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
 from noticeparse.readers.words import Item, look_up, proper_name
 from noticeparse.vocabulary import Sense, kinds
 
@@ -50,8 +51,13 @@ class Told(NamedTuple):
         return (item for item in self.items if item.role == role)
 
 
-def gather(phrase: Phrase) -> Told:
-    """What the segments of a phrase tell."""
+@lru_cache(maxsize=4096)
+def told_by(text: str) -> Told:
+    """What the segments of a phrase tell; a legend tells nothing of a feature."""
+    return _gather(divide(text))
+
+
+def _gather(phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
     for index, segment in enumerate(phrase.segments):

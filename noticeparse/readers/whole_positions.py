@@ -50,7 +50,7 @@ def _parser() -> Lark:
 def read_whole_position(text: str) -> PointReading:
     """The one position that `text` is, or the faults that forbid one; never raises."""
     try:
-        reading: PointReading = _parser().parse(text)
+        reading: PointReading = grammar.parsed(_parser(), text)
     except LarkError:
         fault = Fault("position-unreadable", 0, len(text), {"written": text.strip()})
         return PointReading(None, (fault,), 0, len(text))

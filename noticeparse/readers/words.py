@@ -16,6 +16,7 @@ from noticeparse.readers.phrases import divide, place
 from noticeparse.vocabulary import LONGEST, Sense, find, is_known_word, is_place, key_of, word_key
 
 _ARTICLES = frozenset(("a", "an", "the"))
+_NUMBERS = frozenset(("NUMBERED", "NUMBER", "CODE"))
 _LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
 
 
@@ -124,15 +125,16 @@ def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
         end = start
         while end < len(tokens) and titles[end]:
             end += 1
-        if end > start and (plain or whole) and _is_name(tokens[start:end], start > 0 or whole):
+        numbered = end < len(tokens) and tokens[end].type in _NUMBERS
+        if end > start and (plain or whole) and _is_name(tokens[start:end], start > 0, numbered):
             return range(start, end)
         start = max(end, start + 1)
     return range(0)
 
 
-def _is_name(tokens: Sequence[Token], behind: bool) -> bool:
-    # A phrase may begin with a capital for no other reason than standing first.
-    if len(tokens) < 2 and not behind:
+def _is_name(tokens: Sequence[Token], behind: bool, numbered: bool) -> bool:
+    # One word may have its capital for no other reason than standing first.
+    if len(tokens) < 2 and not behind and not numbered:
         return False
     strange = any(not is_known_word(word) for token in tokens for word in token.split("-"))
     return strange or (len(tokens) > 1 and is_place(tokens[-1]))

@@ -74,6 +74,9 @@ class Sense(NamedTuple):
     lit: bool = False
 
 
+_DROPPED = str.maketrans("", "", " \t\n-'.\"/()&+")
+
+
 def _rows(name: str) -> Iterator[list[str]]:
     text = (files(__package__) / f"{name}.csv").read_text("utf-8")
     rows = csv.reader(text.splitlines())
@@ -84,7 +87,7 @@ def _rows(name: str) -> Iterator[list[str]]:
 @lru_cache(maxsize=8192)
 def key_of(words: str) -> str:
     """The words without blanks, hyphens and capitals: `Light-buoy` and `light buoy` agree."""
-    return "".join(c for c in words.lower() if c.isalnum() or c == ",")
+    return words.lower().translate(_DROPPED)
 
 
 @cache
