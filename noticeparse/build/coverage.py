@@ -9,9 +9,9 @@ from noticeparse.faults import Fault
 from noticeparse.findings import Located
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Line
-from noticeparse.records.bulletin import Coverage
-from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.heads import head_kinds
+from noticeparse.records.bulletin import Coverage
 
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 

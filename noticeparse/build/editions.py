@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from noticeparse.build.context import Context
-from noticeparse.layout.lists import ListDraft
 from noticeparse.layout.lines import Line
+from noticeparse.layout.lists import ListDraft
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.editions import LineWords, read_line_words
 from noticeparse.readers.heads import read_parts
@@ -116,5 +116,7 @@ def _entry(context: Context, kind: str, line: Line) -> ListEntry:
 
 def _bare(words: str) -> NoticeRef:
     figures = "".join(c for c in words if c.isdigit())
-    status: NoticeStatus = "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
+    status: NoticeStatus = (
+        "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
+    )
     return NoticeRef(number=int(figures), year=None, status=status)

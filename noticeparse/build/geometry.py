@@ -10,12 +10,12 @@ from noticeparse.build.context import Context
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
-from noticeparse.vocabulary import primitives
 from noticeparse.readers.places import Offset as OffsetWords
 from noticeparse.readers.places import Part, is_connector, read_phrase
 from noticeparse.records.geometry import Arc, Geometry, Offset, Relation, Shape
 from noticeparse.records.position import Position
 from noticeparse.stretch import Stretch, gather
+from noticeparse.vocabulary import primitives
 
 _LEADING: dict[str, Relation] = {
     "joining": "joining", "bounded": "within", "within": "within", "centred": "centred_on",

@@ -8,12 +8,12 @@ from noticeparse.build.actions import ActionReading, is_garbled, item_extent, re
 from noticeparse.build.context import Context
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
+from noticeparse.build.sections import Section, SectionReader
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
-from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
+from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
 from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import read_line_words
-from noticeparse.readers.heads import ChartHead, read_head
 from noticeparse.readers.headings import Heading, read_heading
 from noticeparse.readers.references import notice_id, read_number
 from noticeparse.records.action import Action
@@ -21,7 +21,6 @@ from noticeparse.records.chart import ChartSection
 from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
-from noticeparse.stretch import Stretch, gather
 
 
 class NoticeReading(NamedTuple):
@@ -30,12 +29,6 @@ class NoticeReading(NamedTuple):
     notice: Notice
     located: list[Located]
     lost: list[Piece]
-
-
-class _Section(NamedTuple):
-    head: ChartHead
-    items: list[Item]
-    extent: Piece
 
 
 class NoticeBuilder:
@@ -144,87 +137,15 @@ class NoticeBuilder:
 
     # Chart sections
 
-    def _sections(self) -> list[_Section]:
-        """Heads and items; charts named at the foot take the items above them."""
-        headless: list[Item] = []
-        found: list[_Section] = []
-        drafts = self.draft.charts
-        has_heads = any(draft.head or draft.number for draft in drafts)
-        for draft in drafts:
-            if not (draft.head or draft.number):
-                headless += draft.items
-                continue
-            found += self._headed(draft)
-        if not has_heads:
-            found = self._in_heading()
-            has_heads = bool(found)
-        if not headless:
-            return found
-        if has_heads and not any(section.items for section in found):
-            return [section._replace(items=headless) for section in found]
-        extent = (_start(headless), _end(headless))
-        return [_Section(ChartHead(), headless, extent), *found]
+    def _sections(self) -> list[Section]:
+        reader = SectionReader(self.context, self.draft)
+        sections = reader.sections()
+        self.cancels += reader.cancels
+        for fault, chart in reader.faults:
+            self._fault(fault, [self.path], chart)
+        return sections
 
-    def _in_heading(self) -> list[_Section]:
-        """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""
-        found: list[_Section] = []
-        for start, end in self.draft.heading:
-            head = read_head(self.context.text[start:end], self.context.year)
-            found += [_Section(chart, [], (start, end)) for chart in head.charts if chart.chart]
-        return found
-
-    def _headed(self, draft: ChartDraft) -> list[_Section]:
-        words = gather(self.context.text, draft.head)
-        text = words.text
-        if draft.number is not None:
-            head = read_head(f"Chart {text}", self.context.year)
-        else:
-            head = read_head(text, self.context.year)
-        self.cancels += head.cancels
-        for fault in head.faults:
-            moved = fault._replace(
-                start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1
-            )
-            self._fault(moved, [self.path])
-        self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
-        starts = [start for start, _ in draft.head] or [_start(draft.items)]
-        ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
-        extent = (min(starts), max(ends, default=starts[0]))
-        if not head.charts:
-            head.charts.append(ChartHead(chart=draft.number))
-        if draft.number:
-            head.charts[0].chart = draft.number
-        self._set_previous(head.charts, draft)
-        return [_Section(chart, draft.items, extent) for chart in head.charts]
-
-    def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
-        """The notice before, from a column of its own or from the heading of the notice."""
-        context = self.context
-        pieces = [draft.previous] if draft.previous else self.draft.heading
-        for start, end in pieces:
-            words = context.text[start:end].strip(" []().")
-            found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
-            ref = found.previous if found else None
-            if ref is None and draft.previous and words.isdigit():
-                ref = NoticeRef(number=int(words), year=None, status="permanent")
-            for chart in charts:
-                if ref is not None and chart.previous is None and not chart.previous_written:
-                    chart.previous = ref
-                    chart.previous_written = found.previous_written if found else words
-
-    def _headless_items(self) -> list[Item]:
-        return [item for draft in self.draft.charts if not draft.head for item in draft.items]
-
-    def _unknown_letters(self, charts: list[ChartHead], items: list[Item], words: Stretch) -> None:
-        """Letters that a chart head names, but no item has."""
-        known = {item.label for item in items}
-        for chart in charts:
-            for letter in sorted((chart.letters or frozenset()) - known):
-                start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
-                values = {"letter": letter, "written": self.context.written(start, end)}
-                self._fault(Fault("letter-unknown", start, end, values), [self.path], chart.chart)
-
-    def _chart(self, section: _Section, index: int) -> ChartSection:
+    def _chart(self, section: Section, index: int) -> ChartSection:
         head = section.head
         path = f"{self.path}/charts/{index}"
         labels = Labels()
@@ -328,7 +249,7 @@ class NoticeBuilder:
             span=context.span(start, end),
         )
 
-    def _extent(self, sections: list[_Section]) -> Piece:
+    def _extent(self, sections: list[Section]) -> Piece:
         draft = self.draft
         ends = [section.extent[1] for section in sections]
         ends += [item_extent(item)[1] for section in sections for item in section.items]
@@ -341,11 +262,3 @@ class NoticeBuilder:
         if draft.number_words is not None:
             return draft.start, max([draft.start, *ends])
         return min(starts, default=draft.start), max(ends, default=draft.start)
-
-
-def _start(items: list[Item]) -> int:
-    return min((item_extent(item)[0] for item in items), default=0)
-
-
-def _end(items: list[Item]) -> int:
-    return max((item_extent(item)[1] for item in items), default=0)

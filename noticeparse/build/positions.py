@@ -135,7 +135,7 @@ def bearing_of(offset: OffsetWords) -> float | None:
 def worked_out(reference: Position, offset: OffsetWords) -> Position | None:
     """The position at a bearing and distance from a reference: WGS84 geodesic (Karney).
 
-    Its digits are decimal degrees that the resolution supports: the largest of the reference's own,
+    Its digits are the decimals that the resolution supports: the largest of the reference's own,
     half the last digit of the distance, and the distance times half the last digit of the bearing.
     """
     bearing = bearing_of(offset)

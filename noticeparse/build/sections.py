@@ -1,0 +1,127 @@
+"""The chart sections of a notice: what its heads say of each chart, and the items of each."""
+
+from __future__ import annotations
+
+from typing import NamedTuple
+
+from noticeparse.build.actions import item_extent
+from noticeparse.build.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
+from noticeparse.readers.heads import ChartHead, head_kinds, read_head
+from noticeparse.records.reference import NoticeRef
+from noticeparse.stretch import Stretch, gather
+
+
+_PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
+
+
+class Section(NamedTuple):
+    """One chart of a notice, its items, and the stretch of text that they take."""
+
+    head: ChartHead
+    items: list[Item]
+    extent: Piece
+
+
+class SectionReader:
+    """Reads the heads of one notice; keeps the notices they cancel and the faults they hold."""
+
+    def __init__(self, context: Context, draft: NoticeDraft) -> None:
+        self.context = context
+        self.draft = draft
+        self.cancels: list[NoticeRef] = []
+        self.faults: list[tuple[Fault, str | None]] = []
+        """Faults, each with the number of its chart."""
+
+    def sections(self) -> list[Section]:
+        """Heads and items; charts named at the foot take the items above them."""
+        headless: list[Item] = []
+        found: list[Section] = []
+        drafts = self.draft.charts
+        has_heads = any(draft.head or draft.number for draft in drafts)
+        for draft in drafts:
+            if not (draft.head or draft.number):
+                headless += draft.items
+                continue
+            found += self._headed(draft)
+        if not has_heads:
+            found = self._in_heading()
+            has_heads = bool(found)
+        if not headless:
+            return found
+        if has_heads and not any(section.items for section in found):
+            return [section._replace(items=headless) for section in found]
+        extent = (first_offset(headless), last_offset(headless))
+        return [Section(ChartHead(), headless, extent), *found]
+
+    def _in_heading(self) -> list[Section]:
+        """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""
+        found: list[Section] = []
+        for start, end in self.draft.heading:
+            head = read_head(self.context.text[start:end], self.context.year)
+            found += [Section(chart, [], (start, end)) for chart in head.charts if chart.chart]
+        return found
+
+    def _headed(self, draft: ChartDraft) -> list[Section]:
+        words = gather(self.context.text, draft.head)
+        text = words.text
+        if draft.number is not None:
+            head = read_head(f"Chart {text}", self.context.year)
+        else:
+            head = read_head(text, self.context.year)
+        self.cancels += head.cancels
+        for fault in head.faults:
+            moved = fault._replace(
+                start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1
+            )
+            self.faults.append((moved, None))
+        self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
+        starts = [start for start, _ in draft.head] or [first_offset(draft.items)]
+        ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
+        extent = (min(starts), max(ends, default=starts[0]))
+        if not head.charts:
+            head.charts.append(ChartHead(chart=draft.number))
+        if draft.number:
+            head.charts[0].chart = draft.number
+        self._set_previous(head.charts, draft)
+        return [Section(chart, draft.items, extent) for chart in head.charts]
+
+    def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
+        """The notice before, from a column of its own or from the heading of the notice."""
+        context = self.context
+        pieces = [draft.previous] if draft.previous else self.draft.heading
+        for start, end in pieces:
+            words = context.text[start:end].strip(" []().")
+            if not draft.previous and not head_kinds(context.text[start:end]) & _PREVIOUS:
+                continue
+            found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
+            ref = found.previous if found else None
+            if ref is None and draft.previous and words.isdigit():
+                ref = NoticeRef(number=int(words), year=None, status="permanent")
+            for chart in charts:
+                if ref is not None and chart.previous is None and not chart.previous_written:
+                    chart.previous = ref
+                    chart.previous_written = found.previous_written if found else words
+
+    def _headless_items(self) -> list[Item]:
+        return [item for draft in self.draft.charts if not draft.head for item in draft.items]
+
+    def _unknown_letters(self, charts: list[ChartHead], items: list[Item], words: Stretch) -> None:
+        """Letters that a chart head names, but no item has."""
+        known = {item.label for item in items}
+        for chart in charts:
+            for letter in sorted((chart.letters or frozenset()) - known):
+                start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
+                values = {"letter": letter, "written": self.context.written(start, end)}
+                self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
+
+
+def first_offset(items: list[Item]) -> int:
+    """Where the first of some items starts."""
+    return min((item_extent(item)[0] for item in items), default=0)
+
+
+def last_offset(items: list[Item]) -> int:
+    """Where the last of some items ends."""
+    return max((item_extent(item)[1] for item in items), default=0)
