@@ -74,7 +74,9 @@ def _file_of(call: ast.Call) -> str | None:
     if ast.unparse(call.func).rpartition(".")[2] not in ("build", "scanner") or not call.args:
         return None
     first = call.args[0]
-    return first.value if isinstance(first, ast.Constant) and isinstance(first.value, str) else None
+    return (
+        first.value if isinstance(first, ast.Constant) and isinstance(first.value, str) else None
+    )
 
 
 def _lexer_of(call: ast.Call) -> str:

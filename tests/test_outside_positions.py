@@ -196,7 +196,9 @@ def test_offset_is_the_geodesic(words: str, offset: tuple[float, float]) -> None
     position = worked_out(words)
     karney = Geodesic.WGS84.Direct(*LIGHT_DEG, bearing, miles * 1852)
     lon, lat, _ = WGS84.fwd(LIGHT_DEG[1], LIGHT_DEG[0], bearing, miles * 1852)
-    assert (position.lat, position.lon) == pytest.approx((karney["lat2"], karney["lon2"]), abs=1e-9)
+    assert (position.lat, position.lon) == pytest.approx(
+        (karney["lat2"], karney["lon2"]), abs=1e-9
+    )
     assert (position.lat, position.lon) == pytest.approx((lat, lon), abs=1e-9)
     assert position.exact() == pytest.approx((lat, lon), abs=position.resolution_m / 30000)
 

@@ -136,7 +136,9 @@ def test_minutes_past_the_next_degree_are_flagged() -> None:
     assert [
         finding.code
         for finding in parse(text).findings
-        if finding.severity != "info" and finding.span and finding.span.start <= at < finding.span.end
+        if finding.severity != "info"
+        and finding.span
+        and finding.span.start <= at < finding.span.end
     ]
 
 

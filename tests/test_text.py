@@ -92,7 +92,9 @@ def leads_back(given: str) -> None:
     for at, char in enumerate(read.text):
         assert offsets[at] < ends[at + 1]
         if offsets[at] not in replaced:
-            assert repair(given[offsets[at]]).text == char or (char == "." and given[offsets[at]] in "·•∙⋅")
+            assert repair(given[offsets[at]]).text == char or (
+                char == "." and given[offsets[at]] in "·•∙⋅"
+            )
 
 
 @pytest.mark.parametrize(

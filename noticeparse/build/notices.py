@@ -15,12 +15,15 @@ from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
 from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.headings import Heading, read_heading
+from noticeparse.readers.heads import read_parts
 from noticeparse.readers.references import notice_id, read_number
 from noticeparse.records.action import Action
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
+
+_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CANCELS"})
 
 
 class NoticeReading(NamedTuple):
@@ -97,24 +100,28 @@ class NoticeBuilder:
     # Head
 
     def _heading(self) -> str | None:
-        pieces = self.draft.heading
-        if not pieces:
-            return None
         kept: list[str] = []
-        for start, end in pieces:
-            words = self.context.written(start, end)
-            clauses = read_clauses(self.context.text[start:end], self.context.year)
-            self.cancels += clauses.cancels
-            sentences = words.split(". ")
-            if clauses.cancels:
-                sentences = [one for one in sentences if "cancel" not in one.lower()]
-            source = [one for one in sentences if read_line_words(one).first("SOURCE")]
-            if source and self.draft.sources == []:
-                self.draft.sources.append((start + words.find(source[0]), end))
-                sentences = [one for one in sentences if one not in source]
-            kept.append(". ".join(sentences))
-        joined = " ".join(" ".join(kept).split())
-        return joined.strip(" .:|-–*").strip() or None
+        for start, end in self.draft.heading:
+            words = self.context.text[start:end]
+            self.cancels += read_clauses(words, self.context.year).cancels
+            at = start
+            for part in read_parts(words):
+                if part.kind in _NO_HEADING:
+                    kept.append(self.context.written(at, start + part.start))
+                    at = start + part.end
+            kept += self._without_source(self.context.written(at, end), at)
+        joined = " ".join(" ".join(kept).split()).replace(" .", ".")
+        return joined.strip(" .:|-–*()").strip() or None
+
+    def _without_source(self, words: str, start: int) -> list[str]:
+        """The sentences of a heading, without one that names the source."""
+        sentences = words.split(". ")
+        source = next((one for one in sentences if read_line_words(one).first("SOURCE")), None)
+        if source is not None and not self.draft.sources:
+            at = start + words.find(source)
+            self.draft.sources.append((at, start + len(words)))
+            sentences = sentences[: sentences.index(source)]
+        return [". ".join(sentences)]
 
     def _authority(self) -> str | None:
         words = self.context.joined(self.draft.sources)

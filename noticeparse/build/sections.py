@@ -12,7 +12,6 @@ from noticeparse.readers.heads import ChartHead, head_kinds, read_head
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
-
 _PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
 
 

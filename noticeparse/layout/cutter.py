@@ -19,12 +19,11 @@ from noticeparse.layout.evidence import (
     stands_behind_blank,
     verb_column,
 )
-from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.layout.lines import BULLETS, Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.positions import Point
 
 _ROMAN = frozenset({"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"})
-_BULLETS = frozenset("-*·+o>")
 
 
 class Cutter:
@@ -67,8 +66,8 @@ class Cutter:
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
             opens = index <= lead
-            if element.kind == "words" and opens and self._is_lost_verb(line, index):
-                self._unknown_verb(element)
+            if element.kind == "words" and self.is_lost_verb(line, index):
+                self.take_lost_verb(element)
             else:
                 self._element(element, following, opens)
 
@@ -91,7 +90,7 @@ class Cutter:
             self.separators.append((element.start, element.end))
 
     def _is_blank_word(self, element: Element) -> bool:
-        words = self.text[element.start : element.end].strip(" ,.;:/&|-").lower()
+        words = self.text[element.start : element.end].strip(" ,.;:/&|-·*").lower()
         return not words or (self.half is not None and words in AXIS_WORDS)
 
     def take_words(self, element: Element, opens: bool) -> None:
@@ -123,10 +122,13 @@ class Cutter:
         item.verb, item.verb_piece = self.text[element.start : element.end], piece
         item.pieces.append(piece)
 
-    def _is_lost_verb(self, line: Line, index: int) -> bool:
-        return is_unknown_verb(self.text, line, index, self.verb_column)
+    def is_lost_verb(self, line: Line, index: int) -> bool:
+        """Whether words stand where verbs stand, but are none."""
+        opens = index <= lead_index(line)
+        return opens and is_unknown_verb(self.text, line, index, self.verb_column)
 
-    def _unknown_verb(self, element: Element) -> None:
+    def take_lost_verb(self, element: Element) -> None:
+        """A word in the place of a verb: the verb above does not hold for what follows."""
         self.close_item()
         words = self.text[element.start : element.end]
         head, _, rest = words.partition(" ")
@@ -153,6 +155,9 @@ class Cutter:
             return
         if not (self.verb_is_own and self.item is None and not self.pending):
             self.close_item()
+        if self.item_label is not None:
+            # A letter that heads a list within a list.
+            self._scope(self.item_label.value)
         self.item_label = element
 
     def _number(self, element: Element) -> None:
@@ -174,7 +179,7 @@ class Cutter:
 
     def _without_bullet(self, element: Element) -> Element:
         """The words behind the bullet of a list, if one stands before them."""
-        if self.text[element.start] in _BULLETS and self.text[element.start + 1 :][:1] == " ":
+        if self.text[element.start] in BULLETS and self.text[element.start + 1 :][:1] == " ":
             self.separators.append((element.start, element.start + 1))
             return element._replace(start=element.start + 2)
         return element

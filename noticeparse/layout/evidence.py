@@ -148,3 +148,13 @@ def stands_behind_blank(text: str, start: int) -> bool:
 def opens_a_line(text: str, start: int) -> bool:
     """Whether nothing stands before offset `start` on its line."""
     return not text[text.rfind("\n", 0, start) + 1 : start].strip()
+
+
+def verb_places(lines: Sequence[Line]) -> frozenset[int]:
+    """The places among the elements of their lines in which verbs stand behind a position."""
+    return frozenset(
+        index
+        for line in lines
+        for index, element in enumerate(line.elements)
+        if element.kind == "verb" and any(e.kind in PLACES for e in line.elements[:index])
+    )

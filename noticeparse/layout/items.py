@@ -11,11 +11,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Group, Item, Piece, Prose
-from noticeparse.layout.evidence import PLACES, is_complete, stands_position_first
+from noticeparse.layout.evidence import PLACES, is_complete, stands_position_first, verb_places
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import leads_feature
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -86,6 +87,25 @@ class _PositionFirst(Cutter):
         self.set_verb(item, element)
         self.verb = element
         return True
+
+    def take_lost_verb(self, element: Element) -> None:
+        """The item of the position in front of the word is lost; the verb above does not hold."""
+        start, end = element.start, element.end
+        written = {"written": self.text[start:end]}
+        self.verb, self.verb_is_own = None, False
+        if self.item is not None:
+            self.item.verb = None
+            self.item.faults.append(Fault("verb-unknown", start, end, written))
+            self.item.pieces.append((start, end))
+
+    def is_lost_verb(self, line: Line, index: int) -> bool:
+        """A single word in the column of the verbs, with words behind it, but no verb."""
+        element = line.elements[index]
+        words = self.text[element.start : element.end]
+        if index not in verb_places(self.lines) or not words.isalpha() or has_kind(words):
+            return False
+        behind = line.elements[index + 1 :]
+        return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
 
     def take_words(self, element: Element, opens: bool) -> None:
         del opens

@@ -68,6 +68,9 @@ _KINDS: dict[str, ElementKind] = {
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
+BULLETS = frozenset("-*·+o>")
+"""Marks that may stand before the entries of a list."""
+
 _RESTRICTED = frozenset({"label", "verb", "chart"})
 _BEFORE_AN_OPENING = frozenset(
     {"label", "semicolon", "bar", "point", "half", "reference", "same", "number", "key", "rule"}
@@ -226,6 +229,8 @@ class _LineReader:
             # `established in …` behind a line end is prose; a past tense commands only in columns.
             return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
+            return kind
+        if words and before_end - words[0] == 1 and text[words[0]] in BULLETS:
             return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind

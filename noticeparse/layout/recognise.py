@@ -138,10 +138,12 @@ def names_charts(text: str, line: Line) -> bool:
 
 def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank. Chart 92`."""
+    opening = notice_opening(text, line)
+    own = opening.at if opening else 0
     cuts = [
         index
         for index, element in enumerate(line.elements)
-        if index and element.kind == "number" and _opens_within(text, line, index, following)
+        if index > own and element.kind == "number" and _opens_within(text, line, index, following)
     ]
     if not cuts:
         return [line]

@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import lru_cache
 from typing import Any, NamedTuple
 
-from noticeparse.records import Change, Companion, Depth, Feature, Light, Sector
+from noticeparse.records import Companion, Depth, Feature, Light, Sector
 from noticeparse.vocabulary import kinds
 from tests.generator.features import LIT_WORDS
 from tests.generator.phrases import AREAS, LINES, LIT, POINTS
@@ -30,19 +30,16 @@ _LIGHT = re.compile(
     r"(?:[. ]?([WRG]{1,3}|Y))?(\(vert\))?(?:[. ]?([0-9.]+)s)?(?: ?([0-9]+)m)?(?: ?([0-9/-]+)M)?)"
     r"(?=,|:| No | \"|$)"
 )
-_BARE_LIGHT = re.compile(_LIGHT.pattern[3:])
+BARE_LIGHT = re.compile(_LIGHT.pattern[3:])
 _NAME = re.compile(r" (?:(No [0-9]+)|\"([^\"]*)\")$")
 _LEGEND = re.compile(r'legend,? "([^"]*)"')
 _SECTOR = re.compile(r"([WRG]) ([0-9]{3})°-([0-9]{3})°")
-_DEPTH = re.compile(
+DEPTH_AMOUNT = re.compile(
     r"(?:(wreck|obstruction|rock), )?(depth|drying height|least depth) "
     r"((\d+)(?:\.(\d)|([₀-₉])|([¼½¾]))?(?: ?(m|metres|fathoms|feet|fm|ft)(?: (\d) ft)?)?)"
     r"(, enclosed by 10m contour| and associated contour)?$"
 )
 _KINDS = {"wreck": "wreck_least_depth", "obstruction": "obstruction", "rock": "rock"}
-_AMEND = re.compile(
-    r"(?:(light(?:, | )?.*?)(?:: (range|period))|(elevation of light)|(legend|depth|special buoy|light) ?(.*?)) to (.*)$"
-)
 _FEET = Decimal("0.3048")
 _FATHOM = Decimal("1.8288")
 
@@ -77,7 +74,7 @@ def feature(text: str, kind: str, s57: list[str], **given: Any) -> Feature:
         light=given.get("light"), more_lights=[], depth=given.get("depth"),
         clearance=given.get("clearance"), height_m=None, colours=given.get("colours", []),
         colour_pattern=None, shape=None, topmark=None, sound=None, racon=None, ais=None,
-        status=[], reported_year=None, companions=given.get("companions", []),
+        status=["disused"] if kind.endswith("_disused") else [], reported_year=None, companions=given.get("companions", []),
         attributes=given.get("attributes", {}),
     )  # fmt: skip
 
@@ -88,7 +85,7 @@ def read_feature(text: str, unit: str | None) -> Read | None:
     known = HEADS.get(text)
     if known is not None:
         return Read(feature(text, known[0], known[1], attributes=known[2]))
-    depth = _DEPTH.fullmatch(text)
+    depth = DEPTH_AMOUNT.fullmatch(text)
     if depth is not None:
         return _with_depth(text, depth, unit)
     legend = _LEGEND.fullmatch(text)

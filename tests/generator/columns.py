@@ -46,7 +46,7 @@ def listed(places: list[str], last: str = " and ") -> str:
 def notice_first(w: Writing) -> None:
     """A notice with its chart sections, each with verb headings and items in two columns."""
     notice = w.open_notice()
-    w.line(f"{w.written_id(notice, long=w.rng.random() < 0.3)}   {w.heading()}")
+    w.line(f"{w.written_id(notice, long=w.rng.random() < 0.3)}   {w.heading(notice)}")
     if w.rng.random() < 0.5:
         w.line(f"Source: {w.rng.choice(names.SOURCES)}")
     for _ in range(w.rng.randint(1, 3)):
@@ -96,7 +96,7 @@ def _item(w: Writing, water: Water, job: Job) -> int:
 def lettered_list(w: Writing) -> None:
     """A list whose positions have letters; later items refer to `(a) above`."""
     notice = w.open_notice()
-    w.line(f"{w.written_id(notice, long=True)}   {w.heading()}")
+    w.line(f"{w.written_id(notice, long=True)}   {w.heading(notice)}")
     w.line()
     for _ in range(w.rng.randint(1, 2)):
         chart = w.chart(notice)
@@ -171,7 +171,7 @@ def _letter(index: int) -> str:
 def position_first(w: Writing) -> None:
     """Rows that give the position first, then the command."""
     notice = w.open_notice()
-    w.line(f"{w.written_id(notice)}  {w.heading()}")
+    w.line(f"{w.written_id(notice)}  {w.heading(notice)}")
     chart = w.chart(notice)
     w.line(w.chart_head(chart))
     water = w.water(POSITION_FIRST_FORMS)

@@ -30,6 +30,8 @@ def _notices(bulletin: Any, truth: Truth) -> Iterator[str]:
         yield from _unlike(f"line {notice.line}: status", got.status, notice.status)
         charts = [section.chart for section in got.charts]
         yield from _unlike(f"line {notice.line}: charts", charts, notice.charts)
+        yield from _unlike(f"line {notice.line}: regions", got.regions, notice.regions)
+        yield from _unlike(f"line {notice.line}: subjects", got.subjects, notice.subjects)
         cancels = [f"{one.number}({one.status[0].upper()})/{(one.year or 0) % 100}" for one in got.cancels]
         yield from _unlike(f"line {notice.line}: cancels", cancels, notice.cancels)
         actions = [(one.chart, action) for one in got.charts for action in one.actions]
@@ -77,6 +79,7 @@ def _feature(name: str, got: Any, want: Feature) -> Iterator[str]:
     yield from _unlike(f"{name} legend", got.legend, want.legend)
     yield from _unlike(f"{name} colours", got.colours, list(want.colours))
     yield from _unlike(f"{name} shape", got.shape, want.shape)
+    yield from _unlike(f"{name} status", got.status, list(want.status))
     clearance = got.clearance.value_m if got.clearance else None
     yield from _unlike(f"{name} clearance", clearance, want.clearance_m)
     companions = [one.feature.kind for one in got.companions]

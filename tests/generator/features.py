@@ -198,4 +198,5 @@ def draw_area(rng: Random) -> Phrase:
 
 def _plain(rng: Random, sorts: tuple[Sort, ...]) -> Phrase:
     sort = rng.choice(sorts)
-    return Phrase(Feature(sort.kind, (sort.s57,)), rng.choice(sort.phrases))
+    status = ("disused",) if sort.kind.endswith("_disused") else ()
+    return Phrase(Feature(sort.kind, (sort.s57,), status=status), rng.choice(sort.phrases))

@@ -33,7 +33,7 @@ def sentences_head(w: Writing) -> None:
 def sentences(w: Writing) -> None:
     """Numbered sentences, in the imperative or telling what has been done."""
     notice = w.open_notice(marked=0)
-    w.line(f"{notice.id}  {w.heading()}")
+    w.line(f"{notice.id}  {w.heading(notice)}")
     chart = w.chart(notice)
     w.line(w.chart_head(chart))
     water = w.water(_SENTENCE_FORMS)
@@ -122,7 +122,7 @@ def run_on(w: Writing) -> None:
     line = w.next_line
     is_upper = w.rng.random() < 0.5
     commands = "; ".join(_command(w, water, job, is_upper=is_upper) for job in jobs)
-    w.line(f"{notice.id}. {w.run_on_heading()}. {word} {heads}{unit}: {_stopped(commands)}")
+    w.line(f"{notice.id}. {w.run_on_heading(notice)}. {word} {heads}{unit}: {_stopped(commands)}")
     for chart in charts:
         for job in jobs:
             w.record(notice, chart, line, job)

@@ -100,6 +100,7 @@ class Feature:
     colours: tuple[str, ...] = ()
     shape: str | None = None
     companions: tuple[str, ...] = ()
+    status: tuple[str, ...] = ()
 
 
 class Change(NamedTuple):
@@ -148,6 +149,8 @@ class Notice:
     id: str
     status: str = "permanent"
     line: int = 0
+    regions: list[str] = field(default_factory=list)
+    subjects: list[str] = field(default_factory=list)
     cancels: list[str] = field(default_factory=list)
     charts: list[str] = field(default_factory=list)
     actions: list[Action] = field(default_factory=list)
@@ -170,6 +173,7 @@ class Truth:
         notices = [
             {
                 "id": one.id, "status": one.status, "line": one.line, "cancels": one.cancels,
+                "regions": one.regions, "subjects": one.subjects,
                 "charts": one.charts, "actions": [action.to_json() for action in one.actions],
             }
             for one in self.notices

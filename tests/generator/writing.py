@@ -85,18 +85,19 @@ class Writing:
         """A stretch of water with its own form of positions."""
         return Water(self.rng, self.rng.choice(forms))
 
-    def heading(self) -> str:
-        """The geographic heading of a notice, from general to particular."""
+    def heading(self, notice: Notice) -> str:
+        """The geographic heading of a notice, from general to particular, then its subjects."""
         rng = self.rng
-        parts = ["TAVRENNE ISLANDS", rng.choice(names.WATERS)]
+        notice.regions = ["TAVRENNE ISLANDS", rng.choice(names.WATERS)]
         if rng.random() < 0.4:
-            parts.append(rng.choice(names.PARTS))
-        subjects = rng.sample(names.SUBJECTS, rng.randint(1, 3))
-        return " - ".join(parts) + " - " + ". ".join(subjects) + "."
+            notice.regions.append(rng.choice(names.PARTS))
+        notice.subjects = rng.sample(names.SUBJECTS, rng.randint(1, 3))
+        return " - ".join(notice.regions) + " - " + ". ".join(notice.subjects) + "."
 
-    def run_on_heading(self) -> str:
+    def run_on_heading(self, notice: Notice) -> str:
         """A heading of two parts, as one sentence."""
-        return f"{self.rng.choice(names.WATERS)}, {self.rng.choice(names.PARTS)}"
+        notice.regions = [self.rng.choice(names.WATERS), self.rng.choice(names.PARTS)]
+        return ", ".join(notice.regions)
 
     def date(self) -> str:
         """A date in words."""

@@ -33,11 +33,17 @@ PIECES = (
 # Texts
 
 characters = st.text(
-    st.one_of(st.sampled_from(SYMBOLS + ODD), st.characters(codec=None), st.sampled_from("0123456789NSEW"))
+    st.one_of(
+        st.sampled_from(SYMBOLS + ODD),
+        st.characters(codec=None),
+        st.sampled_from("0123456789NSEW"),
+    )
 )
 """Any code points, lone surrogates and controls among them."""
 
-pieces = st.lists(st.one_of(st.sampled_from(PIECES), st.text(st.sampled_from(SYMBOLS + ODD), max_size=3)))
+pieces = st.lists(
+    st.one_of(st.sampled_from(PIECES), st.text(st.sampled_from(SYMBOLS + ODD), max_size=3))
+)
 texts = st.one_of(characters, pieces.map("".join), pieces.map(" ".join), pieces.map("\n".join))
 """Texts that look like notices here and there, and texts that look like nothing."""
 
@@ -161,8 +167,21 @@ def island_positions(draw: st.DrawFn) -> str:
 
 # Notices
 
-LIGHTS = ("Fl(3)WRG.15s21m15-11M", "Fl.R.5s", "Q(6)+LFl.15s", "Oc.3s12m10M", "Iso.G.4s8m5M", "Fl(2+1)G.10s")
-DEPTHS = ("depth 8.6m", "depth 12m", "sounding 21₅", "depth 3fm 2ft", "obstruction, least depth 4.2m")
+LIGHTS = (
+    "Fl(3)WRG.15s21m15-11M",
+    "Fl.R.5s",
+    "Q(6)+LFl.15s",
+    "Oc.3s12m10M",
+    "Iso.G.4s8m5M",
+    "Fl(2+1)G.10s",
+)
+DEPTHS = (
+    "depth 8.6m",
+    "depth 12m",
+    "sounding 21₅",
+    "depth 3fm 2ft",
+    "obstruction, least depth 4.2m",
+)
 FEATURES = (
     "port-hand light-buoy, {light}", "light, {light}", "{depth}", "dangerous wreck", "obstruction",
     "north cardinal light-buoy, Q", "special buoy", "submarine pipeline",
@@ -202,4 +221,17 @@ def notices(draw: st.DrawFn) -> str:
 
 
 bulletins = st.lists(notices(), min_size=1, max_size=3).map("\n".join)
-anything = st.one_of(texts, bulletins, st.tuples(bulletins, texts).map("".join))
+
+
+@st.composite
+def damaged(draw: st.DrawFn) -> str:
+    """A bulletin with a few characters exchanged, lost, or pushed in."""
+    text = draw(bulletins)
+    for _ in range(draw(st.integers(1, 4))):
+        at = draw(st.integers(0, len(text)))
+        lost = draw(st.sampled_from((0, 1, 1, 2, 12)))
+        text = text[:at] + draw(st.sampled_from((*SYMBOLS, *ODD, *PIECES, ""))) + text[at + lost :]
+    return text
+
+
+anything = st.one_of(texts, bulletins, damaged(), st.tuples(bulletins, texts).map("".join))

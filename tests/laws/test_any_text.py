@@ -2,17 +2,27 @@
 
 from __future__ import annotations
 
+import os
+import time
 from collections.abc import Iterator
 from typing import Any
 
 import pytest
-from hypothesis import given
+from hypothesis import example, given
 
-from noticeparse import NoticeParseError, find_positions, parse, parse_depth, parse_light, parse_position
+from noticeparse import (
+    NoticeParseError,
+    find_positions,
+    parse,
+    parse_depth,
+    parse_light,
+    parse_position,
+)
 from noticeparse.records import Bulletin, Position
 
 from .strategies import anything, bulletins, texts
 
+FULL = os.environ.get("NOTICEPARSE_LAWS") == "full"
 SPAN_KEYS = {"start", "end", "line", "column"}
 
 REPEATED = (
@@ -54,6 +64,7 @@ def solid(text: str) -> int:
     return sum(not char.isspace() for char in text)
 
 
+@example("2417/26\nQuill \ud800 Sound\nInsert wr\ud800eck  47-12.34S 123-45.67W\n")
 @given(anything)
 def test_parse_reads_any_text_and_it_can_be_written(text: str) -> None:
     bulletin = parse(text)
@@ -74,7 +85,22 @@ def test_single_readers_refuse_in_one_way_only(text: str) -> None:
 
 @pytest.mark.parametrize("piece", REPEATED, ids=repr)
 def test_one_piece_many_times(piece: str) -> None:
-    parse(piece * (100_000 // len(piece)))
+    parse(piece * ((100_000 if FULL else 10_000) // len(piece)))
+
+
+@pytest.mark.skipif(not FULL, reason="a test of time, for a quiet machine")
+@pytest.mark.parametrize("piece", REPEATED, ids=repr)
+def test_time_grows_with_the_length(piece: str) -> None:
+    parse(piece * 10)
+    short, long = (seconds(piece * (size // len(piece))) for size in (50_000, 200_000))
+    # Four times as much text; quadratic growth would take sixteen times as long.
+    assert long < 8 * short + 0.5
+
+
+def seconds(text: str) -> float:
+    start = time.perf_counter()
+    parse(text)
+    return time.perf_counter() - start
 
 
 @pytest.mark.parametrize("value", [None, 5, b"47-12.34S"])

@@ -84,12 +84,14 @@ def test_a_lost_figure_counts(item: Item, data: st.DataObject) -> None:
     assert before[0] != after[0] or after[1] != before[1]
 
 
-@given(notices(), st.data())
-def test_a_verb_made_unreadable_is_an_error(text: str, data: st.DataObject) -> None:
+@given(notices(), st.data(), st.sampled_from(("Deelte", "Delcte", "Inzert", "Xqvzt", "Zap")))
+def test_a_verb_made_unreadable_is_an_error(text: str, data: st.DataObject, word: str) -> None:
+    # The body of a temporary or preliminary notice may be prose.
+    assume("(" not in text.partition("\n")[0])
     verbs = [match.start() for match in re.finditer(r"^(?:Insert|Delete)", text, re.MULTILINE)]
     at = data.draw(st.sampled_from(verbs))
-    changed = text[:at] + "Xqvzt" + text[at + 6 :]
-    assert sum(1 for _ in actions(changed)) < len(verbs) or has_error(changed)
+    changed = text[:at] + word + text[at + 6 :]
+    assert sum(action.usable for action in actions(changed)) < len(verbs)
     assert has_error(changed)
 
 

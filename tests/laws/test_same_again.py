@@ -59,7 +59,9 @@ def test_a_notice_reads_the_same_behind_many_others(other: str, text: str) -> No
 
 def test_four_threads_give_what_one_gives() -> None:
     texts = [
-        "\n".join(f"{PIECES[(i * k) % len(PIECES)]} {PIECES[(i + k) % len(PIECES)]}" for k in range(1, 9))
+        "\n".join(
+            f"{PIECES[(i * k) % len(PIECES)]} {PIECES[(i + k) % len(PIECES)]}" for k in range(1, 9)
+        )
         for i in range(100)
     ]
     texts += [
