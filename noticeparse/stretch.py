@@ -26,10 +26,10 @@ class Stretch(NamedTuple):
         return outside + offset - within
 
     def part(self, start: int, end: int) -> Stretch:
-        """The stretch from `start` to `end` of this one, blanks and commas at its ends left out."""
-        while start < end and self.text[start] in " ,;:":
+        """The stretch from `start` to `end` of this one, marks at its ends left out."""
+        while start < end and self.text[start] in " ,;:-":
             start += 1
-        while end > start and self.text[end - 1] in " ,;:":
+        while end > start and self.text[end - 1] in " ,;:-([":
             end -= 1
         first = (0, self.outer(start))
         rest = tuple((a - start, b) for a, b in self.starts if start < a < end)

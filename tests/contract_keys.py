@@ -1,6 +1,6 @@
-"""The keys of every record, written out by hand from the output contract, and which record stands where.
+"""The keys of every record, and which record stands where.
 
-Further keys may only stand behind these.
+Written out by hand from the output contract; further keys may only stand behind these.
 """
 
 from __future__ import annotations

@@ -114,8 +114,9 @@ def test_the_specimens_hold_every_kind_of_record() -> None:
 
 def test_keys_of_an_arc() -> None:
     text = (
-        "2417/26\nQuill Sound - Area.\nChart 802 [2301/26] WGS84\nInsert limit of restricted area, "
-        "arc of a circle radius 1.5M centred on 46-12.34S 125-17.41W, between the bearings 225° and 315°\n"
+        "2417/26\nQuill Sound - Area.\nChart 802 [2301/26] WGS84\n"
+        "Insert limit of restricted area, arc of a circle radius 1.5M centred on "
+        "46-12.34S 125-17.41W, between the bearings 225° and 315°\n"
     )
     arcs = [record for kind, record in records(dumped(text)) if kind == "Arc"]
     assert [tuple(arc) for arc in arcs] == [KEYS["Arc"]]

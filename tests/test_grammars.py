@@ -1,8 +1,8 @@
 """Every rule of every grammar file, tried on the examples that stand above it.
 
-`//: ` lines must parse with the rule below them as start, `//! ` lines must not.  The parser of each
-rule gets the lexer that the readers give to its file, found in their source, since a text may fit under
-one lexer and not under the other.
+`//: ` lines must parse with the rule below them as start, `//! ` lines must not.  The parser of
+each rule gets the lexer that the readers give to its file, found in their source, since a text may
+fit under one lexer and not under the other.
 """
 
 from __future__ import annotations
@@ -70,7 +70,7 @@ def lexers() -> dict[str, str]:
 
 
 def _file_of(call: ast.Call) -> str | None:
-    """The file of `build("light", …)`, `grammar.build("light", …)` or `grammar.scanner("line")`."""
+    """The file of `build("light", …)`, `grammar.build("head", …)`, `grammar.scanner("line")`."""
     if ast.unparse(call.func).rpartition(".")[2] not in ("build", "scanner") or not call.args:
         return None
     first = call.args[0]

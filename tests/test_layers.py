@@ -19,18 +19,20 @@ import noticeparse
 ROOT = Path(noticeparse.__file__).parent
 
 LAYERS = (
-    ("version", "numbers", "spans", "stretch", "text", "grammar"),
+    ("version", "numbers", "spans", "stretch", "text", "grammar", "caution", "schema_words"),
     ("records",),
     ("faults", "errors"),
-    ("catalogue", "vocabulary"),
-    ("readers",),
+    ("catalogue", "vocabulary", "intake", "chart_order"),
+    ("readers", "schema"),
     ("layout",),
     ("context",),
     ("findings",),
     ("build", "checks"),
     ("pipeline",),
     ("writers", "api"),
-    ("", "cli", "web", "__main__"),
+    ("console",),
+    ("", "cli"),
+    ("__main__",),
 )
 """From the ground up; `""` is the front door, `noticeparse/__init__.py`."""
 

@@ -1,7 +1,7 @@
 """Positions, offsets, datums and units against the outside: standards and programs of others.
 
-Each table names its source.  Where a program of others reads a form correctly, ours gives the same value;
-where one reads a contradiction as if nothing were wrong, ours refuses.
+Each table names its source.  Where a program of others reads a form correctly, ours gives the same
+value; where one reads a contradiction as if nothing were wrong, ours refuses.
 """
 
 from __future__ import annotations

@@ -1,6 +1,6 @@
 """The repairs of the text, one table each, and the way back from every character read.
 
-The tables are written out here from the characters that notices are seen with, not taken from the module.
+The tables list the characters that notices are seen with; they are not taken from the module.
 """
 
 from __future__ import annotations

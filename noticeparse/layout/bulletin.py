@@ -166,6 +166,11 @@ class _Reader:
             if not is_bare:
                 self.assembly.body.append(line._replace(elements=rest))
             return
+        if by_chart and self._is_head_of_card(rest):
+            self.assembly.row_notice(opening.number)
+            self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
+            self.head_is_open = True
+            return
         self.lists.open = None
         self.tables.leave(keep_notice_column=True)
         notice = self.assembly.open_notice(opening.number, line.start)
@@ -173,6 +178,13 @@ class _Reader:
         notice.is_original = opening.is_original or self._has_star(rest)
         self.head_is_open = True
         self._head_elements(line, rest)
+
+    def _is_head_of_card(self, rest: tuple[Element, ...]) -> bool:
+        """Under a chart head: whether the words behind a number are details of the chart."""
+        if not rest or not self.assembly.charts:
+            return False
+        words = self.text[rest[0].start : rest[-1].end]
+        return is_chart_details(words, breaks_off=False)
 
     def _has_star(self, rest: tuple[Element, ...]) -> bool:
         """Whether the trade's star for information first published here follows the number."""

@@ -19,7 +19,7 @@ from noticeparse.layout.evidence import (
     stands_behind_blank,
     verb_column,
 )
-from noticeparse.layout.lines import BULLETS, Element, Line, join_halves, lone_half
+from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.positions import Point
 
@@ -90,7 +90,7 @@ class Cutter:
             self.separators.append((element.start, element.end))
 
     def _is_blank_word(self, element: Element) -> bool:
-        words = self.text[element.start : element.end].strip(" ,.;:/&|-·*").lower()
+        words = self.text[element.start : element.end].strip(" ,.;:/&|-·*()[]").lower()
         return not words or (self.half is not None and words in AXIS_WORDS)
 
     def take_words(self, element: Element, opens: bool) -> None:
@@ -170,19 +170,10 @@ class Cutter:
     # Words
 
     def _words(self, element: Element, opens: bool) -> None:
-        if opens:
-            element = self._without_bullet(element)
         if self._is_blank_word(element):
             self.separators.append((element.start, element.end))
             return
         self.take_words(element, opens)
-
-    def _without_bullet(self, element: Element) -> Element:
-        """The words behind the bullet of a list, if one stands before them."""
-        if self.text[element.start] in BULLETS and self.text[element.start + 1 :][:1] == " ":
-            self.separators.append((element.start, element.start + 1))
-            return element._replace(start=element.start + 2)
-        return element
 
     def words_of(self, elements: Sequence[Element]) -> str:
         return " ".join(self.text[e.start : e.end] for e in elements)

@@ -92,8 +92,11 @@ def tells(text: str, element: Element) -> bool:
 
 
 def lead_index(line: Line) -> int:
-    """The index of the element that opens a line, behind its letter or number if it has one."""
-    return 1 if len(line.elements) > 1 and line.elements[0].kind == "label" else 0
+    """The index of the element that opens a line, behind a bullet, letter or number before it."""
+    index = 0
+    while index + 1 < len(line.elements) and line.elements[index].kind in ("label", "bar"):
+        index += 1
+    return index
 
 
 def verb_column(lines: Sequence[Line]) -> int | None:

@@ -68,7 +68,7 @@ _KINDS: dict[str, ElementKind] = {
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
-BULLETS = frozenset("-*·+o>")
+BULLETS = frozenset("-*·+>")
 """Marks that may stand before the entries of a list."""
 
 _RESTRICTED = frozenset({"label", "verb", "chart"})
@@ -138,6 +138,8 @@ class _LineReader:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
             kind = _KINDS[token]
+            if last_end < 0 and end - start == 1 and self._is_bullet(start):
+                kind = "bar"
             if kind in _RESTRICTED:
                 kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
@@ -159,6 +161,13 @@ class _LineReader:
                 behind_bar = kind == "bar"
         _give_words(found, words)
         return found
+
+    def _is_bullet(self, start: int) -> bool:
+        """Whether a mark at the start of a line opens an entry; a star may belong to a number."""
+        text = self._text
+        if text[start] not in BULLETS or text[start + 1 : start + 2] != " ":
+            return False
+        return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
 
     def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
         return self._text[start:end].strip("().") if kind == "label" else None
@@ -229,8 +238,6 @@ class _LineReader:
             # `established in …` behind a line end is prose; a past tense commands only in columns.
             return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
-            return kind
-        if words and before_end - words[0] == 1 and text[words[0]] in BULLETS:
             return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind

@@ -91,7 +91,8 @@ class TableReader:
             return
         pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
         previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
-        number = " ".join(self.assembly.words(e) for e in cells.get("chart", []))
+        named = [e for e in cells.get("chart", []) if e.kind != "chart"]
+        number = " ".join(self.assembly.words(e) for e in named)
         charts = self.assembly.charts
         current = charts[-1].number if charts else None
         if not number and charts:

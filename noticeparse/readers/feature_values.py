@@ -181,6 +181,8 @@ def _settled(
     """The depth as the words beside it mean it: `rock which dries, 1₂` is above datum."""
     if depth.kind != "sounding":
         return depth
+    if any(item.role == "wreck" and item.value == "swept" for item in items):
+        return depth.model_copy(update={"kind": "swept"})
     if kind in _KINDS_OF_DEPTH:
         return depth.model_copy(update={"kind": _KINDS_OF_DEPTH[kind]})
     dries = kind in ("drying_height", "rock_covers") or any(

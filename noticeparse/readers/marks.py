@@ -86,7 +86,7 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
     attributes: Attributes = {}
     for at, item in enumerate(items):
         behind = items[at + 1] if at + 1 < len(items) else None
-        if item.role == "colour" and not _is_of_part(behind):
+        if item.role == "colour" and not _is_of_part(item, behind):
             colours.append(cast(Colour, item.value))
         elif item.role == "pattern":
             pattern = cast(ColourPattern, item.value) if item.value else pattern
@@ -109,11 +109,11 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
     return Body(colours, pattern, attributes)
 
 
-def _is_of_part(behind: Item | None) -> bool:
-    """Whether a colour is that of the topmark or the light named behind it."""
-    return behind is not None and (
-        behind.role == "topmark" or behind.value in ("topmark", "light")
-    )
+def _is_of_part(colour: Item, behind: Item | None) -> bool:
+    """Whether a colour is that of the topmark or the light named directly behind it."""
+    if behind is None or behind.start - colour.end > 1:
+        return False
+    return behind.role == "topmark" or behind.value in ("topmark", "light")
 
 
 def read_shape(items: Iterable[Item], *, form: str) -> Shape:

@@ -42,9 +42,9 @@ def _value(half: Half) -> float:
         if unit == 2:
             whole = whole * 60 + int(seconds)
     if not decimals:
-        return whole / 60**unit
+        return whole / int(60**unit)
     scale = 10 ** len(decimals)
-    return (whole * scale + int(decimals)) / (60**unit * scale)
+    return (whole * scale + int(decimals)) / int(60**unit * scale)
 
 
 def _iso(half: Half) -> str:

@@ -1,7 +1,7 @@
 """What a generated bulletin says, exactly: the records that a reader must find.
 
-Nothing here knows how the text is written.  Values are exact: positions are whole counts of the last
-unit written, other figures are `Decimal`.
+Nothing here knows how the text is written.  Values are exact: positions are whole steps of the last
+digit written, other figures are `Decimal`.
 """
 
 from __future__ import annotations
@@ -15,22 +15,22 @@ from typing import Any, NamedTuple
 
 
 class Coordinate(NamedTuple):
-    """A latitude south or a longitude west: `count` of the last unit written.
+    """A latitude south or a longitude west: so many `steps` of the last digit written.
 
     `unit` is 0 for degrees, 1 for minutes, 2 for seconds; `decimals` are the decimals of that unit.
     """
 
-    count: int
+    steps: int
     unit: int
     decimals: int
 
     def exact(self) -> Fraction:
         """Degrees, exactly; south and west are negative."""
-        return Fraction(-self.count, 60**self.unit * 10**self.decimals)
+        return Fraction(-self.steps, 60**self.unit * 10**self.decimals)
 
     def fields(self) -> tuple[int, int, int, str]:
         """Degrees, minutes, seconds and the decimals as written."""
-        whole, rest = divmod(self.count, 10**self.decimals)
+        whole, rest = divmod(self.steps, 10**self.decimals)
         digits = f"{rest:0{self.decimals}d}" if self.decimals else ""
         if self.unit == 0:
             return whole, 0, 0, digits
@@ -162,6 +162,8 @@ class Truth:
 
     layout: str
     notices: list[Notice] = field(default_factory=list)
+    forms: set[str] = field(default_factory=set)
+    """The names of the position forms that stand in the text."""
 
     def actions(self) -> Iterator[Action]:
         """All actions, in text order."""
@@ -178,5 +180,5 @@ class Truth:
             }
             for one in self.notices
         ]  # fmt: skip
-        document = {"layout": self.layout, "notices": notices}
+        document = {"layout": self.layout, "forms": sorted(self.forms), "notices": notices}
         return json.dumps(document, ensure_ascii=False, indent=1, default=str)

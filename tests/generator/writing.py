@@ -83,7 +83,9 @@ class Writing:
 
     def water(self, forms: tuple[Form, ...] = FORMS) -> Water:
         """A stretch of water with its own form of positions."""
-        return Water(self.rng, self.rng.choice(forms))
+        form = self.rng.choice(forms)
+        self.truth.forms.add(form.name)
+        return Water(self.rng, form)
 
     def heading(self, notice: Notice) -> str:
         """The geographic heading of a notice, from general to particular, then its subjects."""

@@ -1,4 +1,4 @@
-"""What the laws draw from: pools of real pieces first, then texts, positions and notices made of them.
+"""What the laws draw from: pools of real pieces, then texts, positions and notices made of them.
 
 All names lie on the invented Tavrenne Islands.
 """
@@ -24,8 +24,9 @@ PIECES = (
     "Insert", "Delete", "Amend", "Replace", "Move", "Substitute", "to", "by", "with", "from",
     "joining", "bounded by", "centred on", "close W of", "137°T, 2.4M from", "radius 2 miles",
     "Chart 802 [12/26] WGS84", "Charts affected: 802, 803", "2417(T)/26", "417/26", "1407/2026",
-    "Notice 288(T)/26 is cancelled.", "until 1 October 2026", "Page 4 of 12", "Weekly list 26/2026",
-    "port-hand light-buoy", "dangerous wreck", "obstruction", "legend, \"Foul\"", "submarine cable",
+    "Notice 288(T)/26 is cancelled.", "until 1 October 2026", "Page 4 of 12",
+    "Weekly list 26/2026", "port-hand light-buoy", "dangerous wreck", "obstruction",
+    "legend, \"Foul\"", "submarine cable",
     "NAVAREA WARNING 123/26", "Position:", "Feature:", "Verb | Feature | Position", "----------",
     "> ", "* ", "\n", "\n\n", "\r\n", "  ", "\t", " | ", "; ", ". ", "- ", *PLACES,
 )  # fmt: skip

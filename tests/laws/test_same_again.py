@@ -66,7 +66,8 @@ def test_four_threads_give_what_one_gives() -> None:
     ]
     texts += [
         f"{n}/26\nQuill Sound - Buoy.\nChart 802 [12/26] WGS84\nInsert depth {n % 20}.{n % 10}m   "
-        f"47-{n % 60:02d}.{n % 100:02d}S 123-45.67W\nDelete light, Fl({n % 4 + 2})R.{n % 20 + 5}s   (a) above\n"
+        f"47-{n % 60:02d}.{n % 100:02d}S 123-45.67W\n"
+        f"Delete light, Fl({n % 4 + 2})R.{n % 20 + 5}s   (a) above\n"
         for n in range(100, 200)
     ]
     with ThreadPoolExecutor(4) as pool:

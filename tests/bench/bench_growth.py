@@ -1,0 +1,89 @@
+"""How the time grows with the text, and what hostile characters cost.
+
+    python -m tests.bench.bench_growth [--largest 20MB] [--layout notice_first]
+
+A time that grows as the text does keeps MB/s level and gives the ratio of the sizes.
+"""
+
+from __future__ import annotations
+
+import argparse
+from collections.abc import Sequence
+
+from tests.bench.bench_whole import read
+from tests.bench.measure import forget, machine, middle, seconds, table
+from tests.generator import ALL, generate
+from tests.generator.__main__ import read_size
+
+_SIZES = (10_000, 100_000, 1_000_000, 5_000_000, 20_000_000)
+_RUN = 100_000
+_HEAD = "1/26 TAVRENNE ISLANDS\nChart 802\nInsert\n  depth 8.6m  47-12.34S 123-45.67W\n"
+_HOSTILE = {
+    "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(", "closing brackets": ")",
+    "letters": "x", "capitals": "Q", "dots": ".", "commas": ",", "degree signs": "°",
+    "minute marks": "'", "hyphens": "-", "slashes": "/", "semicolons": ";", "bars": "|",
+    "tabs": "\t", "line feeds": "\n", "words": "north ", "depths": "8.6 m ", "halves": "47-12.34S ",
+    "positions": "47-12.34S 123-45.67W ", "labels": "(a) ", "verbs": "insert ", "heads": "12/26\n",
+    "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ", "items": "insert rock 47-12.34S 123-45.67W\n",
+}  # fmt: skip
+
+
+def growth(sizes: Sequence[int], layout: str) -> list[tuple[str, ...]]:
+    """A row per size: seconds, MB/s, and the time against that of the size before."""
+    rows: list[tuple[str, ...]] = []
+    before: tuple[int, float] | None = None
+    for size in sizes:
+        text = generate(1, size_bytes=size, layouts=(layout,)).text
+        length = len(text.encode())
+        times = []
+        for _ in range(5 if size <= 100_000 else 1):
+            forget()
+            times.append(seconds(lambda text=text: read(text)))  # type: ignore[misc]
+        taken = middle(times)
+        ratio = "" if before is None else f"{taken / before[1]:.1f} for {length / before[0]:.1f}"
+        rows.append((f"{size / 1000:,.0f} kB", f"{taken:.2f}", f"{length / 1e6 / taken:.3f}", ratio))
+        before = (length, taken)
+    return rows
+
+
+def hostile(limit_s: float) -> list[tuple[str, ...]]:
+    """A row per run of one thing: the time at two lengths, and their ratio (2 where it is linear).
+
+    The second length is left out where the first alone took longer than `limit_s`.
+    """
+    rows: list[tuple[str, ...]] = []
+    for name, unit in _HOSTILE.items():
+        once = _seconds(unit, _RUN)
+        twice = _seconds(unit, 2 * _RUN) if once <= limit_s else None
+        ratio = "too slow" if twice is None else f"{twice / once:.1f}"
+        rows.append((name, f"{once:.2f}", "" if twice is None else f"{twice:.2f}", ratio))
+    return rows
+
+
+def _seconds(unit: str, length: int) -> float:
+    text = _HEAD + unit * (length // len(unit)) + "\nDelete\n  rock  47-12.36S 123-45.69W\n"
+    forget()
+    return seconds(lambda: read(text))
+
+
+def main() -> None:
+    """Measure and print both tables."""
+    options = argparse.ArgumentParser(prog="python -m tests.bench.bench_growth")
+    options.add_argument("--largest", type=read_size, default=_SIZES[-1])
+    options.add_argument("--layout", choices=ALL, default="notice_first")
+    options.add_argument("--limit", type=float, default=20.0, help="seconds for 100,000 characters")
+    options.add_argument("--only", choices=("sizes", "hostile"))
+    given = options.parse_args()
+    read(_HEAD)
+    print(machine())
+    if given.only != "hostile":
+        sizes = [size for size in _SIZES if size <= given.largest]
+        titles = ("text", "s", "MB/s", "time, for so much more text")
+        print(table(titles, growth(sizes, given.layout)))
+    if given.only != "sizes":
+        titles = (f"{_RUN:,} characters of", "s", "s for twice", "ratio")
+        print(table(titles, hostile(given.limit)))
+
+
+if __name__ == "__main__":
+    main()

@@ -1,0 +1,51 @@
+"""A cold start: one notice through the command line, against importing what it is built on.
+
+    python -m tests.bench.bench_startup [--runs 10]
+
+Both are new processes that take turns; the figure is the ratio of the medians.
+"""
+
+from __future__ import annotations
+
+import argparse
+import subprocess
+import sys
+import tempfile
+from pathlib import Path
+
+from tests.bench.measure import machine, middle, seconds, table
+from tests.generator import generate
+
+_COMMANDS = {
+    "import lark, pydantic": ["-c", "import lark, pydantic"],
+    "python -m noticeparse --version": ["-m", "noticeparse", "--version"],
+}
+
+
+def main() -> None:
+    """Measure and print."""
+    options = argparse.ArgumentParser(prog="python -m tests.bench.bench_startup")
+    options.add_argument("--runs", type=int, default=10)
+    given = options.parse_args()
+    with tempfile.TemporaryDirectory() as folder:
+        notice = Path(folder) / "one_notice.txt"
+        notice.write_text(generate(1, notices=1, layouts=("notice_first",)).text, "utf-8")
+        parse = {"python -m noticeparse parse": ["-m", "noticeparse", "parse", str(notice)]}
+        commands = {**_COMMANDS, **parse}
+        times: dict[str, list[float]] = {name: [] for name in commands}
+        for _ in range(given.runs + 1):
+            for name, arguments in commands.items():
+                times[name].append(seconds(lambda arguments=arguments: _run(arguments)))  # type: ignore[misc]
+    medians = {name: middle(found[1:]) for name, found in times.items()}
+    base = medians["import lark, pydantic"]
+    print(f"{machine()}; medians of {given.runs} runs, the first left out")
+    rows = [(name, f"{1000 * taken:.0f}", f"{taken / base:.2f}") for name, taken in medians.items()]
+    print(table(("cold start of", "ms", "ratio"), rows))
+
+
+def _run(arguments: list[str]) -> None:
+    subprocess.run([sys.executable, *arguments], check=False, capture_output=True)
+
+
+if __name__ == "__main__":
+    main()
