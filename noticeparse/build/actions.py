@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 from noticeparse.build.context import Context
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
+from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap
@@ -160,12 +161,21 @@ def _describe(
             # `READ range of light as 14M`: the same length, so that offsets stay.
             phrase = phrase._replace(text=phrase.text.replace(", as ", ", to "))
         change = read_change(phrase.text, unit)
-        return _Described(change.feature, _outer(phrase, change.faults), change.changes)
+        return _Described(
+            with_original_words(context, phrase, change.feature),
+            _outer(phrase, change.faults),
+            changes_with_original_words(context, phrase, change.changes),
+        )
     if verb == "replace":
         swap = read_swap(phrase.text, unit, new_first=None)
-        return _Described(swap.feature, _outer(phrase, swap.faults), replacement=swap.replacement)
-    feature = read_feature(phrase.text, unit)
-    return _Described(feature.feature, _outer(phrase, feature.faults))
+        return _Described(
+            with_original_words(context, phrase, swap.feature),
+            _outer(phrase, swap.faults),
+            replacement=with_original_words(context, phrase, swap.replacement),
+        )
+    reading = read_feature(phrase.text, unit)
+    feature = with_original_words(context, phrase, reading.feature)
+    return _Described(feature, _outer(phrase, reading.faults))
 
 
 def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> Stretch:

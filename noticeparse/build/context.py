@@ -20,6 +20,12 @@ class Context:
         self._ignored_ends = [end for _, end in self.ignored]
         self.lines = LineIndex(repaired.given)
         self.year: int | None = None
+        self._is_unrepaired = not repaired.repairs and repaired.given == repaired.text
+
+    @property
+    def is_unrepaired(self) -> bool:
+        """Whether the text was read just as it was given."""
+        return self._is_unrepaired
 
     def span(self, start: int, end: int) -> Span:
         """The span in the original text of a stretch of the repaired text."""

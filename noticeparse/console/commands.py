@@ -59,8 +59,8 @@ def _is_same_file(out: str, file: str) -> bool:
 
 def check(files: Sequence[str], *, on_one_line: bool) -> int:
     """Write the findings of `files`, and their counts to standard error."""
-    from noticeparse.console.session import Session
     from noticeparse.caution import CAUTION
+    from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
@@ -83,9 +83,9 @@ def check(files: Sequence[str], *, on_one_line: bool) -> int:
 
 def charts(files: Sequence[str]) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
+    from noticeparse.caution import CAUTION
     from noticeparse.chart_order import order_by_chart
     from noticeparse.console.session import Session
-    from noticeparse.caution import CAUTION
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted
 
@@ -118,9 +118,9 @@ def _errors_outside_notices(bulletin: Bulletin) -> int:
 
 def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     """Write each text of `texts`, read as a position, a light or a depth."""
+    from noticeparse.caution import CAUTION
     from noticeparse.errors import NoticeParseError
     from noticeparse.intake import as_text
-    from noticeparse.caution import CAUTION
     from noticeparse.writers.values_out import write_refusal, write_value
 
     read = _reader(kind)
