@@ -27,6 +27,9 @@ from noticeparse.records.notice import Notice
 from noticeparse.text import SURROGATE, is_control, repair, without_surrogates
 from noticeparse.version import VERSION
 
+# How many notices on either side are the surroundings of a notice.
+_BESIDE = 4
+
 
 def read_bulletin(
     text: str,
@@ -55,7 +58,10 @@ def read_bulletin(
         notices.append(reading.notice)
         located += reading.located
         lost += reading.lost
-        located += check_notice(reading.notice, f"/notices/{index}")
+
+    for index, notice in enumerate(notices):
+        beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
+        located += check_notice(notice, f"/notices/{index}", beside)
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
     unread += [piece for prose in layout.loose for piece in prose.pieces]

@@ -21,4 +21,9 @@ ENTRIES = (
         "the topmark would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
     ),
+    Entry(
+        "mark-light", "warning", "`{written}` is not a light that marks of the kind {mark} show",
+        "by night the mark would be taken for another", "ask the issuer which of the two is meant",
+        _IALA,
+    ),
 )  # fmt: skip

@@ -6,10 +6,10 @@ not be read was reported where it was read.
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterator, Sequence
 
 from noticeparse.checks.duplicates import check_duplicates
-from noticeparse.checks.marks import check_cardinal_marks
+from noticeparse.checks.marks import check_cardinal_marks, check_other_marks
 from noticeparse.checks.outliers import check_far_positions, check_long_moves
 from noticeparse.checks.trouble import Trouble
 from noticeparse.faults import Fault
@@ -17,16 +17,21 @@ from noticeparse.findings import Located
 from noticeparse.records.notice import Notice
 
 CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
-    check_far_positions,
     check_long_moves,
     check_duplicates,
     check_cardinal_marks,
+    check_other_marks,
 )
 """In the order in which they run; adding a check is one function and one line here."""
 
 
-def check_notice(notice: Notice, path: str) -> list[Located]:
-    """What the checks find in one notice; `path` is the JSON Pointer of its record."""
+def check_notice(notice: Notice, path: str, neighbours: Sequence[Notice] = ()) -> list[Located]:
+    """What the checks find in one notice; `path` is the JSON Pointer of its record.
+
+    `neighbours` are notices beside it in the bulletin, to tell what is far away.
+    """
+    troubles = [*check_far_positions(notice, neighbours)]
+    troubles += (trouble for check in CHECKS for trouble in check(notice))
     return [
         Located(
             fault=Fault(trouble.code, 0, 0, trouble.values),
@@ -35,6 +40,5 @@ def check_notice(notice: Notice, path: str) -> list[Located]:
             chart=trouble.chart,
             span=trouble.span,
         )
-        for check in CHECKS
-        for trouble in check(notice)
+        for trouble in troubles
     ]

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from typing import NamedTuple
 
 from noticeparse.checks.trouble import Placed, Trouble, actions_of
@@ -36,6 +36,37 @@ def check_cardinal_marks(notice: Notice) -> Iterator[Trouble]:
         yield from _mark(placed, placed.action.feature)
         if isinstance(placed.action, Replace):
             yield from _mark(placed, placed.action.replacement)
+
+
+def check_other_marks(notice: Notice) -> Iterator[Trouble]:
+    """Isolated danger, safe water and special marks with a light that such marks do not show."""
+    for placed in actions_of(notice):
+        features = [placed.action.feature]
+        if isinstance(placed.action, Replace):
+            features.append(placed.action.replacement)
+        for feature in features:
+            light = feature.light
+            kind = feature.kind.partition("_")[2]
+            if light is None or kind not in _SHOWS or _SHOWS[kind](light):
+                continue
+            values = {"mark": kind.replace("_", " "), "written": light.written}
+            yield _trouble("mark-light", placed, values)
+
+
+def _is_white(light: Light) -> bool:
+    return set(light.colours) == {"W"}
+
+
+# IALA Maritime Buoyage System: the rhythms of marks that are neither lateral nor cardinal.
+_SHOWS: dict[str, Callable[[Light], bool]] = {
+    "isolated_danger": lambda light: (
+        _is_white(light) and light.rhythm == "Fl" and light.groups == [2]
+    ),
+    "safe_water": lambda light: (
+        _is_white(light) and (light.rhythm in ("Iso", "Oc", "LFl") or light.morse == "A")
+    ),
+    "special": lambda light: "W" not in light.colours or not light.colour_stated,
+}
 
 
 def _mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:

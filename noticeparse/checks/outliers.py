@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import cos, hypot, radians
 from statistics import median
 from typing import NamedTuple
@@ -21,6 +21,11 @@ class _Spot(NamedTuple):
     position: Position
     placed: Placed
 
+    @property
+    def place(self) -> tuple[float, float]:
+        """Latitude and longitude."""
+        return self.position.lat, self.position.lon
+
 
 def distance_nm(first: tuple[float, float], second: tuple[float, float]) -> float:
     """Distance on a plane at the latitude of the first position, nautical miles.
@@ -31,29 +36,39 @@ def distance_nm(first: tuple[float, float], second: tuple[float, float]) -> floa
     return 60 * hypot(second[0] - first[0], d_lon * cos(radians(first[0])))
 
 
-def check_far_positions(notice: Notice) -> Iterator[Trouble]:
-    """A position away from all others that one changed figure would bring back among them."""
-    spots = [
-        _Spot(position, placed)
-        for placed in actions_of(notice)
-        for position in positions_of(placed.action)
-        if position.via == "stated"
-    ]
-    places = sorted({(spot.position.lat, spot.position.lon) for spot in spots})
+def check_far_positions(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
+    """A position away from all others that one changed figure would bring back among them.
+
+    A notice of one or two places is held against its neighbours in the bulletin.
+    """
+    spots = list(_spots(notice))
+    places = sorted({spot.place for spot in spots})
+    if not places:
+        return
+    if len(places) < 3:
+        around = {spot.place for other in neighbours for spot in _spots(other)}
+        places = sorted({*places, *around})
     if len(places) < 3 or not _is_wide(places):
         return
-    nearest = {place: _nearest(place, places) for place in places}
     for spot in spots:
-        place = (spot.position.lat, spot.position.lon)
+        place = spot.place
         others = [one for one in places if one != place]
         usual = median(_nearest(one, others) for one in others)
-        if nearest[place] <= max(_FAR_NM, _MANY_TIMES * usual):
+        miles = _nearest(place, others)
+        if miles <= max(_FAR_NM, _MANY_TIMES * usual):
             continue
         if _slips_back(spot.position, others, max(3.0, 3 * usual)):
-            values = {"written": spot.position.written, "miles": f"{nearest[place]:.0f}"}
+            values = {"written": spot.position.written, "miles": f"{miles:.0f}"}
             pointers = [spot.placed.pointer]
             chart = spot.placed.chart
             yield Trouble("position-far-away", spot.position.span, pointers, values, chart)
+
+
+def _spots(notice: Notice) -> Iterator[_Spot]:
+    for placed in actions_of(notice):
+        for position in positions_of(placed.action):
+            if position.via == "stated":
+                yield _Spot(position, placed)
 
 
 def check_long_moves(notice: Notice) -> Iterator[Trouble]:

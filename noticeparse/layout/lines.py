@@ -239,6 +239,10 @@ class _LineReader:
             return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
+        if kind == "verb" and text[before_end - 4 : before_end] in (" and", "and"):
+            # `… in P and delete …`: behind a position or another verb of the sentence.
+            if any(element.kind in ("verb", "point", "reference", "half") for element in found):
+                return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind
         if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
