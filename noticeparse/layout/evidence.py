@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector
 
@@ -161,3 +161,23 @@ def verb_places(lines: Sequence[Line]) -> frozenset[int]:
         for index, element in enumerate(line.elements)
         if element.kind == "verb" and any(e.kind in PLACES for e in line.elements[:index])
     )
+
+
+def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
+    """Whether the verbs of these lines stand behind the position: `Wreck 47-06.0S 125-16.9W - delete`.
+
+    No line may then open with a verb, and what follows a verb opens no item of its own.
+    """
+    last = 0
+    for line in lines:
+        for index, element in enumerate(line.elements):
+            if element.kind != "verb":
+                continue
+            before, behind = line.elements[:index], line.elements[index + 1 :]
+            if not any(e.kind in PLACES for e in before) or not tells(text, before[0]):
+                return False
+            words = next((text[e.start : e.end] for e in behind if e.kind == "words"), "")
+            if leads_feature(words.lstrip(" -")):
+                return False
+            last += 1
+    return last > 0

@@ -14,7 +14,13 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Group, Item, Piece, Prose
-from noticeparse.layout.evidence import PLACES, is_complete, stands_position_first, verb_places
+from noticeparse.layout.evidence import (
+    PLACES,
+    is_complete,
+    stands_position_first,
+    stands_verb_last,
+    verb_places,
+)
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, split_phrase
@@ -31,10 +37,16 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    first = stands_position_first(text, lines)
-    cutter = _PositionFirst(text, lines) if first else _FeatureFirst(text, lines)
+    cutter = _way(text, lines)(text, lines)
     cutter.run()
     return Body(cutter.items, cutter.prose, cutter.separators)
+
+
+def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
+    """The way in which verb, position and feature follow each other here."""
+    if stands_verb_last(text, lines):
+        return _VerbLast
+    return _PositionFirst if stands_position_first(text, lines) else _FeatureFirst
 
 
 class _FeatureFirst(Cutter):
@@ -75,6 +87,38 @@ class _FeatureFirst(Cutter):
     def _may_end(self, words: str) -> bool:
         verb = self.words_of([self.verb]) if self.verb else ""
         return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
+
+
+class _VerbLast(_FeatureFirst):
+    """The verb stands behind feature and position, at the end of the line."""
+
+    def __init__(self, text: str, lines: Sequence[Line]) -> None:
+        super().__init__(text, lines)
+        self._done_in: Line | None = None
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        del opens
+        if self.pending and self.item is None:
+            self.open_from_pending()
+        if self.item is None:
+            return False
+        self.set_verb(self.item, element)
+        self._done_in = self.line
+        return True
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        self._leave()
+        super().take_words(element, opens)
+
+    def take_place(self, element: Element, label: Element | None) -> None:
+        self._leave()
+        super().take_place(element, label)
+
+    def _leave(self) -> None:
+        """An item ends with the line that holds its verb."""
+        if self._done_in is not None and self.line is not self._done_in:
+            self.close_item()
+            self._done_in = None
 
 
 class _PositionFirst(Cutter):
