@@ -1,7 +1,7 @@
-"""The generator gives the same bytes for the same seed, and the reader finds exactly what they say.
+"""The generator gives the same bytes for the same seed; the reader finds exactly what they say.
 
-Every action of every layout: verb, feature, positions as exact fractions, destination, light, depth,
-shape, chart, notice and line; no error findings and next to no warnings on clean text.
+Every action of every layout: verb, feature, positions as exact fractions, destination, light,
+depth, shape, chart, notice and line; no error findings and next to no warnings on clean text.
 """
 
 from __future__ import annotations

@@ -76,6 +76,8 @@ class Cutter:
         if self.half is not None and kind not in ("half", "bar", "label"):
             if not (kind == "words" and self._is_blank_word(element)):
                 self._settle_half()
+        if self.place_label is not None and kind not in (*PLACES, "bar", "rule"):
+            self._settle_label()
         if kind == "verb":
             self._verb(element, following, opens)
         elif kind == "label":
@@ -199,6 +201,12 @@ class Cutter:
         label, self.place_label = self.place_label, None
         self.take_place(element, label)
 
+    def _settle_label(self) -> None:
+        """A letter with no position behind it stands for one given before."""
+        label, self.place_label = self.place_label, None
+        if label is not None:
+            self._place(label._replace(kind="reference"))
+
     def _settle_half(self) -> None:
         half, self.half = self.half, None
         if half is not None:
@@ -254,9 +262,7 @@ class Cutter:
     def close_item(self, *, keep_pending: bool = False) -> None:
         """End the open item; words that wait become its tail, an item, or prose."""
         self._settle_half()
-        if self.place_label is not None:
-            self.separators.append((self.place_label.start, self.place_label.end))
-            self.place_label = None
+        self._settle_label()
         if self.pending and not keep_pending:
             self._flush()
         if self.verb is not None and self.verb_is_own and self.item is None:

@@ -107,6 +107,8 @@ class _LineReader:
         self._awaits_longitude = False
         """Whether the last coordinate so far is a latitude without its longitude."""
         self._line_above_awaits = False
+        self._behind_place = False
+        """Whether the line above holds a position."""
 
     def chunk(self, start: int, end: int) -> Iterator[Line]:
         line_start = start
@@ -124,7 +126,9 @@ class _LineReader:
         row = self._row
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
-        return Line(row, start, end, tuple(self._elements(tokens)))
+        elements = self._elements(tokens)
+        self._behind_place = any(element.kind in ("point", "half") for element in elements)
+        return Line(row, start, end, tuple(elements))
 
     def _elements(self, tokens: list[tuple[str, int, int]]) -> list[Element]:
         """The elements of a line; words that follow each other without a gap are one."""
@@ -241,7 +245,8 @@ class _LineReader:
             return kind
         if kind == "verb" and text[before_end - 4 : before_end] in (" and", "and"):
             # `… in P and delete …`: behind a position or another verb of the sentence.
-            if any(element.kind in ("verb", "point", "reference", "half") for element in found):
+            telling = ("verb", "point", "reference", "half")
+            if self._behind_place or any(element.kind in telling for element in found):
                 return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind

@@ -14,7 +14,7 @@ _NUMBER_WORDS = frozenset(
     {
         "", "*", "**", "+", "notice", "notice no", "notice no.", "nm", "nm no", "nm no.", "n.m.",
         "no", "no.", "number", "notice to mariners", "notice to mariners no",
-        "notice to mariners no.", "notice number", "correction", "correction no", "notice:", "nm:",
+        "notice to mariners no.", "notice number", "correction", "correction no", "memorandum", "advice", "circular", "notice:", "nm:",
     }
 )  # fmt: skip
 _SHORT_CELL = 14

@@ -184,14 +184,15 @@ def _number_text(text: str) -> str:
 def read_numbers(text: str) -> tuple[str, ...]:
     """All notice numbers within a stretch of words."""
     return tuple(
-        str(token) for token in _number_lexer().lex(text) if token.type == "NOTICE_NUMBER"
+        str(token) for token in _number_lexer().lex(text) if token.type != "OTHER"
     )
 
 
 @cache
 def _number_lexer() -> Lark:
     source = (
-        "start: (NOTICE_NUMBER | OTHER)*\n%import .number.NOTICE_NUMBER\n"
+        "start: (NOTICE_NUMBER | BARE_OF_YEAR | OTHER)*\n"
+        "%import .number (NOTICE_NUMBER, BARE_OF_YEAR)\n"
         "OTHER.0: /[^\\s]/\n%ignore /[ \\t\\n]+/\n"
     )
     return Lark(source, parser=None, lexer="basic", import_paths=[grammar.from_folder])

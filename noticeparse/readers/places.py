@@ -203,9 +203,19 @@ def read_offset(text: str) -> Offset | None:
     return offset
 
 
+_FRACTIONS = {"½": Decimal("0.5"), "¼": Decimal("0.25"), "¾": Decimal("0.75")}
+
+
 def _figures(text: str) -> list[Decimal]:
-    cleaned = "".join(c if c.isdigit() or c == "." else " " for c in text)
-    return [Decimal(word.strip(".")) for word in cleaned.split() if word.strip(".")]
+    """The figures of a phrase; `1½` is one and a half."""
+    found: list[Decimal] = []
+    cleaned = "".join(c if c.isdecimal() or c == "." or c in _FRACTIONS else " " for c in text)
+    for word in cleaned.split():
+        whole = word.rstrip("½¼¾").strip(".")
+        fraction = sum((_FRACTIONS[c] for c in word if c in _FRACTIONS), Decimal(0))
+        if whole or fraction:
+            found.append(Decimal(whole or 0) + fraction)
+    return found
 
 
 def _length_nm(text: str) -> Decimal:

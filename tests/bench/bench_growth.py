@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import argparse
 from collections.abc import Sequence
+from functools import partial
 
 from tests.bench.bench_whole import read
 from tests.bench.measure import forget, machine, middle, seconds, table
@@ -19,12 +20,13 @@ _SIZES = (10_000, 100_000, 1_000_000, 5_000_000, 20_000_000)
 _RUN = 100_000
 _HEAD = "1/26 TAVRENNE ISLANDS\nChart 802\nInsert\n  depth 8.6m  47-12.34S 123-45.67W\n"
 _HOSTILE = {
-    "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(", "closing brackets": ")",
-    "letters": "x", "capitals": "Q", "dots": ".", "commas": ",", "degree signs": "°",
-    "minute marks": "'", "hyphens": "-", "slashes": "/", "semicolons": ";", "bars": "|",
-    "tabs": "\t", "line feeds": "\n", "words": "north ", "depths": "8.6 m ", "halves": "47-12.34S ",
-    "positions": "47-12.34S 123-45.67W ", "labels": "(a) ", "verbs": "insert ", "heads": "12/26\n",
-    "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ", "items": "insert rock 47-12.34S 123-45.67W\n",
+    "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(",
+    "closing brackets": ")", "letters": "x", "capitals": "Q", "dots": ".", "commas": ",",
+    "degree signs": "°", "minute marks": "'", "hyphens": "-", "slashes": "/", "semicolons": ";",
+    "bars": "|", "tabs": "\t", "line feeds": "\n", "words": "north ", "depths": "8.6 m ",
+    "halves": "47-12.34S ", "positions": "47-12.34S 123-45.67W ", "labels": "(a) ",
+    "verbs": "insert ", "heads": "12/26\n", "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ",
+    "items": "insert rock 47-12.34S 123-45.67W\n",
 }  # fmt: skip
 
 
@@ -38,10 +40,11 @@ def growth(sizes: Sequence[int], layout: str) -> list[tuple[str, ...]]:
         times = []
         for _ in range(5 if size <= 100_000 else 1):
             forget()
-            times.append(seconds(lambda text=text: read(text)))  # type: ignore[misc]
+            times.append(seconds(partial(read, text)))
         taken = middle(times)
         ratio = "" if before is None else f"{taken / before[1]:.1f} for {length / before[0]:.1f}"
-        rows.append((f"{size / 1000:,.0f} kB", f"{taken:.2f}", f"{length / 1e6 / taken:.3f}", ratio))
+        speed = length / 1e6 / taken
+        rows.append((f"{size / 1000:,.0f} kB", f"{taken:.2f}", f"{speed:.3f}", ratio))
         before = (length, taken)
     return rows
 
@@ -63,7 +66,7 @@ def hostile(limit_s: float) -> list[tuple[str, ...]]:
 def _seconds(unit: str, length: int) -> float:
     text = _HEAD + unit * (length // len(unit)) + "\nDelete\n  rock  47-12.36S 123-45.69W\n"
     forget()
-    return seconds(lambda: read(text))
+    return seconds(partial(read, text))
 
 
 def main() -> None:
@@ -71,7 +74,7 @@ def main() -> None:
     options = argparse.ArgumentParser(prog="python -m tests.bench.bench_growth")
     options.add_argument("--largest", type=read_size, default=_SIZES[-1])
     options.add_argument("--layout", choices=ALL, default="notice_first")
-    options.add_argument("--limit", type=float, default=20.0, help="seconds for 100,000 characters")
+    options.add_argument("--limit", type=float, default=20.0, help="seconds for the first length")
     options.add_argument("--only", choices=("sizes", "hostile"))
     given = options.parse_args()
     read(_HEAD)

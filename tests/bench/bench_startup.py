@@ -11,6 +11,7 @@ import argparse
 import subprocess
 import sys
 import tempfile
+from functools import partial
 from pathlib import Path
 
 from tests.bench.measure import machine, middle, seconds, table
@@ -35,11 +36,11 @@ def main() -> None:
         times: dict[str, list[float]] = {name: [] for name in commands}
         for _ in range(given.runs + 1):
             for name, arguments in commands.items():
-                times[name].append(seconds(lambda arguments=arguments: _run(arguments)))  # type: ignore[misc]
+                times[name].append(seconds(partial(_run, arguments)))
     medians = {name: middle(found[1:]) for name, found in times.items()}
     base = medians["import lark, pydantic"]
     print(f"{machine()}; medians of {given.runs} runs, the first left out")
-    rows = [(name, f"{1000 * taken:.0f}", f"{taken / base:.2f}") for name, taken in medians.items()]
+    rows = [(name, f"{1000 * one:.0f}", f"{one / base:.2f}") for name, one in medians.items()]
     print(table(("cold start of", "ms", "ratio"), rows))
 
 

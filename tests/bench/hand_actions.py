@@ -15,6 +15,7 @@ from tests.bench.hand_phrases import (
     amount_m,
     feature,
     make_light,
+    plain,
     read_feature,
 )
 
@@ -121,7 +122,8 @@ def _replaced(words: str, unit: str | None) -> Described:
             first = read_feature(words[:at], unit)
             second = read_feature(words[at + len(joint) :], unit)
             if first is not None and second is not None:
-                behind = tuple((at + len(joint) + start, figure) for start, figure in second.unstated)
+                shift = at + len(joint)
+                behind = tuple((shift + start, figure) for start, figure in second.unstated)
                 old, new = (second, first) if joint == " for " else (first, second)
                 return Described(
                     old.feature, new.feature, unstated=(*first.unstated, *behind)
@@ -132,9 +134,9 @@ def _replaced(words: str, unit: str | None) -> Described:
 
 def _amended(words: str, unit: str | None) -> Described:
     if words.startswith("light to "):
-        match = BARE_LIGHT.match(words[9:])
+        match = BARE_LIGHT.match(plain(words[9:]))
         assert match is not None, words
-        change = Change(property="light", old=None, new=make_light(match))
+        change = Change(property="light", old=None, new=make_light(match, words[9:]))
         return Described(feature("light", "light", ["LIGHTS"]), changes=(change,))
     if words.startswith("light"):
         return _one_of_light(words, unit)
@@ -148,7 +150,7 @@ def _amended(words: str, unit: str | None) -> Described:
     if words.startswith("depth "):
         return _other_depth(old, before, after, unit)
     if words.startswith("legend "):
-        change = Change(property="legend", old=old.feature.legend, new=after.strip('"'))
+        change = Change(property="legend", old=old.feature.legend, new=plain(after).strip('"'))
     else:
         change = Change(property="name", old=old.feature.name, new=after)
     return Described(old.feature, changes=(change,))
@@ -161,7 +163,7 @@ def _one_of_light(words: str, unit: str | None) -> Described:
     assert read is not None, words
     light = read.feature.light
     assert light is not None, words
-    figure = Decimal(value[:-1])
+    figure = Decimal(plain(value)[:-1])
     if name == "range":
         change = Change(property="light.ranges_nm", old=light.ranges_nm, new=[figure])
     else:
@@ -170,12 +172,14 @@ def _one_of_light(words: str, unit: str | None) -> Described:
 
 
 def _other_depth(old: Read, before: str, after: str, unit: str | None) -> Described:
-    match = DEPTH_AMOUNT.fullmatch("depth " + after)
+    match = DEPTH_AMOUNT.fullmatch(plain("depth " + after))
     assert match is not None, after
     value, stated = amount_m(match, unit)
-    new = Depth(written=after, value_m=value, unit=stated, quality=None, kind="sounding")
+    amount: dict[str, Any] = {"written": after, "value_m": value, "unit": stated}
+    new = Depth(**amount, quality=None, kind="sounding")
     was = old.feature.depth
     assert was is not None
-    change = Change(property="depth", old=was.model_copy(update={"written": was.written[6:]}), new=new)
+    bare = was.model_copy(update={"written": was.written.removeprefix("depth ")})
+    change = Change(property="depth", old=bare, new=new)
     behind = ((len(before) + 4, after),) if stated is None else ()
     return Described(old.feature, changes=(change,), unstated=(*old.unstated, *behind))

@@ -24,6 +24,8 @@ _MORE: dict[str, dict[str, Any]] = {
     "overhead power cable": {"CATCBL": 1}, "breakwater": {"CATSLC": 1},
     "the breakwater": {"CATSLC": 1}, "fish farm": {"CATMFA": 3},
 }  # fmt: skip
+_SYMBOLS = str.maketrans("º˚′’´‑″“”", "°°'''-\"\"\"")
+_DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
 _SMALL = str.maketrans("₀₁₂₃₄₅₆₇₈₉", "0123456789")
 _LIGHT = re.compile(
     r",? (([2-9]?)(Fl|VQ|Q|Iso|Oc|LFl|Mo|F)(?:\(([0-9+]+)\)|\(([A-Z])\))?(\+LFl)?"
@@ -74,27 +76,35 @@ def feature(text: str, kind: str, s57: list[str], **given: Any) -> Feature:
         light=given.get("light"), more_lights=[], depth=given.get("depth"),
         clearance=given.get("clearance"), height_m=None, colours=given.get("colours", []),
         colour_pattern=None, shape=None, topmark=None, sound=None, racon=None, ais=None,
-        status=["disused"] if kind.endswith("_disused") else [], reported_year=None, companions=given.get("companions", []),
-        attributes=given.get("attributes", {}),
+        status=["disused"] if kind.endswith("_disused") else [], reported_year=None,
+        companions=given.get("companions", []), attributes=given.get("attributes", {}),
     )  # fmt: skip
 
 
+def plain(words: str) -> str:
+    """Words with the symbols that stand for others replaced, one for one."""
+    if words.isascii():
+        return words
+    return _DECIMAL_DOT.sub(".", words.translate(_SYMBOLS))
+
+
 @lru_cache(maxsize=4096)
-def read_feature(text: str, unit: str | None) -> Read | None:
+def read_feature(given: str, unit: str | None) -> Read | None:
     """The feature of a phrase, or None where this scanner does not know it."""
-    known = HEADS.get(text)
+    known = HEADS.get(given)
     if known is not None:
-        return Read(feature(text, known[0], known[1], attributes=known[2]))
+        return Read(feature(given, known[0], known[1], attributes=known[2]))
+    text = plain(given)
     depth = DEPTH_AMOUNT.fullmatch(text)
     if depth is not None:
-        return _with_depth(text, depth, unit)
+        return _with_depth(given, depth, unit)
     legend = _LEGEND.fullmatch(text)
     if legend is not None:
-        return Read(feature(text, "legend", [], legend=legend[1]))
-    return _with_light(text) or _with_rest(text)
+        return Read(feature(given, "legend", [], legend=legend[1]))
+    return _with_light(given, text) or _with_rest(given, text)
 
 
-def _with_rest(text: str) -> Read | None:
+def _with_rest(given: str, text: str) -> Read | None:
     if text.startswith("bridge, "):
         words = text[8:]
         clearance = {"written": words, "value_m": Decimal(words.split()[2]), "kind": "vertical"}
@@ -109,7 +119,10 @@ def _with_rest(text: str) -> Read | None:
     if known is None:
         return None
     attributes = {**known[2], **more}
-    return Read(feature(text, known[0], known[1], name=name, colours=colours, attributes=attributes))
+    made = feature(
+        given, known[0], known[1], name=name, colours=colours, attributes=attributes
+    )
+    return Read(made)
 
 
 def _without_name(text: str) -> tuple[str, str | None]:
@@ -119,7 +132,7 @@ def _without_name(text: str) -> tuple[str, str | None]:
     return text[: match.start()], match[1] or match[2]
 
 
-def _with_light(text: str) -> Read | None:
+def _with_light(given: str, text: str) -> Read | None:
     match = _LIGHT.search(text)
     if match is None:
         return None
@@ -133,33 +146,38 @@ def _with_light(text: str) -> Read | None:
         on = feature("the breakwater", pier[0], pier[1], attributes=pier[2])
         companions.append(Companion(role="on", feature=on))
     name = _without_name(rest)[1] if rest else None
-    light = make_light(match, rest)
-    return Read(feature(text, known[0], known[1], name=name, light=light, companions=companions,
+    light = make_light(match, given[match.start(1) : match.end(1)], rest)
+    return Read(feature(given, known[0], known[1], name=name, light=light, companions=companions,
                         attributes=known[2]))  # fmt: skip
 
 
-def make_light(match: re.Match[str], rest: str = "") -> Light:
+def make_light(match: re.Match[str], written: str, rest: str = "") -> Light:
     """The light of a match; its sectors stand in the words behind it."""
-    written, count, rhythm, group, morse, long, colours, vertical, period, height, ranges = (
+    _, count, rhythm, group, morse, long, colours, vertical, period, height, ranges = (
         match.groups()
     )
     full = rhythm + (long or "")
     shown = list(colours or "W")
     reach = [Decimal(one) for one in re.split("[/-]", ranges)] if ranges else []
-    sectors = [
-        Sector(colour=one[1], from_deg=Decimal(one[2]), to_deg=Decimal(one[3]), range_nm=None, visibility=None)
-        for one in (_SECTOR.finditer(rest) if "°" in rest else ())
-    ]
-    return Light(
-        written=written, rhythm=full, alternating=False,
-        groups=[int(one) for one in group.split("+")] if group else [], morse=morse,
-        colours=shown, colour_stated=colours is not None,
-        period_s=Decimal(period) if period else None,
-        elevation_m=Decimal(height) if height else None, ranges_nm=reach,
-        range_by_colour=_by_colour(shown, reach), sectors=sectors, vertical=vertical is not None,
-        horizontal=False, directional=False, leading=False, aero=False,
-        count=int(count) if count else 1, remarks=[], litchr=_LITCHR[full],
-    )  # fmt: skip
+    sectors = [_sector(*one) for one in _SECTOR.findall(rest)] if "°" in rest else []
+    made: dict[str, Any] = {
+        "written": written, "rhythm": full, "alternating": False,
+        "groups": [int(one) for one in group.split("+")] if group else [], "morse": morse,
+        "colours": shown, "colour_stated": colours is not None,
+        "period_s": Decimal(period) if period else None,
+        "elevation_m": Decimal(height) if height else None, "ranges_nm": reach,
+        "range_by_colour": _by_colour(shown, reach), "sectors": sectors,
+        "vertical": vertical is not None, "horizontal": False, "directional": False,
+        "leading": False, "aero": False, "count": int(count) if count else 1, "remarks": [],
+        "litchr": _LITCHR[full],
+    }  # fmt: skip
+    return Light(**made)
+
+
+def _sector(colour: Any, start: str, end: str) -> Sector:
+    return Sector(
+        colour=colour, from_deg=Decimal(start), to_deg=Decimal(end), range_nm=None, visibility=None
+    )
 
 
 def _by_colour(colours: list[str], ranges: list[Decimal]) -> dict[str, Decimal | None]:
@@ -168,20 +186,21 @@ def _by_colour(colours: list[str], ranges: list[Decimal]) -> dict[str, Decimal |
     return dict(zip(colours, ranges, strict=False))
 
 
-def _with_depth(text: str, match: re.Match[str], unit: str | None) -> Read:
+def _with_depth(given: str, match: re.Match[str], unit: str | None) -> Read:
     over, words, amount, *_, contour = match.groups()
     kind = {"depth": "sounding", "drying height": "drying", "least depth": "least"}[words]
     value, stated = amount_m(match, unit)
     quality = "least depth known" if kind == "least" else None
     start = match.start(2)
-    depth = Depth(
-        written=text[start : match.end(3)], value_m=-value if kind == "drying" else value,
-        unit=stated, quality=quality, kind=kind,
-    )  # fmt: skip
+    amounts: dict[str, Any] = {
+        "written": given[start : match.end(3)], "value_m": -value if kind == "drying" else value,
+        "unit": stated, "quality": quality, "kind": kind,
+    }  # fmt: skip
+    depth = Depth(**amounts)
     name = _KINDS[over] if over else "drying_height" if kind == "drying" else "sounding"
     s57 = {"wreck": "WRECKS", "obstruction": "OBSTRN", "rock": "UWTROC"}.get(over or "", "SOUNDG")
     attributes = {**kinds()[name].attributes, **({"QUASOU": [6]} if quality else {})}
-    made = feature(text, name, [s57], depth=depth, attributes=attributes,
+    made = feature(given, name, [s57], depth=depth, attributes=attributes,
                    companions=_contours(contour))  # fmt: skip
     return Read(made, ((match.start(3), amount),) if stated is None else ())
 

@@ -16,6 +16,9 @@ _SIGNED = re.compile(r"-(\d{2})\.(\d+), -(\d{3})\.(\d+)")
 _ISO = re.compile(r"-(\d+)\.(\d+)-(\d+)\.(\d+)(?:\+[\d.]+CRS\w+)?/")
 _SHARED = re.compile(r"(\d\d)(?:' ?)?\.(\d+)'? ?([SW])\.?")
 _METRES = (1852 * 60, 1852, 1852 / 60)
+_STEPS: dict[tuple[int, int], int] = {
+    (unit, places): 60**unit * 10**places for unit in range(3) for places in range(7)
+}
 _RESOLUTION = {
     (unit, places): float(f"{_METRES[unit] / 10**places / 2:.2g}")
     for unit in range(3)
@@ -41,10 +44,8 @@ def _value(half: Half) -> float:
         whole = whole * 60 + int(minutes)
         if unit == 2:
             whole = whole * 60 + int(seconds)
-    if not decimals:
-        return whole / int(60**unit)
-    scale = 10 ** len(decimals)
-    return (whole * scale + int(decimals)) / int(60**unit * scale)
+    steps = _STEPS[unit, len(decimals)]
+    return int(f"{whole}{decimals}") / steps
 
 
 def _iso(half: Half) -> str:

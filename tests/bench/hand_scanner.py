@@ -1,8 +1,8 @@
 """A scanner written by hand for the notice-first layout of the generator, to measure against.
 
-`re` patterns and descent by line: notice head, chart head, verb heading, item, further position.  It makes
-the same records as noticeparse, validated in one call a notice, and knows this one layout only: no other
-order, no repair that changes the length of the text, no checks.
+`re` patterns and descent by line: notice head, chart head, verb heading, item, further position.
+It makes the same records as noticeparse, validated in one call a notice, and knows this one
+layout only: no other order, no repair that changes the length of the text, no checks.
 """
 
 from __future__ import annotations
@@ -14,34 +14,33 @@ from itertools import accumulate
 from typing import Any
 
 from noticeparse.catalogue import ENTRIES
-from noticeparse.pipeline import CAUTION
+from noticeparse.caution import CAUTION
 from noticeparse.records import Bulletin, Notice
 from noticeparse.version import VERSION
 from tests.bench.hand_actions import make_action
+from tests.bench.hand_phrases import plain
 from tests.bench.hand_positions import Place, read_place
+from tests.generator.names import MONTHS
 
-_TRANSLATION = str.maketrans("º˚′’´‑″“”", "°°'''-\"\"\"")
-_DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
 _NOTICE = re.compile(r"(\d+)(?:\(([TP])\))?/(?:20)?(\d\d)   (.+?)\.?$")
 _NUMBER = r"(?P<number>\d+)(?:\((?P<mark>[TP])\))?/(?:20)?(?P<year>\d\d)"
 _CHART_NUMBER = r"Chart (?P<chart>[A-Z0-9-]+(?: \d+)?)"
 _UNIT = r"depths in (?P<unit>metres|feet|fathoms and feet)"
 _BRACKETED = re.compile(
-    rf"{_CHART_NUMBER}(?: \((?P<int>INT \d+)\))?(?: \({_UNIT}\))? \[(?P<previous>{_NUMBER})\](?P<datum> WGS84)"
+    rf"{_CHART_NUMBER}(?: \((?P<int>INT \d+)\))?(?: \({_UNIT}\))?"
+    rf" \[(?P<previous>{_NUMBER})\](?P<datum> WGS84)"
 )
 _PLAIN = re.compile(
     rf"{_CHART_NUMBER}(?P<int>)(?:, {_UNIT})?\. (?P<previous>Last notice {_NUMBER})\.(?P<datum>)"
 )
 _WIDE = re.compile(
-    rf"{_CHART_NUMBER}   (?P<int>INT \d+)   \((?P<previous>last correction {_NUMBER})\)(?P<datum>   WGS 84)(?:   {_UNIT})?"
+    rf"{_CHART_NUMBER}   (?P<int>INT \d+)   \((?P<previous>last correction {_NUMBER})\)"
+    rf"(?P<datum>   WGS 84)(?:   {_UNIT})?"
 )
 _CANCEL = re.compile(r"Cancel Notice " + _NUMBER)
 _FRONT = re.compile(r"edition (\d+)/(\d{4}), (\d+) (\w+) \d{4}")
 _STATUS = {None: "permanent", "T": "temporary", "P": "preliminary"}
 _UNITS = {None: None, "metres": "m", "feet": "ft", "fathoms and feet": "fm_ft"}
-_MONTHS = (
-    "January February March April May June July August September October November December".split()
-)
 _WGS84 = {"name": "WGS84", "epsg": 4326}
 _UNIT_ENTRY = ENTRIES["depth-unit-not-stated"]
 
@@ -66,8 +65,7 @@ def _ref(match: re.Match[str]) -> dict[str, Any]:
 class _Scanner:
     def __init__(self, text: str) -> None:
         self.given = text
-        text = text if text.isascii() else text.translate(_TRANSLATION)
-        self.text = _DECIMAL_DOT.sub(".", text) if "·" in text else text
+        self.text = plain(text)
         self.front: list[str] = []
         self.notices: list[Notice] = []
         self.findings: list[dict[str, Any]] = []
@@ -169,6 +167,7 @@ class _Scanner:
             self.item[2] = at + len(words)
             return
         self._close_item()
+        left = self.given[start + 3 : start + 3 + len(left)]
         self.item = [left, start + 3, at + len(words), row, [place.record], []]
 
     def _close_item(self) -> None:
@@ -228,7 +227,7 @@ class _Scanner:
         assert match is not None
         week, year, day, month = match.groups()
         solid = len("".join(self.given.split()))
-        issued = f"{year}-{_MONTHS.index(month) + 1:02d}-{int(day):02d}"
+        issued = f"{year}-{MONTHS.index(month) + 1:02d}-{int(day):02d}"
         return Bulletin.model_validate(
             {
                 "schema_version": "1", "generator": {"name": "noticeparse", "version": VERSION},

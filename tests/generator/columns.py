@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import groupby
+from itertools import groupby, pairwise
 
 from tests.generator import names
 from tests.generator.coordinates import FORMS, Form, Water, write_point, write_shared
@@ -26,7 +26,7 @@ def written_places(w: Writing, water: Water, points: tuple[Point, ...]) -> list[
     """Positions in the form of their water; the degrees may be written once."""
     written = [write_point(water.form, points[0])]
     shares = len(points) > 1 and w.rng.random() < 0.3
-    for before, point in zip(points, points[1:], strict=False):
+    for before, point in pairwise(points):
         is_last = point is points[-1]
         shared = write_shared(water.form, point, before, is_last=is_last) if shares else None
         written.append(shared or write_point(water.form, point))

@@ -32,7 +32,9 @@ def _notices(bulletin: Any, truth: Truth) -> Iterator[str]:
         yield from _unlike(f"line {notice.line}: charts", charts, notice.charts)
         yield from _unlike(f"line {notice.line}: regions", got.regions, notice.regions)
         yield from _unlike(f"line {notice.line}: subjects", got.subjects, notice.subjects)
-        cancels = [f"{one.number}({one.status[0].upper()})/{(one.year or 0) % 100}" for one in got.cancels]
+        cancels = [
+            f"{one.number}({one.status[0].upper()})/{(one.year or 0) % 100}" for one in got.cancels
+        ]
         yield from _unlike(f"line {notice.line}: cancels", cancels, notice.cancels)
         actions = [(one.chart, action) for one in got.charts for action in one.actions]
         yield from _actions(notice.id, actions, notice.actions)

@@ -127,8 +127,9 @@ class Water:
         self._form = form
         self.decimals = rng.choice(form.decimals)
         self._scale = 60**form.unit * 10**self.decimals
-        self._lat = rng.randint(46 * self._scale + self._scale // 6, 49 * self._scale - self._scale // 6)
-        self._lon = rng.randint(122 * self._scale + self._scale // 6, 128 * self._scale - self._scale // 6)
+        shore = self._scale // 6
+        self._lat = rng.randint(46 * self._scale + shore, 49 * self._scale - shore)
+        self._lon = rng.randint(122 * self._scale + shore, 128 * self._scale - shore)
         self._drawn: set[tuple[int, int]] = set()
         # Two miles and a half each way; whole minutes need more room.
         self._reach = max(self._scale // 24, 4)

@@ -150,7 +150,8 @@ def draw_sounding(rng: Random, hand: Hand) -> Phrase:
     if pick < 0.6:
         depth = draw_depth(rng, hand.depths, "drying")
         return Phrase(
-            Feature("drying_height", ("SOUNDG",), depth=depth.depth), f"drying height {depth.words}"
+            Feature("drying_height", ("SOUNDG",), depth=depth.depth),
+            f"drying height {depth.words}",
         )
     depth = draw_depth(rng, hand.depths, "least")
     kind, s57, words = rng.choice(
@@ -168,7 +169,8 @@ def _sounding(rng: Random, depth: Written) -> Phrase:
     words = f"depth {depth.words}"
     if depth.depth.unit in (None, "m") and rng.random() < 0.15:
         enclosed = replace(feature, companions=("depth_contour",))
-        return Phrase(enclosed, words + rng.choice((", enclosed by 10m contour", " and associated contour")))
+        contour = rng.choice((", enclosed by 10m contour", " and associated contour"))
+        return Phrase(enclosed, words + contour)
     return Phrase(feature, words)
 
 

@@ -54,7 +54,7 @@ VERBS = (
 
 @dataclass(frozen=True, slots=True)
 class Job:
-    """One action and its words: `words` go before the verb's places, `link` tells their relation."""
+    """One action and its words: `words` go before its places, `link` tells their relation."""
 
     verb: str
     words: str
@@ -134,7 +134,8 @@ def _line(rng: Random, hand: Hand, water: Water) -> Job:
 def _area(rng: Random, hand: Hand, water: Water) -> Job:
     phrase = draw_area(rng)
     verb = rng.choice(("insert", "insert", "delete"))
-    return Job(verb, phrase.words, phrase.feature, tuple(water.ring()), "area", "within", "bounded by")
+    points = tuple(water.ring())
+    return Job(verb, phrase.words, phrase.feature, points, "area", "within", "bounded by")
 
 
 def _circle(rng: Random, hand: Hand, water: Water) -> Job:
@@ -165,7 +166,8 @@ def _depths(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
     found = []
     for _ in range(2):
         depth = draw_depth(rng, hand.depths)
-        found.append(Phrase(Feature("sounding", ("SOUNDG",), depth=depth.depth), f"depth {depth.words}"))
+        feature = Feature("sounding", ("SOUNDG",), depth=depth.depth)
+        found.append(Phrase(feature, f"depth {depth.words}"))
     return found[0], found[1]
 
 
@@ -176,7 +178,8 @@ def _dangers(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
         (("wreck_least_depth", "WRECKS", "wreck"), ("obstruction", "OBSTRN", "obstruction"))
     )
     new = Feature(kind, (s57,), depth=depth.depth)
-    return Phrase(Feature(old[0], (old[1],)), old[0]), Phrase(new, f"{words}, least depth {depth.words}")
+    before = Phrase(Feature(old[0], (old[1],)), old[0])
+    return before, Phrase(new, f"{words}, least depth {depth.words}")
 
 
 def _marks(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:

@@ -112,11 +112,10 @@ def minor(rng: Random) -> Light:
     height = Decimal(rng.randint(3, 12))
     ranges, by_colour = (reach,), ((colour, reach),)
     if rng.random() < 0.3:
-        fixed = Light(
+        return Light(
             "F", (colour,), elevation_m=height, ranges_nm=ranges, range_by_colour=by_colour,
             count=2, is_vertical=True,
         )  # fmt: skip
-        return fixed
     return Light(
         "Fl", (colour,), period_s=Decimal(rng.choice(("2", "3", "5"))), elevation_m=height,
         ranges_nm=ranges, range_by_colour=by_colour,

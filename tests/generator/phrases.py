@@ -85,11 +85,16 @@ anchor_berth ACHBRT anchor berth
 """Point features without a light."""
 
 MOVABLE = frozenset(
-    """buoy_lateral_port buoy_lateral_starboard buoy_preferred_channel buoy_cardinal_north
-    buoy_cardinal_east buoy_cardinal_south buoy_cardinal_west buoy_isolated_danger buoy_safe_water
-    buoy_special buoy_mooring buoy_odas beacon_special pilot_boarding_place radio_reporting_point
-    light_buoy_port light_buoy_starboard light_vessel light_float""".split()
-)
+    {
+        "buoy_lateral_port", "buoy_lateral_starboard", "buoy_preferred_channel",
+        "buoy_cardinal_north", "buoy_cardinal_east", "buoy_cardinal_south",
+        "buoy_cardinal_west", "buoy_isolated_danger", "buoy_safe_water", "buoy_special",
+        "buoy_mooring", "buoy_odas", "beacon_special", "pilot_boarding_place",
+        "radio_reporting_point", "light_buoy_port", "light_buoy_starboard", "light_vessel",
+        "light_float",
+    }
+)  # fmt: skip
+"""What can be laid somewhere else."""
 
 LIT = (
     Sort("light_buoy_port", "BOYLAT", ("port-hand {buoy}",), lights.port),
@@ -100,7 +105,9 @@ LIT = (
     Sort("buoy_cardinal_south", "BOYCAR", ("south cardinal {buoy}",), lights.cardinal("south")),
     Sort("buoy_cardinal_west", "BOYCAR", ("west cardinal {buoy}",), lights.cardinal("west")),
     Sort("buoy_isolated_danger", "BOYISD", ("isolated danger {buoy}",), lights.isolated_danger),
-    Sort("buoy_safe_water", "BOYSAW", ("safe-water {buoy}", "safe water {buoy}"), lights.safe_water),
+    Sort(
+        "buoy_safe_water", "BOYSAW", ("safe-water {buoy}", "safe water {buoy}"), lights.safe_water
+    ),
     Sort("buoy_special", "BOYSPP", ("special {buoy}",), lights.special),
     Sort("buoy_mooring", "MORFAC", ("mooring {buoy}",), lights.special),
     Sort("beacon_lateral_port", "BCNLAT", ("port-hand {beacon}",), lights.port),

@@ -44,10 +44,14 @@ def sentences(w: Writing) -> None:
             job = draw_job(w.rng, w.hand, water)
         words = _passive(w, water, job) if is_passive else _imperative(w, water, job)
         line = w.next_line
-        for part in wrap(f"{number}. {words}", _WIDTH, break_on_hyphens=False, subsequent_indent="   "):
-            w.line(part)
+        _wrapped(w, f"{number}. {words}")
         w.record(notice, chart, line, job)
     w.line()
+
+
+def _wrapped(w: Writing, words: str) -> None:
+    for part in wrap(words, _WIDTH, break_on_hyphens=False, subsequent_indent="   "):
+        w.line(part)
 
 
 def _makes_sentence(job: Job) -> bool:
@@ -104,7 +108,8 @@ def _opened(job: Job) -> str:
 
 def run_on_head(w: Writing) -> None:
     """The title of a list of run-on lines."""
-    w.line(f"TAVRENNE ISLANDS, CORRECTIONS TO CHARTS, LIST {w.rng.randint(1, 52)} OF 2026 ({w.date()})")
+    number = w.rng.randint(1, 52)
+    w.line(f"TAVRENNE ISLANDS, CORRECTIONS TO CHARTS, LIST {number} OF 2026 ({w.date()})")
     w.line()
 
 

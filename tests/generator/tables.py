@@ -41,7 +41,8 @@ def chart_first(w: Writing) -> None:
 
 def tab_table_head(w: Writing) -> None:
     """The title of the table and its columns."""
-    w.line(f"Tavrenne Islands\tTable of chart corrections\tIssue {w.rng.randint(1, 52)}/2026\t{w.date()}")
+    issue = f"Issue {w.rng.randint(1, 52)}/2026"
+    w.line(f"Tavrenne Islands\tTable of chart corrections\t{issue}\t{w.date()}")
     w.line("Notice\tChart\tAction\tObject\tLatitude\tLongitude")
 
 

@@ -1,7 +1,7 @@
 """What a generated bulletin says, exactly: the records that a reader must find.
 
-Nothing here knows how the text is written.  Values are exact: positions are whole steps of the last
-digit written, other figures are `Decimal`.
+Nothing here knows how the text is written.  Values are exact: positions are whole steps of the
+last digit written, other figures are `Decimal`.
 """
 
 from __future__ import annotations
@@ -15,9 +15,9 @@ from typing import Any, NamedTuple
 
 
 class Coordinate(NamedTuple):
-    """A latitude south or a longitude west: so many `steps` of the last digit written.
+    """A latitude south or a longitude west, in `steps` of the last digit written.
 
-    `unit` is 0 for degrees, 1 for minutes, 2 for seconds; `decimals` are the decimals of that unit.
+    `unit` is 0 for degrees, 1 for minutes, 2 for seconds; `decimals` counts the decimals of it.
     """
 
     steps: int

@@ -118,7 +118,8 @@ class Writing:
             unit = f", {depths}" if depths else ""
             return f"Chart {chart}{unit}. Last notice {previous}."
         unit = f"   {depths}" if depths else ""
-        return f"Chart {chart}   INT {rng.randint(9000, 9999)}   (last correction {previous})   WGS 84{unit}"
+        number = rng.randint(9000, 9999)
+        return f"Chart {chart}   INT {number}   (last correction {previous})   WGS 84{unit}"
 
     def record(self, notice: Notice, chart: str, line: int, job: Job) -> None:
         """Note the truth of an action that was written."""
