@@ -45,23 +45,21 @@ _OTHER_LENGTH: dict[str, str] = {
     "ﬅ": "st",
     "ﬆ": "st",
     "‴": "'''",
-    # UTF-8 read as Windows-1252, the commonest damage of pasted symbols.
-    "Â°": "°",
-    "Âº": "°",
-    "Â·": "·",
-    "Â½": "½",
-    "Â¼": "¼",
-    "Â¾": "¾",
-    "â€²": "'",
-    "â€³": '"',
-    "â€™": "'",
-    "â€˜": "'",
-    "â€œ": '"',
-    "â€\x9d": '"',
-    "â€“": "-",
-    "â€”": "-",
 }
 """Ligatures and broken encodings: characters that become more or fewer of them."""
+
+_DAMAGED = "°º˚·•½¼¾⅓⅔⅛⅜⅝⅞′″’‘“”„–—−´₀₁₂₃₄₅₆₇₈₉\u00a0"
+"""What notices hold beyond ASCII; pasted text brings it as UTF-8 read as Windows-1252."""
+
+
+def _windows_1252(byte: int) -> str:
+    # Bytes that Windows-1252 leaves open come through as control characters.
+    return bytes([byte]).decode("cp1252", "ignore") or chr(byte)
+
+
+for _char in _DAMAGED:
+    _seen = "".join(map(_windows_1252, _char.encode()))
+    _OTHER_LENGTH[_seen.translate(_TRANSLATION)] = _char.translate(_TRANSLATION)
 
 _INVISIBLE = "\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\x00-\x08\x0e-\x1b\x7f-\x84\x86-\x9f"
 

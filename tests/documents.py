@@ -1,8 +1,8 @@
 """The two documents: their code blocks run, and the tables in them that are made from the code.
 
-`python -m tests.documents` writes the real outputs and tables into both; the tests compare.  Kinds of
-block: `console` (a command line and what it prints), `pycon` (a Python session, one for the whole
-document), `sh` (the set-up of the README), and a language with a file name (a part of that file).
+`python -m tests.documents` writes the real outputs and tables into both; the tests compare.  Kinds
+of block: `console` (a command line and what it prints), `pycon` (a Python session, one for the
+whole document), `sh` (the set-up of the README), and a language with a file name: a part of it.
 """
 
 from __future__ import annotations
@@ -16,7 +16,7 @@ import subprocess
 import sys
 import tempfile
 import traceback
-from collections.abc import Callable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 from pathlib import Path
 from typing import Any, NamedTuple
 
@@ -49,9 +49,6 @@ def blocks_of(text: str) -> Iterator[Block]:
     for match in _BLOCK.finditer(text):
         body = re.sub(f"^{match[1]}", "", match[4], flags=re.MULTILINE)
         yield Block(match[2], match[3], body, text.count("\n", 0, match.start()) + 1)
-
-
-# Running
 
 
 def run_console(text: str) -> str:
@@ -106,9 +103,6 @@ def _printed(source: str, names: dict[str, Any]) -> str:
     return printed.getvalue()
 
 
-# Tables
-
-
 def codes_table() -> str:
     """Every finding code: how grave it is, what is said, and why it matters."""
     rows = [
@@ -119,7 +113,7 @@ def codes_table() -> str:
 
 
 def layers_table() -> str:
-    """The layers from the ground up: modules and packages with the first line of each docstring."""
+    """The layers from the ground up: modules and packages, each with the first line it says."""
     rows = [
         (str(number), f"`{name or '__init__'}`", _first_line(name))
         for number, layer in enumerate(LAYERS)
@@ -139,7 +133,7 @@ def _plain(message: str) -> str:
     return re.sub(r"\{([a-z_]+)\}", r"‹\1›", message).replace("`", "").replace("|", "\\|")
 
 
-def _table(head: tuple[str, ...], rows: list[tuple[str, ...]]) -> str:
+def _table(head: tuple[str, ...], rows: Iterable[tuple[str, ...]]) -> str:
     lines = [head, tuple("---" for _ in head), *rows]
     return "".join(f"| {' | '.join(line)} |\n" for line in lines)
 
@@ -151,9 +145,6 @@ def tables_of(text: str) -> Iterator[tuple[str, str]]:
     """Name and text of each generated table of a document."""
     for match in _TABLE.finditer(text):
         yield match[1], match[3]
-
-
-# Writing
 
 
 def refreshed(text: str) -> str:

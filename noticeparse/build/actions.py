@@ -13,12 +13,12 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
+from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.records.position import PositionQuality
 from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
 
 # Words, notes and pasted blocks may stand anywhere on the sheet.
@@ -26,11 +26,6 @@ _NEEDS_NO_PLACE = frozenset(
     {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
      "compass_rose", "magnetic_variation"}
 )  # fmt: skip
-_QUALITIES: dict[str, PositionQuality] = {
-    "pa": "approximate", "position approximate": "approximate", "approximate": "approximate",
-    "approx": "approximate", "pd": "doubtful", "position doubtful": "doubtful",
-    "rep": "reported", "reported": "reported",
-}  # fmt: skip
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 
@@ -143,7 +138,7 @@ def _says_limit(words: str) -> bool:
 def _with_quality(reading: GeometryReading) -> tuple[Geometry, Stretch]:
     """A quality mark behind the last coordinate belongs to that position."""
     geometry, rest = reading.geometry, reading.rest
-    quality = _QUALITIES.get(rest.text.lower().strip(" ().,"))
+    quality = quality_mark(rest.text)
     if quality is None or not geometry.positions:
         return geometry, rest
     positions = with_quality(geometry.positions, quality)

@@ -12,6 +12,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.readers.places import Offset as OffsetWords
 from noticeparse.readers.places import Part, is_connector, read_phrase
+from noticeparse.readers.positions import quality_mark
 from noticeparse.records.geometry import Arc, Geometry, Offset, Relation, Shape
 from noticeparse.records.position import Position
 from noticeparse.stretch import Stretch, gather
@@ -198,7 +199,7 @@ def _take_tail(context: Context, found: _Found, item: Item) -> Stretch:
             rest += [
                 (start + part.start, start + part.end) for part in parts if part.kind == "words"
             ]
-        elif not is_connector(words):
+        elif quality_mark(words) or not is_connector(words):
             rest.append((start, end))
     return gather(context.text, rest)
 

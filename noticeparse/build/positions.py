@@ -54,7 +54,7 @@ def stated(context: Context, point: Point, element: Element, label: str | None) 
         resolution_m=point.resolution_m,
         label=label,
         via="stated",
-        quality=None,
+        quality=element.value.quality,
         span=context.span(element.start, element.end),
     )
 

@@ -42,6 +42,11 @@ ENTRIES = (
         "take the letter from the original notice; it is never assumed", _MANUAL,
     ),
     Entry(
+        "position-latitude-digits", "warning", "`{written}`: degrees of latitude have two figures",
+        "a third figure may be a slip, or the longitude of another position",
+        "compare with the original notice", _MANUAL,
+    ),
+    Entry(
         "position-letter-for-figure", "warning", "`{written}` has the letter `{letter}` for a figure",
         "a figure read from a letter may be another figure",
         "compare each figure with the original notice", "common practice, no published source",
@@ -71,6 +76,13 @@ ENTRIES = (
         "`{written}`: the last figures may be seconds or decimals of a minute",
         "the two readings differ by up to half a mile",
         "take the position from the original notice", "common practice, no published source",
+    ),
+    Entry(
+        "position-shared-degrees-doubtful", "warning",
+        "`{written}` may belong to the next degree",
+        "its minutes lie more than half a degree from those of the position before it, whose degrees "
+        "it shares", "compare with the original notice",
+        "common practice, no published source",
     ),
     Entry(
         "position-shared-degrees-unknown", "error",

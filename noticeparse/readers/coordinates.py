@@ -27,6 +27,7 @@ _HEMISPHERE = re.compile(
     r"(?<![A-Za-z])(north|south|east|west|[NSEW])(?![A-Za-z])\.?", re.IGNORECASE
 )
 _LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
+_LOST_SYMBOL = re.compile("[�*]")
 _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -77,7 +78,7 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
     if kind == "COORDINATE" and text[0].isdigit():
         # The common way to write one: figures and marks, one capital behind.
         body = text[:-1] if text[-1] == "." else text
-        if body[-1] in "NSEW" and not body[-2].isalpha():
+        if body[-1] in "NSEW" and not body[-2].isalpha() and not _LOST_SYMBOL.search(body):
             stated, side = _AXES[body[-1].lower()]
             return _fields(kind, stated, side, body[:-1], text, start, [])
     match = _hemisphere(text)
@@ -100,6 +101,8 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
     if kind == "COORDINATE_CUT":
         return _refused("position-cut-off", text, start)
     if kind == "COORDINATE_DOUBTFUL":
+        if len(_HEMISPHERE.findall(text)) > 1:
+            return _refused("position-hemisphere-conflict", text, start, axis=str(axis))
         letters = _DOUBTFUL_FIGURE.findall(figures)
         if any(letter not in _LOOK_ALIKE for letter in letters):
             return _refused("position-unreadable", text, start)
@@ -111,7 +114,7 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
             faults.append(Fault("position-letter-for-figure", start, start + len(text), values))
     if axis is None:
         return _refused("position-hemisphere-missing", text, start)
-    if "�" in text or "*" in text:
+    if _LOST_SYMBOL.search(text):
         symbol = {"written": text}
         faults.append(Fault("position-symbol-lost", start, start + len(text), symbol))
     return _fields(kind, axis, sign, figures, text, start, faults)
@@ -147,13 +150,17 @@ def _fields(
         parts = split
     if len(parts) > 3:
         return _refused("position-unreadable", text, start)
-    if kind == "COORDINATE_DOUBTFUL" and len(parts) == 3 and '"' not in text:
+    is_marked = '"' in text
+    if kind == "COORDINATE_DOUBTFUL" and is_marked == bool(len(parts) < 3):
         return _refused("position-seconds-unclear", text, start)
     fields = tuple(int(part) for part in parts)
     unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
     if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
         values = {"written": text}
         faults.append(Fault("position-longitude-digits", start, start + len(text), values))
+    if axis == "latitude" and len(parts[0]) == 3 and unit == len(fields) - 1:
+        values = {"written": text}
+        faults.append(Fault("position-latitude-digits", start, start + len(text), values))
     found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
     return _in_range(found)
 

@@ -12,6 +12,14 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
+from noticeparse.records.position import PositionQuality
+
+_QUALITIES: dict[str, PositionQuality] = {
+    "pa": "approximate", "position approximate": "approximate", "approximate": "approximate",
+    "approx": "approximate", "pd": "doubtful", "position doubtful": "doubtful",
+    "rep": "reported", "reported": "reported",
+}  # fmt: skip
+"""Quality of a position as written behind it (INT 1, section B)."""
 
 _METRES = (1852 * 60, 1852, 1852 / 60)
 _ISO_PART = re.compile(r"[+-][0-9]+(?:[.,][0-9]+)?")
@@ -38,6 +46,12 @@ class PointReading(NamedTuple):
     faults: tuple[Fault, ...]
     start: int
     end: int
+    quality: PositionQuality | None = None
+
+
+def quality_mark(words: str) -> PositionQuality | None:
+    """The quality that a mark behind a position states: `(PA)`, `PD`, `(rep)`."""
+    return _QUALITIES.get(words.lower().strip(" ().,"))
 
 
 def join_coordinates(
@@ -61,6 +75,9 @@ def join_coordinates(
         values = {"written": written}
         faults.append(Fault("position-shared-degrees-unknown", start, end, values))
         return PointReading(None, tuple(faults), start, end)
+    if before is not None and _leaves_degree(lat, lon, before):
+        values = {"written": written}
+        faults.append(Fault("position-shared-degrees-doubtful", start, end, values))
     lat, lon = shared
     if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
         faults.append(Fault("position-precision-differs", start, end, {"written": written}))
@@ -75,6 +92,15 @@ def _with_degrees(
     if before is None:
         return None
     return _sharing(lat, before.last[0]), _sharing(lon, before.last[1])
+
+
+def _leaves_degree(lat: Coordinate, lon: Coordinate, before: Point) -> bool:
+    """Whether minutes without degrees lie nearer in another degree than the one they share."""
+    pairs = zip((lat, lon), before.last, strict=True)
+    return any(
+        one.shares_degrees and len(last.fields) > 1 and abs(one.fields[0] - last.fields[1]) > 30
+        for one, last in pairs
+    )
 
 
 def _sharing(one: Coordinate, before: Coordinate) -> Coordinate:

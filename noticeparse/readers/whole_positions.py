@@ -11,12 +11,13 @@ from lark.exceptions import LarkError
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.readers.positions import PointReading, join_coordinates, read_signed
+from noticeparse.readers.positions import PointReading, join_coordinates, quality_mark, read_signed
+from noticeparse.records.position import PositionQuality
 
 
 @v_args(inline=True)
 class _Callbacks(Transformer[Token, Any]):
-    """Every rule gives a PointReading or a Coordinate; quality marks are passed over."""
+    """Every rule gives a PointReading or a Coordinate."""
 
     def coordinate(self, token: Token) -> Coordinate:
         return read_coordinate(token.type, str(token), token.start_pos or 0)
@@ -35,11 +36,13 @@ class _Callbacks(Transformer[Token, Any]):
         fault = Fault("position-hemisphere-missing", start, end, {"written": str(token)})
         return PointReading(None, (fault,), start, end)
 
-    def quality(self, _token: Token) -> None:
-        return None
+    def quality(self, mark: Token) -> PositionQuality | None:
+        return quality_mark(mark)
 
-    def position(self, reading: PointReading, _quality: None = None) -> PointReading:
-        return reading
+    def position(
+        self, reading: PointReading, quality: PositionQuality | None = None
+    ) -> PointReading:
+        return reading._replace(quality=quality)
 
 
 @cache

@@ -8,7 +8,7 @@ A time that grows as the text does keeps MB/s level and gives the ratio of the s
 from __future__ import annotations
 
 import argparse
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 
 from tests.bench.bench_whole import read
@@ -19,15 +19,6 @@ from tests.generator.__main__ import read_size
 _SIZES = (10_000, 100_000, 1_000_000, 5_000_000, 20_000_000)
 _RUN = 100_000
 _HEAD = "1/26 TAVRENNE ISLANDS\nChart 802\nInsert\n  depth 8.6m  47-12.34S 123-45.67W\n"
-_HOSTILE = {
-    "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(",
-    "closing brackets": ")", "letters": "x", "capitals": "Q", "dots": ".", "commas": ",",
-    "degree signs": "°", "minute marks": "'", "hyphens": "-", "slashes": "/", "semicolons": ";",
-    "bars": "|", "tabs": "\t", "line feeds": "\n", "words": "north ", "depths": "8.6 m ",
-    "halves": "47-12.34S ", "positions": "47-12.34S 123-45.67W ", "labels": "(a) ",
-    "verbs": "insert ", "heads": "12/26\n", "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ",
-    "items": "insert rock 47-12.34S 123-45.67W\n",
-}  # fmt: skip
 
 
 def growth(sizes: Sequence[int], layout: str) -> list[tuple[str, ...]]:
@@ -52,21 +43,58 @@ def growth(sizes: Sequence[int], layout: str) -> list[tuple[str, ...]]:
 def hostile(limit_s: float) -> list[tuple[str, ...]]:
     """A row per run of one thing: the time at two lengths, and their ratio (2 where it is linear).
 
-    The second length is left out where the first alone took longer than `limit_s`.
+    A tenth of the first length is tried before; what would take longer than `limit_s` is left out.
     """
     rows: list[tuple[str, ...]] = []
     for name, unit in _HOSTILE.items():
+        tenth = _seconds(unit, _RUN // 10)
+        if tenth > limit_s / 10:
+            rows.append((name, f"{tenth:.2f} for a tenth", "", "too slow"))
+            continue
         once = _seconds(unit, _RUN)
-        twice = _seconds(unit, 2 * _RUN) if once <= limit_s else None
-        ratio = "too slow" if twice is None else f"{twice / once:.1f}"
-        rows.append((name, f"{once:.2f}", "" if twice is None else f"{twice:.2f}", ratio))
+        if once > limit_s:
+            rows.append((name, f"{once:.2f}", "", f"too slow: {once / tenth:.0f} for 10"))
+            continue
+        twice = _seconds(unit, 2 * _RUN)
+        rows.append((name, f"{once:.2f}", f"{twice:.2f}", f"{twice / once:.1f}"))
     return rows
 
 
-def _seconds(unit: str, length: int) -> float:
-    text = _HEAD + unit * (length // len(unit)) + "\nDelete\n  rock  47-12.36S 123-45.69W\n"
+def _seconds(unit: str | Callable[[int], str], length: int) -> float:
+    run = unit(length) if callable(unit) else unit * (length // len(unit))
+    text = _HEAD + run + "\nDelete\n  rock  47-12.36S 123-45.69W\n"
     forget()
     return seconds(partial(read, text))
+
+
+def _unlike_places(length: int) -> str:
+    """One notice whose items all lie apart, over three degrees."""
+    lines = []
+    for i in range(length // 36):
+        lat = f"{46 + i % 3}-{i * 7 % 60:02d}.{i % 100:02d}S"
+        lines.append(f"insert rock {lat} 12{3 + i % 4}-{i * 11 % 60:02d}.5W\n")
+    return "".join(lines)
+
+
+def _unlike_notices(length: int) -> str:
+    """Notices of one item each, every number another one."""
+    lines = (
+        f"{i}/26 Quill Sound. Chart {i}: insert rock, 47-{i % 60:02d}.3S 123-45.5W\n"
+        for i in range(1, length // 62)
+    )
+    return "".join(lines)
+
+
+_HOSTILE: dict[str, str | Callable[[int], str]] = {
+    "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(",
+    "closing brackets": ")", "letters": "x", "capitals": "Q", "dots": ".", "commas": ",",
+    "degree signs": "°", "minute marks": "'", "hyphens": "-", "slashes": "/", "semicolons": ";",
+    "bars": "|", "tabs": "\t", "line feeds": "\n", "words": "north ", "depths": "8.6 m ",
+    "halves": "47-12.34S ", "positions": "47-12.34S 123-45.67W ", "labels": "(a) ",
+    "verbs": "insert ", "heads": "12/26\n", "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ",
+    "items": "insert rock 47-12.34S 123-45.67W\n", "unlike places in one notice": _unlike_places,
+    "unlike notices": _unlike_notices,
+}  # fmt: skip
 
 
 def main() -> None:
