@@ -53,7 +53,8 @@ ANNEX_H = {
 
 def exact(fields: str) -> Fraction:
     first, *rest = fields.split()
-    size = sum(Fraction(f) / 60**n for n, f in enumerate([first.lstrip("-"), *rest]))
+    parts = [Fraction(f) / 60**n for n, f in enumerate([first.lstrip("-"), *rest])]
+    size = sum(parts, Fraction(0))
     return -size if first.startswith("-") else size
 
 
@@ -143,6 +144,7 @@ def plain(name: str) -> str:
 def test_datum_has_the_code_of_its_2d_system(written: str) -> None:
     # The EPSG dataset in pyproj.
     datum = read_datum(written)
+    assert datum.epsg is not None
     crs = CRS.from_epsg(datum.epsg)
     assert plain(crs.name) == PLAIN_NAMES.get(written, plain(datum.name))
     assert crs.is_geographic

@@ -79,6 +79,7 @@ def read_action(
         faults=place_faults,
     )
     geometry, rest = _with_quality(reading)
+    rest = rest.part(0, len(rest.text.rstrip(" .")))
     phrase = concatenated(description, rest, _joint(verb, rest.text))
     described = _describe(verb, item, phrase, context, unit)
     faults += described.faults + place_faults

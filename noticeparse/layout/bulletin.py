@@ -104,6 +104,8 @@ class _Reader:
             return
         if self.tables.block_is_open and self.tables.takes_key(line):
             return
+        if self._takes_cancellation(line):
+            return
         opening = notice_opening(self.text, line)
         if opening is not None:
             self._notice_line(line, opening)
@@ -118,6 +120,17 @@ class _Reader:
         else:
             self.head_is_open = False
             self.assembly.body.append(line)
+
+    def _takes_cancellation(self, line: Line) -> bool:
+        """Whether a line says nothing but that other notices are cancelled."""
+        notice = self.assembly.notice
+        if notice is None or not line.has("number"):
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
+            return False
+        notice.clauses.append(piece)
+        return True
 
     def _waits_for_chart(self) -> bool:
         """Whether an open notice has so far neither a chart nor anything that may be an action."""

@@ -44,6 +44,8 @@ class Cutter:
         self.verb: Element | None = None
         self.verb_is_own = False
         self.verb_lost: Element | None = None
+        self.passive: Element | None = None
+        """The verb of the words that wait, where they are a sentence of their own."""
         self.half: Element | None = None
         self.before: Point | None = None
         self.verb_column = verb_column(lines)
@@ -240,7 +242,10 @@ class Cutter:
             item.label, item.scope = label.value, self._scope(label.value)
             item.label_piece = (label.start, label.end)
             item.pieces.append(item.label_piece)
-        if self.verb is not None:
+        if self.passive is not None:
+            self.set_verb(item, self.passive)
+            self.passive = None
+        elif self.verb is not None:
             item.verb = self.text[self.verb.start : self.verb.end]
             if self.verb_is_own:
                 self.set_verb(item, self.verb)

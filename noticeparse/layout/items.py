@@ -53,9 +53,23 @@ class _FeatureFirst(Cutter):
     """The position stands behind the words that it belongs to."""
 
     def take_words(self, element: Element, opens: bool) -> None:
-        if opens and element.kind != "passive":
+        if element.kind == "passive":
+            self._take_passive(element)
+            return
+        if opens:
             self._at_line_start(element)
         self.pending.append(element)
+
+    def _take_passive(self, element: Element) -> None:
+        """`A pier has been built joining …` among commands: the verb of the item it stands in."""
+        item = self.item
+        if self.pending and has_kind(self.words_of(self.pending)) and not self.verb_is_own:
+            self.close_item(keep_pending=True)
+            self.passive = element
+        elif item is not None and item.has_place and not self.pending and item.verb_piece is None:
+            self.set_verb(item, element)
+        else:
+            self.pending.append(element)
 
     def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item

@@ -25,12 +25,13 @@ def is_prose_body(text: str, lines: Sequence[Line], number: str | None) -> bool:
     letters = (number or "").upper()
     if "T" not in letters.replace("NOTICE", "") and "P" not in letters:
         return False
-    return not any(_is_command(text, line) for line in lines)
+    return not any(_is_command(text, line, row == 0) for row, line in enumerate(lines))
 
 
-def _is_command(text: str, line: Line) -> bool:
+def _is_command(text: str, line: Line, is_first: bool) -> bool:
     for index, element in enumerate(line.elements):
-        if element.kind != "verb" or not text[element.start].isupper():
+        opens = is_first and index == 0
+        if element.kind != "verb" or not (opens or text[element.start].isupper()):
             continue
         following = line.elements[index + 1] if index + 1 < len(line.elements) else None
         if following is None:

@@ -94,3 +94,37 @@ def divide_change(text: str) -> tuple[Part, ...]:
         return _parser().parse(text)  # type: ignore[return-value]
     except LarkError:
         return ()
+
+
+def carried(parts: list[Part]) -> list[Part]:
+    """Gives a property named ahead to the value behind it: `range of light, Iso.R.2s, to 5M`."""
+    made: list[Part] = []
+    for part in parts:
+        waits = next((i for i, one in enumerate(made) if one.property and one.new is None), None)
+        if waits is None or not part.is_change or part.property is not None:
+            made.append(part)
+            continue
+        ahead = made[waits]
+        if ahead.old is None:
+            made[waits] = Part(ahead.subject, is_change=False)
+            made.append(part._replace(property=ahead.property))
+        elif part.subject is None and part.old is None:
+            # `depth 5.2: to 4.8`
+            made[waits] = ahead._replace(new=part.new)
+        else:
+            made.append(part)
+    return made
+
+
+def named_within(part: Part, text: str) -> Part:
+    """A part whose new value names its property itself: `light, Fl.3s to range 7M`."""
+    if part.property is not None or part.new is None:
+        return part
+    start, end = part.new
+    inner = divide_change(text[start:end])
+    if len(inner) != 1 or inner[0].property is None or inner[0].subject or inner[0].new:
+        return part
+    if inner[0].old is None:
+        return part
+    old_start, old_end = inner[0].old
+    return part._replace(property=inner[0].property, new=(start + old_start, start + old_end))

@@ -12,7 +12,7 @@ from typing import Any, NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.change_parts import Part, divide_change
+from noticeparse.readers.change_parts import Part, carried, divide_change, named_within
 from noticeparse.readers.change_values import Value, light_value, read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -57,7 +57,8 @@ class _Reading:
         )
 
     def change(self) -> ChangeReading:
-        parts = self.joined(list(divide_change(self.text)))
+        parts = carried(self.joined(list(divide_change(self.text))))
+        parts = [named_within(part, self.text) for part in parts]
         clauses = [part for part in parts if part.is_change]
         if not clauses:
             parts, clauses = self.sectors_alone(parts)

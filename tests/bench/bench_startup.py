@@ -14,7 +14,7 @@ import tempfile
 from functools import partial
 from pathlib import Path
 
-from tests.bench.measure import machine, middle, seconds, table
+from tests.bench.measure import machine, middle, table, wall_seconds
 from tests.generator import generate
 
 _COMMANDS = {
@@ -36,7 +36,7 @@ def main() -> None:
         times: dict[str, list[float]] = {name: [] for name in commands}
         for _ in range(given.runs + 1):
             for name, arguments in commands.items():
-                times[name].append(seconds(partial(_run, arguments)))
+                times[name].append(wall_seconds(partial(_run, arguments)))
     medians = {name: middle(found[1:]) for name, found in times.items()}
     base = medians["import lark, pydantic"]
     print(f"{machine()}; medians of {given.runs} runs, the first left out")

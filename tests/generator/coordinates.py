@@ -119,17 +119,30 @@ def _same_degrees(point: Point, before: Point) -> bool:
     )
 
 
+class Centre(NamedTuple):
+    """The middle of the waters that a notice is about, in tenths of a minute south and west."""
+
+    lat: int
+    lon: int
+
+
+def draw_centre(rng: Random) -> Centre:
+    """A place within the Tavrenne Islands, some miles from their limits."""
+    return Centre(
+        rng.randint(46 * 600 + 100, 49 * 600 - 100), rng.randint(122 * 600 + 100, 128 * 600 - 100)
+    )
+
+
 class Water:
     """A stretch of water a few miles across; draws points in it, no point twice."""
 
-    def __init__(self, rng: Random, form: Form) -> None:
+    def __init__(self, rng: Random, form: Form, centre: Centre) -> None:
         self._rng = rng
         self._form = form
         self.decimals = rng.choice(form.decimals)
         self._scale = 60**form.unit * 10**self.decimals
-        shore = self._scale // 6
-        self._lat = rng.randint(46 * self._scale + shore, 49 * self._scale - shore)
-        self._lon = rng.randint(122 * self._scale + shore, 128 * self._scale - shore)
+        self._lat = centre.lat * self._scale // 600
+        self._lon = centre.lon * self._scale // 600
         self._drawn: set[tuple[int, int]] = set()
         # Two miles and a half each way; whole minutes need more room.
         self._reach = max(self._scale // 24, 4)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from random import Random
 
 from tests.generator import names
-from tests.generator.coordinates import FORMS, Form, Water
+from tests.generator.coordinates import FORMS, Form, Water, draw_centre
 from tests.generator.features import Hand, draw_hand
 from tests.generator.jobs import VERBS, Job, Verbs
 from tests.generator.truth import Notice, Truth
@@ -24,7 +24,7 @@ class Writing:
         self.number = rng.randint(100, 400)
         self.hand: Hand = draw_hand(rng)
         self.verbs: Verbs = VERBS[0]
-        self.chart_number = 0
+        self.centre = draw_centre(rng)
 
     # Lines
 
@@ -55,6 +55,7 @@ class Writing:
         self.truth.notices.append(notice)
         self.hand = draw_hand(rng, has_chart_heads=has_chart_heads)
         self.verbs = rng.choice(VERBS)
+        self.centre = draw_centre(rng)
         return notice
 
     def written_id(self, notice: Notice, *, long: bool = False) -> str:
@@ -82,10 +83,10 @@ class Writing:
         return f"{self.rng.randint(1, self.number - 1)}/{YEAR % 100}"
 
     def water(self, forms: tuple[Form, ...] = FORMS) -> Water:
-        """A stretch of water with its own form of positions."""
+        """The waters of the open notice, with a form of positions of their own."""
         form = self.rng.choice(forms)
         self.truth.forms.add(form.name)
-        return Water(self.rng, form)
+        return Water(self.rng, form, self.centre)
 
     def heading(self, notice: Notice) -> str:
         """The geographic heading of a notice, from general to particular, then its subjects."""
