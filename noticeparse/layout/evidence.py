@@ -7,10 +7,12 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import unknown_first_word
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.stretch import gather
 
 PLACES = frozenset({"point", "half", "reference", "same"})
 """Kinds of element that give a position."""
@@ -181,3 +183,15 @@ def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
                 return False
             last += 1
     return last > 0
+
+
+def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:
+    """The words before the first place: what describes the feature, and the relation."""
+    words = gather(text, pieces)
+    end = split_phrase(words.text).description_end
+    if not 0 < end < len(words.text):
+        return pieces, []
+    cut = words.outer(end)
+    before = [(a, min(b, cut)) for a, b in pieces if a < cut]
+    behind = [(max(a, cut), b) for a, b in pieces if b > cut]
+    return before, behind

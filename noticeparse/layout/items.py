@@ -17,6 +17,7 @@ from noticeparse.layout.drafts import Group, Item, Piece, Prose
 from noticeparse.layout.evidence import (
     PLACES,
     is_complete,
+    split_lead,
     stands_position_first,
     stands_verb_last,
     verb_places,
@@ -138,6 +139,11 @@ class _VerbLast(_FeatureFirst):
 class _PositionFirst(Cutter):
     """The position stands in front of the words that it belongs to, or on a line above them."""
 
+    def __init__(self, text: str, lines: Sequence[Line]) -> None:
+        super().__init__(text, lines)
+        self._related_in: Line | None = None
+        """The line whose words lead to a second place: `P Move buoy to Q`."""
+
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         item = self.item
         if opens or item is None or item.words:
@@ -183,6 +189,9 @@ class _PositionFirst(Cutter):
 
     def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item
+        if item is not None and (self._leads_on(item) or self.line is self._related_in):
+            self.add_place(element, label)
+            return
         if item is None or (item.words and not self._awaits_places(item)):
             self.close_item(keep_pending=True)
             self.open_item()
@@ -191,6 +200,18 @@ class _PositionFirst(Cutter):
         if self.pending:
             self.add_group(item)
         self.add_place(element, label)
+
+    def _leads_on(self, item: Item) -> bool:
+        """Whether the words just before, on this line, end with a relation to what follows."""
+        if self.line is None or not item.words or item.words[-1][0] < self.line.start:
+            return False
+        words, relation = split_lead(self.text, item.words)
+        if not relation or not words or item.groups[-1].lead == relation:
+            return False
+        item.words = words
+        item.groups.append(Group(lead=relation))
+        self._related_in = self.line
+        return True
 
     def _awaits_places(self, item: Item) -> bool:
         """In rows with the position in front: whether lines of positions alone go on with an item.

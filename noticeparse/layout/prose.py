@@ -8,14 +8,14 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
-from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
+from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.evidence import split_lead
 from noticeparse.layout.items import Body
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
-from noticeparse.stretch import gather
 
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
@@ -196,7 +196,7 @@ def _add_place(
     words = " ".join(text[e.start : e.end] for e in lead)
     pieces = [(e.start, e.end) for e in lead]
     if not item.words and not item.groups:
-        item.words, relation = _split_lead(text, pieces)
+        item.words, relation = split_lead(text, pieces)
         item.groups.append(Group(lead=relation))
     elif item.groups and not words.strip(" ,.;"):
         pass
@@ -206,18 +206,6 @@ def _add_place(
         item.tail += pieces
         item.groups.append(Group())
     item.groups[-1].places.append(Place(place))
-
-
-def _split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:
-    """The words before the first place: what describes the feature, and the relation."""
-    words = gather(text, pieces)
-    end = split_phrase(words.text).description_end
-    if not 0 < end < len(words.text):
-        return pieces, []
-    cut = words.outer(end)
-    before = [(a, min(b, cut)) for a, b in pieces if a < cut]
-    behind = [(max(a, cut), b) for a, b in pieces if b > cut]
-    return before, behind
 
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
