@@ -19,7 +19,7 @@ from tests.generator.__main__ import read_size
 from tests.generator.compare import differences
 from tests.generator.coordinates import FORMS
 
-SEEDS = range(1, 7)
+SEEDS = range(1, 17)
 NOTICES = 8
 
 
