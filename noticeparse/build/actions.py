@@ -208,7 +208,7 @@ def _place_faults(
             return []
         return [_over(context, item, "item-without-position")]
     if verb == "move" and not any(
-        group.role == "to" or "to" in context.joined(group.lead).lower().split()
+        group.role == "to" or "to" in context.joined(group.lead).lower().replace(":", " ").split()
         for group in item.groups
     ):
         return [_over(context, item, "move-without-destination")]

@@ -29,8 +29,9 @@ class Context:
 
     def span(self, start: int, end: int) -> Span:
         """The span in the original text of a stretch of the repaired text."""
+        first = self.repaired.original(start)
         return self.lines.span(
-            self.repaired.original(start), self.repaired.original_end(max(end, start))
+            first, max(first, self.repaired.original_end(max(end, start)))
         )
 
     def written(self, start: int, end: int) -> str:

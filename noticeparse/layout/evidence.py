@@ -111,7 +111,9 @@ def verb_column(lines: Sequence[Line]) -> int | None:
     others = [
         lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
     ]
-    return column if len(others) < len(columns) else None
+    # A verb above its items stands in their column; a verb in its own line has words behind it.
+    own = any(len(line.elements) > lead_index(line) + 1 for line, lead in leads if lead.kind == "verb")
+    return column if len(others) < len(columns) or own else None
 
 
 def is_unknown_verb(text: str, line: Line, index: int, column: int | None) -> bool:

@@ -40,7 +40,7 @@ class ChangeReading(NamedTuple):
 @lru_cache(maxsize=4096)
 def read_change(text: str, chart_unit: ChartUnit | None = None) -> ChangeReading:
     """The feature and its changes; no readable change is an error fault."""
-    return _Reading(text, chart_unit).change()
+    return _Reading(text.rstrip(" ."), chart_unit).change()
 
 
 class _Reading:

@@ -29,6 +29,7 @@ _HEMISPHERE = re.compile(
 _LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
 _LOST_SYMBOL = re.compile("[�*]")
 _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
+_BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
 
@@ -141,6 +142,9 @@ def _fields(
     if len(parts) >= 2 and parts[-2] in ".,":
         decimals = parts[-1]
         parts = parts[:-2]
+    if kind == "COORDINATE_DOUBTFUL" and _BROKEN_BLANK.match(figures):
+        # A figure at a line end may end the words before as well as begin the position.
+        return _refused("position-unreadable", text, start)
     if not parts or not all(part.isdigit() for part in parts):
         return _refused("position-unreadable", text, start)
     if len(parts) == 1 and kind != "COORDINATE_MINUTES":
