@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
 
-from noticeparse.build.context import Context
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
+from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, to_finding

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Iterable
 from dataclasses import dataclass, field, replace
 
-from noticeparse.build.context import Context
 from noticeparse.catalogue import ENTRIES
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.records.finding import Finding, Severity
 from noticeparse.spans import Span

@@ -9,12 +9,12 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable
 
-from noticeparse.build.context import Context
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out

@@ -12,8 +12,8 @@ from pathlib import Path
 import click
 import pytest
 
-from noticeparse.cli import cli
 from noticeparse.caution import CAUTION
+from noticeparse.cli import cli
 from noticeparse.version import VERSION
 from tests.command import BAD, GOOD, invoke, process
 

@@ -29,7 +29,10 @@ def test_the_corpus_is_as_large_as_promised() -> None:
     layouts = {path.stem for path in TEXTS}
     truths = [corpus_truth.load(path) for path in TEXTS]
     actions = sum(
-        len(chart["actions"]) for t in truths for notice in t["notices"] for chart in notice["charts"]
+        len(chart["actions"])
+        for t in truths
+        for notice in t["notices"]
+        for chart in notice["charts"]
     )
     assert len(TEXTS) >= 24
     assert len(layouts) >= 14
@@ -72,6 +75,14 @@ def test_clean_text_is_quiet(path: Path) -> None:
 @pytest.mark.parametrize("path", TEXTS, ids=name_of)
 def test_marked_as_invented(path: Path) -> None:
     words = path.read_text("utf-8").lower()
-    marks = ("invent", "imaginary", "fictitious", "made up", "made-up", "does not exist", "on paper only")
+    marks = (
+        "invent",
+        "imaginary",
+        "fictitious",
+        "made up",
+        "made-up",
+        "does not exist",
+        "on paper only",
+    )
     assert any(mark in words for mark in marks)
     assert "navigat" in words

@@ -36,8 +36,7 @@ _TYPES = {row["Acronym"]: row["Attributetype"] for row in _ATTRIBUTES.values()}
 _ALL_CODES = sorted(
     {row[6] for row in rows("features")}
     | {row[2] for row in rows("phrases")}
-    | {row[3] for row in rows("words")}
-    - {""}
+    | {row[3] for row in rows("words")} - {""}
 )
 
 

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from noticeparse.build.context import Context
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap

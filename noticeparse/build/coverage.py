@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
-from noticeparse.build.context import Context
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located
 from noticeparse.layout.drafts import Piece

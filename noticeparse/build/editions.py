@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from noticeparse.build.context import Context
+from noticeparse.context import Context
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListDraft
 from noticeparse.readers.dates import read_date

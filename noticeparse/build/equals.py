@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from copy import copy
 
-from noticeparse.build.context import Context
+from noticeparse.context import Context
+from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.places import split_phrase
@@ -28,8 +29,15 @@ def equal_items(context: Context, item: Item) -> list[Item]:
     head = _outer(words, 0, len(plural) - 1)
     rest = _outer(words, end, len(words.text))
     found: list[Item] = []
+    faults = list(item.faults)
+    if sum(len(group.places) for group in item.groups) > 1:
+        # Each at each, or the first at the first: nobody can say.
+        whole = (words.outer(0), words.outer(end - 1) + 1)
+        values = {"written": context.written(*whole)}
+        faults.append(Fault("depth-place-unclear", *whole, values))
     for start, stop in figures:
         one = copy(item)
+        one.faults = list(faults)
         one.words = [head, _outer(words, start, stop), *([rest] if rest[1] > rest[0] else [])]
         found.append(one)
     return found

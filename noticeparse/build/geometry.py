@@ -6,8 +6,8 @@ from dataclasses import dataclass, field
 from decimal import Decimal
 from typing import Any
 
-from noticeparse.build.context import Context
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.readers.places import Offset as OffsetWords

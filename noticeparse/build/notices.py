@@ -5,10 +5,10 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
-from noticeparse.build.context import Context
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.sections import Section, SectionReader
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose

@@ -7,7 +7,7 @@ from math import log10
 
 from geographiclib.geodesic import Geodesic
 
-from noticeparse.build.context import Context
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Place
 from noticeparse.layout.lines import Element

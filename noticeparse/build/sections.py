@@ -5,7 +5,7 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from noticeparse.build.actions import item_extent
-from noticeparse.build.context import Context
+from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
 from noticeparse.readers.heads import ChartHead, head_kinds, read_head

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from typing import Any
 
-from noticeparse.build.context import Context
+from noticeparse.context import Context
 from noticeparse.records.action import Change
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Feature

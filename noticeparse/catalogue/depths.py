@@ -112,6 +112,14 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
+        "depth-place-unclear",
+        "error",
+        "`{written}`: several depths stand before several positions",
+        "which depth belongs to which position is not said",
+        "take depth and position together from the original notice, or ask the issuer",
+        _PRACTICE,
+    ),
+    Entry(
         "depth-several",
         "error",
         "`{written}` gives more than one depth",

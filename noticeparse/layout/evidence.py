@@ -112,7 +112,9 @@ def verb_column(lines: Sequence[Line]) -> int | None:
         lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
     ]
     # A verb above its items stands in their column; a verb in its own line has words behind it.
-    own = any(len(line.elements) > lead_index(line) + 1 for line, lead in leads if lead.kind == "verb")
+    own = any(
+        len(line.elements) > lead_index(line) + 1 for line, lead in leads if lead.kind == "verb"
+    )
     return column if len(others) < len(columns) or own else None
 
 

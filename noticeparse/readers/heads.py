@@ -183,9 +183,7 @@ def _number_text(text: str) -> str:
 @lru_cache(maxsize=2048)
 def read_numbers(text: str) -> tuple[str, ...]:
     """All notice numbers within a stretch of words."""
-    return tuple(
-        str(token) for token in _number_lexer().lex(text) if token.type != "OTHER"
-    )
+    return tuple(str(token) for token in _number_lexer().lex(text) if token.type != "OTHER")
 
 
 @cache

@@ -125,9 +125,7 @@ def _replaced(words: str, unit: str | None) -> Described:
                 shift = at + len(joint)
                 behind = tuple((shift + start, figure) for start, figure in second.unstated)
                 old, new = (second, first) if joint == " for " else (first, second)
-                return Described(
-                    old.feature, new.feature, unstated=(*first.unstated, *behind)
-                )
+                return Described(old.feature, new.feature, unstated=(*first.unstated, *behind))
             at = words.find(joint, at + 1)
     raise AssertionError(words)
 

@@ -119,9 +119,7 @@ def _with_rest(given: str, text: str) -> Read | None:
     if known is None:
         return None
     attributes = {**known[2], **more}
-    made = feature(
-        given, known[0], known[1], name=name, colours=colours, attributes=attributes
-    )
+    made = feature(given, known[0], known[1], name=name, colours=colours, attributes=attributes)
     return Read(made)
 
 

@@ -67,9 +67,7 @@ def _cancel(w: Writing, notice: Notice) -> None:
     w.line(f"Cancel Notice {number}.")
 
 
-def _under_headings(
-    w: Writing, notice: Notice, chart: str, water: Water, jobs: list[Job]
-) -> None:
+def _under_headings(w: Writing, notice: Notice, chart: str, water: Water, jobs: list[Job]) -> None:
     for verb, group in groupby(jobs, key=lambda job: job.verb):
         w.line(w.verbs.word(verb))
         for job in group:

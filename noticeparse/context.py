@@ -30,9 +30,7 @@ class Context:
     def span(self, start: int, end: int) -> Span:
         """The span in the original text of a stretch of the repaired text."""
         first = self.repaired.original(start)
-        return self.lines.span(
-            first, max(first, self.repaired.original_end(max(end, start)))
-        )
+        return self.lines.span(first, max(first, self.repaired.original_end(max(end, start))))
 
     def written(self, start: int, end: int) -> str:
         """The words of a stretch as they stand in the original, without furniture, on one line."""

@@ -1,0 +1,70 @@
+"""Readings that once looked right and were wrong; each must be exact or an error, never a guess."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.bulletin import Bulletin
+
+HEAD = "TAVRENNE ISLANDS (INVENTED)\n\n12/26 Quill Sound.\nChart 802 [3/26] depths in metres\n"
+
+
+def lines_of(bulletin: Bulletin) -> list[list[str]]:
+    return [
+        [position.iso6709 for position in action.geometry.positions]
+        for notice in bulletin.notices
+        for chart in notice.charts
+        for action in chart.actions
+    ]
+
+
+@pytest.mark.parametrize(
+    ("text", "positions"),
+    [
+        (
+            "Insert leading line joining -46.4629, -123.4706, -46.4253, -123.4527, -46.4851,\n"
+            "   -123.5100, -46.4292, -123.4955.\n",
+            [
+                "-46.4629-123.4706/", "-46.4253-123.4527/",
+                "-46.4851-123.5100/", "-46.4292-123.4955/",
+            ],
+        ),
+        ("Remove mooring buoy No 14\n47.38658S 126.96741W\n", ["-47.38658-126.96741/"]),
+        ("Insert depth 64\n47 12.44S 126 44.10W\n", ["-4712.44-12644.10/"]),
+        (
+            "Insert light, Fl.WRG.4s, R 305°-095°, G 285°-065°   46.52034S 122.37148W\n",
+            ["-46.52034-122.37148/"],
+        ),
+    ],
+    ids=["wrapped signs", "number above", "depth above", "sector before"],
+)  # fmt: skip
+def test_position_has_its_own_figures(text: str, positions: list[str]) -> None:
+    bulletin = parse(HEAD + text)
+    assert lines_of(bulletin) == [positions]
+    assert not [f for f in bulletin.findings if f.severity == "error"]
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        ("Insert wreck 47\n12.34S 123 45.67W\n", "position-unreadable"),
+        ("Insert depths 12.4m and 11m 46-00.00S 122-00.00W and 46-01.00S 122-00.00W\n",
+         "depth-place-unclear"),
+        ("Insert rock 46-00.00S 122-00.00W\nDeelte dangerous wreck 46-01.00S 122-00.00W\n",
+         "verb-unknown"),
+    ],
+    ids=["figure at a line end", "depths for positions", "misspelt verb"],
+)  # fmt: skip
+def test_doubt_is_an_error(text: str, code: str) -> None:
+    bulletin = parse(HEAD + text)
+    assert code in [f.code for f in bulletin.findings if f.severity == "error"]
+
+
+def test_rows_with_the_position_in_front_keep_their_own() -> None:
+    text = "S48 23.01 W126 30.61   Establish buoy\nS48 22.83 W126 30.73   Delete rock\n"
+    bulletin = parse(HEAD + text)
+    actions = [a for n in bulletin.notices for c in n.charts for a in c.actions]
+    assert [(a.verb, a.geometry.positions[0].iso6709) for a in actions] == [
+        ("insert", "-4823.01-12630.61/"), ("delete", "-4822.83-12630.73/"),
+    ]  # fmt: skip
