@@ -128,6 +128,9 @@ def is_unknown_verb(text: str, line: Line, index: int, column: int | None) -> bo
         return unknown_first_word(words) is not None
     if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
         return False
+    if len(line.elements) > index + 2 and not line.has("point", "half", "reference", "same"):
+        # Several cells and no place: a row of titles.
+        return False
     second = line.elements[index + 1] if len(line.elements) > index + 1 else None
     return second is None or (second.gap and second.kind == "words")
 
