@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import pytest
+from geographiclib.geodesic import Geodesic
 
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
@@ -53,8 +54,9 @@ def test_position_has_its_own_figures(text: str, positions: list[str]) -> None:
          "depth-place-unclear"),
         ("Insert rock 46-00.00S 122-00.00W\nDeelte dangerous wreck 46-01.00S 122-00.00W\n",
          "verb-unknown"),
+        ("Insert buoy 045° 200M from 46-00.00S 122-00.00W\n", "offset-not-worked-out"),
     ],
-    ids=["figure at a line end", "depths for positions", "misspelt verb"],
+    ids=["figure at a line end", "depths for positions", "misspelt verb", "reference alone"],
 )  # fmt: skip
 def test_doubt_is_an_error(text: str, code: str) -> None:
     bulletin = parse(HEAD + text)
@@ -68,3 +70,27 @@ def test_rows_with_the_position_in_front_keep_their_own() -> None:
     assert [(a.verb, a.geometry.positions[0].iso6709) for a in actions] == [
         ("insert", "-4823.01-12630.61/"), ("delete", "-4822.83-12630.73/"),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("text", "miles"),
+    [
+        ("radius 500m centred on", 500 / 1852),
+        ("500m radius, centred on", 500 / 1852),
+        ("radius 0.5M centred on", 0.5),
+        ("circle of radius 0,3 M, centred on", 0.3),
+    ],
+)
+def test_metres_and_miles_of_a_radius(text: str, miles: float) -> None:
+    # INT 1, section B: M is an international nautical mile, m a metre.
+    bulletin = parse(f"{HEAD}Insert restricted area, {text} 46-00.00S 122-00.00W\n")
+    radius = bulletin.notices[0].charts[0].actions[0].geometry.radius_nm
+    assert radius is not None
+    assert float(radius) == pytest.approx(miles)
+
+
+def test_metres_of_an_offset() -> None:
+    bulletin = parse(f"{HEAD}Insert buoy 200m N of 46-00.00S 122-00.00W\n")
+    position = bulletin.notices[0].charts[0].actions[0].geometry.positions[0]
+    line = Geodesic.WGS84.Inverse(-46, -122, position.lat, position.lon)
+    assert line["s12"] == pytest.approx(200)

@@ -76,7 +76,7 @@ def read_geometry(
     if not item.groups:
         _take_parts(found, lead, words.text)
     rest = _take_tail(context, found, item)
-    _settle_offset(context, found, item, faults)
+    _settle_offset(context, found, item, faults, is_move=is_move)
     _close_ring(found)
     if found.positions:
         labels.last = found.positions[-1]
@@ -204,12 +204,18 @@ def _take_tail(context: Context, found: _Found, item: Item) -> Stretch:
     return gather(context.text, rest)
 
 
-def _settle_offset(context: Context, found: _Found, item: Item, faults: list[Fault]) -> None:
+def _settle_offset(
+    context: Context, found: _Found, item: Item, faults: list[Fault], *, is_move: bool
+) -> None:
     offset, reference = found.offset, found.offset_reference
-    if offset is None:
-        return
     start, end = item.pieces[0][0], item.pieces[-1][1]
     values = {"written": context.written(start, end)}
+    if offset is None:
+        if "from_" in found.kinds and len(found.positions) == 1 and not is_move:
+            # `buoy 045° 200M from P`: P is not where the buoy lies.
+            faults.append(Fault("offset-not-worked-out", start, end, values))
+            found.positions = []
+        return
     if offset.is_magnetic:
         faults.append(Fault("offset-magnetic", start, end, values))
         return

@@ -6,6 +6,7 @@ and the relation to the coming position begins.  Positions themselves are not re
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
@@ -158,19 +159,19 @@ _LETTERS = {
 @v_args(inline=True)
 class _OffsetCallbacks(Transformer[Token, Any]):
     def miles(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", Decimal(figure), _decimals(figure)
+        return "distance", _decimal(figure), _decimals(figure)
 
     def cables(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", Decimal(figure) * CABLE_M / NAUTICAL_MILE_M, _decimals(figure) + 1
+        return "distance", _decimal(figure) * CABLE_M / NAUTICAL_MILE_M, _decimals(figure) + 1
 
     def metres(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", Decimal(figure) / NAUTICAL_MILE_M, _decimals(figure) + 3
+        return "distance", _decimal(figure) / NAUTICAL_MILE_M, _decimals(figure) + 3
 
     def bearing(self, figure: Token) -> tuple[str, Decimal, int]:
-        return "bearing", Decimal(figure), _decimals(figure)
+        return "bearing", _decimal(figure), _decimals(figure)
 
     def magnetic(self, figure: Token, _mark: Token) -> tuple[str, Decimal, int]:
-        return "magnetic", Decimal(figure), _decimals(figure)
+        return "magnetic", _decimal(figure), _decimals(figure)
 
     def direction(self, word: Token) -> tuple[str, str | None, int]:
         return "direction", direction_in(str(word)), 0
@@ -185,8 +186,12 @@ class _OffsetCallbacks(Transformer[Token, Any]):
         )
 
 
+def _decimal(figure: str) -> Decimal:
+    return Decimal(figure.replace(",", "."))
+
+
 def _decimals(figure: str) -> int:
-    return len(figure.partition(".")[2])
+    return len(figure.replace(",", ".").partition(".")[2])
 
 
 @cache
@@ -203,12 +208,15 @@ def read_offset(text: str) -> Offset | None:
     return offset
 
 
+_UNIT = re.compile(r"[0-9½¼¾] ?([A-Za-z]+)")
+_DECIMAL_COMMA = re.compile(r"(?<=[0-9]),(?=[0-9])")
 _FRACTIONS = {"½": Decimal("0.5"), "¼": Decimal("0.25"), "¾": Decimal("0.75")}
 
 
 def _figures(text: str) -> list[Decimal]:
     """The figures of a phrase; `1½` is one and a half."""
     found: list[Decimal] = []
+    text = _DECIMAL_COMMA.sub(".", text)
     cleaned = "".join(c if c.isdecimal() or c == "." or c in _FRACTIONS else " " for c in text)
     for word in cleaned.split():
         whole = word.rstrip("½¼¾").strip(".")
@@ -221,10 +229,11 @@ def _figures(text: str) -> list[Decimal]:
 def _length_nm(text: str) -> Decimal:
     """The length of `radius 2 miles` or `500 metres radius` in nautical miles."""
     figure = _figures(text)[0]
-    words = text.lower()
-    if "cable" in words:
+    unit = _UNIT.search(text)
+    words = unit.group(1) if unit else ""
+    if words.lower().startswith("cable"):
         return figure * CABLE_M / NAUTICAL_MILE_M
-    if "met" in words or text.rstrip().endswith("m"):
+    if words == "m" or words.lower().startswith("met"):
         return figure / NAUTICAL_MILE_M
     return figure
 
