@@ -89,10 +89,21 @@ class ListReader:
         """Whether a numbered line within a list is the head of a notice after all."""
         rest = line.elements[number_at + 1 :]
         words = [e for e in rest if e.kind in ("words", "chart") and e.end - e.start > 3]
-        if not words or any(e.kind == "number" for e in rest):
+        if any(e.kind == "number" for e in rest):
             return False
+        if not words:
+            return behind_blank and self._has_items_below(index)
         above = self.lines[index - 1] if index else None
         if not (behind_blank or (above is not None and above.has("rule"))):
             return False
         following = next((one for one in self.lines[index + 1 :] if one.elements), None)
         return following is None or notice_opening(self.text, following) is None
+
+    def _has_items_below(self, index: int) -> bool:
+        """Whether a command or a position stands between a number alone and the next number."""
+        for line in self.lines[index + 1 :]:
+            if notice_opening(self.text, line) is not None:
+                return False
+            if line.has("verb", "point", "half"):
+                return True
+        return False
