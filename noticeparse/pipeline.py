@@ -137,12 +137,13 @@ def _usable(notice: Notice, prefix: str, findings: list[Finding]) -> list[object
     paths = {path for one in findings if one.severity == "error" for path in one.paths}
     if not paths:
         return list(notice.charts)
+    # An error within an action, at whatever depth, makes the action unusable.
+    bad_actions = {"/".join(path.split("/")[:7]) for path in paths}
     charts: list[object] = []
     for number, chart in enumerate(notice.charts):
         actions = []
         for index, action in enumerate(chart.actions):
-            own = f"{prefix}/charts/{number}/actions/{index}"
-            bad = any(path == own or path.startswith(own + "/") for path in paths)
-            actions.append(action.model_copy(update={"usable": not bad}) if bad else action)
+            bad = f"{prefix}/charts/{number}/actions/{index}" in bad_actions
+            actions.append(action.model_copy(update={"usable": False}) if bad else action)
         charts.append(chart.model_copy(update={"actions": actions}))
     return charts

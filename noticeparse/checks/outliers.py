@@ -15,6 +15,10 @@ from noticeparse.records.position import Position
 _FAR_NM = 8.0
 _FAR_MOVE_NM = 10.0
 _MANY_TIMES = 5.0
+_SCATTERED = 20
+"""With more places far from all others than this, no figure of one is the odd one."""
+_SAMPLE = 200
+"""Places enough to tell how far apart the places of a notice usually lie."""
 
 
 class _Spot(NamedTuple):
@@ -50,18 +54,54 @@ def check_far_positions(notice: Notice, neighbours: Sequence[Notice]) -> Iterato
         places = sorted({*places, *around})
     if len(places) < 3 or not _is_wide(places):
         return
+    lone = _lone(places)
+    if not lone or len(lone) > _SCATTERED:
+        return
+    usual = median(_nearest(one, places) for one in places[:: len(places) // _SAMPLE + 1])
     for spot in spots:
-        place = spot.place
-        others = [one for one in places if one != place]
-        usual = median(_nearest(one, others) for one in others)
-        miles = _nearest(place, others)
-        if miles <= max(_FAR_NM, _MANY_TIMES * usual):
+        miles = lone.get(spot.place)
+        if miles is None or miles <= _MANY_TIMES * usual:
             continue
-        if _slips_back(spot.position, others, max(3.0, 3 * usual)):
+        others = [one for one in places if one != spot.place]
+        if _slips_back(spot.position, others, max(3.0, 3 * usual, miles / 20)):
             values = {"written": spot.position.written, "miles": f"{miles:.0f}"}
             pointers = [spot.placed.pointer]
             chart = spot.placed.chart
             yield Trouble("position-far-away", spot.position.span, pointers, values, chart)
+
+
+def _lone(places: list[tuple[float, float]]) -> dict[tuple[float, float], float]:
+    """The places with no other within eight miles, and the miles to the nearest.
+
+    Places are sought in cells of eight miles and those around, so that many take linear time.
+    """
+    cells: dict[tuple[int, int], list[tuple[float, float]]] = {}
+    for place in places:
+        cells.setdefault(_cell(place), []).append(place)
+    found: dict[tuple[float, float], float] = {}
+    for place in places:
+        row, column = _cell(place)
+        around = [
+            one
+            for r in (row - 1, row, row + 1)
+            for c in (column - 1, column, column + 1)
+            for one in cells.get((r, c), ())
+            if one != place
+        ]
+        if any(distance_nm(place, one) <= _FAR_NM for one in around):
+            continue
+        miles = _nearest(place, places)
+        if miles > _FAR_NM:
+            found[place] = miles
+            if len(found) > _SCATTERED:
+                break
+    return found
+
+
+def _cell(place: tuple[float, float]) -> tuple[int, int]:
+    row = round(place[0] * 60 / _FAR_NM)
+    per_degree = 60 * cos(radians(row * _FAR_NM / 60))
+    return row, int(place[1] * per_degree / _FAR_NM)
 
 
 def _spots(notice: Notice) -> Iterator[_Spot]:
