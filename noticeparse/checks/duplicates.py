@@ -5,18 +5,28 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from noticeparse.checks.trouble import Trouble, actions_of, positions_of
+from noticeparse.records.action import Action, Amend, Replace
 from noticeparse.records.notice import Notice
 
 
 def check_duplicates(notice: Notice) -> Iterator[Trouble]:
-    """An action that says again what one above said: same verb, feature and positions."""
+    """An action that says again what one above said: same verb, feature, changes and place."""
     seen: set[tuple[object, ...]] = set()
     for placed in actions_of(notice):
         action = placed.action
         where = tuple((p.lat, p.lon) for p in positions_of(action))
+        geometry = action.geometry
+        lies = (geometry.relation, geometry.direction, geometry.radius_nm, str(geometry.arc))
         section = placed.pointer.rpartition("/actions")[0]
-        key = (section, action.verb, action.feature.text.casefold(), where)
+        key = (section, action.verb, action.feature.text.casefold(), where, lies, _told(action))
         if key in seen and where:
             values = {"written": action.text}
             yield Trouble("action-duplicate", action.span, [placed.pointer], values, placed.chart)
         seen.add(key)
+
+
+def _told(action: Action) -> str:
+    """What an action says beside its feature and place."""
+    if isinstance(action, Amend):
+        return repr(action.changes)
+    return action.replacement.text.casefold() if isinstance(action, Replace) else ""

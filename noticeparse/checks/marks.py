@@ -82,7 +82,9 @@ def _mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
     if isinstance(topmark, int) and topmark != rule.topmark:
         values = {"quarter": name, "written": feature.topmark or ""}
         yield _trouble("mark-cardinal-topmark", placed, values)
-    if len(feature.colours) > 1 and tuple(feature.colours) != rule.colours:
+    # One colour alone may be the first word of a short description; a strange one may not.
+    bands = len(feature.colours) > 1 and tuple(feature.colours) != rule.colours
+    if bands or not set(feature.colours) <= set(rule.colours):
         values = {"quarter": name, "written": " ".join(feature.colours)}
         yield _trouble("mark-cardinal-colours", placed, values)
 
