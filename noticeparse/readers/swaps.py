@@ -27,6 +27,7 @@ from noticeparse.records.feature import Feature
 
 # What `with` adds to a feature more often than it replaces one.
 _JOINTS = frozenset(("with", "by", "for", "to"))
+_SAME_KIND = "one of "
 _GOES_WITH = frozenset(("topmark", "radar_reflector", "retroreflector", "racon", "depth_contour"))
 
 
@@ -140,6 +141,9 @@ def _divided(text: str) -> _Division | None:
 def _at(text: str, joint: Token) -> _Division | None:
     start, end = place(joint)
     first, second = _trimmed(text, 0, start), _trimmed(text, end, len(text))
+    if text[second[0] :].lower().startswith(_SAME_KIND):
+        # `the sounding of 4.8 metres by one of 4.3 metres`
+        second = (second[0] + len(_SAME_KIND), second[1])
     before, after = text[slice(*first)], text[slice(*second)]
     if _is_bare(before) != _is_bare(after):
         named = after if _is_bare(before) else before
