@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable
+from itertools import pairwise
 
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -107,6 +108,6 @@ def _may_bear(words: str) -> bool:
     parts = words.replace(",", " ").split()
     unit = any(
         before[-1].isdigit() and after.strip(".;") in _NUMBER_WITH_UNIT
-        for before, after in zip(parts, parts[1:], strict=False)
+        for before, after in pairwise(parts)
     )
     return unit and has_kind(words)

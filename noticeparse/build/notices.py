@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
@@ -158,7 +159,7 @@ class NoticeBuilder:
         labels = Labels()
         actions: list[Action] = []
         first_fault = len(self.located)
-        for item in (one for item in section.items for one in equal_items(self.context, item)):
+        for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, head.depth_unit)
             if head.letters is not None and item.label not in head.letters:
                 continue

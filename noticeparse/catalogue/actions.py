@@ -11,6 +11,16 @@ ENTRIES = (
         "compare both with the original notice", _COMMON,
     ),
     Entry(
+        "geometry-along-coast", "warning", "`{written}` runs on without a position",
+        "part of the line or limit follows a coast or leads where no position says",
+        "draw that part from the original notice and the chart", _COMMON,
+    ),
+    Entry(
+        "geometry-too-few-positions", "error", "the {shape} of `{written}` has too few positions",
+        "a line needs two positions and an area three; one may be lost",
+        "look for the others in the original notice", _COMMON,
+    ),
+    Entry(
         "item-without-position", "error", "no position stands with `{written}`",
         "what cannot be placed cannot be applied",
         "look for the position in the original notice", _COMMON,
@@ -34,6 +44,10 @@ ENTRIES = (
         "move-too-far", "warning", "the new position lies {miles} miles from the old one",
         "a move is used for a small shift on the sheet; a figure may have slipped",
         "compare both positions with the original notice", _COMMON,
+    ),
+    Entry(
+        "move-unpaired", "error", "`{written}` has not as many new positions as old ones",
+        "which goes where is not said", "take each move from the original notice", _COMMON,
     ),
     Entry(
         "move-without-destination", "error", "`{written}` does not say where to",

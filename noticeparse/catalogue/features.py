@@ -110,6 +110,14 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
+        "feature-instead",
+        "error",
+        "`{written}` speaks of a feature that goes",
+        "the same words put something on the chart and take something off",
+        "read the item in the original notice and make two of it",
+        _PRACTICE,
+    ),
+    Entry(
         "feature-negated",
         "warning",
         "`{written}`: the phrase may speak of what is not there",

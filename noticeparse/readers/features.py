@@ -234,6 +234,8 @@ class _Reading:
         for item in self.told.items:
             if item.role == "negation":
                 self.blame("feature-negated", item.start, item.end)
+            elif item.role == "instead":
+                self.blame("feature-instead", item.start, item.end)
             elif item.role == "open_quote":
                 self.blame("feature-quote-open", item.start, item.end)
         behind = self.told.after_head

@@ -1,0 +1,82 @@
+"""The relation words before the places of an item, gathered place by place."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass, field
+from decimal import Decimal
+
+from noticeparse.readers.places import Offset as OffsetWords
+from noticeparse.readers.places import Part
+from noticeparse.records.geometry import Arc, Relation
+from noticeparse.records.position import Position
+
+RELATIONS: dict[str, Relation] = {
+    "joining": "joining", "bounded": "within", "within": "within", "centred": "centred_on",
+    "between": "between", "vicinity": "vicinity", "along": "joining", "close": "close",
+}  # fmt: skip
+# `½ mile`, `half a mile`, `300ft`, `20 m` before `NE of`; a depth says that it is one.
+_DISTANCE_BEFORE = re.compile(
+    r"(?<!depth )(?<!depth of )(?<!height )(?<!clearance )(?<!elevation )"
+    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six)(?: an?)?)"
+    r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m)\.?"
+    r" (?:to the )?$",
+    re.IGNORECASE,
+)
+
+
+@dataclass(slots=True)
+class Found:
+    """What the groups of an item say, gathered in order."""
+
+    kinds: list[str] = field(default_factory=list)
+    positions: list[Position] = field(default_factory=list)
+    destination: list[Position] = field(default_factory=list)
+    relation: Relation = "at"
+    direction: str | None = None
+    radius_nm: Decimal | None = None
+    arc: Arc | None = None
+    offset: OffsetWords | None = None
+    offset_text: str | None = None
+    offset_reference: Position | None = None
+    offset_at: int = 0
+    lost_distance: bool = False
+    """Whether words of a distance stand before `NE of`, so that the place is a reference."""
+    is_ring: bool = False
+    has_places: bool = False
+
+
+def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
+    """Note what relation parts say; True where the coming place is an offset's reference."""
+    is_reference = False
+    after_comma = False
+    for part in parts:
+        kind = part.kind
+        if kind == "offset":
+            found.offset = part.value
+            is_reference = True
+            after_comma = False
+        elif kind == "words" and is_reference:
+            found.offset_text = text[part.start : part.end]
+        elif kind == "separator":
+            after_comma = text[part.start : part.end] == ","
+            continue
+        elif kind == "at":
+            # `from the light, in P`: P is the feature's own; `from the light in P`: the light's.
+            if is_reference and after_comma:
+                is_reference = False
+        elif kind == "radius":
+            found.radius_nm = part.value
+        elif kind == "bearings":
+            found.arc = part.value
+        elif kind == "close":
+            found.lost_distance = found.lost_distance or bool(
+                _DISTANCE_BEFORE.search(text[: part.start])
+                and not text[part.start : part.end].lower().startswith(("close", "very"))
+            )
+            found.direction = part.value
+            found.relation = "close"
+        elif kind in RELATIONS and not (kind == "between" and found.positions):
+            found.relation = RELATIONS[kind]
+        found.kinds.append(kind)
+    return is_reference

@@ -1,0 +1,75 @@
+"""The shape that the places of an item make, and what is wrong with it."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.build.relations import Found
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.records.geometry import Shape
+from noticeparse.records.position import Position
+from noticeparse.vocabulary import primitives
+
+_OF_REFERENCE = frozenset({"close", "between", "vicinity"})
+
+
+def close_ring(found: Found) -> None:
+    """Leave out a last position that only repeats the first of a limit."""
+    positions = found.positions
+    first_last = len(positions) > 3 and (
+        (positions[0].lat, positions[0].lon) == (positions[-1].lat, positions[-1].lon)
+    )
+    if first_last and found.relation in ("joining", "within"):
+        found.is_ring = True
+        found.positions = positions[:-1]
+
+
+def plain_shape(positions: list[Position]) -> Shape:
+    """The shape of positions that no relation joins."""
+    if not positions:
+        return "unlocated"
+    return "point" if len(positions) == 1 else "points"
+
+
+def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
+    """The shape told by the relation words and, for joined positions, by the kind (S-57 primitives)."""
+    if found.arc is not None:
+        return "arc"
+    if found.radius_nm is not None or "arc" in found.kinds:
+        return "circle"
+    if not found.has_places and found.offset is None:
+        return "unlocated"
+    count = len(found.positions)
+    if found.relation in _OF_REFERENCE:
+        return "points" if count > 1 else "point"
+    if found.relation == "within":
+        return "area" if count != 1 else "point"
+    if found.relation == "joining":
+        drawn = primitives(kind)
+        is_area = found.is_ring or says_limit or ("A" in drawn and "L" not in drawn)
+        return "area" if is_area else "line"
+    return "points" if count > 1 else "point"
+
+
+_FEWEST = {"line": 2, "area": 3}
+_ENDLESS = re.compile(
+    r"\b(?:thence|(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline))\b", re.IGNORECASE
+)
+
+
+def shape_faults(context: Context, found: Found, item: Item, shape: Shape) -> Iterator[Fault]:
+    """A line or area with too few corners, one that ends on the coast, moves that do not pair."""
+    start, end = item.pieces[0][0], item.pieces[-1][1]
+    values = {"written": context.written(start, end)}
+    if len(found.positions) < _FEWEST.get(shape, 0):
+        yield Fault("geometry-too-few-positions", start, end, {**values, "shape": shape})
+    words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
+    leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
+    if found.relation in ("joining", "within") and _ENDLESS.search(f"{words} {leads}"):
+        yield Fault("geometry-along-coast", start, end, values)
+    counts = {len(found.positions), len(found.destination)}
+    if found.positions and found.destination and len(counts) > 1:
+        yield Fault("move-unpaired", start, end, values)
