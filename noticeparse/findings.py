@@ -30,9 +30,9 @@ class Located:
 
 def merged(located: Iterable[Located]) -> list[Located]:
     """One entry per fault: what is stated once for several charts is said once."""
-    found: dict[tuple[str, int, int], Located] = {}
+    found: dict[tuple[object, ...], Located] = {}
     for one in located:
-        key = (one.fault.code, *_extent(one))
+        key = (one.fault.code, *_extent(one), *sorted(one.fault.values.items()))
         known = found.get(key)
         if known is None:
             found[key] = replace(one, paths=list(one.paths))

@@ -18,6 +18,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
+from noticeparse.layout.claims import unclaimed
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.furniture import without_quote_marks
 from noticeparse.layout.lines import Line, read_lines
@@ -52,7 +53,7 @@ def read_bulletin(
     located = [Located(fault) for fault in faults]
     located += [Located(fault) for fault in _character_faults(context, text)]
     notices: list[Notice] = []
-    lost: list[Piece] = []
+    lost = unclaimed(layout, lines, ignored)
     for index, draft in enumerate(layout.notices):
         reading = NoticeBuilder(context, draft, f"/notices/{index}").build()
         notices.append(reading.notice)
