@@ -12,7 +12,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
-from noticeparse.readers.places import Split, split_phrase
+from noticeparse.readers.places import Split, read_phrase, split_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
@@ -200,11 +200,17 @@ def _outer(words: Stretch, faults: Any) -> list[Fault]:
     ]
 
 
+def _leads_to_place(words: str) -> bool:
+    """Whether words end with a relation whose place is missing: `legend, "Rep", close E of (b`."""
+    return any(part.kind in ("close", "offset", "centred") for part in read_phrase(words))
+
+
 def _place_faults(
     context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
 ) -> list[Fault]:
     if not item.has_place:
-        if feature.kind in _NEEDS_NO_PLACE:
+        words = context.joined(item.words)
+        if feature.kind in _NEEDS_NO_PLACE and not _leads_to_place(words):
             return []
         return [_over(context, item, "item-without-position")]
     if verb == "move" and not any(

@@ -46,6 +46,9 @@ class NoticeBuilder:
         self.lost: list[Piece] = []
         self.cancels: list[NoticeRef] = []
         self.valid: Validity | None = None
+        self._taken: set[Piece] = set()
+        self._passed_over: dict[Piece, str] = {}
+        """Items whose letters a chart head does not name, and the section that passed them."""
         self.charts_in_prose: list[tuple[str, int, int]] = []
         words = draft.number_words
         self.ref = read_number(words, context.year) if words else None
@@ -61,6 +64,11 @@ class NoticeBuilder:
         charts = [self._chart(section, index) for index, section in enumerate(sections)]
         if draft.is_radio or not charts:
             charts += self._named_charts()
+        for piece, path in self._passed_over.items():
+            if piece not in self._taken:
+                values = {"written": self.context.written(*piece)}
+                self._fault(Fault("item-without-chart", *piece, values), [path])
+                self.lost.append(piece)
         start, end = self._extent(sections)
         if self.ref is None:
             self._fault(Fault("notice-head-missing", start, end), [self.path])
@@ -161,8 +169,11 @@ class NoticeBuilder:
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, head.depth_unit)
-            if head.letters is not None and item.label not in head.letters:
+            if head.letters is not None and item.label not in (*head.letters, None):
+                # Its letter is of another chart; what no chart takes is lost.
+                self._passed_over.setdefault(item_extent(item), path)
                 continue
+            self._taken.add(item_extent(item))
             self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:

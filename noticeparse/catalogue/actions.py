@@ -21,6 +21,11 @@ ENTRIES = (
         "look for the others in the original notice", _COMMON,
     ),
     Entry(
+        "item-without-chart", "error", "no chart of the notice takes `{written}`",
+        "the heads of the charts name letters, and this one is not among them",
+        "ask the issuer which chart it belongs to", _COMMON,
+    ),
+    Entry(
         "item-without-position", "error", "no position stands with `{written}`",
         "what cannot be placed cannot be applied",
         "look for the position in the original notice", _COMMON,

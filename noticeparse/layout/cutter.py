@@ -23,6 +23,7 @@ from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.positions import Point
 
+_MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
 _ROMAN = frozenset({"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"})
 
 
@@ -192,6 +193,10 @@ class Cutter:
     # Places
 
     def _place(self, element: Element) -> None:
+        if self.pending and self.words_of(self.pending).lower().endswith(_MENTIONS):
+            # `(see (a) above)` speaks of a position and is not at it.
+            self.pending.append(element)
+            return
         if element.kind == "half":
             if self.half is None:
                 self.half = element
@@ -314,5 +319,12 @@ class Cutter:
 
     def _blank(self) -> None:
         """A blank line ends an item that has its place; a description may still wait for one."""
-        if self.item is not None and self.item.has_place:
+        item = self.item
+        if item is not None and item.has_place and not self._breaks_off(item):
             self.close_item()
+
+    def _breaks_off(self, item: Item) -> bool:
+        """Whether a list of positions stops at a comma, so that more stand behind the blank line."""
+        end = item.groups[-1].places[-1].element.end if item.groups[-1].places else 0
+        behind = self.text[end : end + 4].partition("\n")[0].strip()
+        return behind in (",", "and", "&") and not self.pending

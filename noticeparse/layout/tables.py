@@ -70,12 +70,22 @@ class TableReader:
         cells = table.cells(self.text, line)
         if not cells:
             return False
-        if table.mark == " " and len(cells) < 2 and not line.has("point", "half"):
+        if table.mark == " " and len(cells) < 2:
+            told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
+            if told or not line.has("point", "half"):
+                # A row whose cells run together is no row; it is reported where it is cut.
+                return False
+        first = line.elements[0]
+        if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
         self._head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _commands(self, line: Line) -> bool:
+        """Whether a line under columns of charts is an item: its verb leads words and a place."""
+        return line.has("words") and line.has("point", "half", "reference")
 
     def _head(self, cells: Cells) -> None:
         """The notice and chart that a row names."""
