@@ -250,6 +250,8 @@ class NoticeBuilder:
         self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
+        for fault in prose.faults:
+            self._fault(fault, [path])
         for element in prose.elements:
             if element.kind != "point":
                 continue

@@ -79,6 +79,15 @@ ENTRIES = (
         "the item has no position", "ask the issuer which position is meant", _COMMON,
     ),
     Entry(
+        "sentence-told-twice", "error", "`{written}` tells of more than one change",
+        "which words belong to which change is not certain",
+        "read the sentence in the original notice", _COMMON,
+    ),
+    Entry(
+        "sentence-unread", "error", "`{written}` tells of a change but names no known feature",
+        "an action may be lost here", "read the sentence in the original notice", _COMMON,
+    ),
+    Entry(
         "verb-unknown", "error", "`{written}` is no verb of chart correction",
         "whether to insert, delete or change is not known, and the verb above does not hold",
         "read the item in the original notice", _COMMON,

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 
+from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.evidence import split_lead
 from noticeparse.layout.items import Body
@@ -100,13 +101,52 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
     body = Body([], [], [])
     for paragraph in cut_prose(text, lines):
-        for sentence in _sentences(text, paragraph.elements):
+        for sentence in _statements(text, paragraph.elements):
             item = _sentence_item(text, sentence)
             if item is not None:
                 body.items.append(item)
             else:
-                body.prose.append(Prose([(e.start, e.end) for e in sentence], sentence))
+                body.prose.append(_remark(text, sentence))
     return body
+
+
+def _remark(text: str, sentence: list[Element]) -> Prose:
+    """A sentence that is no action; one that tells of a change at a position may be one lost."""
+    prose = Prose([(e.start, e.end) for e in sentence], sentence)
+    kinds = {element.kind for element in sentence}
+    if "passive" in kinds and not kinds.isdisjoint(_PLACES):
+        extent = (sentence[0].start, sentence[-1].end)
+        prose.faults.append(Fault("sentence-unread", *extent, {"written": text[slice(*extent)]}))
+    return prose
+
+
+def _statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
+    """Sentences, those that tell of two features parted: `… removed and a beacon has been …`."""
+    for sentence in _sentences(text, elements):
+        statement: list[Element] = []
+        for index, element in enumerate(sentence):
+            told = any(e.kind == "passive" for e in statement)
+            more = any(e.kind == "passive" for e in sentence[index:])
+            cut = _next_subject(text, element) if told and more else None
+            if cut is None:
+                statement.append(element)
+                continue
+            if cut > element.start:
+                statement.append(element._replace(end=cut))
+            yield statement
+            statement = [element._replace(start=cut)] if cut < element.end else []
+        if statement:
+            yield statement
+
+
+def _next_subject(text: str, element: Element) -> int | None:
+    """Where another statement begins within a sentence: behind a semicolon or `and a beacon`."""
+    if element.kind == "semicolon":
+        return element.end
+    words = text[element.start : element.end]
+    if element.kind != "words" or not words.startswith("and "):
+        return None
+    return element.start + len("and ") if leads_feature(words[len("and ") :]) else None
 
 
 def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
@@ -176,6 +216,11 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     if not has_kind(words):
         return None
     item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
+    if any(e.kind == "passive" for e in sentence[index + 1 :]):
+        extent = (sentence[0].start, sentence[-1].end)
+        item.faults.append(
+            Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
+        )
     lead: list[Element] = []
     for element in sentence:
         if element.kind == "passive":
