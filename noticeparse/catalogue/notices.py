@@ -35,4 +35,19 @@ ENTRIES = (
         "it holds a position, a verb, a chart number or a figure with a unit",
         "read these words in the original notice", _COMMON,
     ),
+    Entry(
+        "validity-month-only", "info", "`{written}` tells no day",
+        "the notice may end with the first day of the month or with the last",
+        "ask the issuer where the day matters", _COMMON,
+    ),
+    Entry(
+        "validity-reversed", "warning", "the period `{written}` ends before it begins",
+        "one of its dates is wrong; no period of validity is given",
+        "look for a slip in the dates", _COMMON,
+    ),
+    Entry(
+        "validity-unread", "warning", "no day can be told from `{written}`",
+        "a notice taken to be in force too long or too short misleads",
+        "read the dates in the original notice", _COMMON,
+    ),
 )  # fmt: skip

@@ -63,6 +63,16 @@ def _parser() -> Lark:
 
 
 @lru_cache(maxsize=4096)
+def names_year(text: str) -> bool:
+    """Whether a written date tells its own year: `8 June 2026` and `2026-06-08` do."""
+    try:
+        _, month, year, _ = grammar.parsed(_parser(), text.strip())
+    except LarkError:
+        return False
+    return month is None or year is not None
+
+
+@lru_cache(maxsize=4096)
 def read_date(text: str, near: int | None) -> tuple[str | None, tuple[Fault, ...]]:
     """The ISO 8601 form of a written date, or None with a fault where there is no such day."""
     try:
