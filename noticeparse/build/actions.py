@@ -80,6 +80,10 @@ def read_action(
     )
     geometry, rest = _with_quality(reading)
     rest = rest.part(0, len(rest.text.rstrip(" .")))
+    if is_garbled(rest.text):
+        start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
+        values = {"written": context.written(start, end)}
+        faults.append(Fault("text-garbled", start, end, values))
     phrase = concatenated(description, rest, _joint(verb, rest.text))
     described = _describe(verb, item, phrase, context, unit)
     faults += described.faults + place_faults

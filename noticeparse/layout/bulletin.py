@@ -113,6 +113,8 @@ class _Reader:
             pass
         elif self.tables.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
+        elif not self.behind_blank and self.tables.goes_on_with_value(line):
+            pass
         elif (self.head_is_open or self._waits_for_chart()) and self._more_head(line):
             self.head_is_open = True
         elif self._is_front(line):

@@ -28,6 +28,10 @@ from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
 
+_LONGEST_DESCRIPTION = 2000
+"""Characters; words that run on for longer describe no feature."""
+
+
 class Body(NamedTuple):
     """What the body of a chart section holds."""
 
@@ -57,6 +61,8 @@ class _FeatureFirst(Cutter):
         if element.kind == "passive":
             self._take_passive(element)
             return
+        if self.pending and element.start - self.pending[0].start > _LONGEST_DESCRIPTION:
+            self.close_item()
         if opens:
             self._at_line_start(element)
         self.pending.append(element)

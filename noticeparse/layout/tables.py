@@ -154,6 +154,13 @@ class TableReader:
         self._of_block(role, key, values)
         return True
 
+    def goes_on_with_value(self, line: Line) -> bool:
+        """Take a line without a key as more of the value above it in an open record."""
+        if not self._block or not self._last_role or line.has("chart", "rule", "number"):
+            return False
+        self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
+        return True
+
     def _of_notice(self, role: str, key: Element, values: list[Element]) -> None:
         notice = self.assembly.notice
         assert notice is not None
