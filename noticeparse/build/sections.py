@@ -81,6 +81,9 @@ class SectionReader:
         extent = (min(starts), max(ends, default=starts[0]))
         if not head.charts:
             head.charts.append(ChartHead(chart=draft.number))
+            if draft.number is None and "CHART_WORD" in head_kinds(text):
+                values = {"written": self.context.written(*extent_of(draft.head))}
+                self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
             head.charts[0].chart = draft.number
         self._set_previous(head.charts, draft)
@@ -114,6 +117,11 @@ class SectionReader:
                 start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
                 values = {"letter": letter, "written": self.context.written(start, end)}
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
+
+
+def extent_of(pieces: list[Piece]) -> Piece:
+    """From the first character of some pieces to the last."""
+    return min(start for start, _ in pieces), max(end for _, end in pieces)
 
 
 def first_offset(items: list[Item]) -> int:

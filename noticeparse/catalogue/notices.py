@@ -11,6 +11,11 @@ ENTRIES = (
         "look for the chart in the original notice", _COMMON,
     ),
     Entry(
+        "chart-unread", "error", "no chart number can be read in `{written}`",
+        "the items below it belong to a chart, and nobody can say which",
+        "read the number in the original notice", "common practice, no published source",
+    ),
+    Entry(
         "date-impossible", "warning", "there is no day `{written}`",
         "a period of validity or an edition cannot be told", "look for a slip in the date",
         "ISO 8601",

@@ -17,6 +17,7 @@ _NUMBER_WORDS = frozenset(
         "notice to mariners no.", "notice number", "correction", "correction no", "memorandum", "advice", "circular", "notice:", "nm:",
     }
 )  # fmt: skip
+_NO_MARKS = frozenset({"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"})
 _SHORT_CELL = 14
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
@@ -48,7 +49,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
-    if plain in _NUMBER_WORDS:
+    if plain in _NUMBER_WORDS or _is_series_mark(words, elements[:index]):
         return NoticeOpening(elements[index], index, plain.startswith("*"), None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
@@ -59,6 +60,12 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
             return None
         return NoticeOpening(elements[index], index, False, _series(words), True)
     return None
+
+
+def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
+    """Whether the letters by which an office marks its notices open the line: `NTM 190/26`."""
+    opens = bool(before) and before[0].gap
+    return opens and words.isalpha() and words.isupper() and words not in _NO_MARKS and len(words) < 5
 
 
 def _names_local_series(words: str) -> bool:

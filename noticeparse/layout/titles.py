@@ -108,7 +108,7 @@ class Table(NamedTuple):
 
 def read_titles(text: str, line: Line) -> Table | None:
     """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "number"):
+    if line.has("point", "half", "reference", "number", "key"):
         return None
     words = text[line.start : line.end]
     marks = ("\t", "|", ";")
