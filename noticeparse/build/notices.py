@@ -177,7 +177,7 @@ class NoticeBuilder:
             self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:
-            self._fault(Fault("chart-not-named", *section.extent), [path])
+            self._fault(self._without_chart(section), [path])
         return ChartSection(
             chart=head.chart,
             international=head.international,
@@ -191,6 +191,15 @@ class NoticeBuilder:
             actions=actions,
             span=self.context.span(*section.extent),
         )
+
+    def _without_chart(self, section: Section) -> Fault:
+        """No chart is named, or the heading speaks of one whose number could not be read."""
+        for start, end in self.draft.heading:
+            words = self.context.text[start:end]
+            if "chart " in f" {words.lower()} ".replace(":", " "):
+                values = {"written": self.context.written(start, end)}
+                return Fault("chart-unread", start, end, values)
+        return Fault("chart-not-named", *section.extent)
 
     def _say_unit_once(self, first_fault: int) -> None:
         """One remark a section that depths were read as metres for want of a unit."""

@@ -36,11 +36,11 @@ def column_role(title: str) -> str | None:
     plain = _plain(title)
     parts = plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")
     words = [word for word in plain.split() if word in _TELLING_WORDS]
-    for part in (plain, *parts, *words):
-        roles = _titles().get(part.strip(" .;"))
-        if roles:
-            return roles[0]
-    return None
+    found = [
+        roles[0] for part in (plain, *parts, *words) if (roles := _titles().get(part.strip(" .;")))
+    ]
+    # `Chart and order`: heads of charts stand in the column of the verbs.
+    return "verb" if "verb" in found else found[0] if found else None
 
 
 def key_role(key: str, *, has_places: bool) -> str | None:

@@ -21,6 +21,7 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.lines import Element, Line, join_halves, lone_half
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.positions import Point
 
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
@@ -69,7 +70,9 @@ class Cutter:
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
             opens = index <= lead
-            if element.kind == "words" and self.is_lost_verb(line, index):
+            if element.kind == "words" and (
+                self.is_lost_verb(line, index) or self._is_lost_behind_stop(line, index)
+            ):
                 self.take_lost_verb(element)
             else:
                 self._element(element, following, opens)
@@ -131,6 +134,17 @@ class Cutter:
         """Whether words stand where verbs stand, but are none."""
         opens = index <= lead_index(line)
         return opens and is_unknown_verb(self.text, line, index, self.verb_column)
+
+    def _is_lost_behind_stop(self, line: Line, index: int) -> bool:
+        """Words behind a semicolon that begin like the verbs here, but with a word that is none."""
+        if index == 0 or line.elements[index - 1].kind != "semicolon" or self.verb is None:
+            return False
+        words = self.text[line.elements[index].start : line.elements[index].end]
+        first = unknown_first_word(words)
+        verb = self.text[self.verb.start : self.verb.end]
+        return first is not None and (
+            (first.isupper() and verb.isupper()) or (first.islower() and verb.islower())
+        )
 
     def take_lost_verb(self, element: Element) -> None:
         """A word in the place of a verb: the verb above does not hold for what follows."""
