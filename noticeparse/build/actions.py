@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any, NamedTuple
 
 from noticeparse.build.geometry import GeometryReading, read_geometry
@@ -26,6 +27,12 @@ _NEEDS_NO_PLACE = frozenset(
     {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
      "compass_rose", "magnetic_variation"}
 )  # fmt: skip
+# A command among the words of another: its item was not told apart.  Quotations are no commands.
+_COMMAND_WITHIN = re.compile(
+    r'(?<=[a-z0-9,;] )(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)'
+    r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    re.IGNORECASE,
+)
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 
@@ -62,6 +69,11 @@ def read_action(
         faults.append(_over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
+    second = _COMMAND_WITHIN.search(words.text)
+    if second is not None:
+        start, end = words.outer(second.start()), words.outer(second.end() - 1) + 1
+        values = {"written": context.written(start, end)}
+        faults.append(Fault("verb-within-words", start, end, values))
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     if item.words and item.groups and not split.description_end and verb != "amend":
         split = Split(len(words.text), ())

@@ -1,7 +1,7 @@
 """Words as they stand in the original text, in place of those read after repair.
 
-Readers see `2.5s` where the text has `2·5s`, and a straight quote where it has a curly one; what a record
-quotes is the original.
+Readers see `2.5s` where the text has `2·5s`, and a straight quote where it has a curly one; what a
+record quotes is the original.
 """
 
 from __future__ import annotations

@@ -92,4 +92,8 @@ ENTRIES = (
         "whether to insert, delete or change is not known, and the verb above does not hold",
         "read the item in the original notice", _COMMON,
     ),
-)  # fmt: skip
+    Entry(
+        "verb-within-words", "error", "`{written}` is a command within the words of another",
+        "two items may have run together", "read both in the original notice", _COMMON,
+    ),
+)

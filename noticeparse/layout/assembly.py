@@ -1,7 +1,7 @@
 """The notices under construction: which one is open, under which charts, with which body.
 
-Lines go into the open body; when a head ends it, the body is cut into items and prose.  In a bulletin
-sorted by chart the chart head goes on while the notices change under it.
+Lines go into the open body; when a head ends it, the body is cut into items and prose.  In a
+bulletin sorted by chart the chart head goes on while the notices change under it.
 """
 
 from __future__ import annotations

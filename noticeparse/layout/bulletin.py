@@ -1,7 +1,7 @@
 """From lines to notices: the head of each, its chart sections, their items, its prose.
 
-Goes through the lines once.  Each line opens something (a list, a notice, a chart section), is a row of
-a table or of a block of keys, or belongs to the body that is open.
+Goes through the lines once.  Each line opens something (a list, a notice, a chart section), is a
+row of a table or of a block of keys, or belongs to the body that is open.
 """
 
 from __future__ import annotations

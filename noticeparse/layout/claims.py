@@ -1,7 +1,7 @@
 """What of the text the layout gave to no notice, list or front matter.
 
-The layout decides line by line; this counts from the other end, so that a position which no decision
-took cannot pass for read.
+The layout decides line by line; this counts from the other end, so that a position which no
+decision took cannot pass for read.
 """
 
 from __future__ import annotations

@@ -51,6 +51,10 @@ def key_role(key: str, *, has_places: bool) -> str | None:
     return "heading" if "heading" in roles and not has_places else roles[0]
 
 
+_HEMISPHERES = frozenset("n s e w north south east west".split())
+
+
 def _plain(title: str) -> str:
-    words = " ".join(title.lower().split())
-    return words.partition(" (")[0]
+    words = " ".join(title.lower().split()).partition(" (")[0]
+    head, _, last = words.rpartition(" ")
+    return head if last in _HEMISPHERES else words

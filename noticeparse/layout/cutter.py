@@ -1,7 +1,7 @@
 """The walk over the elements of a body, and the item that is open.
 
-What is common to both ways in which position and feature may follow each other; the two ways are in
-`items`.
+What is common to both ways in which position and feature may follow each other; the two ways are
+in `items`.
 """
 
 from __future__ import annotations

@@ -1,8 +1,8 @@
 """Page furniture: heads and feet of pages, rules, quote marks of mail, message marks.
 
-A line is furniture where it says so itself (`page 4`, `- 2 -`, a rule), or where it says again, but for
-its figures, what a line beside a page mark or at the top of the text said.  It is counted as ignored;
-what stands on both sides of it belongs together.
+A line is furniture where it says so itself (`page 4`, `- 2 -`, a rule), or where it says again,
+but for its figures, what a line beside a page mark or at the top of the text said.  It is counted
+as ignored; what stands on both sides of it belongs together.
 """
 
 from __future__ import annotations

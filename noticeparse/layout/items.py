@@ -1,9 +1,9 @@
 """Cuts the body of a chart section into items: verb, description, places.
 
 In come the lines between two heads; out come items in text order and the paragraphs that are none.
-The cut is told by evidence alone: a verb opens an item; words that do not merely link positions open
-one too, under the verb carried down; positions belong to the words before them, or behind them where
-the lines of the section stand that way round.
+The cut is told by evidence alone: a verb opens an item; words that do not merely link positions
+open one too, under the verb carried down; positions belong to the words before them, or behind
+them where the lines of the section stand that way round.
 """
 
 from __future__ import annotations

@@ -1,8 +1,8 @@
 """Lines and the elements they hold.
 
 In comes the repaired text; out come its lines, each with its elements: points, labels, references,
-notice numbers, chart words, verbs, and the stretches of words between them.  A word counts as a verb
-or a chart head only where one may stand: at the start of a line, behind a wide gap, a bar, a
+notice numbers, chart words, verbs, and the stretches of words between them.  A word counts as a
+verb or a chart head only where one may stand: at the start of a line, behind a wide gap, a bar, a
 semicolon, a full stop or a position.  What the line is for is not decided here.
 """
 

@@ -1,7 +1,7 @@
 """Prose: the body of temporary notices and radio warnings, and the sentences of a port's notices.
 
-Prose is cut into paragraphs.  In a permanent notice a sentence such as `The buoy in … has been moved
-to …` is an action; every other sentence stays prose.
+Prose is cut into paragraphs.  In a permanent notice a sentence such as `The buoy in … has been
+moved to …` is an action; every other sentence stays prose.
 """
 
 from __future__ import annotations
@@ -114,7 +114,9 @@ def _remark(text: str, sentence: list[Element]) -> Prose:
     """A sentence that is no action; one that tells of a change at a position may be one lost."""
     prose = Prose([(e.start, e.end) for e in sentence], sentence)
     kinds = {element.kind for element in sentence}
-    if "passive" in kinds and not kinds.isdisjoint(_PLACES):
+    words = " ".join(text[sentence[0].start : sentence[-1].end].lower().split())
+    tells = "passive" in kinds or " has been " in words or " have been " in words
+    if tells and not kinds.isdisjoint(_PLACES):
         extent = (sentence[0].start, sentence[-1].end)
         prose.faults.append(Fault("sentence-unread", *extent, {"written": text[slice(*extent)]}))
     return prose
@@ -216,8 +218,9 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     if not has_kind(words):
         return None
     item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
-    if any(e.kind == "passive" for e in sentence[index + 1 :]):
-        extent = (sentence[0].start, sentence[-1].end)
+    extent = (sentence[0].start, sentence[-1].end)
+    told = " ".join(text[slice(*extent)].split())
+    if max(sum(e.kind == "passive" for e in sentence), told.count(" been ")) > 1:
         item.faults.append(
             Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
         )

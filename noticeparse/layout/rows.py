@@ -1,7 +1,7 @@
 """Rows of tables and `Key: value` blocks: what stands in which column tells what it is.
 
-A row of titles gives the columns; a block of keys is a row whose titles stand in front of the values.
-Both become cells by role, and cells become items.
+A row of titles gives the columns; a block of keys is a row whose titles stand in front of the
+values. Both become cells by role, and cells become items.
 """
 
 from __future__ import annotations

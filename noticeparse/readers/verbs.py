@@ -13,7 +13,7 @@ _STEMS: dict[str, Verb] = {
          "install", "chart", "exhibit", "erect", "found", "discover", "draw", "put"), "insert"),
     **dict.fromkeys(
         ("delete", "remove", "expunge", "cancel", "discontinue", "withdraw", "withdrawn", "erase",
-         "demolish", "dismantle", "destroy", "strike out", "take out", "taken out", "taken up", "taken away", "lift", "del", "disc"),
+         "demolish", "dismantle", "destroy", "strike out", "take out", "taken out", "taken up", "taken away", "pulled down", "lift", "del", "disc"),
         "delete"),
     **dict.fromkeys(("replace", "substitute", "exchange", "swap", "repl", "subst"), "replace"),
     **dict.fromkeys(
