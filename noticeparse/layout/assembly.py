@@ -135,8 +135,8 @@ class Assembly:
     def end_body(self) -> None:
         """Cut the open body into items and prose."""
         rows, self._rows = self._rows, None
-        if rows is not None and rows.items:
-            self._chart().items += rows.items
+        if rows is not None and (items := rows.finished()):
+            self._chart().items += items
         body, self.body = self.body, []
         if not body:
             return

@@ -1,4 +1,4 @@
-"""What the layout makes of a bulletin, before any record is built: heads, items and prose in place.
+"""What the layout makes of a bulletin, before any record is built: heads, items, prose in place.
 
 A draft holds stretches of the repaired text and the elements in them; values are read from them
 later.  Offsets count in the repaired text.

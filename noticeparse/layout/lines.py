@@ -193,7 +193,15 @@ class _LineReader:
         if len(found) > 1 and found[-2].kind == "half" and self._is_link(found[-1]):
             found.pop()
         before = found[-1] if found else None
-        if before is None or before.kind != "half" or self._is_of_line_above(found, one):
+        is_stacked = (
+            before is not None and before.kind == "half" and gap and before.value.axis == one.axis
+        )
+        if (
+            before is None
+            or before.kind != "half"
+            or is_stacked
+            or self._is_of_line_above(found, one)
+        ):
             found.append(Element("half", one.start, end, gap, one))
             self._awaits_longitude = one.axis == "latitude"
             return

@@ -17,7 +17,9 @@ _NUMBER_WORDS = frozenset(
         "notice to mariners no.", "notice number", "correction", "correction no", "memorandum", "advice", "circular", "notice:", "nm:",
     }
 )  # fmt: skip
-_NO_MARKS = frozenset({"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"})
+_NO_MARKS = frozenset(
+    {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
+)
 _SHORT_CELL = 14
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
@@ -65,7 +67,9 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
 def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     """Whether the letters by which an office marks its notices open the line: `NTM 190/26`."""
     opens = bool(before) and before[0].gap
-    return opens and words.isalpha() and words.isupper() and words not in _NO_MARKS and len(words) < 5
+    return (
+        opens and words.isalpha() and words.isupper() and words not in _NO_MARKS and len(words) < 5
+    )
 
 
 def _names_local_series(words: str) -> bool:

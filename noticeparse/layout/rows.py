@@ -34,12 +34,37 @@ class RowReader:
         self.items: list[Item] = []
         self.verb: str | None = None
         self.before: Point | None = None
+        self._stacked: tuple[Cells, str | None] | None = None
+        """A row whose cells hold latitudes, for the longitudes in the row below."""
 
     def row(self, cells: Cells, depth_unit: str | None = None) -> None:
         """Read one row: a new item, or more positions of the one before.
 
         `depth_unit` is the unit that the title of the depth column states.
         """
+        if self._stacked is not None:
+            above, unit = self._stacked
+            self._stacked = None
+            if _halves(cells) == {"longitude"} and set(cells) <= set(above):
+                for role, elements in cells.items():
+                    above[role] = above[role] + elements
+                self._row(above, unit)
+                return
+            self._row(above, unit)
+        if _halves(cells) == {"latitude"} and "latitude" not in cells:
+            self._stacked = (cells, depth_unit)
+            return
+        self._row(cells, depth_unit)
+
+    def finished(self) -> list[Item]:
+        """The items of all rows."""
+        if self._stacked is not None:
+            above, unit = self._stacked
+            self._stacked = None
+            self._row(above, unit)
+        return self.items
+
+    def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
@@ -203,6 +228,17 @@ class RowReader:
             yield point
         if half is not None:
             yield half._replace(kind="point", value=lone_half(half, None))
+
+
+def _halves(cells: Cells) -> set[str]:
+    """The axes of the coordinates that stand alone in their cells; empty where any is whole."""
+    axes: set[str] = set()
+    for elements in cells.values():
+        halves = [e for e in elements if e.kind == "half"]
+        if len(halves) > 1 or any(e.kind == "point" for e in elements):
+            return set()
+        axes |= {str(e.value.axis) for e in halves}
+    return axes
 
 
 def _span(elements: list[Element]) -> tuple[int, int] | None:
