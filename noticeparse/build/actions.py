@@ -29,7 +29,8 @@ _NEEDS_NO_PLACE = frozenset(
 )  # fmt: skip
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
 _COMMAND_WITHIN = re.compile(
-    r'(?<=[a-z0-9,;] )(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)'
+    r"(?<=[a-z0-9,;] )"
+    r"(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)"
     r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,
 )

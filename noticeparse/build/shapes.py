@@ -35,7 +35,7 @@ def plain_shape(positions: list[Position]) -> Shape:
 
 
 def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
-    """The shape told by the relation words and, for joined positions, by the kind (S-57 primitives)."""
+    """The shape told by the relation words and, for joined positions, by S-57 primitives."""
     if found.arc is not None:
         return "arc"
     if found.radius_nm is not None or "arc" in found.kinds:

@@ -15,7 +15,10 @@ from noticeparse.layout.lines import Element, ElementKind, Line
 from noticeparse.layout.lists import ListDraft, ListReader
 from noticeparse.layout.recognise import (
     NoticeOpening,
+    goes_on_heading,
+    has_star,
     is_chart_details,
+    is_head_of_card,
     is_source,
     names_charts,
     notice_opening,
@@ -181,7 +184,7 @@ class _Reader:
             if not is_bare:
                 self.assembly.body.append(line._replace(elements=rest))
             return
-        if by_chart and self._is_head_of_card(rest):
+        if by_chart and is_head_of_card(self.text, rest):
             self.assembly.row_notice(opening.number)
             self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
@@ -190,20 +193,9 @@ class _Reader:
         self.tables.leave(keep_notice_column=True)
         notice = self.assembly.open_notice(opening.number, line.start)
         notice.series, notice.is_radio = opening.series, opening.is_radio
-        notice.is_original = opening.is_original or self._has_star(rest)
+        notice.is_original = opening.is_original or has_star(self.text, rest)
         self.head_is_open = True
         self._head_elements(line, rest)
-
-    def _is_head_of_card(self, rest: tuple[Element, ...]) -> bool:
-        """Under a chart head: whether the words behind a number are details of the chart."""
-        if not rest or not self.assembly.charts:
-            return False
-        words = self.text[rest[0].start : rest[-1].end]
-        return is_chart_details(words, breaks_off=False)
-
-    def _has_star(self, rest: tuple[Element, ...]) -> bool:
-        """Whether the trade's star for information first published here follows the number."""
-        return bool(rest) and self.assembly.words(rest[0]).lstrip(" .").startswith("*")
 
     def _head_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         """Heading words up to a chart word or a body."""
@@ -245,7 +237,7 @@ class _Reader:
             notice.sources.append(piece)
         elif "CANCELS" in head_kinds(words):
             notice.clauses.append(piece)
-        elif self._goes_on_heading(notice, words):
+        elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
             notice.heading.append(piece)
         else:
             return False
@@ -267,17 +259,6 @@ class _Reader:
             self.assembly.body.append(line._replace(elements=line.elements[end:]))
             self.head_is_open = False
         return True
-
-    def _goes_on_heading(self, notice: NoticeDraft, words: str) -> bool:
-        if notice.is_radio:
-            return False
-        if not notice.heading:
-            return True
-        if self.behind_blank:
-            return False
-        start, end = notice.heading[-1]
-        last = self.text[start:end].rstrip()
-        return last.endswith(("-", ",", " and")) or (words.isupper() and not last.endswith("."))
 
     # Heads of chart sections
 

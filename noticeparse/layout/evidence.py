@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import unknown_first_word
@@ -69,7 +69,7 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
 
 
 def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
-    """Where positions and words have lines of their own: verbs with a position below, less others."""
+    """Where positions and words have lines of their own: verbs above a position, less others."""
     balance = 0
     behind_verb = True
     for line in lines:
@@ -173,7 +173,7 @@ def verb_places(lines: Sequence[Line]) -> frozenset[int]:
 
 
 def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the verbs of these lines stand behind the position: `Wreck 47-06.0S 125-16.9W - delete`.
+    """Whether the verbs stand behind the position: `Wreck 47-06.0S 125-16.9W - delete`.
 
     No line may then open with a verb, and what follows a verb opens no item of its own.
     """
@@ -202,3 +202,21 @@ def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]
     before = [(a, min(b, cut)) for a, b in pieces if a < cut]
     behind = [(max(a, cut), b) for a, b in pieces if b > cut]
     return before, behind
+
+
+def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
+    """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
+    if index == 0 or line.elements[index - 1].kind != "semicolon" or verb is None:
+        return False
+    first = unknown_first_word(text[line.elements[index].start : line.elements[index].end])
+    above = text[verb.start : verb.end]
+    return first is not None and (
+        (first.isupper() and above.isupper()) or (first.islower() and above.islower())
+    )
+
+
+def breaks_off(text: str, item: Item) -> bool:
+    """Whether a list of positions stops at a comma, so that more stand behind a blank line."""
+    places = item.groups[-1].places
+    end = places[-1].element.end if places else 0
+    return text[end : end + 4].partition("\n")[0].strip() in (",", "and", "&")

@@ -25,7 +25,7 @@ def hemisphere_in(title: str, role: str | None) -> str | None:
 
 
 def with_hemispheres(text: str, elements: list[Element], lat: str, lon: str) -> list[Element]:
-    """The elements of the coordinate cells of a row, read with the hemispheres of their columns."""
+    """The coordinates of the cells of a row, read with the hemispheres of their columns."""
     figures = [part for element in elements for part in _figures(text, element)]
     if len(figures) != 2 or any(any(c.isalpha() for c in words) for words, _ in figures):
         return elements
@@ -41,7 +41,7 @@ def with_hemispheres(text: str, elements: list[Element], lat: str, lon: str) -> 
 
 
 def _figures(text: str, element: Element) -> list[tuple[str, int]]:
-    """The figures of an element, one stretch for each column it reaches over, and where each starts."""
+    """The figures of an element, one stretch for each column it reaches over, with its start."""
     found: list[tuple[str, int]] = []
     at = element.start
     for part in text[element.start : element.end].replace("\t", "  ").split("  "):

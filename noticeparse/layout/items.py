@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
-from noticeparse.layout.drafts import Group, Item, Piece, Prose
+from noticeparse.layout.drafts import Group, Item, Prose
 from noticeparse.layout.evidence import (
     PLACES,
     is_complete,
@@ -27,7 +27,6 @@ from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
-
 _LONGEST_DESCRIPTION = 2000
 """Characters; words that run on for longer describe no feature."""
 
@@ -37,14 +36,13 @@ class Body(NamedTuple):
 
     items: list[Item]
     prose: list[Prose]
-    separators: list[Piece]
 
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     cutter = _way(text, lines)(text, lines)
     cutter.run()
-    return Body(cutter.items, cutter.prose, cutter.separators)
+    return Body(cutter.items, cutter.prose)
 
 
 def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
@@ -224,7 +222,6 @@ class _PositionFirst(Cutter):
 
         Its words end with `joining` or `from`, and the line of this position holds nothing else.
         """
-
         elements = self.line.elements if self.line else ()
         kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
         if not kinds <= {*PLACES, "label", "bar"}:

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
+from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds, read_parts
@@ -14,7 +17,8 @@ _NUMBER_WORDS = frozenset(
     {
         "", "*", "**", "+", "notice", "notice no", "notice no.", "nm", "nm no", "nm no.", "n.m.",
         "no", "no.", "number", "notice to mariners", "notice to mariners no",
-        "notice to mariners no.", "notice number", "correction", "correction no", "memorandum", "advice", "circular", "notice:", "nm:",
+        "notice to mariners no.", "notice number", "correction", "correction no",
+        "memorandum", "advice", "circular", "notice:", "nm:",
     }
 )  # fmt: skip
 _NO_MARKS = frozenset(
@@ -137,18 +141,18 @@ def is_details_line(text: str, line: Line) -> bool:
 
 
 def names_charts(text: str, line: Line) -> bool:
-    """Whether a sentence of the head names charts: `This notice is to be applied to chart No 52`."""
+    """Whether a sentence of the head names charts: `This notice applies to chart No 52`."""
     if line.has("point", "half", "verb", "reference", "passive"):
         return False
     parts = read_parts(text[line.start : line.end])
     return any(
         part.kind == "CHART_WORD" and following.kind == "CHART_NUMBER"
-        for part, following in zip(parts, parts[1:], strict=False)
+        for part, following in pairwise(parts)
     )
 
 
 def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]:
-    """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank. Chart 92`."""
+    """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank`."""
     opening = notice_opening(text, line)
     own = opening.at if opening else 0
     cuts = [
@@ -163,7 +167,7 @@ def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]
         line._replace(
             elements=line.elements[a:b], start=line.elements[a].start if a else line.start
         )
-        for a, b in zip(bounds, bounds[1:], strict=False)
+        for a, b in pairwise(bounds)
     ]
 
 
@@ -212,3 +216,28 @@ def is_source(text: str, line: Line) -> bool:
     """Whether this line names the source of the information."""
     words = read_line_words(text[line.start : line.end])
     return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
+
+
+def has_star(text: str, rest: Sequence[Element]) -> bool:
+    """Whether the trade's star for information first published here follows the number."""
+    return bool(rest) and text[rest[0].start : rest[0].end].lstrip(" .").startswith("*")
+
+
+def goes_on_heading(text: str, notice: NoticeDraft, words: str, *, behind_blank: bool) -> bool:
+    """Whether words below the number of a notice are, or go on with, its heading."""
+    if notice.is_radio:
+        return False
+    if not notice.heading:
+        return True
+    if behind_blank:
+        return False
+    start, end = notice.heading[-1]
+    last = text[start:end].rstrip()
+    return last.endswith(("-", ",", " and")) or (words.isupper() and not last.endswith("."))
+
+
+def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
+    """Under a chart head: whether the words behind a number are details of the chart."""
+    if not rest:
+        return False
+    return is_chart_details(text[rest[0].start : rest[-1].end], breaks_off=False)

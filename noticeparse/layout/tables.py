@@ -44,7 +44,7 @@ class TableReader:
         return True
 
     def goes_on_with_titles(self, line: Line) -> bool:
-        """Whether a line below the titles belongs to them: units, a rule, a second line of words."""
+        """Whether a line below the titles belongs to them: units, a rule, more words."""
         if self.table is None or not self._awaits_rows:
             return False
         self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")

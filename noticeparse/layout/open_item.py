@@ -1,0 +1,105 @@
+"""The item that is open, and the words, letter and verb that wait to be given to one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.lines import Element
+from noticeparse.layout.scopes import Scopes
+
+
+class OpenItem:
+    """Builds items one after the other; what opens and ends them is decided elsewhere."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.items: list[Item] = []
+        self.prose: list[Prose] = []
+        self.item: Item | None = None
+        self.pending: list[Element] = []
+        """Words not yet given to an item."""
+        self.item_label: Element | None = None
+        self.verb: Element | None = None
+        self.verb_is_own = False
+        """Whether the verb stands in the item's own line, and not above a list."""
+        self.verb_lost: Element | None = None
+        self.passive: Element | None = None
+        """The verb of the words that wait, where they are a sentence of their own."""
+        self.scopes = Scopes()
+
+    def set_verb(self, item: Item, element: Element) -> None:
+        """Give an item a verb of its own."""
+        piece = (element.start, element.end)
+        item.verb, item.verb_piece = self.text[element.start : element.end], piece
+        item.pieces.append(piece)
+
+    def words_of(self, elements: Sequence[Element]) -> str:
+        """The words of some elements, joined by blanks."""
+        return " ".join(self.text[e.start : e.end] for e in elements)
+
+    def give_tail(self) -> None:
+        """Give the words that wait to the open item, behind its places."""
+        assert self.item is not None
+        for element in self.pending:
+            self.item.tail.append((element.start, element.end))
+            self.item.pieces.append((element.start, element.end))
+        self.pending = []
+
+    def give_prose(self) -> None:
+        """Keep the words that wait as prose."""
+        pieces = [(e.start, e.end) for e in self.pending]
+        self.prose.append(Prose(pieces, list(self.pending)))
+        self.pending = []
+
+    def add_group(self, item: Item) -> None:
+        """Begin another group of places, led by the words that wait."""
+        lead = [(e.start, e.end) for e in self.pending]
+        item.groups.append(Group(lead=lead))
+        item.pieces += lead
+        self.pending = []
+
+    def add_place(self, element: Element, label: Element | None) -> None:
+        """Add a position or reference to the last group of the open item."""
+        item = self.item
+        assert item is not None
+        if not item.groups:
+            item.groups.append(Group())
+        if label is not None:
+            item.pieces.append((label.start, label.end))
+        item.pieces.append((element.start, element.end))
+        letter = None if label is None else label.value
+        scope = None if letter is None else self.scopes.of(letter)
+        item.groups[-1].places.append(Place(element, letter, scope))
+
+    def open_item(self) -> None:
+        """Open an item under the label and the verb that hold here."""
+        self.item = item = Item()
+        if self.item_label is not None:
+            label, self.item_label = self.item_label, None
+            item.label, item.scope = label.value, self.scopes.of(label.value)
+            item.label_piece = (label.start, label.end)
+            item.pieces.append(item.label_piece)
+        if self.passive is not None:
+            self.set_verb(item, self.passive)
+            self.passive = None
+        elif self.verb is not None:
+            item.verb = self.text[self.verb.start : self.verb.end]
+            if self.verb_is_own:
+                self.set_verb(item, self.verb)
+                self.verb_is_own = False
+        elif self.verb_lost is not None:
+            lost = self.text[self.verb_lost.start : self.verb_lost.end]
+            start, end = self.verb_lost.start, self.verb_lost.end
+            item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
+        self.items.append(item)
+
+    def open_from_pending(self) -> None:
+        """Open an item described by the words that wait."""
+        words, self.pending = self.pending, []
+        self.open_item()
+        assert self.item is not None
+        pieces = [(e.start, e.end) for e in words]
+        self.item.words += pieces
+        self.item.pieces += pieces
