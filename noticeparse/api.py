@@ -1,22 +1,23 @@
 """The front door: text in, records out.
 
-`parse` reads a whole text and never refuses; what it could not read stands in the findings.  The single
-readers refuse what cannot be read for certain.
+`parse` reads a whole text and never refuses; what it could not read stands in the findings.  The
+single readers refuse what cannot be read for certain.
 """
 
 from __future__ import annotations
 
+from bisect import bisect_left
 from collections.abc import Iterable, Iterator
 
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
-from noticeparse.faults import Fault
+from noticeparse.faults import Fault, shifted
 from noticeparse.findings import Located, to_finding
 from noticeparse.layout.lines import Element, read_lines
 from noticeparse.layout.prose import join_points
-from noticeparse.pipeline import read_bulletin
+from noticeparse.pipeline import hidden_characters, read_bulletin
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
 from noticeparse.readers.positions import PointReading
@@ -25,14 +26,17 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.depth import Depth
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
-from noticeparse.text import repair, without_surrogates
+from noticeparse.text import hidden_in, repair, without_surrogates
 
 # A difference in precision may be the writer's habit; everything else in doubt is refused.
 _MAY_STAND = frozenset({"position-precision-differs"})
 
 
 def parse(text: str, *, name: str | None = None) -> Bulletin:
-    """Read one bulletin; never raises on any text (TypeError for what is no text)."""
+    """Read one bulletin; `name` is kept as that of its source.
+
+    Never raises on any text; raises TypeError for what is no text.
+    """
     _require_text(text)
     return read_bulletin(text, name=name)
 
@@ -40,13 +44,12 @@ def parse(text: str, *, name: str | None = None) -> Bulletin:
 def parse_position(text: str) -> Position:
     """Read one position, degrees with south and west negative.
 
-    Raises NoticeParseError where it cannot be read for certain: a missing hemisphere, 60 minutes, a
-    letter among the figures, an exchanged pair.
+    Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain:
+    a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair.
     """
-    _require_text(text)
-    context = _context(text)
+    context = _context_of_value(text)
     reading = read_whole_position(context.text)
-    _refuse(context, reading.faults, "position-unreadable")
+    _refuse(context, reading.faults)
     if reading.point is None:
         raise _error(context, _whole(context, "position-unreadable"))
     element = Element("point", reading.start, reading.end, True, reading)
@@ -54,14 +57,14 @@ def parse_position(text: str) -> Position:
 
 
 def parse_light(text: str) -> Light:
-    """Read one light character: periods in seconds, elevations in metres, ranges in nautical miles.
+    """Read one light character: seconds, metres, nautical miles, degrees true from seaward.
 
-    Raises NoticeParseError where it cannot be read for certain or names more than one light.
+    Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain
+    or names more than one light.
     """
-    _require_text(text)
-    context = _context(text)
+    context = _context_of_value(text)
     reading = read_light(context.text.strip())
-    _refuse(context, reading.faults, "light-unreadable")
+    _refuse(context, _of_whole(context, reading.faults))
     if len(reading.lights) != 1:
         code = "light-several" if reading.lights else "light-unreadable"
         raise _error(context, _whole(context, code))
@@ -69,23 +72,26 @@ def parse_light(text: str) -> Light:
 
 
 def parse_depth(text: str) -> Depth:
-    """Read one depth, metres, drying heights negative.
+    """Read one depth: the value in metres, a drying height negative, without a unit as metres.
 
-    Raises NoticeParseError where it cannot be read for certain.
+    Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain.
     """
-    _require_text(text)
-    context = _context(text)
+    context = _context_of_value(text)
     reading = read_depth(context.text.strip(), None)
-    _refuse(context, reading.faults, "depth-unread")
+    _refuse(context, _of_whole(context, reading.faults))
     if reading.depth is None:
         raise _error(context, _whole(context, "depth-unread"))
     return reading.depth
 
 
 def find_positions(text: str) -> list[Position]:
-    """The positions in running text that can be read for certain, in text order."""
+    """The positions in running text that can be read for certain, in text order.
+
+    Degrees with south and west negative.  Raises TypeError for what is no text.
+    """
     _require_text(text)
     context = _context(text)
+    split = [one.start for one in hidden_in(context.repaired) if one.splits_figures]
     found: list[Position] = []
     elements = [element for line in read_lines(context.text) for element in line.elements]
     for element in join_points(elements):
@@ -93,8 +99,12 @@ def find_positions(text: str) -> list[Position]:
             continue
         reading: PointReading = element.value
         doubtful = [fault for fault in reading.faults if fault.code not in _MAY_STAND]
-        if reading.point is not None and not doubtful:
-            found.append(stated(context, reading.point, element, None))
+        if reading.point is None or doubtful:
+            continue
+        position = stated(context, reading.point, element, None)
+        row = bisect_left(split, position.span.start)
+        if row == len(split) or split[row] >= position.span.end:
+            found.append(position)
     return found
 
 
@@ -108,6 +118,16 @@ def _context(text: str) -> Context:
     return Context(repaired, repaired.text, [])
 
 
+def _context_of_value(text: str) -> Context:
+    """The context of a text that is one value; a figure in two halves is none."""
+    _require_text(text)
+    context = _context(text)
+    for located in hidden_characters(context):
+        if located.severity == "warning":
+            raise NoticeParseError(to_finding(context, located))
+    return context
+
+
 def _whole(context: Context, code: str) -> Fault:
     return Fault(code, 0, len(context.text), {"written": context.text.strip()})
 
@@ -116,9 +136,13 @@ def _error(context: Context, fault: Fault) -> NoticeParseError:
     return NoticeParseError(to_finding(context, Located(fault)))
 
 
-def _refuse(context: Context, faults: Iterable[Fault], fallback: str) -> None:
+def _of_whole(context: Context, faults: Iterable[Fault]) -> list[Fault]:
+    """Faults of the text without its leading blanks, as faults of the text."""
+    return shifted(faults, len(context.text) - len(context.text.lstrip()))
+
+
+def _refuse(context: Context, faults: Iterable[Fault]) -> None:
     """Raise for the first fault that is an error or a doubt about what was written."""
-    del fallback
     for fault in _in_doubt(faults):
         raise _error(context, fault)
 

@@ -15,10 +15,14 @@ from typing import NamedTuple
 
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart import ChartSection
+from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
 from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _LAST_STATUSES: dict[NoticeStatus, int] = {"temporary": 2, "preliminary": 2, "radio_warning": 3}
+
+_NO_CHART = ("", "")
+_IN_CHART = re.compile(r"/notices/[0-9]+/charts/([0-9]+)")
 
 
 class Step(NamedTuple):
@@ -32,6 +36,16 @@ class Step(NamedTuple):
     """Where the same notice stood before, if it is here twice."""
     differs: bool = False
     """Whether it asks for something else than it did there."""
+
+    @property
+    def chart(self) -> str | None:
+        """The number of the chart; a notice that only cancels has none."""
+        return self.sections[0].chart if self.sections else None
+
+    @property
+    def panel(self) -> str | None:
+        """The plan or panel of the chart."""
+        return self.sections[0].panel if self.sections else None
 
     @property
     def place(self) -> str:
@@ -63,10 +77,24 @@ class Step(NamedTuple):
         """Errors of the notice that no action carries: something may be missing."""
         return sum(
             finding.severity == "error"
-            and finding.chart in (None, self.sections[0].chart)
+            and finding.chart in (None, self.chart)
             and not any("/actions/" in path for path in finding.paths)
             for finding in self.notice.findings
         )
+
+    @property
+    def warnings(self) -> int:
+        """Warnings of the notice that bear on the panel."""
+        return sum(
+            finding.severity == "warning" and self._is_of(finding)
+            for finding in self.notice.findings
+        )
+
+    def _is_of(self, finding: Finding) -> bool:
+        """Whether a finding points into the panel, or into no chart of the notice at all."""
+        within = {match[1] for path in finding.paths if (match := _IN_CHART.match(path))}
+        own = {id(one) for one in self.sections}
+        return not within or any(id(self.notice.charts[int(one)]) in own for one in within)
 
 
 class Panel(NamedTuple):
@@ -80,6 +108,11 @@ class Panel(NamedTuple):
     """Whether notices of the chart name each other as the previous."""
 
 
+def is_settled(panels: Iterable[Panel]) -> bool:
+    """Whether every notice stands once and the order of all is certain."""
+    return not any(one.is_circular or any(s.same_as for s in one.steps) for one in panels)
+
+
 def order_by_chart(labelled: Iterable[tuple[str, Bulletin]]) -> list[Panel]:
     """The panels of all charts, charts by number, panels as they come in the text."""
     charts: dict[tuple[str, str], list[Step]] = defaultdict(list)
@@ -87,6 +120,8 @@ def order_by_chart(labelled: Iterable[tuple[str, Bulletin]]) -> list[Panel]:
         for notice in bulletin.notices:
             for key, sections in _by_panel(notice).items():
                 charts[key[:2]].append(Step(label, notice, sections, False))
+            if notice.cancels and not notice.charts:
+                charts[_NO_CHART].append(Step(label, notice, [], False))
     panels: list[Panel] = []
     for chart in sorted(charts, key=_chart_order):
         panels += _panels(charts[chart])
@@ -113,10 +148,10 @@ def _panels(steps: list[Step]) -> list[Panel]:
     ordered, is_circular = _in_order(steps)
     grouped: dict[str, list[Step]] = defaultdict(list)
     for step in _twice_marked(ordered):
-        grouped[step.sections[0].panel or ""].append(step)
+        grouped[step.panel or ""].append(step)
     return [
         Panel(
-            chart=steps[0].sections[0].chart,
+            chart=steps[0].chart,
             international=_international(steps),
             panel=panel or None,
             steps=grouped[panel],
@@ -193,13 +228,15 @@ def _twice_marked(steps: list[Step]) -> list[Step]:
     marked: list[Step] = []
     for step in steps:
         notice = step.notice
-        key = (notice.series, notice.id or "", step.sections[0].panel)
+        key = (notice.series, notice.id or "", step.panel)
         first = seen.setdefault(key, step) if notice.id else step
         if first is not step:
-            step = step._replace(same_as=first.place, differs=_words(first) != _words(step))
+            step = step._replace(same_as=first.place, differs=_asked(first) != _asked(step))
         marked.append(step)
     return marked
 
 
-def _words(step: Step) -> list[str]:
-    return [action.text for section in step.sections for action in section.actions]
+def _asked(step: Step) -> tuple[object, ...]:
+    """All that a notice asks for: its actions, what must be there before, what it cancels."""
+    actions = [action.text for section in step.sections for action in section.actions]
+    return step.previous, step.previous_written, step.notice.cancels, actions

@@ -11,7 +11,14 @@ from typing import Any
 
 import click
 
-from noticeparse.console.outlet import ReaderGone, say, silence
+from noticeparse.caution import CAUTION
+from noticeparse.console.outlet import (
+    STANDARD_OUTPUT,
+    ReaderGone,
+    cannot_be_written,
+    say,
+    silence,
+)
 from noticeparse.console.statuses import NOT_READ, READ
 from noticeparse.version import VERSION
 from noticeparse.writers import FORMATS
@@ -28,9 +35,16 @@ Exit status:
   2  could not be read at all: no such file, a directory, no text, wrong usage"""
 
 
-def _examples(*lines: str, statuses: bool = True) -> str:
-    blocks = ["\b\nExamples:\n" + "\n".join(f"  {line}" for line in lines)]
-    return "\n\n".join([*blocks, *([_STATUSES] if statuses else [])])
+_EXPLAIN_STATUSES = """\b
+Exit status:
+  0  every code is known
+  2  a code is not known, or wrong usage"""
+
+
+def _examples(*lines: str, statuses: str | None = _STATUSES, caution: str | None = CAUTION) -> str:
+    """What ends a help page: examples, exit status, and the caution."""
+    examples = "\b\nExamples:\n" + "\n".join(f"  {line}" for line in lines)
+    return "\n\n".join(filter(None, [examples, statuses, caution]))
 
 
 def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
@@ -42,9 +56,6 @@ def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
 def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
     if files.count("-") > 1:
         raise click.BadParameter("standard input can be read only once", param=parameter)
-    is_waiting = not files or "-" in files
-    if is_waiting and sys.stdin is not None and sys.stdin.isatty():
-        say("Reading from the terminal; end with Ctrl-D (Windows: Ctrl-Z, Enter).")
     return files
 
 
@@ -75,6 +86,7 @@ _value_form = click.option(
         "noticeparse parse week12.txt > week12.json",
         "noticeparse check week12.txt",
         "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
+        caution=None,  # it stands at the top of the page
     ),
 )
 @click.version_option(VERSION, message="%(prog)s %(version)s", prog_name="noticeparse")
@@ -108,9 +120,9 @@ def cli() -> None:
 @click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
 @click.option(
     "--out",
-    metavar="FILE",
-    type=click.Path(dir_okay=False),
-    help="Write to FILE instead of standard output.",
+    metavar="OUT",
+    type=click.Path(dir_okay=False, allow_dash=True),
+    help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
 def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
     """Read notices and write their records.
@@ -149,10 +161,12 @@ def check(files: Sequence[str], on_one_line: bool) -> None:
 )
 @_files
 def charts(files: Sequence[str]) -> None:
-    """Show the charts touched, and what goes on each first.
+    """Show the charts touched and the order of the notices on each.
 
     The notices for a chart stand in the order of their application: a notice behind the one that
     must be on the chart before it, else the lower number first, temporary and preliminary last.
+    The exit status is 1 also where a number stands twice, or notices wait for each other in a
+    circle.
     """
     from noticeparse.console import commands
 
@@ -210,7 +224,7 @@ def _values(kind: str, texts: Sequence[str], form: str) -> None:
     _run(commands.values, kind, texts, form=form)
 
 
-@cli.command(epilog=_examples("noticeparse schema > bulletin.schema.json", statuses=False))
+@cli.command(epilog=_examples("noticeparse schema > bulletin.schema.json", statuses=None))
 def schema() -> None:
     """Write the JSON Schema of the output of parse.
 
@@ -225,7 +239,7 @@ def schema() -> None:
     epilog=_examples(
         "noticeparse explain position-minutes-out-of-range",
         "noticeparse explain --all",
-        statuses=False,
+        statuses=_EXPLAIN_STATUSES,
     )
 )
 @click.argument("codes", nargs=-1, metavar="[CODE]...")
@@ -258,11 +272,26 @@ def _status(arguments: Sequence[str] | None) -> int:
     try:
         result = cli.main(arguments, prog_name="noticeparse", standalone_mode=False)
     except click.ClickException as error:
-        error.show()
+        _show(error)
         return NOT_READ
     except (click.Abort, KeyboardInterrupt):
         say("noticeparse: interrupted")
         return _INTERRUPTED
     except (BrokenPipeError, ReaderGone):
         return READ
+    except OSError as error:
+        # Commands say themselves what cannot be written; a stream without a name is that of the
+        # help and the version.
+        if error.errno is None or error.filename is not None:
+            raise
+        silence(sys.stdout)
+        say(f"noticeparse: {STANDARD_OUTPUT}: {cannot_be_written(error)}")
+        return NOT_READ
     return result if isinstance(result, int) else READ
+
+
+def _show(error: click.ClickException) -> None:
+    try:
+        error.show()
+    except OSError:
+        silence(sys.stderr)

@@ -1,8 +1,8 @@
 """A fault found while reading, before it becomes a finding.
 
-Readers work on a piece of the repaired text and know nothing of the whole.  They return their value
-together with faults whose offsets count from the start of that piece; the pipeline turns each into
-a `Finding` with a span of the original text.
+Readers work on a piece of the repaired text and know nothing of the whole.  They return their
+value together with faults whose offsets count from the start of that piece; the pipeline turns
+each into a `Finding` with a span of the original text.
 """
 
 from __future__ import annotations

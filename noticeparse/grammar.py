@@ -1,8 +1,8 @@
 """Finds the grammar files and builds their parsers, once each.
 
 `grammars/` stands beside the package in a checkout or an editable install, and inside the package
-when installed from a wheel.  Callbacks run at parse time and keep no state, so one parser may serve
-several threads.
+when installed from a wheel.  Callbacks run at parse time and keep no state, so one parser may
+serve several threads.
 """
 
 from __future__ import annotations
@@ -38,12 +38,18 @@ def folder() -> Traversable:
 
 
 def source(name: str) -> str:
-    """The text of grammar file `name` (without its ending)."""
+    """The text of grammar file `name` (without its ending).
+
+    Raises FileNotFoundError.
+    """
     return (folder() / f"{name}.lark").read_text("utf-8")
 
 
 def from_folder(base: Any, path: str) -> tuple[str, str]:
-    """Lark import hook: grammar files are found by name in the one folder."""
+    """Lark import hook: grammar files are found by name in the one folder.
+
+    Raises FileNotFoundError.
+    """
     return path, (folder() / path).read_text("utf-8")
 
 
@@ -54,7 +60,10 @@ def build(
     callbacks: Transformer[Any, Any] | None = None,
     **options: Any,
 ) -> Lark:
-    """An LALR parser for grammar file `name`; `callbacks` are called rule by rule while parsing."""
+    """An LALR parser for grammar file `name`; `callbacks` are called rule by rule while parsing.
+
+    Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
+    """
     return Lark(
         source(name),
         parser="lalr",
@@ -87,7 +96,8 @@ class Scanner:
             key=lambda t: (-t.priority, -t.pattern.max_width, -len(t.pattern.value), t.name),
         )
         ignored = [t for t in terminals if t.name in lark.ignore_tokens]
-        self._blank = re.compile("|".join(t.pattern.to_regexp() for t in ignored))
+        # Without %ignore a pattern that matches nothing, not the empty one, which never gets on.
+        self._blank = re.compile("|".join(t.pattern.to_regexp() for t in ignored) or r"(?!)")
         self._pattern = re.compile(
             "|".join(
                 f"(?P<{t.name}>{t.pattern.to_regexp()})"
@@ -100,6 +110,8 @@ class Scanner:
         """Terminal name, start and end of every token between two offsets of a text.
 
         What the grammar ignores is passed over; it has a terminal for any other character.
+
+        Raises ValueError where it has not.
         """
         token_at, blank_at = self._pattern.match, self._blank.match
         at = start
@@ -117,5 +129,8 @@ class Scanner:
 
 
 def scanner(name: str) -> Scanner:
-    """A scanner over the terminals of grammar file `name`."""
+    """A scanner over the terminals of grammar file `name`.
+
+    Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
+    """
     return Scanner(Lark(source(name), parser=None, lexer="basic", import_paths=[from_folder]))

@@ -116,20 +116,21 @@ def _text_of(data: bytes) -> tuple[str, tuple[Fault, ...]]:
     _refuse_binary(data)
     try:
         return data.decode("utf-8"), ()
-    except UnicodeDecodeError:
-        return _declared(data) or _lossy(data, "utf-8", 0)
+    except UnicodeDecodeError as error:
+        return _declared(data) or _lossy(error, "utf-8", 0)
 
 
 def _marked(body: bytes, encoding: str, mark_length: int) -> tuple[str, tuple[Fault, ...]]:
     if encoding == "utf-8":
         _refuse_binary(body)
+    faults: tuple[Fault, ...] = ()
     try:
         text = body.decode(encoding)
-    except UnicodeDecodeError:
-        return _lossy(body, encoding, mark_length)
+    except UnicodeDecodeError as error:
+        text, faults = _lossy(error, encoding, mark_length)
     if encoding != "utf-8":
         _refuse_binary(text.encode("utf-8"))
-    return text, ()
+    return text, faults
 
 
 def _declared(data: bytes) -> tuple[str, tuple[Fault, ...]] | None:
@@ -161,18 +162,15 @@ def _known_encoding(name: str) -> str | None:
     return encoding
 
 
-def _lossy(body: bytes, encoding: str, mark_length: int) -> tuple[str, tuple[Fault, ...]]:
+def _lossy(
+    error: UnicodeDecodeError, encoding: str, mark_length: int
+) -> tuple[str, tuple[Fault, ...]]:
     """The text with U+FFFD for what is no character, and the fault that says where it begins."""
-    text = body.decode(encoding, "replace")
-    try:
-        body.decode(encoding)
-        return text, ()
-    except UnicodeDecodeError as error:
-        good = len(body[: error.start].decode(encoding))
-        first = error.start + mark_length
-    at = _repaired_offset(text, good)
-    written = "UTF-8" if encoding == "utf-8" else encoding.upper()
-    values = {"encoding": written, "offset": str(first)}
+    good = error.object[: error.start].decode(encoding)
+    # From the first lost character on; what stands before it has just been decoded.
+    text = good + error.object[error.start :].decode(encoding, "replace")
+    at = _repaired_offset(text, len(good))
+    values = {"encoding": encoding.upper(), "offset": str(error.start + mark_length)}
     return text, (Fault("text-not-utf8", at, at + 1, values),)
 
 

@@ -1,7 +1,7 @@
 """The whole way from text to bulletin, in order: repair, lines, layout, records, findings.
 
-Reads as the table of contents of the program.  Nothing is read from the clock or the machine: the same
-text gives the same bulletin.
+Reads as the table of contents of the program.  Nothing is read from the clock or the machine: the
+same text gives the same bulletin.
 """
 
 from __future__ import annotations
@@ -18,14 +18,14 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
-from noticeparse.layout.claims import unclaimed
+from noticeparse.layout.claims import unclaimed, unclaimed_heads
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.furniture import without_quote_marks
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
-from noticeparse.text import SURROGATE, is_control, repair, without_surrogates
+from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
 from noticeparse.version import VERSION
 
 # How many notices on either side are the surroundings of a notice.
@@ -51,7 +51,7 @@ def read_bulletin(
     context.year = edition.year if edition else None
 
     located = [Located(fault) for fault in faults]
-    located += [Located(fault) for fault in _character_faults(context, text)]
+    located += _character_faults(context, text)
     notices: list[Notice] = []
     lost = unclaimed(layout, lines, ignored)
     for index, draft in enumerate(layout.notices):
@@ -66,6 +66,7 @@ def read_bulletin(
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
     unread += [piece for prose in layout.loose for piece in prose.pieces]
+    unread += unclaimed_heads(layout, lines, ignored)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])
@@ -92,16 +93,27 @@ def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
     return [line for line in left if (line.start, line.end) not in hidden]
 
 
-def _character_faults(context: Context, text: str) -> list[Fault]:
-    """Half characters, and control characters that were left out."""
-    repaired = context.repaired
-    found: list[Fault] = []
+def _character_faults(context: Context, text: str) -> list[Located]:
+    """Half characters, and invisible characters that were left out."""
+    found: list[Located] = []
     surrogate = SURROGATE.search(text)
     if surrogate is not None:
-        found.append(Fault("text-surrogate", *_here(context, surrogate.start())))
-    control = next((r for r in repaired.repairs if is_control(repaired.given[r.start])), None)
-    if control is not None:
-        found.append(Fault("text-control-character", *_here(context, control.start)))
+        found.append(Located(Fault("text-surrogate", *_here(context, surrogate.start()))))
+    return found + hidden_characters(context)
+
+
+def hidden_characters(context: Context) -> list[Located]:
+    """Each place between two figures, where a person sees another figure, and the first other."""
+    found: list[Located] = []
+    is_told = False
+    for one in hidden_in(context.repaired):
+        fault = Fault("text-control-character", *_here(context, one.start))
+        if one.splits_figures:
+            span = context.lines.span(one.start - 1, one.end + 1)
+            found.append(Located(fault, severity="warning", span=span))
+        elif not is_told:
+            is_told = True
+            found.append(Located(fault))
     return found
 
 

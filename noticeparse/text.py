@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
+from collections.abc import Iterator
 from typing import NamedTuple
 
 _SAME_LENGTH = {
@@ -16,6 +17,7 @@ _SAME_LENGTH = {
     "'": "′’‘´`ʹʼ‛",
     '"': "″“”„‟«»〃ˮ",
     "-": "‐‑‒–—―−﹣－",
+    # A return that ends a line of its own is a line feed by then.
     " ": "\r\v\f\x1c\x1d\x1e\x1f\x85\xa0\u1680\u2028\u2029\u202f\u205f\u3000"
     + "".join(map(chr, range(0x2000, 0x200B))),
     ".": "․．",
@@ -61,9 +63,27 @@ for _char in _DAMAGED:
     _seen = "".join(map(_windows_1252, _char.encode()))
     _OTHER_LENGTH[_seen.translate(_TRANSLATION)] = _char.translate(_TRANSLATION)
 
-_INVISIBLE = "\u00ad\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff\x00-\x08\x0e-\x1b\x7f-\x84\x86-\x9f"
+_INVISIBLE = (
+    "\u00ad\u061c\u200b-\u200f\u202a-\u202e\u2060-\u2064\u2066-\u206f\ufeff"
+    "\x00-\x08\x0e-\x1b\x7f-\x84\x86-\x9f"
+)
+"""Controls, marks of writing direction, and what takes no width: all are left out."""
 
-_OTHER = re.compile("|".join([f"[{_INVISIBLE}]+", *map(re.escape, _OTHER_LENGTH)]))
+_HIDDEN = re.compile(f"[{_INVISIBLE}]+")
+
+
+def _through_invisible(seen: str) -> str:
+    """The pattern of a sequence that invisible characters may split, as if they were not there."""
+    return f"({f'[{_INVISIBLE}]*'.join(map(re.escape, seen))})"
+
+
+# One group for each sequence, none for invisible characters, which become nothing.
+_OTHER = re.compile("|".join([*map(_through_invisible, _OTHER_LENGTH), _HIDDEN.pattern]))
+_READ_INSTEAD = (*_OTHER_LENGTH.values(),)
+_UNSPLIT = re.compile("|".join(map(re.escape, _OTHER_LENGTH)))
+
+# The line end of old machines; before a line feed a return is part of that line's end.
+_LONE_RETURN = re.compile(r"\r(?!\r?\n)")
 
 SURROGATE = re.compile("[\ud800-\udfff]")
 """Half of a character that stands alone; read as U+FFFD."""
@@ -74,11 +94,6 @@ def without_surrogates(text: str) -> str:
     return SURROGATE.sub("\ufffd", text)
 
 
-def is_control(char: str) -> bool:
-    """Whether a character is a control character that is left out of the text read."""
-    return char < " " or "\x7f" <= char < "\xa0"
-
-
 # A middle dot is a decimal point between figures or behind a minute mark (`12'·34`, `2·5s`).
 _DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
 
@@ -87,7 +102,8 @@ _CUT_WORD = re.compile(r"(?<=[a-z])-[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80
 
 # Compounds of the trade keep their hyphen when the line breaks at it.
 _KEEPS_HYPHEN = re.compile(
-    r"(?:light|hand|port|starboard|safe|preferred|non|super|fog|day|top|sub|two|deep|ship|to)$"
+    r"\b(?:light|hand|port|starboard|safe|preferred|non|super|fog|day|top|sub|two|deep|ship|to)$",
+    re.I,
 )
 
 
@@ -142,14 +158,16 @@ class RepairedText:
 
 def repair(given: str) -> RepairedText:
     """The repaired text of `given` and the map back to it; takes linear time on any text."""
-    same_length = given.translate(_TRANSLATION)
+    same_length = _LONE_RETURN.sub("\n", given).translate(_TRANSLATION)
     repairs = [
-        Repair(match.start(), match.end(), _OTHER_LENGTH.get(match.group(), ""))
+        Repair(match.start(), match.end(), _READ_INSTEAD[match.lastindex - 1])
+        if match.lastindex
+        else Repair(match.start(), match.end(), "")
         for match in _OTHER.finditer(same_length)
     ]
     text = _replaced(same_length, repairs)
     text = _DECIMAL_DOT.sub(".", text)
-    cuts = [cut for match in _CUT_WORD.finditer(text) if (cut := _joined(text, match))]
+    cuts = [_joined(text, match) for match in _CUT_WORD.finditer(text)]
     if not cuts:
         return RepairedText(given, text, repairs)
     inner = RepairedText(same_length, text, repairs)
@@ -160,10 +178,30 @@ def repair(given: str) -> RepairedText:
     return RepairedText(given, _DECIMAL_DOT.sub(".", _replaced(same_length, both)), both)
 
 
-def _joined(text: str, match: re.Match[str]) -> Repair | None:
+def _joined(text: str, match: re.Match[str]) -> Repair:
     before = text[max(0, match.start() - 12) : match.start()]
     keeps = _KEEPS_HYPHEN.search(before)
     return Repair(match.start(), match.end(), "-" if keeps else "")
+
+
+class Hidden(NamedTuple):
+    """A stretch of the original text that holds invisible characters, which were left out."""
+
+    start: int
+    end: int
+    splits_figures: bool
+    """Whether a figure stands right before and right behind: a person may see another number."""
+
+
+def hidden_in(repaired: RepairedText) -> Iterator[Hidden]:
+    """Where invisible characters were left out, in text order, but for a mark at the start."""
+    given = repaired.given
+    for start, end, _ in repaired.repairs:
+        # The sequences of broken encodings hold controls of their own.
+        rest = _UNSPLIT.sub("", given[start:end].translate(_TRANSLATION))
+        if _HIDDEN.search(rest) and (start or rest != "\ufeff"):
+            around = given[start - 1 : start], given[end : end + 1]
+            yield Hidden(start, end, all(one.isnumeric() for one in around))
 
 
 def _without_overlap(repairs: list[Repair], moved: list[Repair]) -> list[Repair]:

@@ -17,6 +17,8 @@ Insert depth 8m 47°12'.34S., 123°45'.67W.
 """
 BAD = GOOD.replace("47°12'", "47°72'")
 
+POSITION = "47°12'.34S., 123°45'.67W."
+
 
 def invoke(*arguments: str, given: str | bytes | None = None) -> Result:
     """What a command answers, through click's runner; the data must be UTF-8."""

@@ -1,11 +1,17 @@
-"""Hypothesis profiles (few draws, many with `NOTICEPARSE_LAWS=full`) and `--update-golden`."""
+"""Hypothesis profiles, `--update-golden`, and two files that many tests read.
+
+The laws take few draws, many with `NOTICEPARSE_LAWS=full`.
+"""
 
 from __future__ import annotations
 
 import os
+from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
+
+from tests.command import BAD, GOOD
 
 _SLOW = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 
@@ -25,3 +31,19 @@ def pytest_addoption(parser: pytest.Parser) -> None:
         action="store_true",
         help="write the expected JSON of the corpus anew; read the change before it is committed",
     )
+
+
+@pytest.fixture
+def good(tmp_path: Path) -> str:
+    """The name of a file with a notice that reads without an error."""
+    path = tmp_path / "good.txt"
+    path.write_text(GOOD, "utf-8")
+    return str(path)
+
+
+@pytest.fixture
+def bad(tmp_path: Path) -> str:
+    """The name of a file whose notice has 72 minutes."""
+    path = tmp_path / "bad.txt"
+    path.write_text(BAD, "utf-8")
+    return str(path)

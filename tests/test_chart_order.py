@@ -9,7 +9,7 @@ from noticeparse.chart_order import Panel, order_by_chart
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.writers.charts_out import write_charts
-from tests.week import GOOD, OTHER, WEEK, notice
+from tests.week import LINE, OTHER_LINE, WEEK, notice
 
 
 @pytest.fixture(scope="module")
@@ -37,43 +37,43 @@ class TestCharts:
 
     def test_chain_comes_before_number(self) -> None:
         order = ids(
-            notice("2401/26", "802", "2450/26", GOOD)
-            + notice("2450/26", "802", "2440/26", GOOD)
-            + notice("2440/26", "802", "2300/26", GOOD)
-            + notice("2405/26", "802", "2299/26", GOOD)
+            notice("2401/26", "802", "2450/26", LINE)
+            + notice("2450/26", "802", "2440/26", LINE)
+            + notice("2440/26", "802", "2300/26", LINE)
+            + notice("2405/26", "802", "2299/26", LINE)
         )
         assert order == ["2405/26", "2440/26", "2450/26", "2401/26"]
 
     def test_years_before_numbers(self) -> None:
         order = ids(
-            notice("12/26", "802", "4000/25", GOOD) + notice("4100/25", "802", "3999/25", GOOD)
+            notice("12/26", "802", "4000/25", LINE) + notice("4100/25", "802", "3999/25", LINE)
         )
         assert order == ["4100/25", "12/26"]
 
     def test_temporary_and_preliminary_last(self) -> None:
         order = ids(
-            notice("11(T)/26", "802", "9/26", GOOD)
-            + notice("10(P)/26", "802", "9/26", GOOD)
-            + notice("30/26", "802", "9/26", GOOD)
+            notice("11(T)/26", "802", "9/26", LINE)
+            + notice("10(P)/26", "802", "9/26", LINE)
+            + notice("30/26", "802", "9/26", LINE)
         )
         assert order == ["30/26", "10(P)/26", "11(T)/26"]
 
     def test_circle_is_told(self) -> None:
         panels = chart_list(
-            ("a", notice("11/26", "802", "12/26", GOOD) + notice("12/26", "802", "11/26", GOOD))
+            ("a", notice("11/26", "802", "12/26", LINE) + notice("12/26", "802", "11/26", LINE))
         )
         assert [step.notice.id for step in panels[0].steps] == ["11/26", "12/26"]
         assert "settle the order by hand" in "".join(write_charts(panels))
 
     def test_charts_by_number(self) -> None:
         text = "".join(
-            notice(f"{n}/26", chart, "1/26", GOOD) for n, chart in ((10, "1001"), (11, "802"))
+            notice(f"{n}/26", chart, "1/26", LINE) for n, chart in ((10, "1001"), (11, "802"))
         )
         assert [panel.chart for panel in chart_list(("a", text))] == ["802", "1001"]
 
     def test_panels_apart_with_one_chain(self) -> None:
-        text = notice("10/26", "802 (plan A, Port Ellory)", "1/26", GOOD) + notice(
-            "11/26", "802", "10/26", GOOD
+        text = notice("10/26", "802 (plan A, Port Ellory)", "1/26", LINE) + notice(
+            "11/26", "802", "10/26", LINE
         )
         panels = chart_list(("a", text))
         assert [(panel.chart, bool(panel.panel)) for panel in panels] == [
@@ -84,8 +84,8 @@ class TestCharts:
         assert "Chart 802, plan A, Port Ellory\n" in "".join(write_charts(panels))
 
     def test_same_notice_in_two_inputs(self) -> None:
-        one = notice("10/26", "802", "1/26", GOOD)
-        two = notice("10/26", "802", "1/26", OTHER)
+        one = notice("10/26", "802", "1/26", LINE)
+        two = notice("10/26", "802", "1/26", OTHER_LINE)
         shown = "".join(write_charts(chart_list(("a", one), ("b", one), ("c", two))))
         assert [line.split(", ")[-1].split() for line in shown.splitlines()[2:]] == [
             ["the", "same", "as", "a:1", "b:1"],
@@ -93,11 +93,11 @@ class TestCharts:
         ]
 
     def test_no_chart_named(self) -> None:
-        shown = "".join(write_charts(chart_list(("a", GOOD))))
+        shown = "".join(write_charts(chart_list(("a", LINE))))
         assert shown == "No chart named\n  no number  1 action    a:1\n"
 
     def test_lost_words_are_counted(self) -> None:
-        bulletin = parse(notice("10/26", "802", "1/26", GOOD))
+        bulletin = parse(notice("10/26", "802", "1/26", LINE))
         head = bulletin.notices[0]
         lost = Finding(
             code="text-action-lost", severity="error", message="m", hint=None, span=None,
@@ -111,7 +111,7 @@ class TestCharts:
         assert "1 action, 1 not read" in "".join(write_charts([panel]))
 
     def test_many_notices_in_linear_time(self, week: Bulletin) -> None:
-        first = parse(notice("1/26", "802", "1/25", GOOD)).notices[0]
+        first = parse(notice("1/26", "802", "1/25", LINE)).notices[0]
         many = [first.model_copy(update={"number": n, "id": f"{n}/26"}) for n in range(3000)]
         (panel,) = order_by_chart([("a", week.model_copy(update={"notices": many}))])
         assert [step.notice.number for step in panel.steps] == [*range(3000)]

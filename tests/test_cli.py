@@ -1,4 +1,4 @@
-"""The command line, through click's runner and as a process of its own."""
+"""Commands that read notices, through click's runner and as a process of its own."""
 
 from __future__ import annotations
 
@@ -6,113 +6,20 @@ import json
 import os
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import islice
 from pathlib import Path
 
 import click
 import pytest
 
+from noticeparse import parse
 from noticeparse.caution import CAUTION
 from noticeparse.cli import cli
-from noticeparse.version import VERSION
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.finding import Finding
+from noticeparse.writers.json_out import write_json
 from tests.command import BAD, GOOD, invoke, process
-
-COMMANDS = ("parse", "check", "charts", "position", "light", "depth", "schema", "explain")
-POSITION = "47°12'.34S., 123°45'.67W."
-
-
-@pytest.fixture
-def good(tmp_path: Path) -> str:
-    path = tmp_path / "good.txt"
-    path.write_text(GOOD, "utf-8")
-    return str(path)
-
-
-@pytest.fixture
-def bad(tmp_path: Path) -> str:
-    path = tmp_path / "bad.txt"
-    path.write_text(BAD, "utf-8")
-    return str(path)
-
-
-class TestHelp:
-    """Help and version: told with examples, and at once."""
-
-    @pytest.mark.parametrize("command", COMMANDS)
-    @pytest.mark.parametrize("option", ["-h", "--help"])
-    def test_every_command_has_help_with_examples(self, command: str, option: str) -> None:
-        result = invoke(command, option)
-        assert result.exit_code == 0
-        assert "Examples:" in result.stdout
-        assert f"  noticeparse {command}" in result.stdout
-        assert not result.stderr
-
-    def test_all_commands_are_tried_here(self) -> None:
-        assert sorted(cli.commands) == sorted(COMMANDS)
-
-    def test_front_page(self) -> None:
-        shown = invoke("--help").stdout
-        assert "Exit status:" in shown
-        assert "An aid to a qualified officer only" in shown
-        assert "..." not in shown.replace("COMMAND [ARGS]...", "")
-
-    def test_version(self) -> None:
-        assert invoke("--version").stdout == f"noticeparse {VERSION}\n"
-
-    @pytest.mark.parametrize("arguments", [["--version"], ["--help"], ["parse", "--help"]])
-    def test_parser_is_not_loaded_for_it(self, arguments: Sequence[str]) -> None:
-        code = (
-            "import sys; from noticeparse.cli import main\n"
-            f"try: main({list(arguments)!r})\n"
-            "except SystemExit as e: assert e.code == 0, e.code\n"
-            "heavy = {'lark', 'pydantic', 'rich', 'dateutil'} & set(sys.modules)\n"
-            "assert not heavy, heavy"
-        )
-        ran = subprocess.run([sys.executable, "-c", code], capture_output=True, check=False)
-        assert ran.returncode == 0, ran.stderr.decode()
-
-    def test_reading_does_not_load_what_only_a_terminal_needs(self, good: str) -> None:
-        code = (
-            "import sys; from noticeparse.cli import main\n"
-            f"try: main(['parse', {good!r}])\n"
-            "except SystemExit as e: assert e.code == 0, e.code\n"
-            "heavy = {'rich', 'noticeparse.schema', 'difflib'} & set(sys.modules)\n"
-            "assert not heavy, heavy"
-        )
-        ran = subprocess.run([sys.executable, "-c", code], capture_output=True, check=False)
-        assert ran.returncode == 0, ran.stderr.decode()
-
-
-class TestUsage:
-    """What is not understood."""
-
-    @pytest.mark.parametrize(
-        "arguments",
-        [
-            [],
-            ["no-such-command"],
-            ["parse", "--no-such-option"],
-            ["parse", "--format", "no-such-format"],
-            ["parse", "--format", "jsonl", "--indent"],
-            ["parse", "-", "-"],
-            ["position"],
-            ["position", "--fromat", "json", POSITION],
-            ["depth", "-x", "8m"],
-            ["explain"],
-            ["explain", "--all", "depth-minus"],
-        ],
-        ids=" ".join,
-    )
-    def test_wrong_usage_is_2(self, arguments: Sequence[str]) -> None:
-        result = invoke(*arguments)
-        assert result.exit_code == 2
-        assert not result.stdout
-        assert "Usage:" in result.stderr
-
-    def test_wrong_usage_of_a_process(self) -> None:
-        ran = process("parse", "--no-such-option")
-        assert (ran.returncode, ran.stdout) == (2, b"")
-        assert b"No such option" in ran.stderr
 
 
 class TestParse:
@@ -195,6 +102,45 @@ class TestParse:
         result = invoke("parse", good, "--out", str(out))
         assert (result.exit_code, result.stdout) == (0, "")
         assert out.read_bytes() == invoke("parse", good).stdout_bytes
+        assert [*tmp_path.iterdir()] == [Path(good), out]
+
+    def test_out_in_place_of_a_file(self, good: str, tmp_path: Path) -> None:
+        out, link = tmp_path / "out.json", tmp_path / "link.json"
+        out.write_text("old", "utf-8")
+        out.chmod(0o600)
+        link.symlink_to(out)
+        assert invoke("parse", good, "--out", str(link)).exit_code == 0
+        assert link.is_symlink()
+        assert json.loads(out.read_text("utf-8"))["source"]["name"] == good
+        assert out.stat().st_mode & 0o777 == 0o600
+
+    def test_out_dash_is_standard_output(self, good: str) -> None:
+        assert invoke("parse", good, "--out", "-").stdout == invoke("parse", good).stdout
+
+    def test_out_is_whole_or_not_at_all(
+        self, good: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    ) -> None:
+        out = tmp_path / "out.json"
+        out.write_text("old", "utf-8")
+
+        def write_one_and_fail(bulletins: Iterable[Bulletin]) -> Iterator[str]:
+            yield from write_json(islice(bulletins, 1))
+            raise KeyboardInterrupt
+
+        monkeypatch.setattr("noticeparse.writers.json_out.write_indented", write_one_and_fail)
+        with pytest.raises(click.exceptions.Abort):
+            cli.main(["parse", "--indent", good, good, "--out", str(out)], standalone_mode=False)
+        assert out.read_text("utf-8") == "old"
+        assert sorted(tmp_path.iterdir()) == [Path(good), out]
+
+    @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no full device")
+    def test_out_to_a_device(self, good: str) -> None:
+        result = invoke("parse", good, "--out", "/dev/full")
+        assert result.exit_code == 2
+        assert (
+            result.stderr == "noticeparse: /dev/full: cannot be written: No space left on device\n"
+        )
+        assert Path("/dev/full").is_char_device()
 
     def test_out_is_made_only_for_data(self, tmp_path: Path) -> None:
         out = tmp_path / "out.json"
@@ -205,6 +151,17 @@ class TestParse:
         result = invoke("parse", good, "--out", good)
         assert result.exit_code == 2
         assert "give the output another name" in result.stderr
+        assert Path(good).read_text("utf-8") == GOOD
+
+    @pytest.mark.parametrize("dash", ["", "-"])
+    def test_out_spares_the_input_of_the_shell(self, good: str, dash: str) -> None:
+        with open(good, "rb") as given:
+            ran = subprocess.run(
+                [sys.executable, "-m", "noticeparse", "parse", "--out", good, *dash],
+                stdin=given, capture_output=True, check=False, timeout=60,
+            )  # fmt: skip
+        assert ran.returncode == 2
+        assert b"give the output another name" in ran.stderr
         assert Path(good).read_text("utf-8") == GOOD
 
     def test_out_that_cannot_be_written(self, good: str, tmp_path: Path) -> None:
@@ -258,18 +215,21 @@ class TestCheck:
         head = f"{bad}:3:17: error position-minutes-out-of-range: `47°72'.34S.`: 72.34 minutes"
         assert head in result.stdout
         assert "  hint: look for a digit slip and ask the issuer\n" in result.stdout
-        counts, caution = result.stderr.splitlines()
+        assert result.stdout.endswith(f"\n\n{CAUTION}\n")
+        (counts,) = result.stderr.splitlines()
         assert counts.startswith("1 notice, 1 action; 1 error, ")
-        assert caution == CAUTION
 
-    def test_no_error_is_0(self, good: str) -> None:
-        assert invoke("check", good).exit_code == 0
+    def test_no_finding_is_0(self, good: str) -> None:
+        result = invoke("check", good)
+        assert (result.exit_code, result.stdout) == (0, f"{CAUTION}\n")
+        assert result.stderr == "1 notice, 1 action; 0 errors, 0 warnings, 0 infos\n"
 
     def test_one_line(self, good: str, bad: str) -> None:
         result = invoke("check", "--one-line", bad, good, "-", given=BAD)
         assert result.exit_code == 1
         errors = [line for line in result.stdout.splitlines() if " error " in line]
         assert [line.split(": ")[0] for line in errors] == [f"{bad}:3:17", "<stdin>:3:17"]
+        assert result.stdout.endswith(f"\n\n{CAUTION}\n")
         assert result.stderr.startswith("3 notices, 3 actions; 2 errors, ")
 
 
@@ -289,19 +249,47 @@ class TestCharts:
         result = invoke("charts", bad)
         assert result.exit_code == 1
         assert "1 action, 1 not usable" in result.stdout
+        assert result.stderr == ""
+
+    def test_error_outside_any_notice(self, good: str, monkeypatch: pytest.MonkeyPatch) -> None:
+        bulletin = parse(GOOD)
+        lost = [
+            Finding(
+                code="text-garbled", severity=severity, message="m", hint=None, span=None,
+                notice=None, chart=None, paths=paths,
+            )
+            for severity, paths in (
+                ("error", []), ("error", []), ("warning", []), ("error", ["/notices/0"]),
+            )
+        ]  # fmt: skip
+        changed = bulletin.model_copy(update={"findings": lost})
+        monkeypatch.setattr("noticeparse.console.session.read_bulletin", lambda *_, **__: changed)
+        result = invoke("charts", good)
+        assert result.exit_code == 1
+        assert result.stderr == (
+            "2 errors outside any notice; `noticeparse check` shows what to look at\n"
+        )
+
+    def test_number_twice_is_1(self, good: str) -> None:
+        result = invoke("charts", good, good)
+        assert result.exit_code == 1
+        assert f"the same as {good}:1" in result.stdout
+        assert result.stderr == (
+            "a notice stands twice or the order runs in a circle; settle it by hand\n"
+        )
+
+    def test_circle_is_1(self) -> None:
+        other = GOOD.replace("2310", "2417").replace("2417/26 ", "2310/26 ", 1)
+        result = invoke("charts", given=f"{GOOD}\n{other}")
+        assert "name each other as the previous" in result.stdout
+        assert result.exit_code == 1
 
     def test_none(self) -> None:
         result = invoke("charts", given="Fair winds to all.\n")
         assert (result.exit_code, result.stdout) == (0, "")
         assert result.stderr == "no chart is named\n"
 
-
-def test_entry_point_is_declared() -> None:
-    from importlib.metadata import entry_points
-
-    (found,) = [one for one in entry_points(group="console_scripts") if one.name == "noticeparse"]
-    assert found.value == "noticeparse.cli:main"
-
-
-def test_group_is_a_click_command() -> None:
-    assert isinstance(cli, click.Group)
+    def test_none_where_nothing_could_be_read(self, tmp_path: Path) -> None:
+        result = invoke("charts", str(tmp_path / "none"))
+        assert (result.exit_code, result.stdout) == (2, "")
+        assert "no chart" not in result.stderr

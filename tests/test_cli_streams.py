@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import os
+import signal
 import subprocess
 import sys
 from collections.abc import Sequence
@@ -11,21 +12,7 @@ from pathlib import Path
 
 import pytest
 
-from tests.command import BAD, GOOD
-
-
-@pytest.fixture
-def good(tmp_path: Path) -> str:
-    path = tmp_path / "good.txt"
-    path.write_text(GOOD, "utf-8")
-    return str(path)
-
-
-@pytest.fixture
-def bad(tmp_path: Path) -> str:
-    path = tmp_path / "bad.txt"
-    path.write_text(BAD, "utf-8")
-    return str(path)
+from tests.command import GOOD
 
 
 @pytest.mark.skipif(sys.platform == "win32", reason="pipes of the shell")
@@ -77,6 +64,16 @@ class TestStreams:
         assert ran.stderr.count("\n") == 1
         assert "cannot be written" in ran.stderr
 
+    @pytest.mark.skipif(not Path("/dev/full").exists(), reason="no full device")
+    @pytest.mark.parametrize("line", ["np --help", "np parse --help", "np --version"])
+    def test_full_disk_for_help(self, line: str) -> None:
+        ran = self.shell(f"{line} > /dev/full")
+        assert ran.returncode == 2
+        assert ran.stderr == (
+            "noticeparse: standard output: cannot be written: No space left on device\n"
+        )
+        assert self.shell("np parse --no-such-option 2> /dev/full").returncode == 2
+
     def test_closed_streams(self, good: str) -> None:
         out = self.shell('np parse "$1" >&-', good)
         assert out.returncode == 2
@@ -92,6 +89,8 @@ class TestStreams:
             stdin=subprocess.PIPE,
             stdout=subprocess.PIPE,
             stderr=subprocess.PIPE,
+            # A job in the background of a shell hands down that interrupts are ignored.
+            preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
         )
         assert started.stdin is not None
         # Wait until it reads: then the pipe has been emptied.
@@ -103,19 +102,26 @@ class TestStreams:
         assert said.strip() == b"noticeparse: interrupted"
 
 
-def on_terminal(arguments: Sequence[str], *, out: int | None) -> tuple[int, str]:
-    """The status, and what a terminal shows: standard error, and the data where `out` is None."""
+def on_terminal(
+    arguments: Sequence[str], *, out: int | None, typed: str | None = None
+) -> tuple[int, str]:
+    """The status, and what a terminal shows: standard error, and the data where `out` is None.
+
+    What is `typed` comes from the terminal, else standard input holds nothing.
+    """
     import pty
 
     ours, theirs = pty.openpty()
     started = subprocess.Popen(
         [sys.executable, "-m", "noticeparse", *arguments],
-        stdin=subprocess.DEVNULL,
+        stdin=subprocess.DEVNULL if typed is None else theirs,
         stdout=theirs if out is None else out,
         stderr=theirs,
         env={**os.environ, "TERM": "xterm"},
     )
     os.close(theirs)
+    if typed is not None:
+        os.write(ours, typed.encode() + b"\x04")
     shown = b""
     try:
         while piece := os.read(ours, 65536):
@@ -150,6 +156,17 @@ class TestTerminal:
         assert status == 0
         assert "reading" not in shown
         assert [json.loads(line)["schema_version"] for line in shown.splitlines()] == ["1", "1"]
+
+    def test_reading_from_the_terminal_is_told(self) -> None:
+        status, shown = on_terminal(["parse"], out=subprocess.DEVNULL, typed=GOOD)
+        assert status == 0
+        assert "Reading from the terminal; end with Ctrl-D" in shown
+
+    def test_it_is_told_only_when_reading_begins(self) -> None:
+        wrong = ["parse", "--format", "jsonl", "--indent"]
+        status, shown = on_terminal(wrong, out=subprocess.DEVNULL, typed="")
+        assert status == 2
+        assert "Reading" not in shown
 
     def test_messages_pass_the_bar(self, good: str, tmp_path: Path) -> None:
         pytest.importorskip("rich")

@@ -3,15 +3,14 @@
 from __future__ import annotations
 
 import json
+import re
 import sys
 from collections.abc import Sequence
 
 import pytest
 
 from noticeparse.caution import CAUTION
-from tests.command import invoke, process
-
-POSITION = "47°12'.34S., 123°45'.67W."
+from tests.command import POSITION, invoke, process
 
 
 class TestValues:
@@ -20,11 +19,21 @@ class TestValues:
     def test_text(self) -> None:
         result = invoke("position", POSITION, "47 12 S 123 45 W")
         assert result.exit_code == 0
-        first, second = result.stdout.split("\n\n")
+        first, second, caution = result.stdout.split("\n\n")
         assert first.splitlines()[0] == POSITION
         assert "47° 12.34' S" in first
         assert "47° 12' S" in second
-        assert result.stderr == f"{CAUTION}\n"
+        assert caution == f"{CAUTION}\n"
+        assert result.stderr == ""
+
+    def test_empty_text(self) -> None:
+        result = invoke("light", "", "Fl.R.5s", " ")
+        assert result.exit_code == 1
+        assert result.stderr == "the text is empty\n" * 2
+        assert result.stdout.startswith("Fl.R.5s\n")
+
+    def test_no_caution_where_nothing_was_read(self) -> None:
+        assert invoke("depth", "no depth").stdout == ""
 
     @pytest.mark.parametrize(
         ("command", "texts", "keys"),
@@ -95,11 +104,14 @@ class TestSchemaAndCatalogue:
         result = invoke("explain", "Depth-Minus")
         assert result.exit_code == 0
         assert result.stdout.startswith("depth-minus (error)\n  message  ")
-        assert result.stderr == f"{CAUTION}\n"
+        assert result.stdout.endswith(f"\n\n{CAUTION}\n")
+        assert result.stderr == ""
 
     def test_explain_all(self) -> None:
         result = invoke("explain", "--all")
-        codes = [line.split()[0] for line in result.stdout.splitlines() if line[:1].strip()]
+        *entries, caution = result.stdout.splitlines()
+        assert caution == CAUTION
+        codes = [line.split()[0] for line in entries if line[:1].strip()]
         assert codes == sorted(codes)
         assert "text-not-utf8" in codes
 
@@ -108,3 +120,7 @@ class TestSchemaAndCatalogue:
         assert result.exit_code == 2
         assert not result.stdout
         assert "is it depth-minus" in result.stderr
+
+    def test_explain_tells_like_codes(self) -> None:
+        said = invoke("explain", "depth-minus", "position-minute").stderr
+        assert re.search(r"; is it [a-z-]+, [a-z-]+ or [a-z-]+\?\n$", said)

@@ -125,6 +125,11 @@ REFUSED = [
     ("a picture", b"\x89PNG\r\n\x1a\n" + bytes(range(256)) * 4, "not a text file"),
     ("all bytes", bytes(range(256)) * 8, "not a text file"),
     ("controls behind a mark", b"\xff\xfe" + "\x01\x02\x03\x04".encode("utf-16-le"), "not a text"),
+    (
+        "binary with a mark, half of a character at its end",
+        b"\xff\xfe" + b"\x01\x00" * 40 + b"\x00",
+        "not a text",
+    ),
     ("PDF", b"%PDF-1.7\n1 0 obj\n", "PDF"),
     ("RTF", b"{\\rtf1\\ansi notice}", "RTF"),
     ("zip", b"PK\x03\x04abc", "zip"),

@@ -13,7 +13,7 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.schema import DIALECT, bulletin_schema
 from noticeparse.schema_words import all_words
 from noticeparse.writers.json_out import write_json
-from tests.week import GOOD, WEEK
+from tests.week import LINE, WEEK
 
 
 @pytest.fixture(scope="module")
@@ -53,7 +53,7 @@ class TestSchema:
         schema = bulletin_schema()
         jsonschema_rs.meta.validate(schema)
         validator = jsonschema_rs.validator_for(schema)
-        for bulletin in (week, parse(""), parse(f"Chart 802\n{GOOD}\njunk at 9m\n")):
+        for bulletin in (week, parse(""), parse(f"Chart 802\n{LINE}\njunk at 9m\n")):
             record = json.loads("".join(write_json([bulletin])))
             assert not [str(error) for error in validator.iter_errors(record)]
             record["findings"] = [{"code": "no-such-code"}]

@@ -5,11 +5,21 @@ The tables list the characters that notices are seen with; they are not taken fr
 
 from __future__ import annotations
 
+import re
 import unicodedata
+from collections.abc import Callable
 
 import pytest
 
-from noticeparse.text import repair
+from noticeparse import (
+    NoticeParseError,
+    find_positions,
+    parse,
+    parse_depth,
+    parse_light,
+    parse_position,
+)
+from noticeparse.text import hidden_in, repair
 
 AS_ONE = {
     "degree": ("°", "\u00ba \u02da"),
@@ -25,18 +35,20 @@ AS_ONE = {
 SPACES = (
     "\u00a0 no-break", "\u2002 en", "\u2003 em", "\u2007 figure", "\u2008 punctuation",
     "\u2009 thin", "\u200a hair", "\u202f narrow no-break", "\u205f mathematical",
-    "\u3000 ideographic", "\u2028 line separator", "\u2029 paragraph separator", "\r return",
+    "\u3000 ideographic", "\u2028 line separator", "\u2029 paragraph separator",
     "\f form feed", "\v vertical tab", "\x85 next line",
 )  # fmt: skip
 
 INVISIBLE = (
-    "\u00ad soft hyphen", "\u200b zero-width space", "\u200c non-joiner", "\u200d joiner",
+    "\u00ad soft hyphen", "\u061c Arabic letter", "\u202e override", "\u2066 isolate",
+    "\u200b zero-width space", "\u200c non-joiner", "\u200d joiner",
     "\u200e left-to-right", "\u2060 word joiner", "\ufeff byte order mark", "\x00 null",
     "\x07 bell", "\x1b escape", "\x7f delete", "\x9f last of C1",
 )  # fmt: skip
 
 LIGATURES = {
     "ﬀ": "ff", "ﬁ": "fi", "ﬂ": "fl", "ﬃ": "ffi", "ﬄ": "ffl", "ﬅ": "st", "ﬆ": "st",
+    "‴": "'''",
 }  # fmt: skip
 
 KEPT = "₀₁₂₃₄₅₆₇₈₉⁰¹²³⁴⁵⁶⁷⁸⁹½¼¾⅓⅔⅛⅜⅝⅞éøñ\tA\n"
@@ -57,6 +69,11 @@ CUT_WORDS = {
     "compound": ("starboard-hand light-\nbuoy", "starboard-hand light-buoy"),
     "hand": ("port-\nhand buoy", "port-hand buoy"),
     "word that begins like a compound": ("star-\nboard", "starboard"),
+    "word that ends like a compound": ("import-\nant notice", "important notice"),
+    "longer word that ends like one": ("ramshackle-nightlight-\ning", "ramshackle-nightlighting"),
+    "capital compound": ("Port-\nhand buoy", "Port-hand buoy"),
+    "second part of a compound": ("north-port-\nhand", "north-port-hand"),
+    "return of its own": ("danger-\rous wreck", "dangerous wreck"),
     "figures": ("47-\n12.34S", "47-\n12.34S"),
     "capital": ("INT-\nERIM", "INT-\nERIM"),
     "dash between blanks": ("Ellory -\nnorth pier", "Ellory -\nnorth pier"),
@@ -92,8 +109,12 @@ def leads_back(given: str) -> None:
     for at, char in enumerate(read.text):
         assert offsets[at] < ends[at + 1]
         if offsets[at] not in replaced:
-            assert repair(given[offsets[at]]).text == char or (
-                char == "." and given[offsets[at]] in "·•∙⋅"
+            seen = given[offsets[at]]
+            # A dot and a return are read by what stands beside them.
+            assert (
+                repair(seen).text == char
+                or (char == "." and seen in "·•∙⋅")
+                or (char == " " and seen == "\r")
             )
 
 
@@ -161,8 +182,73 @@ def _windows_1252(byte: int) -> str:
         return chr(byte)
 
 
+@pytest.mark.parametrize("hidden", ["\x1b", "\u200b", "\u202e\x9d"])
+@pytest.mark.parametrize("seen", ["Â·", "â€\x9d", "â€³"])
+def test_broken_encoding_is_found_through_invisible_characters(seen: str, hidden: str) -> None:
+    given = "8" + hidden.join(seen) + "5"
+    assert repair(given).text == repair(f"8{seen}5").text
+    leads_back(given)
+
+
+HIDDEN = [
+    ("none", "8.6m", []),
+    ("direction between figures", "8\u202e6m", [(1, 2, True)]),
+    ("no width between figures", "8\u200b\u200c₆", [(1, 3, True)]),
+    ("between the halves of a dot", "8Â\x1b·6", [(1, 4, True)]),
+    ("between letters", "bu\u00adoy", [(2, 3, False)]),
+    ("behind a figure", "8\u200b m", [(1, 2, False)]),
+    ("before a figure", "m \x078", [(2, 3, False)]),
+    ("behind the last figure", "86\u200b", [(2, 3, False)]),
+    ("mark at the start", "\ufeff8", []),
+    ("more than a mark at the start", "\ufeff\u202e8", [(0, 2, False)]),
+    ("control of a broken encoding", "8â€\x9d6", []),
+    ("ligature", "8ﬁ6", []),
+]
+
+
+@pytest.mark.parametrize(
+    ("given", "places"), [case[1:] for case in HIDDEN], ids=[case[0] for case in HIDDEN]
+)
+def test_invisible_characters_are_told(given: str, places: list[tuple[int, int, bool]]) -> None:
+    assert [tuple(one) for one in hidden_in(repair(given))] == places
+
+
+def test_invisible_characters_between_figures_are_a_warning() -> None:
+    given = "Insert depth 8\u202e6m, bu\u200boy, 7\u200b2\u200b1 ab\u200bc"
+    told = [
+        (given[one.span.start : one.span.end], one.severity)
+        for one in parse(given).findings
+        if one.code == "text-control-character" and one.span
+    ]
+    assert told == [
+        ("8\u202e6", "warning"), ("o", "info"), ("7\u200b2", "warning"), ("2\u200b1", "warning"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("read", [parse_depth, parse_light, parse_position])
+def test_value_with_a_split_figure_is_refused(read: Callable[[str], object]) -> None:
+    good = {
+        parse_depth: "18m", parse_light: "Fl.15s", parse_position: "47°12'.34S., 123°45'.67W."
+    }[read]  # fmt: skip
+    read(good)
+    at = re.search("[0-9][0-9]", good)
+    assert at is not None
+    with pytest.raises(NoticeParseError) as caught:
+        read(f"{good[: at.start() + 1]}\u202e{good[at.start() + 1 :]}")
+    assert caught.value.finding.severity == "warning"
+
+
+def test_position_with_a_split_figure_is_left_out() -> None:
+    good = "47°12'.34S., 123°45'.67W."
+    split = good.replace("12", "1\u200b2")
+    text = f"at {good} and {split} and \u200b{good}, 1\u200b1"
+    assert [one.span.start for one in find_positions(text)] == [3, text.rindex("47")]
+
+
 def test_line_ends() -> None:
-    assert repair("a\r\nb\nc\rd").text == "a \nb\nc d"
+    assert repair("a\r\nb\nc\rd").text == "a \nb\nc\nd"
+    assert repair("a\r\r\nb\r\rc\r").text == "a  \nb\n\nc\n"
+    assert [repair("a\rb").original(at) for at in range(4)] == [0, 1, 2, 3]
 
 
 def test_lone_surrogate_is_a_replacement_character() -> None:

@@ -19,7 +19,7 @@ from noticeparse.writers.json_out import write_indented, write_json
 from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.quoting import pointed_at, visible
 from noticeparse.writers.values_out import write_value
-from tests.week import BAD, GOOD, WEEK, notice
+from tests.week import FAULTY_LINE, LINE, WEEK, notice
 
 
 @pytest.fixture(scope="module")
@@ -81,7 +81,7 @@ class TestLines:
                     resolve(record, path)
 
     def test_path_of_the_notice_itself_is_empty(self) -> None:
-        (line, _) = write_lines([parse(f"Chart 802\n{GOOD}\n")])
+        (line, _) = write_lines([parse(f"Chart 802\n{LINE}\n")])
         found = {one["code"]: one["paths"] for one in json.loads(line)["findings"]}
         assert found["notice-head-missing"] == [""]
 
@@ -103,7 +103,7 @@ class TestFindings:
     """Findings for a person."""
 
     def test_whole_finding(self) -> None:
-        text = notice("2417/26", "802", "2310/26", BAD)
+        text = notice("2417/26", "802", "2310/26", FAULTY_LINE)
         shown = "".join(write_findings(parse(text), text, "w.txt"))
         assert (
             "w.txt:3:17: error position-minutes-out-of-range: "

@@ -9,13 +9,13 @@ def notice(number: str, chart: str, previous: str, *lines: str) -> str:
     return f"{head}Chart {chart} [previous update {previous}]\n" + "\n".join(lines) + "\n\n"
 
 
-GOOD = "Insert depth 8m 47°12'.34S., 123°45'.67W."
-OTHER = "Insert depth 9m 47°12'.34S., 123°45'.67W."
-BAD = "Delete depth 4m 47°72'.34S., 123°45'.67W."
+LINE = "Insert depth 8m 47°12'.34S., 123°45'.67W."
+OTHER_LINE = "Insert depth 9m 47°12'.34S., 123°45'.67W."
+FAULTY_LINE = "Delete depth 4m 47°72'.34S., 123°45'.67W."
 
 WEEK = (
     notice("2431(T)/26", "802", "2417/26", "Delete depth 7m 47°13'.00S., 123°45'.00W.")
     + notice("2420/26", "802", "2417/26", "Insert depth 6m 47°14'.00S., 123°45'.00W.")
-    + notice("2417/26", "802", "2310/26", GOOD, BAD)
-    + notice("2425/26", "95", "2311/26", GOOD)
+    + notice("2417/26", "802", "2310/26", LINE, FAULTY_LINE)
+    + notice("2425/26", "95", "2311/26", LINE)
 )

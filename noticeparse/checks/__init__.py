@@ -1,7 +1,7 @@
 """Checks: records in, faults out, records untouched, in one ordered list.
 
-Each check is a plain function over one notice.  It reports what is readable but suspicious; what could
-not be read was reported where it was read.
+Each check is a plain function over one notice.  It reports what is readable but suspicious; what
+could not be read was reported where it was read.
 """
 
 from __future__ import annotations

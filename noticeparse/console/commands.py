@@ -8,11 +8,14 @@ from __future__ import annotations
 
 import json
 import os
+import sys
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
+from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.intake import STANDARD_INPUT, as_text
 
 if TYPE_CHECKING:
     from noticeparse.console.session import Session
@@ -21,14 +24,18 @@ if TYPE_CHECKING:
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
 
+_STANDARD_OUTPUT_NAME = "-"
+_WHAT_TO_DO = "`noticeparse check` shows what to look at"
+
 
 def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
-    """Write the bulletins of `files` in a format, to the file `out` where one is given."""
+    """Write the bulletins of `files` in a format, to the file `out` where one is named."""
     from noticeparse.console.session import Session
     from noticeparse.writers import find_writer
     from noticeparse.writers.json_out import write_indented
 
-    if out is not None and any(_is_same_file(out, file) for file in files):
+    out = None if out == _STANDARD_OUTPUT_NAME else out
+    if out is not None and any(_is_same_file(out, file) for file in files or [STANDARD_INPUT]):
         say(f"noticeparse: {out}: is an input too; give the output another name")
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
@@ -46,20 +53,21 @@ def _bulletins(session: Session) -> Iterator[Bulletin]:
         errors = count_errors(reading.bulletin.findings)
         yield reading.bulletin
         if errors:
-            words = f"{counted(errors, 'error')}; `noticeparse check` shows what to look at"
-            session.say(f"noticeparse: {reading.label}: {words}")
+            words = counted(errors, "error")
+            session.say(f"noticeparse: {reading.label}: {words}; {_WHAT_TO_DO}")
 
 
 def _is_same_file(out: str, file: str) -> bool:
+    """Whether an output is an input, which may come in by `<` as well."""
     try:
-        return os.path.isfile(out) and os.path.samefile(out, file)
-    except (OSError, ValueError):
+        status = os.fstat(sys.stdin.fileno()) if file == STANDARD_INPUT else os.stat(file)
+        return os.path.isfile(out) and os.path.samestat(os.stat(out), status)
+    except (AttributeError, OSError, ValueError):
         return False
 
 
 def check(files: Sequence[str], *, on_one_line: bool) -> int:
     """Write the findings of `files`, and their counts to standard error."""
-    from noticeparse.caution import CAUTION
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
@@ -68,26 +76,34 @@ def check(files: Sequence[str], *, on_one_line: bool) -> int:
     tally = Tally()
 
     def pieces() -> Iterator[str]:
+        is_any_read = False
         for label, text, bulletin in session.readings():
+            is_any_read = True
             tally.add(bulletin)
             if on_one_line:
                 yield from write_headlines(bulletin, label)
             else:
                 yield from write_findings(bulletin, text, label)
+        # Also where there is no finding, since that is no proof that the notice is right.
+        if is_any_read:
+            yield _caution(is_first=tally.is_without_findings)
 
     if _write(outlet, pieces()):
         say(tally.line())
-        say(CAUTION)
     return session.status
+
+
+def _caution(*, is_first: bool = False) -> str:
+    """The last line of every output for a person, which may be carried away from its messages."""
+    return f"{CAUTION}\n" if is_first else f"\n{CAUTION}\n"
 
 
 def charts(files: Sequence[str]) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
-    from noticeparse.caution import CAUTION
-    from noticeparse.chart_order import order_by_chart
+    from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.session import Session
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import counted
+    from noticeparse.writers.findings_out import count_errors, counted
 
     outlet = Outlet()
     session = Session(files, is_watched=outlet.is_terminal())
@@ -96,31 +112,26 @@ def charts(files: Sequence[str]) -> int:
     def labelled() -> Iterator[tuple[str, Bulletin]]:
         nonlocal errors_elsewhere
         for label, _, bulletin in session.readings():
-            errors_elsewhere += _errors_outside_notices(bulletin)
+            errors_elsewhere += count_errors(one for one in bulletin.findings if not one.paths)
             yield label, bulletin
 
     panels = order_by_chart(labelled())
-    # The caution goes with the list, which may be printed and carried away from its messages.
-    pieces = [*write_charts(panels), f"\n{CAUTION}\n"] if panels else []
-    if not _write(outlet, pieces):
-        return session.status
-    if not panels and session.status != NOT_READ:
+    status = session.status if is_settled(panels) else max(session.status, WITH_ERRORS)
+    if not _write(outlet, [*write_charts(panels), _caution()] if panels else []):
+        return status
+    if not panels and status != NOT_READ:
         say("no chart is named")
+    if not is_settled(panels):
+        say("a notice stands twice or the order runs in a circle; settle it by hand")
     if errors_elsewhere:
         words = counted(errors_elsewhere, "error")
-        say(f"{words} outside any notice; `noticeparse check` shows what to look at")
-    return session.status
-
-
-def _errors_outside_notices(bulletin: Bulletin) -> int:
-    return sum(one.severity == "error" and not one.paths for one in bulletin.findings)
+        say(f"{words} outside any notice; {_WHAT_TO_DO}")
+    return status
 
 
 def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     """Write each text of `texts`, read as a position, a light or a depth."""
-    from noticeparse.caution import CAUTION
     from noticeparse.errors import NoticeParseError
-    from noticeparse.intake import as_text
     from noticeparse.writers.values_out import write_refusal, write_value
 
     read = _reader(kind)
@@ -140,8 +151,8 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
         if not _write(outlet, [blank + piece]):
             return status
         blank = "\n" if form == "text" else ""
-    if form == "text":
-        say(CAUTION)
+    if blank:
+        _write(outlet, [_caution()])
     return status
 
 
@@ -173,7 +184,6 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
     import difflib
 
     from noticeparse.catalogue import ENTRIES
-    from noticeparse.caution import CAUTION
     from noticeparse.writers.catalogue_out import write_entries
     from noticeparse.writers.quoting import visible
 
@@ -183,12 +193,17 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
         if code not in ENTRIES:
             status = NOT_READ
             near = difflib.get_close_matches(code, ENTRIES, n=3)
-            like = f"; is it {' or '.join(near)}?" if near else ""
+            like = f"; is it {_either(near)}?" if near else ""
             say(f"noticeparse: no finding has the code `{visible(code)}`{like}")
     known = [ENTRIES[code] for code in wanted if code in ENTRIES]
-    if _write(Outlet(), write_entries(known)) and known:
-        say(CAUTION)
+    _write(Outlet(), [*write_entries(known), _caution()] if known else [])
     return status
+
+
+def _either(words: Sequence[str]) -> str:
+    """`A`, `A or B`, `A, B or C`."""
+    *most, last = words
+    return f"{', '.join(most)} or {last}" if most else last
 
 
 def _write(outlet: Outlet, pieces: Iterable[str]) -> bool:

@@ -5,6 +5,7 @@ What cannot be read is said on standard error and does not keep the others from 
 
 from __future__ import annotations
 
+import sys
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
@@ -13,6 +14,7 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.writers.findings_out import count_errors
 from noticeparse.writers.quoting import visible
 
 
@@ -52,6 +54,8 @@ class Session:
         self._progress.say(line)
 
     def _read(self, file: str) -> Reading:
+        if file == STANDARD_INPUT and sys.stdin is not None and sys.stdin.isatty():
+            self.say("Reading from the terminal; end with Ctrl-D (Windows: Ctrl-Z, Enter).")
         data = read_bytes(file)
         intake = decode(data, file)
         self._progress.begin(len(data))
@@ -62,7 +66,7 @@ class Session:
             sha256=intake.sha256,
             faults=intake.faults,
         )
-        if any(finding.severity == "error" for finding in bulletin.findings):
+        if count_errors(bulletin.findings):
             self.status = max(self.status, WITH_ERRORS)
         return Reading(_label(file), intake.text, bulletin)
 

@@ -1,7 +1,8 @@
 """One coordinate: from the terminal that found it to exact whole numbers.
 
 The grammar says which form a coordinate has; here its figures are taken apart and judged.  Values
-stay integers: a coordinate is `whole` units of 1/60**`unit` degree and `decimals` of the last unit.
+stay integers: a coordinate is `whole` units of 1/60**`unit` degree and `decimals` of the last
+unit.
 """
 
 from __future__ import annotations

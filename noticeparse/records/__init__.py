@@ -1,4 +1,4 @@
-"""The typed records of the output contract: frozen pydantic models, one module per thing of the trade.
+"""The typed records of the output contract: frozen pydantic models, one module for each thing.
 
 Records hold values and the words they came from; they know no grammar and do no reading.
 """

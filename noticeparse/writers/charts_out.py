@@ -47,13 +47,18 @@ def _notice(step: Step) -> str:
 
 
 def _work(step: Step) -> str:
+    cancelled = ", ".join(map(notice_id, step.notice.cancels))
+    parts = [f"cancels {cancelled}"] if cancelled else []
     if step.notice.status == "radio_warning":
-        return "changes no chart"
-    parts = [counted(step.actions, "action") if step.actions else "no action"]
+        return ", ".join(["changes no chart", *parts])
+    if step.sections:
+        parts.insert(0, counted(step.actions, "action") if step.actions else "no action")
     if step.unusable:
         parts.append(f"{step.unusable} not usable")
     if step.unread:
         parts.append(f"{step.unread} not read")
+    if step.warnings:
+        parts.append(counted(step.warnings, "warning"))
     return ", ".join(parts)
 
 

@@ -27,8 +27,12 @@ def write_headlines(bulletin: Bulletin, label: str) -> Iterator[str]:
 def headline(finding: Finding, label: str) -> str:
     """`file:line:column: severity code: message`."""
     span = finding.span
-    where = f"{label}:{span.line}:{span.column}" if span else label
-    return f"{where}: {finding.severity} {finding.code}: {visible(finding.message)}"
+    return told(finding, f"{label}:{span.line}:{span.column}" if span else label)
+
+
+def told(finding: Finding, of: str) -> str:
+    """`of: severity code: message`."""
+    return f"{of}: {finding.severity} {finding.code}: {visible(finding.message)}"
 
 
 def _details(finding: Finding, text: str) -> Iterator[str]:
@@ -68,6 +72,11 @@ class Tally:
         self._actions += sum(
             len(chart.actions) for notice in bulletin.notices for chart in notice.charts
         )
+
+    @property
+    def is_without_findings(self) -> bool:
+        """Whether nothing was found."""
+        return not self._severities.total()
 
     def line(self) -> str:
         """`3 notices, 12 actions; 1 error, 0 warnings, 4 infos`."""

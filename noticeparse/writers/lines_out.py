@@ -1,7 +1,9 @@
 """Bulletins as JSON Lines: a line for each notice, then one for the rest of its bulletin.
 
 Every line tells by its first key what it is.  In a notice line the paths of findings start at the
-notice; in a bulletin line they are those of the whole Bulletin.
+notice; in a bulletin line they are those of the whole Bulletin.  The caution stands in the
+bulletin line only and holds for the notice lines before it: an aid to a qualified officer, the
+issuing authority's notice governs, and every position must be checked against it before use.
 """
 
 from __future__ import annotations

@@ -9,6 +9,7 @@ from noticeparse.records.depth import Depth
 from noticeparse.records.finding import Finding
 from noticeparse.records.light import Light, Sector
 from noticeparse.records.position import Position
+from noticeparse.writers.findings_out import told
 from noticeparse.writers.quoting import visible
 
 _RHYTHMS = {
@@ -51,8 +52,10 @@ def write_value(value: Position | Light | Depth) -> str:
 
 def write_refusal(finding: Finding, text: str) -> str:
     """Why a text cannot be read as a value for certain."""
-    lines = [f"{visible(text)}: {finding.severity} {finding.code}: {visible(finding.message)}"]
-    return "\n".join([*lines, *([f"  hint: {finding.hint}"] if finding.hint else [])])
+    if not text.strip():
+        return "the text is empty"
+    hint = [f"  hint: {finding.hint}"] if finding.hint else []
+    return "\n".join([told(finding, visible(text)), *hint])
 
 
 def _position(position: Position) -> Iterator[tuple[str, str]]:
@@ -128,6 +131,7 @@ def _sector(sector: Sector) -> str:
     colour = [_COLOURS[sector.colour]] if sector.colour else []
     seen = [sector.visibility] if sector.visibility else []
     words = f"{' '.join([*colour, *seen])} {_plain(sector.from_deg)}°-{_plain(sector.to_deg)}°"
+    words += " true, from seaward"
     if sector.range_nm is not None:
         words += f", {_plain(sector.range_nm)} nautical miles"
     return words.strip()
