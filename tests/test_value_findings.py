@@ -2,17 +2,42 @@
 
 from __future__ import annotations
 
+from decimal import Decimal
+
 import pytest
 
 from noticeparse import parse
 from noticeparse.catalogue import ENTRIES
+from noticeparse.readers.amounts import ChartUnit
 from noticeparse.readers.clauses import read_clauses
+from noticeparse.readers.depths import read_depth, read_height
+from noticeparse.readers.features import read_feature
 
 HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P = "46-00.00S 122-00.00W"
 
 # Code, text with the slip, text without it.
 SLIPS = {
+    "clearance-unit-unclear": (
+        f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert bridge, safe clearance 12 {P}",
+        f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert wreck, safe clearance 12 {P}",
+    ),
+    "depth-unread": (f"Insert depth zz m {P}", f"Insert depth 8m {P}"),
+    "feature-companions-deep": (
+        f"Insert wreck{' and wreck' * 450} {P}", f"Insert wreck and associated contour {P}",
+    ),
+    "feature-kind-apposed": (
+        f"Insert obstruction, pile, rock {P}", f"Insert light, Fl.5s, white tower {P}",
+    ),
+    "feature-kinds-several": (f"Insert buoy or beacon {P}", f"Insert breakwater light {P}"),
+    "feature-letter-unclear": (f"Insert pillar buoy B {P}", f"Insert pillar buoy, black {P}"),
+    "feature-stated-twice": (
+        f"Insert chimney, height 20m, height 30m {P}", f"Insert chimney, height 20m {P}",
+    ),
+    "feature-words-unread": (
+        f"Insert depth 8m, frobnicated grommet {P}", f"Insert depth 8m, position approximate {P}",
+    ),
+    "light-unreadable": (f"Insert light-buoy, .R {P}", f"Insert light-buoy, Q.R {P}"),
     "validity-month-only": ("Works are valid until August 2026.", "Works until 1 August 2026."),
     "validity-reversed": (
         "Works from 8 June 2026 to 3 June 2026.", "Works from 3 June 2026 to 8 June 2026.",
@@ -76,3 +101,122 @@ def test_date_without_any_year_is_no_validity() -> None:
     clauses = read_clauses("until 20 July", None)
     assert clauses.valid is None
     assert [fault.code for fault in clauses.faults] == ["validity-unread"]
+
+
+DEPTHS_UNREAD = [
+    "depth ⑧m",
+    "depth ²m",
+    "sounding of five metres",
+    "wreck, least depth ⑧m",
+    "wreck, depth VIII m",
+    "rock, dries ⑧m",
+]
+
+
+@pytest.mark.parametrize("phrase", DEPTHS_UNREAD)
+def test_depth_without_a_figure_is_an_error(phrase: str) -> None:
+    reading = read_feature(phrase, "m")
+    assert reading.feature.depth is None
+    assert [fault.code for fault in reading.faults] == ["depth-unread"]
+
+
+@pytest.mark.parametrize(
+    "phrase",
+    ["wreck, depth unknown", "obstruction, depth over it unknown", "wreck, depth not known"],
+)
+def test_unknown_depth_is_none(phrase: str) -> None:
+    reading = read_feature(phrase, "m")
+    assert reading.feature.depth is not None
+    assert reading.feature.depth.quality == "depth unknown"
+    assert reading.faults == ()
+
+
+@pytest.mark.parametrize(
+    "text", ["3fm 2.5ft", "3 fm 2½ ft", "3₂ fm 2 ft", "3½ fm 2 ft", "3.5 fm 2 ft", "3 fm 6 ft"]
+)
+def test_feet_beside_fathoms_are_whole(text: str) -> None:
+    reading = read_depth(text, "fm_ft")
+    assert reading.depth is None
+    assert [fault.code for fault in reading.faults] in (["depth-unread"], ["depth-feet-over-five"])
+
+
+# A clearance in the unit of soundings is one over ground only.
+CLEARANCES = [
+    ("wreck, safe clearance 8₆", None, None, ["depth-feet-over-five"]),
+    ("wreck, safe clearance 8₄", "15.8496", "15.8496", []),
+    ("overhead cable, safe clearance 20", None, None, ["clearance-unit-unclear"]),
+    ("overhead cable, safe clearance 20m", "20", None, []),
+]
+
+
+@pytest.mark.parametrize(("phrase", "clearance", "depth", "codes"), CLEARANCES)
+def test_safe_clearance_on_a_fathom_chart(
+    phrase: str, clearance: str | None, depth: str | None, codes: list[str]
+) -> None:
+    feature, faults = read_feature(phrase, "fm_ft")
+    found = feature.clearance and feature.clearance.value_m
+    assert found == (Decimal(clearance) if clearance else None)
+    assert (feature.depth and feature.depth.value_m) == (Decimal(depth) if depth else None)
+    assert [fault.code for fault in faults] == codes
+
+
+HEIGHTS = [
+    ("height 22m", "fm_ft", "22", []),
+    ("height 22", "fm_ft", None, ["clearance-unit-unclear"]),
+    ("height 22fm", "m", None, ["depth-unread"]),
+    ("height 22m dries", "m", None, ["depth-unread"]),
+]
+
+
+@pytest.mark.parametrize(("text", "unit", "height", "codes"), HEIGHTS)
+def test_height(text: str, unit: ChartUnit, height: str | None, codes: list[str]) -> None:
+    reading = read_height(text, unit)
+    assert reading.height_m == (Decimal(height) if height else None)
+    assert [fault.code for fault in reading.faults] == codes
+
+
+KINDS_LOST = [
+    "N and S cardinal buoys",
+    "north and south cardinal buoys",
+    "wreck, buoy",
+    "Dangerous wreck Isolated danger buoy",
+    "wreck/obstruction",
+    "rocks, wrecks and obstructions",
+    "conical or can buoy",
+]
+
+
+@pytest.mark.parametrize("phrase", KINDS_LOST)
+def test_second_kind_has_a_fault(phrase: str) -> None:
+    codes = {fault.code for fault in read_feature(phrase).faults}
+    assert codes & {"feature-kinds-several", "feature-kind-apposed"}
+
+
+VALUES_LOST = [
+    "light, Fl.5s, Racon(K), on pier, Racon(B)",
+    "can buoy, conical",
+    "buoy, topmark can, topmark 2 cones points up",
+]
+
+
+@pytest.mark.parametrize("phrase", VALUES_LOST)
+def test_second_value_has_one_fault(phrase: str) -> None:
+    codes = [fault.code for fault in read_feature(phrase).faults]
+    assert codes.count("feature-stated-twice") == 1
+
+
+COLOURS = [
+    ("red can buoy, port hand, red", ["red"]),
+    ("buoy, BYB, black, yellow and black", ["black", "yellow", "black"]),
+    ("west cardinal buoy, yellow, black, yellow", ["yellow", "black", "yellow"]),
+]
+
+
+@pytest.mark.parametrize(("phrase", "colours"), COLOURS)
+def test_no_colour_is_said_twice(phrase: str, colours: list[str]) -> None:
+    assert read_feature(phrase).feature.colours == colours
+
+
+def test_topmark_can_is_no_shape_of_the_buoy() -> None:
+    feature = read_feature("buoy, topmark can").feature
+    assert (feature.shape, feature.topmark) == (None, "cylinder")

@@ -30,6 +30,7 @@ _FRACTIONS = {
 }  # fmt: skip
 _PLAIN = str.maketrans("₀₁₂₃₄₅₆₇₈₉OoIl·,", "012345678900" + "11..")
 _UNITS: dict[str, DepthUnit] = {"METRES": "m", "CAPITAL_M": "m", "FEET": "ft", "FATHOMS": "fm"}
+_UNLIKE = ((True, False), (False, True))
 _METRES_IN = {"m": Decimal(1), "ft": FOOT_M, "fm": FATHOM_M, "fm_ft": FATHOM_M}
 
 
@@ -109,7 +110,7 @@ class AmountReader:
         amount = self.amount
         start, end = stretch_of(self.text)
         if amount is not None:
-            last = amount.unit or amount.figure
+            last = amount.feet or amount.unit or amount.figure
             start, end = amount.figure.start_pos or 0, last.end_pos or len(self.text)
         self.faults.append(Fault(code, start, end, {"written": shown(self.text[start:end])}))
 
@@ -121,7 +122,7 @@ class AmountReader:
         unit = _UNITS[amount.unit.type] if amount.unit else self.chart_unit
         self.check_unit(amount.unit)
         if amount.feet is not None:
-            return self.with_feet(amount.figure, int(amount.feet)), "fm_ft"
+            return self.fathoms_and_feet(amount.figure, amount.feet), "fm_ft"
         if amount.figure.type == "SMALL":
             return self.with_small_figure(amount.figure, unit)
         number = _number(amount.figure)
@@ -156,9 +157,8 @@ class AmountReader:
         if unit is not None and unit.type == "CAPITAL_M":
             self.blame("depth-capital-m")
         chart = self.chart_unit
-        if written and chart and (written == "m") != (chart == "m"):
-            self.blame("depth-unit-differs")
-        elif written == "fm" and chart == "ft":
+        is_metric = (written == "m", chart == "m")
+        if written and chart and (is_metric in _UNLIKE or (written == "fm" and chart == "ft")):
             self.blame("depth-unit-differs")
 
     def check_decimals(self, figure: Token, unit: DepthUnit | None) -> None:
@@ -186,6 +186,13 @@ class AmountReader:
         if unit in ("fm", "fm_ft"):
             return self.with_feet(whole, int(small)), "fm_ft"
         return Decimal(f"{whole}.{small}"), unit
+
+    def fathoms_and_feet(self, fathoms: Token, feet: Token) -> Decimal | None:
+        """Metres of `3 fm 2 ft`: feet beside them leave fathoms no fraction or small figure."""
+        if fathoms.type not in ("WHOLE", "LETTERED") or feet.type != "WHOLE":
+            self.blame("depth-unread")
+            return None
+        return self.with_feet(fathoms, int(feet))
 
     def with_feet(self, fathoms: str, feet: int) -> Decimal | None:
         """Metres of fathoms and feet; a fathom holds six feet."""

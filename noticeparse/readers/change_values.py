@@ -16,7 +16,7 @@ from lark.exceptions import LarkError
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.depths import read_depth, read_height
+from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_light
@@ -33,6 +33,9 @@ _LIGHT_PATHS = {
     "CHARACTER": "light",
     "SECTOR_WORD": "light.sectors",
 }
+
+
+_ON_GROUND = tuple([name] for name in GROUND_CLASSES)
 
 
 class Value(NamedTuple):
@@ -84,7 +87,7 @@ def read_value(
         case "PERIOD" | "RANGE":
             return _figures(text, kind)
         case "ELEVATION" | "HEIGHT":
-            height = read_height(text)
+            height = read_height(text, chart_unit)
             path = "light.elevation_m" if kind == "ELEVATION" else "height_m"
             return Value(path, height.height_m, height.faults)
         case "CHARACTER":
@@ -170,7 +173,8 @@ def _depth(
     clearance = kind == "CLEARANCE_WORD"
     lead = words or ("clearance" if clearance and "clear" not in text.lower() else "")
     ahead = f"{lead} " if lead else ""
-    reading = read_depth(ahead + text, chart_unit)
+    over_ground = feature.kind == "unknown" or feature.s57[:1] in _ON_GROUND
+    reading = read_depth(ahead + text, chart_unit, over_ground=over_ground)
     faults = tuple(
         fault._replace(start=max(0, fault.start - len(ahead)), end=max(1, fault.end - len(ahead)))
         for fault in reading.faults

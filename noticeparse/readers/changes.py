@@ -92,10 +92,11 @@ class _Reading:
         made: list[Part] = []
         for part in parts:
             last = made[-1] if made else None
-            if last is not None and last.new is not None and not part.is_change and part.subject:
-                if value_property(self.text[slice(*part.subject)]) & _CONTINUES:
-                    made[-1] = last._replace(new=(last.new[0], part.subject[1]))
-                    continue
+            words = self.text[slice(*part.subject)] if part.subject and not part.is_change else ""
+            goes_on = bool(words) and bool(value_property(words) & _CONTINUES)
+            if last is not None and last.new is not None and part.subject and goes_on:
+                made[-1] = last._replace(new=(last.new[0], part.subject[1]))
+                continue
             made.append(part)
         return made
 

@@ -27,6 +27,7 @@ from noticeparse.records.depth import Clearance, Depth, DepthKind
 from noticeparse.vocabulary import kinds
 
 __all__ = [
+    "GROUND_CLASSES",
     "SAFE_CLEARANCE_QUALITY",
     "ChartUnit",
     "DepthReading",
@@ -39,6 +40,12 @@ __all__ = [
 
 _DEEPEST_M = 11_000
 _HIGHEST_DRYING_M = 15
+GROUND_CLASSES = frozenset(("WRECKS", "OBSTRN", "UWTROC", "SOUNDG", "SBDARE"))
+"""Classes of what lies on the ground, over which a safe clearance is a depth."""
+
+_UNCERTAIN_UNITS = frozenset(("ft", "fm", "fm_ft"))
+"""Units of depth whose charts may have another unit for heights."""
+
 _KINDS: tuple[tuple[str, DepthKind], ...] = (
     ("DRIES", "drying"), ("NO_BOTTOM", "no_bottom"), ("CONTOUR", "contour"), ("SWEPT", "swept"),
     ("DREDGED", "dredged"), ("MAINTAINED", "dredged"), ("LEAST", "least"), ("PLUS", "drying"),
@@ -87,8 +94,13 @@ def stated_kind(text: str) -> tuple[DepthKind, str | None]:
 
 
 @lru_cache(maxsize=4096)
-def read_depth(text: str, chart_unit: ChartUnit | None = None) -> DepthReading:
-    """The depth or clearance stated by `text`; `8₄` is 8 fathoms 4 feet on a chart in fathoms."""
+def read_depth(
+    text: str, chart_unit: ChartUnit | None = None, *, over_ground: bool = True
+) -> DepthReading:
+    """The depth or clearance stated by `text`; `8₄` is 8 fathoms 4 feet on a chart in fathoms.
+
+    A safe clearance is a depth only `over_ground`: beneath a cable or a bridge it is a height.
+    """
     statement = divide_statement(text)
     if statement is None:
         return _within(text, chart_unit) or _unread(text)
@@ -96,6 +108,8 @@ def read_depth(text: str, chart_unit: ChartUnit | None = None) -> DepthReading:
         return _unread(text)
     senses = statement.senses
     if "CLEARANCE_WORD" in senses:
+        if over_ground and _is_safe(senses):
+            return _safe_clearance(text, statement, chart_unit)
         return _clearance(text, statement, chart_unit)
     if statement.amount is None:
         return _unknown_depth(text, senses) if "UNKNOWN" in senses else _unread(text)
@@ -117,12 +131,10 @@ def _within(text: str, chart_unit: ChartUnit | None) -> DepthReading | None:
     plain = all(item.role in _BESIDE or item.role in _STATED for item in items)
     if len(stated) != 1 or not named or not plain or stated[0].text == text:
         return None
-    reading = read_depth(stated[0].text, chart_unit)
-    # Under an overhead cable a safe clearance is no depth.
-    on_ground = kinds()[named[-1].value].s57 in ("WRECKS", "OBSTRN", "UWTROC", "SOUNDG")
-    depth = reading.depth if on_ground or reading.clearance is None else None
+    over_ground = kinds()[named[-1].value].s57 in GROUND_CLASSES
+    reading = read_depth(stated[0].text, chart_unit, over_ground=over_ground)
     faults = tuple(fault.shifted(stated[0].start) for fault in reading.faults)
-    return reading._replace(depth=depth, faults=faults)
+    return reading._replace(faults=faults)
 
 
 _STATED = frozenset(("depth", "clearance", "measure"))
@@ -182,32 +194,37 @@ def _unknown_depth(text: str, senses: dict[str, Token]) -> DepthReading:
     return DepthReading(depth, None, ())
 
 
+def _is_safe(senses: dict[str, Token]) -> bool:
+    return senses["CLEARANCE_WORD"].lower().startswith("clear") and "SAFE" in senses
+
+
+def _safe_clearance(text: str, statement: Statement, chart_unit: ChartUnit | None) -> DepthReading:
+    """Over a wreck it is a depth in the unit of soundings (INT 1 K30, QUASOU 7)."""
+    reading = _depth(text, statement, chart_unit)
+    safe = reading.depth
+    if safe is None or safe.value_m is None:
+        return reading
+    depth = safe.model_copy(update={"kind": "swept", "quality": SAFE_CLEARANCE_QUALITY})
+    clearance = Clearance(written=safe.written, value_m=safe.value_m, kind="safe")
+    return reading._replace(depth=depth, clearance=clearance)
+
+
 def _clearance(text: str, statement: Statement, chart_unit: ChartUnit | None) -> DepthReading:
-    senses = statement.senses
     reader = AmountReader(text, statement, None)
     value, unit = reader.value()
     if value is None:
         if not reader.faults:
             return _unread(text)
         return DepthReading(None, None, tuple(reader.faults))
-    start, end = stretch_of(text)
-    written = " ".join(text[start:end].split())
-    over_ground = senses["CLEARANCE_WORD"].lower().startswith("clear") and "SAFE" in senses
-    if unit is None and chart_unit in ("ft", "fm", "fm_ft") and not over_ground:
+    if unit is None and chart_unit in _UNCERTAIN_UNITS:
         reader.blame("clearance-unit-unclear")
         return DepthReading(None, None, tuple(reader.faults))
     if unit is None and chart_unit is None:
         reader.blame("clearance-unit-not-stated")
-    kind = _clearance_kind(senses)
-    depth = None
-    if over_ground:
-        # A safe clearance over a wreck is a depth in the unit of soundings (INT 1 K30, QUASOU 7).
-        safe = _depth(text, statement, chart_unit).depth
-        if safe is not None and safe.value_m is not None:
-            value = safe.value_m
-            depth = safe.model_copy(update={"kind": "swept", "quality": SAFE_CLEARANCE_QUALITY})
-    clearance = Clearance(written=written, value_m=value, kind=kind)
-    return DepthReading(depth, clearance, tuple(reader.faults))
+    start, end = stretch_of(text)
+    written = " ".join(text[start:end].split())
+    clearance = Clearance(written=written, value_m=value, kind=_clearance_kind(statement.senses))
+    return DepthReading(None, clearance, tuple(reader.faults))
 
 
 def _clearance_kind(
@@ -223,15 +240,30 @@ def _clearance_kind(
 
 
 @lru_cache(maxsize=4096)
-def read_height(text: str) -> HeightReading:
-    """The height of an object in metres; it needs its unit, for the chart's is that of depths."""
+def read_height(text: str, chart_unit: ChartUnit | None = None) -> HeightReading:
+    """The height of an object in metres; no height is in fathoms, dries or is least."""
     statement = divide_statement(text)
     if statement is None or statement.amount is None:
+        return HeightReading(None, _unread(text).faults)
+    unit_token = statement.amount.unit
+    in_fathoms = unit_token is not None and unit_token.type == "FATHOMS"
+    if in_fathoms or not _OF_DEPTH.isdisjoint(statement.senses):
         return HeightReading(None, _unread(text).faults)
     reader = AmountReader(text, statement, None)
     value, unit = reader.value()
     if value is None:
         return HeightReading(None, tuple(reader.faults) or _unread(text).faults)
+    if unit is None and chart_unit in _UNCERTAIN_UNITS:
+        reader.blame("clearance-unit-unclear")
+        return HeightReading(None, tuple(reader.faults))
     if unit is None:
         reader.blame("clearance-unit-not-stated")
     return HeightReading(value, tuple(reader.faults))
+
+
+_OF_DEPTH = frozenset(
+    (
+        "DEPTH_WORD", "LEAST", "SWEPT", "DREDGED", "MAINTAINED", "DRIES", "CONTOUR", "NO_BOTTOM",
+        "PLUS",
+    )
+)  # fmt: skip

@@ -13,6 +13,7 @@ from typing import NamedTuple, cast
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.depths import read_depth, read_height
+from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.lights import LightReading, read_aids, read_light
 from noticeparse.readers.words import Item
 from noticeparse.records.depth import Clearance, Depth, DepthKind
@@ -80,6 +81,8 @@ def read_structure(text: str, items: Iterable[Item], faults: list[Fault]) -> Aid
         is_light = bool(roles & {"light", "light_words", "sectors"})
         reading = read_light(text[start:end]) if is_light else read_aids(text[start:end])
         faults += [one.shifted(start) for one in reading.faults]
+        if any(_differs(reading, other) for other in readings):
+            faults.append(stated_twice(found[at]))
         readings.append(reading)
         at = last + 1
     return Aids(
@@ -88,6 +91,16 @@ def read_structure(text: str, items: Iterable[Item], faults: list[Fault]) -> Aid
         next((reading.racon for reading in readings if reading.racon), None),
         next((reading.ais for reading in readings if reading.ais), None),
     )
+
+
+def _differs(reading: LightReading, other: LightReading) -> bool:
+    """Whether both hold a sound, a racon or AIS, and not the same."""
+    pairs = (
+        (reading.sound, other.sound),
+        (reading.racon, other.racon),
+        (reading.ais, other.ais),
+    )
+    return any(one is not None and two is not None and one != two for one, two in pairs)
 
 
 def _is_joined(between: str) -> bool:
@@ -108,6 +121,7 @@ def read_amounts(
     """Depth, clearance and height; two unlike depths are told, and none is taken."""
     amounts = Amounts()
     depths: list[Depth] = []
+    heights: dict[Item, Decimal | None] = {}
     # A figure like `8 6` that was refused stands for no other depth of the phrase.
     for item in items:
         if item.role == "depth" or (item.role == "measure" and _is_depth(item, s57)):
@@ -119,16 +133,22 @@ def read_amounts(
             depths += [reading.depth] if reading.depth is not None else []
             faults += [one.shifted(item.start) for one in reading.faults]
         elif item.role == "clearance":
-            reading = read_depth(item.text, chart_unit)
-            depths += [reading.depth] if reading.depth and s57 in _DEPTH_CLASSES else []
+            over_ground = s57 in _DEPTH_CLASSES
+            reading = read_depth(item.text, chart_unit, over_ground=over_ground)
+            depths += [reading.depth] if reading.depth else []
             faults += [one.shifted(item.start) for one in reading.faults]
             if amounts.clearance is not None and reading.clearance is not None:
                 faults.append(_fault("feature-clearances-several", item))
             amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
         elif item.role == "height" or (item.role == "measure" and s57 in _HEIGHT_CLASSES):
-            height = read_height(item.text)
+            height = read_height(item.text, chart_unit)
             faults += [one.shifted(item.start) for one in height.faults]
-            amounts = amounts._replace(height_m=height.height_m)
+            heights[item] = height.height_m
+    if len(set(heights.values())) > 1:
+        # Which of the two heights holds, nobody can say.
+        faults.append(stated_twice(list(heights)[-1]))
+    elif heights:
+        amounts = amounts._replace(height_m=next(iter(heights.values())))
     return amounts._replace(depth=_one_depth(text, items, depths, kind, faults))
 
 

@@ -13,7 +13,9 @@ from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.feature_clashes import clashes
 from noticeparse.readers.feature_kinds import narrow_kind, settle_kind
+from noticeparse.readers.feature_leftovers import leftovers
 from noticeparse.readers.feature_values import (
     Aids,
     Amounts,
@@ -34,6 +36,8 @@ from noticeparse.records.light import Light
 from noticeparse.vocabulary import kinds
 from noticeparse.vocabulary.codes import QUALITIES, Attributes, add
 
+# No notice goes further: a feature, its companion, and what goes with that.
+_DEEPEST = 4
 _TELLING = frozenset(("status", "quality", "condition", "water"))
 _LEADING = frozenset(
     (
@@ -52,13 +56,17 @@ class FeatureReading(NamedTuple):
     faults: tuple[Fault, ...]
 
 
-@lru_cache(maxsize=4096)
 def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReading:
     """The feature that a phrase describes; never raises."""
+    return _read(text, chart_unit, 0)
+
+
+@lru_cache(maxsize=4096)
+def _read(text: str, chart_unit: ChartUnit | None, level: int) -> FeatureReading:
     phrase = divide(text)
     if phrase.legend is not None:
         return FeatureReading(*read_legend(text, phrase.legend))
-    return _Reading(text, told_by(text), chart_unit).feature()
+    return _Reading(text, told_by(text), chart_unit, level).feature()
 
 
 @lru_cache(maxsize=4096)
@@ -113,8 +121,9 @@ def value_property(words: str) -> frozenset[str]:
 class _Reading:
     """One reading of a phrase that is no legend; lives for one call."""
 
-    def __init__(self, text: str, told: Told, chart_unit: ChartUnit | None) -> None:
+    def __init__(self, text: str, told: Told, chart_unit: ChartUnit | None, level: int) -> None:
         self.text = text
+        self.level = level
         self.told = told
         self.chart_unit = chart_unit
         self.faults: list[Fault] = []
@@ -141,7 +150,8 @@ class _Reading:
         shape = Shape(None, None, {})
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)
-        self.check_words(kind)
+        self.faults += leftovers(text, self.told, kind, has_depth=self.has_depth(amounts))
+        self.faults += clashes(text, self.told, kind)
         companions = self.companions(described=shape.topmark is not None)
         attributes = self.attributes(kind, s57, body, shape, amounts)
         status, year = read_status(items, amounts, aids, attributes)
@@ -171,6 +181,11 @@ class _Reading:
         )
         self.faults.sort(key=lambda fault: (fault.start, fault.end))
         return FeatureReading(feature, tuple(self.faults))
+
+    def has_depth(self, amounts: Amounts) -> bool:
+        """Whether a depth came out, or a fault tells why none did."""
+        refused = any(fault.code.startswith("depth-") for fault in self.faults)
+        return refused or amounts.depth is not None
 
     def classes(self, s57: str, *, lit: bool, topmark: bool, aids: Aids) -> list[str]:
         """The class of the kind, then those of what stands on it, in the order of the contract."""
@@ -219,7 +234,11 @@ class _Reading:
         """Companions; a topmark that the phrase describes is the feature's own."""
         made = []
         for companion in self.told.companions:
-            reading = read_feature(self.text[companion.start : companion.end], self.chart_unit)
+            if self.level == _DEEPEST:
+                self.blame("feature-companions-deep", companion.start, companion.end)
+                break
+            words = self.text[companion.start : companion.end]
+            reading = _read(words, self.chart_unit, self.level + 1)
             self.faults += [
                 one.shifted(companion.start)
                 for one in reading.faults
@@ -229,18 +248,6 @@ class _Reading:
                 continue
             made.append(records.Companion(role=_role(companion), feature=reading.feature))
         return made
-
-    def check_words(self, kind: str) -> None:
-        for item in self.told.items:
-            if item.role == "negation":
-                self.blame("feature-negated", item.start, item.end)
-            elif item.role == "instead":
-                self.blame("feature-instead", item.start, item.end)
-            elif item.role == "open_quote":
-                self.blame("feature-quote-open", item.start, item.end)
-        behind = self.told.after_head
-        if behind is not None and len(behind.text) > 2 and kind != "unknown":
-            self.blame("feature-words-behind-kind", behind.start, behind.end)
 
 
 def _form(kind: str) -> str:

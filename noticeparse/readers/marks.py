@@ -8,6 +8,7 @@ write is left out.
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
+from itertools import groupby, pairwise
 from typing import NamedTuple, cast
 
 from noticeparse.readers.words import Item
@@ -70,9 +71,7 @@ def read_colour_letters(letters: str) -> tuple[list[Colour], ColourPattern | Non
                 break
         else:
             return None
-    if not 0 < len(colours) <= 6 or any(
-        a == b for a, b in zip(colours, colours[1:], strict=False)
-    ):
+    if not 0 < len(colours) <= 6 or any(a == b for a, b in pairwise(colours)):
         return None
     if pattern is None and len(colours) > 1 and colours != ["red", "white"]:
         pattern = "horizontal_stripes"
@@ -99,6 +98,7 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
             if letters is not None:
                 colours += letters[0]
                 pattern = pattern or letters[1]
+    colours = _said_once(colours)
     if pattern is None and colours == ["red", "white"] and is_safe_water:
         # The letters RW of a safe water mark are its vertical stripes.
         pattern = "vertical_stripes" if any(item.text == "RW" for item in items) else None
@@ -107,6 +107,14 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
     if pattern is not None:
         attributes["COLPAT"] = [PATTERNS[pattern]]
     return Body(colours, pattern, attributes)
+
+
+def _said_once(colours: list[Colour]) -> list[Colour]:
+    """Without what is merely said again: no band has its neighbour's colour."""
+    half = len(colours) // 2
+    if colours[:half] == colours[half:] and colours:
+        return colours[:half]
+    return [colour for colour, _ in groupby(colours)]
 
 
 def _is_of_part(colour: Item, behind: Item | None) -> bool:
@@ -153,10 +161,9 @@ def category_items(items: Sequence[Item]) -> list[Item]:
             continue
         behind = items[at + 1] if at + 1 < len(items) else None
         named = behind is not None and behind.role in ("unknown", "proper", "place")
-        if item.text.lower() in _SIDES and named and behind is not None:
-            if behind.start - item.end <= 1:
-                continue
-        found.append(item)
+        is_next = behind is not None and behind.start - item.end <= 1
+        if not (item.text.lower() in _SIDES and named and is_next):
+            found.append(item)
     return found
 
 

@@ -1,0 +1,117 @@
+"""Tells where one phrase names two features, or states one value twice in unlike words.
+
+In come the items of a phrase with its kind settled; out come faults.  A record holds one kind, one
+shape and one topmark, so that the second would be lost without a word.  What goes with a feature
+(`with topmark`, `on the pier`) has been taken for a companion before.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import shown
+from noticeparse.readers.told import Told
+from noticeparse.readers.words import Item
+from noticeparse.vocabulary import kinds
+
+_JOINTS = frozenset(("and", "or", "&", "/"))
+_QUARTERS = frozenset(("n", "e", "s", "w", "north", "east", "south", "west"))
+_BUILT = frozenset(
+    ("LNDMRK", "PILPNT", "DAYMAR", "OFSPLF", "PYLONS", "BUISGL", "SLCONS", "LITFLT", "LITVES")
+)
+"""What carries a light: behind a light it describes the structure."""
+
+
+def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
+    """Faults of two kinds, two quarters of a cardinal mark, two shapes and two topmarks."""
+    yield from _second_kinds(text, told)
+    yield from _second_quarters(told, kind)
+    known = kinds().get(kind)
+    if known is not None and known.form:
+        yield from _second_shapes(told, "BOYSHP" if known.form == "buoy" else "BCNSHP")
+    yield from _unlike([item for item in told.roles("topmark") if item.value])
+
+
+def stated_twice(item: Item) -> Fault:
+    """The fault of a value that stands for the second time, unlike the first."""
+    return _fault("feature-stated-twice", item)
+
+
+def _fault(code: str, item: Item) -> Fault:
+    return Fault(code, item.start, item.end, {"written": shown(item.text)})
+
+
+def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
+    items = [item for item in told.items if not item.bracketed]
+    named = [item for item in items if item.role == "kind" and not kinds()[item.value].part]
+    for first, second in pairwise(named):
+        if _is_other(first, second):
+            code = _relation(text, items, first, second)
+            if code is not None:
+                yield _fault(code, second)
+
+
+def _is_other(first: Item, second: Item) -> bool:
+    one, other = kinds()[first.value], kinds()[second.value]
+    if one.form and one.form == other.form:
+        return False
+    # A light, then its structure; a mark, then its light.
+    if "LIGHTS" in (one.s57, other.s57) or one.lit:
+        built = other if one.s57 == "LIGHTS" or one.lit else one
+        if built.form or built.s57 in _BUILT or other.s57 == "LIGHTS":
+            return False
+    return bool(one.s57 or one.form) and (one.s57 or one.form) != (other.s57 or other.form)
+
+
+def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> str | None:
+    """How the second kind stands to the first; None where a preposition or compound binds them."""
+    between = [item for item in items if first.end <= item.start < second.start]
+    while between and (between[-1].role == "colour" or between[-1].value == "adjective"):
+        between.pop()
+    if between and between[-1].text.lower() in _JOINTS:
+        return "feature-kinds-several"
+    end = between[-1].end if between else first.end
+    gap = text[end : second.start]
+    if any(sign in gap for sign in ",;:"):
+        is_mark = kinds()[first.value].form or kinds()[second.value].form
+        return "feature-kinds-several" if is_mark else "feature-kind-apposed"
+    # `Dangerous wreck Isolated danger buoy`: a capital behind small letters begins anew.
+    begins = second.text[:1].isupper() and second.text[1:2].islower()
+    behind = text[first.start : end].split()[-1:]
+    if not between and begins and behind and behind[0][:1].islower():
+        return "feature-kinds-several"
+    return None
+
+
+def _second_quarters(told: Told, kind: str) -> Iterator[Fault]:
+    """`N and S cardinal buoys`, `conical or can buoy`: the first of two is lost."""
+    head, items = told.head, told.items
+    if head is None:
+        return
+    at = next((n for n, item in enumerate(items) if item.start == head.start), 0)
+    if at < 2 or items[at - 1].text.lower() not in _JOINTS:
+        return
+    first = items[at - 2]
+    quarter = "cardinal" in kind and first.text.lower() in _QUARTERS
+    if quarter or (first.role == "shape" and first.value != "adjective"):
+        yield _fault("feature-kinds-several", first)
+
+
+def _second_shapes(told: Told, acronym: str) -> Iterator[Fault]:
+    found: int | list[int] | None = None
+    for item in told.items:
+        if item.sense is None or item.role not in ("kind", "shape") or item.bracketed:
+            continue
+        code = item.sense.attributes.get(acronym)
+        if found is not None and code is not None and code != found:
+            yield stated_twice(item)
+            return
+        found = code if found is None else found
+
+
+def _unlike(items: Sequence[Item]) -> Iterator[Fault]:
+    second = next((item for item in items if item.value != items[0].value), None)
+    if second is not None:
+        yield stated_twice(second)

@@ -1,0 +1,117 @@
+"""Tells which words of a phrase went into no value, so that none is lost in silence.
+
+In come the items of a phrase with its kind and depth settled; out come faults.  Figures without a
+value are told by the reader of values; here it is the words.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import shown
+from noticeparse.readers.told import Told
+from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.words import Item
+from noticeparse.vocabulary import kinds
+
+_SAID = {
+    "negation": "feature-negated",
+    "instead": "feature-instead",
+    "open_quote": "feature-quote-open",
+}
+_NO_FIGURE = frozenset(("unknown", "other", "counted", "number", "code"))
+_DEPTH_WORDS = ("depth", "depths", "sounding", "soundings")
+_PAINT = frozenset("RGYBW")
+
+
+def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[Fault]:
+    """Faults of words that are understood to say more than the record holds, or not at all."""
+    for item in told.items:
+        if item.role in _SAID:
+            yield _fault(_SAID[item.role], item)
+    behind = told.after_head
+    is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
+    if behind is not None and is_word:
+        yield _fault("feature-words-behind-kind", behind)
+    if not has_depth:
+        yield from _unread_depths(text, told)
+    known = kinds().get(kind)
+    if known is not None and known.form:
+        yield from _letters_behind(text, told)
+        yield from _lost_lights(text, told)
+    yield from _idle_runs(text, told, kind)
+    for item, behind in pairwise(told.items):
+        # `topmark cone`: whether its point is up or down is not said.
+        if item.role == "kind" and item.value == "topmark" and behind.role == "unknown":
+            yield _fault("feature-words-unread", behind)
+
+
+def _fault(code: str, item: Item, end: int | None = None, text: str = "") -> Fault:
+    end = item.end if end is None else end
+    written = text[item.start : end] if text else item.text
+    return Fault(code, item.start, end, {"written": shown(written)})
+
+
+def _unread_depths(text: str, told: Told) -> Iterator[Fault]:
+    """`depth ⑧m`: the word for a depth, then something that is no figure."""
+    items = [item for item in told.items if item.text.lower() not in ("of", "at", "is")]
+    for item, behind in pairwise(items):
+        if not _is_depth_word(item) or behind.role not in _NO_FIGURE or behind.bracketed:
+            continue
+        gap = text[item.end : behind.start]
+        if not any(sign in gap for sign in ",;"):
+            yield _fault("depth-unread", item, behind.end, text)
+            return
+
+
+def _is_depth_word(item: Item) -> bool:
+    last = item.text.lower().split()[-1] if item.text else ""
+    # `dries ⑧m`, `drying height zz`
+    dries = item.role == "water" and last in ("dries", "drying")
+    return dries or last in _DEPTH_WORDS or item.value in ("least", "drying_height")
+
+
+def _letters_behind(text: str, told: Told) -> Iterator[Fault]:
+    """`pillar buoy B`: read as paint, and as well a name."""
+    head = told.head
+    if head is None:
+        return
+    behind = next((item for item in told.items if item.start >= head.end), None)
+    if behind is None or behind.role != "unknown" or behind.text not in _PAINT:
+        return
+    if not text[head.end : behind.start].strip():
+        yield _fault("feature-letter-unclear", behind)
+
+
+def _lost_lights(text: str, told: Told) -> Iterator[Fault]:
+    """`light-buoy, .R`: the class before the stop is lost."""
+    for item in told.items:
+        at = item.start - 1
+        is_letters = item.role == "unknown" and set(item.text) <= _PAINT
+        if is_letters and at > 0 and text[at] == "." and text[at - 1] in " ,;:":
+            yield Fault("light-unreadable", at, item.end, {"written": shown(text[at : item.end])})
+
+
+def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
+    """What stands between commas and tells nothing: `depth 8m, frobnicated grommet`."""
+    if kind in ("unknown", "nature_of_seabed"):
+        return
+    for run in _runs(text, told.items)[1:]:
+        idle = all(item.role == "unknown" for item in run)
+        words = [item for item in run if len(item.text) > 2 and not item.text.isupper()]
+        # `light, Discontinued`: what is done stands as the verb of the action.
+        words = [item for item in words if canonical_verb(item.text) is None]
+        if idle and words and not run[0].bracketed:
+            yield _fault("feature-words-unread", run[0], run[-1].end, text)
+
+
+def _runs(text: str, items: Sequence[Item]) -> list[list[Item]]:
+    runs: list[list[Item]] = []
+    for item in items:
+        gap = text[runs[-1][-1].end : item.start] if runs else ","
+        if any(sign in gap for sign in ",;:"):
+            runs.append([])
+        runs[-1].append(item)
+    return runs
