@@ -65,8 +65,9 @@ def read_bulletin(
         located += check_notice(notice, f"/notices/{index}", beside)
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
-    unread += [piece for prose in layout.loose for piece in prose.pieces]
-    unread += unclaimed_heads(layout, lines, ignored)
+    heads = unclaimed_heads(layout, lines, ignored)
+    loose = [piece for prose in layout.loose for piece in prose.pieces]
+    unread += heads + [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])

@@ -110,9 +110,6 @@ def _take_group(
         found.destination += positions
     elif is_reference:
         found.offset_reference = positions[0] if positions else None
-        found.offset_at = group.places[0].element.start if group.places else 0
-    elif found.offset_reference is not None and not found.positions:
-        found.positions = positions
     else:
         found.positions += _by_letters(group, positions)
 

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
+from noticeparse.build.remarks import tells_of_change
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -193,10 +195,11 @@ class NoticeBuilder:
         )
 
     def _without_chart(self, section: Section) -> Fault:
-        """No chart is named, or the heading speaks of one whose number could not be read."""
-        for start, end in self.draft.heading:
+        """No chart is named, or the head speaks of one whose number could not be read."""
+        prose = [piece for one in self.draft.prose for piece in one.pieces[:1]]
+        for start, end in (*self.draft.heading, *prose):
             words = self.context.text[start:end]
-            if "chart " in f" {words.lower()} ".replace(":", " "):
+            if re.match(r"charts?\b", words, re.IGNORECASE):
                 values = {"written": self.context.written(start, end)}
                 return Fault("chart-unread", start, end, values)
         return Fault("chart-not-named", *section.extent)
@@ -259,8 +262,10 @@ class NoticeBuilder:
         self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
-        for fault in prose.faults:
-            self._fault(fault, [path])
+        is_permanent = self.ref is None or self.ref.status == "permanent"
+        if is_permanent and not self.draft.is_radio and tells_of_change(context, prose):
+            values = {"written": context.written(start, end)}
+            self._fault(Fault("sentence-unread", start, end, values), [path])
         for element in prose.elements:
             if element.kind != "point":
                 continue

@@ -39,7 +39,6 @@ class Found:
     offset: OffsetWords | None = None
     offset_text: str | None = None
     offset_reference: Position | None = None
-    offset_at: int = 0
     lost_distance: bool = False
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_ring: bool = False

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
+from dataclasses import replace
 
 from noticeparse.layout.bulletin import Layout
 from noticeparse.layout.drafts import NoticeDraft, Piece
@@ -28,6 +29,22 @@ def unclaimed(layout: Layout, lines: Sequence[Line], ignored: Sequence[Piece]) -
             row = bisect_right(starts, element.start) - 1
             if row < 0 or claimed[row][1] <= element.start:
                 found.append((element.start, element.end))
+    return found
+
+
+def unclaimed_heads(
+    layout: Layout, lines: Sequence[Line], ignored: Sequence[Piece]
+) -> list[Piece]:
+    """The lines that name a chart and of which no notice or list holds anything."""
+    claimed = _joined([*ignored, *_claims(replace(layout, loose=[]))])
+    starts = [start for start, _ in claimed]
+    found: list[Piece] = []
+    for line in lines:
+        if not line.has("chart"):
+            continue
+        row = bisect_right(starts, line.end) - 1
+        if row < 0 or claimed[row][1] <= line.start:
+            found.append((line.elements[0].start, line.elements[-1].end))
     return found
 
 

@@ -83,7 +83,6 @@ class Prose:
 
     pieces: list[Piece]
     elements: list[Element]
-    faults: list[Fault] = field(default_factory=list)
 
 
 @dataclass(slots=True)

@@ -106,20 +106,8 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
             if item is not None:
                 body.items.append(item)
             else:
-                body.prose.append(_remark(text, sentence))
+                body.prose.append(Prose([(e.start, e.end) for e in sentence], sentence))
     return body
-
-
-def _remark(text: str, sentence: list[Element]) -> Prose:
-    """A sentence that is no action; one that tells of a change at a position may be one lost."""
-    prose = Prose([(e.start, e.end) for e in sentence], sentence)
-    kinds = {element.kind for element in sentence}
-    words = " ".join(text[sentence[0].start : sentence[-1].end].lower().split())
-    tells = "passive" in kinds or " has been " in words or " have been " in words
-    if tells and not kinds.isdisjoint(_PLACES):
-        extent = (sentence[0].start, sentence[-1].end)
-        prose.faults.append(Fault("sentence-unread", *extent, {"written": text[slice(*extent)]}))
-    return prose
 
 
 def _statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
