@@ -5,9 +5,10 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.chart_order import Panel, order_by_chart
+from noticeparse.chart_order import Panel, is_settled, order_by_chart
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
+from noticeparse.records.reference import NoticeRef
 from noticeparse.writers.charts_out import write_charts
 from tests.week import LINE, OTHER_LINE, WEEK, notice
 
@@ -92,6 +93,60 @@ class TestCharts:
             ["differs", "from", "a:1", "c:1"],
         ]
 
+    def test_same_actions_behind_another_notice_differ(self) -> None:
+        one = notice("10/26", "802", "1/26", LINE)
+        two = notice("10/26", "802", "2/26", LINE)
+        (panel,) = chart_list(("a", one), ("b", two))
+        assert [(step.same_as, step.differs) for step in panel.steps] == [
+            (None, False),
+            ("a:1", True),
+        ]
+        assert "differs from a:1" in "".join(write_charts([panel]))
+
+    def test_twice_or_in_a_circle_is_not_settled(self) -> None:
+        one = notice("10/26", "802", "1/26", LINE)
+        assert is_settled(chart_list(("a", one)))
+        assert not is_settled(chart_list(("a", one), ("b", one)))
+        circle = notice("11/26", "95", "12/26", LINE) + notice("12/26", "95", "11/26", LINE)
+        assert not is_settled(chart_list(("a", one), ("b", circle)))
+
+    def test_previous_of_another_status_is_another_notice(self) -> None:
+        (panel,) = chart_list(
+            ("a", notice("9(T)/26", "802", "1/26", LINE) + notice("10/26", "802", "9/26", LINE))
+        )
+        assert [(step.notice.id, step.previous_is_here) for step in panel.steps] == [
+            ("10/26", False),
+            ("9(T)/26", False),
+        ]
+
+    def test_without_year_behind_those_with_one(self, week: Bulletin) -> None:
+        first = parse(notice("9/26", "802", "1/25", LINE)).notices[0]
+        undated = first.model_copy(update={"number": 8, "year": None, "id": "8"})
+        changed = week.model_copy(update={"notices": [undated, first]})
+        (panel,) = order_by_chart([("a", changed)])
+        assert [step.notice.id for step in panel.steps] == ["9/26", "8"]
+
+    def test_notice_that_only_cancels(self) -> None:
+        text = notice("10/26", "802", "1/26", LINE) + (
+            "11/26 TAVRENNE ISLANDS - Quill Sound - Wreck.\n"
+            "Notices 2310(T)/26 and 2311(P)/26 are cancelled.\n"
+        )
+        shown = "".join(write_charts(chart_list(("a", text))))
+        assert shown.endswith(
+            "\n\nNo chart named\n  11/26  cancels 2310(T)/26, 2311(P)/26    a:5\n"
+        )
+
+    def test_cancelling_stands_beside_the_actions(self, week: Bulletin) -> None:
+        cancels = [NoticeRef(number=9, year=2026, status="temporary")]
+        changed = [
+            one.model_copy(update={"cancels": cancels, "status": status})
+            for one, status in zip(week.notices, ["radio_warning", "permanent"], strict=False)
+        ]
+        panels = order_by_chart([("a", week.model_copy(update={"notices": changed}))])
+        shown = "".join(write_charts(panels))
+        assert "  1 action, cancels 9(T)/26 " in shown
+        assert "  changes no chart, cancels 9(T)/26 " in shown
+
     def test_no_chart_named(self) -> None:
         shown = "".join(write_charts(chart_list(("a", LINE))))
         assert shown == "No chart named\n  no number  1 action    a:1\n"
@@ -109,6 +164,33 @@ class TestCharts:
         (panel,) = order_by_chart([("a", changed)])
         assert panel.steps[0].unread == 1
         assert "1 action, 1 not read" in "".join(write_charts([panel]))
+
+    def test_what_is_found_on_another_chart_is_not_counted(self) -> None:
+        bulletin = parse(
+            notice("10/26", "802", "1/26", LINE, "Chart 95 [previous update 2/26]", LINE)
+        )
+        head = bulletin.notices[0]
+        found = [
+            Finding(
+                code="text-unread", severity=severity, message="m", hint=None, span=None,
+                notice="10/26", chart=chart, paths=[f"/notices/0{path}"],
+            )
+            for severity, chart, path in (
+                ("error", "95", "/charts/1"),
+                ("warning", "95", "/charts/1/actions/0"),
+                ("warning", None, "/charts/1"),
+                ("warning", None, ""),
+                ("info", "802", "/charts/0"),
+            )
+        ]  # fmt: skip
+        changed = bulletin.model_copy(
+            update={"notices": [head.model_copy(update={"findings": found})]}
+        )
+        other, chart = order_by_chart([("a", changed)])
+        assert (chart.chart, chart.steps[0].unread, chart.steps[0].warnings) == ("802", 0, 1)
+        assert (other.chart, other.steps[0].unread, other.steps[0].warnings) == ("95", 1, 3)
+        assert "1 action, 1 not read, 3 warnings  after" in "".join(write_charts([other]))
+        assert "1 action, 1 warning  after" in "".join(write_charts([chart]))
 
     def test_many_notices_in_linear_time(self, week: Bulletin) -> None:
         first = parse(notice("1/26", "802", "1/25", LINE)).notices[0]

@@ -7,7 +7,7 @@ from typing import Any
 
 import pytest
 
-from noticeparse import parse, parse_depth, parse_light, parse_position
+from noticeparse import parse
 from noticeparse.catalogue import ENTRIES
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
@@ -18,7 +18,6 @@ from noticeparse.writers.findings_out import Tally, write_findings, write_headli
 from noticeparse.writers.json_out import write_indented, write_json
 from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.quoting import pointed_at, visible
-from noticeparse.writers.values_out import write_value
 from tests.week import FAULTY_LINE, LINE, WEEK, notice
 
 
@@ -132,9 +131,19 @@ class TestFindings:
             "2417/26 TAVRENNE\nChart 802\n"
             "Insert \x1b[2Jdepth \u202e8m 47°72'.34S\x07 123°45'.67W\n"
         )
-        shown = "".join(write_findings(parse(text), text, visible("a\x1b.txt")))
+        shown = "".join(write_findings(parse(text), text, "a.txt"))
         assert shown
         assert not set(shown) & {"\x1b", "\x07", "\u202e"}
+
+    def test_controls_of_a_number_reach_no_terminal(self, week: Bulletin) -> None:
+        finding = Finding(
+            code="text-unread", severity="info", message="m\x1b", hint=None, span=None,
+            notice="1\x1b", chart="2\x07", paths=[],
+        )  # fmt: skip
+        bulletin = week.model_copy(update={"findings": [finding]})
+        assert [*write_findings(bulletin, "", "a.txt")] == [
+            "a.txt: info text-unread: m\ufffd\n  in:   notice 1\ufffd, chart 2\ufffd\n"
+        ]
 
     def test_counts(self, week: Bulletin) -> None:
         tally = Tally()
@@ -148,6 +157,7 @@ QUOTED = [
     ("first line", "8m here", "8m", "8m here", "^^"),
     ("over the line end", "at 8m\nhere", "8m\nhere", "at 8m", "   ^^"),
     ("tab and carriage return", "\tat 8m\r\n", "8m", " at 8m", "    ^^"),
+    ("return of its own", "a\rat 8m\rb", "8m", "at 8m", "   ^^"),
     ("wide letters", "海図 8m", "8m", "海図 8m", "     ^^"),
     ("combining marks", "e\u0301 8m", "8m", "e\u0301 8m", "  ^^"),
     ("long before", "x" * 500 + " 8m", "8m", "…" + "x" * 47 + " 8m", " " * 49 + "^^"),
@@ -166,64 +176,25 @@ def test_line_that_is_pointed_at(text: str, words: str, line: str, marks: str) -
     assert pointed_at(text, LineIndex(text).span(at, at + len(words))) == (line, marks)
 
 
+@pytest.mark.parametrize(
+    "char",
+    [*"\x00\x07\x1b\x7f\x85\x9b\u2028\u2029\u061c\u200e\u200f\u202a\u202e\u2066\u2069"],
+    ids=lambda char: f"{ord(char):04X}",
+)
+def test_what_moves_a_cursor_or_turns_a_line_is_not_shown(char: str) -> None:
+    assert visible(f"8{char}6") == "8\ufffd6"
+
+
+def test_line_ends_and_tabs_are_shown_as_blanks() -> None:
+    assert visible("a\tb\nc\rd\ve\ff °₆é") == "a b c d e f °₆é"
+
+
 def test_pointing_stays_within_bounds() -> None:
     text = "8 " * 500_000
     line, marks = pointed_at(text, Span(start=500_000, end=1_000_000, line=1, column=500_001))
     assert len(line) < 150
     assert len(marks) < 150
     assert pointed_at("", Span(start=0, end=0, line=1, column=1)) == ("", "^")
-
-
-VALUES = [
-    (
-        "position",
-        parse_position,
-        "47°12'.340S., 123°45'.67W.",
-        {"latitude": "47° 12.340' S", "longitude": "123° 45.67' W"},
-    ),
-    (
-        "position in seconds",
-        parse_position,
-        "47°12'34\"S 123°45'06\"W",
-        {"latitude": "47° 12' 34\" S", "longitude": "123° 45' 06\" W"},
-    ),
-    ("position in degrees", parse_position, "-47.205, -123.761", {"latitude": "47.205° S"}),
-    (
-        "light",
-        parse_light,
-        "Fl(2+1)WRG.10s12m15-11M",
-        {
-            "rhythm": "flashing, group (2+1)",
-            "colour": "white, red, green",
-            "period": "10 s",
-            "elevation": "12 m",
-            "range": "white 15, red not stated, green 11 nautical miles",
-        },
-    ),
-    ("light without colour", parse_light, "Q(6)+LFl.15s", {"colour": "white (none is written)"}),
-    ("two lights", parse_light, "2F.R(vert)", {"lights": "2", "further": "vertical"}),
-    ("Morse", parse_light, "Mo(K)R.5s", {"rhythm": "Morse code K"}),
-    ("alternating", parse_light, "Al.Fl.WR.5s", {"rhythm": "alternating flashing"}),
-    ("depth", parse_depth, "8₂m", {"depth": "8.2 m", "unit": "metres"}),
-    ("depth without unit", parse_depth, "4₂", {"unit": "not stated, read as metres"}),
-    ("drying height", parse_depth, "dries 1.2m", {"dries": "1.2 m"}),
-    ("fathoms", parse_depth, "3fm4ft", {"depth": "6.7056 m", "unit": "fathoms and feet"}),
-]
-
-
-@pytest.mark.parametrize(
-    ("read", "text", "expected"), [case[1:] for case in VALUES], ids=[case[0] for case in VALUES]
-)
-def test_value_for_a_person(read: Any, text: str, expected: dict[str, str]) -> None:
-    first, *rows = write_value(read(text)).splitlines()
-    assert first == text
-    shown = dict(row.strip().split("  ", 1) for row in rows)
-    assert expected.items() <= {name: words.strip() for name, words in shown.items()}.items()
-
-
-def test_sectors_for_a_person() -> None:
-    light = parse_light("Fl.WRG.5s10m9-6M R120°-200°(80°), G200°-250°(50°), W250°-120°(230°)")
-    assert "sector     red 120°-200°" in write_value(light)
 
 
 class TestCatalogue:

@@ -9,6 +9,8 @@ from noticeparse.spans import Span
 _LEAD = 48
 _WIDTH = 96
 _SHOWN = "�"
+# A return of its own ends a line of a text from an old machine.
+_LINE_ENDS = "\n\r"
 
 _CONTROLS = (*range(0x20), *range(0x7F, 0xA0), 0x2028, 0x2029)
 # Marks of writing direction can turn a line round, so that a figure reads as another.
@@ -27,14 +29,15 @@ def pointed_at(text: str, span: Span) -> tuple[str, str]:
     """The line on which a span starts, cut to a readable length, and the marks to go below it."""
     # Searched within bounds: a text may be one line of a million characters.
     start = span.start
-    begin = text.rfind("\n", max(0, start - _WIDTH), start) + 1
+    begin = max(text.rfind(end, max(0, start - _WIDTH), start) for end in _LINE_ENDS) + 1
     begins_here = begin > 0 or start <= _WIDTH
-    end = text.find("\n", start, (begin if begins_here else start - _LEAD) + _WIDTH)
+    last = (begin if begins_here else start - _LEAD) + _WIDTH
+    end = min((at for one in _LINE_ENDS if (at := text.find(one, start, last)) >= 0), default=-1)
     if not begins_here or (end < 0 and start - begin > _LEAD):
         begins_here, begin = False, start - _LEAD
     if end < 0:
         end = min(begin + _WIDTH, len(text))
-    ends_here = end == len(text) or text[end] == "\n"
+    ends_here = end == len(text) or text[end] in _LINE_ENDS
     lead = ("" if begins_here else "…") + visible(text[begin:start])
     marked = visible(text[start : max(start, min(span.end, end))]).rstrip()
     line = lead + visible(text[start:end]).rstrip() + ("" if ends_here else "…")
