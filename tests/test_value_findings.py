@@ -9,6 +9,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.catalogue import ENTRIES
 from noticeparse.readers.amounts import ChartUnit
+from noticeparse.readers.changes import read_change
 from noticeparse.readers.clauses import read_clauses
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.features import read_feature
@@ -18,6 +19,16 @@ P = "46-00.00S 122-00.00W"
 
 # Code, text with the slip, text without it.
 SLIPS = {
+    "change-of-two": (
+        f"Amend light, Fl.R.10s, Horn(2)30s: period to 60s {P}",
+        f"Amend fog signal, Horn(2)30s: period to 60s {P}",
+    ),
+    "change-old-unread": (
+        f"Amend light Fl.5s: range from zz to 9M {P}", f"Amend light Fl.5s: range from 8M to 9M {P}",
+    ),
+    "change-property-twice": (
+        f"Amend depth 8.6m to 8.1m, 9.1m to 8.8m {P}", f"Amend depth 8.6m to 8.1m {P}",
+    ),
     "clearance-unit-unclear": (
         f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert bridge, safe clearance 12 {P}",
         f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert wreck, safe clearance 12 {P}",
@@ -220,3 +231,50 @@ def test_no_colour_is_said_twice(phrase: str, colours: list[str]) -> None:
 def test_topmark_can_is_no_shape_of_the_buoy() -> None:
     feature = read_feature("buoy, topmark can").feature
     assert (feature.shape, feature.topmark) == (None, "cylinder")
+
+
+LIGHT_CHANGES = [
+    ("range of light to 15,12M", [], "light-range-comma-unclear"),
+    ("light Fl.WR.10s: range to 15,12M", [], "light-range-comma-unclear"),
+    ("light: range to 250M", [("light.ranges_nm", [Decimal(250)])], "light-range-great"),
+    ("light Fl.WRG.5s: range to 15/12M", None, "light-range-count"),
+    ("light: period to 0s", [], "light-figure-zero"),
+    ("light: period to 120s", [("light.period_s", Decimal(120))], "light-period-long"),
+    ("light Fl.5s: elevation to 0m", [], "light-figure-zero"),
+    ("racon: range to 10M", [], "change-value-unread"),
+    ("light Fl.5s to Fl.R.5s, range to 9M", [], "change-property-twice"),
+    ("light, Fl.R.10s: colour to green", [("light.colours", ["G"])], None),
+    ("special light-buoy, Fl.Y.10s: colour to red", [("colours", ["red"])], None),
+    ("fog signal, Horn(2)30s: period to 60s", [("sound.period_s", Decimal(60))], None),
+    ("light Fl.R.10s: range to 15,5M", [("light.ranges_nm", [Decimal("15.5")])], None),
+]
+
+
+@pytest.mark.parametrize(("phrase", "changes", "code"), LIGHT_CHANGES)
+def test_change_of_a_light_has_the_limits_of_a_light(
+    phrase: str, changes: list[tuple[str, object]] | None, code: str | None
+) -> None:
+    reading = read_change(phrase, "m")
+    found = [(change.property, change.new) for change in reading.changes]
+    assert changes is None or found == changes
+    codes = [fault.code for fault in reading.faults]
+    assert code in codes if code else codes == []
+
+
+NAMES = [
+    ("Light Mull Stack", "light", "Mull Stack"),
+    ("Light - Brannoch Rock, Fl.5s", "light", "Brannoch Rock"),
+    ("Light Vessel Anna", "light_vessel", "Anna"),
+    ("Light Port Brannoch", "light", "Port Brannoch"),
+    ("Buoy Mull Stack, yellow", "buoy_generic", "Mull Stack"),
+]
+
+
+@pytest.mark.parametrize(("phrase", "kind", "name"), NAMES)
+def test_capitals_behind_a_mark_are_its_name(phrase: str, kind: str, name: str) -> None:
+    feature = read_feature(phrase).feature
+    assert (feature.kind, feature.name) == (kind, name)
+
+
+def test_a_name_of_known_words_alone_is_an_error() -> None:
+    assert "feature-kinds-several" in [fault.code for fault in read_feature("Light Stack").faults]

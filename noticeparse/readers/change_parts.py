@@ -13,6 +13,7 @@ from lark import Lark, Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
+from noticeparse.faults import Fault
 from noticeparse.readers.phrases import place
 
 
@@ -24,6 +25,16 @@ class Part(NamedTuple):
     old: tuple[int, int] | None = None
     new: tuple[int, int] | None = None
     is_change: bool = True
+
+
+class Value(NamedTuple):
+    """A value and the path of the property it is of; faults count from the value's start."""
+
+    property: str
+    value: Any
+    faults: tuple[Fault, ...] = ()
+    pattern: str | None = None
+    """The colour pattern that comes with colours."""
 
 
 class _Tagged(NamedTuple):

@@ -7,71 +7,30 @@ it is (`light to Fl.R.5s`, `buoy to yellow`); out comes the value with the path 
 from __future__ import annotations
 
 from decimal import Decimal
-from functools import cache
-from typing import Any, NamedTuple
+from typing import Any
 
-from lark import Lark, Token, Transformer, v_args
-from lark.exceptions import LarkError
+from lark import Token
 
-from noticeparse import grammar
-from noticeparse.faults import Fault
-from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.amounts import ChartUnit
+from noticeparse.readers.change_lights import (
+    is_light,
+    read_character,
+    read_elevation,
+    read_light_colours,
+    read_new_sectors,
+    read_period,
+    read_ranges,
+)
+from noticeparse.readers.change_parts import Value
 from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
 from noticeparse.readers.features import has_kind, value_property
-from noticeparse.readers.light_sectors import read_sectors
-from noticeparse.readers.lights import read_light
 from noticeparse.readers.marks import read_body, read_shape
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
 
-_LIGHT_PATHS = {
-    "PERIOD": "light.period_s",
-    "RANGE": "light.ranges_nm",
-    "ELEVATION": "light.elevation_m",
-    "CHARACTER": "light",
-    "SECTOR_WORD": "light.sectors",
-}
-
-
 _ON_GROUND = tuple([name] for name in GROUND_CLASSES)
-
-
-class Value(NamedTuple):
-    """A value and the path of the property it is of; faults count from the value's start."""
-
-    property: str
-    value: Any
-    faults: tuple[Fault, ...] = ()
-    pattern: str | None = None
-    """The colour pattern that comes with colours."""
-
-
-class _Figures(NamedTuple):
-    numbers: tuple[Decimal, ...]
-    has_unit: bool
-
-
-@v_args(inline=True)
-class _Builder(Transformer[Token, _Figures]):
-    """Rule by rule at parse time; keeps no state."""
-
-    def period(self, *tokens: Token) -> _Figures:
-        numbers = [Decimal(one.replace(",", ".")) for one in tokens if one.type == "FIGURE"]
-        return _Figures(tuple(numbers), any(one.type in ("SECONDS", "MILES") for one in tokens))
-
-    ranges = period
-
-
-@cache
-def _parser() -> Lark:
-    return grammar.build("value", ("period", "ranges"), callbacks=_Builder())
-
-
-def light_value(property_type: str) -> str | None:
-    """The path below `light` that a property word stands for, None where it is of no light."""
-    return _LIGHT_PATHS.get(property_type)
 
 
 def read_value(
@@ -84,22 +43,25 @@ def read_value(
         kind = "ELEVATION"
     words = str(property_word) if property_word is not None else ""
     match kind:
-        case "PERIOD" | "RANGE":
-            return _figures(text, kind)
-        case "ELEVATION" | "HEIGHT":
+        case "PERIOD":
+            return read_period(text, feature)
+        case "RANGE":
+            return read_ranges(text, feature)
+        case "ELEVATION":
+            return read_elevation(text, chart_unit)
+        case "HEIGHT":
             height = read_height(text, chart_unit)
-            path = "light.elevation_m" if kind == "ELEVATION" else "height_m"
-            return Value(path, height.height_m, height.faults)
+            return Value("height_m", height.height_m, height.faults)
         case "CHARACTER":
-            return _light(text)
+            return read_character(text)
         case "SECTOR_WORD":
-            return _sectors(text, feature)
+            return read_new_sectors(text, feature)
         case "NAME" | "LEGEND":
             return Value(kind.lower(), " ".join(text.strip('" ').split()) or None)
         case "DEPTH_WORD" | "CLEARANCE_WORD":
             return _depth(text, words, kind, feature, chart_unit)
         case "COLOUR":
-            return _colours(text)
+            return read_light_colours(text) if is_light(feature) else _colours(text)
         case "STATUS":
             return Value("status", [item.value for item in _items(text)])
         case "TOPMARK" | "SHAPE":
@@ -138,33 +100,6 @@ def _implied(text: str, feature: Feature) -> str | None:
     if "shape" in roles and "colour" not in roles:
         return "SHAPE"
     return "COLOUR" if roles & {"colour", "unknown"} else None
-
-
-def _figures(text: str, kind: str) -> Value:
-    path = _LIGHT_PATHS[kind]
-    try:
-        start = "period" if kind == "PERIOD" else "ranges"
-        figures: _Figures = _parser().parse(text.strip(), start=start)  # type: ignore[assignment]
-    except LarkError:
-        return Value(path, None)
-    faults: tuple[Fault, ...] = ()
-    if not figures.has_unit:
-        faults = (Fault("change-unit-missing", 0, len(text), {"written": shown(text)}),)
-    value = figures.numbers[0] if kind == "PERIOD" else list(figures.numbers)
-    return Value(path, value, faults)
-
-
-def _light(text: str) -> Value:
-    reading = read_light(text)
-    if len(reading.lights) != 1:
-        return Value("light", None, reading.faults)
-    return Value("light", reading.lights[0], reading.faults)
-
-
-def _sectors(text: str, feature: Feature) -> Value:
-    colours = tuple(feature.light.colours) if feature.light and feature.light.colour_stated else ()
-    reading = read_sectors(text, colours)
-    return Value("light.sectors", list(reading.sectors) or None, tuple(reading.faults))
 
 
 def _depth(

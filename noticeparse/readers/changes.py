@@ -12,8 +12,9 @@ from typing import Any, NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.change_parts import Part, carried, divide_change, named_within
-from noticeparse.readers.change_values import Value, light_value, read_value
+from noticeparse.readers.change_lights import light_value
+from noticeparse.readers.change_parts import Part, Value, carried, divide_change, named_within
+from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
 from noticeparse.readers.swaps import SwapReading, read_swap
@@ -69,10 +70,26 @@ class _Reading:
         changes: list[Change] = []
         for clause in clauses:
             changes += self.clause(clause, feature)
+        changes = self.once(changes)
         if not changes and not any(fault.code.startswith("change-") for fault in self.faults):
             self.blame("change-unread", 0, len(self.text))
         feature = self.before(feature, changes)
         return self.closed(feature, changes)
+
+    def once(self, changes: list[Change]) -> list[Change]:
+        """The changes without those of one property, or of a path and its parent."""
+        paths = [change.property for change in changes]
+        twice = {
+            path
+            for at, path in enumerate(paths)
+            for other in (*paths[:at], *paths[at + 1 :])
+            if path == other or path.startswith(other + ".") or other.startswith(path + ".")
+        }
+        if twice:
+            self.blame(
+                "change-property-twice", 0, len(self.text), property=", ".join(sorted(twice))
+            )
+        return [change for change in changes if change.property not in twice]
 
     def sectors_alone(self, parts: list[Part]) -> tuple[list[Part], list[Part]]:
         """A list of sectors without `to`, which can only be the new one."""
@@ -197,6 +214,8 @@ class _Reading:
         stated = self.value(clause, feature, stretch, is_new=False) if stretch else None
         known = _present(feature, new.property)
         if stated is None:
+            if stretch is not None:
+                self.blame("change-old-unread", *stretch)
             return known
         if known is not None and known != stated.value and new.property != "depth":
             self.blame("change-old-differs", *(stretch or (0, 0)))
@@ -229,7 +248,8 @@ def _present(feature: Feature, path: str) -> Any:
     first, _, rest = path.partition(".")
     value = getattr(feature, first, None)
     if rest and value is not None:
-        value = getattr(value, rest)
+        stated = rest != "colours" or value.colour_stated
+        value = getattr(value, rest) if stated else None
     return value if value != [] else None
 
 

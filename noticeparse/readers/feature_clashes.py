@@ -47,10 +47,23 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
     items = [item for item in told.items if not item.bracketed]
     named = [item for item in items if item.role == "kind" and not kinds()[item.value].part]
     for first, second in pairwise(named):
-        if _is_other(first, second):
+        if _is_name_like(text, first, second):
+            yield _fault("feature-kinds-several", second)
+        elif _is_other(first, second):
             code = _relation(text, items, first, second)
             if code is not None:
                 yield _fault(code, second)
+
+
+def _is_name_like(text: str, first: Item, second: Item) -> bool:
+    """`Light Stack`, `Buoy Fairway`: the second may be the name of the first."""
+    words = text[first.start : second.end].split()
+    if second.value in ("light", "tower"):
+        return False
+    marks = ("Light", "Buoy", "Beacon")
+    return (
+        len(words) > 1 and first.text in marks and words[1][1:2].islower() and words[1].istitle()
+    )
 
 
 def _is_other(first: Item, second: Item) -> bool:

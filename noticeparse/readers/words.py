@@ -129,7 +129,30 @@ def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
         if end > start and (plain or whole) and _is_name(tokens[start:end], start > 0, numbered):
             return range(start, end)
         start = max(end, start + 1)
-    return range(0)
+    return _name_behind_mark(tokens, titles)
+
+
+_NAMED = frozenset(("light", "lighthouse", "buoy", "beacon"))
+
+
+def _name_behind_mark(tokens: Sequence[Token], titles: Sequence[bool]) -> range:
+    """`Light Mull Stack`, `Light - Brannoch Rock`: a strange word with a capital begins a name."""
+    if not tokens or tokens[0].lower() not in _NAMED:
+        return range(0)
+    start = 1
+    while start < len(tokens) and (tokens[start] == "-" or _is_known_title(tokens[start])):
+        start += 1
+    end = start
+    while end < len(tokens) and titles[end]:
+        end += 1
+    if end == start or tokens[0][0].islower():
+        return range(0)
+    # `Light Port Brannoch`: the word of a side is part of the name.
+    return range(start - 1 if start > 1 and tokens[start - 1] == "Port" else start, end)
+
+
+def _is_known_title(token: Token) -> bool:
+    return token.type == "WORD" and all(is_known_word(word) for word in token.split("-"))
 
 
 def _is_name(tokens: Sequence[Token], behind: bool, numbered: bool) -> bool:

@@ -1,0 +1,173 @@
+"""Reads the new or old value of one characteristic of a light or fog signal.
+
+In come the words of the value; out comes the value with its path below `light` or `sound`.  The
+limits are those of a whole light: a range of 250 miles is doubted here as there.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+from functools import cache
+from typing import Any, NamedTuple
+
+from lark import Lark, Token, Transformer, v_args
+from lark.exceptions import LarkError
+
+from noticeparse import grammar
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.change_parts import Value
+from noticeparse.readers.depths import read_height
+from noticeparse.readers.light_draft import Figure
+from noticeparse.readers.light_figures import Figures, settle_figures
+from noticeparse.readers.light_parts import Measure
+from noticeparse.readers.light_sectors import read_sectors
+from noticeparse.readers.light_values import colour_of, split_colours
+from noticeparse.readers.lights import read_light
+from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
+
+_PATHS = {
+    "PERIOD": "light.period_s",
+    "RANGE": "light.ranges_nm",
+    "ELEVATION": "light.elevation_m",
+    "CHARACTER": "light",
+    "SECTOR_WORD": "light.sectors",
+}
+# `range of the racon`: a record of these has no place for it.
+_NO_LIGHTS = frozenset(("FOGSIG", "RTPBCN", "RADSTA", "RDOSTA"))
+
+
+class _Written(NamedTuple):
+    numbers: tuple[Decimal, ...]
+    splits: str
+    has_unit: bool
+    commas: tuple[str, ...]
+    """Figures written with a comma."""
+
+
+@v_args(inline=True)
+class _Builder(Transformer[Token, _Written]):
+    """Rule by rule at parse time; keeps no state."""
+
+    def period(self, *tokens: Token) -> _Written:
+        figures = [one for one in tokens if one.type == "FIGURE"]
+        joints = [str(one) for one in tokens if one.type == "JOINT"]
+        return _Written(
+            tuple(Decimal(one.replace(",", ".")) for one in figures),
+            "".join(one if one in "-/" else "," for one in joints),
+            any(one.type in ("SECONDS", "MILES") for one in tokens),
+            tuple(str(one) for one in figures if "," in one),
+        )
+
+    ranges = period
+
+
+@cache
+def _parser() -> Lark:
+    return grammar.build("value", ("period", "ranges"), callbacks=_Builder())
+
+
+def light_value(property_type: str) -> str | None:
+    """The path below `light` that a property word stands for, None where it is of no light."""
+    return _PATHS.get(property_type)
+
+
+def is_light(feature: Feature) -> bool:
+    """Whether the feature is a light and no lit mark, so that its colour is the light's."""
+    known = kinds().get(feature.kind)
+    return feature.s57[:1] == ["LIGHTS"] and known is not None and not known.form
+
+
+def read_period(text: str, feature: Feature) -> Value:
+    """`3s`: the period of the light, or of the fog signal where that stands alone."""
+    path = _PATHS["PERIOD"]
+    if feature.sound is not None:
+        if feature.light is not None or "LIGHTS" in feature.s57:
+            values = {"written": shown(text), "property": "period"}
+            return Value(path, None, (Fault("change-of-two", 0, len(text), values),))
+        path = "sound.period_s"
+    written, faults = _parsed(text, "period")
+    if written is None:
+        return Value(path, None)
+    figures = _settled(written, text, "s", ())
+    return Value(path, figures.period_s, (*faults, *figures.faults))
+
+
+def read_ranges(text: str, feature: Feature) -> Value:
+    """`15/12M`: a comma may be a point or part two ranges, and then neither is taken."""
+    path = _PATHS["RANGE"]
+    written, faults = _parsed(text, "ranges")
+    if written is None or (_NO_LIGHTS.intersection(feature.s57[:1]) and feature.light is None):
+        return Value(path, None)
+    colours = tuple(feature.light.colours) if feature.light is not None else ()
+    if any(len(colours) != 1 or len(one.partition(",")[2]) > 1 for one in written.commas):
+        values = {"written": shown(text)}
+        return Value(path, None, (Fault("light-range-comma-unclear", 0, len(text), values),))
+    figures = _settled(written, text, "M", colours)
+    return Value(path, figures.ranges_nm or None, (*faults, *figures.faults))
+
+
+def _parsed(text: str, start: str) -> tuple[_Written | None, tuple[Fault, ...]]:
+    try:
+        written: _Written = _parser().parse(text.strip(), start=start)  # type: ignore[assignment]
+    except LarkError:
+        return None, ()
+    if written.has_unit:
+        return written, ()
+    return written, (Fault("change-unit-missing", 0, len(text), {"written": shown(text)}),)
+
+
+def _settled(written: _Written, text: str, unit: str, colours: tuple[str, ...]) -> Figures:
+    measure = Measure(
+        type="MEASURE",
+        start_pos=0,
+        end_pos=len(text),
+        figures=written.numbers,
+        splits=written.splits,
+        unit=unit,
+        is_lone_capital=False,
+        is_in_capitals=False,
+        has_comma=bool(written.commas),
+        like=None,
+    )
+    figure = Figure(measure, "", None)
+    return settle_figures([figure], colours, text, is_telex=False, is_fixed=False)
+
+
+def read_elevation(text: str, chart_unit: ChartUnit | None) -> Value:
+    """`12m`, above the water: no light stands at nought."""
+    height = read_height(text, chart_unit)
+    if height.height_m == 0:
+        fault = Fault("light-figure-zero", 0, len(text), {"written": shown(text)})
+        return Value(_PATHS["ELEVATION"], None, (*height.faults, fault))
+    return Value(_PATHS["ELEVATION"], height.height_m, height.faults)
+
+
+def read_character(text: str) -> Value:
+    """`Fl(2)R.10s`: one whole light."""
+    reading = read_light(text)
+    if len(reading.lights) != 1:
+        return Value("light", None, reading.faults)
+    return Value("light", reading.lights[0], reading.faults)
+
+
+def read_new_sectors(text: str, feature: Feature) -> Value:
+    """`W 171°-195°, R 195°-268°`."""
+    colours = tuple(feature.light.colours) if feature.light and feature.light.colour_stated else ()
+    reading = read_sectors(text, colours)
+    return Value("light.sectors", list(reading.sectors) or None, reading.faults)
+
+
+def read_light_colours(text: str) -> Value:
+    """`green`, `WRG`: the letters of a light."""
+    letters: list[Any] = []
+    for word in text.replace(",", " ").replace("/", " ").replace("&", " and ").split():
+        if word.lower() in ("and", "a", "light"):
+            continue
+        whole = colour_of(word)
+        found = [whole] if whole else [colour_of(one) for one in split_colours(word)]
+        if None in found:
+            return Value("light.colours", None)
+        letters += [one for one in found if one not in letters]
+    return Value("light.colours", letters or None)
