@@ -251,7 +251,7 @@ class TestCharts:
         assert "1 action, 1 not usable" in result.stdout
         assert result.stderr == ""
 
-    def test_error_outside_any_notice(self, good: str, monkeypatch: pytest.MonkeyPatch) -> None:
+    def test_findings_outside_any_notice(self, good: str, monkeypatch: pytest.MonkeyPatch) -> None:
         bulletin = parse(GOOD)
         lost = [
             Finding(
@@ -267,7 +267,7 @@ class TestCharts:
         result = invoke("charts", good)
         assert result.exit_code == 1
         assert result.stderr == (
-            "2 errors outside any notice; `noticeparse check` shows what to look at\n"
+            "2 errors, 1 warning outside any notice; `noticeparse check` shows what to look at\n"
         )
 
     def test_number_twice_is_1(self, good: str) -> None:

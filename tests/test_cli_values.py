@@ -69,6 +69,19 @@ class TestValues:
         assert result.stderr.startswith("no light: error light-")
         assert "  hint: " in result.stderr
 
+    @pytest.mark.parametrize("command", ["light", "depth", "position"])
+    def test_span_counts_in_the_text_given(self, command: str) -> None:
+        bad = {"light": "Fl.B.5s", "depth": "8m 9m", "position": "47°72'.34S., 123°45'.67W."}[
+            command
+        ]
+
+        def span(text: str) -> tuple[int, int]:
+            answer = json.loads(invoke(command, "--format", "json", text).stdout)
+            return answer["error"]["span"]["start"], answer["error"]["span"]["end"]
+
+        start, end = span(bad)
+        assert span(f" \t {bad}") == (start + 3, end + 3)
+
     def test_minus_is_no_option(self) -> None:
         result = invoke("position", "-47.205, -123.761", "--format", "json")
         assert result.exit_code == 0

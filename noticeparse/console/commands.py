@@ -9,6 +9,7 @@ from __future__ import annotations
 import json
 import os
 import sys
+from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
@@ -103,16 +104,15 @@ def charts(files: Sequence[str]) -> int:
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.session import Session
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import count_errors, counted
+    from noticeparse.writers.findings_out import counted
 
     outlet = Outlet()
     session = Session(files, is_watched=outlet.is_terminal())
-    errors_elsewhere = 0
+    elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
-        nonlocal errors_elsewhere
         for label, _, bulletin in session.readings():
-            errors_elsewhere += count_errors(one for one in bulletin.findings if not one.paths)
+            elsewhere.update(one.severity for one in bulletin.findings if not one.paths)
             yield label, bulletin
 
     panels = order_by_chart(labelled())
@@ -123,9 +123,9 @@ def charts(files: Sequence[str]) -> int:
         say("no chart is named")
     if not is_settled(panels):
         say("a notice stands twice or the order runs in a circle; settle it by hand")
-    if errors_elsewhere:
-        words = counted(errors_elsewhere, "error")
-        say(f"{words} outside any notice; {_WHAT_TO_DO}")
+    words = [counted(elsewhere[one], one) for one in ("error", "warning") if elsewhere[one]]
+    if words:
+        say(f"{', '.join(words)} outside any notice; {_WHAT_TO_DO}")
     return status
 
 
