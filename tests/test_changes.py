@@ -162,26 +162,21 @@ def _told(feature):
 
 @pytest.mark.parametrize(("text", "goes", "comes"), SWAPS, ids=[row[0] for row in SWAPS])
 def test_swap(text, goes, comes):
-    reading = read_swap(text, "m", new_first=None)
+    reading = read_swap(text, "m")
     assert (_told(reading.feature), _told(reading.replacement)) == (goes, comes)
     assert not [f.code for f in reading.faults if ENTRIES[f.code].severity != "info"]
 
 
 @pytest.mark.parametrize("text", ["special buoy", "buoy with topmark", "with", ""])
 def test_what_does_not_divide_is_an_error(text):
-    reading = read_swap(text, "m", new_first=None)
+    reading = read_swap(text, "m")
     assert "swap-not-divided" in [fault.code for fault in reading.faults]
     assert reading.replacement.kind == "unknown"
 
 
-def test_verb_and_joint_that_disagree_are_an_error():
-    codes = [f.code for f in read_swap("depth 4 m by depth 5 m", "m", new_first=True).faults]
-    assert codes == ["swap-order-unclear"]
-
-
 @given(st.text(max_size=60))
 def test_any_text_is_read(text):
-    for reading in (read_change(text, None), read_swap(text, None, new_first=None)):
+    for reading in (read_change(text, None), read_swap(text, None)):
         assert all(0 <= fault.start <= fault.end <= len(text) for fault in reading.faults)
 
 
@@ -189,4 +184,4 @@ def test_any_text_is_read(text):
 def test_long_texts_take_linear_time(piece):
     text = piece * (20_000 // len(piece))
     read_change(text, "m")
-    read_swap(text, "m", new_first=None)
+    read_swap(text, "m")

@@ -11,8 +11,12 @@ from noticeparse.catalogue import ENTRIES
 from noticeparse.readers.amounts import ChartUnit
 from noticeparse.readers.changes import read_change
 from noticeparse.readers.clauses import read_clauses
+from noticeparse.readers.dates import full_year
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.features import read_feature
+from noticeparse.readers.letters import read_letters
+from noticeparse.readers.light_sectors import read_sectors
+from noticeparse.readers.lights import read_light
 
 HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P = "46-00.00S 122-00.00W"
@@ -24,7 +28,8 @@ SLIPS = {
         f"Amend fog signal, Horn(2)30s: period to 60s {P}",
     ),
     "change-old-unread": (
-        f"Amend light Fl.5s: range from zz to 9M {P}", f"Amend light Fl.5s: range from 8M to 9M {P}",
+        f"Amend light Fl.5s: range from zz to 9M {P}",
+        f"Amend light Fl.5s: range from 8M to 9M {P}",
     ),
     "change-property-twice": (
         f"Amend depth 8.6m to 8.1m, 9.1m to 8.8m {P}", f"Amend depth 8.6m to 8.1m {P}",
@@ -32,6 +37,21 @@ SLIPS = {
     "clearance-unit-unclear": (
         f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert bridge, safe clearance 12 {P}",
         f"Chart 811 [3/26] WGS84, depths in fathoms\nInsert wreck, safe clearance 12 {P}",
+    ),
+    "letter-unknown": (
+        f"Insert (a) wreck {P}\n(b) rock 46-01.00S 122-00.00W\nInsert cable joining (b)-(a) above",
+        f"Insert (a) wreck {P}\n(b) rock 46-01.00S 122-00.00W\nInsert cable joining (a)-(b) above",
+    ),
+    "light-figures-unclear": (
+        f"Insert light flashing red every 5 seconds visible 12m {P}",
+        f"Insert light flashing red every 5 seconds visible 12M {P}",
+    ),
+    "mark-cardinal-light": (
+        f"Amend north cardinal light-buoy, Q, to Q(3)10s {P}",
+        f"Amend north cardinal light-buoy, Q, to VQ {P}",
+    ),
+    "mark-light": (
+        f"Insert special light-buoy, Fl.Y.5s & F.W {P}", f"Insert special light-buoy, Fl.Y.5s {P}",
     ),
     "depth-unread": (f"Insert depth zz m {P}", f"Insert depth 8m {P}"),
     "feature-companions-deep": (
@@ -278,3 +298,69 @@ def test_capitals_behind_a_mark_are_its_name(phrase: str, kind: str, name: str) 
 
 def test_a_name_of_known_words_alone_is_an_error() -> None:
     assert "feature-kinds-several" in [fault.code for fault in read_feature("Light Stack").faults]
+
+
+LETTERS = [
+    ("(aa)-(ac) above", ("aa", "ab", "ac")),
+    ("(A)-(C)", ("A", "B", "C")),
+    ("(a)-(a)", ("a",)),
+    # Nobody can count these: no item has such a letter, so that the reference is reported.
+    ("(c)-(a) above", ("c-a",)),
+    ("(aa)-(cc)", ("aa-cc",)),
+    ("(z)-(ab)", ("z-ab",)),
+    ("(a)-(C)", ("a-C",)),
+    ("(b)(i)-(iii) above", ("(b)(i)-(iii) above",)),
+]
+
+
+@pytest.mark.parametrize(("text", "letters"), LETTERS)
+def test_letters_of_a_reference(text: str, letters: tuple[str, ...]) -> None:
+    assert read_letters(text) == letters
+
+
+LABELS_OF_FIGURES = [
+    ("Fl.R.5s, visible 12m", None, []),
+    ("Fl.R.5s, elevation 12M", None, []),
+    ("Fl.R.5s, elevation 12m, visible 10M", 12, [10]),
+    ("FL R 5S ELEVATION 12M", 12, []),
+]
+
+
+@pytest.mark.parametrize(("text", "elevation", "ranges"), LABELS_OF_FIGURES)
+def test_word_and_unit_of_a_figure_agree(
+    text: str, elevation: int | None, ranges: list[int]
+) -> None:
+    reading = read_light(text)
+    assert (reading.lights[0].elevation_m, reading.lights[0].ranges_nm) == (elevation, ranges)
+    is_clear = elevation is not None
+    assert ("light-figures-unclear" in [fault.code for fault in reading.faults]) != is_clear
+
+
+YEARS = [("26", 2026, 2026), ("99", 2001, 1999), ("01", 1999, 2001), ("76", 2026, 1976),
+         ("77", 2026, 1977), ("75", 2026, 2075), ("49", None, 2049), ("50", None, 1950),
+         ("1926", 2026, 1926)]  # fmt: skip
+
+
+@pytest.mark.parametrize(("figures", "near", "year"), YEARS)
+def test_year_of_two_figures_is_the_nearest(figures: str, near: int | None, year: int) -> None:
+    assert full_year(figures, near) == year
+
+
+# `Port` directly before a strange word begins a name; elsewhere it is a side.
+SIDES = [
+    ("buoy Port Brannoch", None),
+    ("buoy, port, brannoch", 1),
+    ("port hand buoy", 1),
+    ("starboard buoy Brannoch", 2),
+]
+
+
+@pytest.mark.parametrize(("phrase", "side"), SIDES)
+def test_side_or_name(phrase: str, side: int | None) -> None:
+    assert read_feature(phrase).feature.attributes.get("CATLAM") == side
+
+
+def test_no_bearing_has_sixty_minutes() -> None:
+    reading = read_sectors("W 171°75'-195°, R 195°-268°15'")
+    assert [sector.colour for sector in reading.sectors] == ["R"]
+    assert [fault.code for fault in reading.faults] == ["sector-unreadable"]

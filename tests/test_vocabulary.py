@@ -1,15 +1,16 @@
 """The word tables: every phrase leads to its kind, every code stands in the S-57 tables."""
 
 import csv
-from collections import defaultdict
+from collections import Counter, defaultdict
 from pathlib import Path
 
 import pyogrio
 import pytest
 
 from noticeparse.readers.features import read_feature
+from noticeparse.vocabulary import _normal as normal
 from noticeparse.vocabulary import _rows as rows
-from noticeparse.vocabulary import categories, kinds, phrases, primitives
+from noticeparse.vocabulary import categories, key_of, kinds, phrases, primitives
 from noticeparse.vocabulary.codes import (
     BEACON_SHAPES,
     BUOY_SHAPES,
@@ -60,6 +61,14 @@ def test_codes_are_in_the_s57_tables(codes):
         assert _TYPES[acronym] == ("L" if isinstance(value, list) else "E")
         for code in value if isinstance(value, list) else [value]:
             assert code in _CODES[acronym], (acronym, code)
+
+
+def test_no_phrase_stands_twice():
+    # The row above holds already, so that the one below would only seem to say something.
+    keys = [key_of(normal(row[0])) for row in rows("phrases")]
+    roles = [(row[1] if row[1] in ("spelling", "place") else "", row[0]) for row in rows("words")]
+    keys += [role + key_of(words if role else normal(words)) for role, words in roles]
+    assert [key for key, times in Counter(keys).items() if times > 1] == []
 
 
 def test_lists_are_those_of_type_l():

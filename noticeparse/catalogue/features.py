@@ -245,12 +245,4 @@ ENTRIES = (
         "read the item in the original notice",
         _PRACTICE,
     ),
-    Entry(
-        "swap-order-unclear",
-        "error",
-        "`{written}`: which of the two is new does not follow",
-        "the wrong one of two features would be put on the chart",
-        "read the item in the original notice",
-        _PRACTICE,
-    ),
 )

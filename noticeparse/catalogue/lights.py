@@ -87,8 +87,9 @@ ENTRIES = (
         "check the units against the original notice", _INT1_P,
     ),
     Entry(
-        "light-figures-unclear", "error", "`{written}`: one figure is wanted here",
-        "only ranges are given in lists; the value is left out", "check the original notice",
+        "light-figures-unclear", "error", "`{written}` is no figure of the kind wanted here",
+        "only ranges stand in lists, and `visible` has its own unit; it is left out",
+        "check the original notice",
         _INT1_P,
     ),
     Entry(

@@ -6,7 +6,7 @@ from collections.abc import Callable, Iterator
 from typing import NamedTuple
 
 from noticeparse.checks.trouble import Placed, Trouble, actions_of
-from noticeparse.records.action import Replace
+from noticeparse.records.action import Action, Amend, Replace
 from noticeparse.records.feature import Feature
 from noticeparse.records.light import Light
 from noticeparse.records.notice import Notice
@@ -32,23 +32,54 @@ _CARDINAL = {
 
 def check_cardinal_marks(notice: Notice) -> Iterator[Trouble]:
     """A cardinal mark with the light, topmark or bands of another quarter, or of no quarter."""
-    for placed in actions_of(notice):
-        yield from _mark(placed, placed.action.feature)
-        if isinstance(placed.action, Replace):
-            yield from _mark(placed, placed.action.replacement)
+    yield from _each(notice, _mark)
 
 
 def check_other_marks(notice: Notice) -> Iterator[Trouble]:
     """Isolated danger, safe water and special marks with a light that such marks do not show."""
+    yield from _each(notice, _other_mark)
+
+
+def _each(
+    notice: Notice, check: Callable[[Placed, Feature], Iterator[Trouble]]
+) -> Iterator[Trouble]:
+    """What a check finds in all features, once where a change leaves it as it was."""
     for placed in actions_of(notice):
-        features = [placed.action.feature]
-        if isinstance(placed.action, Replace):
-            features.append(placed.action.replacement)
-        for feature in features:
-            light = feature.light
-            kind = feature.kind.partition("_")[2]
-            if light is None or kind not in _SHOWS or _SHOWS[kind](light):
+        told: list[Trouble] = []
+        for feature in features_of(placed.action):
+            told += [trouble for trouble in check(placed, feature) if trouble not in told]
+        yield from told
+
+
+def features_of(action: Action) -> Iterator[Feature]:
+    """The features of an action: as named, as they come, and as an amendment leaves them."""
+    yield action.feature
+    if isinstance(action, Replace):
+        yield action.replacement
+    if isinstance(action, Amend):
+        light = action.feature.light
+        for change in action.changes:
+            first, _, rest = change.property.partition(".")
+            if first != "light":
                 continue
+            if isinstance(change.new, Light):
+                light = change.new
+            elif light is not None and rest in Light.model_fields:
+                light = light.model_copy(update={rest: change.new})
+        if light is not action.feature.light:
+            yield action.feature.model_copy(update={"light": light})
+
+
+def _lights_of(feature: Feature) -> Iterator[Light]:
+    if feature.light is not None:
+        yield feature.light
+    yield from feature.more_lights
+
+
+def _other_mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
+    kind = feature.kind.partition("_")[2]
+    for light in _lights_of(feature):
+        if kind in _SHOWS and not _SHOWS[kind](light):
             values = {"mark": kind.replace("_", " "), "written": light.written}
             yield _trouble("mark-light", placed, values)
 
@@ -75,9 +106,10 @@ def _mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
         return
     rule = _CARDINAL[quarter]
     name = _QUARTERS[quarter]
-    if feature.light is not None and not _suits(feature.light, rule, quarter):
-        values = {"quarter": name, "written": feature.light.written}
-        yield _trouble("mark-cardinal-light", placed, values)
+    for light in _lights_of(feature):
+        if not _suits(light, rule, quarter):
+            values = {"quarter": name, "written": light.written}
+            yield _trouble("mark-cardinal-light", placed, values)
     topmark = feature.attributes.get("TOPSHP")
     if isinstance(topmark, int) and topmark != rule.topmark:
         values = {"quarter": name, "written": feature.topmark or ""}

@@ -14,15 +14,22 @@ from noticeparse import grammar
 @v_args(inline=True)
 class _Callbacks(Transformer[Token, Any]):
     def run(self, first: Token, last: Token | None = None) -> list[str]:
-        if last is None or len(first) != 1 or len(last) != 1:
-            return [str(first)] if last is None else [str(first), str(last)]
-        return [chr(code) for code in range(ord(first), ord(last) + 1)]
+        return [str(first)] if last is None else _counted(str(first), str(last))
 
     def nested(self, token: Token) -> list[str]:
         return [token[0] + "." + token.rpartition("(")[2]]
 
     def letters(self, *runs: list[str]) -> tuple[str, ...]:
         return tuple(letter for run in runs for letter in run)
+
+
+def _counted(first: str, last: str) -> list[str]:
+    """The letters from first to last; `c-a` for a run that nobody can count."""
+    # `(aa)-(ac)` counts its last letter; `(aa)-(cc)` may leave out `ab` or not.
+    is_run = first[:-1] == last[:-1] and first[-1] <= last[-1]
+    if len(first) != len(last) or not is_run or first.islower() != last.islower():
+        return [f"{first}-{last}"]
+    return [first[:-1] + chr(code) for code in range(ord(first[-1]), ord(last[-1]) + 1)]
 
 
 @cache
@@ -32,12 +39,13 @@ def _parser() -> Lark:
 
 @lru_cache(maxsize=1024)
 def read_letters(text: str) -> tuple[str, ...]:
-    """The letters that a reference names, in order; none where it cannot be read.
+    """The letters that a reference names, in order.
 
-    A number under a letter, `(b)(iii)`, is given as `b.iii`.
+    A number under a letter, `(b)(iii)`, is given as `b.iii`.  What cannot be read is given as it
+    stands: no item has such a letter, so that the reference is reported and no position is lost.
     """
     try:
         letters: tuple[str, ...] = grammar.parsed(_parser(), text)
     except LarkError:
-        return ()
-    return letters
+        letters = ()
+    return letters or (" ".join(text.split()),)

@@ -43,6 +43,7 @@ def settle_figures(
     usable = [one for one in figures if _is_usable(one, figures, text, faults, is_fixed)]
     if is_telex or _has_two_capitals(usable, text):
         usable = [_by_label(one) for one in _telex_units(usable, text, faults)]
+    usable = _as_labelled(usable, text, faults)
     usable = _in_order(usable, text, faults)
     period = _only(usable, "s", "light-period-twice", text, faults)
     elevation = _elevation(usable, text, faults)
@@ -111,6 +112,18 @@ def _by_label(one: Figure) -> Figure:
     if one.label == "m" and one.measure.is_lone_capital:
         return one._replace(measure=one.measure._replace(unit="m"))
     return one
+
+
+def _as_labelled(figures: list[Figure], text: str, faults: list[Fault]) -> list[Figure]:
+    """`visible 12m`: word and unit contradict each other, and neither is believed."""
+    told: list[Figure] = []
+    for one in figures:
+        if not one.label or _ORDER[one.label] == _ORDER[one.measure.unit]:
+            told.append(one)
+        else:
+            start, end = one.measure.start_pos, one.measure.end_pos
+            faults.append(fault("light-figures-unclear", text, start, end))
+    return told
 
 
 def _is_unclear(one: Figure) -> bool:

@@ -15,6 +15,7 @@ from lark import Lark, Token, Transformer, UnexpectedInput, v_args
 
 from noticeparse.faults import Fault
 from noticeparse.grammar import build
+from noticeparse.readers.amounts import shown
 
 _LETTER_FIGURES = str.maketrans({"l": "1", "I": "1", "|": "1", "O": "0", ",": "."})
 _UNITS = {"SECONDS": "s", "METRES": "m", "FEET": "ft", "MILES": "M"}
@@ -55,12 +56,6 @@ class Compound(NamedTuple):
 
 
 Part = Token | Measure | Compound
-
-
-def shown(words: str) -> str:
-    """Words of the text as a message quotes them: one line, no longer than 32 characters."""
-    line = " ".join(words[:80].split())
-    return line if len(line) <= 32 else f"{line[:31]}…"
 
 
 def fault(code: str, text: str, start: int, end: int, **values: str) -> Fault:

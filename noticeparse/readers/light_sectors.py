@@ -190,7 +190,9 @@ def _limits(
     for token, limit in zip((first, second), limits, strict=True):
         if limit > 360:
             faults.append(fault("sector-bearing-too-great", text, _at(token), _after(token)))
-    if max(limits) > 360:
+        elif _minutes(token) >= 60:
+            faults.append(fault("sector-unreadable", text, _at(token), _after(token)))
+    if max(limits) > 360 or max(_minutes(first), _minutes(second)) >= 60:
         return None
     if limits[0] == limits[1]:
         faults.append(fault("sector-empty", text, _at(first), _after(second)))
@@ -210,10 +212,14 @@ def _leading_figure(words: str) -> Decimal:
 
 def _degrees(token: Token) -> Decimal:
     """Degrees of `171°`, `171°30'T`, `(35°)`, `090 deg`."""
-    whole, _, minutes = token.strip("( )").partition("°")
-    degrees = _leading_figure(whole)
-    arc_minutes, mark, _ = minutes.partition("'")
-    return degrees + Decimal(arc_minutes) / 60 if mark else degrees
+    whole = token.strip("( )").partition("°")[0]
+    return _leading_figure(whole) + _minutes(token) / 60
+
+
+def _minutes(token: Token) -> Decimal:
+    """The minutes of arc, nought where none are written."""
+    figures, mark, _ = token.partition("°")[2].partition("'")
+    return Decimal(figures) if mark else Decimal(0)
 
 
 def _check_colours(

@@ -77,22 +77,18 @@ def read_swap(
 ) -> SwapReading:
     """What goes and what comes; behind `for` stands what goes.
 
-    `new_first` is what the verb says of the order, None where it says nothing; a verb and a joint
-    that disagree are an error.
+    The verb says nothing of the order: `new_first` is accepted for callers that still give None.
     """
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)
     is_new_first = division.joint.type == "FOR"
-    faults: list[Fault] = []
-    if new_first is not None and new_first != is_new_first:
-        faults.append(Fault("swap-order-unclear", 0, len(text), {"written": shown(text)}))
     first = _side(text, division.first, chart_unit)
     second = _side(text, division.second, chart_unit)
-    faults += [*first.faults, *second.faults]
+    faults = (*first.faults, *second.faults)
     if is_new_first:
-        return SwapReading(second.feature, first.feature, tuple(faults))
-    return SwapReading(first.feature, second.feature, tuple(faults))
+        return SwapReading(second.feature, first.feature, faults)
+    return SwapReading(first.feature, second.feature, faults)
 
 
 def _side(text: str, side: tuple[int, int], chart_unit: ChartUnit | None) -> FeatureReading:

@@ -13,9 +13,17 @@ from typing import NamedTuple
 from lark import Token
 
 from noticeparse.readers.phrases import divide, place
-from noticeparse.vocabulary import LONGEST, Sense, find, is_known_word, is_place, key_of, word_key
+from noticeparse.vocabulary import (
+    ARTICLES,
+    LONGEST,
+    Sense,
+    find,
+    is_known_word,
+    is_place,
+    key_of,
+    word_key,
+)
 
-_ARTICLES = frozenset(("a", "an", "the"))
 _NUMBERS = frozenset(("NUMBERED", "NUMBER", "CODE"))
 _LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
 
@@ -86,7 +94,7 @@ def _atoms(token: Token, *, first: bool) -> list[_Atom]:
     atoms = []
     for word in token.split("-"):
         # `berth A` has a name, `A berth` an article.
-        if word.lower() not in _ARTICLES or (word == "A" and not first):
+        if word.lower() not in ARTICLES or (word == "A" and not first):
             atoms.append(_Atom(word_key(word), start, start + len(word), word, "WORD"))
         start += len(word) + 1
     return atoms

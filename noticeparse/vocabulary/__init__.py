@@ -17,6 +17,7 @@ from typing import NamedTuple
 from noticeparse.vocabulary.codes import Attributes, read_attributes
 
 __all__ = [
+    "ARTICLES",
     "LONGEST",
     "Category",
     "Kind",
@@ -168,12 +169,13 @@ def is_place(word: str) -> bool:
     return word.lower() in _places()
 
 
-_ARTICLES = frozenset(("a", "an", "the"))
+ARTICLES = frozenset(("a", "an", "the"))
+"""Words that no phrase is told by."""
 
 
 def _normal(phrase: str) -> str:
     words = phrase.replace("-", " ").replace(",", " , ").split()
-    return " ".join(spelled(word) for word in words if word.lower() not in _ARTICLES)
+    return " ".join(spelled(word) for word in words if word.lower() not in ARTICLES)
 
 
 def _plural(word: str) -> str:
