@@ -75,7 +75,8 @@ class SectionReader:
                 start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1
             )
             self.faults.append((moved, None))
-        self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
+        if any(chart.letters for chart in head.charts):
+            self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
         starts = [start for start, _ in draft.head] or [first_offset(draft.items)]
         ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
         extent = (min(starts), max(ends, default=starts[0]))

@@ -71,6 +71,8 @@ _KINDS: dict[str, ElementKind] = {
 BULLETS = frozenset("-*·+>")
 """Marks that may stand before the entries of a list."""
 
+_FEW = 12
+"""Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart"})
 _BEFORE_AN_OPENING = frozenset(
     {"label", "semicolon", "bar", "point", "half", "reference", "same", "number", "key", "rule"}
@@ -213,13 +215,10 @@ class _LineReader:
 
     def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:
         """Whether the half before is the longitude that the line above still waits for."""
+        if not self._line_above_awaits or one.axis != "latitude" or len(found) > _FEW:
+            return False
         halves = [element for element in found if element.kind in ("half", "point")]
-        return (
-            self._line_above_awaits
-            and len(halves) == 1
-            and halves[0].value.axis == "longitude"
-            and one.axis == "latitude"
-        )
+        return len(halves) == 1 and halves[0].value.axis == "longitude"
 
     def _is_link(self, element: Element) -> bool:
         """Whether an element may stand between latitude and longitude."""
