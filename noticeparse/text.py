@@ -74,13 +74,18 @@ _HIDDEN = re.compile(f"[{_INVISIBLE}]+")
 
 def _through_invisible(seen: str) -> str:
     """The pattern of a sequence that invisible characters may split, as if they were not there."""
-    return f"({f'[{_INVISIBLE}]*'.join(map(re.escape, seen))})"
+    return f"[{_INVISIBLE}]*".join(map(re.escape, seen))
 
 
-# One group for each sequence, none for invisible characters, which become nothing.
-_OTHER = re.compile("|".join([*map(_through_invisible, _OTHER_LENGTH), _HIDDEN.pattern]))
-_READ_INSTEAD = (*_OTHER_LENGTH.values(),)
+# Those that hold controls of their own come last: a control may be what splits another.
+_SEQUENCES = sorted(_OTHER_LENGTH, key=lambda seen: bool(_HIDDEN.search(seen)))
+# Without groups, so that the search leaps from one possible first character to the next.
+_OTHER = re.compile("|".join([*map(_through_invisible, _SEQUENCES), _HIDDEN.pattern]))
+# Also sequences that are split; no two are alike when the controls are taken out of both.
+_READ_INSTEAD = {_HIDDEN.sub("", seen): read for seen, read in _OTHER_LENGTH.items()}
 _UNSPLIT = re.compile("|".join(map(re.escape, _OTHER_LENGTH)))
+
+_MOST_TURNS = 8
 
 # The line end of old machines; before a line feed a return is part of that line's end.
 _LONE_RETURN = re.compile(r"\r(?!\r?\n)")
@@ -159,23 +164,38 @@ class RepairedText:
 def repair(given: str) -> RepairedText:
     """The repaired text of `given` and the map back to it; takes linear time on any text."""
     same_length = _LONE_RETURN.sub("\n", given).translate(_TRANSLATION)
-    repairs = [
-        Repair(match.start(), match.end(), _READ_INSTEAD[match.lastindex - 1])
-        if match.lastindex
-        else Repair(match.start(), match.end(), "")
-        for match in _OTHER.finditer(same_length)
-    ]
+    repairs = _broken(same_length)
     text = _replaced(same_length, repairs)
-    text = _DECIMAL_DOT.sub(".", text)
+    # What a repair brings together may be broken in its turn: `ÂÂ·`.
+    for _ in range(_MOST_TURNS if repairs else 0):
+        more = _broken(text)
+        if not more:
+            break
+        repairs = _with_more(same_length, text, repairs, more)
+        text = _replaced(same_length, repairs)
     cuts = [_joined(text, match) for match in _CUT_WORD.finditer(text)]
-    if not cuts:
-        return RepairedText(given, text, repairs)
+    if cuts:
+        repairs = _with_more(same_length, text, repairs, cuts)
+        text = _replaced(same_length, repairs)
+    return RepairedText(given, _DECIMAL_DOT.sub(".", text), repairs)
+
+
+def _broken(text: str) -> list[Repair]:
+    return [
+        Repair(match.start(), match.end(), _READ_INSTEAD.get(_HIDDEN.sub("", match.group()), ""))
+        for match in _OTHER.finditer(text)
+    ]
+
+
+def _with_more(
+    same_length: str, text: str, repairs: list[Repair], more: list[Repair]
+) -> list[Repair]:
+    """The repairs that made `text`, and others of that text, as repairs of the original."""
     inner = RepairedText(same_length, text, repairs)
     moved = [
-        Repair(inner.original(cut.start), inner.original_end(cut.end), cut.read) for cut in cuts
+        Repair(inner.original(one.start), inner.original_end(one.end), one.read) for one in more
     ]
-    both = sorted(_without_overlap(repairs, moved))
-    return RepairedText(given, _DECIMAL_DOT.sub(".", _replaced(same_length, both)), both)
+    return sorted(_without_overlap(repairs, moved))
 
 
 def _joined(text: str, match: re.Match[str]) -> Repair:
