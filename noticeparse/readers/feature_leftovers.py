@@ -14,7 +14,7 @@ from noticeparse.readers.amounts import shown
 from noticeparse.readers.told import Told
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
-from noticeparse.vocabulary import kinds
+from noticeparse.vocabulary import is_known_word, kinds
 
 _SAID = {
     "negation": "feature-negated",
@@ -101,10 +101,15 @@ def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
     for run in _runs(text, told.items)[1:]:
         idle = all(item.role == "unknown" for item in run)
         words = [item for item in run if len(item.text) > 2 and not item.text.isupper()]
-        # `light, Discontinued`: what is done stands as the verb of the action.
-        words = [item for item in words if canonical_verb(item.text) is None]
+        # `light, Discontinued`: what is done stands as the verb of the action.  Words of the trade
+        # (`pipeline, gas`) say what the text keeps.
+        words = [item for item in words if not _is_told(item.text)]
         if idle and words and not run[0].bracketed:
             yield _fault("feature-words-unread", run[0], run[-1].end, text)
+
+
+def _is_told(words: str) -> bool:
+    return canonical_verb(words) is not None or all(is_known_word(one) for one in words.split())
 
 
 def _runs(text: str, items: Sequence[Item]) -> list[list[Item]]:
