@@ -364,3 +364,26 @@ def test_no_bearing_has_sixty_minutes() -> None:
     reading = read_sectors("W 171°75'-195°, R 195°-268°15'")
     assert [sector.colour for sector in reading.sectors] == ["R"]
     assert [fault.code for fault in reading.faults] == ["sector-unreadable"]
+
+
+ELEVATIONS = [
+    ("light, Fl.W.5s, elevation 12m", 12, []),
+    ("light, Fl.W.5s, elevation 12M", None, ["light-figures-unclear", "depth-capital-m"]),
+    ("light, Fl.W.5s12m, elevation 12m", 12, []),
+    ("light, Fl.W.5s12m, elevation 14m", 12, ["feature-stated-twice"]),
+]
+
+
+@pytest.mark.parametrize(("phrase", "elevation", "codes"), ELEVATIONS)
+def test_elevation_apart_from_the_character_is_that_of_the_light(
+    phrase: str, elevation: int | None, codes: list[str]
+) -> None:
+    feature, faults = read_feature(phrase, "m")
+    assert feature.light is not None
+    assert (feature.light.elevation_m, feature.height_m) == (elevation, None)
+    assert [fault.code for fault in faults] == codes
+
+
+@pytest.mark.parametrize("phrase", ["depth of less than 5m", "obstruction, depth under 5m"])
+def test_words_before_a_depth_are_told(phrase: str) -> None:
+    assert "feature-words-unread" in [fault.code for fault in read_feature(phrase, "m").faults]

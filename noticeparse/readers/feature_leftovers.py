@@ -35,8 +35,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
     if behind is not None and is_word:
         yield _fault("feature-words-behind-kind", behind)
-    if not has_depth:
-        yield from _unread_depths(text, told)
+    yield from _unread_depths(text, told, has_depth=has_depth)
     known = kinds().get(kind)
     if known is not None and known.form:
         yield from _letters_behind(text, told)
@@ -54,16 +53,20 @@ def _fault(code: str, item: Item, end: int | None = None, text: str = "") -> Fau
     return Fault(code, item.start, end, {"written": shown(written)})
 
 
-def _unread_depths(text: str, told: Told) -> Iterator[Fault]:
-    """`depth ⑧m`: the word for a depth, then something that is no figure."""
+def _unread_depths(text: str, told: Told, *, has_depth: bool) -> Iterator[Fault]:
+    """`depth ⑧m`, `depth of less than 5m`: the word for a depth, then something else first."""
     items = [item for item in told.items if item.text.lower() not in ("of", "at", "is")]
     for item, behind in pairwise(items):
         if not _is_depth_word(item) or behind.role not in _NO_FIGURE or behind.bracketed:
             continue
         gap = text[item.end : behind.start]
-        if not any(sign in gap for sign in ",;"):
+        if any(sign in gap for sign in ",;"):
+            continue
+        if not has_depth:
             yield _fault("depth-unread", item, behind.end, text)
-            return
+        elif behind.role == "unknown" and behind != told.after_head:
+            yield _fault("feature-words-unread", behind)
+        return
 
 
 def _is_depth_word(item: Item) -> bool:

@@ -14,6 +14,7 @@ from typing import Literal, NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.feature_clashes import clashes
+from noticeparse.readers.feature_elevations import with_elevation
 from noticeparse.readers.feature_kinds import narrow_kind, settle_kind
 from noticeparse.readers.feature_leftovers import leftovers
 from noticeparse.readers.feature_values import (
@@ -156,6 +157,8 @@ class _Reading:
         attributes = self.attributes(kind, s57, body, shape, amounts)
         status, year = read_status(items, amounts, aids, attributes)
         lights = [_with_function(light, kind) for light in aids.lights]
+        if s57 == "LIGHTS":
+            lights, amounts = with_elevation(lights, amounts, items, self.faults)
         feature = Feature(
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
