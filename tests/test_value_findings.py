@@ -255,6 +255,7 @@ def test_topmark_can_is_no_shape_of_the_buoy() -> None:
 
 LIGHT_CHANGES = [
     ("range of light to 15,12M", [], "light-range-comma-unclear"),
+    ("range of light to 15,5M", [], "light-range-comma-unclear"),
     ("light Fl.WR.10s: range to 15,12M", [], "light-range-comma-unclear"),
     ("light: range to 250M", [("light.ranges_nm", [Decimal(250)])], "light-range-great"),
     ("light Fl.WRG.5s: range to 15/12M", None, "light-range-count"),
@@ -309,6 +310,7 @@ LETTERS = [
     ("(aa)-(cc)", ("aa-cc",)),
     ("(z)-(ab)", ("z-ab",)),
     ("(a)-(C)", ("a-C",)),
+    ("(C)-(a)", ("C-a",)),
     ("(b)(i)-(iii) above", ("(b)(i)-(iii) above",)),
 ]
 
@@ -338,7 +340,7 @@ def test_word_and_unit_of_a_figure_agree(
 
 YEARS = [("26", 2026, 2026), ("99", 2001, 1999), ("01", 1999, 2001), ("76", 2026, 1976),
          ("77", 2026, 1977), ("75", 2026, 2075), ("49", None, 2049), ("50", None, 1950),
-         ("1926", 2026, 1926)]  # fmt: skip
+         ("1926", 2026, 1926), ("10", 2080, 2110)]  # fmt: skip
 
 
 @pytest.mark.parametrize(("figures", "near", "year"), YEARS)
@@ -349,6 +351,7 @@ def test_year_of_two_figures_is_the_nearest(figures: str, near: int | None, year
 # `Port` directly before a strange word begins a name; elsewhere it is a side.
 SIDES = [
     ("buoy Port Brannoch", None),
+    ("can buoy, Port Brannoch", None),
     ("buoy, port, brannoch", 1),
     ("port hand buoy", 1),
     ("starboard buoy Brannoch", 2),
@@ -387,3 +390,11 @@ def test_elevation_apart_from_the_character_is_that_of_the_light(
 @pytest.mark.parametrize("phrase", ["depth of less than 5m", "obstruction, depth under 5m"])
 def test_words_before_a_depth_are_told(phrase: str) -> None:
     assert "feature-words-unread" in [fault.code for fault in read_feature(phrase, "m").faults]
+
+
+def test_companions_end_at_the_fourth() -> None:
+    feature = read_feature("wreck" + " and wreck" * 9).feature
+    depth = 0
+    while feature.companions:
+        feature, depth = feature.companions[0].feature, depth + 1
+    assert depth == 4
