@@ -351,7 +351,7 @@ def test_year_of_two_figures_is_the_nearest(figures: str, near: int | None, year
 # `Port` directly before a strange word begins a name; elsewhere it is a side.
 SIDES = [
     ("buoy Port Brannoch", None),
-    ("can buoy, Port Brannoch", None),
+    ("can buoy, port brannoch", None),
     ("buoy, port, brannoch", 1),
     ("port hand buoy", 1),
     ("starboard buoy Brannoch", 2),
@@ -398,3 +398,19 @@ def test_companions_end_at_the_fourth() -> None:
     while feature.companions:
         feature, depth = feature.companions[0].feature, depth + 1
     assert depth == 4
+
+
+@pytest.mark.parametrize(
+    "phrase",
+    [
+        "wreck buoy",
+        "breakwater light",
+        "light, Fl.5s, white tower",
+        "light, Fl.5s, Racon(K), on pier, Horn(1)10s",
+        "north cardinal beacon, topmark two cones, points up",
+        "special buoy to mark the wreck",
+    ],
+)
+def test_what_belongs_together_has_no_fault(phrase: str) -> None:
+    codes = [fault.code for fault in read_feature(phrase).faults]
+    assert [code for code in codes if code != "feature-class-unknown"] == []
