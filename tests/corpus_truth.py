@@ -1,7 +1,7 @@
 """Holds a bulletin against the truth written for it by hand, apart from the program.
 
-`NAME.truth.json` lists what a careful reader finds in `NAME.txt`: notices, chart sections, actions with
-verb, classes, positions, lights, depths and changes, and in faulty texts the planted faults by line.
+`NAME.truth.json` lists what a careful reader finds in `NAME.txt`: notices, chart sections, actions
+with verb, classes, positions, lights, depths and changes, and in faulty texts the planted faults.
 A value that is null in the truth is not compared.
 """
 

@@ -1,4 +1,4 @@
-"""Every bulletin of the corpus gives its expected JSON, and agrees with the truth written by hand."""
+"""Every bulletin of the corpus gives its expected JSON and agrees with the truth by hand."""
 
 from __future__ import annotations
 

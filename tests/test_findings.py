@@ -12,44 +12,61 @@ P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
 NEAR = f"Insert wreck {P}\nInsert rock {Q}\nInsert stump 46-00.10S 122-00.20W\n"
 
 SLIPS = {
-    "action-duplicate": (f"Insert wreck {P}\nInsert wreck {P}", f"Insert wreck {P}\nInsert rock {P}"),
+    "action-duplicate": (
+        f"Insert wreck {P}\nInsert wreck {P}",
+        f"Insert wreck {P}\nInsert rock {P}",
+    ),
     "clearance-unit-not-stated": (
-        f"Insert chimney, height 22 {P}", f"Insert chimney, height 22m {P}",
+        f"Insert chimney, height 22 {P}",
+        f"Insert chimney, height 22m {P}",
     ),
     "date-impossible": ("Valid until 31 June 2026.", "Valid until 30 June 2026."),
     "item-without-position": ("Insert wreck", f"Insert wreck {P}"),
     "item-without-verb": (f"wreck {P}", f"Delete wreck {P}"),
     "letter-unknown": (
-        f"Insert (a) wreck {P}\nInsert rock (c) above", f"Insert (a) wreck {P}\nInsert rock (a) above",
+        f"Insert (a) wreck {P}\nInsert rock (c) above",
+        f"Insert (a) wreck {P}\nInsert rock (a) above",
     ),
-    "letter-used-twice": (f"Insert (a) wreck {P}\n(a) rock {Q}", f"Insert (a) wreck {P}\n(b) rock {Q}"),
+    "letter-used-twice": (
+        f"Insert (a) wreck {P}\n(a) rock {Q}",
+        f"Insert (a) wreck {P}\n(b) rock {Q}",
+    ),
     # IALA Maritime Buoyage System, cardinal, isolated danger and special marks.
     "mark-cardinal-colours": (
-        f"Insert north cardinal buoy, red {P}", f"Insert north cardinal buoy, black and yellow {P}",
+        f"Insert north cardinal buoy, red {P}",
+        f"Insert north cardinal buoy, black and yellow {P}",
     ),
     "mark-cardinal-light": (
-        f"Insert north cardinal light-buoy, Q(3)10s {P}", f"Insert east cardinal light-buoy, Q(3)10s {P}",
+        f"Insert north cardinal light-buoy, Q(3)10s {P}",
+        f"Insert east cardinal light-buoy, Q(3)10s {P}",
     ),
     "mark-cardinal-topmark": (
         f"Insert north cardinal buoy, topmark 2 cones points down {P}",
         f"Insert south cardinal buoy, topmark 2 cones points down {P}",
     ),
     "mark-light": (
-        f"Insert isolated danger light-buoy, Fl(3)5s {P}", f"Insert isolated danger light-buoy, Fl(2)5s {P}",
+        f"Insert isolated danger light-buoy, Fl(3)5s {P}",
+        f"Insert isolated danger light-buoy, Fl(2)5s {P}",
     ),
     "move-too-far": (
-        f"Move special buoy from {P} to 46-20.00S 122-00.00W", f"Move special buoy from {P} to {Q}",
+        f"Move special buoy from {P} to 46-20.00S 122-00.00W",
+        f"Move special buoy from {P} to {Q}",
     ),
     "move-without-destination": (
-        f"Move special buoy from {P}", f"Move special buoy from {P} to {Q}",
+        f"Move special buoy from {P}",
+        f"Move special buoy from {P} to {Q}",
     ),
     "offset-disagrees": (
         f"Insert wreck 5 miles 090° from the light in {P}, in {Q}",
         f"Insert wreck 0.5 miles 180° from the light in {P}, in {Q}",
     ),
-    "offset-magnetic": (f"Insert wreck 090°M 5 miles from {P}", f"Insert wreck 090° 5 miles from {P}"),
+    "offset-magnetic": (
+        f"Insert wreck 090°M 5 miles from {P}",
+        f"Insert wreck 090° 5 miles from {P}",
+    ),
     "position-far-away": (
-        NEAR + "Insert pile 46-00.10S 129-00.20W", NEAR + "Insert pile 46-00.10S 122-00.40W",
+        NEAR + "Insert pile 46-00.10S 129-00.20W",
+        NEAR + "Insert pile 46-00.10S 122-00.40W",
     ),
     "position-half-missing": ("Insert wreck 46-00.00S", f"Insert wreck {P}"),
     "position-latitude-digits": ("Insert wreck 046-00.00S 122-00.00W", f"Insert wreck {P}"),
@@ -58,16 +75,19 @@ SLIPS = {
         "Insert wrecks in 47° 59'.34S 123° 45'.67W and 58'.90S 46'.20W",
     ),
     "reference-unknown": (
-        "Insert wreck in the same position", f"Delete rock {P}\nInsert wreck in the same position",
+        "Insert wreck in the same position",
+        f"Delete rock {P}\nInsert wreck in the same position",
     ),
     "text-control-character": (f"Insert wreck\x01 {P}", f"Insert wreck {P}"),
     "text-garbled": (f"Insert w#eck, l&ast d~pth {P}", f"Insert wreck, least depth 4m {P}"),
     "text-surrogate": (f"Insert wreck \ud800 {P}", f"Insert wreck {P}"),
     "geometry-too-few-positions": (
-        f"Insert pipeline joining {P}", f"Insert pipeline joining {P} and {Q}",
+        f"Insert pipeline joining {P}",
+        f"Insert pipeline joining {P} and {Q}",
     ),
     "geometry-along-coast": (
-        f"Insert cable joining {P}, {Q} thence to the shore", f"Insert cable joining {P} and {Q}",
+        f"Insert cable joining {P}, {Q} thence to the shore",
+        f"Insert cable joining {P} and {Q}",
     ),
     "move-unpaired": (
         f"Move special buoys from {P} and {Q} to 46-00.70S 122-00.00W",
@@ -82,13 +102,15 @@ SLIPS = {
         f"The wreck in {P} has been removed.",
     ),
     "verb-within-words": (
-        f"Insert wreck remove rock {P}", f'Insert legend "To remove rock" {P}',
+        f"Insert wreck remove rock {P}",
+        f'Insert legend "To remove rock" {P}',
     ),
     "feature-instead": (f"Insert buoy in place of wreck {P}", f"Replace wreck with buoy {P}"),
     "text-garbled at the end": (
-        f"Insert tower {P}\n~(%) wr#ck, l&ast d~pth 4.1m", f"Insert tower {P}",
+        f"Insert tower {P}\n~(%) wr#ck, l&ast d~pth 4.1m",
+        f"Insert tower {P}",
     ),
-}  # fmt: skip
+}
 
 
 @pytest.mark.parametrize(("code", "slip"), [(code, slip) for code, (slip, _) in SLIPS.items()])

@@ -1,4 +1,4 @@
-"""Readings that once looked right and were wrong; each must be exact or an error, never a guess."""
+"""Readings that once looked right and were wrong; each is exact or an error, never a guess."""
 
 from __future__ import annotations
 

@@ -6,12 +6,14 @@ _IALA = "IALA Maritime Buoyage System, from memory"
 
 ENTRIES = (
     Entry(
-        "mark-cardinal-colours", "warning", "{written} are not the bands of a {quarter} cardinal mark",
+        "mark-cardinal-colours", "warning",
+        "{written} are not the bands of a {quarter} cardinal mark",
         "the mark would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
     ),
     Entry(
-        "mark-cardinal-light", "warning", "`{written}` is not the light of a {quarter} cardinal mark",
+        "mark-cardinal-light", "warning",
+        "`{written}` is not the light of a {quarter} cardinal mark",
         "the light would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
     ),

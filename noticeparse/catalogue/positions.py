@@ -47,12 +47,14 @@ ENTRIES = (
         "compare with the original notice", _MANUAL,
     ),
     Entry(
-        "position-letter-for-figure", "warning", "`{written}` has the letter `{letter}` for a figure",
+        "position-letter-for-figure", "warning",
+        "`{written}` has the letter `{letter}` for a figure",
         "a figure read from a letter may be another figure",
         "compare each figure with the original notice", "common practice, no published source",
     ),
     Entry(
-        "position-longitude-digits", "warning", "`{written}`: degrees of longitude have three figures",
+        "position-longitude-digits", "warning",
+        "`{written}`: degrees of longitude have three figures",
         "a figure may be lost: 23-45W can be 123-45W",
         "compare with the original notice", _MANUAL,
     ),
@@ -80,8 +82,8 @@ ENTRIES = (
     Entry(
         "position-shared-degrees-doubtful", "warning",
         "`{written}` may belong to the next degree",
-        "its minutes lie more than half a degree from those of the position before it, whose degrees "
-        "it shares", "compare with the original notice",
+        "its minutes lie more than half a degree from those of the position before it, whose "
+        "degrees it shares", "compare with the original notice",
         "common practice, no published source",
     ),
     Entry(

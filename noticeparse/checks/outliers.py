@@ -34,7 +34,7 @@ class _Spot(NamedTuple):
 def distance_nm(first: tuple[float, float], second: tuple[float, float]) -> float:
     """Distance on a plane at the latitude of the first position, nautical miles.
 
-    Good to a few parts in a hundred over the distances of one notice; only used to tell near from far.
+    Good to a few parts in a hundred over the distances of one notice; used to tell near from far.
     """
     d_lon = (second[1] - first[1] + 180) % 360 - 180
     return 60 * hypot(second[0] - first[0], d_lon * cos(radians(first[0])))
@@ -139,7 +139,7 @@ def _nearest(place: tuple[float, float], places: list[tuple[float, float]]) -> f
 
 
 def _slips_back(position: Position, others: list[tuple[float, float]], within_nm: float) -> bool:
-    """Whether another figure in one place, or two exchanged, brings the position near the others."""
+    """Whether one other figure, or two exchanged, brings the position near the others."""
     body = position.iso6709.rstrip("/")
     cut = max(body.rfind("+"), body.rfind("-"))
     lat, lon = position.lat, position.lon

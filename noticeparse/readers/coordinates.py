@@ -40,7 +40,7 @@ class Coordinate(NamedTuple):
     axis: Axis | None
     sign: int
     fields: tuple[int, ...]
-    """Degrees, minutes, seconds: as many as are written; minutes alone where degrees are shared."""
+    """Degrees, minutes, seconds: as many as written; minutes alone where degrees are shared."""
     decimals: str
     unit: int
     """0 where the last field is degrees, 1 minutes, 2 seconds."""

@@ -8,9 +8,27 @@ from noticeparse.readers.features import has_kind
 from noticeparse.vocabulary import is_known_word, is_place
 
 _SUBJECT_WORDS = frozenset(
-    {"buoyage", "depths", "soundings", "lights", "wrecks", "rocks", "coastline", "dangers", "works",
-     "obstructions", "names", "leading", "marks", "aids", "dredging", "diving", "divers", "barge"}
-)  # fmt: skip
+    {
+        "buoyage",
+        "depths",
+        "soundings",
+        "lights",
+        "wrecks",
+        "rocks",
+        "coastline",
+        "dangers",
+        "works",
+        "obstructions",
+        "names",
+        "leading",
+        "marks",
+        "aids",
+        "dredging",
+        "diving",
+        "divers",
+        "barge",
+    }
+)
 
 
 class Heading(NamedTuple):

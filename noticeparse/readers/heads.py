@@ -176,7 +176,7 @@ def _share(head: Head, shared: ChartHead) -> None:
 
 def _number_text(text: str) -> str:
     """The notice number within the words around it."""
-    parts = [part for part in read_numbers(text)]
+    parts = read_numbers(text)
     return parts[0] if parts else text
 
 

@@ -10,7 +10,7 @@ from noticeparse.readers.told import told_by
 
 @lru_cache(maxsize=4096)
 def unknown_first_word(text: str) -> str | None:
-    """The first word of `Adjourn spoil ground buoy`: unknown, with a feature behind it; else None."""
+    """The first word of `Adjourn spoil ground buoy`: unknown, a feature behind it; else None."""
     head, _, rest = text.partition(" ")
     rest = rest.lstrip("-: ")
     if not head.isalpha() or len(head) < 3 or not rest or not leads_feature(rest):

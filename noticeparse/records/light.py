@@ -29,7 +29,7 @@ class Sector(Record):
 
 
 class Light(Record):
-    """The character of one light, INT 1 section P and S-57 LITCHR, SIGGRP, SIGPER, HEIGHT, VALNMR."""
+    """The character of one light: INT 1 section P; S-57 LITCHR, SIGGRP, SIGPER, VALNMR."""
 
     written: str
     rhythm: Rhythm
