@@ -37,7 +37,7 @@ class Offset(Record):
 
 
 class Geometry(Record):
-    """Positions and how they are meant; those of close, between and vicinity are the reference's."""
+    """Positions and how they are meant; of close, between, vicinity they are the reference's."""
 
     shape: Shape
     relation: Relation
