@@ -414,3 +414,8 @@ def test_companions_end_at_the_fourth() -> None:
 def test_what_belongs_together_has_no_fault(phrase: str) -> None:
     codes = [fault.code for fault in read_feature(phrase).faults]
     assert [code for code in codes if code != "feature-class-unknown"] == []
+
+
+@pytest.mark.parametrize("text", ["between 47-35.25S and 47-36.25S", "from 47-35-12N", "until 8"])
+def test_a_coordinate_is_no_date(text: str) -> None:
+    assert read_clauses(text, 2026).faults == []
