@@ -128,9 +128,11 @@ class Scanner:
             at = match.end()
 
 
-def scanner(name: str) -> Scanner:
-    """A scanner over the terminals of grammar file `name`.
+def scanner(name: str, start: str = "start") -> Scanner:
+    """A scanner over the terminals of grammar file `name`, for a rule that is a flat list of them.
 
     Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
     """
-    return Scanner(Lark(source(name), parser=None, lexer="basic", import_paths=[from_folder]))
+    return Scanner(
+        Lark(source(name), parser=None, lexer="basic", start=start, import_paths=[from_folder])
+    )

@@ -92,6 +92,9 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
 
 def _is_named(text: str, line: Line, number: Element) -> bool:
     """Whether the number is only named: as cancelled, or as the notice before."""
+    if number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "("):
+        # Words or a bracket before the number would name it.
+        return False
     at = number.start - line.start
     return any(
         part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS")

@@ -3,10 +3,7 @@
 from __future__ import annotations
 
 from functools import cache, lru_cache
-from typing import Any, NamedTuple
-
-from lark import Lark, Token
-from lark.exceptions import LarkError
+from typing import NamedTuple
 
 from noticeparse import grammar
 
@@ -44,17 +41,13 @@ class LineWords(NamedTuple):
 
 
 @cache
-def _parser() -> Lark:
-    return grammar.build("edition", "parts", lexer="basic")
+def _scanner() -> grammar.Scanner:
+    return grammar.scanner("edition", "parts")
 
 
 @lru_cache(maxsize=4096)
 def read_line_words(line: str) -> LineWords:
     """The recognised parts of a line outside the notices."""
-    try:
-        tree: Any = _parser().parse(line)
-    except LarkError:
-        return LineWords(())
     return LineWords(
-        tuple((part.type, str(part)) for part in tree.children if isinstance(part, Token))
+        tuple((kind, line[start:end]) for kind, start, end in _scanner().scan(line, 0, len(line)))
     )

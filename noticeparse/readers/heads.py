@@ -8,10 +8,9 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
-from lark import Lark, Token
-from lark.exceptions import LarkError
+from lark import Lark
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
@@ -75,21 +74,16 @@ class Head:
 
 
 @cache
-def _parser() -> Lark:
-    return grammar.build("head", "parts", lexer="basic")
+def _scanner() -> grammar.Scanner:
+    return grammar.scanner("head", "parts")
 
 
 @lru_cache(maxsize=2048)
 def read_parts(text: str) -> tuple[HeadPart, ...]:
     """The parts of a head, in order."""
-    try:
-        tree: Any = _parser().parse(text)
-    except LarkError:
-        return (HeadPart("OTHER_WORDS", text, 0, len(text)),)
     return tuple(
-        HeadPart(token.type, str(token), token.start_pos or 0, token.end_pos or 0)
-        for token in tree.children
-        if isinstance(token, Token)
+        HeadPart(kind, text[start:end], start, end)
+        for kind, start, end in _scanner().scan(text, 0, len(text))
     )
 
 
