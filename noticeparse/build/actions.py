@@ -144,7 +144,7 @@ def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:
     if verb == "amend":
         return read_change(words, unit).feature.kind
     if verb == "replace":
-        return read_swap(words, unit, new_first=None).feature.kind
+        return read_swap(words, unit).feature.kind
     return read_feature(words, unit).feature.kind
 
 
@@ -180,7 +180,7 @@ def _describe(
             changes_with_original_words(context, phrase, change.changes),
         )
     if verb == "replace":
-        swap = read_swap(phrase.text, unit, new_first=None)
+        swap = read_swap(phrase.text, unit)
         return _Described(
             with_original_words(context, phrase, swap.feature),
             _outer(phrase, swap.faults),

@@ -72,13 +72,8 @@ def _joints(text: str) -> tuple[Token, ...]:
 
 
 @lru_cache(maxsize=4096)
-def read_swap(
-    text: str, chart_unit: ChartUnit | None = None, *, new_first: bool | None = None
-) -> SwapReading:
-    """What goes and what comes; behind `for` stands what goes.
-
-    The verb says nothing of the order: `new_first` is accepted for callers that still give None.
-    """
+def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
+    """What goes and what comes; behind `for` stands what goes."""
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)
