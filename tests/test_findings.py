@@ -105,6 +105,10 @@ SLIPS = {
         f"Insert wreck remove rock {P}",
         f'Insert legend "To remove rock" {P}',
     ),
+    "change-colour-unclear": (
+        f"Amend light-buoy, Fl.R.10s: colour to green {P}",
+        f"Amend red light-buoy, Fl.R.10s: colour to green {P}",
+    ),
     "feature-instead": (f"Insert buoy in place of wreck {P}", f"Replace wreck with buoy {P}"),
     "text-garbled at the end": (
         f"Insert tower {P}\n~(%) wr#ck, l&ast d~pth 4.1m",

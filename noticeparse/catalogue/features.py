@@ -14,6 +14,14 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
+        "change-colour-unclear",
+        "warning",
+        "`{written}` may be the paint of the mark or the colour of its light",
+        "it is read as the paint",
+        "compare with the original notice",
+        _PRACTICE,
+    ),
+    Entry(
         "change-of-two",
         "error",
         "light and fog signal both have a {property}: `{written}` is for one of them",

@@ -183,6 +183,9 @@ class _Reading:
         new = self.value(clause, feature, stretch, is_new=True)
         if new is None:
             return []
+        if new.property == "colours" and feature.light is not None and not feature.colours:
+            # The paint of a lit mark, or its light: the words fit both.
+            self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
         changes = [Change(property=new.property, old=old, new=new.value)]
         if new.pattern is not None:
