@@ -92,7 +92,8 @@ def read_action(
         faults=place_faults,
     )
     geometry, rest = _with_quality(reading)
-    rest = rest.part(0, len(rest.text.rstrip(" .")))
+    # Behind `… to 41m and` another command of the same sentence follows.
+    rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     if is_garbled(rest.text):
         start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
         values = {"written": context.written(start, end)}

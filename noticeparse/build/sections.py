@@ -86,9 +86,18 @@ class SectionReader:
                 values = {"written": self.context.written(*extent_of(draft.head))}
                 self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
-            head.charts[0].chart = draft.number
+            self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         self._set_previous(head.charts, draft)
         return [Section(chart, draft.items, extent) for chart in head.charts]
+
+    def _set_number(self, chart: ChartHead, written: str, extent: Piece) -> None:
+        """The number in a column of charts: `22, inset B` is chart 22 and its panel."""
+        own = read_head(f"Chart {written}", self.context.year).charts
+        chart.chart = written
+        if own:
+            chart.chart, chart.panel = own[0].chart, chart.panel or own[0].panel
+        elif any(not (char.isalnum() or char in " -./") for char in written):
+            self.faults.append((Fault("chart-unread", *extent, {"written": written}), None))
 
     def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
         """The notice before, from a column of its own or from the heading of the notice."""

@@ -13,7 +13,9 @@ def unknown_first_word(text: str) -> str | None:
     """The first word of `Adjourn spoil ground buoy`: unknown, a feature behind it; else None."""
     head, _, rest = text.partition(" ")
     rest = rest.lstrip("-: ")
-    if not head.isalpha() or len(head) < 3 or not rest or not leads_feature(rest):
+    # An article behind the word tells as much as a feature: `Ventilate the …`.
+    leads = leads_feature(rest) or rest.lower().startswith(("the ", "a ", "an "))
+    if not head.isalpha() or len(head) < 3 or not rest or not leads:
         return None
     words = told_by(text).first_words
     return head if words and words[0].start == 0 and words[0].role == "unknown" else None
