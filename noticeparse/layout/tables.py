@@ -70,16 +70,16 @@ class TableReader:
         cells = table.cells(self.text, line)
         if not cells:
             return False
-        if table.mark == " " and len(cells) < 2:
-            told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
-            if told or not line.has("point", "half"):
-                # A row whose cells run together is no row; it is reported where it is cut.
-                return False
         verbs = cells.get("verb", [])
         if len(verbs) > 1 and verbs[0].kind == "verb" and verbs[1].gap:
             # Verb and feature under one title: the titles do not stand over their columns.
             self.table = None
             return False
+        if table.mark == " " and len(cells) < 2:
+            told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
+            if told or not line.has("point", "half"):
+                # A row whose cells run together is no row; it is reported where it is cut.
+                return False
         first = line.elements[0]
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
