@@ -7,6 +7,7 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.titles import Cells, Table, read_titles
+from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
@@ -75,6 +76,8 @@ class TableReader:
             # Verb and feature under one title: the titles do not stand over their columns.
             self.table = None
             return False
+        if self._is_heading(line, cells):
+            return False
         if table.mark == " " and len(cells) < 2:
             told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
             if told or not line.has("point", "half"):
@@ -87,6 +90,13 @@ class TableReader:
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _is_heading(self, line: Line, cells: Cells) -> bool:
+        """Whether a line is a notice's number and heading, with words in the place of the verb."""
+        if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
+            return False
+        words = " ".join(self.assembly.words(e) for e in cells.get("verb", []))
+        return bool(words) and canonical_verb(words) is None and "." in words
 
     def _commands(self, line: Line) -> bool:
         """Whether a line under columns of charts is an item: its verb leads words and a place."""

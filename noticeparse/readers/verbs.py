@@ -52,13 +52,27 @@ _STEMS: dict[str, Verb] = {
             "pulled down",
             "lift",
             "del",
+            "rmv",
             "disc",
         ),
         "delete",
     ),
-    **dict.fromkeys(("replace", "substitute", "exchange", "swap", "repl", "subst"), "replace"),
     **dict.fromkeys(
-        ("amend", "change", "alter", "correct", "modify", "revise", "amd", "rename", "read"),
+        ("replace", "substitute", "exchange", "swap", "repl", "rpl", "subst"), "replace"
+    ),
+    **dict.fromkeys(
+        (
+            "amend",
+            "change",
+            "alter",
+            "correct",
+            "modify",
+            "revise",
+            "amd",
+            "chg",
+            "rename",
+            "read",
+        ),
         "amend",
     ),
     **dict.fromkeys(
@@ -72,6 +86,7 @@ _STEMS: dict[str, Verb] = {
             "shift",
             "transfer",
             "mv",
+            "mov",
         ),
         "move",
     ),
