@@ -265,7 +265,11 @@ LIGHT_CHANGES = [
     ("racon: range to 10M", [], "change-value-unread"),
     ("light Fl.5s to Fl.R.5s, range to 9M", [], "change-property-twice"),
     ("light, Fl.R.10s: colour to green", [("light.colours", ["G"])], None),
-    ("special light-buoy, Fl.Y.10s: colour to red", [("colours", ["red"])], None),
+    (
+        "special light-buoy, Fl.Y.10s: colour to red",
+        [("colours", ["red"])],
+        "change-colour-unclear",
+    ),
     ("fog signal, Horn(2)30s: period to 60s", [("sound.period_s", Decimal(60))], None),
     ("light Fl.R.10s: range to 15,5M", [("light.ranges_nm", [Decimal("15.5")])], None),
 ]

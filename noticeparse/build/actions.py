@@ -2,9 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from typing import Any, NamedTuple
 
+from noticeparse.build.doubts import (
+    command_within,
+    is_garbled,
+    leads_to_place,
+    lost_brackets,
+)
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
@@ -13,7 +18,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
-from noticeparse.readers.places import Split, read_phrase, split_phrase
+from noticeparse.readers.places import Split, split_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
@@ -27,14 +32,6 @@ _NEEDS_NO_PLACE = frozenset(
     {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
      "compass_rose", "magnetic_variation"}
 )  # fmt: skip
-# A command among the words of another: its item was not told apart.  Quotations are no commands.
-_COMMAND_WITHIN = re.compile(
-    r"(?<=[a-z0-9,;] )"
-    r"(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)"
-    r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
-    re.IGNORECASE,
-)
-_ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 
 
@@ -70,11 +67,8 @@ def read_action(
         faults.append(_over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
-    second = _COMMAND_WITHIN.search(words.text)
-    if second is not None:
-        start, end = words.outer(second.start()), words.outer(second.end() - 1) + 1
-        values = {"written": context.written(start, end)}
-        faults.append(Fault("verb-within-words", start, end, values))
+    faults += lost_brackets(context, item, words)
+    faults += command_within(context, words)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     if item.words and item.groups and not split.description_end and verb != "amend":
         split = Split(len(words.text), ())
@@ -104,12 +98,6 @@ def read_action(
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
-
-
-def is_garbled(words: str) -> bool:
-    """Whether signs that no notice uses stand among the letters: `wr#ck, l&ast d~pth`."""
-    odd = sum(1 for char in words if char in _ODD_SIGNS)
-    return odd >= 3 and odd * 20 >= len(words)
 
 
 def _joint(verb: Verb, rest: str) -> str:
@@ -218,17 +206,16 @@ def _outer(words: Stretch, faults: Any) -> list[Fault]:
     ]
 
 
-def _leads_to_place(words: str) -> bool:
-    """Whether words end with a relation whose place is missing: `legend, "Rep", close E of (b`."""
-    return any(part.kind in ("close", "offset", "centred") for part in read_phrase(words))
-
-
 def _place_faults(
     context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
 ) -> list[Fault]:
     if not item.has_place:
         words = context.joined(item.words)
-        if feature.kind in _NEEDS_NO_PLACE and not _leads_to_place(words):
+        if (
+            verb in ("insert", "delete")
+            and feature.kind in _NEEDS_NO_PLACE
+            and not leads_to_place(words)
+        ):
             return []
         return [_over(context, item, "item-without-position")]
     if verb == "move" and not any(

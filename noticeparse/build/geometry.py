@@ -55,7 +55,9 @@ def read_geometry(
     if found.positions:
         labels.last = found.positions[-1]
     shape = shape_of(found, kind, says_limit)
-    faults += shape_faults(context, found, item, shape)
+    if found.is_from_to and shape == "line":
+        found.relation = "joining"
+    faults += shape_faults(context, found, item, shape, is_move=is_move)
     geometry = Geometry(
         shape=shape,
         relation=found.relation,
@@ -93,6 +95,7 @@ def _take_group(
 ) -> None:
     kinds = {part.kind for part in parts}
     goes_to = group.role == "to" or (is_move and "to" in kinds)
+    found.is_from_to = found.is_from_to or ("to" in kinds and "from_" in found.kinds)
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True

@@ -6,10 +6,11 @@ import re
 from itertools import chain
 from typing import NamedTuple
 
-from noticeparse.build.actions import ActionReading, is_garbled, item_extent, read_action
+from noticeparse.build.actions import ActionReading, item_extent, read_action
+from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
-from noticeparse.build.remarks import tells_of_change
+from noticeparse.build.remarks import names_one_chart, tells_of_change
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -63,7 +64,10 @@ class NoticeBuilder:
         self._clauses(draft.clauses)
         sections = self._sections()
         remarks = [self._remark(prose, index) for index, prose in enumerate(draft.prose)]
-        charts = [self._chart(section, index) for index, section in enumerate(sections)]
+        charts = [
+            self._chart(section, index, is_shared=len(sections) > 1)
+            for index, section in enumerate(sections)
+        ]
         if draft.is_radio or not charts:
             charts += self._named_charts()
         for piece, path in self._passed_over.items():
@@ -90,7 +94,7 @@ class NoticeBuilder:
             subjects=parts.subjects,
             authority=self._authority(),
             valid=self.valid,
-            cancels=self._distinct(self.cancels),
+            cancels=[ref for i, ref in enumerate(self.cancels) if ref not in self.cancels[:i]],
             charts=charts,
             remarks=remarks,
             span=self.context.span(start, end),
@@ -100,13 +104,6 @@ class NoticeBuilder:
 
     def _fault(self, fault: Fault, paths: list[str], chart: str | None = None) -> None:
         self.located.append(Located(fault, paths, self.id, chart))
-
-    def _distinct(self, refs: list[NoticeRef]) -> list[NoticeRef]:
-        kept: list[NoticeRef] = []
-        for ref in refs:
-            if ref not in kept:
-                kept.append(ref)
-        return kept
 
     # Head
 
@@ -163,7 +160,7 @@ class NoticeBuilder:
             self._fault(fault, [self.path], chart)
         return sections
 
-    def _chart(self, section: Section, index: int) -> ChartSection:
+    def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
         head = section.head
         path = f"{self.path}/charts/{index}"
         labels = Labels()
@@ -176,6 +173,9 @@ class NoticeBuilder:
                 self._passed_over.setdefault(item_extent(item), path)
                 continue
             self._taken.add(item_extent(item))
+            if is_shared and names_one_chart(words := self.context.joined(item.pieces)):
+                values = {"written": words}
+                reading.faults.append(Fault("item-of-one-chart", *item_extent(item), values))
             self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:

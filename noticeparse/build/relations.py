@@ -39,6 +39,8 @@ class Found:
     offset: OffsetWords | None = None
     offset_text: str | None = None
     offset_reference: Position | None = None
+    is_from_to: bool = False
+    """Whether one place is led by `from` and a later one by `to`."""
     lost_distance: bool = False
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_ring: bool = False

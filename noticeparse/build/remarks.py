@@ -1,9 +1,21 @@
-"""What a remark says beside its words."""
+"""What a remark, or the words of an item, say beside their sense: changes, charts."""
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Prose
+
+_AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
+_ONE_CHART = re.compile(
+    r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b", re.I
+)
+
+
+def names_one_chart(words: str) -> bool:
+    """Whether an item says that it is of one chart, or not of one: `(chart 56 only)`."""
+    return _ONE_CHART.search(words) is not None
 
 
 def tells_of_change(context: Context, prose: Prose) -> bool:
@@ -12,4 +24,6 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     words = " ".join(context.text[start:end].lower().split())
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
     told = any(element.kind == "passive" for element in prose.elements)
+    if _AS_CHART.search(words):
+        return True
     return placed and (told or " has been " in words or " have been " in words)

@@ -2,16 +2,24 @@
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from noticeparse.build.actions import item_extent
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.heads import ChartHead, head_kinds, read_head
+from noticeparse.readers.heads import ChartHead, Head, head_kinds, read_head
+from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
+# Words that promise the notice before, at the end of a head or before its closing bracket.
+_NAMES_PREVIOUS = re.compile(
+    r"\b(?:last|previous|prev|preceding|former|before this(?: one)?)"
+    r"(?: (?:notice|correction|update))?\W*$",
+    re.IGNORECASE,
+)
 _PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
 
 
@@ -88,7 +96,25 @@ class SectionReader:
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         self._set_previous(head.charts, draft)
+        self._doubts(head, text, draft)
         return [Section(chart, draft.items, extent) for chart in head.charts]
+
+    def _doubts(self, head: Head, text: str, draft: ChartDraft) -> None:
+        """What in a chart head cannot be taken at its word."""
+        if not draft.head:
+            return
+        extent = extent_of(draft.head)
+        values = {"written": self.context.written(*extent)}
+        # `1)` alone is a number of a list; only an opening bracket misses the other.
+        if text.count("(") > text.count(")") or text.count("[") > text.count("]"):
+            self.faults.append((Fault("chart-head-bracket", *extent, values), None))
+        if _NAMES_PREVIOUS.search(text) and not any(c.previous_written for c in head.charts):
+            self.faults.append((Fault("previous-unread", *extent, values), None))
+        own = self.draft.number_words
+        if head.this_notice is not None and own is not None:
+            year = self.context.year
+            if read_number(head.this_notice[0], year) != read_number(own, year):
+                self.faults.append((Fault("chart-of-other-notice", *extent, values), None))
 
     def _set_number(self, chart: ChartHead, written: str, extent: Piece) -> None:
         """The number in a column of charts: `22, inset B` is chart 22 and its panel."""

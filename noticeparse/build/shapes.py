@@ -47,6 +47,9 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
         return "points" if count > 1 else "point"
     if found.relation == "within":
         return "area" if count != 1 else "point"
+    if found.is_from_to and "L" in primitives(kind) and len(found.positions) > 1:
+        # A cable from P to Q runs between them.
+        return "line"
     if found.relation == "joining":
         drawn = primitives(kind)
         is_area = found.is_ring or says_limit or ("A" in drawn and "L" not in drawn)
@@ -60,7 +63,9 @@ _ENDLESS = re.compile(
 )
 
 
-def shape_faults(context: Context, found: Found, item: Item, shape: Shape) -> Iterator[Fault]:
+def shape_faults(
+    context: Context, found: Found, item: Item, shape: Shape, *, is_move: bool
+) -> Iterator[Fault]:
     """A line or area with too few corners, one that ends on the coast, moves that do not pair."""
     start, end = item.pieces[0][0], item.pieces[-1][1]
     values = {"written": context.written(start, end)}
@@ -70,6 +75,8 @@ def shape_faults(context: Context, found: Found, item: Item, shape: Shape) -> It
     leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
     if found.relation in ("joining", "within") and _ENDLESS.search(f"{words} {leads}"):
         yield Fault("geometry-along-coast", start, end, values)
+    if found.is_from_to and not is_move and shape != "line":
+        yield Fault("places-of-a-move", start, end, values)
     counts = {len(found.positions), len(found.destination)}
     if found.positions and found.destination and len(counts) > 1:
         yield Fault("move-unpaired", start, end, values)

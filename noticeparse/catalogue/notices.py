@@ -6,6 +6,21 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "chart-head-bracket", "error", "a bracket of `{written}` is lost",
+        "which items belong to which chart, or which notice stands before, is not certain",
+        "read the head in the original notice", _COMMON,
+    ),
+    Entry(
+        "chart-of-other-notice", "error", "`{written}` names another notice than the one it is in",
+        "the items below it may belong to that notice",
+        "look for its number in the original bulletin", _COMMON,
+    ),
+    Entry(
+        "previous-unread", "warning", "no number of the notice before can be read in `{written}`",
+        "whether an earlier correction is missing cannot be told",
+        "read the number in the original notice", _COMMON,
+    ),
+    Entry(
         "chart-not-named", "info", "no chart is named for these actions",
         "they cannot be put on a sheet until the chart is known",
         "look for the chart in the original notice", _COMMON,

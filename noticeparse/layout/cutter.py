@@ -35,6 +35,8 @@ class Cutter(OpenItem):
         self.lines = lines
         self.line: Line | None = None
         """The line that is being read."""
+        self.following: Element | None = None
+        """The element behind the one that is read, on its line."""
         self.place_label: Element | None = None
         self.half: Element | None = None
         self.before: Point | None = None
@@ -52,6 +54,9 @@ class Cutter(OpenItem):
     def _line(self, line: Line) -> None:
         self.line = line
         elements = line.elements
+        if len(elements) > 1 and all(e.kind in ("verb", "bar") for e in elements):
+            self._verbs_side_by_side(elements)
+            return
         lead = lead_index(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
@@ -66,6 +71,7 @@ class Cutter(OpenItem):
 
     def _element(self, element: Element, following: Element | None, opens: bool) -> None:
         kind = element.kind
+        self.following = following
         goes_on = kind in ("half", "bar", "label") or (
             kind == "words" and self._is_blank_word(element)
         )
@@ -109,6 +115,16 @@ class Cutter(OpenItem):
         self.close_item()
         self.verb, self.verb_lost = element, None
         self.verb_is_own = following is not None
+
+    def _verbs_side_by_side(self, elements: Sequence[Element]) -> None:
+        """Verbs that head two columns: which holds for what stands below is not known."""
+        self.close_item()
+        verbs = [element for element in elements if element.kind == "verb"]
+        if len(verbs) < 2:
+            self._verb(verbs[0], None, True)
+            return
+        self.verb, self.verb_is_own = None, False
+        self.verb_lost = verbs[0]._replace(end=verbs[-1].end)
 
     def is_lost_verb(self, line: Line, index: int) -> bool:
         """Whether words stand where verbs stand, but are none."""

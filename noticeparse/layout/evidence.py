@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
@@ -108,8 +108,11 @@ def verb_column(lines: Sequence[Line]) -> int | None:
     if len(set(columns)) != 1:
         return None
     column = columns[0]
+    # A lone word may be a verb above its items, misspelt; it tells nothing of the column.
     others = [
-        lead for line, lead in leads if lead.kind == "words" and lead.start - line.start == column
+        lead
+        for line, lead in leads
+        if lead.kind == "words" and lead.start - line.start == column and len(line.elements) > 1
     ]
     # A verb above its items stands in their column; a verb in its own line has words behind it.
     own = any(
@@ -123,7 +126,7 @@ def is_unknown_verb(text: str, line: Line, index: int, column: int | None) -> bo
     first = line.elements[index]
     if column is None or first.start - line.start != column:
         return False
-    words = text[first.start : first.end]
+    words = text[first.start : first.end].rstrip(" :")
     if " " in words:
         return unknown_first_word(words) is not None
     if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
@@ -206,13 +209,15 @@ def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]
 
 def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
     """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
-    if index == 0 or line.elements[index - 1].kind != "semicolon" or verb is None:
+    if index == 0 or verb is None:
         return False
-    first = unknown_first_word(text[line.elements[index].start : line.elements[index].end])
+    words = text[line.elements[index].start : line.elements[index].end]
+    if line.elements[index - 1].kind != "semicolon" and not words.startswith("/ "):
+        return False
+    first = unknown_first_word(words.removeprefix("/ "))
     above = text[verb.start : verb.end]
-    return first is not None and (
-        (first.isupper() and above.isupper()) or (first.islower() and above.islower())
-    )
+    # A capital may begin a name; in capitals throughout it tells nothing.
+    return first is not None and (first.islower() or (first.isupper() and above.isupper()))
 
 
 def breaks_off(text: str, item: Item) -> bool:
@@ -220,3 +225,21 @@ def breaks_off(text: str, item: Item) -> bool:
     places = item.groups[-1].places
     end = places[-1].element.end if places else 0
     return text[end : end + 4].partition("\n")[0].strip() in (",", "and", "&")
+
+
+_QUALIFYING = frozenset({"category", "colour", "shape", "lit", "condition", "virtual"})
+
+
+def qualifies(text: str, waiting: Element, feature: Element) -> bool:
+    """Whether words on a line of their own begin the description on the line below: `port-hand`.
+
+    They stand in its column, name no kind, and say what may stand before one.
+    """
+    words = text[waiting.start : waiting.end]
+    if has_kind(words) or _column(text, waiting.start) != _column(text, feature.start):
+        return False
+    return bool(value_property(words)) and value_property(words) <= _QUALIFYING
+
+
+def _column(text: str, start: int) -> int:
+    return start - text.rfind("\n", 0, start)

@@ -17,6 +17,8 @@ from noticeparse.layout.drafts import Group, Item, Prose
 from noticeparse.layout.evidence import (
     PLACES,
     is_complete,
+    opens_a_line,
+    qualifies,
     split_lead,
     stands_position_first,
     stands_verb_last,
@@ -78,6 +80,7 @@ class _FeatureFirst(Cutter):
 
     def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item
+        before_verb = self._place_before_verb()
         if item is not None and item.has_place and self.pending:
             if is_connector(self.words_of(self.pending)):
                 self.add_group(item)
@@ -87,7 +90,22 @@ class _FeatureFirst(Cutter):
             self.open_from_pending()
         elif item is None:
             self.open_item()
+        if self.item is not None:
+            self.item.faults += before_verb
         self.add_place(element, label)
+
+    def _place_before_verb(self) -> list[Fault]:
+        """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""
+        verb = self.following
+        if not self.pending or verb is None or verb.kind != "verb":
+            return []
+        link = self.pending[-1]
+        behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
+        stands_first = opens_a_line(self.text, link.start) or behind_stop
+        if not stands_first or not is_connector(self.text[link.start : link.end]):
+            return []
+        values = {"written": self.text[link.start : verb.end]}
+        return [Fault("place-before-verb", link.start, verb.end, values)]
 
     def _at_line_start(self, element: Element) -> None:
         """Decide whether a new line goes on with the words before it or opens an item."""
@@ -96,7 +114,7 @@ class _FeatureFirst(Cutter):
         if self.pending:
             before = self.words_of(self.pending)
             if item is not None and item.has_place and not leads_feature(before):
-                if leads_feature(words):
+                if leads_feature(words) and not qualifies(self.text, self.pending[0], element):
                     self.give_tail()
                 return
             if self._may_end(before) and leads_feature(words):
@@ -170,7 +188,7 @@ class _PositionFirst(Cutter):
         """A single word in the column of the verbs, with words behind it, but no verb."""
         element = line.elements[index]
         words = self.text[element.start : element.end]
-        if index not in verb_places(self.lines) or not words.isalpha() or has_kind(words):
+        if index not in verb_places(self.lines) or not words.isalpha():
             return False
         behind = line.elements[index + 1 :]
         return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)

@@ -6,6 +6,7 @@ moved to …` is an action; every other sentence stays prose.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
@@ -18,6 +19,8 @@ from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
+# `has been removed and replaced by`: a second change behind `and`.
+_AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
 
@@ -208,7 +211,10 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
     extent = (sentence[0].start, sentence[-1].end)
     told = " ".join(text[slice(*extent)].split())
-    if max(sum(e.kind == "passive" for e in sentence), told.count(" been ")) > 1:
+    times = max(sum(e.kind == "passive" for e in sentence), told.count(" been "))
+    if times > 1 or any(
+        canonical_verb(word) or word.endswith("laid") for word in _AND_WORD.findall(told)
+    ):
         item.faults.append(
             Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
         )

@@ -68,6 +68,13 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     return None
 
 
+# A line may break within `last correction 480/26` and `cancels notice 480/26`.
+_BREAKS_OFF = frozenset(
+    "last previous preceding former notice correction update nm after to cancels cancelled "
+    "previous: notice: last: correction: update:".split()
+)
+
+
 def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     """Whether the letters by which an office marks its notices open the line: `NTM 190/26`."""
     opens = bool(before) and before[0].gap
@@ -92,14 +99,19 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
 
 def _is_named(text: str, line: Line, number: Element) -> bool:
     """Whether the number is only named: as cancelled, or as the notice before."""
-    if number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "("):
+    above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
+    breaks_off = above.rpartition(" ")[2].lower().lstrip("[(") in _BREAKS_OFF
+    opens = number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "(")
+    if opens and not breaks_off:
         # Words or a bracket before the number would name it.
         return False
-    at = number.start - line.start
+    start = line.start - len(above) - 1 if breaks_off else line.start
+    words = f"{above} {text[line.start : line.end]}" if breaks_off else text[line.start : line.end]
+    at = number.start - start
     return any(
         part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS")
         and part.start <= at < part.end
-        for part in read_parts(text[line.start : line.end])
+        for part in read_parts(words)
     )
 
 

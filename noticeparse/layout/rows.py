@@ -153,6 +153,10 @@ class RowReader:
                 item.verb = "move"
             return
         written = self._words(new).strip(" .-")
+        if not new and self._words(old).strip(" .-"):
+            start, end = old[0].start, old[-1].end
+            values = {"written": self._words(old)}
+            item.faults.append(Fault("new-value-empty", start, end, values))
         verb = canonical_verb(written) if written else "delete"
         before = self._words(old).strip(" .-")
         if verb in ("insert", "delete"):

@@ -189,7 +189,10 @@ class TableReader:
 
     def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
         if role == "verb" and {"verb", "feature"} <= self._block.keys():
-            role = "change"
+            if canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None:
+                self.end_block()
+            else:
+                role = "change"
         if role in self._block and not (role == self._last_role and role in _LISTED):
             self.end_block()
         self._block.setdefault("key", []).append(key)

@@ -57,7 +57,7 @@ def read_value(
         case "SECTOR_WORD":
             return read_new_sectors(text, feature)
         case "NAME" | "LEGEND":
-            return Value(kind.lower(), " ".join(text.strip('" ').split()) or None)
+            return Value(kind.lower(), _wording(text))
         case "DEPTH_WORD" | "CLEARANCE_WORD":
             return _depth(text, words, kind, feature, chart_unit)
         case "COLOUR":
@@ -67,6 +67,12 @@ def read_value(
         case "TOPMARK" | "SHAPE":
             return _shape(text, kind, feature)
     return Value("", None)
+
+
+def _wording(text: str) -> str | None:
+    """The words of one quotation; None where others stand behind it."""
+    words = " ".join(text.strip('" ').split())
+    return None if not words or '"' in words else words
 
 
 def _implied(text: str, feature: Feature) -> str | None:

@@ -6,6 +6,7 @@ names.  Where a head names several charts, each part goes with the chart before 
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from typing import NamedTuple
@@ -218,15 +219,27 @@ def _panel(text: str) -> str:
     return text.strip("()-,;: ").replace('"', "").strip()
 
 
+_LETTER = re.compile(r"\b(?:[a-z]|[0-9]{1,2})\b|-")
+
+
 def _letters(text: str) -> frozenset[str]:
+    """Letters or numbers of items, ranges filled in: `(a-c)`, `(items 2 and 3 only)`."""
     letters: list[str] = []
     is_range = False
-    for char in text.strip("()").replace("items", "").replace("item", "").replace("and", ","):
-        if char == "-":
+    for mark in _LETTER.findall(text):
+        if mark == "-":
             is_range = True
-        elif char.isalpha():
-            if is_range and letters:
-                letters += [chr(c) for c in range(ord(letters[-1]) + 1, ord(char))]
-            letters.append(char)
-            is_range = False
+            continue
+        if is_range and letters:
+            letters += _between(letters[-1], mark)
+        letters.append(mark)
+        is_range = False
     return frozenset(letters)
+
+
+def _between(first: str, last: str) -> list[str]:
+    if first.isdigit() and last.isdigit():
+        return [str(number) for number in range(int(first) + 1, int(last))]
+    if first.isalpha() and last.isalpha():
+        return [chr(code) for code in range(ord(first) + 1, ord(last))]
+    return []

@@ -15,7 +15,7 @@ def unknown_first_word(text: str) -> str | None:
     rest = rest.lstrip("-: ")
     # An article behind the word tells as much as a feature: `Ventilate the …`.
     leads = leads_feature(rest) or rest.lower().startswith(("the ", "a ", "an "))
-    if not head.isalpha() or len(head) < 3 or not rest or not leads:
+    if not head.replace("-", "").isalpha() or len(head) < 3 or not rest or not leads:
         return None
     words = told_by(text).first_words
     return head if words and words[0].start == 0 and words[0].role == "unknown" else None

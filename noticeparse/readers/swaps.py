@@ -125,7 +125,11 @@ def _divided(text: str) -> _Division | None:
     for types in (("BY", "FOR"), ("WITH",), ("TO",)):
         fit = [division for division in found if division.joint.type in types]
         if fit:
-            return fit[0] if len(fit) == 1 else None
+            # Two quotations on one side are two legends or names.
+            one = len(fit) == 1 and not any(
+                text[slice(*side)].count('"') > 2 for side in (fit[0].first, fit[0].second)
+            )
+            return fit[0] if one else None
     return None
 
 
