@@ -14,6 +14,7 @@ from noticeparse.build.editions import read_edition, read_list
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
+from noticeparse.collector import patient_collector
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
@@ -32,6 +33,7 @@ from noticeparse.version import VERSION
 _BESIDE = 4
 
 
+@patient_collector()
 def read_bulletin(
     text: str,
     *,

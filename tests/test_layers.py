@@ -19,7 +19,17 @@ import noticeparse
 ROOT = Path(noticeparse.__file__).parent
 
 LAYERS = (
-    ("version", "numbers", "spans", "stretch", "text", "grammar", "caution", "schema_words"),
+    (
+        "version",
+        "numbers",
+        "spans",
+        "stretch",
+        "text",
+        "grammar",
+        "caution",
+        "schema_words",
+        "collector",
+    ),
     ("records",),
     ("faults", "errors"),
     ("catalogue", "vocabulary", "intake", "chart_order"),
