@@ -11,8 +11,6 @@ from dataclasses import dataclass, field
 from functools import cache, lru_cache
 from typing import NamedTuple
 
-from lark import Lark
-
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.dates import read_date
@@ -178,17 +176,13 @@ def _number_text(text: str) -> str:
 @lru_cache(maxsize=2048)
 def read_numbers(text: str) -> tuple[str, ...]:
     """All notice numbers within a stretch of words."""
-    return tuple(str(token) for token in _number_lexer().lex(text) if token.type != "OTHER")
+    found = _number_scanner().scan(text, 0, len(text))
+    return tuple(text[start:end] for kind, start, end in found if kind != "OTHER")
 
 
 @cache
-def _number_lexer() -> Lark:
-    source = (
-        "start: (NOTICE_NUMBER | BARE_OF_YEAR | OTHER)*\n"
-        "%import .number (NOTICE_NUMBER, BARE_OF_YEAR)\n"
-        "OTHER.0: /[^\\s]/\n%ignore /[ \\t\\n]+/\n"
-    )
-    return Lark(source, parser=None, lexer="basic", import_paths=[grammar.from_folder])
+def _number_scanner() -> grammar.Scanner:
+    return grammar.scanner("numbers", "numbers")
 
 
 def read_cancelled(text: str, near: int | None) -> list[NoticeRef]:

@@ -50,57 +50,45 @@ class Part(NamedTuple):
     value: Any = None
 
 
-def _over(kind: PartKind, children: list[Token], value: Any = None) -> Part:
-    first, last = children[0], children[-1]
-    assert first.start_pos is not None
-    assert last.end_pos is not None
-    return Part(kind, first.start_pos, last.end_pos, value)
-
-
-def _plain(kind: PartKind) -> Any:
-    return lambda _self, children: _over(kind, children)
-
-
-class _Callbacks(Transformer[Token, Any]):
-    """Every rule gives a Part over its tokens."""
-
-    words, separator = _plain("words"), _plain("separator")
-    joining, bounded, along = _plain("joining"), _plain("bounded"), _plain("along")
-    within, centred, between = _plain("within"), _plain("centred"), _plain("between")
-    vicinity, from_, to, at = _plain("vicinity"), _plain("from_"), _plain("to"), _plain("at")
-    arc = _plain("arc")
-
-    def phrase(self, parts: list[Part]) -> tuple[Part, ...]:
-        return tuple(parts)
-
-    def close(self, children: list[Token]) -> Part:
-        token = children[0]
-        direction = None if token.type == "CLOSE_TO" else direction_in(str(token))
-        return _over("close", children, direction)
-
-    def offset(self, children: list[Token]) -> Part:
-        return _over("offset", children, read_offset(str(children[0])))
-
-    def radius(self, children: list[Token]) -> Part:
-        return _over("radius", children, _length_nm(str(children[0])))
-
-    def bearings(self, children: list[Token]) -> Part:
-        return _over("bearings", children, _arc(str(children[0])))
+_KINDS: dict[str, PartKind] = {
+    "WORDS": "words", "OTHER": "words", "SEPARATOR": "separator", "JOINING": "joining",
+    "BOUNDED": "bounded", "WITHIN": "within", "CENTRED": "centred", "BETWEEN": "between",
+    "VICINITY": "vicinity", "ALONG": "along", "FROM": "from_", "TO": "to", "AT": "at",
+    "CLOSE_TO": "close", "CLOSE_DIRECTION": "close", "DIRECTION_OF": "close",
+    "OFFSET": "offset", "RADIUS": "radius", "ARC": "arc", "BEARINGS": "bearings",
+}  # fmt: skip
+"""The part that each terminal of the place grammar is."""
 
 
 @cache
-def _parser() -> Lark:
-    return grammar.build("place", "phrase", callbacks=_Callbacks(), lexer="basic")
+def _scanner() -> grammar.Scanner:
+    return grammar.scanner("place", "phrase")
 
 
 @lru_cache(maxsize=8192)
 def read_phrase(text: str) -> tuple[Part, ...]:
-    """The parts of a phrase; all of it is words where the grammar cannot part it."""
-    try:
-        parts: tuple[Part, ...] = grammar.parsed(_parser(), text)
-    except LarkError:
-        return (Part("words", 0, len(text)),)
-    return parts
+    """The parts of a phrase, in order; words that follow one another are one part."""
+    parts: list[Part] = []
+    for terminal, start, end in _scanner().scan(text, 0, len(text)):
+        kind = _KINDS[terminal]
+        if kind == "words" and parts and parts[-1].kind == "words":
+            parts[-1] = Part("words", parts[-1].start, end)
+        else:
+            parts.append(Part(kind, start, end, _value(terminal, text[start:end])))
+    return tuple(parts)
+
+
+def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | None:
+    """What a part says beyond its kind: a direction, a bearing and distance, a radius, an arc."""
+    if terminal in ("CLOSE_DIRECTION", "DIRECTION_OF"):
+        return direction_in(text)
+    if terminal == "OFFSET":
+        return read_offset(text)
+    if terminal == "RADIUS":
+        return _length_nm(text)
+    if terminal == "BEARINGS":
+        return _arc(text)
+    return None
 
 
 class Split(NamedTuple):
