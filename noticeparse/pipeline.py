@@ -19,7 +19,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
-from noticeparse.layout.claims import unclaimed, unclaimed_heads
+from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.furniture import without_quote_marks
 from noticeparse.layout.lines import Line, read_lines
@@ -69,7 +69,10 @@ def read_bulletin(
     unread = unread_blocks(context, _unread_lines(left, ignored))
     heads = unclaimed_heads(layout, lines, ignored)
     loose = [piece for prose in layout.loose for piece in prose.pieces]
-    unread += heads + [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
+    unread += heads
+    unread += [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
+    loose_words = unclaimed_words(words, layout, lines, ignored)
+    unread += apart_from(loose_words, [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])

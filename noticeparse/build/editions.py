@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from noticeparse.context import Context
+from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.lines import Line
-from noticeparse.layout.lists import ListDraft
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.editions import LineWords, read_line_words
 from noticeparse.readers.heads import read_parts

@@ -6,13 +6,11 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import NoticeDraft, Piece, Prose
+from noticeparse.layout.drafts import Layout
 from noticeparse.layout.furniture import find_furniture
 from noticeparse.layout.lines import Element, ElementKind, Line
-from noticeparse.layout.lists import ListDraft, ListReader
+from noticeparse.layout.lists import ListReader
 from noticeparse.layout.recognise import (
     NoticeOpening,
     goes_on_heading,
@@ -29,19 +27,6 @@ from noticeparse.readers.heads import head_kinds, read_head
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
 _ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
-
-
-@dataclass(slots=True)
-class Layout:
-    """Everything the layout found."""
-
-    notices: list[NoticeDraft]
-    lists: list[ListDraft]
-    loose: list[Prose]
-    """Prose that belongs to no notice."""
-    front: list[Line] = field(default_factory=list)
-    """Lines outside the notices: title, number and date of the edition, and whatever else."""
-    ignored: list[Piece] = field(default_factory=list)
 
 
 def lay_out(text: str, lines: list[Line]) -> Layout:
@@ -76,6 +61,7 @@ class _Reader:
                     self.behind_blank = self.page_broke = False
         self.tables.end_block()
         self.assembly.end_notice()
+        self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""
@@ -112,7 +98,7 @@ class _Reader:
         opening = notice_opening(self.text, line)
         if opening is not None:
             self._notice_line(line, opening)
-        elif line.has("chart") and (self.tables.takes_chart(line) or self._chart_line(line)):
+        elif self._takes_chart(line):
             pass
         elif self.tables.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
@@ -125,6 +111,14 @@ class _Reader:
         else:
             self.head_is_open = False
             self.assembly.body.append(line)
+
+    def _takes_chart(self, line: Line) -> bool:
+        """Whether a line names a chart, or goes on with its head behind a key of its own."""
+        if line.has("chart") and (self.tables.takes_chart(line) or self._chart_line(line)):
+            return True
+        if not (self.head_is_open and self.assembly.charts) or self.tables.block_is_open:
+            return False
+        return line.elements[0].kind == "key" and self._more_head(line)
 
     def _takes_cancellation(self, line: Line) -> bool:
         """Whether a line says nothing but that other notices are cancelled."""

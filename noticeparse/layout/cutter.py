@@ -159,6 +159,8 @@ class Cutter(OpenItem):
         if self.item is not None:
             self.item.number = element
             self.item.pieces.append((element.start, element.end))
+        else:
+            self.pending.append(element)
 
     # Words
 

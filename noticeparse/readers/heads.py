@@ -125,7 +125,7 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
     chart.end = max(chart.end, part.end)
     if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS"):
         chart.previous = read_number(_number_text(text), near)
-        chart.previous_written = text.strip("[]() ,;")
+        chart.previous_written = " ".join(text.strip("[]() ,;").split())
     elif kind == "NUMBER_ALONE" or (kind == "NOTICE_NUMBER" and chart.previous is None):
         chart.previous = read_number(text, near)
         chart.previous_written = text.strip()
