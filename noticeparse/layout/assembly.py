@@ -12,6 +12,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
+from noticeparse.layout.verb_last import stands_verb_last
 
 
 class Assembly:
@@ -147,7 +148,7 @@ class Assembly:
                 self.add_prose(prose)
             return
         tells = any(line.has("passive") for line in body)
-        commands = any(line.has("verb") for line in body)
+        commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
         found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         for prose in found.prose:

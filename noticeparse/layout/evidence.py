@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind, leads_feature, value_property
+from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
@@ -29,10 +29,10 @@ _OPEN_END = frozenset(
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
     told = _told_by_verbs(text, lines)
-    return (told or _told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
+    return (told or told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
 
 
-def _told_by_lines(text: str, lines: Sequence[Line]) -> int:
+def told_by_lines(text: str, lines: Sequence[Line]) -> int:
     """Lines that hold both with the position in front, less those with it behind."""
     balance = 0
     for line in lines:
@@ -173,26 +173,6 @@ def verb_places(lines: Sequence[Line]) -> frozenset[int]:
         for index, element in enumerate(line.elements)
         if element.kind == "verb" and any(e.kind in PLACES for e in line.elements[:index])
     )
-
-
-def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the verbs stand behind the position: `Wreck 47-06.0S 125-16.9W - delete`.
-
-    No line may then open with a verb, and what follows a verb opens no item of its own.
-    """
-    last = 0
-    for line in lines:
-        for index, element in enumerate(line.elements):
-            if element.kind != "verb":
-                continue
-            before, behind = line.elements[:index], line.elements[index + 1 :]
-            if not any(e.kind in PLACES for e in before) or not tells(text, before[0]):
-                return False
-            words = next((text[e.start : e.end] for e in behind if e.kind == "words"), "")
-            if leads_feature(words.lstrip(" -")):
-                return False
-            last += 1
-    return last > 0
 
 
 def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:

@@ -245,9 +245,13 @@ class _LineReader:
             if touches or not (gap or (letter.isalpha() and letter.islower())):
                 return "words"
             return kind
+        behind_dash = text[before_end - 2 : before_end] == " -"
         if kind == "verb" and text[end - 2 : end].lower() == "ed" and _runs_on(text, end):
-            # `established in …` behind a line end is prose; a past tense commands only in columns.
-            return "words"
+            # `established in …` behind a line end is prose; a past tense commands only in columns
+            # and behind a dash: `buoy - moved to`.
+            kind = kind if behind_dash and _leads_on(text, end) else "words"
+            if kind == "words":
+                return kind
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and text[before_end - 4 : before_end] in (" and", "and"):
@@ -257,7 +261,7 @@ class _LineReader:
                 return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind
-        if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
+        if text[before_end - 1] in ".:;)]>/" or behind_dash:
             return kind
         return "words"
 
@@ -265,6 +269,10 @@ class _LineReader:
 def _runs_on(text: str, end: int) -> bool:
     """Whether a single blank and another word follow."""
     return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
+
+
+def _leads_on(text: str, end: int) -> bool:
+    return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
 
 
 def _give_words(found: list[Element], words: list[int]) -> None:
