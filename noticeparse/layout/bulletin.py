@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Layout
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture
 from noticeparse.layout.lines import Element, ElementKind, Line
 from noticeparse.layout.lists import ListReader
@@ -125,7 +126,8 @@ class _Reader:
         notice = self.assembly.notice
         if notice is None or not line.has("number"):
             return False
-        piece = (line.elements[0].start, line.elements[-1].end)
+        first = line.elements[lead_index(line)]
+        piece = (first.start, line.elements[-1].end)
         if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
             return False
         notice.clauses.append(piece)

@@ -57,6 +57,11 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
                 continue
             before = line.elements[index - 1] if index else None
             if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
+                # `to insert, in P, a wreck`
+                rest = line.elements[index + 1 :]
+                place = next((i for i, e in enumerate(rest) if e.kind in PLACES), len(rest))
+                before_place = any(tells(text, e) for e in rest[:place])
+                balance += not before_place and any(tells(text, e) for e in rest[place:])
                 continue
             in_columns = (
                 before is not None
@@ -79,8 +84,9 @@ def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
         if line.has("verb") and not words:
             behind_verb = not line.has("point", "half")
             continue
-        if behind_verb:
-            balance += 1 if line.has("point", "half") and not words else -1
+        places = line.has("point", "half")
+        if behind_verb and not (places and words):
+            balance += 1 if places else -1
         behind_verb = False
     return balance
 

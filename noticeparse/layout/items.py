@@ -159,6 +159,8 @@ class _PositionFirst(Cutter):
         super().__init__(text, lines)
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._led: Item | None = None
+        """An item whose feature stands between its verb and its places all the same."""
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         item = self.item
@@ -197,7 +199,7 @@ class _PositionFirst(Cutter):
             item.groups.append(Group(role="to", places=[last]))
             item.pieces.append((element.start, element.end))
             return
-        if item is None or (not item.words and is_connector(words)):
+        if item is None or ((not item.words or item is self._led) and is_connector(words)):
             self.pending.append(element)
             return
         item.words.append((element.start, element.end))
@@ -215,9 +217,20 @@ class _PositionFirst(Cutter):
 
     def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item
+        if item is None and self.verb_is_own and has_kind(self.words_of(self.pending)):
+            self.open_from_pending()
+            self._led = self.item
+            self.add_place(element, label)
+            return
+        if item is not None and item is self._led:
+            if self.pending:
+                self.add_group(item)
+            self.add_place(element, label)
+            return
         if item is not None and (self._leads_on(item) or self.line is self._related_in):
             self.add_place(element, label)
             return
+        item = self.item
         if item is None or (item.words and not self._awaits_places(item)):
             self.close_item(keep_pending=True)
             self.open_item()
@@ -233,6 +246,15 @@ class _PositionFirst(Cutter):
             return False
         words, relation = split_lead(self.text, item.words)
         if not relation or not words or item.groups[-1].lead == relation:
+            return False
+        link = " ".join(self.text[start:end] for start, end in relation)
+        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+            item.words = words
+            item.pieces = [
+                (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]
+            ]
+            self.close_item()
             return False
         item.words = words
         item.groups.append(Group(lead=relation))

@@ -64,7 +64,7 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "PASSIVE": "passive", "KEY": "key",
+    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
@@ -146,6 +146,8 @@ class _LineReader:
             kind = _KINDS[token]
             if last_end < 0 and end - start == 1 and self._is_bullet(start):
                 kind = "bar"
+            if token == "VERB_NOUN" and (words or _holds_more(found)):
+                kind = "words"
             if kind in _RESTRICTED:
                 kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
@@ -269,6 +271,11 @@ class _LineReader:
 def _runs_on(text: str, end: int) -> bool:
     """Whether a single blank and another word follow."""
     return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
+
+
+def _holds_more(found: list[Element]) -> bool:
+    """Whether a line holds more than a letter or a mark so far."""
+    return any(element.kind not in ("label", "bar") for element in found)
 
 
 def _leads_on(text: str, end: int) -> bool:

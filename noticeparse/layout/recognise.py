@@ -13,18 +13,16 @@ from noticeparse.readers.heads import head_kinds, read_parts
 
 # Words that may stand before the number of a notice at the head of it; what else stands there
 # names an edition, a list or another notice.
-_NUMBER_WORDS = frozenset(
-    {
-        "", "*", "**", "+", "notice", "notice no", "notice no.", "nm", "nm no", "nm no.", "n.m.",
-        "no", "no.", "number", "notice to mariners", "notice to mariners no",
-        "notice to mariners no.", "notice number", "correction", "correction no",
-        "memorandum", "advice", "circular", "notice:", "nm:",
-    }
-)  # fmt: skip
+_NOTICE_NOUNS = frozenset(
+    {"", "notice", "nm", "n.m.", "ntm", "correction", "memorandum", "advice", "circular"}
+)
+_NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#")
+_MARKS = " *+#>•[<:.-=~"
 _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
 )
 _SHORT_CELL = 14
+_WORDS_OF_ADDRESS = 4
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
 
@@ -55,7 +53,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
-    if plain in _NUMBER_WORDS or _is_series_mark(words, elements[:index]):
+    if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
         return NoticeOpening(elements[index], index, plain.startswith("*"), None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
@@ -73,6 +71,17 @@ _BREAKS_OFF = frozenset(
     "last previous preceding former notice correction update nm after to cancels cancelled "
     "previous: notice: last: correction: update:".split()
 )
+
+
+def _names_a_notice(plain: str) -> bool:
+    """Whether small letters are a word for a notice, with marks and a sign for its number."""
+    words = plain.strip(_MARKS)
+    for sign in _NUMBER_SIGNS:
+        words = words.removesuffix(sign).strip(_MARKS)
+    if words.startswith(("notice to ", "notice for ")):
+        # `Notice to mariners`, `Notice to shipping`
+        return len(words.split()) <= _WORDS_OF_ADDRESS
+    return words in _NOTICE_NOUNS
 
 
 def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
