@@ -55,6 +55,7 @@ def read_action(
     """The action of an item; an item without a readable verb is none and leaves an error."""
     faults = list(item.faults)
     verb = canonical_verb(item.verb) if item.verb else None
+    labels.under(item.verb)
     if verb is None:
         if not any(fault.code == "verb-unknown" for fault in faults):
             faults.append(_over(context, item, "item-without-verb"))

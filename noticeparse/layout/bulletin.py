@@ -263,7 +263,7 @@ class _Reader:
         before = line.elements[:index]
         if any(e.kind in ("verb", "point", "half") for e in before):
             return False
-        if any(has_words(self.text, e) for e in before):
+        if any(e.kind != "label" and has_words(self.text, e) for e in before):
             if self.assembly.notice is None or not self.head_is_open:
                 return False
             self._add_heading(list(before))

@@ -64,7 +64,7 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "PASSIVE": "passive", "KEY": "key",
+    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
@@ -148,7 +148,7 @@ class _LineReader:
                 kind = "bar"
             if token == "VERB_NOUN" and (words or _holds_more(found)):
                 kind = "words"
-            if kind in _RESTRICTED:
+            if kind in _RESTRICTED and token != "VERB_THERE":
                 kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
                 last_end = end - 1 if text[end - 1] == " " else end
