@@ -10,7 +10,7 @@ import hashlib
 from collections.abc import Iterable
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
-from noticeparse.build.editions import read_edition, read_list
+from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
@@ -51,6 +51,7 @@ def read_bulletin(
     context = Context(repaired, words, ignored)
     edition, left = read_edition(context, layout.front)
     context.year = edition.year if edition else None
+    context.datum, context.depth_unit = said_of_all(context, layout.front)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text)

@@ -162,12 +162,13 @@ class NoticeBuilder:
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
         head = section.head
+        unit = head.depth_unit or self.context.depth_unit
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
-            reading = read_action(self.context, item, labels, head.depth_unit)
+            reading = read_action(self.context, item, labels, unit)
             if head.letters is not None and item.label not in (*head.letters, None):
                 # Its letter is of another chart; what no chart takes is lost.
                 self._passed_over.setdefault(item_extent(item), path)
@@ -188,8 +189,8 @@ class NoticeBuilder:
             edition_date=head.edition_date,
             previous=head.previous,
             previous_written=head.previous_written,
-            datum=head.datum,
-            depth_unit="fm_ft" if head.depth_unit == "fm" else head.depth_unit,
+            datum=head.datum or self.context.datum,
+            depth_unit="fm_ft" if unit == "fm" else unit,
             actions=actions,
             span=self.context.span(*section.extent),
         )

@@ -48,7 +48,8 @@ class Labels:
     def define(self, letter: str, positions: list[Position]) -> bool:
         """Let a letter stand for positions; False where it stood for others in the same list."""
         if self._may_begin and letter in self._own and letter.rpartition(".")[2] in _FIRST:
-            self._own, self._may_begin = set(), False
+            self._own = set()
+        self._may_begin = False
         if letter in self._known:
             self._twice.add(letter)
         is_new = letter not in self._own

@@ -29,6 +29,8 @@ class Assembly:
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
         """In a bulletin sorted by chart: the chart head above the open notice."""
+        self.codes: dict[str, str] = {}
+        """The verbs that a key gives to letters in a column of verbs."""
         self._rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
 
@@ -108,7 +110,7 @@ class Assembly:
         if self.body:
             self.end_body()
         if self._rows is None:
-            self._rows = RowReader(self.text)
+            self._rows = RowReader(self.text, self.codes)
         self._rows.row(cells, depth_unit)
 
     def add_prose(self, prose: Prose) -> None:

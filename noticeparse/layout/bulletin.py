@@ -87,6 +87,9 @@ class _Reader:
     def _line(self, line: Line, index: int) -> None:
         if self._is_listed(line, index):
             return
+        if self.tables.takes_codes(line):
+            self.layout.front.append(line)
+            return
         if self.tables.opens(line) or self.tables.goes_on_with_titles(line):
             self.layout.ignored.append((line.start, line.end))
             return

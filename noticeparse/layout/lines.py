@@ -64,7 +64,8 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "PASSIVE": "passive", "KEY": "key",
+    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
+    "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip

@@ -29,8 +29,10 @@ _PLACES = frozenset({"point", "half", "reference", "same"})
 class RowReader:
     """Turns rows into items, one after the other; a verb left blank is carried down."""
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, codes: dict[str, str]) -> None:
         self.text = text
+        self.codes = codes
+        """The verbs that letters stand for in the column of the verbs."""
         self.items: list[Item] = []
         self.verb: str | None = None
         self.before: Point | None = None
@@ -114,7 +116,8 @@ class RowReader:
     def _set_verb(self, item: Item, cells: Cells) -> None:
         cell = cells.get("verb", [])
         if cell:
-            words = self._words(cell)
+            written = self._words(cell)
+            words = self.codes.get(written.strip(" .()"), written)
             start, end = cell[0].start, cell[-1].end
             if canonical_verb(words) is None and ":" not in words:
                 self.verb = None
