@@ -64,6 +64,11 @@ class Assembly:
         self.carried = []
         self._add_chart(ChartDraft(head=[piece]))
 
+    def open_panel(self, head: list[Piece]) -> None:
+        """Open a section for another panel of the chart that is open."""
+        self.charts = []
+        self._add_chart(ChartDraft(head=head))
+
     def open_row_chart(
         self, head: list[Piece], number: str, previous: Piece | None = None
     ) -> None:

@@ -18,8 +18,10 @@ from noticeparse.layout.recognise import (
     has_star,
     is_chart_details,
     is_head_of_card,
+    is_panel_line,
     is_source,
     names_charts,
+    names_panel,
     notice_opening,
     split_at_notices,
 )
@@ -102,7 +104,7 @@ class _Reader:
         opening = notice_opening(self.text, line)
         if opening is not None:
             self._notice_line(line, opening)
-        elif self._takes_chart(line):
+        elif self._takes_chart(line) or self._takes_panel(line):
             pass
         elif self.tables.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
@@ -123,6 +125,23 @@ class _Reader:
         if not (self.head_is_open and self.assembly.charts) or self.tables.block_is_open:
             return False
         return line.elements[0].kind == "key" and self._more_head(line)
+
+    def _takes_panel(self, line: Line) -> bool:
+        """A line that names a panel of the chart above: what follows is of that panel."""
+        charts = self.assembly.charts
+        if not charts or not is_panel_line(self.text, line):
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        kept = [one for one in charts[-1].head if not names_panel(self.text[slice(*one)])]
+        is_first = len(kept) == len(charts[-1].head)
+        if is_first and not self.assembly.body and not charts[-1].items:
+            charts[-1].head.append(piece)
+        else:
+            self.tables.end_block()
+            self.assembly.end_body()
+            self.assembly.open_panel([*kept, piece])
+        self.head_is_open = True
+        return True
 
     def _takes_cancellation(self, line: Line) -> bool:
         """Whether a line says nothing but that other notices are cancelled."""
@@ -251,7 +270,9 @@ class _Reader:
         start, stop = line.elements[0].start, line.elements[end - 1].end
         head = self.assembly.charts[-1].head
         breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
-        if not is_chart_details(self.text[start:stop], breaks_off=breaks_off):
+        words = self.text[start:stop]
+        closes = not self.behind_blank and _closes_bracket(self.text[slice(*head[-1])], words)
+        if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False
         head.append((start, stop))
         if end < len(line.elements):
@@ -295,3 +316,8 @@ class _Reader:
         if end < len(elements):
             assembly.body.append(line._replace(elements=elements[end:]))
             self.head_is_open = False
+
+
+def _closes_bracket(above: str, words: str) -> bool:
+    """Whether words close a bracket that the line above has left open."""
+    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))

@@ -262,11 +262,18 @@ class _LineReader:
             telling = ("verb", "point", "reference", "half")
             if self._behind_place or any(element.kind in telling for element in found):
                 return kind
+        if kind == "verb" and found and self._is_behind_comma(found[-1], words):
+            return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind
         if text[before_end - 1] in ".:;)]>/" or behind_dash:
             return kind
         return "words"
+
+    def _is_behind_comma(self, last: Element, words: list[int]) -> bool:
+        """Whether only a comma stands between a position and here: `… in P, insert a jetty`."""
+        link = self._text[words[0] : words[1]].strip().lower() if words else ""
+        return last.kind in ("point", "half", "reference") and link in (",", ", and", "; and")
 
 
 def _runs_on(text: str, end: int) -> bool:

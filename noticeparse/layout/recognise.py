@@ -68,7 +68,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
 
 # A line may break within `last correction 480/26` and `cancels notice 480/26`.
 _BREAKS_OFF = frozenset(
-    "last previous preceding former notice correction update nm after to cancels cancelled "
+    "last previous preceding former notice correction update nm after to by cancels cancelled "
     "previous: notice: last: correction: update:".split()
 )
 
@@ -162,6 +162,25 @@ def is_details_line(text: str, line: Line) -> bool:
     if line.has("point", "half", "verb", "reference", "passive"):
         return False
     return is_chart_details(text[line.start : line.end], breaks_off=False)
+
+
+def names_panel(words: str) -> bool:
+    """Whether words of a head name a panel, plan or inset."""
+    return "PANEL" in head_kinds(words)
+
+
+def is_panel_line(text: str, line: Line) -> bool:
+    """Whether a whole line is the name of a panel: `PLAN B, QUILL BASIN.`"""
+    if any(element.kind not in ("words", "label") for element in line.elements):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]
+    if not solid or solid[0].kind != "PANEL":
+        return False
+    words = [part for part in solid[1:] if part.kind == "OTHER_WORDS"]
+    return len(words) == len(solid) - 1 <= _WORDS_OF_ADDRESS and all(
+        w.text[0].isupper() for w in words
+    )
 
 
 def names_charts(text: str, line: Line) -> bool:
