@@ -120,7 +120,8 @@ def item_extent(item: Item) -> Piece:
     starts = [start for start, _ in item.pieces]
     start = min(starts) if starts else 0
     places = [place.element.end for group in item.groups for place in group.places]
-    word_ends = [end for _, end in (*item.words, *item.change)]
+    added = [piece for one in item.added for piece in one.pieces]
+    word_ends = [end for _, end in (*item.words, *item.change, *added)]
     if not places:
         ends = [*word_ends, *(end for _, end in item.pieces)]
         return start, max(ends, default=start)
@@ -223,7 +224,11 @@ def _place_faults(
         group.role == "to" or "to" in context.joined(group.lead).lower().replace(":", " ").split()
         for group in item.groups
     ):
-        return [_over(context, item, "move-without-destination")]
+        last = item.groups[-1].places[-1].element if item.groups[-1].places else None
+        if last is None:
+            return [_over(context, item, "move-without-destination")]
+        values = {"written": context.written(*item_extent(item))}
+        return [Fault("move-without-destination", last.start, last.end, values)]
     return []
 
 

@@ -48,7 +48,7 @@ def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, l
 
 
 def _is_said_of_all(words: str) -> bool:
-    """Whether a line holds for all notices: datum, depth unit, a key to the letters of a column."""
+    """Whether a line holds for all notices: datum, depth unit, a key to a column."""
     return bool(read_codes(words) or head_kinds(words) & {"DATUM", "DEPTH_UNIT"})
 
 

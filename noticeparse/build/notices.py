@@ -10,7 +10,12 @@ from noticeparse.build.actions import ActionReading, item_extent, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
-from noticeparse.build.remarks import names_one_chart, tells_of_change
+from noticeparse.build.remarks import (
+    charts_in_passing,
+    named_charts,
+    names_one_chart,
+    tells_of_change,
+)
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -68,8 +73,10 @@ class NoticeBuilder:
             self._chart(section, index, is_shared=len(sections) > 1)
             for index, section in enumerate(sections)
         ]
+        for fault in charts_in_passing(self.context, draft, sections):
+            self._fault(fault, [self.path])
         if draft.is_radio or not charts:
-            charts += self._named_charts()
+            charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():
             if piece not in self._taken:
                 values = {"written": self.context.written(*piece)}
@@ -238,20 +245,6 @@ class NoticeBuilder:
         usable = not any(is_error(one) for one in located)
         action = reading.action
         actions.append(action if usable else action.model_copy(update={"usable": False}))
-
-    def _named_charts(self) -> list[ChartSection]:
-        found: list[ChartSection] = []
-        for number, start, end in self.charts_in_prose:
-            if any(chart.chart == number for chart in found):
-                continue
-            found.append(
-                ChartSection(
-                    chart=number, international=None, panel=None, edition=None,
-                    edition_date=None, previous=None, previous_written=None, datum=None,
-                    depth_unit=None, actions=[], span=self.context.span(start, end),
-                )
-            )  # fmt: skip
-        return found
 
     # Prose
 

@@ -13,14 +13,12 @@ from functools import cache
 from typing import Any, Literal, NamedTuple
 
 from noticeparse import grammar
-from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
 from noticeparse.readers.positions import (
     Point,
     PointReading,
     join_coordinates,
     read_signed,
-    share_latitude,
 )
 
 ElementKind = Literal[
@@ -294,23 +292,3 @@ def _give_words(found: list[Element], words: list[int]) -> None:
     if words:
         found.append(Element("words", words[0], words[1], bool(words[2])))
         words.clear()
-
-
-def join_halves(first: Element, second: Element, before: Point | None) -> Element:
-    """Two halves that a line end or a page foot has parted."""
-    written = f"{first.value.text} {second.value.text}"
-    reading = join_coordinates(first.value, second.value, written, before)
-    return Element("point", first.start, second.end, first.gap, reading)
-
-
-def lone_half(half: Element, before: Point | None) -> PointReading:
-    """A half without a partner: a longitude may share the latitude before it."""
-    one: Coordinate = half.value
-    if not one.is_readable:
-        return PointReading(None, one.faults, half.start, half.end)
-    if one.axis == "longitude" and one.shares_degrees and before is not None:
-        return share_latitude(one, before)
-    missing = "longitude" if one.axis == "latitude" else "latitude"
-    values = {"written": one.text, "axis": missing}
-    fault = Fault("position-half-missing", half.start, half.end, values)
-    return PointReading(None, (*one.faults, fault), half.start, half.end)

@@ -170,7 +170,7 @@ def names_panel(words: str) -> bool:
 
 
 def is_panel_line(text: str, line: Line) -> bool:
-    """Whether a whole line is the name of a panel: `PLAN B, QUILL BASIN.`"""
+    """Whether a whole line is the name of a panel: `PLAN B, QUILL BASIN`."""
     if any(element.kind not in ("words", "label") for element in line.elements):
         return False
     parts = read_parts(text[line.start : line.end])
@@ -284,3 +284,8 @@ def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
     if not rest:
         return False
     return is_chart_details(text[rest[0].start : rest[-1].end], breaks_off=False)
+
+
+def closes_bracket(above: str, words: str) -> bool:
+    """Whether words close a bracket that the line above has left open."""
+    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))

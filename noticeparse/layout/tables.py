@@ -70,9 +70,9 @@ class TableReader:
 
     def leave(self, *, keep_notice_column: bool) -> None:
         """Forget the columns, unless they name the notice of each row or stand above them all."""
-        if self.table is None or not keep_notice_column:
-            self.table = None
-        elif "notice" not in self.table.roles and not self._holds_for_all:
+        table = self.table
+        names_notice = table is not None and "notice" in table.roles
+        if not (keep_notice_column and (names_notice or self._holds_for_all)):
             self.table = None
 
     # Rows of a table
@@ -215,9 +215,12 @@ class TableReader:
         self._block.setdefault(role, []).extend(values)
         self._last_role = role
 
-    def takes_chart(self, line: Line) -> bool:
+    def takes_chart(self, line: Line, *, behind_blank: bool) -> bool:
         """Whether a chart line stands within an open record, as one of its keys."""
         if not self._block or line.elements[0].kind != "chart":
+            return False
+        if behind_blank and "chart" not in self._block and "verb" in self._block:
+            # The record above is whole and names no chart of its own: this is a head.
             return False
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
