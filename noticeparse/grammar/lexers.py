@@ -1,0 +1,80 @@
+"""Gives Lark's parsers their tokens, from patterns that need not be compiled in every run.
+
+The same terminals in the same order as Lark's own lexers.  The tokens know their offsets and no
+lines; an error tells its place and not what was expected there; a terminal that is a literal is
+never told apart from a pattern that fits it as well, which no grammar here asks for.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+from typing import Any
+
+from lark import Token
+from lark.common import LexerConf
+from lark.exceptions import UnexpectedCharacters
+from lark.lexer import Lexer, LexerState
+
+from noticeparse.grammar.scanner import joined
+from noticeparse.patterns import compiled
+
+
+def _unexpected(text: str, at: int) -> UnexpectedCharacters:
+    line, column = text.count("\n", 0, at) + 1, at - text.rfind("\n", 0, at)
+    return UnexpectedCharacters(text, at, line, column)  # type: ignore[no-untyped-call]
+
+
+class BasicLexer(Lexer):
+    """Any terminal may stand anywhere."""
+
+    # Lark's own name: `lex` is given the state of lexer and parser, as the lexers of Lark are.
+    __future_interface__ = 2
+
+    def __init__(self, conf: LexerConf) -> None:
+        self._terminals = conf.terminals_by_name
+        self._ignored = frozenset(conf.ignore)
+        self._patterns: dict[int, re.Pattern[str]] = {}
+        self.name = ""
+
+    def lex(self, lexer_state: LexerState, parser_state: Any) -> Iterator[Token]:
+        """The tokens of a text; each time the parser is in another state.
+
+        Raises lark.exceptions.UnexpectedCharacters where no terminal fits.
+        """
+        text: str = lexer_state.text.text
+        at, end = lexer_state.text.start, lexer_state.text.end
+        ignored = self._ignored
+        while at < end:
+            pattern = self._patterns.get(parser_state.position) or self._pattern(parser_state)
+            match = pattern.match(text, at, end)
+            if match is None or match.lastgroup is None:
+                raise _unexpected(text, at)
+            start, at = at, match.end()
+            if match.lastgroup not in ignored:
+                yield Token(match.lastgroup, match.group(), start, end_pos=at)
+
+    def _pattern(self, parser_state: Any) -> re.Pattern[str]:
+        states = parser_state.parse_conf.states
+        pattern = compiled(joined(self._terminals.values()), f"{self.name}.pattern")
+        self._patterns = dict.fromkeys(states, pattern)
+        return pattern
+
+
+class ContextualLexer(BasicLexer):
+    """Only terminals that the grammar allows in its present state are looked for."""
+
+    def _pattern(self, parser_state: Any) -> re.Pattern[str]:
+        states = parser_state.parse_conf.states
+        allowed = self._allowed(states[parser_state.position])
+        # States that allow the same terminals share a pattern, named after the first of them.
+        alike = [number for number, actions in states.items() if self._allowed(actions) == allowed]
+        pattern = compiled(
+            joined(self._terminals[name] for name in allowed),
+            f"{self.name}.{min(alike)}.pattern",
+        )
+        self._patterns.update(dict.fromkeys(alike, pattern))
+        return pattern
+
+    def _allowed(self, actions: dict[str, Any]) -> set[str]:
+        return {name for name in (*actions, *self._ignored) if name in self._terminals}
