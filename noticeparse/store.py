@@ -1,6 +1,6 @@
-"""Keeps between two runs what was worked out from the grammar files.
+"""Keeps between two runs what was worked out from grammar and data files.
 
-In goes a text under a name and a key, out comes the same text in a later run, or None.  A copy is
+In go bytes under a name and a key, out come the same bytes in a later run, or None.  A copy is
 only ever a shorter way: what cannot be kept, or was kept for another key, by another user, by a
 program that others may write to, or is damaged, is worked out anew without a word.
 
@@ -24,6 +24,10 @@ OFF = ("", "0", "off", "no")
 _user = getattr(os, "geteuid", None)
 
 
+# What a file is opened with, as far as the system knows it: a name is no link and nothing waits.
+_PLAIN = sum(getattr(os, flag, 0) for flag in ("O_NOFOLLOW", "O_NONBLOCK", "O_BINARY"))
+
+
 def folder() -> str | None:
     """The folder of the copies, one for each version of Python; None where nothing is kept."""
     return _folder(*map(os.environ.get, (VARIABLE, "LOCALAPPDATA", "XDG_CACHE_HOME", "HOME")))
@@ -38,43 +42,52 @@ def _folder(
         base = "" if chosen.lower() in OFF else os.path.abspath(os.path.expanduser(chosen))
     elif sys.platform == "win32":
         base = os.path.join(local, "noticeparse") if local else ""
-    else:
+    elif _is_own(os.path.expanduser("~")):
         xdg = xdg if xdg and os.path.isabs(xdg) else os.path.expanduser("~/.cache")
         base = os.path.join(xdg, "noticeparse")
+    else:
+        base = ""  # another user's home, as under sudo: what we left there would be in the way
     if not os.path.isabs(base):
         return None
     return os.path.join(base, sys.implementation.cache_tag or sys.implementation.name)
 
 
-def read(name: str, key: str) -> str | None:
-    """The text kept under a name, where it was kept for the same key."""
+def _is_own(path: str) -> bool:
+    try:
+        return _user is None or os.stat(path).st_uid == _user()
+    except OSError:
+        return False
+
+
+def read(name: str, key: str) -> bytes | None:
+    """The bytes kept under a name, where they were kept for the same key."""
     place = folder()
     if place is None:
         return None
     try:
-        handle = os.open(os.path.join(place, name), os.O_RDONLY | getattr(os, "O_NOFOLLOW", 0))
+        handle = os.open(os.path.join(place, name), os.O_RDONLY | _PLAIN)
         with open(handle, "rb") as file:
-            if not _is_trusted(os.fstat(handle)):
+            status = os.fstat(handle)
+            if not stat.S_ISREG(status.st_mode) or not _is_trusted(status):
                 return None
             seal, _, body = file.read().partition(b"\n")
-        return body.decode("ascii") if seal == _seal(name, key, body) else None
-    except (OSError, ValueError):
+        return body if seal == _seal(name, key, body) else None
+    except OSError:
         return None
 
 
-def write(name: str, key: str, text: str) -> None:
-    """Keep an ASCII text under a name, in the place of what was kept there before."""
+def write(name: str, key: str, body: bytes) -> None:
+    """Keep bytes under a name, in the place of what was kept there before."""
     place = folder()
     if place is None:
         return
-    body = text.encode("ascii")
     path = os.path.join(place, name)
     beside = f"{path}.{os.getpid()}-{threading.get_ident()}"
     try:
         os.makedirs(place, mode=0o700, exist_ok=True)
         if not _is_trusted(os.stat(place)):
             return
-        handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL, 0o600)
+        handle = os.open(beside, os.O_WRONLY | os.O_CREAT | os.O_EXCL | _PLAIN, 0o600)
         try:
             with open(handle, "wb") as file:
                 file.write(_seal(name, key, body) + b"\n" + body)

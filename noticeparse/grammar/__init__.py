@@ -19,7 +19,7 @@ from lark import __version__ as lark_version
 
 from noticeparse import store
 from noticeparse.grammar import tables
-from noticeparse.grammar.lexers import BasicLexer, ContextualLexer
+from noticeparse.grammar.lexers import BasicLexer, ContextualLexer, check
 from noticeparse.grammar.scanner import Scanner, divided
 from noticeparse.version import VERSION
 
@@ -29,6 +29,9 @@ if TYPE_CHECKING:
 __all__ = ["Scanner", "build", "folder", "from_folder", "parsed", "scanner", "source"]
 
 _MAIN = "position.lark"
+
+_FORM = 1
+"""To be raised when the code of this package makes other tables of the same grammar files."""
 
 
 @cache
@@ -89,8 +92,9 @@ def build(
     lark = tables.read(place, _key(), options)
     if lark is None:
         lark = Lark(source(name), import_paths=[from_folder], **options)
+        check(lark.terminals)
         tables.write(place, _key(), lark)
-    lark.parser.lexer.name = place
+    lark.parser.lexer.keep(place, _key())
     return lark
 
 
@@ -116,14 +120,14 @@ def scanner(name: str, start: str = "start") -> Scanner:
             source(name), parser=None, lexer="basic", start=start, import_paths=[from_folder]
         )
         tokens, ignored = divided(lark.terminals, lark.ignore_tokens)
-        store.write(place, _key(), json.dumps([tokens, ignored]))
+        store.write(place, _key(), json.dumps([tokens, ignored]).encode())
     return Scanner(tokens, ignored, place)
 
 
 @cache
 def _key() -> str:
     """What the tables that are kept depend on: the grammar files, and all that reads them."""
-    digest = hashlib.blake2b(f"{VERSION}\n{lark_version}\n{sys.version}\n".encode())
+    digest = hashlib.blake2b(f"{_FORM}\n{VERSION}\n{lark_version}\n{sys.version}\n".encode())
     for path in sorted(folder().iterdir(), key=lambda path: path.name):
         text = path.read_bytes()
         digest.update(f"{path.name}\n{len(text)}\n".encode())

@@ -25,7 +25,7 @@ def write(name: str, key: str, lark: Lark) -> None:
     frontend = data["parser"]
     frontend["lexer_conf"]["lexer_type"] = None
     data["options"] = {}
-    store.write(name, key, json.dumps({"data": data, "memo": memo}))
+    store.write(name, key, json.dumps({"data": data, "memo": memo}).encode())
 
 
 def read(name: str, key: str, options: dict[str, Any]) -> Lark | None:

@@ -17,7 +17,7 @@ from typing import NamedTuple
 
 from noticeparse.version import VERSION
 from noticeparse.vocabulary.codes import Attributes, read_attributes
-from noticeparse.vocabulary.kept import keep, read_kept
+from noticeparse.vocabulary.kept import Kept, from_table, keep, read_kept
 
 __all__ = [
     "ARTICLES",
@@ -215,17 +215,20 @@ def _lit_forms(normal: str) -> Iterator[str]:
 
 
 @cache
-def _tables() -> tuple[Mapping[str, Sense], frozenset[str]]:
-    """The meaning of every phrase by its key, and all words of phrases."""
+def _kept() -> Kept:
+    """What phrases mean, from an earlier run or worked out."""
     files = [_data(name) for name in ("features", "phrases", "words")]
     key = f"{VERSION} " + " ".join(hashlib.blake2b(data).hexdigest() for data in files)
     kept = read_kept(key)
-    if kept is not None:
-        senses = [Sense(*one) for one in kept.meanings]
-        return {key: senses[row] for key, row in kept.rows.items()}, frozenset(kept.words)
-    table, words = _worked_out(), _known_words()
-    keep(key, table, words)
-    return table, words
+    if kept is None:
+        kept = from_table(_worked_out(), _known_words())
+        keep(key, kept)
+    return kept
+
+
+@cache
+def _sense(row: int) -> Sense:
+    return Sense(*_kept().meanings[row])
 
 
 def _worked_out() -> Mapping[str, Sense]:
@@ -279,10 +282,11 @@ def _known_words() -> frozenset[str]:
 def is_known_word(word: str) -> bool:
     """Whether a word stands in any phrase of the vocabulary, so that it is no part of a name."""
     plain = spelled(word)
-    known = _tables()[1]
+    known = _kept().words
     return plain in known or plain.removesuffix("s") in known
 
 
 def find(key: str) -> Sense | None:
     """The meaning of a phrase by its key, None where it has none."""
-    return _tables()[0].get(key)
+    row = _kept().rows.get(key)
+    return None if row is None else _sense(row)

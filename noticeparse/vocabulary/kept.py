@@ -12,22 +12,31 @@ _NAME = "vocabulary"
 
 
 class Kept(NamedTuple):
-    """Row by row what phrases mean, the row of every phrase by its key, and all their words."""
+    """What phrases mean row by row, the row of every phrase by its key, and all their words."""
 
-    meanings: list[list[Any]]
+    meanings: list[tuple[Any, ...]]
     rows: dict[str, int]
-    words: list[str]
+    words: frozenset[str]
+
+
+def from_table(table: Mapping[str, tuple[Any, ...]], words: Iterable[str]) -> Kept:
+    """The same in rows; a meaning that several phrases share is one row."""
+    meanings = {id(one): one for one in table.values()}
+    number = {identity: row for row, identity in enumerate(meanings)}
+    rows = {phrase: number[id(one)] for phrase, one in table.items()}
+    return Kept([*meanings.values()], rows, frozenset(words))
 
 
 def read_kept(key: str) -> Kept | None:
     """What was kept for the same data files."""
     text = store.read(_NAME, key)
-    return None if text is None else Kept(*json.loads(text))
+    if text is None:
+        return None
+    meanings, rows, words = json.loads(text)
+    return Kept(meanings, rows, frozenset(words))
 
 
-def keep(key: str, table: Mapping[str, tuple[Any, ...]], words: Iterable[str]) -> None:
-    """Keep the table and the words; a meaning that several phrases share is kept once."""
-    meanings: dict[int, tuple[Any, ...]] = {id(one): one for one in table.values()}
-    number = {identity: row for row, identity in enumerate(meanings)}
-    rows = {phrase: number[id(one)] for phrase, one in table.items()}
-    store.write(_NAME, key, json.dumps([[*meanings.values()], rows, sorted(words)]))
+def keep(key: str, kept: Kept) -> None:
+    """Keep it for the next run."""
+    text = json.dumps([kept.meanings, kept.rows, sorted(kept.words)])
+    store.write(_NAME, key, text.encode())
