@@ -174,6 +174,24 @@ def test_changed_grammar_is_read_anew(grammars: Path) -> None:
     assert len(grammar._built) == 2  # type: ignore[attr-defined]
 
 
+@pytest.mark.parametrize(("file", "start"), [("light", "start"), ("depth", "reading")])
+def test_kept_parser_is_the_one_that_was_built(file: str, start: str, place: Path) -> None:
+    built, kept = grammar.build(file, start), grammar.build(file, start)
+    assert kept is not built
+    assert kept.source_path != built.source_path
+    assert kept.rules == built.rules
+    assert [vars(one.options) for one in kept.rules] == [vars(one.options) for one in built.rules]
+    assert [one.alias for one in kept.rules] == [one.alias for one in built.rules]
+    assert kept.ignore_tokens == built.ignore_tokens
+    terminals = [
+        [(one.name, one.priority, one.pattern, one.pattern.max_width) for one in lark.terminals]
+        for lark in (kept, built)
+    ]
+    assert terminals[0] == terminals[1]
+    tables = [vars(one.parser.parser._parse_table) for one in (kept, built)]
+    assert tables[0] == tables[1]
+
+
 def test_tables_of_another_form_are_worked_out_anew(grammars: Path, place: Path) -> None:
     ranges("15/12M")
     store.write("value.ranges.contextual", grammar._key(), json.dumps({"data": {}}).encode())
