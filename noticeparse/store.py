@@ -20,6 +20,9 @@ from functools import cache
 VARIABLE = "NOTICEPARSE_CACHE"
 OFF = ("", "0", "off", "no")
 
+FORM = 1
+"""To be raised when the code makes something else of the same grammar and data files."""
+
 # Windows has no users in the sense of this check; its cache folder is the user's own.
 _user = getattr(os, "geteuid", None)
 
@@ -101,7 +104,9 @@ def write(name: str, key: str, body: bytes) -> None:
 
 def _seal(name: str, key: str, body: bytes) -> bytes:
     """Says what a copy is for, and shows damage: a wrong table would misread in silence."""
-    digest = hashlib.blake2b(f"{name}\n{key}\n".encode("utf-8", "surrogatepass"), digest_size=32)
+    digest = hashlib.blake2b(
+        f"{FORM}\n{name}\n{key}\n".encode("utf-8", "surrogatepass"), digest_size=32
+    )
     digest.update(body)
     return digest.hexdigest().encode()
 

@@ -45,6 +45,12 @@ def test_another_name_or_key_is_a_miss(place: Path) -> None:
     assert store.read("name", "other key") == b"two"
 
 
+def test_another_form_is_a_miss(place: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    store.write("name", "key", b"one")
+    monkeypatch.setattr(store, "FORM", store.FORM + 1)
+    assert store.read("name", "key") is None
+
+
 def test_damage_is_a_miss(place: Path) -> None:
     store.write("name", "key", b"one two three")
     whole = (place / "name").read_bytes()

@@ -30,9 +30,6 @@ __all__ = ["Scanner", "build", "folder", "from_folder", "parsed", "scanner", "so
 
 _MAIN = "position.lark"
 
-_FORM = 1
-"""To be raised when the code of this package makes other tables of the same grammar files."""
-
 
 @cache
 def folder() -> Traversable:
@@ -127,7 +124,7 @@ def scanner(name: str, start: str = "start") -> Scanner:
 @cache
 def _key() -> str:
     """What the tables that are kept depend on: the grammar files, and all that reads them."""
-    digest = hashlib.blake2b(f"{_FORM}\n{VERSION}\n{lark_version}\n{sys.version}\n".encode())
+    digest = hashlib.blake2b(f"{VERSION}\n{lark_version}\n{sys.version}\n".encode())
     for path in sorted(folder().iterdir(), key=lambda path: path.name):
         text = path.read_bytes()
         digest.update(f"{path.name}\n{len(text)}\n".encode())
