@@ -31,7 +31,7 @@ _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "refe
 _ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
 
 
-@dataclass(slots=True)
+@dataclass
 class Layout:
     """Everything the layout found."""
 

@@ -14,7 +14,7 @@ from noticeparse.layout.recognise import (
 from noticeparse.readers.heads import head_kinds
 
 
-@dataclass(slots=True)
+@dataclass
 class ListDraft:
     """A list of the edition: its title line and its entries."""
 
