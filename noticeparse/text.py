@@ -12,6 +12,8 @@ from bisect import bisect_right
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from noticeparse.patterns import compiled
+
 _SAME_LENGTH = {
     "°": "º˚",
     "'": "′’‘´`ʹʼ‛",
@@ -80,7 +82,9 @@ def _through_invisible(seen: str) -> str:
 # Those that hold controls of their own come last: a control may be what splits another.
 _SEQUENCES = sorted(_OTHER_LENGTH, key=lambda seen: bool(_HIDDEN.search(seen)))
 # Without groups, so that the search leaps from one possible first character to the next.
-_OTHER = re.compile("|".join([*map(_through_invisible, _SEQUENCES), _HIDDEN.pattern]))
+_OTHER = compiled(
+    "|".join([*map(_through_invisible, _SEQUENCES), _HIDDEN.pattern]), "text.pattern"
+)
 # Also sequences that are split; no two are alike when the controls are taken out of both.
 _READ_INSTEAD = {_HIDDEN.sub("", seen): read for seen, read in _OTHER_LENGTH.items()}
 _UNSPLIT = re.compile("|".join(map(re.escape, _OTHER_LENGTH)))

@@ -43,7 +43,7 @@ class HeadPart(NamedTuple):
     end: int
 
 
-@dataclass(slots=True)
+@dataclass
 class ChartHead:
     """What a head says of one chart."""
 
@@ -62,7 +62,7 @@ class ChartHead:
     end: int = 0
 
 
-@dataclass(slots=True)
+@dataclass
 class Head:
     """The charts of a head, the notice it opens, and the notices it cancels."""
 
