@@ -123,15 +123,13 @@ def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:
         # ISO 6709 writes the 180th meridian with a minus sign.
         lon_value, lon_sign = -180.0, "-"
     iso = f"{lat_sign}{lat.digits()}{lon_sign}{lon.digits()}/"
-    coarser = min(
-        _METRES[lat.unit] / 10 ** len(lat.decimals), _METRES[lon.unit] / 10 ** len(lon.decimals)
-    )
-    if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
-        coarser = max(
-            _METRES[lat.unit] / 10 ** len(lat.decimals),
-            _METRES[lon.unit] / 10 ** len(lon.decimals),
-        )
-    return Point(lat_value, lon_value, iso, two_figures(coarser / 2), start, end, (lat, lon))
+    resolution = max(_last_digit_m(lat), _last_digit_m(lon))
+    return Point(lat_value, lon_value, iso, two_figures(resolution / 2), start, end, (lat, lon))
+
+
+def _last_digit_m(one: Coordinate) -> float:
+    """What one unit of the last digit amounts to along a meridian."""
+    return _METRES[one.unit] / 10 ** len(one.decimals)
 
 
 def _signed(one: Coordinate) -> tuple[float, str]:
