@@ -141,6 +141,8 @@ class RepairedText:
 
     def original(self, offset: int) -> int:
         """The offset into the original text of the character read at `offset`."""
+        if not self.repairs:
+            return offset
         row = bisect_right(self._here, offset) - 1
         if row < 0:
             return self._clamped(offset, 0)
@@ -154,8 +156,8 @@ class RepairedText:
 
     def original_end(self, offset: int) -> int:
         """The original offset behind the character read just before `offset`."""
-        if offset <= 0:
-            return 0
+        if offset <= 0 or not self.repairs:
+            return max(offset, 0)
         row = bisect_right(self._here, offset - 1) - 1
         following = row + 1
         at = self.original(offset - 1)
