@@ -129,7 +129,7 @@ def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:
 
 def _last_digit_m(one: Coordinate) -> float:
     """What one unit of the last digit amounts to along a meridian."""
-    return _METRES[one.unit] / 10 ** len(one.decimals)
+    return _METRES[one.unit] / float(10 ** len(one.decimals))
 
 
 def _signed(one: Coordinate) -> tuple[float, str]:
