@@ -70,7 +70,7 @@ class Coordinate(NamedTuple):
         """The digits of ISO 6709: fixed width, in the unit written."""
         width = 2 if self.axis == "latitude" else 3
         first, *others = self.fields
-        body = f"{first:0{width}d}" + "".join(f"{field:02d}" for field in others)
+        body = f"{first:0{width}d}" + "".join([f"{field:02d}" for field in others])
         return f"{body}.{self.decimals}" if self.decimals else body
 
 
@@ -158,7 +158,7 @@ def _fields(
     is_marked = '"' in text
     if kind == "COORDINATE_DOUBTFUL" and is_marked == bool(len(parts) < 3):
         return _refused("position-seconds-unclear", text, start)
-    fields = tuple(int(part) for part in parts)
+    fields = tuple(map(int, parts))
     unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
     if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
         values = {"written": text}
