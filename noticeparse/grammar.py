@@ -124,9 +124,8 @@ class Scanner:
             match = token_at(text, at, end)
             if match is None:
                 raise ValueError(f"no terminal for the character at offset {at}")
-            token_end = match.end()
-            yield match.lastgroup, at, token_end  # type: ignore[misc]
-            at = token_end
+            yield match.lastgroup, at, match.end()  # type: ignore[misc]
+            at = match.end()
 
 
 def scanner(name: str, start: str = "start") -> Scanner:
