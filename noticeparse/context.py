@@ -5,6 +5,8 @@ from __future__ import annotations
 from bisect import bisect_left
 
 from noticeparse.layout.drafts import Piece
+from noticeparse.records.chart import Datum
+from noticeparse.records.depth import DepthUnit
 from noticeparse.spans import LineIndex, Span
 from noticeparse.text import RepairedText
 
@@ -20,6 +22,10 @@ class Context:
         self._ignored_ends = [end for _, end in self.ignored]
         self.lines = LineIndex(repaired.given)
         self.year: int | None = None
+        self.datum: Datum | None = None
+        """The datum said of all charts, in front of the first notice."""
+        self.depth_unit: DepthUnit | None = None
+        """The unit of the depths said of all charts."""
         self._is_unrepaired = not repaired.repairs and repaired.given == repaired.text
 
     @property

@@ -91,8 +91,10 @@ class Scanner:
     """
 
     def __init__(self, lark: Lark) -> None:
+        # Terminals that only make up others are no tokens; a lexer alone would keep them.
+        named = {symbol.name for rule in lark.rules for symbol in rule.expansion}
         terminals = sorted(
-            lark.terminals,
+            (t for t in lark.terminals if t.name in named or t.name in lark.ignore_tokens),
             key=lambda t: (-t.priority, -t.pattern.max_width, -len(t.pattern.value), t.name),
         )
         ignored = [t for t in terminals if t.name in lark.ignore_tokens]

@@ -10,7 +10,7 @@ import hashlib
 from collections.abc import Iterable
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
-from noticeparse.build.editions import read_edition, read_list
+from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
@@ -19,7 +19,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
-from noticeparse.layout.claims import unclaimed, unclaimed_heads
+from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.furniture import without_quote_marks
 from noticeparse.layout.lines import Line, read_lines
@@ -51,6 +51,7 @@ def read_bulletin(
     context = Context(repaired, words, ignored)
     edition, left = read_edition(context, layout.front)
     context.year = edition.year if edition else None
+    context.datum, context.depth_unit = said_of_all(context, layout.front)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text)
@@ -69,7 +70,10 @@ def read_bulletin(
     unread = unread_blocks(context, _unread_lines(left, ignored))
     heads = unclaimed_heads(layout, lines, ignored)
     loose = [piece for prose in layout.loose for piece in prose.pieces]
-    unread += heads + [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
+    unread += heads
+    unread += [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
+    loose_words = unclaimed_words(words, layout, lines, ignored)
+    unread += apart_from(loose_words, [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])

@@ -131,7 +131,7 @@ def test_doubtful_depth_is_left_out(text, chart, code):
 WARNED = [
     ("metres on a chart in fathoms", "4.5 m", "fm_ft", "4.5", "depth-unit-differs"),
     ("fathoms on a metric chart", "4 fm", "m", "7.3152", "depth-unit-differs"),
-    ("capital M in print of capitals", "DEPTH 4 M", "m", "4", "depth-capital-m"),
+    ("capital M among small letters", "Depth 4 M", "m", "4", "depth-capital-m"),
     ("letter O", "1O.5m", "m", "10.5", "depth-letter-in-figure"),
     ("letter l", "depth l2.5", "m", "12.5", "depth-letter-in-figure"),
     ("two decimals", "depth 8.65 m", "m", "8.65", "depth-decimals"),

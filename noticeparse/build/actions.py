@@ -55,6 +55,7 @@ def read_action(
     """The action of an item; an item without a readable verb is none and leaves an error."""
     faults = list(item.faults)
     verb = canonical_verb(item.verb) if item.verb else None
+    labels.under(item.verb)
     if verb is None:
         if not any(fault.code == "verb-unknown" for fault in faults):
             faults.append(_over(context, item, "item-without-verb"))
@@ -119,10 +120,12 @@ def item_extent(item: Item) -> Piece:
     start = min(item.pieces)[0] if item.pieces else 0
     places = [place.element for group in item.groups for place in group.places]
     ends = [place.end for place in places]
+    is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
+    if is_behind or not places:
+        added = [piece for one in item.added for piece in one.pieces]
+        ends += [end for _, end in (*item.words, *item.change, *added)]
     if not places:
-        ends = [end for _, end in (*item.words, *item.change, *item.pieces)]
-    elif item.words and item.words[0][0] > min([place.start for place in places]):
-        ends += [end for _, end in (*item.words, *item.change)]
+        ends += [end for _, end in item.pieces]
     return start, max(ends, default=start)
 
 
@@ -219,7 +222,11 @@ def _place_faults(
         group.role == "to" or "to" in context.joined(group.lead).lower().replace(":", " ").split()
         for group in item.groups
     ):
-        return [_over(context, item, "move-without-destination")]
+        last = item.groups[-1].places[-1].element if item.groups[-1].places else None
+        if last is None:
+            return [_over(context, item, "move-without-destination")]
+        values = {"written": context.written(*item_extent(item))}
+        return [Fault("move-without-destination", last.start, last.end, values)]
     return []
 
 

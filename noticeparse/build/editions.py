@@ -3,13 +3,16 @@
 from __future__ import annotations
 
 from noticeparse.context import Context
+from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.lines import Line
-from noticeparse.layout.lists import ListDraft
+from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.editions import LineWords, read_line_words
-from noticeparse.readers.heads import read_parts
+from noticeparse.readers.heads import head_kinds, read_datum, read_parts, read_unit
 from noticeparse.readers.references import read_number
 from noticeparse.records.bulletin import Edition, EditionList, ListEntry
+from noticeparse.records.chart import Datum
+from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _FRONT_LINES = 12
@@ -34,7 +37,7 @@ def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, l
             title = title or _title(context, line)
         elif title is None and found.plain_words and not found.first("MAIL_HEAD", "MESSAGE_MARK"):
             title = _title(context, line)
-        elif not found.first("NOTICES"):
+        elif not found.first("NOTICES") and not _is_said_of_all(words):
             left.append(line)
     if number is None and issued is None:
         # Without a number or a date the first line is only a line.
@@ -42,6 +45,22 @@ def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, l
     if year is None and issued is not None:
         year = int(issued[:4])
     return Edition(title=title, number=number, year=year, issued=issued), left
+
+
+def _is_said_of_all(words: str) -> bool:
+    """Whether a line holds for all notices: datum, depth unit, a key to a column."""
+    return bool(read_codes(words) or head_kinds(words) & {"DATUM", "DEPTH_UNIT"})
+
+
+def said_of_all(context: Context, front: list[Line]) -> tuple[Datum | None, DepthUnit | None]:
+    """Datum and depth unit that the front lines state for all charts, where they state one."""
+    parts = [part for line in front for part in read_parts(context.text[line.start : line.end])]
+    datums = [read_datum(part.text) for part in parts if part.kind == "DATUM"]
+    units = [read_unit(part.text) for part in parts if part.kind == "DEPTH_UNIT"]
+    return (
+        datums[0] if len({one.name for one in datums}) == 1 else None,
+        units[0] if len(set(units)) == 1 else None,
+    )
 
 
 def _title(context: Context, line: Line) -> str | None:

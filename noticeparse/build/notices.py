@@ -10,7 +10,12 @@ from noticeparse.build.actions import ActionReading, item_extent, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.positions import Labels, stated
-from noticeparse.build.remarks import tells_of_change, words_of_one_chart
+from noticeparse.build.remarks import (
+    charts_in_passing,
+    named_charts,
+    tells_of_change,
+    words_of_one_chart,
+)
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -68,8 +73,10 @@ class NoticeBuilder:
             self._chart(section, index, is_shared=len(sections) > 1)
             for index, section in enumerate(sections)
         ]
+        for fault in charts_in_passing(self.context, draft, sections):
+            self._fault(fault, [self.path])
         if draft.is_radio or not charts:
-            charts += self._named_charts()
+            charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():
             if piece not in self._taken:
                 values = {"written": self.context.written(*piece)}
@@ -162,12 +169,13 @@ class NoticeBuilder:
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
         head = section.head
+        unit = head.depth_unit or self.context.depth_unit
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
-            reading = read_action(self.context, item, labels, head.depth_unit)
+            reading = read_action(self.context, item, labels, unit)
             if head.letters is not None and item.label not in (*head.letters, None):
                 # Its letter is of another chart; what no chart takes is lost.
                 self._passed_over.setdefault(item_extent(item), path)
@@ -188,8 +196,8 @@ class NoticeBuilder:
             edition_date=head.edition_date,
             previous=head.previous,
             previous_written=head.previous_written,
-            datum=head.datum,
-            depth_unit="fm_ft" if head.depth_unit == "fm" else head.depth_unit,
+            datum=head.datum or self.context.datum,
+            depth_unit="fm_ft" if unit == "fm" else unit,
             actions=actions,
             span=self.context.span(*section.extent),
         )
@@ -237,20 +245,6 @@ class NoticeBuilder:
         usable = not any(is_error(one) for one in located)
         action = reading.action
         actions.append(action if usable else action.model_copy(update={"usable": False}))
-
-    def _named_charts(self) -> list[ChartSection]:
-        found: list[ChartSection] = []
-        for number, start, end in self.charts_in_prose:
-            if any(chart.chart == number for chart in found):
-                continue
-            found.append(
-                ChartSection(
-                    chart=number, international=None, panel=None, edition=None,
-                    edition_date=None, previous=None, previous_written=None, datum=None,
-                    depth_unit=None, actions=[], span=self.context.span(start, end),
-                )
-            )  # fmt: skip
-        return found
 
     # Prose
 

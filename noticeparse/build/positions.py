@@ -21,18 +21,45 @@ _MILE_M = 1852.0
 _DEGREE_M = 60 * _MILE_M
 
 
+_FIRST = frozenset({"a", "A", "i", "1"})
+
+
 class Labels:
-    """The letters of a chart section and the positions each stands for."""
+    """The letters of a chart section and the positions each stands for.
+
+    Letters may begin again under another verb.  Only a letter used twice in one list, or one that
+    is referred to after that, is in doubt.
+    """
 
     def __init__(self) -> None:
         self._known: dict[str, list[Position]] = {}
+        self._own: set[str] = set()
+        """The letters of the list that is under way."""
+        self._twice: set[str] = set()
+        self._verb: str | None = None
+        self._may_begin = False
         self.last: Position | None = None
 
+    def under(self, verb: str | None) -> None:
+        """Note the verb of the coming item: under another one a list may begin."""
+        if verb != self._verb:
+            self._verb, self._may_begin = verb, True
+
     def define(self, letter: str, positions: list[Position]) -> bool:
-        """Let a letter stand for positions; False where it already stood for others."""
-        known = self._known.get(letter)
+        """Let a letter stand for positions; False where it stood for others in the same list."""
+        if self._may_begin and letter in self._own and letter.rpartition(".")[2] in _FIRST:
+            self._own = set()
+        self._may_begin = False
+        if letter in self._known:
+            self._twice.add(letter)
+        is_new = letter not in self._own
+        self._own.add(letter)
         self._known[letter] = positions
-        return known is None
+        return is_new
+
+    def is_double(self, letter: str) -> bool:
+        """Whether a letter stands for other positions in a list further up."""
+        return letter in self._twice
 
     def get(self, letter: str) -> list[Position] | None:
         """The positions of a letter, or None."""
@@ -101,6 +128,8 @@ def _referred(
             faults.append(Fault("letter-unknown", element.start, element.end, values))
             continue
         own = letter.rpartition(".")[2]
+        if labels.is_double(letter):
+            faults.append(Fault("letter-used-twice", element.start, element.end, {"letter": own}))
         found += [_taken_over(context, one, element, own) for one in positions]
     return found
 

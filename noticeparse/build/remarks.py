@@ -3,9 +3,15 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator, Sequence
 
+from noticeparse.build.actions import item_extent
+from noticeparse.build.sections import Section
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item, Prose
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, NoticeDraft, Prose
+from noticeparse.readers.heads import read_head
+from noticeparse.records.chart import ChartSection
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _ONE_CHART = re.compile(
@@ -30,3 +36,33 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     if _AS_CHART.search(words):
         return True
     return placed and (told or " has been " in words or " have been " in words)
+
+
+def charts_in_passing(
+    context: Context, draft: NoticeDraft, sections: Sequence[Section]
+) -> Iterator[Fault]:
+    """Prose between the items that names a chart which is no section of the notice."""
+    own = {section.head.chart for section in sections}
+    last = max((item_extent(i)[0] for one in sections for i in one.items), default=0)
+    for prose in draft.prose:
+        start, end = prose.pieces[0][0], prose.pieces[-1][1]
+        head = read_head(context.text[start:end], context.year)
+        if end <= last and any(chart.chart not in {*own, None} for chart in head.charts):
+            written = {"written": context.written(start, end)}
+            yield Fault("chart-in-passing", start, end, written)
+
+
+def named_charts(context: Context, named: Sequence[tuple[str, int, int]]) -> list[ChartSection]:
+    """A section without actions for each chart that prose names, in the order of naming."""
+    found: list[ChartSection] = []
+    for number, start, end in named:
+        if any(chart.chart == number for chart in found):
+            continue
+        found.append(
+            ChartSection(
+                chart=number, international=None, panel=None, edition=None,
+                edition_date=None, previous=None, previous_written=None, datum=None,
+                depth_unit=None, actions=[], span=context.span(start, end),
+            )
+        )  # fmt: skip
+    return found

@@ -16,6 +16,11 @@ ENTRIES = (
         "look for its number in the original bulletin", _COMMON,
     ),
     Entry(
+        "chart-in-passing", "warning", "`{written}` names another chart, and items follow",
+        "the items below may belong to that chart",
+        "see in the original notice which chart the items below are for", _COMMON,
+    ),
+    Entry(
         "previous-unread", "warning", "no number of the notice before can be read in `{written}`",
         "whether an earlier correction is missing cannot be told",
         "read the number in the original notice", _COMMON,

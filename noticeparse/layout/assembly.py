@@ -12,6 +12,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
+from noticeparse.layout.verb_last import stands_verb_last
 
 
 class Assembly:
@@ -28,6 +29,8 @@ class Assembly:
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
         """In a bulletin sorted by chart: the chart head above the open notice."""
+        self.codes: dict[str, str] = {}
+        """The verbs that a key gives to letters in a column of verbs."""
         self._rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
 
@@ -60,6 +63,11 @@ class Assembly:
         self.charts = []
         self.carried = []
         self._add_chart(ChartDraft(head=[piece]))
+
+    def open_panel(self, head: list[Piece]) -> None:
+        """Open a section for another panel of the chart that is open."""
+        self.charts = []
+        self._add_chart(ChartDraft(head=head))
 
     def open_row_chart(
         self, head: list[Piece], number: str, previous: Piece | None = None
@@ -107,7 +115,7 @@ class Assembly:
         if self.body:
             self.end_body()
         if self._rows is None:
-            self._rows = RowReader(self.text)
+            self._rows = RowReader(self.text, self.codes)
         self._rows.row(cells, depth_unit)
 
     def add_prose(self, prose: Prose) -> None:
@@ -147,7 +155,7 @@ class Assembly:
                 self.add_prose(prose)
             return
         tells = any(line.has("passive") for line in body)
-        commands = any(line.has("verb") for line in body)
+        commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
         found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         for prose in found.prose:

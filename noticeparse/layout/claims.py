@@ -9,12 +9,13 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
+from itertools import zip_longest
 
-from noticeparse.layout.bulletin import Layout
-from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.lines import Line
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})
+_WORDS = frozenset({"words", "number"})
 
 
 def unclaimed(layout: Layout, lines: Sequence[Line], ignored: Sequence[Piece]) -> list[Piece]:
@@ -48,6 +49,55 @@ def unclaimed_heads(
     return found
 
 
+def unclaimed_words(
+    text: str, layout: Layout, lines: Sequence[Line], ignored: Sequence[Piece]
+) -> list[Piece]:
+    """The words and numbers that no part of the layout holds, in text order.
+
+    The numbers of a notice, of its chart and of the notice before may stand again in each row,
+    with a word before them; they are read all the same.
+    """
+    claimed = _joined([*ignored, *_claims(layout)])
+    starts = [start for start, _ in claimed]
+    known = _known_numbers(text, layout)
+    found: list[Piece] = []
+    for line in lines:
+        for element, following in zip_longest(line.elements, line.elements[1:]):
+            words = text[element.start : element.end].strip()
+            row = bisect_right(starts, element.start) - 1
+            is_claimed = row >= 0 and claimed[row][1] > element.start
+            if element.kind not in _WORDS or is_claimed or words in known:
+                continue
+            if following is not None and text[following.start : following.end].strip() in known:
+                continue
+            if any(c.isalnum() for c in words):
+                found.append((element.start, element.end))
+    return found
+
+
+def apart_from(
+    pieces: Sequence[Piece], told: Sequence[Piece], lines: Sequence[Line]
+) -> list[Piece]:
+    """The pieces that stand on no line of which a told piece holds anything."""
+    starts = [line.start for line in lines]
+
+    def rows(piece: Piece) -> range:
+        return range(bisect_right(starts, piece[0]) - 1, bisect_right(starts, piece[1]))
+
+    told_rows = {row for piece in told for row in rows(piece)}
+    return [piece for piece in pieces if told_rows.isdisjoint(rows(piece))]
+
+
+def _known_numbers(text: str, layout: Layout) -> set[str | None]:
+    known: set[str | None] = {notice.number_words for notice in layout.notices}
+    for notice in layout.notices:
+        for chart in notice.charts:
+            known.add(chart.number)
+            if chart.previous is not None:
+                known.add(text[slice(*chart.previous)].strip())
+    return known
+
+
 def _claims(layout: Layout) -> Iterator[Piece]:
     for line in layout.front:
         yield line.start, line.end
@@ -61,13 +111,19 @@ def _claims(layout: Layout) -> Iterator[Piece]:
 
 
 def _of_notice(notice: NoticeDraft) -> Iterator[Piece]:
+    if notice.number is not None:
+        yield notice.start, notice.number.end
     yield from (*notice.heading, *notice.sources, *notice.clauses)
     for prose in notice.prose:
         yield from prose.pieces
     for chart in notice.charts:
         yield from chart.head
+        if chart.previous is not None:
+            yield chart.previous
         for item in chart.items:
             yield from item.pieces
+            if item.verb_piece is not None:
+                yield item.verb_piece
 
 
 def _joined(pieces: list[Piece]) -> list[Piece]:

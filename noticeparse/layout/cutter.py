@@ -19,7 +19,8 @@ from noticeparse.layout.evidence import (
     stands_behind_blank,
     verb_column,
 )
-from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.layout.halves import join_halves, lone_half
+from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.positions import Point
@@ -159,6 +160,8 @@ class Cutter(OpenItem):
         if self.item is not None:
             self.item.number = element
             self.item.pieces.append((element.start, element.end))
+        else:
+            self.pending.append(element)
 
     # Words
 

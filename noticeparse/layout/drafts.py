@@ -10,7 +10,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.layout.lines import Element
+from noticeparse.layout.lines import Element, Line
 
 Piece = tuple[int, int]
 """A stretch of the repaired text."""
@@ -114,3 +114,25 @@ class NoticeDraft:
     prose: list[Prose] = field(default_factory=list)
     end: int = 0
     start: int = 0
+
+
+@dataclass(slots=True)
+class ListDraft:
+    """A list of the edition: its title line and its entries."""
+
+    kind: str
+    title: Line
+    entries: list[Line] = field(default_factory=list)
+
+
+@dataclass(slots=True)
+class Layout:
+    """Everything the layout found."""
+
+    notices: list[NoticeDraft]
+    lists: list[ListDraft]
+    loose: list[Prose]
+    """Prose that belongs to no notice."""
+    front: list[Line] = field(default_factory=list)
+    """Lines outside the notices: title, number and date of the edition, and whatever else."""
+    ignored: list[Piece] = field(default_factory=list)

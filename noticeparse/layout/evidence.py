@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind, leads_feature, value_property
+from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
@@ -29,10 +29,10 @@ _OPEN_END = frozenset(
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
     told = _told_by_verbs(text, lines)
-    return (told or _told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
+    return (told or told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
 
 
-def _told_by_lines(text: str, lines: Sequence[Line]) -> int:
+def told_by_lines(text: str, lines: Sequence[Line]) -> int:
     """Lines that hold both with the position in front, less those with it behind."""
     balance = 0
     for line in lines:
@@ -60,6 +60,11 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
                 continue
             before = line.elements[index - 1] if index else None
             if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
+                # `to insert, in P, a wreck`
+                rest = line.elements[index + 1 :]
+                place = next((i for i, e in enumerate(rest) if e.kind in PLACES), len(rest))
+                before_place = any(tells(text, e) for e in rest[:place])
+                balance += not before_place and any(tells(text, e) for e in rest[place:])
                 continue
             in_columns = (
                 before is not None
@@ -83,8 +88,9 @@ def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
         if has_verb and not words:
             behind_verb = not line.has("point", "half")
             continue
-        if behind_verb:
-            balance += 1 if line.has("point", "half") and not words else -1
+        places = line.has("point", "half")
+        if behind_verb and not (places and words):
+            balance += 1 if places else -1
         behind_verb = False
     return balance
 
@@ -177,26 +183,6 @@ def verb_places(lines: Sequence[Line]) -> frozenset[int]:
         for index, element in enumerate(line.elements)
         if element.kind == "verb" and any(e.kind in PLACES for e in line.elements[:index])
     )
-
-
-def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the verbs stand behind the position: `Wreck 47-06.0S 125-16.9W - delete`.
-
-    No line may then open with a verb, and what follows a verb opens no item of its own.
-    """
-    last = 0
-    for line in lines:
-        for index, element in enumerate(line.elements):
-            if element.kind != "verb":
-                continue
-            before, behind = line.elements[:index], line.elements[index + 1 :]
-            if not any(e.kind in PLACES for e in before) or not tells(text, before[0]):
-                return False
-            words = next((text[e.start : e.end] for e in behind if e.kind == "words"), "")
-            if leads_feature(words.lstrip(" -")):
-                return False
-            last += 1
-    return last > 0
 
 
 def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:

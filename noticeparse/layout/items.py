@@ -21,10 +21,11 @@ from noticeparse.layout.evidence import (
     qualifies,
     split_lead,
     stands_position_first,
-    stands_verb_last,
+    told_by_lines,
     verb_places,
 )
 from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.verb_last import settle_verbs, stands_verb_last, stretches
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.verbs import canonical_verb
@@ -42,16 +43,41 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
+    if stands_verb_last(text, lines):
+        return _cut_verb_last(text, lines)
     cutter = _way(text, lines)(text, lines)
     cutter.run()
     return Body(cutter.items, cutter.prose)
 
 
 def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
-    """The way in which verb, position and feature follow each other here."""
-    if stands_verb_last(text, lines):
-        return _VerbLast
+    """The way in which position and feature follow each other here."""
     return _PositionFirst if stands_position_first(text, lines) else _FeatureFirst
+
+
+def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
+    body = Body([], [])
+    parts = list(stretches(text, lines))
+    without = [
+        line._replace(elements=tuple(e for e in line.elements if e is not part.verb))
+        for part in parts
+        for line in part.lines
+    ]
+    way = _way(text, without)
+    before = None
+    for part in parts:
+        told = told_by_lines(text, part.lines)
+        own = _FeatureFirst if told < 0 else _PositionFirst if told > 0 else way
+        cutter = own(text, part.lines)
+        cutter.before = before
+        cutter.run()
+        before = cutter.before
+        settle_verbs(cutter.items)
+        body.items.extend(cutter.items)
+        body.prose.extend(cutter.prose)
+    for item in body.items:
+        item.pieces.sort()
+    return body
 
 
 class _FeatureFirst(Cutter):
@@ -126,38 +152,6 @@ class _FeatureFirst(Cutter):
         return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
 
 
-class _VerbLast(_FeatureFirst):
-    """The verb stands behind feature and position, at the end of the line."""
-
-    def __init__(self, text: str, lines: Sequence[Line]) -> None:
-        super().__init__(text, lines)
-        self._done_in: Line | None = None
-
-    def takes_late_verb(self, element: Element, opens: bool) -> bool:
-        del opens
-        if self.pending and self.item is None:
-            self.open_from_pending()
-        if self.item is None:
-            return False
-        self.set_verb(self.item, element)
-        self._done_in = self.line
-        return True
-
-    def take_words(self, element: Element, opens: bool) -> None:
-        self._leave()
-        super().take_words(element, opens)
-
-    def take_place(self, element: Element, label: Element | None) -> None:
-        self._leave()
-        super().take_place(element, label)
-
-    def _leave(self) -> None:
-        """An item ends with the line that holds its verb."""
-        if self._done_in is not None and self.line is not self._done_in:
-            self.close_item()
-            self._done_in = None
-
-
 class _PositionFirst(Cutter):
     """The position stands in front of the words that it belongs to, or on a line above them."""
 
@@ -165,6 +159,8 @@ class _PositionFirst(Cutter):
         super().__init__(text, lines)
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._led: Item | None = None
+        """An item whose feature stands between its verb and its places all the same."""
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         item = self.item
@@ -197,23 +193,44 @@ class _PositionFirst(Cutter):
         del opens
         words = self.text[element.start : element.end]
         item = self.item
-        if item is not None and item.words and words.strip(" ,.:").lower() == "to":
+        if item is not None and self._is_to_behind_place(item, words):
             # The destination of a move stands before its `to`.
             last = item.groups[-1].places.pop()
             item.groups.append(Group(role="to", places=[last]))
             item.pieces.append((element.start, element.end))
             return
-        if item is None or (not item.words and is_connector(words)):
+        if item is None or ((not item.words or item is self._led) and is_connector(words)):
             self.pending.append(element)
             return
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
 
+    @staticmethod
+    def _is_to_behind_place(item: Item, words: str) -> bool:
+        if not item.words or words.strip(" ,.:").lower() != "to":
+            return False
+        places = item.groups[-1].places
+        return bool(places) and item.pieces[-1] == (
+            places[-1].element.start,
+            places[-1].element.end,
+        )
+
     def take_place(self, element: Element, label: Element | None) -> None:
         item = self.item
+        if item is None and self.verb_is_own and has_kind(self.words_of(self.pending)):
+            self.open_from_pending()
+            self._led = self.item
+            self.add_place(element, label)
+            return
+        if item is not None and item is self._led:
+            if self.pending:
+                self.add_group(item)
+            self.add_place(element, label)
+            return
         if item is not None and (self._leads_on(item) or self.line is self._related_in):
             self.add_place(element, label)
             return
+        item = self.item
         if item is None or (item.words and not self._awaits_places(item)):
             self.close_item(keep_pending=True)
             self.open_item()
@@ -229,6 +246,15 @@ class _PositionFirst(Cutter):
             return False
         words, relation = split_lead(self.text, item.words)
         if not relation or not words or item.groups[-1].lead == relation:
+            return False
+        link = " ".join(self.text[start:end] for start, end in relation)
+        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+            item.words = words
+            item.pieces = [
+                (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]
+            ]
+            self.close_item()
             return False
         item.words = words
         item.groups.append(Group(lead=relation))

@@ -13,14 +13,12 @@ from functools import cache
 from typing import Any, Literal, NamedTuple
 
 from noticeparse import grammar
-from noticeparse.faults import Fault
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
 from noticeparse.readers.positions import (
     Point,
     PointReading,
     join_coordinates,
     read_signed,
-    share_latitude,
 )
 
 ElementKind = Literal[
@@ -68,7 +66,8 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "PASSIVE": "passive", "KEY": "key",
+    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
+    "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
@@ -150,7 +149,9 @@ class _LineReader:
             kind = _KINDS[token]
             if last_end < 0 and end - start == 1 and self._is_bullet(start):
                 kind = "bar"
-            if kind in _RESTRICTED:
+            if token == "VERB_NOUN" and (words or _holds_more(found)):
+                kind = "words"
+            if kind in _RESTRICTED and token != "VERB_THERE":
                 kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
                 last_end = end - 1 if text[end - 1] == " " else end
@@ -249,9 +250,13 @@ class _LineReader:
             if touches or not (gap or (letter.isalpha() and letter.islower())):
                 return "words"
             return kind
+        behind_dash = text[before_end - 2 : before_end] == " -"
         if kind == "verb" and text[end - 2 : end].lower() == "ed" and _runs_on(text, end):
-            # `established in …` behind a line end is prose; a past tense commands only in columns.
-            return "words"
+            # `established in …` behind a line end is prose; a past tense commands only in columns
+            # and behind a dash: `buoy - moved to`.
+            kind = kind if behind_dash and _leads_on(text, end) else "words"
+            if kind == "words":
+                return kind
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and text[before_end - 4 : before_end] in (" and", "and"):
@@ -259,11 +264,18 @@ class _LineReader:
             telling = ("verb", "point", "reference", "half")
             if self._behind_place or any(element.kind in telling for element in found):
                 return kind
+        if kind == "verb" and found and self._is_behind_comma(found[-1], words):
+            return kind
         if kind == "chart" and text[before_end - 1] == ",":
             return kind
-        if text[before_end - 1] in ".:;)]>/" or text[before_end - 2 : before_end] == " -":
+        if text[before_end - 1] in ".:;)]>/" or behind_dash:
             return kind
         return "words"
+
+    def _is_behind_comma(self, last: Element, words: list[int]) -> bool:
+        """Whether only a comma stands between a position and here: `… in P, insert a jetty`."""
+        link = self._text[words[0] : words[1]].strip().lower() if words else ""
+        return last.kind in ("point", "half", "reference") and link in (",", ", and", "; and")
 
 
 def _runs_on(text: str, end: int) -> bool:
@@ -271,27 +283,16 @@ def _runs_on(text: str, end: int) -> bool:
     return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
 
 
+def _holds_more(found: list[Element]) -> bool:
+    """Whether a line holds more than a letter or a mark so far."""
+    return any(element.kind not in ("label", "bar") for element in found)
+
+
+def _leads_on(text: str, end: int) -> bool:
+    return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
+
+
 def _give_words(found: list[Element], words: list[int]) -> None:
     if words:
         found.append(Element("words", words[0], words[1], bool(words[2])))
         words.clear()
-
-
-def join_halves(first: Element, second: Element, before: Point | None) -> Element:
-    """Two halves that a line end or a page foot has parted."""
-    written = f"{first.value.text} {second.value.text}"
-    reading = join_coordinates(first.value, second.value, written, before)
-    return Element("point", first.start, second.end, first.gap, reading)
-
-
-def lone_half(half: Element, before: Point | None) -> PointReading:
-    """A half without a partner: a longitude may share the latitude before it."""
-    one: Coordinate = half.value
-    if not one.is_readable:
-        return PointReading(None, one.faults, half.start, half.end)
-    if one.axis == "longitude" and one.shares_degrees and before is not None:
-        return share_latitude(one, before)
-    missing = "longitude" if one.axis == "latitude" else "latitude"
-    values = {"written": one.text, "axis": missing}
-    fault = Fault("position-half-missing", half.start, half.end, values)
-    return PointReading(None, (*one.faults, fault), half.start, half.end)

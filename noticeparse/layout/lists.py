@@ -2,8 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field
-
+from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.lines import Line
 from noticeparse.layout.recognise import (
     is_notices_title,
@@ -14,15 +13,6 @@ from noticeparse.layout.recognise import (
 from noticeparse.readers.heads import head_kinds
 
 
-@dataclass(slots=True)
-class ListDraft:
-    """A list of the edition: its title line and its entries."""
-
-    kind: str
-    title: Line
-    entries: list[Line] = field(default_factory=list)
-
-
 class ListReader:
     """Tells the lines of lists from the others; holds the list that is open."""
 
@@ -31,6 +21,8 @@ class ListReader:
         self.lines = lines
         self.lists: list[ListDraft] = []
         self.open: ListDraft | None = None
+        self.bare_titles: list[Line] = []
+        """Titles of parts with no list under them: they are furniture."""
 
     def opens(self, line: Line, *, behind_blank: bool, in_notice: bool) -> bool:
         """Whether a line is the title of a list; the list is then open."""
@@ -68,6 +60,7 @@ class ListReader:
             return True
         if not self.open.entries and self.open.kind == "other":
             self.lists.remove(self.open)
+            self.bare_titles.append(self.open.title)
         self.open = None
         return False
 

@@ -12,8 +12,9 @@ from collections.abc import Iterator, Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.evidence import split_lead
+from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
-from noticeparse.layout.lines import Element, Line, join_halves, lone_half
+from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point

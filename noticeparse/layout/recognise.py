@@ -13,18 +13,16 @@ from noticeparse.readers.heads import head_kinds, read_parts
 
 # Words that may stand before the number of a notice at the head of it; what else stands there
 # names an edition, a list or another notice.
-_NUMBER_WORDS = frozenset(
-    {
-        "", "*", "**", "+", "notice", "notice no", "notice no.", "nm", "nm no", "nm no.", "n.m.",
-        "no", "no.", "number", "notice to mariners", "notice to mariners no",
-        "notice to mariners no.", "notice number", "correction", "correction no",
-        "memorandum", "advice", "circular", "notice:", "nm:",
-    }
-)  # fmt: skip
+_NOTICE_NOUNS = frozenset(
+    {"", "notice", "nm", "n.m.", "ntm", "correction", "memorandum", "advice", "circular"}
+)
+_NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#")
+_MARKS = " *+#>•[<:.-=~"
 _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
 )
 _SHORT_CELL = 14
+_WORDS_OF_ADDRESS = 4
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
 
@@ -55,7 +53,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
-    if plain in _NUMBER_WORDS or _is_series_mark(words, elements[:index]):
+    if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
         return NoticeOpening(elements[index], index, plain.startswith("*"), None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
@@ -70,9 +68,20 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
 
 # A line may break within `last correction 480/26` and `cancels notice 480/26`.
 _BREAKS_OFF = frozenset(
-    "last previous preceding former notice correction update nm after to cancels cancelled "
+    "last previous preceding former notice correction update nm after to by cancels cancelled "
     "previous: notice: last: correction: update:".split()
 )
+
+
+def _names_a_notice(plain: str) -> bool:
+    """Whether small letters are a word for a notice, with marks and a sign for its number."""
+    words = plain.strip(_MARKS)
+    for sign in _NUMBER_SIGNS:
+        words = words.removesuffix(sign).strip(_MARKS)
+    if words.startswith(("notice to ", "notice for ")):
+        # `Notice to mariners`, `Notice to shipping`
+        return len(words.split()) <= _WORDS_OF_ADDRESS
+    return words in _NOTICE_NOUNS
 
 
 def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
@@ -153,6 +162,25 @@ def is_details_line(text: str, line: Line) -> bool:
     if line.has("point", "half", "verb", "reference", "passive"):
         return False
     return is_chart_details(text[line.start : line.end], breaks_off=False)
+
+
+def names_panel(words: str) -> bool:
+    """Whether words of a head name a panel, plan or inset."""
+    return "PANEL" in head_kinds(words)
+
+
+def is_panel_line(text: str, line: Line) -> bool:
+    """Whether a whole line is the name of a panel: `PLAN B, QUILL BASIN`."""
+    if any(element.kind not in ("words", "label") for element in line.elements):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]
+    if not solid or solid[0].kind != "PANEL":
+        return False
+    words = [part for part in solid[1:] if part.kind == "OTHER_WORDS"]
+    return len(words) == len(solid) - 1 <= _WORDS_OF_ADDRESS and all(
+        w.text[0].isupper() for w in words
+    )
 
 
 def names_charts(text: str, line: Line) -> bool:
@@ -258,3 +286,8 @@ def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
     if not rest:
         return False
     return is_chart_details(text[rest[0].start : rest[-1].end], breaks_off=False)
+
+
+def closes_bracket(above: str, words: str) -> bool:
+    """Whether words close a bracket that the line above has left open."""
+    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))

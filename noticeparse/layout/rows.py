@@ -10,7 +10,8 @@ from collections.abc import Iterator
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Place
-from noticeparse.layout.lines import Element, join_halves, lone_half
+from noticeparse.layout.halves import join_halves, lone_half
+from noticeparse.layout.lines import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
@@ -29,8 +30,10 @@ _PLACES = frozenset({"point", "half", "reference", "same"})
 class RowReader:
     """Turns rows into items, one after the other; a verb left blank is carried down."""
 
-    def __init__(self, text: str) -> None:
+    def __init__(self, text: str, codes: dict[str, str]) -> None:
         self.text = text
+        self.codes = codes
+        """The verbs that letters stand for in the column of the verbs."""
         self.items: list[Item] = []
         self.verb: str | None = None
         self.before: Point | None = None
@@ -114,7 +117,8 @@ class RowReader:
     def _set_verb(self, item: Item, cells: Cells) -> None:
         cell = cells.get("verb", [])
         if cell:
-            words = self._words(cell)
+            written = self._words(cell)
+            words = self.codes.get(written.strip(" .()"), written)
             start, end = cell[0].start, cell[-1].end
             if canonical_verb(words) is None and ":" not in words:
                 self.verb = None
@@ -151,6 +155,11 @@ class RowReader:
         if not (old or new) or any(e.kind in _PLACES for e in old + new):
             if any(e.kind in _PLACES for e in old + new) and item.verb is None:
                 item.verb = "move"
+            return
+        if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
+            # What goes stands under the feature or in the old state, what comes in the new one.
+            item.words += [(e.start, e.end) for e in old]
+            item.added.append(Added(" by ", [(e.start, e.end) for e in new], ""))
             return
         written = self._words(new).strip(" .-")
         if not new and self._words(old).strip(" .-"):

@@ -7,6 +7,7 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.titles import Cells, Table, read_titles
+from noticeparse.readers.codes import read_codes
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
@@ -27,6 +28,8 @@ class TableReader:
         self.text = assembly.text
         self.table: Table | None = None
         self._awaits_rows = False
+        self._holds_for_all = False
+        """Whether the titles stand above the first notice."""
         self._block: Cells = {}
         self._last_role = ""
 
@@ -42,7 +45,16 @@ class TableReader:
             return False
         self.table = titles
         self._awaits_rows = True
+        self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
+
+    def takes_codes(self, line: Line) -> bool:
+        """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
+        if sum(element.kind == "verb" for element in line.elements) < 2:
+            return False
+        codes = read_codes(self.text[line.start : line.end])
+        self.assembly.codes.update(codes)
+        return bool(codes)
 
     def goes_on_with_titles(self, line: Line) -> bool:
         """Whether a line below the titles belongs to them: units, a rule, more words."""
@@ -57,8 +69,10 @@ class TableReader:
         return False
 
     def leave(self, *, keep_notice_column: bool) -> None:
-        """Forget the columns, unless they name the notice of each row."""
-        if not (keep_notice_column and self.table and "notice" in self.table.roles):
+        """Forget the columns, unless they name the notice of each row or stand above them all."""
+        table = self.table
+        names_notice = table is not None and "notice" in table.roles
+        if not (keep_notice_column and (names_notice or self._holds_for_all)):
             self.table = None
 
     # Rows of a table
@@ -201,9 +215,12 @@ class TableReader:
         self._block.setdefault(role, []).extend(values)
         self._last_role = role
 
-    def takes_chart(self, line: Line) -> bool:
+    def takes_chart(self, line: Line, *, behind_blank: bool) -> bool:
         """Whether a chart line stands within an open record, as one of its keys."""
         if not self._block or line.elements[0].kind != "chart":
+            return False
+        if behind_blank and "chart" not in self._block and "verb" in self._block:
+            # The record above is whole and names no chart of its own: this is a head.
             return False
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):

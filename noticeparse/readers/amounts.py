@@ -95,6 +95,11 @@ def shown(text: str) -> str:
     return words if len(words) <= 40 else words[:39] + "…"
 
 
+def _is_in_capitals(text: str) -> bool:
+    """Whether a statement has words, and all of them in capitals."""
+    return text.isupper() and any(word.isalpha() and len(word) > 2 for word in text.split())
+
+
 class AmountReader:
     """Value and faults of one amount; lives for one call."""
 
@@ -154,7 +159,8 @@ class AmountReader:
     def check_unit(self, unit: Token | None) -> None:
         """Notes a unit that is not the chart's, or may be miles."""
         written = _UNITS[unit.type] if unit else None
-        if unit is not None and unit.type == "CAPITAL_M":
+        # In words all in capitals the letter tells nothing, and a depth has no miles.
+        if unit is not None and unit.type == "CAPITAL_M" and not _is_in_capitals(self.text):
             self.blame("depth-capital-m")
         chart = self.chart_unit
         is_metric = (written == "m", chart == "m")

@@ -131,7 +131,7 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
     chart.end = max(chart.end, part.end)
     if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS"):
         chart.previous = read_number(_number_text(text), near)
-        chart.previous_written = text.strip("[]() ,;")
+        chart.previous_written = " ".join(text.strip("[]() ,;").split())
     elif kind == "NUMBER_ALONE" or (kind == "NOTICE_NUMBER" and chart.previous is None):
         chart.previous = read_number(text, near)
         chart.previous_written = text.strip()
@@ -148,7 +148,7 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
     elif kind == "DATUM":
         chart.datum = read_datum(text)
     elif kind == "DEPTH_UNIT":
-        chart.depth_unit = _unit(text)
+        chart.depth_unit = read_unit(text)
     elif kind == "PANEL":
         chart.panel = _panel(text)
     elif kind == "ITEM_LETTERS":
@@ -208,7 +208,8 @@ def read_datum(text: str) -> Datum:
     return Datum(name=words.partition(":")[2].strip() or words, epsg=None)
 
 
-def _unit(text: str) -> DepthUnit:
+def read_unit(text: str) -> DepthUnit:
+    """The unit in which a head says that depths are given."""
     words = text.lower()
     if "fathom" in words:
         return "fm_ft"

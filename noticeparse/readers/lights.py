@@ -43,7 +43,22 @@ def read_light(text: str) -> LightReading:
 
     `Oc.3s12m10M & F.R.7m4M` holds two lights.  No light and no aid is an error fault.
     """
-    return _read(text, "light-unreadable")
+    reading = _read(text, "light-unreadable")
+    if not reading.lights and text.islower():
+        return _read_small(text)
+    return reading
+
+
+def _read_small(text: str) -> LightReading:
+    """A light all in small letters, read as if in capitals: `fl(2)r.6s` is `FL(2)R.6S`."""
+    capitals = text.upper()
+    reading = _read(capitals, "light-unreadable")
+    lights = []
+    for light in reading.lights:
+        start = capitals.find(light.written)
+        written = text[start : start + len(light.written)]
+        lights.append(light.model_copy(update={"written": written}))
+    return reading._replace(lights=tuple(lights))
 
 
 @lru_cache(maxsize=4096)

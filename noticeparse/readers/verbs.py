@@ -27,6 +27,9 @@ _STEMS: dict[str, Verb] = {
             "found",
             "discover",
             "draw",
+            "drawn",
+            "addition",
+            "insertion",
             "put",
         ),
         "insert",
@@ -45,6 +48,8 @@ _STEMS: dict[str, Verb] = {
             "dismantle",
             "destroy",
             "strike out",
+            "struck out",
+            "struck off",
             "take out",
             "taken out",
             "taken up",
@@ -54,11 +59,25 @@ _STEMS: dict[str, Verb] = {
             "del",
             "rmv",
             "disc",
+            "removal",
+            "deletion",
+            "withdrawal",
         ),
         "delete",
     ),
     **dict.fromkeys(
-        ("replace", "substitute", "exchange", "swap", "repl", "rpl", "subst"), "replace"
+        (
+            "replace",
+            "substitute",
+            "exchange",
+            "swap",
+            "repl",
+            "rpl",
+            "subst",
+            "replacement",
+            "substitution",
+        ),
+        "replace",
     ),
     **dict.fromkeys(
         (
@@ -71,6 +90,9 @@ _STEMS: dict[str, Verb] = {
             "amd",
             "chg",
             "rename",
+            "alteration",
+            "amendment",
+            "modification",
             "read",
         ),
         "amend",
@@ -87,6 +109,7 @@ _STEMS: dict[str, Verb] = {
             "transfer",
             "mv",
             "mov",
+            "relocation",
         ),
         "move",
     ),
@@ -96,7 +119,7 @@ _STEMS: dict[str, Verb] = {
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
-    words = " ".join(written.lower().strip(" .:").split())
+    words = " ".join(written.lower().strip(" .:[]<>{}").split())
     for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:

@@ -1,0 +1,168 @@
+"""Heads: the words of a notice up to its first chart, and the charts with what is said of them."""
+
+from __future__ import annotations
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.lines import Element, ElementKind, Line
+from noticeparse.layout.recognise import (
+    closes_bracket,
+    goes_on_heading,
+    is_chart_details,
+    is_panel_line,
+    is_source,
+    names_charts,
+    names_panel,
+)
+from noticeparse.layout.tables import TableReader, has_words
+from noticeparse.readers.heads import head_kinds, opened_notice
+
+_ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
+_ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
+
+
+class HeadReader:
+    """Tells the lines of heads from the others, and gives them to the assembly."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.assembly = Assembly(text)
+        self.tables = TableReader(self.assembly)
+        self.behind_blank = True
+        self.head_is_open = False
+
+    def takes_chart(self, line: Line) -> bool:
+        """Whether a line names a chart, or goes on with its head behind a key of its own."""
+        of_record = line.has("chart") and self.tables.takes_chart(
+            line, behind_blank=self.behind_blank
+        )
+        if of_record or (line.has("chart") and self._chart_line(line)):
+            return True
+        if not (self.head_is_open and self.assembly.charts) or self.tables.block_is_open:
+            return False
+        return line.elements[0].kind == "key" and self.more_head(line)
+
+    def takes_panel(self, line: Line) -> bool:
+        """A line that names a panel of the chart above: what follows is of that panel."""
+        charts = self.assembly.charts
+        if not charts or not is_panel_line(self.text, line):
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        kept = [one for one in charts[-1].head if not names_panel(self.text[slice(*one)])]
+        is_first = len(kept) == len(charts[-1].head)
+        if is_first and not self.assembly.body and not charts[-1].items:
+            charts[-1].head.append(piece)
+        else:
+            self.tables.end_block()
+            self.assembly.end_body()
+            self.assembly.open_panel([*kept, piece])
+        self.head_is_open = True
+        return True
+
+    def waits_for_chart(self) -> bool:
+        """Whether an open notice has so far neither a chart nor anything that may be an action."""
+        assembly = self.assembly
+        if assembly.notice is None or assembly.notice.charts or assembly.notice.is_radio:
+            return False
+        return not any(line.has("verb", "point", "half", "passive") for line in assembly.body)
+
+    def head_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
+        """Heading words up to a chart word or a body."""
+        words: list[Element] = []
+        for index, element in enumerate(elements):
+            if element.kind == "chart":
+                self._add_heading(words)
+                self._chart_elements(line, elements[index:])
+                return
+            if element.kind in _ENDS_A_HEAD:
+                self._add_heading(words)
+                self.assembly.body.append(line._replace(elements=elements[index:]))
+                self.head_is_open = False
+                return
+            words.append(element)
+        self._add_heading(words)
+
+    def _add_heading(self, words: list[Element]) -> None:
+        solid = [element for element in words if has_words(self.text, element)]
+        if solid and self.assembly.notice is not None:
+            self.assembly.notice.heading.append((solid[0].start, solid[-1].end))
+
+    def more_head(self, line: Line) -> bool:
+        """A line between the number of a notice and its first chart, or behind a chart head."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if charts:
+            return self._more_chart_head(line)
+        if notice is not None and names_charts(self.text, line):
+            self.tables.end_block()
+            self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
+            return True
+        if notice is None or line.has(*_ENDS_A_HEAD):
+            return False
+        if not self.head_is_open:
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        words = self.text[piece[0] : piece[1]]
+        if is_source(self.text, line):
+            notice.sources.append(piece)
+        elif "CANCELS" in head_kinds(words):
+            notice.clauses.append(piece)
+        elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
+            notice.heading.append(piece)
+        else:
+            return False
+        return True
+
+    def _more_chart_head(self, line: Line) -> bool:
+        """A line, or the beginning of one, that goes on with the chart head above it."""
+        ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
+        end = next(ends, len(line.elements))
+        if not end:
+            return False
+        start, stop = line.elements[0].start, line.elements[end - 1].end
+        head = self.assembly.charts[-1].head
+        breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
+        words = self.text[start:stop]
+        closes = not self.behind_blank and closes_bracket(self.text[slice(*head[-1])], words)
+        if not closes and not is_chart_details(words, breaks_off=breaks_off):
+            return False
+        head.append((start, stop))
+        if end < len(line.elements):
+            self.assembly.body.append(line._replace(elements=line.elements[end:]))
+            self.head_is_open = False
+        return True
+
+    # Heads of chart sections
+
+    def _chart_line(self, line: Line) -> bool:
+        index = next(i for i, e in enumerate(line.elements) if e.kind == "chart")
+        before = line.elements[:index]
+        if any(e.kind in ("verb", "point", "half") for e in before):
+            return False
+        if any(e.kind != "label" and has_words(self.text, e) for e in before):
+            if self.assembly.notice is None or not self.head_is_open:
+                return False
+            self._add_heading(list(before))
+        self._chart_elements(line, line.elements[index:])
+        return True
+
+    def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
+        assembly = self.assembly
+        if assembly.notice is not None and assembly.notice.is_radio:
+            # A radio warning names charts and changes none.
+            assembly.body.append(line)
+            return
+        self.tables.end_block()
+        assembly.end_body()
+        ends = (i for i, e in enumerate(elements) if e.kind in _ENDS_A_CHART_HEAD)
+        end = next(ends, len(elements))
+        start, stop = elements[0].start, elements[end - 1].end
+        this_notice = opened_notice(self.text[start:stop])
+        if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
+            assembly.is_by_chart = True
+            assembly.switch_notice(this_notice, start)
+        elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:
+            assembly.notice = None
+        assembly.open_chart((start, stop))
+        self.head_is_open = True
+        if end < len(elements):
+            assembly.body.append(line._replace(elements=elements[end:]))
+            self.head_is_open = False

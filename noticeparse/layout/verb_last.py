@@ -1,0 +1,133 @@
+"""Bodies whose verbs stand behind feature and position: `Wreck 47-06.0S 125-16.9W - delete`.
+
+Each stretch up to the end of a verb's line is one item.  Its verb is put in front of it, and the
+stretch is then cut like any other.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.features import leads_feature
+
+_VERBS = ("verb", "passive")
+# What may follow the verb on its line: where to, or what the feature becomes.
+_GOES_ON = ("to", "into", "from", "by", "with")
+
+
+class Stretch(NamedTuple):
+    """The lines of one item, its verb in front; the last stretch of a body may have none."""
+
+    lines: list[Line]
+    verb: Element | None
+
+
+def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
+    """Whether every verb has its feature and a position before it, and opens no item itself."""
+    count = 0
+    has_feature = has_place = False
+    for line in lines:
+        for index, element in enumerate(line.elements):
+            if element.kind in PLACES:
+                has_place = True
+            elif tells(text, element):
+                has_feature = True
+            elif element.kind in _VERBS:
+                if not (has_place and has_feature and _is_last(text, line, index)):
+                    return False
+                count += 1
+                has_place = has_feature = False
+    return count > 0
+
+
+def _is_last(text: str, line: Line, index: int) -> bool:
+    """Whether a verb stands at the end of a line that holds more than the verb."""
+    verb, before, behind = line.elements[index], line.elements[:index], line.elements[index + 1 :]
+    if not any(e.kind in PLACES or tells(text, e) for e in before):
+        return False
+    if verb.kind == "passive" and not verb.gap:
+        # A sentence: `The buoy in P has been removed`.
+        return False
+    if any(e.kind in _VERBS for e in behind):
+        return False
+    words = next((text[e.start : e.end] for e in behind if e.kind == "words"), "").lstrip(" -:,")
+    if not words:
+        return not any(e.kind in PLACES for e in behind)
+    return _goes_on(words) or not leads_feature(words)
+
+
+def _goes_on(words: str) -> bool:
+    return words.partition(" ")[0].strip(".,:").lower() in _GOES_ON
+
+
+def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
+    """The stretches of a body, in order; a line that breaks off takes the next one along."""
+    kept: list[Line] = []
+    verb: Element | None = None
+    for line in lines:
+        at = next((i for i, e in enumerate(line.elements) if e.kind in _VERBS), None)
+        if verb is not None and not _breaks_off(text, kept[-1]):
+            yield Stretch(_led(kept, verb), verb)
+            kept, verb = [], None
+        if at is None:
+            if verb is not None:
+                above = kept.pop()
+                line = line._replace(start=above.start, elements=(*above.elements, *line.elements))
+            kept.append(line)
+            continue
+        if verb is not None:
+            yield Stretch(_led(kept, verb), verb)
+            kept = []
+        verb = line.elements[at]
+        before = list(line.elements[:at])
+        while before and not _has_letters(text, before[-1]):
+            before.pop()
+        if before and before[-1].kind == "words":
+            # `depth 31 m - deleted`: the dash belongs to the verb.
+            words = text[before[-1].start : before[-1].end].rstrip(" -:,")
+            before[-1] = before[-1]._replace(end=before[-1].start + len(words))
+        kept.append(line._replace(elements=(*before, *line.elements[at + 1 :])))
+    yield Stretch(_led(kept, verb), verb)
+
+
+def _breaks_off(text: str, line: Line) -> bool:
+    """Whether a line ends with `moved to` and has the place on the next."""
+    last = next((e for e in reversed(line.elements) if _has_letters(text, e)), None)
+    if last is None or last.kind != "words":
+        return False
+    return text[last.start : last.end].rstrip(" :,").rpartition(" ")[2].lower() in _GOES_ON
+
+
+def _has_letters(text: str, element: Element) -> bool:
+    return any(c.isalnum() for c in text[element.start : element.end])
+
+
+def _led(lines: list[Line], verb: Element | None) -> list[Line]:
+    """The lines, with the verb before the first that holds anything."""
+    first = next((i for i, line in enumerate(lines) if line.elements), None)
+    if verb is None or first is None:
+        return lines
+    marks = 0
+    elements = lines[first].elements
+    while marks < len(elements) and elements[marks].kind in ("bar", "label"):
+        marks += 1
+    # The verb is part of the line, so that its column tells nothing of others.
+    led = (*elements[:marks], verb._replace(kind="verb", gap=False), *elements[marks:])
+    return [*lines[:first], lines[first]._replace(elements=led), *lines[first + 1 :]]
+
+
+def settle_verbs(items: list[Item]) -> None:
+    """Of several items in one stretch only the last, which the verb follows, is sure of it."""
+    if len(items) < 2:
+        return
+    first, last = items[0], items[-1]
+    last.verb, last.verb_piece = first.verb, first.verb_piece
+    if first.verb_piece is not None:
+        first.pieces.remove(first.verb_piece)
+        last.pieces.append(first.verb_piece)
+    for item in items[:-1]:
+        item.verb = item.verb_piece = None
