@@ -68,15 +68,22 @@ def shape_faults(
 ) -> Iterator[Fault]:
     """A line or area with too few corners, one that ends on the coast, moves that do not pair."""
     start, end = item.pieces[0][0], item.pieces[-1][1]
-    values = {"written": context.written(start, end)}
+    for code, values in _wrong(context, found, item, shape, is_move):
+        yield Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def _wrong(
+    context: Context, found: Found, item: Item, shape: Shape, is_move: bool
+) -> Iterator[tuple[str, dict[str, str]]]:
     if len(found.positions) < _FEWEST.get(shape, 0):
-        yield Fault("geometry-too-few-positions", start, end, {**values, "shape": shape})
-    words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
-    leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
-    if found.relation in ("joining", "within") and _ENDLESS.search(f"{words} {leads}"):
-        yield Fault("geometry-along-coast", start, end, values)
+        yield "geometry-too-few-positions", {"shape": shape}
+    if found.relation in ("joining", "within"):
+        words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
+        leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
+        if _ENDLESS.search(f"{words} {leads}"):
+            yield "geometry-along-coast", {}
     if found.is_from_to and not is_move and shape != "line":
-        yield Fault("places-of-a-move", start, end, values)
+        yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}
     if found.positions and found.destination and len(counts) > 1:
-        yield Fault("move-unpaired", start, end, values)
+        yield "move-unpaired", {}

@@ -54,7 +54,11 @@ class Line(NamedTuple):
 
     def has(self, *kinds: ElementKind) -> bool:
         """Whether an element of one of these kinds stands on the line."""
-        return any(element.kind in kinds for element in self.elements)
+        # A plain loop: this is asked for every line again and again.
+        for element in self.elements:  # noqa: SIM110
+            if element.kind in kinds:
+                return True
+        return False
 
 
 _KINDS: dict[str, ElementKind] = {

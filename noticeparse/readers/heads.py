@@ -91,6 +91,12 @@ def head_kinds(text: str) -> set[str]:
     return {part.kind for part in read_parts(text)}
 
 
+def opened_notice(text: str) -> str | None:
+    """The number of the notice that a chart head opens, in a bulletin sorted by chart."""
+    found = [part.text for part in read_parts(text) if part.kind == "THIS_NOTICE"]
+    return _number_text(found[-1]) if found else None
+
+
 def read_head(text: str, near: int | None) -> Head:
     """The charts and notices that a head names; `near` is the edition's year."""
     head = Head()
