@@ -58,6 +58,7 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
 
 
 _FEWEST = {"line": 2, "area": 3}
+_ROUND = re.compile(r"\b(?:circles?|circular|radius)\b", re.IGNORECASE)
 _ENDLESS = re.compile(
     r"\b(?:thence|(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline))\b", re.IGNORECASE
 )
@@ -77,6 +78,10 @@ def _wrong(
 ) -> Iterator[tuple[str, dict[str, str]]]:
     if len(found.positions) < _FEWEST.get(shape, 0):
         yield "geometry-too-few-positions", {"shape": shape}
+    if found.relation == "centred_on" and found.radius_nm is None:
+        words = " ".join(context.text[a:b] for a, b in item.pieces)
+        if found.arc is None and _ROUND.search(words):
+            yield "circle-without-radius", {}
     if found.relation in ("joining", "within"):
         words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
         leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
