@@ -28,6 +28,8 @@ class TableReader:
         self.text = assembly.text
         self.table: Table | None = None
         self._awaits_rows = False
+        self._dropped: set[str] | None = None
+        """The roles of columns that were no columns of the rows below."""
         self._holds_for_all = False
         """Whether the titles stand above the first notice."""
         self._block: Cells = {}
@@ -43,6 +45,9 @@ class TableReader:
         titles = read_titles(self.text, line)
         if titles is None:
             return False
+        if self._dropped == titles.roles:
+            # The same titles at the head of the next page tell no more than before.
+            return True
         self.table = titles
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
@@ -88,7 +93,7 @@ class TableReader:
         verbs = cells.get("verb", [])
         if len(verbs) > 1 and verbs[0].kind == "verb" and verbs[1].gap:
             # Verb and feature under one title: the titles do not stand over their columns.
-            self.table = None
+            self._dropped, self.table = table.roles, None
             return False
         if self._is_heading(line, cells):
             return False
