@@ -21,8 +21,8 @@ from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.furniture import without_quote_marks
 from noticeparse.layout.lines import Line, read_lines
+from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
@@ -44,10 +44,10 @@ def read_bulletin(
 ) -> Bulletin:
     """Read one text; `faults` are those found while its bytes were decoded."""
     repaired = repair(without_surrogates(text))
-    words, quote_marks = without_quote_marks(repaired.text)
+    words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
     layout = lay_out(words, lines)
-    ignored = layout.ignored + quote_marks
+    ignored = layout.ignored + marks
     context = Context(repaired, words, ignored)
     edition, left = read_edition(context, layout.front)
     context.year = edition.year if edition else None

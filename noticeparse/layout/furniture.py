@@ -29,26 +29,6 @@ _SOMETHING: tuple[ElementKind, ...] = (
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
-def without_quote_marks(text: str) -> tuple[str, list[tuple[int, int]]]:
-    """The text with the quote marks of forwarded mail blanked out, and where they stood."""
-    if "\n>" not in text and not text.startswith(">"):
-        return text, []
-    parts, marks, at = [], [], 0
-    for line in text.split("\n"):
-        body = line.lstrip("> \t")
-        depth = len(line) - len(body)
-        head = line[:depth]
-        if line.lstrip(" ").startswith(">"):
-            marks += [(at + i, at + i + 1) for i, c in enumerate(head) if c == ">"]
-            last = head.rfind(">")
-            # The blank behind a quote mark belongs to it; wider indents are the text's own.
-            keep = head[last + 1 :]
-            line = " " * (last + 1) + keep + body
-        parts.append(line)
-        at += len(line) + 1
-    return "\n".join(parts), marks
-
-
 def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
     """The indexes of the lines that are page furniture."""
     candidates = {

@@ -16,7 +16,7 @@ from noticeparse.readers.heads import head_kinds, read_parts
 _NOTICE_NOUNS = frozenset(
     {"", "notice", "nm", "n.m.", "ntm", "correction", "memorandum", "advice", "circular"}
 )
-_NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#")
+_NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
 _MARKS = " *+#>•[<:.-=~"
 _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
