@@ -296,6 +296,18 @@ ENTRIES = (
         _COMMON,
     ),
     Entry(
+        "states-at-two-places",
+        "error",
+        "the new state stands at another position, `{written}`, and with other words",
+        "it may be a move, a change or another feature; the item is not used",
+        "see in the original notice which of the two positions is meant",
+        _COMMON,
+        bad="Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
+        "Amended to read: depth 5.9 m, ‹46-00.50S 122-00.00W›",
+        good="Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
+        "Amended to read: depth 5.9 m, 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "verb-without-item",
         "warning",
         "nothing stands under `{written}`",

@@ -31,6 +31,8 @@ class Assembly:
         """In a bulletin sorted by chart: the chart head above the open notice."""
         self.codes: dict[str, str] = {}
         """The verbs that a key gives to letters in a column of verbs."""
+        self.row_verb: str | None = None
+        """The verb of the last row, which holds for rows below that name another chart."""
         self._rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
 
@@ -43,6 +45,7 @@ class Assembly:
     def open_notice(self, number: Element, start: int) -> NoticeDraft:
         """Open a notice at its own head; the one before ends."""
         self.end_notice()
+        self.row_verb = None
         self.carried = list(self.charts[-1].head) if self.is_by_chart and self.charts else []
         self.charts = []
         return self._new(self.words(number), number, start)
@@ -115,8 +118,9 @@ class Assembly:
         if self.body:
             self.end_body()
         if self._rows is None:
-            self._rows = RowReader(self.text, self.codes)
+            self._rows = RowReader(self.text, self.codes, self.row_verb)
         self._rows.row(cells, depth_unit)
+        self.row_verb = self._rows.verb
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""

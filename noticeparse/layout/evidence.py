@@ -6,6 +6,7 @@ Plain functions over lines and words; nothing is kept.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.lines import Element, Line
@@ -51,29 +52,35 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
     balance = 0
     for line in lines:
         for index, element in enumerate(line.elements):
-            if element.kind != "verb":
-                continue
-            behind = next(
-                (e for e in line.elements[index + 1 :] if e.kind in ("words", "point")), None
-            )
-            if behind is None:
-                continue
-            before = line.elements[index - 1] if index else None
-            if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
-                # `to insert, in P, a wreck`
-                rest = line.elements[index + 1 :]
-                place = next((i for i, e in enumerate(rest) if e.kind in PLACES), len(rest))
-                before_place = any(tells(text, e) for e in rest[:place])
-                balance += not before_place and any(tells(text, e) for e in rest[place:])
-                continue
-            in_columns = (
-                before is not None
-                and before.kind in (*PLACES, "bar")
-                and element.gap
-                and any(e.kind in PLACES for e in line.elements[:index])
-            )
-            balance += 1 if behind.kind == "point" or in_columns else -1
+            if element.kind == "verb":
+                balance += _told_by_verb(text, line.elements, index)
     return balance
+
+
+def _told_by_verb(text: str, elements: Sequence[Element], index: int) -> int:
+    """1 where the position stands before the feature of this verb, -1 behind, 0 not told."""
+    behind = next((e for e in elements[index + 1 :] if e.kind in ("words", "point")), None)
+    if behind is None:
+        return 0
+    rest = list(takewhile(lambda e: e.kind != "verb", elements[index + 1 :]))
+    place = next((i for i, e in enumerate(rest) if e.kind in PLACES), len(rest))
+    if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
+        # `to insert, in P, a wreck`
+        before_place = any(tells(text, e) for e in rest[:place])
+        return int(not before_place and any(tells(text, e) for e in rest[place:]))
+    before = elements[index - 1] if index else None
+    in_columns = (
+        before is not None
+        and before.kind in (*PLACES, "bar")
+        and elements[index].gap
+        and any(e.kind in PLACES for e in elements[:index])
+    )
+    if behind.kind == "point" or in_columns:
+        return 1
+    # `In P, insert a wreck.`: places and links alone before the verb, none behind the feature.
+    lead = list(takewhile(lambda e: e.kind != "verb", reversed(elements[:index])))
+    opens = any(e.kind in PLACES for e in lead) and not any(tells(text, e) for e in lead)
+    return 1 if opens and place == len(rest) else -1
 
 
 def _told_by_turns(text: str, lines: Sequence[Line]) -> int:

@@ -27,6 +27,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.verb_last import settle_verbs, stands_verb_last, stretches
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -193,9 +194,16 @@ class _PositionFirst(Cutter):
         return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
 
     def take_words(self, element: Element, opens: bool) -> None:
-        del opens
         words = self.text[element.start : element.end]
+        if opens and self._begins_sentence(words):
+            self.close_item()
         item = self.item
+        if item is not None and not item.words and item.verb_piece is None:
+            # `In P, eliminate the buoy`: no verb above holds for what has a word of its own.
+            first = unknown_first_word(words.lstrip(" ,"))
+            if first is not None:
+                self.take_lost_verb(element)
+                return
         if item is not None and self._is_to_behind_place(item, words):
             # The destination of a move stands before its `to`.
             last = item.groups[-1].places.pop()
@@ -207,6 +215,15 @@ class _PositionFirst(Cutter):
             return
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
+
+    def _begins_sentence(self, words: str) -> bool:
+        """Whether words that only lead to a place stand behind the full stop of an item."""
+        item = self.item
+        if item is None or not item.words or item is self._led:
+            return False
+        end = item.pieces[-1][1]
+        stop = self.text[end - 1 : end + 1].strip(" \n")
+        return split_phrase(words).description_end == 0 and stop[-1:] in (".", ";")
 
     @staticmethod
     def _is_to_behind_place(item: Item, words: str) -> bool:

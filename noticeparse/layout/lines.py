@@ -74,6 +74,8 @@ _KINDS: dict[str, ElementKind] = {
 BULLETS = frozenset("-*·+>")
 """Marks that may stand before the entries of a list."""
 
+_LONGEST_HEADING = 60
+_ORDERS = ("to ", "is ", "are", "sha", "mus", "wil")
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart"})
@@ -171,7 +173,7 @@ class _LineReader:
                 found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
                 behind_bar = kind == "bar"
         _give_words(found, words)
-        return found
+        return [_as_heading(element) for element in found] if _is_heading(text, found) else found
 
     def _is_bullet(self, start: int) -> bool:
         """Whether a mark at the start of a line opens an entry; a star may belong to a number."""
@@ -281,6 +283,25 @@ class _LineReader:
 def _runs_on(text: str, end: int) -> bool:
     """Whether a single blank and another word follow."""
     return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
+
+
+def _is_heading(text: str, found: list[Element]) -> bool:
+    """Whether a line says only what is to be done: `To be inserted`, `These shall be moved:`."""
+    told = [element for element in found if element.kind not in ("label", "bar")]
+    if not told or told[0].end - told[0].start > _LONGEST_HEADING:
+        return False
+    if told[0].kind == "words" and len(told) > 1:
+        words = text[told[0].start : told[0].end].lower()
+        if not words.startswith(("the following", "following", "these ", "the items below")):
+            return False
+        told = told[1:]
+    if told[0].kind != "passive" or text[told[0].start : told[0].start + 3].lower() not in _ORDERS:
+        return False
+    return all(not text[e.start : e.end].strip(" .:-") for e in told[1:])
+
+
+def _as_heading(element: Element) -> Element:
+    return element._replace(kind="verb") if element.kind == "passive" else element
 
 
 def _holds_more(found: list[Element]) -> bool:

@@ -75,7 +75,8 @@ _BREAKS_OFF = frozenset(
 
 def _names_a_notice(plain: str) -> bool:
     """Whether small letters are a word for a notice, with marks and a sign for its number."""
-    words = plain.strip(_MARKS)
+    # `Notice / Kunngjerd`: the second word says the same in another tongue.
+    words = plain.partition(" / ")[0].strip(_MARKS)
     for sign in _NUMBER_SIGNS:
         words = words.removesuffix(sign).strip(_MARKS)
     if words.startswith(("notice to ", "notice for ")):

@@ -12,6 +12,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
+from noticeparse.layout.states import set_states
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
@@ -30,12 +31,12 @@ _PLACES = frozenset({"point", "half", "reference", "same"})
 class RowReader:
     """Turns rows into items, one after the other; a verb left blank is carried down."""
 
-    def __init__(self, text: str, codes: dict[str, str]) -> None:
+    def __init__(self, text: str, codes: dict[str, str], verb: str | None = None) -> None:
         self.text = text
         self.codes = codes
         """The verbs that letters stand for in the column of the verbs."""
         self.items: list[Item] = []
-        self.verb: str | None = None
+        self.verb = verb
         self.before: Point | None = None
         self._stacked: tuple[Cells, str | None] | None = None
         """A row whose cells hold latitudes, for the longitudes in the row below."""
@@ -68,6 +69,8 @@ class RowReader:
         return self.items
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
+        if self._is_heading(cells):
+            return
         groups = list(self._groups(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
@@ -88,6 +91,17 @@ class RowReader:
             for e in cell
         )
         self.items.append(item)
+
+    def _is_heading(self, cells: Cells) -> bool:
+        """Whether a row is a verb over the rows below: `| INSERT | | |`."""
+        told = [element for cell in cells.values() for element in cell]
+        if len(told) != 1 or told[0].kind not in ("verb", "words", "passive"):
+            return False
+        words = self._words(told)
+        if canonical_verb(words) is None or len(words.split()) > 3:
+            return False
+        self.verb = words
+        return True
 
     def _words(self, elements: list[Element]) -> str:
         return " ".join(self.text[e.start : e.end] for e in elements)
@@ -152,6 +166,8 @@ class RowReader:
 
     def _set_old_new(self, item: Item, cells: Cells) -> None:
         old, new = cells.get("old", []), cells.get("new", [])
+        if old and new and not cells.get("feature") and set_states(self.text, item, old, new):
+            return
         if not (old or new) or any(e.kind in _PLACES for e in old + new):
             if any(e.kind in _PLACES for e in old + new) and item.verb is None:
                 item.verb = "move"

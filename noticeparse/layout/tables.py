@@ -6,6 +6,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.recognise import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.verbs import canonical_verb
@@ -86,6 +87,8 @@ class TableReader:
         """Read a line as a row of the table, if it is one."""
         table = self.table
         if table is None or (line.has("chart") and "chart" not in table.roles):
+            return False
+        if "notice" not in table.roles and notice_opening(self.text, line) is not None:
             return False
         cells = table.cells(self.text, line)
         if not cells:

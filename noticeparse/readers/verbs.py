@@ -31,6 +31,10 @@ _STEMS: dict[str, Verb] = {
             "addition",
             "insertion",
             "put",
+            "incorporate",
+            "include",
+            "show",
+            "plot",
         ),
         "insert",
     ),
@@ -56,6 +60,11 @@ _STEMS: dict[str, Verb] = {
             "taken away",
             "pulled down",
             "lift",
+            "eliminate",
+            "suppress",
+            "omit",
+            "obliterate",
+            "cross out",
             "del",
             "rmv",
             "disc",
@@ -86,6 +95,9 @@ _STEMS: dict[str, Verb] = {
             "alter",
             "correct",
             "modify",
+            "adjust",
+            "rectify",
+            "update",
             "revise",
             "amd",
             "chg",
@@ -106,6 +118,7 @@ _STEMS: dict[str, Verb] = {
             "re-site",
             "resite",
             "shift",
+            "displace",
             "transfer",
             "mv",
             "mov",
@@ -119,7 +132,7 @@ _STEMS: dict[str, Verb] = {
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
-    words = " ".join(written.lower().strip(" .:[]<>{}").split())
+    words = " ".join(written.lower().partition("/")[0].strip(" .:[]<>{}").split())
     for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:

@@ -1,0 +1,84 @@
+"""Two states of one feature, each with its position: `Existing: …` above `Amended to read: …`.
+
+What the two tell decides the verb: nothing charted before is an insertion, nothing after a
+deletion; words that differ at one place an amendment, places that differ under one description a
+move.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Group, Item, Piece, Place
+from noticeparse.layout.lines import Element
+from noticeparse.readers.verbs import canonical_verb
+
+_PLACES = frozenset({"point", "half", "reference", "same"})
+_NOTHING = frozenset(
+    {"", "nil", "none", "nothing", "nothing charted", "not charted", "no feature", "uncharted",
+     "not shown"}
+)  # fmt: skip
+
+
+def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> bool:
+    """Make an item of two states; False where neither holds both words and a place."""
+    before, after = list(_words(text, old)), list(_words(text, new))
+    places = [[e for e in state if e.kind in _PLACES] for state in (old, new)]
+    if not (places[0] and before) and not (places[1] and after):
+        return False
+    told = [
+        " ".join(text[a:b] for a, b in pieces).lower().strip(" .-") for pieces in (before, after)
+    ]
+    if told[0] in _NOTHING:
+        _set(item, "insert", after, places[1])
+    elif told[1] in _NOTHING or canonical_verb(told[1]) == "delete":
+        _set(item, "delete", before, places[0])
+    elif _same_places(text, *places):
+        _set(item, "amend", before, places[0])
+        kept = {text[a:b].strip() for a, b in before}
+        item.change = [(a, b) for a, b in after if text[a:b].strip() not in kept]
+    elif told[0] == told[1]:
+        _set(item, "move", before, places[0])
+        item.groups.append(Group(role="to", places=[Place(place) for place in places[1]]))
+    else:
+        _set(item, "amend", before, places[0])
+        start, end = places[1][0].start, places[1][-1].end
+        written = {"written": text[start:end]}
+        item.faults.append(Fault("states-at-two-places", start, end, written))
+    return True
+
+
+def _words(text: str, state: Sequence[Element]) -> Iterator[Piece]:
+    """The words of a state, cut at its commas outside quotes and brackets."""
+    for element in state:
+        if element.kind in _PLACES:
+            continue
+        start, depth, quoted = element.start, 0, False
+        for at in range(element.start, element.end):
+            char = text[at]
+            depth += (char == "(") - (char == ")")
+            quoted ^= char == '"'
+            if char == "," and not quoted and not depth:
+                if text[start:at].strip():
+                    yield _trimmed(text, start, at)
+                start = at + 1
+        if text[start : element.end].strip(" ."):
+            yield _trimmed(text, start, element.end)
+
+
+def _trimmed(text: str, start: int, end: int) -> Piece:
+    words = text[start:end]
+    return start + len(words) - len(words.lstrip()), start + len(words.rstrip())
+
+
+def _same_places(text: str, first: Sequence[Element], second: Sequence[Element]) -> bool:
+    if not second:
+        return True
+    return [text[e.start : e.end] for e in first] == [text[e.start : e.end] for e in second]
+
+
+def _set(item: Item, verb: str, words: list[Piece], places: Sequence[Element]) -> None:
+    item.verb = verb
+    item.words = words
+    item.groups = [Group(places=[Place(place) for place in places])]
