@@ -54,7 +54,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
     if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
-        return NoticeOpening(elements[index], index, plain.startswith("*"), None)
+        starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
+        return NoticeOpening(elements[index], index, starred, None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
     if index != len(elements) - 1 and not _only_stops(text, elements[index + 1 :]):
@@ -227,12 +228,20 @@ def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> b
     return chart is not None and chart < other and not _is_named(text, line, number)
 
 
+def _behind_letter(text: str, line: Line) -> str | None:
+    """The words of a line, without the letter of a part before its title: `B.  IN FORCE`."""
+    if not line.has("label"):
+        return text[line.start : line.end]
+    rest = text[line.elements[0].end : line.end].strip()
+    return rest if line.elements[0].kind == "label" and rest.isupper() else None
+
+
 def list_title(text: str, line: Line) -> str | None:
     """The kind of the list that this line is the title of, or None."""
-    if line.has("point", "half", "verb", "reference", "passive", "number", "label", "chart"):
+    words = _behind_letter(text, line)
+    if words is None or len(words) > 100:
         return None
-    words = text[line.start : line.end]
-    if len(words) > 100:
+    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
         return None
     found = read_line_words(words)
     kind = found.list_kind
@@ -249,10 +258,14 @@ def is_notices_title(text: str, line: Line) -> bool:
     """Whether this line is the title of the part that holds the notices, or of another part."""
     if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
         return False
-    words = read_line_words(text[line.start : line.end])
+    title = _behind_letter(text, line)
+    words = read_line_words(text[line.start : line.end] if title is None else title)
     if words.first("SECTION_TITLE") is not None and words.list_kind is None:
         return True
-    return words.first("NOTICES") is not None and words.plain_words <= 3
+    named = words.first("NOTICES")
+    # `Corrections` alone may also stand above the items of a notice.
+    is_title = named is not None and (named.lower() != "corrections" or line.has("label"))
+    return is_title and words.plain_words <= 3
 
 
 def is_source(text: str, line: Line) -> bool:

@@ -30,6 +30,8 @@ class TableReader:
         self._awaits_rows = False
         self._holds_for_all = False
         """Whether the titles stand above the first notice."""
+        self._last_row = -1
+        """The last line that was a row."""
         self._block: Cells = {}
         self._last_role = ""
 
@@ -43,6 +45,9 @@ class TableReader:
         titles = read_titles(self.text, line)
         if titles is None:
             return False
+        if self.table is not None and titles.roles != self.table.roles:
+            # No verb is carried down from a table of other columns.
+            self.assembly.end_body()
         self.table = titles
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
@@ -85,6 +90,9 @@ class TableReader:
         cells = table.cells(self.text, line)
         if not cells:
             return False
+        if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
+            self._last_row = line.row
+            return True
         verbs = cells.get("verb", [])
         if len(verbs) > 1 and verbs[0].kind == "verb" and verbs[1].gap:
             # Verb and feature under one title: the titles do not stand over their columns.
@@ -100,6 +108,7 @@ class TableReader:
         first = line.elements[0]
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
+        self._last_row = line.row
         self._head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
