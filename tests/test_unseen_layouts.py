@@ -73,6 +73,26 @@ SPECIMENS = {
         "| 122-01.20W  |                         |\n",
         [("insert", "buoy_special", [AT_P]), ("delete", "pile", [AT_Q])],
     ),
+    "titles that say what was and what is": (
+        "POSITION                WAS             IS\n"
+        f"{P}    mooring buoy    removed\n"
+        f"{Q}                    rock\n"
+        f"{R}    depth 8m        depth 7m\n",
+        [("delete", "buoy_mooring", [AT_P]), ("insert", "rock", [AT_Q]),
+         ("replace", "sounding", [AT_R])],
+    ),
+    "verbs as keys": (
+        f"Insert:    rock awash\nPosition:  {P}\n\n"
+        f"Replace:   depth 8m\nBy:        depth 7m\nPosition:  {Q}\n\n"
+        f"Move:      mooring buoy\nFrom:      {P}\nTo:        {R}\n",
+        [("insert", "rock_awash", [AT_P]), ("replace", "sounding", [AT_Q]),
+         ("move", "buoy_mooring", [AT_P, AT_R])],
+    ),
+    "abbreviations": (
+        f"Ins safe wtr lt-buoy Iso.4s {P}\nDel moor buoy {Q}\nIns foul gnd {R}\n",
+        [("insert", "buoy_safe_water", [AT_P]), ("delete", "buoy_mooring", [AT_Q]),
+         ("insert", "foul_ground", [AT_R])],
+    ),
     "told twice alike": (
         f"A rock has been found and is to be inserted in {P}. The pile in 46-01.10S,\n"
         f"122-01.20W. A wreck has been found in {R}.\n",
@@ -94,6 +114,9 @@ def test_items(text: str, expected: list[tuple[str, str, list[str]]]) -> None:
         "Charts concerned: 802 [3/26] WGS84 - 803 (INT 9803) [5/26] WGS84\n",
         "Affects: Chart 802 (previous 3/26) and Chart 803, INT 9803 (previous 5/26).\n",
         "Applies to charts 802 [3/26], 803 (INT 9803) [5/26]\n",
+        "Charts affected - 802 [3/26], 803 (INT 9803) [5/26]\n",
+        "(Charts 802, previous 3/26; 803, INT 9803, previous 5/26)\n",
+        "To be made on: Charts 802 [3/26] - 803 (INT 9803) [5/26]\n",
     ],
 )
 def test_charts_at_the_foot(foot: str) -> None:
@@ -105,6 +128,29 @@ def test_charts_at_the_foot(foot: str) -> None:
     assert charts == [("802", None, 3, 2), ("803", "INT 9803", 5, 2)]
     assert [a.label for a in bulletin.notices[0].charts[0].actions] == ["a", "b"]
     assert errors_of(bulletin) == []
+
+
+@pytest.mark.parametrize(
+    ("text", "code"),
+    [
+        (f"Delete the wreck in {P}, substituting a depth of 4.5m.\n", "verb-within-words"),
+        (f"Delete wreck {P}\nThere is now a rock in {Q}\n", "verb-within-words"),
+    ],
+)
+def test_second_change_is_not_lost(text: str, code: str) -> None:
+    assert code in errors_of(parse(HEAD + text))
+
+
+def test_participle_does_not_hold_for_what_follows() -> None:
+    text = f"Insert a rock in {P} and the pile in {Q} removed.\nWreck in {R}.\n"
+    bulletin = parse(HEAD + text)
+    assert told(bulletin)[:2] == [("insert", "rock", [AT_P]), ("delete", "pile", [AT_Q])]
+    assert ("delete", "wreck", [AT_R]) not in told(bulletin)
+
+
+def test_chart_number_lost_beside_the_notice_before() -> None:
+    bulletin = parse(f"{TOP}Chart ?, previous 3/26\nInsert rock {P}\n")
+    assert "chart-unread" in errors_of(bulletin)
 
 
 def test_keys_of_the_head() -> None:

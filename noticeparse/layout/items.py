@@ -83,6 +83,18 @@ def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
 class _FeatureFirst(Cutter):
     """The position stands behind the words that it belongs to."""
 
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        """`… and the light in P removed.`: a participle that ends its sentence."""
+        item = self.item
+        ends = self.following is None or self.text[element.end : element.end + 1] == "."
+        told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
+        if opens or item is None or not item.has_place or self.pending or not (ends and told):
+            return False
+        if item.verb_piece is not None:
+            return False
+        self.set_verb(item, element)
+        return True
+
     def take_words(self, element: Element, opens: bool) -> None:
         if element.kind == "passive":
             self._take_passive(element)

@@ -67,3 +67,8 @@ def runs_on(text: str, end: int) -> bool:
 def leads_on(text: str, end: int) -> bool:
     """Whether a word follows that leads to a new place or state: `moved to`."""
     return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
+
+
+def is_aside(text: str, start: int, before_end: int) -> bool:
+    """Whether a bracket goes on with its sentence: `rock in P (chart 56 only)`."""
+    return text[start] == "(" and text[before_end - 1] not in ".:;"

@@ -14,6 +14,7 @@ from typing import Any, Literal, NamedTuple
 
 from noticeparse import grammar
 from noticeparse.layout.joints import (
+    is_aside,
     is_bullet,
     is_command_key,
     is_told_heading,
@@ -135,8 +136,7 @@ class _LineReader:
         elements = self._elements(tokens)
         if is_told_heading(self._text, [(e.kind, e.start, e.end) for e in elements]):
             # `The following are to be inserted:` commands what stands below it.
-            first, last = elements[0].start, elements[-1].end
-            elements = [Element("verb", first, last, True)]
+            elements = [Element("verb", elements[0].start, elements[-1].end, True)]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
         self._behind_place = any(element.kind in ("point", "half") for element in elements)
@@ -266,6 +266,8 @@ class _LineReader:
             kind = kind if behind_dash and leads_on(text, end) else "words"
             if kind == "words":
                 return kind
+        if kind == "chart" and not gap and is_aside(text, start, before_end):
+            return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and joins_commands(text, before_end, end):
