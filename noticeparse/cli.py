@@ -12,6 +12,7 @@ from typing import Any
 import click
 
 from noticeparse.caution import CAUTION
+from noticeparse.console import process
 from noticeparse.console.outlet import (
     STANDARD_OUTPUT,
     ReaderGone,
@@ -33,7 +34,6 @@ Exit status:
   0  read, no finding is an error
   1  read, with error findings
   2  could not be read at all: no such file, a directory, no text, wrong usage"""
-
 
 _EXPLAIN_STATUSES = """\b
 Exit status:
@@ -258,13 +258,9 @@ def explain(codes: Sequence[str], is_all: bool) -> None:
 
 def main(arguments: Sequence[str] | None = None) -> None:
     """Run the command line and end the process with its status."""
+    process.begin()
     status = _status(arguments)
-    for stream in (sys.stdout, sys.stderr):
-        try:
-            if stream is not None:
-                stream.flush()
-        except OSError:
-            silence(stream)
+    process.end()
     sys.exit(status)
 
 

@@ -12,7 +12,7 @@ import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
 
-_PATIENCE = 100_000
+PATIENCE = 100_000
 """New objects between two looks while a text is read; Python's own figure is 700 or 2,000."""
 
 _lock = threading.Lock()
@@ -31,8 +31,8 @@ def patient_collector() -> Iterator[None]:
         _readers += 1
         if _readers == 1:
             _before = gc.get_threshold()
-            if 0 < _before[0] < _PATIENCE:
-                gc.set_threshold(_PATIENCE, *_before[1:])
+            if 0 < _before[0] < PATIENCE:
+                gc.set_threshold(PATIENCE, *_before[1:])
     try:
         yield
     finally:

@@ -40,14 +40,13 @@ class Context:
 
     def written(self, start: int, end: int) -> str:
         """The words of a stretch as they stand in the original, without furniture, on one line."""
-        parts, at = [], start
         row = bisect_left(self._ignored_ends, start + 1)
-        for ignored_start, ignored_end in self.ignored[row:]:
-            if ignored_start >= end:
-                break
-            parts.append(self._given(at, max(at, ignored_start)))
-            at = max(at, ignored_end)
-        parts.append(self._given(at, max(at, end)))
+        parts, at = [], start
+        while row < len(self.ignored) and self.ignored[row][0] < end:
+            parts.append(self._given(at, self.ignored[row][0]))
+            at = max(at, self.ignored[row][1])
+            row += 1
+        parts.append(self._given(at, end))
         return " ".join(" ".join(parts).split())
 
     def _given(self, start: int, end: int) -> str:

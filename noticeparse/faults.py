@@ -44,3 +44,7 @@ class Entry(NamedTuple):
     """What to do."""
     source: str
     """Published source of the rule, `common practice, no published source`, or `from memory`."""
+    bad: str = ""
+    """A text that gives this finding, the stretch it points at between `‹` and `›`."""
+    good: str = ""
+    """The same without the fault."""

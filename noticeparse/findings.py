@@ -14,7 +14,7 @@ from noticeparse.spans import Span
 _LONGEST_QUOTE = 70
 
 
-@dataclass(slots=True)
+@dataclass
 class Located:
     """A fault in its place: offsets in the repaired text, and the records it belongs to."""
 

@@ -4,8 +4,6 @@ A span is what a person can point at: code-point offsets into the text as it was
 repair, with the 1-based line and column of its start.  Nothing here knows what the text means.
 """
 
-from __future__ import annotations
-
 from bisect import bisect_right
 
 from pydantic import BaseModel, ConfigDict, Field

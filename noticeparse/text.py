@@ -12,6 +12,8 @@ from bisect import bisect_right
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from noticeparse.patterns import compiled
+
 _SAME_LENGTH = {
     "°": "º˚",
     "'": "′’‘´`ʹʼ‛",
@@ -36,7 +38,8 @@ _SAME_LENGTH = {
 }
 """What is read instead: the characters that stand for it, one for one."""
 
-_TRANSLATION = {ord(seen): read for read, all_seen in _SAME_LENGTH.items() for seen in all_seen}
+_READ_FOR = {seen: read for read, all_seen in _SAME_LENGTH.items() for seen in all_seen}
+_TRANSLATION = str.maketrans(_READ_FOR)
 
 _OTHER_LENGTH: dict[str, str] = {
     "ﬀ": "ff",
@@ -80,7 +83,11 @@ def _through_invisible(seen: str) -> str:
 # Those that hold controls of their own come last: a control may be what splits another.
 _SEQUENCES = sorted(_OTHER_LENGTH, key=lambda seen: bool(_HIDDEN.search(seen)))
 # Without groups, so that the search leaps from one possible first character to the next.
-_OTHER = re.compile("|".join([*map(_through_invisible, _SEQUENCES), _HIDDEN.pattern]))
+_OTHER = compiled(
+    "|".join([*map(_through_invisible, _SEQUENCES), _HIDDEN.pattern]), "text.pattern"
+)
+# What a match of `_OTHER` may begin with; looked for first, for most texts hold none of it.
+_OTHER_BEGINS = re.compile(f"[{''.join(seen[0] for seen in _SEQUENCES)}{_INVISIBLE}]")
 # Also sequences that are split; no two are alike when the controls are taken out of both.
 _READ_INSTEAD = {_HIDDEN.sub("", seen): read for seen, read in _OTHER_LENGTH.items()}
 _UNSPLIT = re.compile("|".join(map(re.escape, _OTHER_LENGTH)))
@@ -100,10 +107,11 @@ def without_surrogates(text: str) -> str:
 
 
 # A middle dot is a decimal point between figures or behind a minute mark (`12'·34`, `2·5s`).
-_DECIMAL_DOT = re.compile(r"(?<=[0-9'])·(?=[0-9])")
+# Here and below the sign stands first, and then what is before it: the search leaps to the sign.
+_DECIMAL_DOT = re.compile(r"·(?<=[0-9']·)(?=[0-9])")
 
 # `danger-` / `ous`: a word cut at the line end; a hyphen after a figure or capital is kept.
-_CUT_WORD = re.compile(r"(?<=[a-z])-[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80}(?=[a-z])")
+_CUT_WORD = re.compile(r"-(?<=[a-z]-)[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80}(?=[a-z])")
 
 # Compounds of the trade keep their hyphen when the line breaks at it.
 _KEEPS_HYPHEN = re.compile(
@@ -138,6 +146,8 @@ class RepairedText:
 
     def original(self, offset: int) -> int:
         """The offset into the original text of the character read at `offset`."""
+        if not self.repairs:
+            return offset
         row = bisect_right(self._here, offset) - 1
         if row < 0:
             return self._clamped(offset, 0)
@@ -151,8 +161,8 @@ class RepairedText:
 
     def original_end(self, offset: int) -> int:
         """The original offset behind the character read just before `offset`."""
-        if offset <= 0:
-            return 0
+        if offset <= 0 or not self.repairs:
+            return max(offset, 0)
         row = bisect_right(self._here, offset - 1) - 1
         following = row + 1
         at = self.original(offset - 1)
@@ -163,7 +173,9 @@ class RepairedText:
 
 def repair(given: str) -> RepairedText:
     """The repaired text of `given` and the map back to it; takes linear time on any text."""
-    same_length = _LONE_RETURN.sub("\n", given).translate(_TRANSLATION)
+    same_length = _LONE_RETURN.sub("\n", given)
+    for seen in _READ_FOR.keys() & set(same_length):
+        same_length = same_length.replace(seen, _READ_FOR[seen])
     repairs = _broken(same_length)
     text = _replaced(same_length, repairs)
     # What a repair brings together may be broken in its turn: `ÂÂ·`.
@@ -181,9 +193,12 @@ def repair(given: str) -> RepairedText:
 
 
 def _broken(text: str) -> list[Repair]:
+    first = _OTHER_BEGINS.search(text)
+    if first is None:
+        return []
     return [
         Repair(match.start(), match.end(), _READ_INSTEAD.get(_HIDDEN.sub("", match.group()), ""))
-        for match in _OTHER.finditer(text)
+        for match in _OTHER.finditer(text, first.start())
     ]
 
 

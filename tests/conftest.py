@@ -1,17 +1,23 @@
 """Hypothesis profiles, `--update-golden`, and two files that many tests read.
 
-The laws take few draws, many with `NOTICEPARSE_LAWS=full`.
+The laws take few draws, many with `NOTICEPARSE_LAWS=full`.  What is kept between runs is kept in a
+folder of this run alone, so that every run also begins without it.
 """
 
 from __future__ import annotations
 
 import os
+import shutil
+import tempfile
 from pathlib import Path
 
 import pytest
 from hypothesis import HealthCheck, settings
 
+from noticeparse.store import VARIABLE
 from tests.command import BAD, GOOD
+
+os.environ[VARIABLE] = tempfile.mkdtemp()
 
 _SLOW = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 
@@ -31,6 +37,10 @@ def pytest_addoption(parser: pytest.Parser) -> None:
         action="store_true",
         help="write the expected JSON of the corpus anew; read the change before it is committed",
     )
+
+
+def pytest_unconfigure() -> None:
+    shutil.rmtree(os.environ[VARIABLE], ignore_errors=True)
 
 
 @pytest.fixture

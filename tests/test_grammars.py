@@ -15,11 +15,12 @@ from pathlib import Path
 from typing import NamedTuple
 
 import pytest
-from lark import Lark
-from lark.exceptions import LarkError
+from lark import Lark, Tree
+from lark.exceptions import GrammarError, LarkError
 
 import noticeparse
 from noticeparse import grammar
+from noticeparse.grammar.lexers import BasicLexer, check
 
 PACKAGE = Path(noticeparse.__file__).parent
 FILES = sorted(path.name.removesuffix(".lark") for path in grammar.folder().iterdir())
@@ -120,6 +121,54 @@ def test_example_parses(rule: Rule, text: str) -> None:
 def test_counter_example_does_not_parse(rule: Rule, text: str) -> None:
     with pytest.raises(LarkError):
         parser_of(rule.file, rule.name).parse(text)
+
+
+@cache
+def larks_own(file: str, rule: str) -> Lark:
+    """The parser of a rule with Lark's lexer in place of ours."""
+    return Lark(
+        grammar.source(file),
+        parser="lalr",
+        lexer=lexers().get(file, "contextual"),  # type: ignore[arg-type]
+        start=rule,
+        import_paths=[grammar.from_folder],
+        maybe_placeholders=False,
+    )
+
+
+@pytest.mark.parametrize(("rule", "text"), [*examples("accepts"), *examples("rejects")])
+def test_lexers_are_as_larks_own(rule: Rule, text: str) -> None:
+    ours, own = (build(rule.file, rule.name) for build in (parser_of, larks_own))
+    for given in (text, f" {text}  ", text[:-1], text[1:], f"{text} {text}"):
+        assert outcome(ours, given) == outcome(own, given)
+
+
+def outcome(lark: Lark, text: str) -> object:
+    """The tree with the place of every token, or None where the text does not fit."""
+    try:
+        tree = lark.parse(text)
+    except LarkError:
+        return None
+    tokens = tree.scan_values(lambda _: True) if isinstance(tree, Tree) else [tree]
+    return tree, [(one.type, one.start_pos, one.end_pos) for one in tokens]
+
+
+@pytest.mark.parametrize("file", FILES)
+def test_no_literal_fits_a_pattern_too(file: str) -> None:
+    # Lark's lexers would tell the two apart, ours do not.
+    rule = next(rule for rule in RULES if rule.file == file)
+    terminals = larks_own(file, rule.name).terminals
+    patterns = [one for one in terminals if one.pattern.type == "re"]
+    for literal in (one for one in terminals if one.pattern.type == "str"):
+        for one in patterns:
+            if one.priority == literal.priority:
+                match = re.match(one.pattern.to_regexp(), literal.pattern.value)
+                assert not match or match.group() != literal.pattern.value
+
+
+def test_terminal_that_may_match_nothing_is_refused() -> None:
+    with pytest.raises(GrammarError, match="A may match nothing"):
+        check(Lark("start: A B\nA: /a?/\nB: /b/", lexer=BasicLexer, parser="lalr").terminals)
 
 
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: f"{rule.file}-{rule.name}")

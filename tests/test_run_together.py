@@ -29,6 +29,10 @@ EXACT = {
         f"Insert   wreck                {P}\n         port-hand\n         buoy, No 2    {Q}",
         [("insert", "wreck"), ("insert", "buoy_lateral_port")],
     ),
+    "bars alone on a line": (
+        f"Insert   wreck   {P}\n         |       |\n         buoy    {Q}",
+        [("insert", "wreck"), ("insert", "buoy_generic")],
+    ),
     "records without a blank line": (
         f"Action: Insert\nObject: pier\nPosition: {P}\n"
         f"Action: Delete\nObject: chimney\nPosition: {Q}",

@@ -5,11 +5,12 @@ from __future__ import annotations
 import pytest
 from lark import Lark
 
-from noticeparse.grammar import Scanner
+from noticeparse.grammar.scanner import Scanner, divided
 
 
 def scanner(grammar: str) -> Scanner:
-    return Scanner(Lark(grammar, parser=None, lexer="basic"))
+    lark = Lark(grammar, parser=None, lexer="basic")
+    return Scanner(*divided(lark.terminals, lark.ignore_tokens), "test")
 
 
 FIGURE = "start: FIGURE\nFIGURE: /[0-9]+/\n%import common.WS\n"

@@ -118,18 +118,16 @@ def _over(context: Context, item: Item, code: str, **values: str) -> Fault:
 
 def item_extent(item: Item) -> Piece:
     """From the first character of an item to the last of its last position."""
-    starts = [start for start, _ in item.pieces]
-    start = min(starts) if starts else 0
-    places = [place.element.end for group in item.groups for place in group.places]
-    added = [piece for one in item.added for piece in one.pieces]
-    word_ends = [end for _, end in (*item.words, *item.change, *added)]
+    start = min(item.pieces)[0] if item.pieces else 0
+    places = [place.element for group in item.groups for place in group.places]
+    ends = [place.end for place in places]
+    is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
+    if is_behind or not places:
+        added = [piece for one in item.added for piece in one.pieces]
+        ends += [end for _, end in (*item.words, *item.change, *added)]
     if not places:
-        ends = [*word_ends, *(end for _, end in item.pieces)]
-        return start, max(ends, default=start)
-    first_place = min(place.element.start for group in item.groups for place in group.places)
-    if item.words and item.words[0][0] > first_place:
-        return start, max(*places, *word_ends)
-    return start, max(places)
+        ends += [end for _, end in item.pieces]
+    return start, max(ends, default=start)
 
 
 def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:

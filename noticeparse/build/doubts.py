@@ -34,7 +34,9 @@ _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 
 def is_garbled(words: str) -> bool:
     """Whether signs that no notice uses stand among the letters: `wr#ck, l&ast d~pth`."""
-    odd = sum(1 for char in words if char in _ODD_SIGNS)
+    if _ODD_SIGNS.isdisjoint(words):
+        return False
+    odd = sum(map(words.count, _ODD_SIGNS))
     return odd >= 3 and odd * 20 >= len(words)
 
 

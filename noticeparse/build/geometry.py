@@ -155,6 +155,8 @@ def _settle_offset(
     context: Context, found: Found, item: Item, faults: list[Fault], *, is_move: bool
 ) -> None:
     offset, reference = found.offset, found.offset_reference
+    if offset is None and not found.lost_distance and "from_" not in found.kinds:
+        return
     start, end = item.pieces[0][0], item.pieces[-1][1]
     values = {"written": context.written(start, end)}
     if offset is None:

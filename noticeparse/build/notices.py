@@ -13,8 +13,8 @@ from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
     named_charts,
-    names_one_chart,
     tells_of_change,
+    words_of_one_chart,
 )
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.context import Context
@@ -181,7 +181,7 @@ class NoticeBuilder:
                 self._passed_over.setdefault(item_extent(item), path)
                 continue
             self._taken.add(item_extent(item))
-            if is_shared and names_one_chart(words := self.context.joined(item.pieces)):
+            if is_shared and (words := words_of_one_chart(self.context, item)):
                 values = {"written": words}
                 reading.faults.append(Fault("item-of-one-chart", *item_extent(item), values))
             self._action(reading, item, actions, path, head.chart)

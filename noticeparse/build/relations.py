@@ -25,7 +25,7 @@ _DISTANCE_BEFORE = re.compile(
 )
 
 
-@dataclass(slots=True)
+@dataclass
 class Found:
     """What the groups of an item say, gathered in order."""
 

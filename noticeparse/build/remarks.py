@@ -9,7 +9,7 @@ from noticeparse.build.actions import item_extent
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.layout.drafts import Item, NoticeDraft, Prose
 from noticeparse.readers.heads import read_head
 from noticeparse.records.chart import ChartSection
 
@@ -19,9 +19,12 @@ _ONE_CHART = re.compile(
 )
 
 
-def names_one_chart(words: str) -> bool:
-    """Whether an item says that it is of one chart, or not of one: `(chart 56 only)`."""
-    return _ONE_CHART.search(words) is not None
+def words_of_one_chart(context: Context, item: Item) -> str | None:
+    """The words of an item that says it is of one chart, or not of one: `(chart 56 only)`."""
+    if not any("chart" in context.text[start:end].lower() for start, end in item.pieces):
+        return None
+    words = context.joined(item.pieces)
+    return words if _ONE_CHART.search(words) else None
 
 
 def tells_of_change(context: Context, prose: Prose) -> bool:

@@ -58,6 +58,7 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
 
 
 _FEWEST = {"line": 2, "area": 3}
+_ROUND = re.compile(r"\b(?:circles?|circular|radius)\b", re.IGNORECASE)
 _ENDLESS = re.compile(
     r"\b(?:thence|(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline))\b", re.IGNORECASE
 )
@@ -68,15 +69,26 @@ def shape_faults(
 ) -> Iterator[Fault]:
     """A line or area with too few corners, one that ends on the coast, moves that do not pair."""
     start, end = item.pieces[0][0], item.pieces[-1][1]
-    values = {"written": context.written(start, end)}
+    for code, values in _wrong(context, found, item, shape, is_move):
+        yield Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def _wrong(
+    context: Context, found: Found, item: Item, shape: Shape, is_move: bool
+) -> Iterator[tuple[str, dict[str, str]]]:
     if len(found.positions) < _FEWEST.get(shape, 0):
-        yield Fault("geometry-too-few-positions", start, end, {**values, "shape": shape})
-    words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
-    leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
-    if found.relation in ("joining", "within") and _ENDLESS.search(f"{words} {leads}"):
-        yield Fault("geometry-along-coast", start, end, values)
+        yield "geometry-too-few-positions", {"shape": shape}
+    if found.relation == "centred_on" and found.radius_nm is None:
+        words = " ".join(context.text[a:b] for a, b in item.pieces)
+        if found.arc is None and _ROUND.search(words):
+            yield "circle-without-radius", {}
+    if found.relation in ("joining", "within"):
+        words = " ".join(context.text[a:b] for a, b in (*item.words, *item.tail))
+        leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
+        if _ENDLESS.search(f"{words} {leads}"):
+            yield "geometry-along-coast", {}
     if found.is_from_to and not is_move and shape != "line":
-        yield Fault("places-of-a-move", start, end, values)
+        yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}
     if found.positions and found.destination and len(counts) > 1:
-        yield Fault("move-unpaired", start, end, values)
+        yield "move-unpaired", {}

@@ -6,6 +6,104 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "area-crosses-itself",
+        "warning",
+        "the side from `{second}` crosses the side from `{first}`",
+        "two corners are exchanged or a figure has slipped; the area drawn would be another",
+        "compare the order and the figures of the corners with the original notice",
+        _COMMON,
+        bad="Insert foul area bounded by 46-00.00S 122-00.00W, 46-01.00S 122-01.00W, "
+        "‹46-00.00S 122-01.00W› and 46-01.00S 122-00.00W",
+        good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
+        "46-01.00S 122-01.00W and 46-01.00S 122-00.00W",
+    ),
+    Entry(
+        "change-of-nothing",
+        "warning",
+        "the new {property} is the old one",
+        "the change that the notice means is lost, or it has been made already",
+        "look for what is changed in the original notice",
+        _COMMON,
+        bad="‹Amend light Fl.R.3s to Fl.R.3s 46-00.00S 122-00.00W›",
+        good="Amend light Fl.R.3s to Fl.R.5s 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "circle-without-radius",
+        "error",
+        "no radius is told for the circle",
+        "a circle of unknown size cannot be drawn",
+        "look for the radius in the original notice",
+        _COMMON,
+        bad="‹Insert safety zone, circle centred on 46-00.00S 122-00.00W›",
+        good="Insert safety zone, circle of radius 0.5 miles centred on 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "corner-far-away",
+        "warning",
+        "the corner `{written}` lies {miles} miles from all the others",
+        "the line drawn would run far off: a figure may have slipped",
+        "compare each figure with the original notice",
+        _COMMON,
+        bad="Insert submarine cable joining 46.9410S 124.1000W, 46.9410S 124.0500W, "
+        "46.9500S 124.0300W and ‹46.5967S 126.0477W›",
+        good="Insert submarine cable joining 46.9410S 124.1000W, 46.9410S 124.0500W, "
+        "46.9500S 124.0300W and 46.9667S 124.0477W",
+    ),
+    Entry(
+        "insert-and-delete",
+        "warning",
+        "`{written}`: the notice inserts the same thing at this place",
+        "one of the two commands is a slip; the sheet would be left with or without it",
+        "see in the original notice which of the two is meant",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete wreck 46-00.00S 122-00.00W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nDelete wreck 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "letter-out-of-order",
+        "warning",
+        "the letter ({letter}) follows ({before})",
+        "an item may be missing between the two",
+        "count the items in the original notice",
+        _COMMON,
+        bad="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
+        "‹(d) stump 46-00.10S 122-00.20W›",
+        good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
+        "(c) stump 46-00.10S 122-00.20W",
+    ),
+    Entry(
+        "move-to-same-place",
+        "warning",
+        "the new position is the old one",
+        "the place it is moved to is lost, or the move has been made already",
+        "look for the new position in the original notice",
+        _COMMON,
+        bad="Move mooring buoy from 46-00.00S 122-00.00W to ‹46-00.00S 122-00.00W›",
+        good="Move mooring buoy from 46-00.00S 122-00.00W to 46-00.10S 122-00.00W",
+    ),
+    Entry(
+        "replace-at-several-places",
+        "warning",
+        "a replacement has one place, and this is a second",
+        "the second position may belong to another item, or the item is a move",
+        "see in the original notice what stands at each position",
+        _COMMON,
+        bad="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W and ‹46-00.50S 122-00.00W›",
+        good="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "ring-not-closed",
+        "warning",
+        "the last corner `{written}` lies just beside the first",
+        "the ring was meant to close: one of the two has a slip",
+        "compare the first and the last corner with the original notice",
+        _COMMON,
+        bad="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
+        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and ‹46-00.01S 122-00.00W›",
+        good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
+        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "action-duplicate",
         "warning",
         "the same action stands above: `{written}`",

@@ -28,6 +28,17 @@ ENTRIES = (
         "compare each figure with the original notice", "common practice, no published source",
     ),
     Entry(
+        "position-differs-by-chart", "warning",
+        "`{written}` here and `{other}` on another chart of the notice are the same feature",
+        "one of the two sheets would get it in a wrong place",
+        "compare both positions with the original notice",
+        "common practice, no published source",
+        bad="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 ‹46-00.30S 122-00.00W›",
+        good="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 46-00.0S 122-00.0W",
+    ),
+    Entry(
         "position-half-missing", "error", "`{written}` has no {axis} beside it",
         "half a position cannot be plotted", "look for the other half in the original notice",
         _ISO,
@@ -35,6 +46,16 @@ ENTRIES = (
     Entry(
         "position-hemisphere-conflict", "error", "`{written}` gives the {axis} twice",
         "one of the two letters is wrong and nobody can say which", "ask the issuer", _ISO,
+    ),
+    Entry(
+        "position-hemisphere-differs", "warning",
+        "`{written}` is {side}; the positions around it are {usual}",
+        "a wrong letter puts it on the other side of the globe",
+        "compare the hemisphere with the original notice", "common practice, no published source",
+        bad="Insert wreck 46-00.00S 122-00.00W\nInsert rock 46-00.50S 122-00.00W\n"
+        "Insert stump 46-00.10S 122-00.20W\nDelete dolphin ‹46-00.20N 122-00.10W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nInsert rock 46-00.50S 122-00.00W\n"
+        "Insert stump 46-00.10S 122-00.20W\nDelete dolphin 46-00.20S 122-00.10W",
     ),
     Entry(
         "position-hemisphere-missing", "error", "no hemisphere stands with `{written}`",

@@ -9,16 +9,33 @@ from __future__ import annotations
 from collections.abc import Callable, Iterator, Sequence
 
 from noticeparse.checks.duplicates import check_duplicates
+from noticeparse.checks.hemispheres import check_hemispheres
+from noticeparse.checks.letters import check_letters
 from noticeparse.checks.marks import check_cardinal_marks, check_other_marks
-from noticeparse.checks.outliers import check_far_positions, check_long_moves
+from noticeparse.checks.moves import (
+    check_changes,
+    check_come_and_gone,
+    check_moves,
+    check_replaced_places,
+)
+from noticeparse.checks.outliers import check_far_positions, check_stray_corners
+from noticeparse.checks.rings import check_rings
+from noticeparse.checks.sections import check_places_on_charts
 from noticeparse.checks.trouble import Trouble
 from noticeparse.faults import Fault
 from noticeparse.findings import Located
 from noticeparse.records.notice import Notice
 
 CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
-    check_long_moves,
+    check_stray_corners,
+    check_places_on_charts,
+    check_moves,
+    check_changes,
+    check_replaced_places,
     check_duplicates,
+    check_come_and_gone,
+    check_letters,
+    check_rings,
     check_cardinal_marks,
     check_other_marks,
 )
@@ -30,7 +47,9 @@ def check_notice(notice: Notice, path: str, neighbours: Sequence[Notice] = ()) -
 
     `neighbours` are notices beside it in the bulletin, to tell what is far away.
     """
-    troubles = [*check_far_positions(notice, neighbours)]
+    troubles = [*check_hemispheres(notice, neighbours)]
+    told = {trouble.span for trouble in troubles}
+    troubles += (one for one in check_far_positions(notice, neighbours) if one.span not in told)
     troubles += (trouble for check in CHECKS for trouble in check(notice))
     return [
         Located(

@@ -8,13 +8,13 @@ from statistics import median
 from typing import NamedTuple
 
 from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
-from noticeparse.records.action import Move
 from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 
 _FAR_NM = 8.0
-_FAR_MOVE_NM = 10.0
 _MANY_TIMES = 5.0
+_MANY_MORE_TIMES = 10.0
+_LEAST_CORNERS, _MOST = 4, 400
 _SCATTERED = 20
 """With more places far from all others than this, no figure of one is the odd one."""
 _SAMPLE = 200
@@ -111,19 +111,22 @@ def _spots(notice: Notice) -> Iterator[_Spot]:
                 yield _Spot(position, placed)
 
 
-def check_long_moves(notice: Notice) -> Iterator[Trouble]:
-    """A move of more than ten miles: too far for a move on most sheets, or a slip of a figure."""
+def check_stray_corners(notice: Notice) -> Iterator[Trouble]:
+    """A corner of a line or area far from all its others, by many times their usual distance."""
     for placed in actions_of(notice):
-        action = placed.action
-        if not isinstance(action, Move):
+        geometry = placed.action.geometry
+        corners = geometry.positions
+        if geometry.shape not in ("line", "area") or not _LEAST_CORNERS <= len(corners) <= _MOST:
             continue
-        starts, ends = action.geometry.positions, action.destination.positions
-        if len(starts) == len(ends) == 1:
-            miles = distance_nm((starts[0].lat, starts[0].lon), (ends[0].lat, ends[0].lon))
-            if miles > _FAR_MOVE_NM:
-                values = {"miles": f"{miles:.0f}"}
-                span = ends[0].span
-                yield Trouble("move-too-far", span, [placed.pointer], values, placed.chart)
+        places = [(corner.lat, corner.lon) for corner in corners]
+        nearest = [_nearest(one, places) for one in places]
+        for corner, miles in zip(corners, nearest, strict=True):
+            usual = median([other for other in nearest if other != miles] or nearest)
+            if miles > _FAR_NM and miles > _MANY_MORE_TIMES * usual:
+                values = {"written": corner.written, "miles": f"{miles:.0f}"}
+                yield Trouble(
+                    "corner-far-away", corner.span, [placed.pointer], values, placed.chart
+                )
 
 
 def _is_wide(places: list[tuple[float, float]]) -> bool:

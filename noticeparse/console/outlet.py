@@ -10,7 +10,6 @@ from __future__ import annotations
 import contextlib
 import errno
 import os
-import shutil
 import sys
 from types import TracebackType
 from typing import IO
@@ -109,6 +108,8 @@ class Outlet:
         file = open(beside, "xb")  # noqa: SIM115 - closed by __exit__, which also takes it away
         self._beside = beside
         if os.path.isfile(place):
+            import shutil  # slow to import
+
             with contextlib.suppress(OSError):
                 shutil.copymode(place, beside)
         return file

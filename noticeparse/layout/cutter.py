@@ -57,7 +57,7 @@ class Cutter(OpenItem):
     def _line(self, line: Line) -> None:
         self.line = line
         elements = line.elements
-        if len(elements) > 1 and all(e.kind in ("verb", "bar") for e in elements):
+        if len(elements) > 1 and {e.kind for e in elements} in ({"verb"}, {"verb", "bar"}):
             self._verbs_side_by_side(elements)
             return
         lead = lead_index(line)

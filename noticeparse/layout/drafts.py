@@ -16,7 +16,7 @@ Piece = tuple[int, int]
 """A stretch of the repaired text."""
 
 
-@dataclass(slots=True)
+@dataclass
 class Place:
     """A position, or a reference to positions, and the letter before it."""
 
@@ -26,7 +26,7 @@ class Place:
     """The letter above the number `(i)` of a list within a list."""
 
 
-@dataclass(slots=True)
+@dataclass
 class Group:
     """The places that follow one stretch of relation words: `joining:` and its positions."""
 
@@ -44,7 +44,7 @@ class Added(NamedTuple):
     ending: str
 
 
-@dataclass(slots=True)
+@dataclass
 class Item:
     """One action as it stands in the text."""
 
@@ -77,7 +77,7 @@ class Item:
         return any(group.places for group in self.groups)
 
 
-@dataclass(slots=True)
+@dataclass
 class Prose:
     """A paragraph that is no action."""
 
@@ -85,7 +85,7 @@ class Prose:
     elements: list[Element]
 
 
-@dataclass(slots=True)
+@dataclass
 class ChartDraft:
     """A chart section: its head as words, its items."""
 
@@ -97,7 +97,7 @@ class ChartDraft:
     items: list[Item] = field(default_factory=list)
 
 
-@dataclass(slots=True)
+@dataclass
 class NoticeDraft:
     """A notice: its number, its heading, its chart sections and its prose."""
 
@@ -116,7 +116,7 @@ class NoticeDraft:
     start: int = 0
 
 
-@dataclass(slots=True)
+@dataclass
 class ListDraft:
     """A list of the edition: its title line and its entries."""
 
@@ -125,7 +125,7 @@ class ListDraft:
     entries: list[Line] = field(default_factory=list)
 
 
-@dataclass(slots=True)
+@dataclass
 class Layout:
     """Everything the layout found."""
 

@@ -37,10 +37,13 @@ def told_by_lines(text: str, lines: Sequence[Line]) -> int:
     """Lines that hold both with the position in front, less those with it behind."""
     balance = 0
     for line in lines:
-        first = next((e for e in line.elements if e.kind in PLACES or tells(text, e)), None)
-        words = any(tells(text, e) for e in line.elements)
-        if first is not None and words and line.has("point", "half"):
-            balance += 1 if first.kind in PLACES else -1
+        if not line.has("point", "half"):
+            continue
+        first = next(e for e in line.elements if e.kind in PLACES or tells(text, e))
+        if first.kind not in PLACES:
+            balance -= 1
+        elif any(tells(text, e) for e in line.elements):
+            balance += 1
     return balance
 
 
@@ -81,8 +84,9 @@ def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
     for line in lines:
         if not line.elements:
             continue
-        words = any(tells(text, e) for e in line.elements)
-        if line.has("verb") and not words:
+        has_verb = line.has("verb")
+        words = (has_verb or behind_verb) and any(tells(text, e) for e in line.elements)
+        if has_verb and not words:
             behind_verb = not line.has("point", "half")
             continue
         places = line.has("point", "half")

@@ -15,7 +15,7 @@ from noticeparse.layout.recognise import (
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import head_kinds, read_head
+from noticeparse.readers.heads import head_kinds, opened_notice
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
 _ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
@@ -173,10 +173,10 @@ class HeadReader:
         ends = (i for i, e in enumerate(elements) if e.kind in _ENDS_A_CHART_HEAD)
         end = next(ends, len(elements))
         start, stop = elements[0].start, elements[end - 1].end
-        this_notice = read_head(self.text[start:stop], None).this_notice
+        this_notice = opened_notice(self.text[start:stop])
         if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
             assembly.is_by_chart = True
-            assembly.switch_notice(this_notice[0], start)
+            assembly.switch_notice(this_notice, start)
         elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:
             assembly.notice = None
         assembly.open_chart((start, stop))

@@ -239,7 +239,10 @@ class _PositionFirst(Cutter):
                 self.add_group(item)
             self.add_place(element, label)
             return
-        if item is not None and (self._leads_on(item) or self.line is self._related_in):
+        if item is not None and self._leads_on(item):
+            self.add_place(element, label)
+            return
+        if self.item is not None and self.line is self._related_in:
             self.add_place(element, label)
             return
         item = self.item

@@ -13,6 +13,7 @@ from functools import cache
 from typing import Any, Literal, NamedTuple
 
 from noticeparse import grammar
+from noticeparse.layout.chunks import chunks
 from noticeparse.layout.joints import (
     is_aside,
     is_bullet,
@@ -63,7 +64,11 @@ class Line(NamedTuple):
 
     def has(self, *kinds: ElementKind) -> bool:
         """Whether an element of one of these kinds stands on the line."""
-        return any(element.kind in kinds for element in self.elements)
+        # A plain loop: this is asked for every line again and again.
+        for element in self.elements:  # noqa: SIM110
+            if element.kind in kinds:
+                return True
+        return False
 
 
 _KINDS: dict[str, ElementKind] = {
@@ -92,18 +97,8 @@ def _scanner() -> grammar.Scanner:
 def read_lines(text: str) -> Iterator[Line]:
     """The lines of a repaired text, blank ones included, in order."""
     reader = _LineReader(text)
-    for start, end in _chunks(text):
+    for start, end in chunks(text):
         yield from reader.chunk(start, end)
-
-
-def _chunks(text: str, least: int = 2000) -> Iterator[tuple[int, int]]:
-    """Stretches that end at a blank line, so that no coordinate is cut."""
-    start = 0
-    while start < len(text):
-        end = text.find("\n\n", start + least)
-        end = len(text) if end < 0 else end + 1
-        yield start, end
-        start = end
 
 
 class _LineReader:

@@ -61,7 +61,9 @@ class OpenItem:
         self.pending = []
 
     def add_place(self, element: Element, label: Element | None) -> None:
-        """Add a position or reference to the last group of the open item."""
+        """Add a position or reference to the last group of the open item, or of a new one."""
+        if self.item is None:
+            self.open_item()
         item = self.item
         assert item is not None
         if not item.groups:

@@ -197,6 +197,8 @@ def names_charts(text: str, line: Line) -> bool:
 
 def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank`."""
+    if not line.has("number"):
+        return [line]
     opening = notice_opening(text, line)
     own = opening.at if opening else 0
     cuts = [

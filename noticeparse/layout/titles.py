@@ -113,18 +113,17 @@ def read_titles(text: str, line: Line) -> Table | None:
     words = text[line.start : line.end]
     marks = ("\t", "|", ";")
     mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    columns = [
-        Column(
-            role := column_role(title), start, hemisphere_in(title, role), _unit_in(title, role)
-        )
-        for title, start in _titles(words, mark)
-    ]
-    known = [column.role for column in columns if column.role]
-    if len(known) < 2 or len(known) * 5 < len(columns) * 3:
+    titles = [(column_role(title), title, start) for title, start in _titles(words, mark)]
+    known = [role for role, _, _ in titles if role]
+    if len(known) < 2 or len(known) * 5 < len(titles) * 3:
         return None
     roles = set(known)
     if len(roles & _ACTION_ROLES) < 2 and not (len(roles & _HEAD_ROLES) >= 2):
         return None
+    columns = [
+        Column(role, start, hemisphere_in(title, role), _unit_in(title, role))
+        for role, title, start in titles
+    ]
     return Table(mark, tuple(columns))
 
 

@@ -14,7 +14,7 @@ from noticeparse.records.notice import Validity
 from noticeparse.records.reference import NoticeRef
 
 
-@dataclass(slots=True)
+@dataclass
 class Clauses:
     """What a stretch of prose says of its notice."""
 

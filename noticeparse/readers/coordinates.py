@@ -70,7 +70,7 @@ class Coordinate(NamedTuple):
         """The digits of ISO 6709: fixed width, in the unit written."""
         width = 2 if self.axis == "latitude" else 3
         first, *others = self.fields
-        body = f"{first:0{width}d}" + "".join(f"{field:02d}" for field in others)
+        body = f"{first:0{width}d}" + "".join([f"{field:02d}" for field in others])
         return f"{body}.{self.decimals}" if self.decimals else body
 
 
@@ -146,7 +146,7 @@ def _fields(
     if kind == "COORDINATE_DOUBTFUL" and _BROKEN_BLANK.match(figures):
         # A figure at a line end may end the words before as well as begin the position.
         return _refused("position-unreadable", text, start)
-    if not parts or not all(part.isdigit() for part in parts):
+    if not parts or "." in parts or "," in parts:
         return _refused("position-unreadable", text, start)
     if len(parts) == 1 and kind != "COORDINATE_MINUTES":
         split = _compact(axis, parts[0])
@@ -158,7 +158,7 @@ def _fields(
     is_marked = '"' in text
     if kind == "COORDINATE_DOUBTFUL" and is_marked == bool(len(parts) < 3):
         return _refused("position-seconds-unclear", text, start)
-    fields = tuple(int(part) for part in parts)
+    fields = tuple(map(int, parts))
     unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
     if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
         values = {"written": text}
@@ -190,7 +190,7 @@ def _in_range(found: Coordinate) -> Coordinate:
             last = found.decimals if name == ("minutes", "seconds")[len(sixties) - 1] else ""
             figure = f"{field}.{last}" if last else str(field)
             return _refused(code, found.text, found.start, figure=figure)
-    if not found.shares_degrees:
+    if found.fields[0] >= _LAST_DEGREE[found.axis] and not found.shares_degrees:
         numerator, denominator = found.ratio()
         if numerator > _LAST_DEGREE[found.axis] * denominator:
             figure = str(found.fields[0])

@@ -10,7 +10,6 @@ from datetime import date, datetime
 from functools import cache, lru_cache
 from typing import Any
 
-from dateutil.parser import isoparse
 from lark import Lark, Token, Transformer, v_args
 from lark.exceptions import LarkError
 
@@ -78,6 +77,8 @@ def read_date(text: str, near: int | None) -> tuple[str | None, tuple[Fault, ...
     try:
         day, month, year, time = grammar.parsed(_parser(), text.strip())
         if month is None:
+            from dateutil.parser import isoparse  # seldom needed, and slow to import
+
             return isoparse(str(day)).date().isoformat(), ()
         written_year = full_year(str(year), near) if year else near
         if written_year is None:

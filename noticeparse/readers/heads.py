@@ -44,7 +44,7 @@ class HeadPart(NamedTuple):
     end: int
 
 
-@dataclass(slots=True)
+@dataclass
 class ChartHead:
     """What a head says of one chart."""
 
@@ -63,7 +63,7 @@ class ChartHead:
     end: int = 0
 
 
-@dataclass(slots=True)
+@dataclass
 class Head:
     """The charts of a head, the notice it opens, and the notices it cancels."""
 
@@ -90,6 +90,12 @@ def read_parts(text: str) -> tuple[HeadPart, ...]:
 def head_kinds(text: str) -> set[str]:
     """The kinds of the parts of a head."""
     return {part.kind for part in read_parts(text)}
+
+
+def opened_notice(text: str) -> str | None:
+    """The number of the notice that a chart head opens, in a bulletin sorted by chart."""
+    found = [part.text for part in read_parts(text) if part.kind == "THIS_NOTICE"]
+    return _number_text(found[-1]) if found else None
 
 
 def read_head(text: str, near: int | None) -> Head:

@@ -20,7 +20,7 @@ class Figure(NamedTuple):
     """The colour letter before it: `W15M R12M`."""
 
 
-@dataclass(slots=True)
+@dataclass
 class Draft:
     """The parts of one light so far, with the stretches that faults will point at."""
 

@@ -100,6 +100,7 @@ class Split(NamedTuple):
 
 # What may name a reference between two relation words: `centred on THE LIGHT in`.
 _TAKES_REFERENCE = frozenset({"offset", "close", "centred", "from_", "vicinity", "arc"})
+_LINKS = frozenset({"separator", "to", "at", "from_", "joining", "along", "between"})
 
 
 @lru_cache(maxsize=8192)
@@ -124,8 +125,7 @@ def split_phrase(text: str) -> Split:
 
 def is_connector(text: str) -> bool:
     """Whether a phrase only links positions of one list: `,` `and in` `thence to`."""
-    kinds = {part.kind for part in read_phrase(text)}
-    return kinds <= {"separator", "to", "at", "from_", "joining", "along", "between"}
+    return all(part.kind in _LINKS for part in read_phrase(text))
 
 
 def direction_in(text: str) -> str | None:

@@ -70,28 +70,17 @@ def join_coordinates(
     if first.axis == "longitude":
         lat, lon = second, first
         faults.append(Fault("position-exchanged", start, end, {"written": written}))
-    shared = _with_degrees(lat, lon, before)
-    if shared is None:
+    if lat.shares_degrees or lon.shares_degrees:
         values = {"written": written}
-        faults.append(Fault("position-shared-degrees-unknown", start, end, values))
-        return PointReading(None, tuple(faults), start, end)
-    if before is not None and _leaves_degree(lat, lon, before):
-        values = {"written": written}
-        faults.append(Fault("position-shared-degrees-doubtful", start, end, values))
-    lat, lon = shared
+        if before is None:
+            faults.append(Fault("position-shared-degrees-unknown", start, end, values))
+            return PointReading(None, tuple(faults), start, end)
+        if _leaves_degree(lat, lon, before):
+            faults.append(Fault("position-shared-degrees-doubtful", start, end, values))
+        lat, lon = _sharing(lat, before.last[0]), _sharing(lon, before.last[1])
     if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
         faults.append(Fault("position-precision-differs", start, end, {"written": written}))
     return PointReading(_point(lat, lon, start, end), tuple(faults), start, end)
-
-
-def _with_degrees(
-    lat: Coordinate, lon: Coordinate, before: Point | None
-) -> tuple[Coordinate, Coordinate] | None:
-    if not (lat.shares_degrees or lon.shares_degrees):
-        return lat, lon
-    if before is None:
-        return None
-    return _sharing(lat, before.last[0]), _sharing(lon, before.last[1])
 
 
 def _leaves_degree(lat: Coordinate, lon: Coordinate, before: Point) -> bool:
@@ -123,15 +112,13 @@ def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:
         # ISO 6709 writes the 180th meridian with a minus sign.
         lon_value, lon_sign = -180.0, "-"
     iso = f"{lat_sign}{lat.digits()}{lon_sign}{lon.digits()}/"
-    coarser = min(
-        _METRES[lat.unit] / 10 ** len(lat.decimals), _METRES[lon.unit] / 10 ** len(lon.decimals)
-    )
-    if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
-        coarser = max(
-            _METRES[lat.unit] / 10 ** len(lat.decimals),
-            _METRES[lon.unit] / 10 ** len(lon.decimals),
-        )
-    return Point(lat_value, lon_value, iso, two_figures(coarser / 2), start, end, (lat, lon))
+    resolution = max(_last_digit_m(lat), _last_digit_m(lon))
+    return Point(lat_value, lon_value, iso, two_figures(resolution / 2), start, end, (lat, lon))
+
+
+def _last_digit_m(one: Coordinate) -> float:
+    """What one unit of the last digit amounts to along a meridian."""
+    return _METRES[one.unit] / float(10 ** len(one.decimals))
 
 
 def _signed(one: Coordinate) -> tuple[float, str]:

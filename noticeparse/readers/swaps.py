@@ -9,9 +9,6 @@ from __future__ import annotations
 from functools import cache, lru_cache
 from typing import NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
-from lark.exceptions import LarkError
-
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
@@ -22,7 +19,6 @@ from noticeparse.readers.features import (
     read_feature,
     value_property,
 )
-from noticeparse.readers.phrases import place
 from noticeparse.records.feature import Feature
 
 # What `with` adds to a feature more often than it replaces one.
@@ -39,36 +35,26 @@ class SwapReading(NamedTuple):
     faults: tuple[Fault, ...]
 
 
+class _Joint(NamedTuple):
+    type: str
+    start: int
+    end: int
+
+
 class _Division(NamedTuple):
     first: tuple[int, int]
     second: tuple[int, int]
-    joint: Token
-
-
-@v_args(inline=True)
-class _Builder(Transformer[Token, tuple[Token, ...]]):
-    """Rule by rule at parse time; keeps no state."""
-
-    def swap(self, *parts: Token | None) -> tuple[Token, ...]:
-        return tuple(part for part in parts if part is not None)
-
-    def stretch(self, _: Token) -> None:
-        """A stretch holds no joint."""
-
-    def joint(self, token: Token) -> Token:
-        return token
+    joint: _Joint
 
 
 @cache
-def _parser() -> Lark:
-    return grammar.build("swap", "swap", callbacks=_Builder())
+def _scanner() -> grammar.Scanner:
+    return grammar.scanner("swap", "swap")
 
 
-def _joints(text: str) -> tuple[Token, ...]:
-    try:
-        return _parser().parse(text)  # type: ignore[return-value]
-    except LarkError:
-        return ()
+def _joints(text: str) -> list[_Joint]:
+    found = _scanner().scan(text, 0, len(text))
+    return [_Joint(*one) for one in found if one[0] in ("WITH", "BY", "FOR", "TO")]
 
 
 @lru_cache(maxsize=4096)
@@ -133,9 +119,8 @@ def _divided(text: str) -> _Division | None:
     return None
 
 
-def _at(text: str, joint: Token) -> _Division | None:
-    start, end = place(joint)
-    first, second = _trimmed(text, 0, start), _trimmed(text, end, len(text))
+def _at(text: str, joint: _Joint) -> _Division | None:
+    first, second = _trimmed(text, 0, joint.start), _trimmed(text, joint.end, len(text))
     if text[second[0] :].lower().startswith(_SAME_KIND):
         # `the sounding of 4.8 metres by one of 4.3 metres`
         second = (second[0] + len(_SAME_KIND), second[1])

@@ -1,6 +1,7 @@
 """The typed records of the output contract: frozen pydantic models, one module for each thing.
 
-Records hold values and the words they came from; they know no grammar and do no reading.
+Records hold values and the words they came from; they know no grammar and do no reading.  Their
+modules do not put off the evaluation of annotations: the models need all of them at once.
 """
 
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace

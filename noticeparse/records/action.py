@@ -1,7 +1,5 @@
 """The five chart actions."""
 
-from __future__ import annotations
-
 from typing import Annotated, Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """One text read: its notices, its lists, the findings, and the account of every character."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from noticeparse.records.finding import Finding

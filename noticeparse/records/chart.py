@@ -1,7 +1,5 @@
 """The part of a notice that is for one chart."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """Depths, drying heights and clearances."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """What a notice puts on, changes on or takes off a chart."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field
@@ -64,7 +62,7 @@ class Feature(Record):
     ais: Ais | None
     status: list[Status]
     reported_year: int | None
-    companions: list[Companion]
+    companions: list["Companion"]
     attributes: dict[str, int | list[int]] = Field(description="S-57 attribute acronym to code")
 
 

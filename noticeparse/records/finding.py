@@ -1,7 +1,5 @@
 """What the reader has to say about the text."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

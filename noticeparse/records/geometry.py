@@ -1,7 +1,5 @@
 """Where an action applies."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

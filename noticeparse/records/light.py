@@ -1,7 +1,5 @@
 """A light's character."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """A notice and its head."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from pydantic import Field

@@ -1,7 +1,5 @@
 """A geographical position as read."""
 
-from __future__ import annotations
-
 from fractions import Fraction
 from typing import Literal
 

@@ -1,7 +1,5 @@
 """A notice named by its number."""
 
-from __future__ import annotations
-
 from typing import Literal
 
 from noticeparse.spans import Record

@@ -9,12 +9,15 @@ Nothing here reads a text; `find` looks up one run of words.
 from __future__ import annotations
 
 import csv
+import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache, lru_cache
-from importlib.resources import files
+from pkgutil import get_data
 from typing import NamedTuple
 
+from noticeparse.version import VERSION
 from noticeparse.vocabulary.codes import Attributes, read_attributes
+from noticeparse.vocabulary.kept import Kept, from_table, keep, read_kept
 
 __all__ = [
     "ARTICLES",
@@ -78,9 +81,17 @@ class Sense(NamedTuple):
 _DROPPED = str.maketrans("", "", " \t\n-'.\"/()&+")
 
 
+@cache
+def _data(name: str) -> bytes:
+    """A data file.
+
+    Raises FileNotFoundError.
+    """
+    return get_data(__name__, f"{name}.csv") or b""
+
+
 def _rows(name: str) -> Iterator[list[str]]:
-    text = (files(__package__) / f"{name}.csv").read_text("utf-8")
-    rows = csv.reader(text.splitlines())
+    rows = csv.reader(_data(name).decode("utf-8").splitlines())
     next(rows)
     return rows
 
@@ -204,7 +215,23 @@ def _lit_forms(normal: str) -> Iterator[str]:
 
 
 @cache
-def _table() -> Mapping[str, Sense]:
+def _kept() -> Kept:
+    """What phrases mean, from an earlier run or worked out."""
+    files = [_data(name) for name in ("features", "phrases", "words")]
+    key = f"{VERSION} " + " ".join(hashlib.blake2b(data).hexdigest() for data in files)
+    kept = read_kept(key)
+    if kept is None:
+        kept = from_table(_worked_out(), _known_words())
+        keep(key, kept)
+    return kept
+
+
+@cache
+def _sense(row: int) -> Sense:
+    return Sense(*_kept().meanings[row])
+
+
+def _worked_out() -> Mapping[str, Sense]:
     table: dict[str, Sense] = {}
     listed: list[tuple[str, Sense]] = []
     for phrase, kind, attributes in phrases():
@@ -247,7 +274,6 @@ def _varied(normal: str, sense: Sense) -> Iterator[tuple[str, Sense]]:
             yield spelling[:-4] + "bys", varied
 
 
-@cache
 def _known_words() -> frozenset[str]:
     listed = [phrase for phrase, _, _ in phrases()] + [row[0] for row in _words()]
     return frozenset(word for phrase in listed for word in _normal(phrase).split())
@@ -256,9 +282,11 @@ def _known_words() -> frozenset[str]:
 def is_known_word(word: str) -> bool:
     """Whether a word stands in any phrase of the vocabulary, so that it is no part of a name."""
     plain = spelled(word)
-    return plain in _known_words() or plain.removesuffix("s") in _known_words()
+    known = _kept().words
+    return plain in known or plain.removesuffix("s") in known
 
 
 def find(key: str) -> Sense | None:
     """The meaning of a phrase by its key, None where it has none."""
-    return _table().get(key)
+    row = _kept().rows.get(key)
+    return None if row is None else _sense(row)

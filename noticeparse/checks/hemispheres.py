@@ -1,0 +1,63 @@
+"""Positions in another hemisphere than the others around them."""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterator, Sequence
+
+from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
+from noticeparse.records.notice import Notice
+from noticeparse.records.position import Position
+
+_NEAR_THE_LINE_DEG = 1.0
+"""So near to the equator, Greenwich or 180 degrees a notice may lie on both sides."""
+_FEW = 3
+"""A notice with fewer positions is held against its neighbours."""
+_NAMES = {("lat", 1): "north", ("lat", -1): "south", ("lon", 1): "east", ("lon", -1): "west"}
+
+
+def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
+    """A position in a hemisphere that few others share, away from the lines between them."""
+    spots = list(_spots(notice))
+    around = [position for position, _ in spots]
+    if len(around) < _FEW:
+        around = [p for one in neighbours for p, _ in _spots(one)]
+    for axis in ("lat", "lon"):
+        usual = _usual(around, axis)
+        if usual is None:
+            continue
+        for position, placed in spots:
+            value = getattr(position, axis)
+            if value * usual < 0 and _is_clear(value, axis):
+                values = {
+                    "written": position.written,
+                    "side": _NAMES[axis, -usual],
+                    "usual": _NAMES[axis, usual],
+                }
+                yield Trouble(
+                    "position-hemisphere-differs",
+                    position.span, [placed.pointer], values, placed.chart,
+                )  # fmt: skip
+
+
+def _usual(positions: Sequence[Position], axis: str) -> int | None:
+    """The sign that at least three positions in four have, where there are enough to tell."""
+    values = [getattr(position, axis) for position in positions]
+    signs = Counter(1 if value > 0 else -1 for value in values if _is_clear(value, axis))
+    if signs.total() < _FEW or len(signs) < 2:
+        return None
+    (sign, count), _ = signs.most_common()
+    return sign if count * 4 >= signs.total() * 3 or count == signs.total() - 1 else None
+
+
+def _is_clear(value: float, axis: str) -> bool:
+    if axis == "lon" and 180 - abs(value) < _NEAR_THE_LINE_DEG:
+        return False
+    return abs(value) > _NEAR_THE_LINE_DEG
+
+
+def _spots(notice: Notice) -> Iterator[tuple[Position, Placed]]:
+    for placed in actions_of(notice):
+        for position in positions_of(placed.action):
+            if position.via == "stated":
+                yield position, placed

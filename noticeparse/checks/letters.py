@@ -1,0 +1,66 @@
+"""The letters and numbers of a list: an item may be missing where they do not run on."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from itertools import groupby, pairwise
+
+from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
+from noticeparse.records.notice import Notice
+from noticeparse.spans import Span
+
+_ROMAN = ("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii")
+_LEAST = 3
+"""Letters; two tell no order."""
+
+
+def check_letters(notice: Notice) -> Iterator[Trouble]:
+    """A letter that does not follow the one before it."""
+    labelled = (one for placed in actions_of(notice) for one in _labels(placed))
+    for _, group in groupby(labelled, key=lambda one: one[2].pointer.rpartition("/actions")[0]):
+        row = list(group)
+        if len(row) < _LEAST:
+            continue
+        for (before, _, _), (letter, span, placed) in pairwise(row):
+            if not _follows(letter, before):
+                values = {"letter": letter, "before": before}
+                pointers = [placed.pointer]
+                yield Trouble("letter-out-of-order", span, pointers, values, placed.chart)
+
+
+def _labels(placed: Placed) -> Iterator[tuple[str, Span, Placed]]:
+    action = placed.action
+    if action.label is not None:
+        yield action.label, action.span, placed
+    for position in positions_of(action):
+        if position.label is not None and position.via == "stated":
+            yield position.label, position.span, placed
+
+
+def _follows(letter: str, before: str) -> bool:
+    """Whether a letter may stand behind another: the next one, the same, or a list begun anew."""
+    if letter.lower() in ("a", "i", "1") or letter == before:
+        return True
+    first, second = _place(before), _place(letter)
+    if not (first and second and _alike(letter, before)):
+        return True
+    return any(a + 1 == b for a in first for b in second)
+
+
+def _place(letter: str) -> set[int]:
+    """The places that a letter, number or Roman number may have in its list."""
+    places = set()
+    if letter.isdigit():
+        places.add(int(letter))
+    if len(letter) == 1 and letter.isalpha():
+        places.add(ord(letter.lower()) - ord("a") + 1)
+    if letter.lower() in _ROMAN:
+        places.add(_ROMAN.index(letter.lower()) + 1)
+    return places
+
+
+def _alike(first: str, second: str) -> bool:
+    """Whether both are of one kind: letters of one case, or numbers."""
+    return (first.isdigit(), first.isupper(), len(first)) == (
+        second.isdigit(), second.isupper(), len(second),
+    )  # fmt: skip

@@ -1,0 +1,135 @@
+"""Finds the grammar files and builds their parsers, once each.
+
+`grammars/` stands beside the package in a checkout or an editable install, and inside the package
+when installed from a wheel.  Callbacks run at parse time and keep no state, so one parser may
+serve several threads.  What is worked out from the files is kept for the next run, see `store`.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import json
+import sys
+from functools import cache
+from pathlib import Path
+from typing import TYPE_CHECKING, Any
+
+from lark import Lark, Transformer
+from lark import __version__ as lark_version
+
+from noticeparse import store
+from noticeparse.grammar import tables
+from noticeparse.grammar.lexers import BasicLexer, ContextualLexer, check
+from noticeparse.grammar.scanner import Scanner, divided
+from noticeparse.version import VERSION
+
+if TYPE_CHECKING:
+    from importlib.resources.abc import Traversable
+
+__all__ = ["Scanner", "build", "folder", "from_folder", "parsed", "scanner", "source"]
+
+_MAIN = "position.lark"
+
+
+@cache
+def folder() -> Traversable:
+    """The folder that holds the `.lark` files.
+
+    Raises FileNotFoundError where neither the installed package nor the checkout has it.
+    """
+    # An editable install leaves a stale copy of the folder in site-packages; `files()` points to
+    # the checkout there, so the sibling folder of a checkout is looked at first.
+    checkout = Path(__file__).resolve().parents[2]
+    if (checkout / "pyproject.toml").is_file() and (checkout / "grammars" / _MAIN).is_file():
+        return checkout / "grammars"
+    from importlib.resources import files  # not needed in a checkout, and slow to import
+
+    packaged = files("noticeparse") / "grammars"
+    if (packaged / _MAIN).is_file():
+        return packaged
+    raise FileNotFoundError("the grammar files of noticeparse are missing: install it again")
+
+
+def source(name: str) -> str:
+    """The text of grammar file `name` (without its ending).
+
+    Raises FileNotFoundError.
+    """
+    return (folder() / f"{name}.lark").read_text("utf-8")
+
+
+def from_folder(base: Any, path: str) -> tuple[str, str]:
+    """Lark import hook: grammar files are found by name in the one folder.
+
+    Raises FileNotFoundError.
+    """
+    return path, (folder() / path).read_text("utf-8")
+
+
+def build(
+    name: str,
+    start: str | tuple[str, ...] = "start",
+    *,
+    callbacks: Transformer[Any, Any] | None = None,
+    lexer: str = "contextual",
+) -> Lark:
+    """An LALR parser for grammar file `name`; `callbacks` are called rule by rule while parsing.
+
+    Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
+    """
+    starts = list(start) if isinstance(start, tuple) else [start]
+    options = {
+        "parser": "lalr",
+        "lexer": BasicLexer if lexer == "basic" else ContextualLexer,
+        "start": starts,
+        "transformer": callbacks,
+        "maybe_placeholders": False,
+    }
+    place = ".".join([name, *starts, lexer])
+    lark = tables.read(place, _key(), options)
+    if lark is None:
+        lark = Lark(source(name), import_paths=[from_folder], **options)
+        check(lark.terminals)
+        tables.write(place, _key(), lark)
+    lark.parser.lexer.keep(place, _key())
+    return lark
+
+
+def parsed(lark: Lark, text: str) -> Any:
+    """What the callbacks of a parser make of a text; Lark's own types know only trees.
+
+    Raises lark.exceptions.LarkError where the text does not fit the grammar.
+    """
+    return lark.parse(text)
+
+
+def scanner(name: str, start: str = "start") -> Scanner:
+    """A scanner over the terminals of grammar file `name`, for a rule that is a flat list of them.
+
+    Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
+    """
+    place = f"{name}.{start}.scanner"
+    kept = store.read(place, _key())
+    if kept is not None:
+        tokens, ignored = json.loads(kept)
+    else:
+        lark = Lark(
+            source(name), parser=None, lexer="basic", start=start, import_paths=[from_folder]
+        )
+        # Terminals that only make up others are no tokens; a lexer alone would keep them.
+        named = {symbol.name for rule in lark.rules for symbol in rule.expansion}
+        own = [t for t in lark.terminals if t.name in named or t.name in lark.ignore_tokens]
+        tokens, ignored = divided(own, lark.ignore_tokens)
+        store.write(place, _key(), json.dumps([tokens, ignored]).encode())
+    return Scanner(tokens, ignored, place)
+
+
+@cache
+def _key() -> str:
+    """What the tables that are kept depend on: the grammar files, and all that reads them."""
+    digest = hashlib.blake2b(f"{VERSION}\n{lark_version}\n{sys.version}\n".encode())
+    for path in sorted(folder().iterdir(), key=lambda path: path.name):
+        text = path.read_bytes()
+        digest.update(f"{path.name}\n{len(text)}\n".encode())
+        digest.update(text)
+    return digest.hexdigest()
