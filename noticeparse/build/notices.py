@@ -73,6 +73,9 @@ class NoticeBuilder:
             self._chart(section, index, is_shared=len(sections) > 1)
             for index, section in enumerate(sections)
         ]
+        for start, end in draft.idle_verbs:
+            values = {"written": self.context.written(start, end)}
+            self._fault(Fault("verb-without-item", start, end, values), [self.path])
         for fault in charts_in_passing(self.context, draft, sections):
             self._fault(fault, [self.path])
         if draft.is_radio or not charts:

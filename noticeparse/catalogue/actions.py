@@ -295,4 +295,14 @@ ENTRIES = (
         "read both in the original notice",
         _COMMON,
     ),
+    Entry(
+        "verb-without-item",
+        "warning",
+        "nothing stands under `{written}`",
+        "an item may be lost, or the command belongs to what stands elsewhere",
+        "look under the command in the original notice",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete›",
+        good="Insert wreck 46-00.00S 122-00.00W\nDelete\nrock 46-00.50S 122-00.00W",
+    ),
 )

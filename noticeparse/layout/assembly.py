@@ -162,6 +162,8 @@ class Assembly:
         commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
         found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
+        if self.notice is not None:
+            self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
         for prose in found.prose:
             self.add_prose(prose)
 

@@ -53,6 +53,7 @@ class Cutter(OpenItem):
                 continue
             self._line(line)
         self.close_item()
+        self.under_verb(None)
 
     def _line(self, line: Line) -> None:
         self.line = line
@@ -116,8 +117,8 @@ class Cutter(OpenItem):
         if self.takes_late_verb(element, opens):
             return
         self.close_item()
-        self.verb, self.verb_lost = element, None
-        self.verb_is_own = following is not None
+        self.verb_lost = None
+        self.under_verb(element, is_own=following is not None)
 
     def _verbs_side_by_side(self, elements: Sequence[Element]) -> None:
         """Verbs that head two columns: which holds for what stands below is not known."""
@@ -126,7 +127,7 @@ class Cutter(OpenItem):
         if len(verbs) < 2:
             self._verb(verbs[0], None, True)
             return
-        self.verb, self.verb_is_own = None, False
+        self.under_verb(None)
         self.verb_lost = verbs[0]._replace(end=verbs[-1].end)
 
     def is_lost_verb(self, line: Line, index: int) -> bool:
@@ -140,7 +141,7 @@ class Cutter(OpenItem):
         words = self.text[element.start : element.end]
         head, _, rest = words.partition(" ")
         end = element.start + len(head)
-        self.verb, self.verb_is_own = None, False
+        self.under_verb(None)
         self.verb_lost = element._replace(end=end)
         if rest:
             self._words(element._replace(start=end + 1), True)

@@ -112,6 +112,8 @@ class NoticeDraft:
     """Sentences of the head that name cancelled notices, datum or validity."""
     charts: list[ChartDraft] = field(default_factory=list)
     prose: list[Prose] = field(default_factory=list)
+    idle_verbs: list[Piece] = field(default_factory=list)
+    """Verbs under which no item stands."""
     end: int = 0
     start: int = 0
 

@@ -39,6 +39,8 @@ class Body(NamedTuple):
 
     items: list[Item]
     prose: list[Prose]
+    idle: list[Element]
+    """Verbs under which no item stands."""
 
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
@@ -47,7 +49,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
         return _cut_verb_last(text, lines)
     cutter = _way(text, lines)(text, lines)
     cutter.run()
-    return Body(cutter.items, cutter.prose)
+    return Body(cutter.items, cutter.prose, cutter.idle)
 
 
 def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
@@ -56,7 +58,7 @@ def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
 
 
 def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
-    body = Body([], [])
+    body = Body([], [], [])
     parts = list(stretches(text, lines))
     without = [
         line._replace(elements=tuple(e for e in line.elements if e is not part.verb))
@@ -75,6 +77,7 @@ def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
         settle_verbs(cutter.items)
         body.items.extend(cutter.items)
         body.prose.extend(cutter.prose)
+        body.idle.extend(cutter.idle)
     for item in body.items:
         item.pieces.sort()
     return body

@@ -24,6 +24,9 @@ class OpenItem:
         self.verb: Element | None = None
         self.verb_is_own = False
         """Whether the verb stands in the item's own line, and not above a list."""
+        self.idle: list[Element] = []
+        """Verbs under which no item stands."""
+        self._is_used = True
         self.verb_lost: Element | None = None
         self.passive: Element | None = None
         """The verb of the words that wait, where they are a sentence of their own."""
@@ -34,6 +37,13 @@ class OpenItem:
         piece = (element.start, element.end)
         item.verb, item.verb_piece = self.text[element.start : element.end], piece
         item.pieces.append(piece)
+
+    def under_verb(self, element: Element | None, *, is_own: bool = False) -> None:
+        """Let another verb hold for what follows, or none."""
+        if self.verb is not None and not self._is_used:
+            self.idle.append(self.verb)
+        self.verb, self.verb_is_own = element, is_own
+        self._is_used = element is None
 
     def words_of(self, elements: Sequence[Element]) -> str:
         """The words of some elements, joined by blanks."""
@@ -78,6 +88,7 @@ class OpenItem:
     def open_item(self) -> None:
         """Open an item under the label and the verb that hold here."""
         self.item = item = Item()
+        self._is_used = True
         if self.item_label is not None:
             label, self.item_label = self.item_label, None
             item.label, item.scope = label.value, self.scopes.of(label.value)

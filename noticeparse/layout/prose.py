@@ -106,7 +106,7 @@ def join_points(elements: Sequence[Element]) -> Iterator[Element]:
 
 def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
-    body = Body([], [])
+    body = Body([], [], [])
     for paragraph in cut_prose(text, lines):
         for sentence in _statements(text, paragraph.elements):
             item = _sentence_item(text, sentence)

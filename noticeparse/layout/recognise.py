@@ -113,8 +113,9 @@ def _is_named(text: str, line: Line, number: Element) -> bool:
     breaks_off = above.rpartition(" ")[2].lower().lstrip("[(") in _BREAKS_OFF
     opens = number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "(")
     if opens and not breaks_off:
-        # Words or a bracket before the number would name it.
-        return False
+        # Words or a bracket before the number would name it, `cancelled` behind it does.
+        parts = read_parts(text[line.start : line.end])
+        return bool(parts) and parts[0].kind == "CANCELS"
     start = line.start - len(above) - 1 if breaks_off else line.start
     words = f"{above} {text[line.start : line.end]}" if breaks_off else text[line.start : line.end]
     at = number.start - start

@@ -174,6 +174,10 @@ class TableReader:
             return self._takes_verb_key(line)
         if not line.elements or line.elements[0].kind != "key":
             return False
+        notice = self.assembly.notice
+        if notice is not None and notice.is_radio:
+            # `FROM:`, `SUBJECT:`, `POSITION:` are words of the message.
+            return False
         key = line.elements[0]
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         has_places = any(e.kind in ("point", "half", "reference") for e in values)
