@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from noticeparse.build.doubts import (
+    change_within,
     command_within,
     is_garbled,
     leads_to_place,
@@ -69,7 +70,7 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words)
-    faults += command_within(context, words)
+    faults += command_within(context, words) + change_within(context, item, words)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     if item.words and item.groups and not split.description_end and verb != "amend":
         split = Split(len(words.text), ())

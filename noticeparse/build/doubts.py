@@ -17,6 +17,18 @@ _COMMAND_WITHIN = re.compile(
     r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,
 )
+# Words that tell of a second change: `delete the wreck in P, substituting a depth of 4 m`.
+_TELLS_MORE = re.compile(
+    r"\b(?:substituting|inserting|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
+    r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    re.IGNORECASE,
+)
+# A statement of its own, for which the verb carried down from above does not hold.
+_STATES = re.compile(
+    r"\bthere (?:is|are|was|were)\b|\b(?:is|are|lies|lie|stands|stand) now\b"
+    r"|\bnow (?:is|are|lies|lie|stands|stand)\b|\b(?:does|do) not\b|\bno longer\b",
+    re.IGNORECASE,
+)
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 
 
@@ -33,8 +45,23 @@ def command_within(context: Context, words: Stretch) -> list[Fault]:
     second = _COMMAND_WITHIN.search(words.text)
     if second is None:
         return []
+    return [_within(context, words, second)]
+
+
+def change_within(context: Context, item: Item, words: Stretch) -> list[Fault]:
+    """Words before or behind the place that tell of another change than the verb does."""
+    for stretch in (words, gather(context.text, item.tail)):
+        found = _TELLS_MORE.search(stretch.text)
+        if found is None and item.verb_piece is None:
+            found = _STATES.search(stretch.text)
+        if found is not None:
+            return [_within(context, stretch, found)]
+    return []
+
+
+def _within(context: Context, words: Stretch, second: re.Match[str]) -> Fault:
     start, end = words.outer(second.start()), words.outer(second.end() - 1) + 1
-    return [Fault("verb-within-words", start, end, {"written": context.written(start, end)})]
+    return Fault("verb-within-words", start, end, {"written": context.written(start, end)})
 
 
 _LOST_BRACKET = re.compile(r"\([a-z](?=[\s,-]|$)|(?<![\w(])[a-z]\)(?=\s*$)")

@@ -8,7 +8,7 @@ from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.editions import LineWords, read_line_words
-from noticeparse.readers.heads import head_kinds, read_datum, read_parts, read_unit
+from noticeparse.readers.heads import head_kinds, read_cancelled, read_datum, read_parts, read_unit
 from noticeparse.readers.references import read_number
 from noticeparse.records.bulletin import Edition, EditionList, ListEntry
 from noticeparse.records.chart import Datum
@@ -118,6 +118,8 @@ def _entry(context: Context, kind: str, line: Line) -> ListEntry:
             ref = read_number(part.text.strip("[]() "), context.year)
             if ref is not None:
                 notices.append(ref)
+        elif part.kind == "CANCELS":
+            notices += read_cancelled(part.text, context.year)
         elif part.kind == "BARE_NUMBER":
             notices.append(_bare(part.text))
         elif part.kind == "CHART_NUMBER":

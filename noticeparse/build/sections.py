@@ -88,11 +88,12 @@ class SectionReader:
         starts = [start for start, _ in draft.head] or [first_offset(draft.items)]
         ends = [end for _, end in draft.head] + [item_extent(item)[1] for item in draft.items]
         extent = (min(starts), max(ends, default=starts[0]))
+        named = any(chart.chart or chart.international for chart in head.charts)
         if not head.charts:
             head.charts.append(ChartHead(chart=draft.number))
-            if draft.number is None and "CHART_WORD" in head_kinds(text):
-                values = {"written": self.context.written(*extent_of(draft.head))}
-                self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
+        if not named and draft.number is None and "CHART_WORD" in head_kinds(text):
+            values = {"written": self.context.written(*extent_of(draft.head))}
+            self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         self._set_previous(head.charts, draft)

@@ -24,7 +24,7 @@ ENTRIES = (
     Entry(
         "position-far-away", "warning",
         "`{written}` lies {miles} miles from all others of its notice",
-        "one changed figure would bring it back among them: a digit may have slipped",
+        "one changed figure or sign would bring it back: a slip may have changed it",
         "compare each figure with the original notice", "common practice, no published source",
     ),
     Entry(

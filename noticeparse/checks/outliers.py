@@ -142,7 +142,7 @@ def _nearest(place: tuple[float, float], places: list[tuple[float, float]]) -> f
 
 
 def _slips_back(position: Position, others: list[tuple[float, float]], within_nm: float) -> bool:
-    """Whether one other figure, or two exchanged, brings the position near the others."""
+    """Whether another figure, two exchanged or another sign brings it near the others."""
     body = position.iso6709.rstrip("/")
     cut = max(body.rfind("+"), body.rfind("-"))
     lat, lon = position.lat, position.lon
@@ -155,9 +155,10 @@ def _slips_back(position: Position, others: list[tuple[float, float]], within_nm
 
 
 def _variants(written: str, width: int) -> Iterator[float]:
-    """Degrees of a coordinate with one figure changed, or two neighbours exchanged."""
+    """Degrees of a coordinate with its sign or one figure changed, or two figures exchanged."""
     sign = -1 if written[0] == "-" else 1
     digits = written[1:]
+    yield -sign * _degrees(digits, width)
     whole = digits.partition(".")[0]
     for at in range(len(whole)):
         for figure in "0123456789":

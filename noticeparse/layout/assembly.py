@@ -122,6 +122,10 @@ class Assembly:
         self._rows.row(cells, depth_unit)
         self.row_verb = self._rows.verb
 
+    def takes_rest(self, cells: Cells) -> bool:
+        """Whether a row held the rest of the row above it, which then has it."""
+        return self._rows is not None and not self.body and self._rows.takes_rest(cells)
+
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""
         if self.notice is None:

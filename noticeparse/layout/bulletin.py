@@ -84,6 +84,7 @@ class _Reader(HeadReader):
             return
         if self.tables.takes_row(line):
             return
+        self.tables.following = next(iter(self.lines[index + 1 : index + 2]), None)
         if self.tables.block_is_open and self.tables.takes_key(line):
             return
         if self._takes_cancellation(line):

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import (
     AXIS_WORDS,
     PLACES,
@@ -23,6 +24,7 @@ from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
 
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
@@ -225,7 +227,12 @@ class Cutter(OpenItem):
             self.give_prose()
             return
         opened = item is not None and item.has_place
-        if opened and not (
+        if item is not None and opened and self._is_rest_of_name(item, words):
+            pieces = [(e.start, e.end) for e in self.pending]
+            item.words += pieces
+            item.pieces += pieces
+            self.pending = []
+        elif opened and not (
             opens_a_line(self.text, self.pending[0].start) and leads_feature(words)
         ):
             self.give_tail()
@@ -233,6 +240,11 @@ class Cutter(OpenItem):
             self.open_from_pending()
         else:
             self.give_prose()
+
+    def _is_rest_of_name(self, item: Item, words: str) -> bool:
+        """Whether words under a name that its line broke off go on with it."""
+        above = " ".join(self.text[a:b] for a, b in item.words)
+        return opens_a_line(self.text, self.pending[0].start) and is_parted(above, words)
 
     def _may_be_item(self, words: str) -> bool:
         """Whether words without a place are an item all the same: its own verb, or a feature.

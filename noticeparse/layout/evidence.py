@@ -9,9 +9,10 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.joints import BULLETS
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind, value_property
-from noticeparse.readers.openings import unknown_first_word
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.openings import only_qualifies, unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
 
@@ -178,8 +179,9 @@ def stands_behind_blank(text: str, start: int) -> bool:
 
 
 def opens_a_line(text: str, start: int) -> bool:
-    """Whether nothing stands before offset `start` on its line."""
-    return not text[text.rfind("\n", 0, start) + 1 : start].strip()
+    """Whether nothing but a bullet stands before offset `start` on its line."""
+    before = text[text.rfind("\n", 0, start) + 1 : start].strip()
+    return not before or before in BULLETS
 
 
 def verb_places(lines: Sequence[Line]) -> frozenset[int]:
@@ -224,18 +226,14 @@ def breaks_off(text: str, item: Item) -> bool:
     return text[end : end + 4].partition("\n")[0].strip() in (",", "and", "&")
 
 
-_QUALIFYING = frozenset({"category", "colour", "shape", "lit", "condition", "virtual"})
-
-
 def qualifies(text: str, waiting: Element, feature: Element) -> bool:
     """Whether words on a line of their own begin the description on the line below: `port-hand`.
 
     They stand in its column, name no kind, and say what may stand before one.
     """
-    words = text[waiting.start : waiting.end]
-    if has_kind(words) or _column(text, waiting.start) != _column(text, feature.start):
+    if _column(text, waiting.start) != _column(text, feature.start):
         return False
-    return bool(value_property(words)) and value_property(words) <= _QUALIFYING
+    return only_qualifies(text[waiting.start : waiting.end])
 
 
 def _column(text: str, start: int) -> int:

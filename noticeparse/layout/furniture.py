@@ -40,9 +40,10 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
     head = _first_head(text, lines)
     found = marks | _mail(text, lines, head)
     for index, shape in candidates.items():
-        if index in marks or index < head or len(shape) < 10:
-            continue
         beside = any(near in marks for near in range(index - 3, index + 4))
+        is_front = index < head and not (beside and counts[shape] > 1)
+        if index in marks or is_front or len(shape) < 10:
+            continue
         again = counts[shape] > 1 and (beside or shape in top)
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)

@@ -14,10 +14,13 @@ from noticeparse.layout.recognise import (
     names_panel,
 )
 from noticeparse.layout.tables import TableReader, has_words
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
 _ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
+
+_LONGEST_LEAD = 40
 
 
 class HeadReader:
@@ -138,11 +141,26 @@ class HeadReader:
         if any(e.kind in ("verb", "point", "half") for e in before):
             return False
         if any(e.kind != "label" and has_words(self.text, e) for e in before):
+            if self._leads_to_chart(list(before), line.elements[index:]):
+                self._chart_elements(line, line.elements[index:])
+                self.assembly.charts[-1].head.insert(0, (before[0].start, before[-1].end))
+                return True
             if self.assembly.notice is None or not self.head_is_open:
                 return False
             self._add_heading(list(before))
         self._chart_elements(line, line.elements[index:])
         return True
+
+    def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
+        """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
+        notice = self.assembly.notice
+        words = self.text[before[0].start : before[-1].end].strip()
+        if notice is None or notice.is_radio or notice.charts or not words.endswith(":"):
+            return False
+        if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
+            return False
+        kinds = head_kinds(self.text[rest[0].start : rest[-1].end])
+        return not kinds & {"OTHER_WORDS", "OTHER"}
 
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         assembly = self.assembly

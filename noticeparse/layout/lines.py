@@ -13,6 +13,16 @@ from functools import cache
 from typing import Any, Literal, NamedTuple
 
 from noticeparse import grammar
+from noticeparse.layout.chunks import chunks
+from noticeparse.layout.joints import (
+    is_aside,
+    is_bullet,
+    is_command_key,
+    is_told_heading,
+    joins_commands,
+    leads_on,
+    runs_on,
+)
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
 from noticeparse.readers.positions import (
     Point,
@@ -71,11 +81,6 @@ _KINDS: dict[str, ElementKind] = {
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words",
 }  # fmt: skip
-BULLETS = frozenset("-*·+>")
-"""Marks that may stand before the entries of a list."""
-
-_LONGEST_HEADING = 60
-_ORDERS = ("to ", "is ", "are", "sha", "mus", "wil")
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart"})
@@ -92,18 +97,8 @@ def _scanner() -> grammar.Scanner:
 def read_lines(text: str) -> Iterator[Line]:
     """The lines of a repaired text, blank ones included, in order."""
     reader = _LineReader(text)
-    for start, end in _chunks(text):
+    for start, end in chunks(text):
         yield from reader.chunk(start, end)
-
-
-def _chunks(text: str, least: int = 2000) -> Iterator[tuple[int, int]]:
-    """Stretches that end at a blank line, so that no coordinate is cut."""
-    start = 0
-    while start < len(text):
-        end = text.find("\n\n", start + least)
-        end = len(text) if end < 0 else end + 1
-        yield start, end
-        start = end
 
 
 class _LineReader:
@@ -134,8 +129,22 @@ class _LineReader:
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
+        if is_told_heading(self._text, [(e.kind, e.start, e.end) for e in elements]):
+            # `The following are to be inserted:` commands what stands below it.
+            elements = [Element("verb", elements[0].start, elements[-1].end, True)]
+        elif elements and elements[0].kind == "key":
+            elements[0] = self._key(elements)
         self._behind_place = any(element.kind in ("point", "half") for element in elements)
         return Line(row, start, end, tuple(elements))
+
+    def _key(self, elements: list[Element]) -> Element:
+        """The key of a line, or the verb `Change:` where a whole item stands behind it."""
+        key = elements[0]
+        words = self._text[key.start : key.end]
+        whole = any(e.kind in ("point", "half", "reference") for e in elements[2:])
+        if not whole or not is_command_key(words):
+            return key
+        return key._replace(kind="verb", start=key.end - len(words.lstrip()))
 
     def _elements(self, tokens: list[tuple[str, int, int]]) -> list[Element]:
         """The elements of a line; words that follow each other without a gap are one."""
@@ -149,7 +158,7 @@ class _LineReader:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
             kind = _KINDS[token]
-            if last_end < 0 and end - start == 1 and self._is_bullet(start):
+            if last_end < 0 and end - start == 1 and is_bullet(text, start):
                 kind = "bar"
             if token == "VERB_NOUN" and (words or _holds_more(found)):
                 kind = "words"
@@ -173,14 +182,7 @@ class _LineReader:
                 found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
                 behind_bar = kind == "bar"
         _give_words(found, words)
-        return [_as_heading(element) for element in found] if _is_heading(text, found) else found
-
-    def _is_bullet(self, start: int) -> bool:
-        """Whether a mark at the start of a line opens an entry; a star may belong to a number."""
-        text = self._text
-        if text[start] not in BULLETS or text[start + 1 : start + 2] != " ":
-            return False
-        return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
+        return found
 
     def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
         return self._text[start:end].strip("().") if kind == "label" else None
@@ -253,15 +255,17 @@ class _LineReader:
                 return "words"
             return kind
         behind_dash = text[before_end - 2 : before_end] == " -"
-        if kind == "verb" and text[end - 2 : end].lower() == "ed" and _runs_on(text, end):
+        if kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end):
             # `established in …` behind a line end is prose; a past tense commands only in columns
             # and behind a dash: `buoy - moved to`.
-            kind = kind if behind_dash and _leads_on(text, end) else "words"
+            kind = kind if behind_dash and leads_on(text, end) else "words"
             if kind == "words":
                 return kind
+        if kind == "chart" and not gap and is_aside(text, start, before_end):
+            return "words"
         if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
-        if kind == "verb" and text[before_end - 4 : before_end] in (" and", "and"):
+        if kind == "verb" and joins_commands(text, before_end, end):
             # `… in P and delete …`: behind a position or another verb of the sentence.
             telling = ("verb", "point", "reference", "half")
             if self._behind_place or any(element.kind in telling for element in found):
@@ -280,37 +284,9 @@ class _LineReader:
         return last.kind in ("point", "half", "reference") and link in (",", ", and", "; and")
 
 
-def _runs_on(text: str, end: int) -> bool:
-    """Whether a single blank and another word follow."""
-    return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
-
-
-def _is_heading(text: str, found: list[Element]) -> bool:
-    """Whether a line says only what is to be done: `To be inserted`, `These shall be moved:`."""
-    told = [element for element in found if element.kind not in ("label", "bar")]
-    if not told or told[0].end - told[0].start > _LONGEST_HEADING:
-        return False
-    if told[0].kind == "words" and len(told) > 1:
-        words = text[told[0].start : told[0].end].lower()
-        if not words.startswith(("the following", "following", "these ", "the items below")):
-            return False
-        told = told[1:]
-    if told[0].kind != "passive" or text[told[0].start : told[0].start + 3].lower() not in _ORDERS:
-        return False
-    return all(not text[e.start : e.end].strip(" .:-") for e in told[1:])
-
-
-def _as_heading(element: Element) -> Element:
-    return element._replace(kind="verb") if element.kind == "passive" else element
-
-
 def _holds_more(found: list[Element]) -> bool:
     """Whether a line holds more than a letter or a mark so far."""
     return any(element.kind not in ("label", "bar") for element in found)
-
-
-def _leads_on(text: str, end: int) -> bool:
-    return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
 
 
 def _give_words(found: list[Element], words: list[int]) -> None:

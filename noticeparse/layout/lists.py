@@ -4,12 +4,8 @@ from __future__ import annotations
 
 from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.lines import Line
-from noticeparse.layout.recognise import (
-    is_notices_title,
-    is_part_title,
-    list_title,
-    notice_opening,
-)
+from noticeparse.layout.recognise import notice_opening
+from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
 
@@ -100,3 +96,43 @@ class ListReader:
             if line.has("verb", "point", "half"):
                 return True
         return False
+
+
+def _behind_letter(text: str, line: Line) -> str | None:
+    """The words of a line, without the letter of a part before its title: `B.  IN FORCE`."""
+    if not line.has("label"):
+        return text[line.start : line.end]
+    rest = text[line.elements[0].end : line.end].strip()
+    return rest if line.elements[0].kind == "label" and rest.isupper() else None
+
+
+def list_title(text: str, line: Line) -> str | None:
+    """The kind of the list that this line is the title of, or None."""
+    words = _behind_letter(text, line)
+    if words is None or len(words) > 100:
+        return None
+    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
+        return None
+    found = read_line_words(words)
+    kind = found.list_kind
+    return kind if kind is not None and found.plain_words <= 2 else None
+
+
+def is_part_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
+    words = read_line_words(text[line.start : line.end])
+    return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
+
+
+def is_notices_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of the part that holds the notices, or of another part."""
+    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
+        return False
+    title = _behind_letter(text, line)
+    words = read_line_words(text[line.start : line.end] if title is None else title)
+    if words.first("SECTION_TITLE") is not None and words.list_kind is None:
+        return True
+    named = words.first("NOTICES")
+    # `Corrections` alone may also stand above the items of a notice.
+    is_title = named is not None and (named.lower() != "corrections" or line.has("label"))
+    return is_title and words.plain_words <= 3

@@ -14,6 +14,7 @@ from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.evidence import split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
+from noticeparse.layout.joints import tells_only
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
@@ -37,6 +38,8 @@ def _is_command(text: str, line: Line, is_first: bool) -> bool:
     for index, element in enumerate(line.elements):
         opens = is_first and index == 0
         if element.kind != "verb" or not (opens or text[element.start].isupper()):
+            continue
+        if tells_only(text[element.start : element.end]):
             continue
         following = line.elements[index + 1] if index + 1 < len(line.elements) else None
         if following is None:
@@ -149,7 +152,7 @@ def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
         if element.kind != "words":
             sentence.append(element)
             continue
-        if sentence and _ends_sentence(text, sentence[-1], element):
+        if sentence and _ends_sentence(text, sentence, element):
             yield sentence
             sentence = []
         at = element.start
@@ -168,8 +171,11 @@ def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
         yield sentence
 
 
-def _ends_sentence(text: str, last: Element, following: Element) -> bool:
+def _ends_sentence(text: str, sentence: Sequence[Element], following: Element) -> bool:
     """Whether the full stop behind a hemisphere letter ends the sentence: `W.` and a capital."""
+    # The comma between the halves of a position that a line end has parted stands behind it.
+    solid = (e for e in reversed(sentence) if text[e.start : e.end].strip(" ,"))
+    last = next(solid, sentence[-1])
     return last.kind == "point" and text[last.end - 1] == "." and text[following.start].isupper()
 
 
@@ -213,7 +219,8 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     extent = (sentence[0].start, sentence[-1].end)
     told = " ".join(text[slice(*extent)].split())
     times = max(sum(e.kind == "passive" for e in sentence), told.count(" been "))
-    if times > 1 or any(
+    is_one = times == 1 or _says_again(text, sentence)
+    if not is_one or any(
         canonical_verb(word) or word.endswith("laid") for word in _AND_WORD.findall(told)
     ):
         item.faults.append(
@@ -231,6 +238,16 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     _add_rest(text, item, lead, passive)
     item.pieces = [(e.start, e.end) for e in sentence]
     return item if item.has_place else None
+
+
+def _says_again(text: str, sentence: Sequence[Element]) -> bool:
+    """Whether its verbs tell of one change: `has been erected and is to be inserted`."""
+    told = [i for i, element in enumerate(sentence) if element.kind == "passive"]
+    between = sentence[told[0] : told[-1] + 1]
+    verbs = {canonical_verb(text[e.start : e.end]) for e in between if e.kind == "passive"}
+    links = [text[e.start : e.end].strip(" ,") for e in between if e.kind != "passive"]
+    been = " ".join(text[sentence[0].start : sentence[-1].end].split()).count(" been ")
+    return len(verbs) == 1 and set(links) == {"and"} and been <= len(told)
 
 
 def _add_place(

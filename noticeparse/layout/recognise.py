@@ -54,7 +54,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
     if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
-        return NoticeOpening(elements[index], index, plain.startswith("*"), None)
+        starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
+        return NoticeOpening(elements[index], index, starred, None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
     if index != len(elements) - 1 and not _only_stops(text, elements[index + 1 :]):
@@ -229,34 +230,6 @@ def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> b
     ends = ("point", "half", "number", "verb")
     other = next((e.start for e in rest if e.kind in ends), len(text))
     return chart is not None and chart < other and not _is_named(text, line, number)
-
-
-def list_title(text: str, line: Line) -> str | None:
-    """The kind of the list that this line is the title of, or None."""
-    if line.has("point", "half", "verb", "reference", "passive", "number", "label", "chart"):
-        return None
-    words = text[line.start : line.end]
-    if len(words) > 100:
-        return None
-    found = read_line_words(words)
-    kind = found.list_kind
-    return kind if kind is not None and found.plain_words <= 2 else None
-
-
-def is_part_title(text: str, line: Line) -> bool:
-    """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
-    words = read_line_words(text[line.start : line.end])
-    return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
-
-
-def is_notices_title(text: str, line: Line) -> bool:
-    """Whether this line is the title of the part that holds the notices, or of another part."""
-    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
-        return False
-    words = read_line_words(text[line.start : line.end])
-    if words.first("SECTION_TITLE") is not None and words.list_kind is None:
-        return True
-    return words.first("NOTICES") is not None and words.plain_words <= 3
 
 
 def is_source(text: str, line: Line) -> bool:

@@ -9,11 +9,13 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from noticeparse.faults import Fault
+from noticeparse.layout.cells import goes_on_in_cells, is_nothing, with_own_feature
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
 from noticeparse.layout.states import set_states
 from noticeparse.layout.titles import Cells
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
@@ -38,35 +40,45 @@ class RowReader:
         self.items: list[Item] = []
         self.verb = verb
         self.before: Point | None = None
-        self._stacked: tuple[Cells, str | None] | None = None
-        """A row whose cells hold latitudes, for the longitudes in the row below."""
+        self._held: tuple[Cells, str | None] | None = None
+        """The row above, and its unit of depths; the row below may hold the rest of its cells."""
 
     def row(self, cells: Cells, depth_unit: str | None = None) -> None:
         """Read one row: a new item, or more positions of the one before.
 
         `depth_unit` is the unit that the title of the depth column states.
         """
-        if self._stacked is not None:
-            above, unit = self._stacked
-            self._stacked = None
-            if _halves(cells) == {"longitude"} and set(cells) <= set(above):
-                for role, elements in cells.items():
-                    above[role] = above[role] + elements
-                self._row(above, unit)
-                return
-            self._row(above, unit)
-        if _halves(cells) == {"latitude"} and "latitude" not in cells:
-            self._stacked = (cells, depth_unit)
+        if self.takes_rest(cells):
             return
-        self._row(cells, depth_unit)
+        self._give()
+        self._held = (cells, depth_unit)
+
+    def takes_rest(self, cells: Cells) -> bool:
+        """Take a row that is the rest of the one above it: longitudes, or more words."""
+        if self._held is None:
+            return False
+        above = self._held[0]
+        is_stacked = (
+            _halves(above) == {"latitude"}
+            and "latitude" not in above
+            and _halves(cells) == {"longitude"}
+            and set(cells) <= set(above)
+        )
+        if not is_stacked and not goes_on_in_cells(self.text, above, cells):
+            return False
+        for role, elements in cells.items():
+            above[role] = above[role] + elements
+        return True
 
     def finished(self) -> list[Item]:
         """The items of all rows."""
-        if self._stacked is not None:
-            above, unit = self._stacked
-            self._stacked = None
-            self._row(above, unit)
+        self._give()
         return self.items
+
+    def _give(self) -> None:
+        held, self._held = self._held, None
+        if held is not None:
+            self._row(with_own_feature(held[0]), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         if self._is_heading(cells):
@@ -169,7 +181,8 @@ class RowReader:
         if old and new and not cells.get("feature") and set_states(self.text, item, old, new):
             return
         if not (old or new) or any(e.kind in _PLACES for e in old + new):
-            if any(e.kind in _PLACES for e in old + new) and item.verb is None:
+            places = old + new + (cells.get("to", []) if cells.get("from") else [])
+            if any(e.kind in _PLACES for e in places) and item.verb is None:
                 item.verb = "move"
             return
         if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
@@ -177,21 +190,27 @@ class RowReader:
             item.words += [(e.start, e.end) for e in old]
             item.added.append(Added(" by ", [(e.start, e.end) for e in new], ""))
             return
-        written = self._words(new).strip(" .-")
-        if not new and self._words(old).strip(" .-"):
+        written, before = (
+            "" if is_nothing(words) else words.strip(" .-")
+            for words in (self._words(new), self._words(old))
+        )
+        if not new and before:
             start, end = old[0].start, old[-1].end
             values = {"written": self._words(old)}
             item.faults.append(Fault("new-value-empty", start, end, values))
         verb = canonical_verb(written) if written else "delete"
-        before = self._words(old).strip(" .-")
         if verb in ("insert", "delete"):
             item.verb = item.verb or written or "delete"
             item.verb_piece = item.verb_piece or _span(new)
+            if not item.words and before:
+                item.words += [(e.start, e.end) for e in old]
             return
         if not before and item.verb is None:
             item.verb = "insert"
             item.words += [(e.start, e.end) for e in new]
             return
+        if item.verb is None and not item.words and has_kind(before) and has_kind(written):
+            item.verb = "replace"
         item.verb = item.verb or "amend"
         item.old = [(e.start, e.end) for e in old]
         item.change = [(e.start, e.end) for e in new]

@@ -16,6 +16,9 @@ _HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
+_BELOW_A_FEATURE = frozenset(
+    {"position", "latitude", "from", "joining", "bounded", "centred", "old", "new", "change"}
+)
 _LISTED = frozenset({"position", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
@@ -33,6 +36,10 @@ class TableReader:
         """The roles of columns that were no columns of the rows below."""
         self._holds_for_all = False
         """Whether the titles stand above the first notice."""
+        self._last_row = -1
+        """The last line that was a row."""
+        self.following: Line | None = None
+        """The line below the one that is read."""
         self._block: Cells = {}
         self._last_role = ""
 
@@ -49,6 +56,9 @@ class TableReader:
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
             return True
+        if self.table is not None and titles.roles != self.table.roles:
+            # No verb is carried down from a table of other columns.
+            self.assembly.end_body()
         self.table = titles
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
@@ -93,6 +103,9 @@ class TableReader:
         cells = table.cells(self.text, line)
         if not cells:
             return False
+        if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
+            self._last_row = line.row
+            return True
         verbs = cells.get("verb", [])
         if len(verbs) > 1 and verbs[0].kind == "verb" and verbs[1].gap:
             # Verb and feature under one title: the titles do not stand over their columns.
@@ -108,6 +121,7 @@ class TableReader:
         first = line.elements[0]
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
+        self._last_row = line.row
         self._head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
@@ -164,6 +178,8 @@ class TableReader:
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""
+        if line.elements and line.elements[0].kind == "verb":
+            return self._takes_verb_key(line)
         if not line.elements or line.elements[0].kind != "key":
             return False
         notice = self.assembly.notice
@@ -194,6 +210,30 @@ class TableReader:
             return False
         self._of_block(role, key, values)
         return True
+
+    def _takes_verb_key(self, line: Line) -> bool:
+        """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
+        verb, *values = line.elements
+        mark = self.text[verb.end : verb.end + 4].lstrip()[:1]
+        if mark != ":" or any(e.kind not in ("words", "label") for e in values):
+            return False
+        below = self.following.elements[0] if self.following and self.following.elements else None
+        if below is None or below.kind != "key":
+            return False
+        if key_role(self.assembly.words(below), has_places=True) not in _BELOW_A_FEATURE:
+            return False
+        values = [e._replace(start=self._behind_mark(e)) for e in values]
+        values = [e for e in values if has_words(self.text, e)]
+        if not values:
+            return False
+        self.end_block()
+        self._of_block("verb", verb, [verb])
+        self._of_block("feature", verb, values)
+        return True
+
+    def _behind_mark(self, element: Element) -> int:
+        words = self.assembly.words(element)
+        return element.end - len(words.lstrip(": "))
 
     def goes_on_with_value(self, line: Line) -> bool:
         """Take a line without a key as more of the value above it in an open record."""

@@ -28,6 +28,7 @@ _HEMISPHERE = re.compile(
     r"(?<![A-Za-z])(north|south|east|west|[NSEW])(?![A-Za-z])\.?", re.IGNORECASE
 )
 _LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
+_DEGREES_MARKED = re.compile(r"[°\-'*\ufffd]|deg", re.IGNORECASE)
 _LOST_SYMBOL = re.compile("[�*]")
 _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
 _BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
@@ -106,7 +107,9 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
         if len(_HEMISPHERE.findall(text)) > 1:
             return _refused("position-hemisphere-conflict", text, start, axis=str(axis))
         letters = _DOUBTFUL_FIGURE.findall(figures)
-        if any(letter not in _LOOK_ALIKE for letter in letters):
+        parted = letters and not _DEGREES_MARKED.search(text)
+        # Between blanks nothing but the letter itself tells that degrees end there.
+        if parted or any(letter not in _LOOK_ALIKE for letter in letters):
             return _refused("position-unreadable", text, start)
         for letter in letters:
             figures = figures.replace(letter, _LOOK_ALIKE[letter])

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass, field
 from functools import cache, lru_cache
+from itertools import zip_longest
 from typing import NamedTuple
 
 from noticeparse import grammar
@@ -103,11 +104,12 @@ def read_head(text: str, near: int | None) -> Head:
     shared = ChartHead()
     chart: ChartHead | None = None
     expects_chart = False
-    for part in read_parts(text):
+    parts = read_parts(text)
+    for part, following in zip_longest(parts, parts[1:]):
         kind = part.kind
         if kind == "CHART_WORD":
             expects_chart = True
-        elif kind == "CHART_NUMBER" and expects_chart:
+        elif kind == "CHART_NUMBER" and (expects_chart or _is_another(chart, following)):
             chart = ChartHead(chart=part.text.strip(), start=part.start, end=part.end)
             head.charts.append(chart)
             expects_chart = False
@@ -124,6 +126,13 @@ def read_head(text: str, near: int | None) -> Head:
                 expects_chart = False
     _share(head, shared)
     return head
+
+
+def _is_another(chart: ChartHead | None, following: HeadPart | None) -> bool:
+    """Whether a number behind a whole head has details of its own: `[12/26] - 512 [9/26]`."""
+    if chart is None or chart.previous_written is None or following is None:
+        return False
+    return following.kind in ("PREVIOUS_IN_BRACKETS", "INTERNATIONAL", "NEW_EDITION")
 
 
 def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:

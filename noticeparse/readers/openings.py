@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from functools import lru_cache
 
-from noticeparse.readers.features import leads_feature
+from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.told import told_by
 
 
@@ -19,3 +19,27 @@ def unknown_first_word(text: str) -> str | None:
         return None
     words = told_by(text).first_words
     return head if words and words[0].start == 0 and words[0].role == "unknown" else None
+
+
+_QUALIFYING = frozenset({"category", "colour", "shape", "lit", "condition", "virtual"})
+_LINKS = (" by ", " with ", " for ")
+
+
+@lru_cache(maxsize=4096)
+def only_qualifies(words: str) -> bool:
+    """Whether words name no kind and say only what may stand before one: `port-hand`."""
+    roles = value_property(words)
+    return bool(roles) and roles <= _QUALIFYING and not has_kind(words)
+
+
+@lru_cache(maxsize=4096)
+def is_parted(above: str, below: str) -> bool:
+    """Whether a line end parts one name: `west cardinal light` and `buoy, Q(9)15s`."""
+    last = min((above.rpartition(link)[2] for link in _LINKS), key=len).strip()
+    if not last or last[-1] in ",;:.":
+        return False
+    if only_qualifies(last):
+        return has_kind(below)
+    joint = len(last)
+    items = told_by(f"{last} {below}").items
+    return any(item.start < joint < item.end and item.role == "kind" for item in items)

@@ -129,10 +129,18 @@ _STEMS: dict[str, Verb] = {
 }
 
 
+LIST_ENDINGS = (
+    " on the chart", " from the chart", " in the chart", " on this chart", " as follows",
+)  # fmt: skip
+"""What may stand behind the verb that heads a list."""
+
+
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
     words = " ".join(written.lower().partition("/")[0].strip(" .:[]<>{}").split())
+    for ending in LIST_ENDINGS:
+        words = words.removesuffix(ending)
     for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:

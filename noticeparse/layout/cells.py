@@ -1,0 +1,56 @@
+"""What the cells of a row tell by their words: nothing, more of the row above, two things."""
+
+from __future__ import annotations
+
+from noticeparse.layout.lines import Element
+from noticeparse.layout.titles import Cells
+from noticeparse.readers.features import leads_feature, value_property
+from noticeparse.readers.openings import is_parted
+
+_NOTHING = frozenset(
+    {
+        "", "nil", "none", "nothing", "n/a", "na", "not charted", "uncharted", "no feature",
+        "no object", "blank",
+    }
+)  # fmt: skip
+_WORDS = frozenset(
+    {"feature", "old", "new", "change", "light", "name", "legend", "colours", "shape", "topmark",
+     "sectors"}
+)  # fmt: skip
+
+
+def is_nothing(words: str) -> bool:
+    """Whether the words of an OLD or NEW cell say that nothing is there: `nil`, a dash."""
+    return words.lower().strip(" .-") in _NOTHING
+
+
+def goes_on_in_cells(text: str, above: Cells, below: Cells) -> bool:
+    """Whether a row holds only more words for cells of the row above it.
+
+    A cell that could be a feature of its own goes on only where the words above break off.
+    """
+    if not below or not set(below) <= set(above) & _WORDS:
+        return False
+    if any(e.kind != "words" for cell in below.values() for e in cell):
+        return False
+    return all(_goes_on(_words(text, above[role]), _words(text, below[role])) for role in below)
+
+
+def _goes_on(above: str, below: str) -> bool:
+    if above.endswith((",", "-", "/", "&", " and", " of", " with", " by", " to")):
+        return True
+    roles = value_property(below)
+    describes = bool(roles) and not roles & {"kind", "unknown"} and not leads_feature(below)
+    return is_parted(above, below) or (describes and not is_nothing(above))
+
+
+def _words(text: str, elements: list[Element]) -> str:
+    return " ".join(text[e.start : e.end] for e in elements)
+
+
+def with_own_feature(cells: Cells) -> Cells:
+    """The cells, with verb and feature apart where one cell holds both: `Insert depth 6 m`."""
+    cell = cells.get("verb", [])
+    if "feature" in cells or len(cell) < 2 or cell[0].kind != "verb":
+        return cells
+    return {**cells, "verb": cell[:1], "feature": cell[1:]}

@@ -1,0 +1,104 @@
+"""Items whose position stands behind the words that it belongs to."""
+
+from __future__ import annotations
+
+from noticeparse.faults import Fault
+from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.evidence import (
+    is_complete,
+    opens_a_line,
+    qualifies,
+)
+from noticeparse.layout.lines import Element
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.verbs import canonical_verb
+
+_LONGEST_DESCRIPTION = 2000
+"""Characters; words that run on for longer describe no feature."""
+
+
+class FeatureFirst(Cutter):
+    """The position stands behind the words that it belongs to."""
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        """`… and the light in P removed.`: a participle that ends its sentence."""
+        item = self.item
+        ends = self.following is None or self.text[element.end : element.end + 1] == "."
+        told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
+        if opens or item is None or not item.has_place or self.pending or not (ends and told):
+            return False
+        if item.verb_piece is not None:
+            return False
+        self.set_verb(item, element)
+        return True
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        """Words go with the item that they stand before, or go on with the words above."""
+        if element.kind == "passive":
+            self._take_passive(element)
+            return
+        if self.pending and element.start - self.pending[0].start > _LONGEST_DESCRIPTION:
+            self.close_item()
+        if opens:
+            self._at_line_start(element)
+        self.pending.append(element)
+
+    def _take_passive(self, element: Element) -> None:
+        """`A pier has been built joining …` among commands: the verb of the item it stands in."""
+        item = self.item
+        if self.pending and has_kind(self.words_of(self.pending)) and not self.verb_is_own:
+            self.close_item(keep_pending=True)
+            self.passive = element
+        elif item is not None and item.has_place and not self.pending and item.verb_piece is None:
+            self.set_verb(item, element)
+        else:
+            self.pending.append(element)
+
+    def take_place(self, element: Element, label: Element | None) -> None:
+        """A place goes to the words before it, or is one more of the open item."""
+        item = self.item
+        before_verb = self._place_before_verb()
+        if item is not None and item.has_place and self.pending:
+            if is_connector(self.words_of(self.pending)):
+                self.add_group(item)
+            else:
+                self.open_from_pending()
+        elif self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        if self.item is not None:
+            self.item.faults += before_verb
+        self.add_place(element, label)
+
+    def _place_before_verb(self) -> list[Fault]:
+        """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""
+        verb = self.following
+        if not self.pending or verb is None or verb.kind != "verb":
+            return []
+        link = self.pending[-1]
+        behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
+        stands_first = opens_a_line(self.text, link.start) or behind_stop
+        if not stands_first or not is_connector(self.text[link.start : link.end]):
+            return []
+        values = {"written": self.text[link.start : verb.end]}
+        return [Fault("place-before-verb", link.start, verb.end, values)]
+
+    def _at_line_start(self, element: Element) -> None:
+        """Decide whether a new line goes on with the words before it or opens an item."""
+        words = self.text[element.start : element.end]
+        item = self.item
+        if self.pending:
+            before = self.words_of(self.pending)
+            if item is not None and item.has_place and not leads_feature(before):
+                if leads_feature(words) and not qualifies(self.text, self.pending[0], element):
+                    self.give_tail()
+                return
+            if self._may_end(before) and leads_feature(words):
+                self.open_from_pending()
+                self.close_item()
+
+    def _may_end(self, words: str) -> bool:
+        verb = self.words_of([self.verb]) if self.verb else ""
+        return is_complete(words, is_replacement=canonical_verb(verb) == "replace")

@@ -1,0 +1,74 @@
+"""How words command: what joins two commands within a sentence, and what heads a list."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.readers.features import leads_feature
+from noticeparse.readers.verbs import LIST_ENDINGS, canonical_verb
+
+BULLETS = frozenset("-*·+>")
+"""Marks that may stand before the entries of a list."""
+
+_LONGEST_HEADING = 60
+_TOLD = ("insert", "delete", "move")
+
+
+def joins_commands(text: str, before_end: int, end: int) -> bool:
+    """Whether `and`, or a comma with a feature behind the verb, joins two commands."""
+    before = text[max(before_end - 9, 0) : before_end]
+    if before.endswith((" and", "and then", ", then")) or before == "and":
+        return True
+    return before.endswith(",") and leads_feature(text[end : end + 80].lstrip(" \n"))
+
+
+def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
+    """Whether a line heads a list by a participle: `The following are to be inserted:`.
+
+    Each element is its kind, start and end.  A figure or a second verb makes it a sentence.
+    """
+    others = [kind for kind, _, _ in elements if kind != "words"]
+    if not elements or others not in ([], ["passive"]):
+        return False
+    words = text[elements[0][1] : elements[-1][2]]
+    if not words.endswith(":") or len(words) > _LONGEST_HEADING or any(c.isdigit() for c in words):
+        return False
+    told = words.rstrip(" :")
+    for ending in LIST_ENDINGS:
+        told = told.removesuffix(ending)
+    verb = canonical_verb(told)
+    if not others and (verb not in _TOLD or told.lower().endswith("cancelled")):
+        return False
+    return verb is not None and told.endswith(("ed", "laid", "drawn", "taken out", "taken up"))
+
+
+def tells_only(words: str) -> bool:
+    """Whether the heading of a list tells what has been done: `Since established:`."""
+    return words.endswith(":") and " " in words and " be " not in f" {words.lower()}"
+
+
+def is_command_key(words: str) -> bool:
+    """Whether a key may be a verb: `Change:` with a whole item behind it."""
+    return words.strip(" \t.:").lower() in ("change", "changes")
+
+
+def is_bullet(text: str, start: int) -> bool:
+    """Whether a mark at the start of a line opens an entry; a star may belong to a number."""
+    if text[start] not in BULLETS or text[start + 1 : start + 2] != " ":
+        return False
+    return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
+
+
+def runs_on(text: str, end: int) -> bool:
+    """Whether a single blank and another word follow."""
+    return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()
+
+
+def leads_on(text: str, end: int) -> bool:
+    """Whether a word follows that leads to a new place or state: `moved to`."""
+    return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
+
+
+def is_aside(text: str, start: int, before_end: int) -> bool:
+    """Whether a bracket goes on with its sentence: `rock in P (chart 56 only)`."""
+    return text[start] == "(" and text[before_end - 1] not in ".:;"

@@ -1,0 +1,165 @@
+"""Items whose position stands in front of the words that it belongs to, or on a line above."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.evidence import (
+    PLACES,
+    split_lead,
+    verb_places,
+)
+from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.openings import unknown_first_word
+from noticeparse.readers.places import is_connector, split_phrase
+
+
+class PositionFirst(Cutter):
+    """The position stands in front of the words that it belongs to, or on a line above them."""
+
+    def __init__(self, text: str, lines: Sequence[Line]) -> None:
+        super().__init__(text, lines)
+        self._related_in: Line | None = None
+        """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._led: Item | None = None
+        """An item whose feature stands between its verb and its places all the same."""
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        """A verb between the place and the words is that of the open item."""
+        item = self.item
+        if opens or item is None or item.words:
+            return False
+        self.set_verb(item, element)
+        self.verb = element
+        return True
+
+    def take_lost_verb(self, element: Element) -> None:
+        """The item of the position in front of the word is lost; the verb above does not hold."""
+        start, end = element.start, element.end
+        written = {"written": self.text[start:end]}
+        self.verb, self.verb_is_own = None, False
+        if self.item is not None:
+            self.item.verb = None
+            self.item.faults.append(Fault("verb-unknown", start, end, written))
+            self.item.pieces.append((start, end))
+
+    def is_lost_verb(self, line: Line, index: int) -> bool:
+        """A single word in the column of the verbs, with words behind it, but no verb."""
+        element = line.elements[index]
+        words = self.text[element.start : element.end]
+        if index not in verb_places(self.lines) or not words.isalpha():
+            return False
+        behind = line.elements[index + 1 :]
+        return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        """Words describe what lies at the place before them."""
+        words = self.text[element.start : element.end]
+        if opens and self._begins_sentence(words):
+            self.close_item()
+        item = self.item
+        if item is not None and not item.words and item.verb_piece is None:
+            # `In P, eliminate the buoy`: no verb above holds for what has a word of its own.
+            first = unknown_first_word(words.lstrip(" ,"))
+            if first is not None:
+                self.take_lost_verb(element)
+                return
+        if item is not None and self._is_to_behind_place(item, words):
+            # The destination of a move stands before its `to`.
+            last = item.groups[-1].places.pop()
+            item.groups.append(Group(role="to", places=[last]))
+            item.pieces.append((element.start, element.end))
+            return
+        if item is None or ((not item.words or item is self._led) and is_connector(words)):
+            self.pending.append(element)
+            return
+        item.words.append((element.start, element.end))
+        item.pieces.append((element.start, element.end))
+
+    def _begins_sentence(self, words: str) -> bool:
+        """Whether words that only lead to a place stand behind the full stop of an item."""
+        item = self.item
+        if item is None or not item.words or item is self._led:
+            return False
+        end = item.pieces[-1][1]
+        stop = self.text[end - 1 : end + 1].strip(" \n")
+        return split_phrase(words).description_end == 0 and stop[-1:] in (".", ";")
+
+    @staticmethod
+    def _is_to_behind_place(item: Item, words: str) -> bool:
+        if not item.words or words.strip(" ,.:").lower() != "to":
+            return False
+        places = item.groups[-1].places
+        return bool(places) and item.pieces[-1] == (
+            places[-1].element.start,
+            places[-1].element.end,
+        )
+
+    def take_place(self, element: Element, label: Element | None) -> None:
+        """A place opens an item, unless the words before it lead on to it."""
+        item = self.item
+        if item is None and self.verb_is_own and has_kind(self.words_of(self.pending)):
+            self.open_from_pending()
+            self._led = self.item
+            self.add_place(element, label)
+            return
+        if item is not None and item is self._led:
+            if self.pending:
+                self.add_group(item)
+            self.add_place(element, label)
+            return
+        if item is not None and self._leads_on(item):
+            self.add_place(element, label)
+            return
+        if self.item is not None and self.line is self._related_in:
+            self.add_place(element, label)
+            return
+        item = self.item
+        if item is None or (item.words and not self._awaits_places(item)):
+            self.close_item(keep_pending=True)
+            self.open_item()
+            item = self.item
+        assert item is not None
+        if self.pending:
+            self.add_group(item)
+        self.add_place(element, label)
+
+    def _leads_on(self, item: Item) -> bool:
+        """Whether the words just before, on this line, end with a relation to what follows."""
+        if self.line is None or not item.words or item.words[-1][0] < self.line.start:
+            return False
+        words, relation = split_lead(self.text, item.words)
+        if not relation or not words or item.groups[-1].lead == relation:
+            return False
+        link = " ".join(self.text[start:end] for start, end in relation)
+        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+            item.words = words
+            item.pieces = [
+                (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]
+            ]
+            self.close_item()
+            return False
+        item.words = words
+        item.groups.append(Group(lead=relation))
+        self._related_in = self.line
+        return True
+
+    def _awaits_places(self, item: Item) -> bool:
+        """In rows with the position in front: whether lines of positions alone go on with an item.
+
+        Its words end with `joining` or `from`, and the line of this position holds nothing else.
+        """
+        elements = self.line.elements if self.line else ()
+        kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
+        if not kinds <= {*PLACES, "label", "bar"}:
+            return False
+        words = " ".join(self.text[start:end] for start, end in item.words)
+        parts = split_phrase(words).parts
+        if not parts or words.rstrip(" .,:").endswith("above") or "these" in words:
+            return False
+        return parts[-1].kind in ("joining", "bounded", "from_", "separator")
