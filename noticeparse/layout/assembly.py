@@ -120,7 +120,6 @@ class Assembly:
         if self._rows is None:
             self._rows = RowReader(self.text, self.codes, self.row_verb)
         self._rows.row(cells, depth_unit)
-        self.row_verb = self._rows.verb
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""
@@ -151,8 +150,10 @@ class Assembly:
     def end_body(self) -> None:
         """Cut the open body into items and prose."""
         rows, self._rows = self._rows, None
-        if rows is not None and (items := rows.finished()):
-            self._chart().items += items
+        if rows is not None:
+            if items := rows.finished():
+                self._chart().items += items
+            self.row_verb = rows.verb
         body, self.body = self.body, []
         if not body:
             return

@@ -27,6 +27,8 @@ from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
 
+_NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark")
+"""What opens a remark among items, and not a note that goes on the chart."""
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
 
 
@@ -253,6 +255,8 @@ class Cutter(OpenItem):
         """
         if self.verb_is_own:
             return True
+        if words.lower().startswith(_NOTES) and '"' not in words:
+            return False
         behind_blank = stands_behind_blank(self.text, self.pending[0].start)
         return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
 

@@ -8,6 +8,7 @@ from noticeparse.layout.recognise import (
     closes_bracket,
     goes_on_heading,
     is_chart_details,
+    is_chart_number,
     is_panel_line,
     is_source,
     names_charts,
@@ -32,17 +33,47 @@ class HeadReader:
         self.tables = TableReader(self.assembly)
         self.behind_blank = True
         self.head_is_open = False
+        self._at_margin: set[str] = set()
+        """Charts whose numbers stood alone at the margin."""
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
         of_record = line.has("chart") and self.tables.takes_chart(
             line, behind_blank=self.behind_blank
         )
-        if of_record or (line.has("chart") and self._chart_line(line)):
+        if of_record or (line.has("chart") and self._chart_line(line)) or self._margin_chart(line):
             return True
         if not (self.head_is_open and self.assembly.charts) or self.tables.block_is_open:
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
+
+    def _margin_chart(self, line: Line) -> bool:
+        """A chart number alone at the margin, with what is said of the chart behind a gap.
+
+        Once told so, a number that was met before needs nothing of the kind behind it.
+        """
+        if self.assembly.notice is None or len(line.elements) < 2 or not line.elements[1].gap:
+            return False
+        first, second = line.elements[:2]
+        number = self.text[first.start : first.end].strip()
+        if first.kind != "words" or not is_chart_number(number):
+            return False
+        ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
+        end = next(ends, len(line.elements))
+        rest = (second.start, line.elements[max(end, 2) - 1].end)
+        is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
+        if not is_told and number not in self._at_margin:
+            return False
+        self._at_margin.add(number)
+        self.tables.end_block()
+        head = [(first.start, first.end), *([rest] if is_told else [])]
+        self.assembly.open_row_chart(head, number)
+        self.head_is_open = is_told
+        left = line.elements[end if is_told else 1 :]
+        if left:
+            self.assembly.body.append(line._replace(elements=left))
+            self.head_is_open = False
+        return True
 
     def takes_panel(self, line: Line) -> bool:
         """A line that names a panel of the chart above: what follows is of that panel."""
@@ -98,7 +129,7 @@ class HeadReader:
             self.tables.end_block()
             self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
-        if notice is None or line.has(*_ENDS_A_HEAD):
+        if notice is None or (line.has(*_ENDS_A_HEAD) and not self._heading_breaks_off(line)):
             return False
         if not self.head_is_open:
             return False
@@ -113,6 +144,15 @@ class HeadReader:
         else:
             return False
         return True
+
+    def _heading_breaks_off(self, line: Line) -> bool:
+        """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
+        notice = self.assembly.notice
+        if notice is None or not notice.heading or self.behind_blank:
+            return False
+        if line.has("point", "half", "label", "reference", "passive"):
+            return False
+        return self.text[slice(*notice.heading[-1])].rstrip().endswith(("-", ",", " and"))
 
     def _more_chart_head(self, line: Line) -> bool:
         """A line, or the beginning of one, that goes on with the chart head above it."""

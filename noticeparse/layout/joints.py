@@ -31,7 +31,10 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     if not elements or others not in ([], ["passive"]):
         return False
     words = text[elements[0][1] : elements[-1][2]]
-    if not words.endswith(":") or len(words) > _LONGEST_HEADING or any(c.isdigit() for c in words):
+    is_order = len(elements) == 1 and words.lower().startswith("to be ")
+    if not (words.endswith(":") or is_order) or any(c.isdigit() for c in words):
+        return False
+    if len(words) > _LONGEST_HEADING:
         return False
     told = words.rstrip(" :")
     for ending in LIST_ENDINGS:

@@ -160,6 +160,12 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     return not kinds & strange
 
 
+def is_chart_number(words: str) -> bool:
+    """Whether words are a chart number and nothing else."""
+    parts = read_parts(words)
+    return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
+
+
 def is_details_line(text: str, line: Line) -> bool:
     """Whether a whole line is details of a chart."""
     if line.has("point", "half", "verb", "reference", "passive"):

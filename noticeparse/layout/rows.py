@@ -51,7 +51,8 @@ class RowReader:
         if self.takes_rest(cells):
             return
         self._give()
-        self._held = (cells, depth_unit)
+        if not self._is_heading(cells):
+            self._held = (cells, depth_unit)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""
@@ -81,8 +82,6 @@ class RowReader:
             self._row(with_own_feature(held[0]), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
-        if self._is_heading(cells):
-            return
         groups = list(self._groups(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):

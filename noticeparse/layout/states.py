@@ -8,6 +8,7 @@ move.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import takewhile
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place
@@ -36,8 +37,7 @@ def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Elem
         _set(item, "delete", before, places[0])
     elif _same_places(text, *places):
         _set(item, "amend", before, places[0])
-        kept = {text[a:b].strip() for a, b in before}
-        item.change = [(a, b) for a, b in after if text[a:b].strip() not in kept]
+        item.change = list(_changed(text, before, after))
     elif told[0] == told[1]:
         _set(item, "move", before, places[0])
         item.groups.append(Group(role="to", places=[Place(place) for place in places[1]]))
@@ -47,6 +47,24 @@ def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Elem
         written = {"written": text[start:end]}
         item.faults.append(Fault("states-at-two-places", start, end, written))
     return True
+
+
+def _changed(text: str, before: Sequence[Piece], after: Sequence[Piece]) -> Iterator[Piece]:
+    """What the new state says otherwise, without the words in which both begin: `depth`."""
+    old = {text[a:b].strip(" ,") for a, b in before}
+    new = {text[a:b].strip(" ,") for a, b in after}
+    gone = [words for words in (text[a:b].strip(" ,") for a, b in before) if words not in new]
+    for start, end in after:
+        words = text[start:end].strip(" ,")
+        if words in old:
+            continue
+        yield start + (_shared(words, gone[0]) if len(gone) == 1 else 0), end
+
+
+def _shared(first: str, second: str) -> int:
+    """The characters of the words in which both begin."""
+    alike = takewhile(lambda pair: pair[0] == pair[1], zip(first, second, strict=False))
+    return "".join(a for a, _ in alike).rfind(" ") + 1
 
 
 def _words(text: str, state: Sequence[Element]) -> Iterator[Piece]:
@@ -61,7 +79,7 @@ def _words(text: str, state: Sequence[Element]) -> Iterator[Piece]:
             quoted ^= char == '"'
             if char == "," and not quoted and not depth:
                 if text[start:at].strip():
-                    yield _trimmed(text, start, at)
+                    yield _trimmed(text, start, at + 1)
                 start = at + 1
         if text[start : element.end].strip(" ."):
             yield _trimmed(text, start, element.end)

@@ -59,6 +59,7 @@ class TableReader:
         if self.table is not None and titles.roles != self.table.roles:
             # No verb is carried down from a table of other columns.
             self.assembly.end_body()
+            self.assembly.row_verb = None
         self.table = titles
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
