@@ -79,8 +79,26 @@ class Assembly:
         self.end_body()
         if self.notice is None:
             self._new(None, None, head[0][0] if head else 0)
+        known = self._row_chart(head, number)
+        if known is not None:
+            # Rows may go to and fro between the charts of their notice.
+            self.charts = [known]
+            return
         self.charts = []
         self._add_chart(ChartDraft(head=head, number=number, previous=previous))
+
+    def _row_chart(self, head: list[Piece], number: str) -> ChartDraft | None:
+        """The section of the open notice whose row gave the same chart in the same words."""
+        words = [self.text[slice(*piece)] for piece in head]
+        charts = self.notice.charts if self.notice else []
+        return next(
+            (
+                one
+                for one in charts
+                if one.number == number and [self.text[slice(*p)] for p in one.head] == words
+            ),
+            None,
+        )
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""

@@ -107,13 +107,19 @@ class HeadReader:
                 self._add_heading(words)
                 self._chart_elements(line, elements[index:])
                 return
-            if element.kind in _ENDS_A_HEAD:
+            if element.kind in _ENDS_A_HEAD and not self._is_in_heading(line, words):
                 self._add_heading(words)
                 self.assembly.body.append(line._replace(elements=elements[index:]))
                 self.head_is_open = False
                 return
             words.append(element)
         self._add_heading(words)
+
+    def _is_in_heading(self, line: Line, words: list[Element]) -> bool:
+        """Whether a verb behind a dash is part of a name: `Dunnock Passage - Amend Shoal`."""
+        if not words or line.has("point", "half", "reference", "label", "passive"):
+            return False
+        return self.text[words[0].start : words[-1].end].rstrip().endswith(" -")
 
     def _add_heading(self, words: list[Element]) -> None:
         solid = [element for element in words if has_words(self.text, element)]

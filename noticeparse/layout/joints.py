@@ -45,6 +45,20 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     return verb is not None and told.endswith(("ed", "laid", "drawn", "taken out", "taken up"))
 
 
+_NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:")
+
+
+def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
+    """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
+
+    A note that goes on the chart has its words in quotes, or a position.
+    """
+    if not elements or any(kind in ("point", "half", "reference", "bar") for kind, *_ in elements):
+        return False
+    words = text[elements[0][1] : elements[-1][2]].lower()
+    return words.startswith(_NOTES) and '"' not in words
+
+
 def tells_only(words: str) -> bool:
     """Whether the heading of a list tells what has been done: `Since established:`."""
     return words.endswith(":") and " " in words and " be " not in f" {words.lower()}"

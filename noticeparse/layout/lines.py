@@ -18,6 +18,7 @@ from noticeparse.layout.joints import (
     is_aside,
     is_bullet,
     is_command_key,
+    is_note,
     is_told_heading,
     joins_commands,
     leads_on,
@@ -129,11 +130,14 @@ class _LineReader:
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
-        if is_told_heading(self._text, [(e.kind, e.start, e.end) for e in elements]):
+        plain = [(e.kind, e.start, e.end) for e in elements]
+        if is_told_heading(self._text, plain):
             # `The following are to be inserted:` commands what stands below it.
             elements = [Element("verb", elements[0].start, elements[-1].end, True)]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
+        elif is_note(self._text, plain):
+            elements = [Element("words", elements[0].start, elements[-1].end, True)]
         self._behind_place = any(element.kind in ("point", "half") for element in elements)
         return Line(row, start, end, tuple(elements))
 

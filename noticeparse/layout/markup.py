@@ -95,6 +95,8 @@ def _stars(text: str) -> tuple[str, list[Piece]]:
 
 
 _QUOTED_ROW = re.compile(r'^"(?:[^"\n]|"")*"(?:[,;]"(?:[^"\n]|"")*"){2,}[ \t]*$', re.MULTILINE)
+# The last row of a text may break off within a cell.
+_OPEN_ROW = re.compile(r'^"(?:[^"\n]|"")*"(?:[,;]"(?:[^"\n]|"")*"?){2,}[ \t]*$', re.MULTILINE)
 _CELL_END = re.compile(r'^"|"[,;]"|"(?=[ \t]*$)|""')
 
 
@@ -102,7 +104,7 @@ def _quoted_cells(text: str) -> tuple[str, list[Piece]]:
     """`"Notice","Chart","Action"`: the rows of an exported table become cells between bars."""
     if len(_QUOTED_ROW.findall(text)) < _LEAST:
         return text, []
-    return _blanked(text, _QUOTED_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
+    return _blanked(text, _OPEN_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
 
 
 def _bar(match: re.Match[str]) -> str:
