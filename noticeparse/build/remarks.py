@@ -10,10 +10,13 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Prose
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
 from noticeparse.records.chart import ChartSection
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
+_COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
+_LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ONE_CHART = re.compile(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b", re.I
 )
@@ -34,6 +37,9 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
     told = any(element.kind == "passive" for element in prose.elements)
     if _AS_CHART.search(words):
+        return True
+    if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
+        # A command with a figure as long as a position's, read as prose: a row that broke off.
         return True
     return placed and (told or " has been " in words or " have been " in words)
 

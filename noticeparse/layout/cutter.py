@@ -21,14 +21,13 @@ from noticeparse.layout.evidence import (
     verb_column,
 )
 from noticeparse.layout.halves import join_halves, lone_half
+from noticeparse.layout.joints import opens_note
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
 
-_NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark")
-"""What opens a remark among items, and not a note that goes on the chart."""
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
 
 
@@ -171,6 +170,11 @@ class Cutter(OpenItem):
     # Words
 
     def _words(self, element: Element, opens: bool) -> None:
+        if opens and opens_note(self.text[element.start : element.end]):
+            self.close_item()
+            self.pending.append(element)
+            self.give_prose()
+            return
         if not self._is_blank_word(element):
             self.take_words(element, opens)
 
@@ -255,8 +259,6 @@ class Cutter(OpenItem):
         """
         if self.verb_is_own:
             return True
-        if words.lower().startswith(_NOTES) and '"' not in words:
-            return False
         behind_blank = stands_behind_blank(self.text, self.pending[0].start)
         return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
 

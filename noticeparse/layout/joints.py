@@ -55,8 +55,12 @@ def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
     """
     if not elements or any(kind in ("point", "half", "reference", "bar") for kind, *_ in elements):
         return False
-    words = text[elements[0][1] : elements[-1][2]].lower()
-    return words.startswith(_NOTES) and '"' not in words
+    return opens_note(text[elements[0][1] : elements[-1][2]])
+
+
+def opens_note(words: str) -> bool:
+    """Whether words are a remark that goes on no chart."""
+    return words.lower().startswith(_NOTES) and '"' not in words
 
 
 def tells_only(words: str) -> bool:
