@@ -111,6 +111,10 @@ class SectionReader:
             self.faults.append((Fault("chart-head-bracket", *extent, values), None))
         if _NAMES_PREVIOUS.search(text) and not any(c.previous_written for c in head.charts):
             self.faults.append((Fault("previous-unread", *extent, values), None))
+        without = [chart for chart in head.charts if chart.previous_written is None]
+        if without and len(without) < len(head.charts):
+            number = {"chart": str(without[0].chart), **values}
+            self.faults.append((Fault("previous-of-some", *extent, number), None))
         own = self.draft.number_words
         if head.this_notice is not None and own is not None:
             year = self.context.year

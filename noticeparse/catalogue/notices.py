@@ -21,6 +21,15 @@ ENTRIES = (
         "see in the original notice which chart the items below are for", _COMMON,
     ),
     Entry(
+        "previous-of-some", "warning",
+        "a notice before is told for other charts here, and none for chart {chart}",
+        "whether an earlier correction is missing on it cannot be told",
+        "see in the original notice whether the number holds for all the charts", _COMMON,
+        bad="13/26 Quill Sound.\n‹Charts 802 and 803 [4/26]›\nInsert wreck 46-00.00S 122-00.00W",
+        good="13/26 Quill Sound.\nCharts 802 [3/26] and 803 [4/26]\n"
+        "Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "previous-unread", "warning", "no number of the notice before can be read in `{written}`",
         "whether an earlier correction is missing cannot be told",
         "read the number in the original notice", _COMMON,
