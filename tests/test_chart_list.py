@@ -186,12 +186,19 @@ class TestGeojson:
     def test_features_that_are_none(self, odd: Any) -> None:
         assert codes(read_list(collection(odd))) == ["chart-list-value-missing"]
 
+    def test_a_corner_beyond_all_measure(self) -> None:
+        odd = feature()
+        odd.update(bbox=None, geometry={"type": "Polygon", "coordinates": [[10**400, 1], [2, 3]]})
+        assert codes(read_list(collection(odd))) == ["chart-list-limits-impossible"]
+
     def test_another_key_that_looks_like_the_list(self) -> None:
         document = json.loads(collection(feature()))
         text = json.dumps({"remark": '"features": [1]', **document})
         assert only(text).number == "802"
 
-    @pytest.mark.parametrize("text", ["{", "[1]", "{}", '{"features": 1}', "[" * 100000])
+    @pytest.mark.parametrize(
+        "text", ["{", "[1]", "{}", '{"features": 1}', "[" * 100000, "[1" + "0" * 9999]
+    )
     def test_no_list_at_all(self, text: str) -> None:
         with pytest.raises(NoticeParseError, match="no chart list"):
             read_list(text)

@@ -14,6 +14,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.chart_list import read_list
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
+from noticeparse.schema import bulletin_schema
 from noticeparse.sheets import after_applying, panel_key
 from tests.command import invoke
 from tests.contract_keys import KEYS, records
@@ -73,6 +74,14 @@ class TestRecords:
         seen = {kind: tuple(record) for kind, record in records(dump)}
         assert {kind: KEYS[kind] for kind in seen} == seen
         assert {"Sheet", "SheetPlace"} <= seen.keys()
+
+    def test_schema(self) -> None:
+        jsonschema_rs = pytest.importorskip("jsonschema_rs")
+        text = (CORPUS / "demo.txt").read_text("utf-8")
+        held = noticeparse.parse(text, charts=noticeparse.read_chart_list(CHARTS))
+        record = json.loads(held.model_dump_json())
+        validator = jsonschema_rs.validator_for(bulletin_schema())
+        assert not [str(error) for error in validator.iter_errors(record)]
 
     def test_null_without_a_list_and_for_charts_that_are_not_in_it(
         self, listed: ChartList

@@ -25,10 +25,12 @@ def read_features(text: str) -> Rows | Slip:
     """The features as rows, or what keeps the file from being a chart list."""
     try:
         document = json.loads(text)
-    except (ValueError, RecursionError) as error:
-        at = error.pos if isinstance(error, json.JSONDecodeError) else 0
-        reason = error.msg if isinstance(error, json.JSONDecodeError) else "nested too deep"
-        return Slip("chart-list-unreadable", {"reason": f"no JSON: {reason}"}, at, at)
+    except json.JSONDecodeError as error:
+        values = {"reason": f"no JSON: {error.msg}"}
+        return Slip("chart-list-unreadable", values, error.pos, error.pos)
+    except (ValueError, RecursionError):
+        # A figure of thousands of digits, or brackets within brackets without end.
+        return Slip("chart-list-unreadable", {"reason": "it is beyond all measure"}, 0, 0)
     features = document.get("features") if isinstance(document, dict) else None
     if not isinstance(features, list):
         reason = "it is no GeoJSON FeatureCollection"
@@ -120,6 +122,8 @@ def _corners(value: Any) -> Iterator[tuple[float, float]]:
         if not isinstance(one, list):
             continue
         if len(one) >= 2 and all(isinstance(part, int | float) for part in one):
-            yield float(one[0]), float(one[1])
+            # No degree has more than three figures; a float of the longest cannot be made.
+            if all(abs(part) < 1000 for part in one[:2]):
+                yield float(one[0]), float(one[1])
         else:
             left += one

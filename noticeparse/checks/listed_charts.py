@@ -14,7 +14,6 @@ from noticeparse.readers.references import notice_id
 from noticeparse.records.action import Action, Amend, Replace
 from noticeparse.records.depth import Depth
 from noticeparse.records.feature import Feature
-from noticeparse.records.reference import NoticeRef
 from noticeparse.sheets import is_same_notice, own_reference
 
 _UNITS = {"m": "metres", "fm": "fathoms", "ft": "feet", "fm_ft": "fathoms and feet"}
@@ -118,26 +117,13 @@ def check_previous(one: SheetSection) -> Iterator[Trouble]:
     if last is None or notice.status != "permanent":
         return
     own = own_reference(notice)
-    if own is not None and own in _applied(one, last):
+    if own is not None and own in one.chain.applied(last):
         values = {"written": notice_id(own), "last": notice_id(last)}
         yield one.trouble_of_head("notice-applied-already", **values)
         return
     if previous is None or is_same_notice(previous, last):
         return
-    if not any(is_same_notice(previous, other) for other, _ in one.chain if other != own):
+    if not one.chain.has(previous, but=own):
         written = one.section.previous_written or notice_id(previous)
         values = {"written": written, "last": notice_id(last)}
         yield one.trouble_of_head("previous-not-last-applied", **values)
-
-
-def _applied(one: SheetSection, last: NoticeRef) -> list[NoticeRef]:
-    """The notices of the bulletin that are on the chart: the last applied, and those before it."""
-    found: list[NoticeRef] = []
-    sought: NoticeRef | None = last
-    while sought is not None:
-        step = next((ref for ref in one.chain if is_same_notice(ref[0], sought)), None)
-        if step is None or step[0] in found:
-            break
-        found.append(step[0])
-        sought = step[1]
-    return found
