@@ -17,6 +17,7 @@ if TYPE_CHECKING:
         parse_depth,
         parse_light,
         parse_position,
+        read_chart_list,
     )
     from noticeparse.errors import NoticeParseError
 
@@ -28,6 +29,7 @@ __all__ = [
     "parse_depth",
     "parse_light",
     "parse_position",
+    "read_chart_list",
 ]
 
 

@@ -6,11 +6,14 @@ single readers refuse what cannot be read for certain.
 
 from __future__ import annotations
 
+import os
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator
+from pathlib import Path
 
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
+from noticeparse.chart_list import from_bytes
 from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
@@ -23,6 +26,7 @@ from noticeparse.readers.lights import read_light
 from noticeparse.readers.positions import PointReading
 from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.chart_list import ChartList
 from noticeparse.records.depth import Depth
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
@@ -32,13 +36,25 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 _MAY_STAND = frozenset({"position-precision-differs"})
 
 
-def parse(text: str, *, name: str | None = None) -> Bulletin:
+def parse(text: str, *, name: str | None = None, charts: ChartList | None = None) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
 
-    Never raises on any text; raises TypeError for what is no text.
+    With `charts`, from `read_chart_list`, positions are put on the sheets of the list and held
+    against them.  Never raises on any text; raises TypeError for what is no text or no chart list.
     """
     _require_text(text)
-    return read_bulletin(text, name=name)
+    if charts is not None and not isinstance(charts, ChartList):
+        raise TypeError(f"charts must be a ChartList, not {type(charts).__name__}")
+    return read_bulletin(text, name=name, charts=charts)
+
+
+def read_chart_list(path: str | os.PathLike[str]) -> ChartList:
+    """Read the list of the charts on board, a CSV or GeoJSON file.
+
+    What cannot be used is left out and stands in the findings of the list.  Raises OSError where
+    the file cannot be opened, and NoticeParseError where it is no chart list at all.
+    """
+    return from_bytes(Path(path).read_bytes(), os.fspath(path))
 
 
 def parse_position(text: str) -> Position:

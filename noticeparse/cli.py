@@ -12,7 +12,7 @@ from typing import Any
 import click
 
 from noticeparse.caution import CAUTION
-from noticeparse.console import process
+from noticeparse.console import options, process
 from noticeparse.console.outlet import (
     STANDARD_OUTPUT,
     ReaderGone,
@@ -47,37 +47,10 @@ def _examples(*lines: str, statuses: str | None = _STATUSES, caution: str | None
     return "\n\n".join(filter(None, [examples, statuses, caution]))
 
 
-def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
+def _run(command: Callable[..., int], *arguments: Any, **settings: Any) -> None:
     from noticeparse.console.commands import run
 
-    click.get_current_context().exit(run(lambda: command(*arguments, **options)))
-
-
-def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
-    if files.count("-") > 1:
-        raise click.BadParameter("standard input can be read only once", param=parameter)
-    return files
-
-
-def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -> tuple[str, ...]:
-    for text in texts:
-        if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
-            raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
-    return texts
-
-
-_files = click.argument(
-    "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
-)
-_texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
-_value_form = click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json"]),
-    default="text",
-    show_default=True,
-    help="json: one record a line, in the order of the arguments.",
-)
+    click.get_current_context().exit(run(lambda: command(*arguments, **settings)))
 
 
 @click.group(
@@ -108,7 +81,8 @@ def cli() -> None:
         "noticeparse parse --indent - < notice.txt",
     )
 )
-@_files
+@options.files
+@options.chart_list
 @click.option(
     "--format",
     "form",
@@ -124,7 +98,9 @@ def cli() -> None:
     type=click.Path(dir_okay=False, allow_dash=True),
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
-def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
+def parse(
+    files: Sequence[str], chart_list: str | None, form: str, is_indented: bool, out: str | None
+) -> None:
     """Read notices and write their records.
 
     The output is one line for each input, on a terminal as in a file, unless --indent is given.
@@ -134,18 +110,20 @@ def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -
         raise click.UsageError("--indent goes with --format json only")
     from noticeparse.console import commands
 
-    _run(commands.parse, files, form=form, out=out, is_indented=is_indented)
+    _run(commands.parse, files, form=form, out=out, is_indented=is_indented, chart_list=chart_list)
 
 
 @cli.command(
     epilog=_examples(
         "noticeparse check week12.txt",
+        "noticeparse check --charts on_board.csv week12.txt",
         "noticeparse check --one-line week*.txt | grep ' error '",
     )
 )
-@_files
+@options.files
+@options.chart_list
 @click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
-def check(files: Sequence[str], on_one_line: bool) -> None:
+def check(files: Sequence[str], chart_list: str | None, on_one_line: bool) -> None:
     """Read notices and show the findings.
 
     Each begins `file:line:column: severity code: message`; the words in question and a hint come
@@ -153,14 +131,15 @@ def check(files: Sequence[str], on_one_line: bool) -> None:
     """
     from noticeparse.console import commands
 
-    _run(commands.check, files, on_one_line=on_one_line)
+    _run(commands.check, files, on_one_line=on_one_line, chart_list=chart_list)
 
 
 @cli.command(
     epilog=_examples("noticeparse charts week12.txt", "noticeparse charts week10.txt week11.txt")
 )
-@_files
-def charts(files: Sequence[str]) -> None:
+@options.files
+@options.chart_list
+def charts(files: Sequence[str], chart_list: str | None) -> None:
     """Show the charts touched and the order of the notices on each.
 
     The notices for a chart stand in the order of their application: a notice behind the one that
@@ -170,7 +149,7 @@ def charts(files: Sequence[str]) -> None:
     """
     from noticeparse.console import commands
 
-    _run(commands.charts, files)
+    _run(commands.charts, files, chart_list=chart_list)
 
 
 @cli.command(
@@ -180,8 +159,8 @@ def charts(files: Sequence[str]) -> None:
         'noticeparse position --format json "47 12.34S 123 45.67W"',
     ),
 )
-@_texts
-@_value_form
+@options.texts
+@options.value_form
 def position(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as one position.
 
@@ -198,8 +177,8 @@ def position(texts: Sequence[str], form: str) -> None:
         'noticeparse light --format json "Q(6)+LFl.15s"',
     ),
 )
-@_texts
-@_value_form
+@options.texts
+@options.value_form
 def light(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as the character of one light."""
     _values("light", texts, form)
@@ -211,8 +190,8 @@ def light(texts: Sequence[str], form: str) -> None:
         'noticeparse depth "8₂m" "dries 1.2m"', "noticeparse depth --format json 3fm4ft"
     ),
 )
-@_texts
-@_value_form
+@options.texts
+@options.value_form
 def depth(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as one depth or drying height."""
     _values("depth", texts, form)

@@ -12,8 +12,9 @@ from collections.abc import Iterable
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
+from noticeparse.build.sheets import on_sheets
 from noticeparse.caution import CAUTION
-from noticeparse.checks import check_notice
+from noticeparse.checks import check_notice, check_sheets, is_measured
 from noticeparse.collector import patient_collector
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -24,8 +25,10 @@ from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
+from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
+from noticeparse.sheets import Sheets
 from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
 from noticeparse.version import VERSION
 
@@ -41,8 +44,9 @@ def read_bulletin(
     media_type: str = "text/plain",
     sha256: str | None = None,
     faults: Iterable[Fault] = (),
+    charts: ChartList | None = None,
 ) -> Bulletin:
-    """Read one text; `faults` are those found while its bytes were decoded."""
+    """Read one text; `faults` are those of its bytes, `charts` the sheets to hold it against."""
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
@@ -63,9 +67,9 @@ def read_bulletin(
         located += reading.located
         lost += reading.lost
 
-    for index, notice in enumerate(notices):
-        beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
-        located += check_notice(notice, f"/notices/{index}", beside)
+    sheets = Sheets(charts) if charts is not None else None
+    located += _checked(notices, sheets)
+    notices = on_sheets(notices, sheets)
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
     heads = unclaimed_heads(layout, lines, ignored)
@@ -93,6 +97,16 @@ def read_bulletin(
         findings=findings,
         coverage=count_coverage(context, ignored, unread + lost),
     )
+
+
+def _checked(notices: list[Notice], sheets: Sheets | None) -> list[Located]:
+    """What the checks find, those over the chart list last."""
+    found: list[Located] = []
+    for index, notice in enumerate(notices):
+        beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
+        own = check_notice(notice, f"/notices/{index}", beside)
+        found += [one for one in own if sheets is None or not is_measured(one, notice, sheets)]
+    return found if sheets is None else found + check_sheets(notices, sheets)
 
 
 def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:

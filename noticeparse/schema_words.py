@@ -91,6 +91,7 @@ _WORDS = {
     "severity": "error: not read or impossible; warning: read but suspicious; info",
     "sha256": "SHA-256 of the bytes of the file, or of the text in UTF-8",
     "shape": "shape, or null",
+    "sheet": "where its positions lie on the paper, or null where no chart list tells",
     "sound": "a fog signal that goes with it, or null",
     "source": "the text that was read",
     "span": "the stretch of the original text",

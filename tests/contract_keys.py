@@ -9,7 +9,7 @@ from collections.abc import Iterator
 from typing import Any
 
 ACTION_HEAD = ("verb", "written_verb", "label", "feature")
-ACTION_TAIL = ("geometry", "text", "span", "usable")
+ACTION_TAIL = ("geometry", "text", "span", "usable", "sheet")
 
 KEYS: dict[str, tuple[str, ...]] = {
     "Bulletin": (
@@ -64,6 +64,8 @@ KEYS: dict[str, tuple[str, ...]] = {
     "Position": (
         "lat", "lon", "iso6709", "written", "resolution_m", "label", "via", "quality", "span",
     ),
+    "Sheet": ("positions", "destination"),
+    "SheetPlace": ("panel", "x_mm", "y_mm", "part"),
     "Finding": ("code", "severity", "message", "hint", "span", "notice", "chart", "paths"),
 }  # fmt: skip
 
@@ -92,11 +94,13 @@ PARTS: dict[str, dict[str, str]] = {
     "Geometry": {"arc": "Arc", "offset": "Offset", "positions": "Position"},
     "Offset": {"reference": "Position"},
     "Position": {"span": "Span"},
+    "Sheet": {"positions": "SheetPlace", "destination": "SheetPlace"},
     "Finding": {"span": "Span"},
     **{
         verb: {
             "feature": "Feature", "changes": "Change", "replacement": "Feature",
             "destination": "Geometry", "geometry": "Geometry", "span": "Span",
+            "sheet": "Sheet",
         }
         for verb in ("insert", "amend", "replace", "move", "delete")
     },

@@ -8,19 +8,21 @@ from __future__ import annotations
 
 from noticeparse.catalogue import (
     actions,
+    chart_lists,
     depths,
     features,
     lights,
     marks,
     notices,
     positions,
+    sheets,
     texts,
 )
 from noticeparse.faults import Entry
 
-ENTRIES: dict[str, Entry] = {
-    entry.code: entry
-    for module in (actions, depths, features, lights, marks, notices, positions, texts)
-    for entry in module.ENTRIES
-}
+_SUBJECTS = (
+    actions, chart_lists, depths, features, lights, marks, notices, positions, sheets, texts,
+)  # fmt: skip
+
+ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}
 """Every code of the catalogue, in alphabetical order of the subject modules."""

@@ -29,19 +29,31 @@ _STANDARD_OUTPUT_NAME = "-"
 _WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
-def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
+def parse(
+    files: Sequence[str],
+    *,
+    form: str,
+    out: str | None,
+    is_indented: bool,
+    chart_list: str | None = None,
+) -> int:
     """Write the bulletins of `files` in a format, to the file `out` where one is named."""
+    from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
     from noticeparse.writers import find_writer
     from noticeparse.writers.json_out import write_indented
 
     out = None if out == _STANDARD_OUTPUT_NAME else out
-    if out is not None and any(_is_same_file(out, file) for file in files or [STANDARD_INPUT]):
+    inputs = [*(files or [STANDARD_INPUT]), *([chart_list] if chart_list else [])]
+    if out is not None and any(_is_same_file(out, file) for file in inputs):
         say(f"noticeparse: {out}: is an input too; give the output another name")
+        return NOT_READ
+    charts = read_chart_file(chart_list)
+    if charts.status == NOT_READ:
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
     with Outlet(out) as outlet:
-        session = Session(files, is_watched=outlet.is_terminal())
+        session = Session(files, is_watched=outlet.is_terminal(), charts=charts)
         _write(outlet, writer(_bulletins(session)))
     return session.status
 
@@ -67,13 +79,17 @@ def _is_same_file(out: str, file: str) -> bool:
         return False
 
 
-def check(files: Sequence[str], *, on_one_line: bool) -> int:
+def check(files: Sequence[str], *, on_one_line: bool, chart_list: str | None = None) -> int:
     """Write the findings of `files`, and their counts to standard error."""
+    from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
+    known = read_chart_file(chart_list)
+    if known.status == NOT_READ:
+        return NOT_READ
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal())
+    session = Session(files, is_watched=outlet.is_terminal(), charts=known)
     tally = Tally()
 
     def pieces() -> Iterator[str]:
@@ -99,15 +115,20 @@ def _caution(*, is_first: bool = False) -> str:
     return f"{CAUTION}\n" if is_first else f"\n{CAUTION}\n"
 
 
-def charts(files: Sequence[str]) -> int:
+def charts(files: Sequence[str], *, chart_list: str | None = None) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import is_settled, order_by_chart
+    from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
+    from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted
 
+    known = read_chart_file(chart_list)
+    if known.status == NOT_READ:
+        return NOT_READ
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal())
+    session = Session(files, is_watched=outlet.is_terminal(), charts=known)
     elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
@@ -115,9 +136,10 @@ def charts(files: Sequence[str]) -> int:
             elsewhere.update(one.severity for one in bulletin.findings if not one.paths)
             yield label, bulletin
 
+    sheets = Sheets(known.charts) if known.charts is not None else None
     panels = order_by_chart(labelled())
     status = session.status if is_settled(panels) else max(session.status, WITH_ERRORS)
-    if not _write(outlet, [*write_charts(panels), _caution()] if panels else []):
+    if not _write(outlet, [*write_charts(panels, sheets), _caution()] if panels else []):
         return status
     if not panels and status != NOT_READ:
         say("no chart is named")

@@ -9,11 +9,13 @@ import sys
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from noticeparse.console.chart_file import ChartFile
 from noticeparse.console.progress import Progress
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.sheets import after_applying
 from noticeparse.writers.findings_out import count_errors
 from noticeparse.writers.quoting import visible
 
@@ -27,12 +29,19 @@ class Reading(NamedTuple):
 
 
 class Session:
-    """One run over `files`, or standard input; `status` holds the worst so far."""
+    """One run over `files`, or standard input; `status` holds the worst so far.
 
-    def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
+    `charts` is the chart list, and what was said of it; what one input puts on a chart is on it
+    for those that follow.
+    """
+
+    def __init__(
+        self, files: Sequence[str], *, is_watched: bool, charts: ChartFile | None = None
+    ) -> None:
         self._files = list(files) or [STANDARD_INPUT]
         self._progress = Progress(len(self._files), is_wanted=not is_watched)
-        self.status = READ
+        self.charts = charts.charts if charts else None
+        self.status = charts.status if charts else READ
 
     def readings(self) -> Iterator[Reading]:
         """What could be read, in the order of the inputs."""
@@ -65,7 +74,10 @@ class Session:
             media_type=intake.media_type,
             sha256=intake.sha256,
             faults=intake.faults,
+            charts=self.charts,
         )
+        if self.charts is not None:
+            self.charts = after_applying(self.charts, bulletin)
         if count_errors(bulletin.findings):
             self.status = max(self.status, WITH_ERRORS)
         return Reading(_label(file), intake.text, bulletin)

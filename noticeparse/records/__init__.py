@@ -15,6 +15,7 @@ from noticeparse.records.bulletin import (
     Source,
 )
 from noticeparse.records.chart import ChartSection, Datum
+from noticeparse.records.chart_list import ChartList, ListedChart
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Ais, Companion, Feature, Racon, Sound
 from noticeparse.records.finding import Finding, Severity
@@ -22,6 +23,7 @@ from noticeparse.records.geometry import Arc, Geometry, Offset
 from noticeparse.records.light import Light, Sector
 from noticeparse.records.notice import Notice, NoticeRef, Remark, Validity
 from noticeparse.records.position import Position
+from noticeparse.records.sheet import Sheet, SheetPlace
 
 __all__ = [
     "Action",
@@ -30,6 +32,7 @@ __all__ = [
     "Arc",
     "Bulletin",
     "Change",
+    "ChartList",
     "ChartSection",
     "Clearance",
     "Companion",
@@ -46,6 +49,7 @@ __all__ = [
     "Insert",
     "Light",
     "ListEntry",
+    "ListedChart",
     "Move",
     "Notice",
     "NoticeRef",
@@ -56,6 +60,8 @@ __all__ = [
     "Replace",
     "Sector",
     "Severity",
+    "Sheet",
+    "SheetPlace",
     "Sound",
     "Source",
     "Validity",

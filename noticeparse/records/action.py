@@ -9,6 +9,7 @@ from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.records.light import Light, Sector
+from noticeparse.records.sheet import Sheet
 from noticeparse.spans import Record, Span
 
 Value = Light | Depth | Clearance | Number | list[Sector] | list[Number] | list[str] | str | None
@@ -33,6 +34,7 @@ class Insert(Record):
     text: str
     span: Span
     usable: bool = True
+    sheet: Sheet | None = None
 
 
 class Amend(Record):
@@ -47,6 +49,7 @@ class Amend(Record):
     text: str
     span: Span
     usable: bool = True
+    sheet: Sheet | None = None
 
 
 class Replace(Record):
@@ -61,6 +64,7 @@ class Replace(Record):
     text: str
     span: Span
     usable: bool = True
+    sheet: Sheet | None = None
 
 
 class Move(Record):
@@ -75,6 +79,7 @@ class Move(Record):
     text: str
     span: Span
     usable: bool = True
+    sheet: Sheet | None = None
 
 
 class Delete(Record):
@@ -88,6 +93,7 @@ class Delete(Record):
     text: str
     span: Span
     usable: bool = True
+    sheet: Sheet | None = None
 
 
 Action = Annotated[Insert | Amend | Replace | Move | Delete, Field(discriminator="verb")]

@@ -6,15 +6,38 @@ from collections.abc import Iterable, Iterator
 
 from noticeparse.chart_order import Panel, Step
 from noticeparse.readers.references import notice_id
+from noticeparse.records.chart_list import ListedChart
+from noticeparse.records.reference import NoticeRef
+from noticeparse.sheets import Sheets, is_same_notice
 from noticeparse.writers.findings_out import counted
 from noticeparse.writers.quoting import visible
 
 
-def write_charts(panels: Iterable[Panel]) -> Iterator[str]:
-    """A block for each panel: its name, then a line for each notice."""
+def write_charts(panels: Iterable[Panel], sheets: Sheets | None = None) -> Iterator[str]:
+    """A block for each panel: its name, then a line for each notice.
+
+    A chart list adds title and scale, and which previous notice is on the chart already.
+    """
     for number, panel in enumerate(panels):
         blank = "\n" if number else ""
-        yield blank + _name(panel) + "\n" + "".join(f"{line}\n" for line in _lines(panel))
+        listed = _listed(panel, sheets)
+        lines = "".join(f"{line}\n" for line in _lines(panel, listed))
+        yield f"{blank}{_name(panel)}{_title(listed, sheets)}\n{lines}"
+
+
+def _listed(panel: Panel, sheets: Sheets | None) -> ListedChart | None:
+    """The chart or panel in the list; a notice that only cancels is for none."""
+    sections = (section for step in panel.steps for section in step.sections)
+    section = next(sections, None)
+    found = sheets.of_section(section) if sheets is not None and section is not None else []
+    return found[0].chart if found else None
+
+
+def _title(listed: ListedChart | None, sheets: Sheets | None) -> str:
+    if listed is None:
+        return "" if sheets is None else " (not in the chart list)"
+    scale = f"1:{listed.scale:,}".replace(",", " ")
+    return visible(", ".join(["", *([listed.title] if listed.title else []), scale]))
 
 
 def _name(panel: Panel) -> str:
@@ -29,8 +52,9 @@ def _name(panel: Panel) -> str:
     return visible(", ".join(parts))
 
 
-def _lines(panel: Panel) -> Iterator[str]:
-    rows = [(_notice(step), _work(step), _order(step), step.place) for step in panel.steps]
+def _lines(panel: Panel, listed: ListedChart | None) -> Iterator[str]:
+    last = listed.last_notice if listed else None
+    rows = [(_notice(step), _work(step), _order(step, last), step.place) for step in panel.steps]
     widths = [max(len(row[column]) for row in rows) for column in range(3)]
     for row in rows:
         cells = [cell.ljust(width) for cell, width in zip(row[:3], widths, strict=True)]
@@ -62,10 +86,12 @@ def _work(step: Step) -> str:
     return ", ".join(parts)
 
 
-def _order(step: Step) -> str:
+def _order(step: Step, last: NoticeRef | None) -> str:
     parts = []
     if step.previous is not None:
         here = "" if step.previous_is_here else " (not in this input)"
+        if last is not None and is_same_notice(step.previous, last):
+            here = " (on the chart)"
         parts.append(f"after {notice_id(step.previous)}{here}")
     elif step.previous_written:
         parts.append(f"after {visible(step.previous_written)}")

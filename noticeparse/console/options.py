@@ -1,0 +1,50 @@
+"""The arguments and options that several commands share.
+
+Only click is imported here, as in `cli`.
+"""
+
+from __future__ import annotations
+
+import click
+
+
+def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
+    if files.count("-") > 1:
+        raise click.BadParameter("standard input can be read only once", param=parameter)
+    return files
+
+
+def _named(_: click.Context, parameter: click.Parameter, name: str | None) -> str | None:
+    if name == "-":
+        words = "standard input is for notices; give the name of a file"
+        raise click.BadParameter(words, param=parameter)
+    return name
+
+
+def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -> tuple[str, ...]:
+    for text in texts:
+        if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
+            raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
+    return texts
+
+
+files = click.argument(
+    "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
+)
+chart_list = click.option(
+    "--charts",
+    "chart_list",
+    metavar="LIST",
+    callback=_named,
+    type=click.Path(dir_okay=False),
+    help="The charts on board, CSV or GeoJSON: hold the notices against their sheets.",
+)
+texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
+value_form = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="json: one record a line, in the order of the arguments.",
+)

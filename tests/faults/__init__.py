@@ -1,0 +1,1 @@
+"""Faults planted in clean texts: each must be found wherever it stands, and nothing without it."""
