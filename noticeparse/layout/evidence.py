@@ -58,6 +58,9 @@ def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
     return balance
 
 
+_ENDS = ("verb", "semicolon")
+
+
 def _told_by_verb(text: str, elements: Sequence[Element], index: int) -> int:
     """1 where the position stands before the feature of this verb, -1 behind, 0 not told."""
     behind = next((e for e in elements[index + 1 :] if e.kind in ("words", "point")), None)
@@ -79,7 +82,7 @@ def _told_by_verb(text: str, elements: Sequence[Element], index: int) -> int:
     if behind.kind == "point" or in_columns:
         return 1
     # `In P, insert a wreck.`: places and links alone before the verb, none behind the feature.
-    lead = list(takewhile(lambda e: e.kind != "verb", reversed(elements[:index])))
+    lead = list(takewhile(lambda e: e.kind not in _ENDS, reversed(elements[:index])))
     opens = any(e.kind in PLACES for e in lead) and not any(tells(text, e) for e in lead)
     return 1 if opens and place == len(rest) else -1
 
@@ -108,6 +111,9 @@ def tells(text: str, element: Element) -> bool:
     if element.kind != "words":
         return False
     words = text[element.start : element.end]
+    if not any(c.isalpha() for c in words):
+        # A figure, as `1.` before the items of a list, tells nothing.
+        return False
     return words.lower().strip(" .:") not in AXIS_WORDS and not is_connector(words)
 
 
@@ -160,6 +166,8 @@ def is_complete(words: str, *, is_replacement: bool) -> bool:
     """Whether a description could end here: it names a feature and does not break off."""
     last = words.rstrip()
     if not last or last[-1] in ",;:-&/(" or not has_kind(words):
+        return False
+    if words.count('"') % 2:
         return False
     if last.split()[-1].lower() in _OPEN_END:
         return False

@@ -42,7 +42,8 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     verb = canonical_verb(told)
     if not others and (verb not in _TOLD or told.lower().endswith("cancelled")):
         return False
-    return verb is not None and told.endswith(("ed", "laid", "drawn", "taken out", "taken up"))
+    ends = ("ed", "laid", "drawn", "taken out", "taken up", "struck out", "put in", "withdrawn")
+    return verb is not None and told.lower().endswith(ends)
 
 
 _NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:")

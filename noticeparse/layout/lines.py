@@ -80,7 +80,7 @@ _KINDS: dict[str, ElementKind] = {
     "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
     "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
-    "WORDS": "words", "CHUNK": "words", "OTHER": "words",
+    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""

@@ -25,6 +25,7 @@ class PositionFirst(Cutter):
         super().__init__(text, lines)
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._is_listed = _is_listed(lines)
         self._led: Item | None = None
         """An item whose feature stands between its verb and its places all the same."""
 
@@ -64,8 +65,9 @@ class PositionFirst(Cutter):
         item = self.item
         if item is not None and not item.words and item.verb_piece is None:
             # `In P, eliminate the buoy`: no verb above holds for what has a word of its own.
-            first = unknown_first_word(words.lstrip(" ,"))
-            if first is not None:
+            told = words.lstrip(" ,").split()
+            article = len(told) > 2 and told[1].lower() in ("the", "a", "an")
+            if article and unknown_first_word(words.lstrip(" ,")) is not None:
                 self.take_lost_verb(element)
                 return
         if item is not None and self._is_to_behind_place(item, words):
@@ -119,6 +121,10 @@ class PositionFirst(Cutter):
             self.add_place(element, label)
             return
         item = self.item
+        if self._is_listed and label is None and item is not None and _has_letter(item):
+            # In a list with letters a place without one is a further place of the item above.
+            self.add_place(element, label)
+            return
         if item is None or (item.words and not self._awaits_places(item)):
             self.close_item(keep_pending=True)
             self.open_item()
@@ -130,7 +136,9 @@ class PositionFirst(Cutter):
 
     def _leads_on(self, item: Item) -> bool:
         """Whether the words just before, on this line, end with a relation to what follows."""
-        if self.line is None or not item.words or item.words[-1][0] < self.line.start:
+        if self.line is None or not item.words:
+            return False
+        if item.words[-1][0] < self.line.start and not self._ends_in_to(item):
             return False
         words, relation = split_lead(self.text, item.words)
         if not relation or not words or item.groups[-1].lead == relation:
@@ -149,6 +157,12 @@ class PositionFirst(Cutter):
         self._related_in = self.line
         return True
 
+    def _ends_in_to(self, item: Item) -> bool:
+        """Whether the line above ends with `to`, and the place it leads to opens this line."""
+        start, end = item.words[-1]
+        last = self.text[start:end].rstrip(" :,").rpartition(" ")[2].lower()
+        return last == "to" and item.pieces[-1] == (start, end)
+
     def _awaits_places(self, item: Item) -> bool:
         """In rows with the position in front: whether lines of positions alone go on with an item.
 
@@ -163,3 +177,19 @@ class PositionFirst(Cutter):
         if not parts or words.rstrip(" .,:").endswith("above") or "these" in words:
             return False
         return parts[-1].kind in ("joining", "bounded", "from_", "separator")
+
+
+def _has_letter(item: Item) -> bool:
+    return bool(item.groups and item.groups[0].places and item.groups[0].places[0].label)
+
+
+def _is_listed(lines: Sequence[Line]) -> bool:
+    """Whether the places that open an item have a letter or number before them."""
+    led = [
+        line
+        for line in lines
+        if len(line.elements) > 1
+        and line.elements[0].kind == "label"
+        and line.elements[1].kind in PLACES
+    ]
+    return len(led) > 1

@@ -19,6 +19,7 @@ _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
 _BELOW_A_FEATURE = frozenset(
     {"position", "latitude", "from", "joining", "bounded", "centred", "old", "new", "change"}
 )
+_DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 _LISTED = frozenset({"position", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
@@ -104,6 +105,7 @@ class TableReader:
         cells = table.cells(self.text, line)
         if not cells:
             return False
+        cells = {role: cell for role, cell in cells.items() if not self._is_ditto(cell)}
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -127,6 +129,11 @@ class TableReader:
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _is_ditto(self, cell: list[Element]) -> bool:
+        """Whether a cell says that the cell above holds for it too."""
+        words = " ".join(self.assembly.words(element) for element in cell)
+        return words.strip(" .-").lower() in _DITTO
 
     def _is_heading(self, line: Line, cells: Cells) -> bool:
         """Whether a line is a notice's number and heading, with words in the place of the verb."""

@@ -103,12 +103,13 @@ def read_head(text: str, near: int | None) -> Head:
     head = Head()
     shared = ChartHead()
     chart: ChartHead | None = None
-    expects_chart = False
+    expects_chart = names_several = False
     parts = read_parts(text)
     for part, following in zip_longest(parts, parts[1:]):
         kind = part.kind
         if kind == "CHART_WORD":
             expects_chart = True
+            names_several = part.text.lower().startswith("charts")
         elif kind == "CHART_NUMBER" and (expects_chart or _is_another(chart, following)):
             chart = ChartHead(chart=part.text.strip(), start=part.start, end=part.end)
             head.charts.append(chart)
@@ -123,7 +124,8 @@ def read_head(text: str, near: int | None) -> Head:
         else:
             _set(chart or shared, part, near, head)
             if kind in ("OTHER_WORDS", "STOP"):
-                expects_chart = False
+                # `Charts: 1420 [136/26]. 1421 [122/26].`
+                expects_chart = names_several and part.text == "." and chart is not None
     _share(head, shared)
     return head
 
@@ -236,7 +238,7 @@ def _letters(text: str) -> frozenset[str]:
     """Letters or numbers of items, ranges filled in: `(a-c)`, `(items 2 and 3 only)`."""
     letters: list[str] = []
     is_range = False
-    for mark in _LETTER.findall(text):
+    for mark in _LETTER.findall(text.replace(" to ", "-")):
         if mark == "-":
             is_range = True
             continue
