@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator
+from datetime import date
 
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
@@ -32,13 +33,16 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 _MAY_STAND = frozenset({"position-precision-differs"})
 
 
-def parse(text: str, *, name: str | None = None) -> Bulletin:
+def parse(text: str, *, name: str | None = None, as_of: date | None = None) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
+
+    Temporary notices that ended before the day `as_of` have a finding that says so, beside those
+    that ended before the edition appeared.  Without it no day is assumed.
 
     Never raises on any text; raises TypeError for what is no text.
     """
     _require_text(text)
-    return read_bulletin(text, name=name)
+    return read_bulletin(text, name=name, as_of=as_of)
 
 
 def parse_position(text: str) -> Position:

@@ -7,12 +7,19 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Callable, Sequence
+from datetime import date
 from typing import Any
 
 import click
 
 from noticeparse.caution import CAUTION
 from noticeparse.console import process
+from noticeparse.console.options import (
+    as_of_option,
+    files_argument,
+    texts_argument,
+    value_form_option,
+)
 from noticeparse.console.outlet import (
     STANDARD_OUTPUT,
     ReaderGone,
@@ -53,33 +60,6 @@ def _run(command: Callable[..., int], *arguments: Any, **options: Any) -> None:
     click.get_current_context().exit(run(lambda: command(*arguments, **options)))
 
 
-def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
-    if files.count("-") > 1:
-        raise click.BadParameter("standard input can be read only once", param=parameter)
-    return files
-
-
-def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -> tuple[str, ...]:
-    for text in texts:
-        if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
-            raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
-    return texts
-
-
-_files = click.argument(
-    "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
-)
-_texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
-_value_form = click.option(
-    "--format",
-    "form",
-    type=click.Choice(["text", "json"]),
-    default="text",
-    show_default=True,
-    help="json: one record a line, in the order of the arguments.",
-)
-
-
 @click.group(
     context_settings=_SETTINGS,
     epilog=_examples(
@@ -108,7 +88,7 @@ def cli() -> None:
         "noticeparse parse --indent - < notice.txt",
     )
 )
-@_files
+@files_argument
 @click.option(
     "--format",
     "form",
@@ -124,7 +104,10 @@ def cli() -> None:
     type=click.Path(dir_okay=False, allow_dash=True),
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
-def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
+@as_of_option
+def parse(
+    files: Sequence[str], form: str, is_indented: bool, out: str | None, as_of: date | None
+) -> None:
     """Read notices and write their records.
 
     The output is one line for each input, on a terminal as in a file, unless --indent is given.
@@ -134,32 +117,34 @@ def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -
         raise click.UsageError("--indent goes with --format json only")
     from noticeparse.console import commands
 
-    _run(commands.parse, files, form=form, out=out, is_indented=is_indented)
+    _run(commands.parse, files, form=form, out=out, is_indented=is_indented, as_of=as_of)
 
 
 @cli.command(
     epilog=_examples(
         "noticeparse check week12.txt",
         "noticeparse check --one-line week*.txt | grep ' error '",
+        "noticeparse check --as-of 2026-03-31 week12.txt",
     )
 )
-@_files
+@files_argument
 @click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
-def check(files: Sequence[str], on_one_line: bool) -> None:
+@as_of_option
+def check(files: Sequence[str], on_one_line: bool, as_of: date | None) -> None:
     """Read notices and show the findings.
 
     Each begins `file:line:column: severity code: message`; the words in question and a hint come
-    below. The counts go to standard error.
+    below. The counts go to standard error. Several inputs are also seen together.
     """
     from noticeparse.console import commands
 
-    _run(commands.check, files, on_one_line=on_one_line)
+    _run(commands.check, files, on_one_line=on_one_line, as_of=as_of)
 
 
 @cli.command(
     epilog=_examples("noticeparse charts week12.txt", "noticeparse charts week10.txt week11.txt")
 )
-@_files
+@files_argument
 def charts(files: Sequence[str]) -> None:
     """Show the charts touched and the order of the notices on each.
 
@@ -180,8 +165,8 @@ def charts(files: Sequence[str]) -> None:
         'noticeparse position --format json "47 12.34S 123 45.67W"',
     ),
 )
-@_texts
-@_value_form
+@texts_argument
+@value_form_option
 def position(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as one position.
 
@@ -198,8 +183,8 @@ def position(texts: Sequence[str], form: str) -> None:
         'noticeparse light --format json "Q(6)+LFl.15s"',
     ),
 )
-@_texts
-@_value_form
+@texts_argument
+@value_form_option
 def light(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as the character of one light."""
     _values("light", texts, form)
@@ -211,8 +196,8 @@ def light(texts: Sequence[str], form: str) -> None:
         'noticeparse depth "8₂m" "dries 1.2m"', "noticeparse depth --format json 3fm4ft"
     ),
 )
-@_texts
-@_value_form
+@texts_argument
+@value_form_option
 def depth(texts: Sequence[str], form: str) -> None:
     """Read each TEXT as one depth or drying height."""
     _values("depth", texts, form)

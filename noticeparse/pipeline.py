@@ -8,23 +8,24 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
+from datetime import date
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
-from noticeparse.checks import check_notice
+from noticeparse.checks import check_bulletin, check_notice
+from noticeparse.checks.given import Given
 from noticeparse.collector import patient_collector
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.findings import Located, in_text_order, merged, to_finding
+from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
-from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
 from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
 from noticeparse.version import VERSION
@@ -41,20 +42,24 @@ def read_bulletin(
     media_type: str = "text/plain",
     sha256: str | None = None,
     faults: Iterable[Fault] = (),
+    as_of: date | None = None,
 ) -> Bulletin:
-    """Read one text; `faults` are those found while its bytes were decoded."""
+    """Read one text; `faults` are those found while its bytes were decoded.
+
+    Of notices that end before the day `as_of` it is said that they have ended.
+    """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
     layout = lay_out(words, lines)
     ignored = layout.ignored + marks
     context = Context(repaired, words, ignored)
-    edition, left = read_edition(context, layout.front)
+    edition, left, dates = read_edition(context, layout.front)
     context.year = edition.year if edition else None
     context.datum, context.depth_unit = said_of_all(context, layout.front)
 
     located = [Located(fault) for fault in faults]
-    located += _character_faults(context, text)
+    located += _character_faults(context, text) + dates
     notices: list[Notice] = []
     lost = unclaimed(layout, lines, ignored)
     for index, draft in enumerate(layout.notices):
@@ -76,22 +81,26 @@ def read_bulletin(
     unread += apart_from(loose_words, [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
-    findings = in_text_order([to_finding(context, one) for one in merged(located)])
-    own = _by_notice(findings)
-    return Bulletin(
+    bulletin = Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
-        source=Source(
-            name=name,
-            media_type=media_type,
-            sha256=sha256 or hashlib.sha256(text.encode("utf-8", "replace")).hexdigest(),
-            characters=len(text),
-        ),
+        source=_source(text, name, media_type, sha256),
         edition=edition,
-        notices=[_with_findings(n, i, own.get(i, [])) for i, n in enumerate(notices)],
+        notices=notices,
         lists=[read_list(context, draft) for draft in layout.lists],
-        findings=findings,
+        findings=[],
         coverage=count_coverage(context, ignored, unread + lost),
+    )
+    located += check_bulletin(bulletin, Given(text, as_of))
+    return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
+
+
+def _source(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+    return Source(
+        name=name,
+        media_type=media_type,
+        sha256=sha256 or hashlib.sha256(text.encode("utf-8", "replace")).hexdigest(),
+        characters=len(text),
     )
 
 
@@ -134,36 +143,3 @@ def _here(context: Context, offset: int) -> tuple[int, int]:
         else:
             high = middle
     return low, min(low + 1, len(context.text))
-
-
-def _by_notice(findings: list[Finding]) -> dict[int, list[Finding]]:
-    """The findings that point into each notice, by its index."""
-    found: dict[int, list[Finding]] = {}
-    for finding in findings:
-        for index in {int(path.split("/")[2]) for path in finding.paths}:
-            found.setdefault(index, []).append(finding)
-    return found
-
-
-def _with_findings(notice: Notice, index: int, own: list[Finding]) -> Notice:
-    """The notice with its own findings; an action that an error points at is not usable."""
-    if not own:
-        return notice
-    prefix = f"/notices/{index}"
-    return notice.model_copy(update={"findings": own, "charts": _usable(notice, prefix, own)})
-
-
-def _usable(notice: Notice, prefix: str, findings: list[Finding]) -> list[object]:
-    paths = {path for one in findings if one.severity == "error" for path in one.paths}
-    if not paths:
-        return list(notice.charts)
-    # An error within an action, at whatever depth, makes the action unusable.
-    bad_actions = {"/".join(path.split("/")[:7]) for path in paths}
-    charts: list[object] = []
-    for number, chart in enumerate(notice.charts):
-        actions = []
-        for index, action in enumerate(chart.actions):
-            bad = f"{prefix}/charts/{number}/actions/{index}" in bad_actions
-            actions.append(action.model_copy(update={"usable": False}) if bad else action)
-        charts.append(chart.model_copy(update={"actions": actions}))
-    return charts

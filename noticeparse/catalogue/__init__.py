@@ -9,6 +9,7 @@ from __future__ import annotations
 from noticeparse.catalogue import (
     actions,
     depths,
+    editions,
     features,
     lights,
     marks,
@@ -20,7 +21,7 @@ from noticeparse.faults import Entry
 
 ENTRIES: dict[str, Entry] = {
     entry.code: entry
-    for module in (actions, depths, features, lights, marks, notices, positions, texts)
+    for module in (actions, depths, editions, features, lights, marks, notices, positions, texts)
     for entry in module.ENTRIES
 }
 """Every code of the catalogue, in alphabetical order of the subject modules."""

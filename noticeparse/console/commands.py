@@ -19,6 +19,8 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, as_text
 
 if TYPE_CHECKING:
+    from datetime import date
+
     from noticeparse.console.session import Session
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
@@ -29,7 +31,14 @@ _STANDARD_OUTPUT_NAME = "-"
 _WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
-def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
+def parse(
+    files: Sequence[str],
+    *,
+    form: str,
+    out: str | None,
+    is_indented: bool,
+    as_of: date | None = None,
+) -> int:
     """Write the bulletins of `files` in a format, to the file `out` where one is named."""
     from noticeparse.console.session import Session
     from noticeparse.writers import find_writer
@@ -41,7 +50,7 @@ def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
     with Outlet(out) as outlet:
-        session = Session(files, is_watched=outlet.is_terminal())
+        session = Session(files, is_watched=outlet.is_terminal(), as_of=as_of)
         _write(outlet, writer(_bulletins(session)))
     return session.status
 
@@ -67,18 +76,18 @@ def _is_same_file(out: str, file: str) -> bool:
         return False
 
 
-def check(files: Sequence[str], *, on_one_line: bool) -> int:
-    """Write the findings of `files`, and their counts to standard error."""
+def check(files: Sequence[str], *, on_one_line: bool, as_of: date | None = None) -> int:
+    """Write the findings of `files`, seen together, and their counts to standard error."""
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal())
+    session = Session(files, is_watched=outlet.is_terminal(), as_of=as_of)
     tally = Tally()
 
     def pieces() -> Iterator[str]:
         is_any_read = False
-        for label, text, bulletin in session.readings():
+        for label, text, bulletin in session.readings_together():
             is_any_read = True
             tally.add(bulletin)
             if on_one_line:
@@ -104,15 +113,15 @@ def charts(files: Sequence[str]) -> int:
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.session import Session
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import counted
+    from noticeparse.writers.findings_out import counted, is_outside
 
     outlet = Outlet()
     session = Session(files, is_watched=outlet.is_terminal())
     elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
-        for label, _, bulletin in session.readings():
-            elsewhere.update(one.severity for one in bulletin.findings if not one.paths)
+        for label, _, bulletin in session.readings_together():
+            elsewhere.update(one.severity for one in bulletin.findings if is_outside(one))
             yield label, bulletin
 
     panels = order_by_chart(labelled())

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 import sys
 from collections.abc import Iterator, Sequence
+from datetime import date
 from typing import NamedTuple
 
 from noticeparse.console.progress import Progress
@@ -14,6 +15,7 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.together import seen_together
 from noticeparse.writers.findings_out import count_errors
 from noticeparse.writers.quoting import visible
 
@@ -29,9 +31,12 @@ class Reading(NamedTuple):
 class Session:
     """One run over `files`, or standard input; `status` holds the worst so far."""
 
-    def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
+    def __init__(
+        self, files: Sequence[str], *, is_watched: bool, as_of: date | None = None
+    ) -> None:
         self._files = list(files) or [STANDARD_INPUT]
         self._progress = Progress(len(self._files), is_wanted=not is_watched)
+        self._as_of = as_of
         self.status = READ
 
     def readings(self) -> Iterator[Reading]:
@@ -49,6 +54,16 @@ class Session:
         finally:
             self._progress.end()
 
+    def readings_together(self) -> Iterator[Reading]:
+        """The same, with what only shows where all inputs are seen together; these are kept."""
+        if len(self._files) == 1:
+            yield from self.readings()
+            return
+        readings = list(self.readings())
+        bulletins = seen_together([(one.text, one.bulletin) for one in readings])
+        for reading, bulletin in zip(readings, bulletins, strict=True):
+            yield reading._replace(bulletin=bulletin)
+
     def say(self, line: str) -> None:
         """One line to standard error, above the bar where there is one."""
         self._progress.say(line)
@@ -65,6 +80,7 @@ class Session:
             media_type=intake.media_type,
             sha256=intake.sha256,
             faults=intake.faults,
+            as_of=self._as_of,
         )
         if count_errors(bulletin.findings):
             self.status = max(self.status, WITH_ERRORS)

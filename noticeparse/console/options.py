@@ -1,0 +1,41 @@
+"""Arguments and options that several commands share; only click is imported here."""
+
+from __future__ import annotations
+
+import click
+
+
+def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
+    if files.count("-") > 1:
+        raise click.BadParameter("standard input can be read only once", param=parameter)
+    return files
+
+
+def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -> tuple[str, ...]:
+    for text in texts:
+        if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
+            raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
+    return texts
+
+
+files_argument = click.argument(
+    "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
+)
+texts_argument = click.argument(
+    "texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option
+)
+as_of_option = click.option(
+    "--as-of",
+    metavar="DATE",
+    type=click.DateTime(["%Y-%m-%d"]),
+    callback=lambda _, __, given: given and given.date(),
+    help="Tell of temporary notices that ended before DATE (2026-03-31).",
+)
+value_form_option = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json"]),
+    default="text",
+    show_default=True,
+    help="json: one record a line, in the order of the arguments.",
+)
