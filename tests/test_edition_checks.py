@@ -57,7 +57,7 @@ def codes(text: str, as_of: date | None = None) -> list[str]:
         # A notice of the same edition that is not for this chart.
         (
             EDITION + notice("12/26", "802 [3/26]") + notice("13/26", "803 [12/26]"),
-            None,
+            "previous-gap",
         ),
         # A number of the edition that does not stand in it.
         (
@@ -131,7 +131,7 @@ def test_datums_of_satellite_times_agree() -> None:
     two = "12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert wreck 46-00.00S 122-00.00W\n"
     two += "Chart 803 [4/26] {}\nInsert wreck 46-00.00S 122-00.00W\n"
     assert codes(two.format("NZGD2000")) == []
-    assert codes(two.format("ED50")) == ["datum-differs"]
+    assert codes(two.format("WGS72")) == ["datum-differs"]
     assert codes(two.format("")) == ["datum-of-some-charts"]
 
 
@@ -180,3 +180,14 @@ def test_the_stated_range_is_kept() -> None:
     assert edition.last_notice is not None
     assert (edition.first_notice.number, edition.last_notice.number) == (12, 13)
     assert edition.last_notice.year == 2026
+
+
+def test_several_charts_on_one_line_of_the_index() -> None:
+    index = "INDEX OF CHARTS\nChart 802: 12, 13    Chart 803: 12\n\n"
+    both = notice("12/26", "802 [3/26]", "803 [4/26]") + notice("13/26", "802 [12/26]")
+    bulletin = parse(EDITION + index + both)
+    assert [one.code for one in bulletin.findings] == []
+    entries = [
+        (one.chart, [ref.number for ref in one.notices]) for one in bulletin.lists[0].entries
+    ]
+    assert entries == [("802", [12, 13]), ("803", [12])]

@@ -5,11 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.context import Context
 from noticeparse.findings import Located
-from noticeparse.layout.drafts import ListDraft
+from noticeparse.layout.drafts import ListDraft, Piece
 from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
@@ -150,13 +151,26 @@ def read_list(context: Context, draft: ListDraft) -> EditionList:
     return EditionList(
         kind=draft.kind,  # type: ignore[arg-type]
         title=context.written(draft.title.start, draft.title.end),
-        entries=[_entry(context, draft.kind, line) for line in draft.entries],
+        entries=[
+            _entry(context, draft.kind, start, end)
+            for line in draft.entries
+            for start, end in _entry_pieces(context, draft.kind, line)
+        ],
         span=context.span(draft.title.elements[0].start, last.elements[-1].end),
     )
 
 
-def _entry(context: Context, kind: str, line: Line) -> ListEntry:
+def _entry_pieces(context: Context, kind: str, line: Line) -> Iterator[Piece]:
+    """A line of a list, cut before each chart of several: `Chart 21: 40, 42    Chart 22: 41`."""
     start, end = line.elements[0].start, line.elements[-1].end
+    parts = read_parts(context.text[start:end]) if kind in ("index_of_charts", "in_force") else ()
+    charts = [part.start for part in parts if part.kind == "CHART_WORD"]
+    cuts = [start, *(start + one for one in charts[1:]), end]
+    for at, behind in pairwise(cuts):
+        yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
+
+
+def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
     parts = read_parts(context.text[start:end])
     chart: str | None = None
     notices: list[NoticeRef] = []

@@ -175,7 +175,8 @@ def _judged(link: Link, trail: Trail, own: tuple[Key, Key] | None) -> Fault | No
     if trail.shares_head(link) or before == last:
         return None
     if last is None:
-        # Its number is of this edition; but the edition may be an excerpt.
+        # Its number is of this edition, which has no such notice for the chart; but the edition
+        # may be an excerpt.
         is_lost = own is not None and own[0] <= before <= own[1] and not trail.has(before)
         return Fault("previous-gap", chart, "info") if is_lost else None
     if before > last:
