@@ -165,7 +165,8 @@ def _entry_pieces(context: Context, kind: str, line: Line) -> Iterator[Piece]:
     start, end = line.elements[0].start, line.elements[-1].end
     parts = read_parts(context.text[start:end]) if kind in ("index_of_charts", "in_force") else ()
     charts = [part.start for part in parts if part.kind == "CHART_WORD"]
-    cuts = [start, *(start + one for one in charts[1:]), end]
+    # `1504(T)/25 (chart 9)` gives the chart behind its notice.
+    cuts = [start, *(start + one for one in charts[1:] if charts[0] == 0), end]
     for at, behind in pairwise(cuts):
         yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
 

@@ -91,7 +91,7 @@ def _named(bulletin: Bulletin) -> Iterator[Named]:
         if own is not None and notice.status != "radio_warning":
             by_number.setdefault(own.number, []).append((index, own))
     for row in _rows(bulletin, "index_of_charts"):
-        for ref in row.entry.notices if row.entry.chart else ():
+        for ref in row.entry.notices if _is_led_by_chart(row.entry) else ():
             near = by_number.get(ref.number, ())
             indexes = [
                 index
@@ -99,6 +99,13 @@ def _named(bulletin: Bulletin) -> Iterator[Named]:
                 if is_same_year(own, ref) and ref.status in ("permanent", own.status)
             ]
             yield Named(row, ref, indexes)
+
+
+def _is_led_by_chart(entry: ListEntry) -> bool:
+    """Whether a chart stands before the notices: `802 ... 12, 14`, and not `12 (chart 802)`."""
+    start = re.match(r"(?i)(?:charts?|INT|[\s.:|])*", entry.text)
+    chart = (entry.chart or "").strip()
+    return bool(chart) and entry.text.startswith(chart, start.end() if start else 0)
 
 
 def _from_index(bulletin: Bulletin, named: Sequence[Named]) -> Iterator[Trouble]:
