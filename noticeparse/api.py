@@ -9,6 +9,7 @@ from __future__ import annotations
 import os
 from bisect import bisect_left
 from collections.abc import Iterable, Iterator
+from datetime import date
 from pathlib import Path
 
 from noticeparse.build.positions import stated
@@ -36,16 +37,25 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 _MAY_STAND = frozenset({"position-precision-differs"})
 
 
-def parse(text: str, *, name: str | None = None, charts: ChartList | None = None) -> Bulletin:
+def parse(
+    text: str,
+    *,
+    name: str | None = None,
+    charts: ChartList | None = None,
+    as_of: date | None = None,
+) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
 
     With `charts`, from `read_chart_list`, positions are put on the sheets of the list and held
-    against them.  Never raises on any text; raises TypeError for what is no text or no chart list.
+    against them.  Temporary notices that ended before the day `as_of` have a finding that says so,
+    beside those that ended before the edition appeared; without it no day is assumed.
+
+    Never raises on any text; raises TypeError for what is no text or no chart list.
     """
     _require_text(text)
     if charts is not None and not isinstance(charts, ChartList):
         raise TypeError(f"charts must be a ChartList, not {type(charts).__name__}")
-    return read_bulletin(text, name=name, charts=charts)
+    return read_bulletin(text, name=name, charts=charts, as_of=as_of)
 
 
 def read_chart_list(path: str | os.PathLike[str]) -> ChartList:

@@ -20,6 +20,7 @@ from noticeparse.console.outlet import (
     say,
     silence,
 )
+from noticeparse.console.settings import Settings
 from noticeparse.console.statuses import NOT_READ, READ
 from noticeparse.version import VERSION
 from noticeparse.writers import FORMATS
@@ -83,6 +84,7 @@ def cli() -> None:
 )
 @options.files
 @options.chart_list
+@options.as_of
 @click.option(
     "--format",
     "form",
@@ -99,7 +101,7 @@ def cli() -> None:
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
 def parse(
-    files: Sequence[str], chart_list: str | None, form: str, is_indented: bool, out: str | None
+    files: Sequence[str], form: str, is_indented: bool, out: str | None, **settings: Any
 ) -> None:
     """Read notices and write their records.
 
@@ -110,7 +112,7 @@ def parse(
         raise click.UsageError("--indent goes with --format json only")
     from noticeparse.console import commands
 
-    _run(commands.parse, files, form=form, out=out, is_indented=is_indented, chart_list=chart_list)
+    _run(commands.parse, files, Settings(**settings), form=form, out=out, is_indented=is_indented)
 
 
 @cli.command(
@@ -118,20 +120,22 @@ def parse(
         "noticeparse check week12.txt",
         "noticeparse check --charts on_board.csv week12.txt",
         "noticeparse check --one-line week*.txt | grep ' error '",
+        "noticeparse check --as-of 2026-03-31 week12.txt",
     )
 )
 @options.files
 @options.chart_list
+@options.as_of
 @click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
-def check(files: Sequence[str], chart_list: str | None, on_one_line: bool) -> None:
+def check(files: Sequence[str], on_one_line: bool, **settings: Any) -> None:
     """Read notices and show the findings.
 
     Each begins `file:line:column: severity code: message`; the words in question and a hint come
-    below. The counts go to standard error.
+    below. The counts go to standard error. Several inputs are also seen together.
     """
     from noticeparse.console import commands
 
-    _run(commands.check, files, on_one_line=on_one_line, chart_list=chart_list)
+    _run(commands.check, files, Settings(**settings), on_one_line=on_one_line)
 
 
 @cli.command(
@@ -139,7 +143,7 @@ def check(files: Sequence[str], chart_list: str | None, on_one_line: bool) -> No
 )
 @options.files
 @options.chart_list
-def charts(files: Sequence[str], chart_list: str | None) -> None:
+def charts(files: Sequence[str], **settings: Any) -> None:
     """Show the charts touched and the order of the notices on each.
 
     The notices for a chart stand in the order of their application: a notice behind the one that
@@ -149,7 +153,7 @@ def charts(files: Sequence[str], chart_list: str | None) -> None:
     """
     from noticeparse.console import commands
 
-    _run(commands.charts, files, chart_list=chart_list)
+    _run(commands.charts, files, Settings(**settings))
 
 
 @cli.command(

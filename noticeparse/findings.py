@@ -8,7 +8,9 @@ from dataclasses import dataclass, field, replace
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding, Severity
+from noticeparse.records.notice import Notice
 from noticeparse.spans import Span
 
 _LONGEST_QUOTE = 70
@@ -49,9 +51,12 @@ def _extent(one: Located) -> tuple[int, int]:
     return one.fault.start, one.fault.end
 
 
-def in_text_order(findings: list[Finding]) -> list[Finding]:
-    """Findings by the place they point at."""
-    return sorted(findings, key=_order)
+def with_findings(bulletin: Bulletin, findings: Iterable[Finding]) -> Bulletin:
+    """The bulletin with its findings in text order, each also in the notices it points into."""
+    ordered = sorted(findings, key=_order)
+    own = _by_notice(ordered)
+    notices = [_with_own(n, i, own.get(i, [])) for i, n in enumerate(bulletin.notices)]
+    return bulletin.model_copy(update={"notices": notices, "findings": ordered})
 
 
 def _order(finding: Finding) -> tuple[int, int, str]:
@@ -63,6 +68,12 @@ def _order(finding: Finding) -> tuple[int, int, str]:
 def to_finding(context: Context, located: Located) -> Finding:
     """The finding of a fault; the words come from the catalogue."""
     fault = located.fault
+    return finding_at(located, located.span or context.span(fault.start, fault.end))
+
+
+def finding_at(located: Located, span: Span | None) -> Finding:
+    """The finding of a fault that stands at a span of the original text."""
+    fault = located.fault
     entry = ENTRIES[fault.code]
     values = {name: _shortened(value) for name, value in fault.values.items()}
     return Finding(
@@ -70,7 +81,7 @@ def to_finding(context: Context, located: Located) -> Finding:
         severity=located.severity or entry.severity,
         message=entry.message.format(**values),
         hint=entry.hint,
-        span=located.span or context.span(fault.start, fault.end),
+        span=span,
         notice=located.notice,
         chart=located.chart,
         paths=located.paths,
@@ -87,3 +98,37 @@ def _shortened(value: str) -> str:
     if len(words) <= _LONGEST_QUOTE:
         return words
     return words[: _LONGEST_QUOTE - 1] + "…"
+
+
+def _by_notice(findings: list[Finding]) -> dict[int, list[Finding]]:
+    """The findings that point into each notice, by its index."""
+    found: dict[int, list[Finding]] = {}
+    for finding in findings:
+        paths = [path.split("/") for path in finding.paths if path.startswith("/notices/")]
+        for index in {int(path[2]) for path in paths}:
+            found.setdefault(index, []).append(finding)
+    return found
+
+
+def _with_own(notice: Notice, index: int, own: list[Finding]) -> Notice:
+    """The notice with its own findings; an action that an error points at is not usable."""
+    if not own:
+        return notice
+    prefix = f"/notices/{index}"
+    return notice.model_copy(update={"findings": own, "charts": _usable(notice, prefix, own)})
+
+
+def _usable(notice: Notice, prefix: str, findings: list[Finding]) -> list[object]:
+    paths = {path for one in findings if one.severity == "error" for path in one.paths}
+    if not paths:
+        return list(notice.charts)
+    # An error within an action, at whatever depth, makes the action unusable.
+    bad_actions = {"/".join(path.split("/")[:7]) for path in paths}
+    charts: list[object] = []
+    for number, chart in enumerate(notice.charts):
+        actions = []
+        for index, action in enumerate(chart.actions):
+            bad = f"{prefix}/charts/{number}/actions/{index}" in bad_actions
+            actions.append(action.model_copy(update={"usable": False}) if bad else action)
+        charts.append(chart.model_copy(update={"actions": actions}))
+    return charts

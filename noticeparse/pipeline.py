@@ -8,17 +8,24 @@ from __future__ import annotations
 
 import hashlib
 from collections.abc import Iterable
+from datetime import date
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.build.sheets import on_sheets
 from noticeparse.caution import CAUTION
-from noticeparse.checks import check_notice, check_sheets, is_measured
+from noticeparse.checks.given import Given
+from noticeparse.checks.running import (
+    check_bulletin,
+    check_notice,
+    check_sheets,
+    is_told_by_sheets,
+)
 from noticeparse.collector import patient_collector
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.findings import Located, in_text_order, merged, to_finding
+from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Piece
@@ -26,7 +33,6 @@ from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
-from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
 from noticeparse.sheets import Sheets
 from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
@@ -45,20 +51,24 @@ def read_bulletin(
     sha256: str | None = None,
     faults: Iterable[Fault] = (),
     charts: ChartList | None = None,
+    as_of: date | None = None,
 ) -> Bulletin:
-    """Read one text; `faults` are those of its bytes, `charts` the sheets to hold it against."""
+    """Read one text; `faults` are those of its bytes, `charts` the sheets to hold it against.
+
+    Of temporary notices that end before the day `as_of` it is said that they have ended.
+    """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
     layout = lay_out(words, lines)
     ignored = layout.ignored + marks
     context = Context(repaired, words, ignored)
-    edition, left = read_edition(context, layout.front)
+    edition, left, dates = read_edition(context, layout.front)
     context.year = edition.year if edition else None
     context.datum, context.depth_unit = said_of_all(context, layout.front)
 
     located = [Located(fault) for fault in faults]
-    located += _character_faults(context, text)
+    located += _character_faults(context, text) + dates
     notices: list[Notice] = []
     lost = unclaimed(layout, lines, ignored)
     for index, draft in enumerate(layout.notices):
@@ -68,7 +78,6 @@ def read_bulletin(
         lost += reading.lost
 
     sheets = Sheets(charts) if charts is not None else None
-    located += _checked(notices, sheets)
     notices = on_sheets(notices, sheets)
 
     unread = unread_blocks(context, _unread_lines(left, ignored))
@@ -80,33 +89,41 @@ def read_bulletin(
     unread += apart_from(loose_words, [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
-    findings = in_text_order([to_finding(context, one) for one in merged(located)])
-    own = _by_notice(findings)
-    return Bulletin(
+    bulletin = Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
-        source=Source(
-            name=name,
-            media_type=media_type,
-            sha256=sha256 or hashlib.sha256(text.encode("utf-8", "replace")).hexdigest(),
-            characters=len(text),
-        ),
+        source=_source(text, name, media_type, sha256),
         edition=edition,
-        notices=[_with_findings(n, i, own.get(i, [])) for i, n in enumerate(notices)],
+        notices=notices,
         lists=[read_list(context, draft) for draft in layout.lists],
-        findings=findings,
+        findings=[],
         coverage=count_coverage(context, ignored, unread + lost),
+    )
+    located += _checked(bulletin, Given(text, as_of), sheets)
+    return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
+
+
+def _source(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+    return Source(
+        name=name,
+        media_type=media_type,
+        sha256=sha256 or hashlib.sha256(text.encode("utf-8", "replace")).hexdigest(),
+        characters=len(text),
     )
 
 
-def _checked(notices: list[Notice], sheets: Sheets | None) -> list[Located]:
-    """What the checks find, those over the chart list last."""
+def _checked(bulletin: Bulletin, given: Given, sheets: Sheets | None) -> list[Located]:
+    """What the checks find, those over the chart list in the place of others that tell less."""
+    notices = bulletin.notices
     found: list[Located] = []
     for index, notice in enumerate(notices):
         beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
-        own = check_notice(notice, f"/notices/{index}", beside)
-        found += [one for one in own if sheets is None or not is_measured(one, notice, sheets)]
-    return found if sheets is None else found + check_sheets(notices, sheets)
+        found += check_notice(notice, f"/notices/{index}", beside)
+    found += check_bulletin(bulletin, given)
+    if sheets is None:
+        return found
+    found = [one for one in found if not is_told_by_sheets(one, notices, sheets)]
+    return found + check_sheets(notices, sheets)
 
 
 def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
@@ -148,36 +165,3 @@ def _here(context: Context, offset: int) -> tuple[int, int]:
         else:
             high = middle
     return low, min(low + 1, len(context.text))
-
-
-def _by_notice(findings: list[Finding]) -> dict[int, list[Finding]]:
-    """The findings that point into each notice, by its index."""
-    found: dict[int, list[Finding]] = {}
-    for finding in findings:
-        for index in {int(path.split("/")[2]) for path in finding.paths}:
-            found.setdefault(index, []).append(finding)
-    return found
-
-
-def _with_findings(notice: Notice, index: int, own: list[Finding]) -> Notice:
-    """The notice with its own findings; an action that an error points at is not usable."""
-    if not own:
-        return notice
-    prefix = f"/notices/{index}"
-    return notice.model_copy(update={"findings": own, "charts": _usable(notice, prefix, own)})
-
-
-def _usable(notice: Notice, prefix: str, findings: list[Finding]) -> list[object]:
-    paths = {path for one in findings if one.severity == "error" for path in one.paths}
-    if not paths:
-        return list(notice.charts)
-    # An error within an action, at whatever depth, makes the action unusable.
-    bad_actions = {"/".join(path.split("/")[:7]) for path in paths}
-    charts: list[object] = []
-    for number, chart in enumerate(notice.charts):
-        actions = []
-        for index, action in enumerate(chart.actions):
-            bad = f"{prefix}/charts/{number}/actions/{index}" in bad_actions
-            actions.append(action.model_copy(update={"usable": False}) if bad else action)
-        charts.append(chart.model_copy(update={"actions": actions}))
-    return charts

@@ -18,7 +18,7 @@ KEYS: dict[str, tuple[str, ...]] = {
     ),
     "Generator": ("name", "version"),
     "Source": ("name", "media_type", "sha256", "characters"),
-    "Edition": ("title", "number", "year", "issued"),
+    "Edition": ("title", "number", "year", "issued", "first_notice", "last_notice"),
     "List": ("kind", "title", "entries", "span"),
     "ListEntry": ("chart", "notices", "text", "span"),
     "Coverage": ("characters", "read", "ignored", "unread", "unread_spans"),

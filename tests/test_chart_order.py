@@ -31,9 +31,12 @@ class TestCharts:
             "  2425/26  1 action  after 2311/26 (not in this input)  w.txt:14\n"
             "\n"
             "Chart 802\n"
-            "  2417/26     2 actions, 1 not usable  after 2310/26 (not in this input)  w.txt:9\n"
-            "  2420/26     1 action                 after 2417/26                      w.txt:5\n"
-            "  2431(T)/26  1 action                 after 2417/26                      w.txt:1\n"
+            "  2417/26     2 actions, 1 not usable, 1 warning  "
+            "after 2310/26 (not in this input)  w.txt:9\n"
+            "  2420/26     1 action                            "
+            "after 2417/26                      w.txt:5\n"
+            "  2431(T)/26  1 action                            "
+            "after 2417/26                      w.txt:1\n"
         )
 
     def test_chain_comes_before_number(self) -> None:

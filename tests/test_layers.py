@@ -40,7 +40,7 @@ LAYERS = (
     ("context",),
     ("findings",),
     ("build", "checks"),
-    ("pipeline",),
+    ("pipeline", "together"),
     ("writers", "api"),
     ("console",),
     ("", "cli"),

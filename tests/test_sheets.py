@@ -9,7 +9,7 @@ from typing import Any
 import pytest
 
 import noticeparse
-from noticeparse.catalogue import sheets
+from noticeparse.catalogue import editions, sheets
 from noticeparse.caution import CAUTION
 from noticeparse.chart_list import read_list
 from noticeparse.records.bulletin import Bulletin
@@ -49,8 +49,13 @@ def test_specimens_of_the_catalogue(entry: Any, listed: ChartList) -> None:
     assert len(entry.message) <= 90
 
 
+# What the whole bulletin shows with a list or without stands in test_edition_checks.
+_OF_EDITIONS = frozenset(entry.code for entry in editions.ENTRIES)
+
+
 def codes(text: str, charts: ChartList) -> list[str]:
-    return [finding.code for finding in noticeparse.parse(text, charts=charts).findings]
+    found = noticeparse.parse(text, charts=charts).findings
+    return [finding.code for finding in found if finding.code not in _OF_EDITIONS]
 
 
 def notice(number: str, previous: str, *items: str, chart: str = "802", words: str = "") -> str:
@@ -139,7 +144,9 @@ class TestRecords:
     def test_international_number(self) -> None:
         text = "number,scale,scale_latitude,south,west,north,east\n"
         charts = read_list(text + "INT 9871,150000,-46.5,-47,-123,-46,-121.5\n")
-        found = noticeparse.parse(f"12/26 A.\nChart 802 (INT 9871)\n{WRECK}\n", charts=charts)
+        found = noticeparse.parse(
+            f"12/26 A.\nChart 802 (INT 9871) WGS84\n{WRECK}\n", charts=charts
+        )
         assert found.notices[0].charts[0].actions[0].sheet is not None
         assert found.findings == []
 
@@ -294,10 +301,21 @@ class TestCommandLine:
         names = []
         for number, previous in (("2411/26", "2310/26"), ("2412/26", "2411/26")):
             path = tmp_path / f"{number[:4]}.txt"
-            path.write_text(notice(number, previous, item), "utf-8")
+            path.write_text(notice(number, previous, item, words="WGS84"), "utf-8")
             names.append(str(path))
         assert invoke("check", "--charts", CHARTS, *names).stdout == f"{CAUTION}\n"
         assert "previous-not-last-applied" in invoke("check", "--charts", CHARTS, names[1]).stdout
+
+    def test_a_gap_told_by_the_list_is_not_told_again(self, tmp_path: Path) -> None:
+        names = []
+        for number, previous in (("2411/26", "2310/26"), ("2413/26", "2412/26")):
+            path = tmp_path / f"{number[:4]}.txt"
+            path.write_text(notice(number, previous, WRECK, words="WGS84"), "utf-8")
+            names.append(str(path))
+        assert "previous-gap" in invoke("check", *names).stdout
+        found = invoke("check", "--charts", CHARTS, *names).stdout
+        assert "previous-not-last-applied" in found
+        assert "previous-gap" not in found
 
     @pytest.mark.parametrize("command", ["parse", "check", "charts"])
     def test_slips_of_the_list(self, command: str, tmp_path: Path) -> None:

@@ -2,11 +2,18 @@
 
 from __future__ import annotations
 
+import re
+from collections.abc import Iterator
+from dataclasses import replace
+from itertools import pairwise
+from typing import NamedTuple
+
 from noticeparse.context import Context
-from noticeparse.layout.drafts import ListDraft
+from noticeparse.findings import Located
+from noticeparse.layout.drafts import ListDraft, Piece
 from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
-from noticeparse.readers.dates import read_date
+from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words
 from noticeparse.readers.heads import head_kinds, read_cancelled, read_datum, read_parts, read_unit
 from noticeparse.readers.references import read_number
@@ -16,20 +23,33 @@ from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _FRONT_LINES = 12
+_NUMBER_OF_RANGE = re.compile(r"([0-9]{1,5})(?:(?:/| of )([0-9]{4}|[0-9]{2})(?![0-9]))?")
 
 
-def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, list[Line]]:
+class EditionReading(NamedTuple):
     """The edition that the front lines state, and the lines that say nothing of it."""
+
+    edition: Edition | None
+    left: list[Line]
+    located: list[Located]
+
+
+def read_edition(context: Context, front: list[Line]) -> EditionReading:
+    """What the front lines say of the edition."""
     title: str | None = None
     number: str | None = None
     year: int | None = None
     issued: str | None = None
+    stated: tuple[NoticeRef, NoticeRef] | None = None
+    located: list[Located] = []
     left: list[Line] = []
     for index, line in enumerate(front):
         words = context.text[line.start : line.end]
         found = read_line_words(words)
         own = _number(found)
         date = _issued(found, year)
+        located += _date_faults(context, line, found, year) if index < _FRONT_LINES else ()
+        stated = stated or _stated_range(found, year)
         telling = own is not None or date is not None
         if telling and index < _FRONT_LINES:
             number, year = (number, year) if number else (own or (None, None))
@@ -37,14 +57,19 @@ def read_edition(context: Context, front: list[Line]) -> tuple[Edition | None, l
             title = title or _title(context, line)
         elif title is None and found.plain_words and not found.first("MAIL_HEAD", "MESSAGE_MARK"):
             title = _title(context, line)
-        elif not found.first("NOTICES") and not _is_said_of_all(words):
+        elif not found.first("NOTICES", "NUMBER_RANGE") and not _is_said_of_all(words):
             left.append(line)
     if number is None and issued is None:
         # Without a number or a date the first line is only a line.
-        return None, [line for line in front if line.elements]
+        located = [replace(one, paths=[]) for one in located]
+        return EditionReading(None, [line for line in front if line.elements], located)
     if year is None and issued is not None:
         year = int(issued[:4])
-    return Edition(title=title, number=number, year=year, issued=issued), left
+    first, last = stated or (None, None)
+    edition = Edition(
+        title=title, number=number, year=year, issued=issued, first_notice=first, last_notice=last
+    )
+    return EditionReading(edition, left, located)
 
 
 def _is_said_of_all(words: str) -> bool:
@@ -96,19 +121,57 @@ def _issued(found: LineWords, near: int | None) -> str | None:
     return date[:10] if date and len(date) >= 10 else None
 
 
+def _date_faults(
+    context: Context, line: Line, found: LineWords, near: int | None
+) -> Iterator[Located]:
+    """What is wrong with the date of the edition: a day that does not exist."""
+    words = found.first("DATE")
+    for fault in read_date(words, near)[1] if words else ():
+        start = context.text.find(words or "", line.start)
+        yield Located(fault.shifted(max(start, line.start)), ["/edition"])
+
+
+def _stated_range(found: LineWords, near: int | None) -> tuple[NoticeRef, NoticeRef] | None:
+    """The first and the last notice of the edition: `Notices 3310 to 3313 of 2026`."""
+    words = found.first("NUMBER_RANGE")
+    if words is None:
+        return None
+    first, last = _NUMBER_OF_RANGE.findall(words)
+    years = last[1] or first[1]
+    year = full_year(years, near) if years else near
+    return (
+        NoticeRef(number=int(first[0]), year=year, status="permanent"),
+        NoticeRef(number=int(last[0]), year=year, status="permanent"),
+    )
+
+
 def read_list(context: Context, draft: ListDraft) -> EditionList:
     """One list of the edition with its entries."""
     last = draft.entries[-1] if draft.entries else draft.title
     return EditionList(
         kind=draft.kind,  # type: ignore[arg-type]
         title=context.written(draft.title.start, draft.title.end),
-        entries=[_entry(context, draft.kind, line) for line in draft.entries],
+        entries=[
+            _entry(context, draft.kind, start, end)
+            for line in draft.entries
+            for start, end in _entry_pieces(context, draft.kind, line)
+        ],
         span=context.span(draft.title.elements[0].start, last.elements[-1].end),
     )
 
 
-def _entry(context: Context, kind: str, line: Line) -> ListEntry:
+def _entry_pieces(context: Context, kind: str, line: Line) -> Iterator[Piece]:
+    """A line of a list, cut before each chart of several: `Chart 21: 40, 42    Chart 22: 41`."""
     start, end = line.elements[0].start, line.elements[-1].end
+    parts = read_parts(context.text[start:end]) if kind in ("index_of_charts", "in_force") else ()
+    charts = [part.start for part in parts if part.kind == "CHART_WORD"]
+    # `1504(T)/25 (chart 9)` gives the chart behind its notice.
+    cuts = [start, *(start + one for one in charts[1:] if charts[0] == 0), end]
+    for at, behind in pairwise(cuts):
+        yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
+
+
+def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
     parts = read_parts(context.text[start:end])
     chart: str | None = None
     notices: list[NoticeRef] = []

@@ -10,6 +10,7 @@ from noticeparse.catalogue import (
     actions,
     chart_lists,
     depths,
+    editions,
     features,
     lights,
     marks,
@@ -21,7 +22,8 @@ from noticeparse.catalogue import (
 from noticeparse.faults import Entry
 
 _SUBJECTS = (
-    actions, chart_lists, depths, features, lights, marks, notices, positions, sheets, texts,
+    actions, chart_lists, depths, editions, features, lights, marks, notices, positions, sheets,
+    texts,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

@@ -1,16 +1,18 @@
-"""Checks: records in, faults out, records untouched, in one ordered list.
+"""Checks: records in, faults out, records untouched, in ordered lists.
 
-Each check is a plain function over one notice, or, where a chart list is given, over one chart
-section with its chart in the list.  It reports what is readable but suspicious; what could not be
-read was reported where it was read.
+Each check is a plain function over one notice, over one chart section with its chart in a chart
+list, over a whole bulletin, or over several that are given together.  It reports what is readable
+but suspicious; what could not be read was reported where it was read.  `running` runs them.
 """
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator, Sequence
 
+from noticeparse.checks.chains import check_chain, check_chains
+from noticeparse.checks.datums import check_datum_stated, check_datums_agree
 from noticeparse.checks.duplicates import check_duplicates
-from noticeparse.checks.hemispheres import check_hemispheres
+from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.letters import check_letters
 from noticeparse.checks.listed_charts import (
     check_datum,
@@ -19,6 +21,13 @@ from noticeparse.checks.listed_charts import (
     check_listed,
     check_previous,
 )
+from noticeparse.checks.lists import (
+    check_cancellations,
+    check_cancelled_list,
+    check_cancelled_permanent,
+    check_in_force,
+    check_index_of_charts,
+)
 from noticeparse.checks.marks import check_cardinal_marks, check_other_marks
 from noticeparse.checks.moves import (
     check_changes,
@@ -26,7 +35,13 @@ from noticeparse.checks.moves import (
     check_moves,
     check_replaced_places,
 )
-from noticeparse.checks.outliers import check_far_positions, check_stray_corners
+from noticeparse.checks.numbers import (
+    check_numbers_differ,
+    check_numbers_in_order,
+    check_numbers_once,
+    check_stated_range,
+)
+from noticeparse.checks.outliers import check_stray_corners
 from noticeparse.checks.rings import check_rings
 from noticeparse.checks.sections import check_places_on_charts
 from noticeparse.checks.sheet_positions import (
@@ -34,12 +49,11 @@ from noticeparse.checks.sheet_positions import (
     check_moves_on_sheet,
     check_precision,
 )
-from noticeparse.checks.sheet_sections import SheetSection, sections_of
+from noticeparse.checks.sheet_sections import SheetSection
 from noticeparse.checks.trouble import Trouble
-from noticeparse.faults import Fault
-from noticeparse.findings import Located
+from noticeparse.checks.validity import check_ended, check_temporary_actions
+from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.notice import Notice
-from noticeparse.sheets import Sheets
 
 CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_stray_corners,
@@ -66,45 +80,26 @@ SHEET_CHECKS: tuple[Callable[[SheetSection], Iterator[Trouble]], ...] = (
     check_moves_on_sheet,
     check_precision,
 )
-"""Those over a chart list, in the order in which they run on each chart section."""
+"""The same over a chart list, for each chart section."""
+BULLETIN_CHECKS: tuple[Callable[[Bulletin, Given], Iterator[Trouble]], ...] = (
+    check_numbers_once,
+    check_numbers_in_order,
+    check_stated_range,
+    check_index_of_charts,
+    check_in_force,
+    check_cancelled_list,
+    check_cancelled_permanent,
+    check_chain,
+    check_ended,
+    check_temporary_actions,
+    check_datum_stated,
+    check_datums_agree,
+)
+"""The same for a whole bulletin: its edition, its lists and all its notices are known."""
 
-
-def check_notice(notice: Notice, path: str, neighbours: Sequence[Notice] = ()) -> list[Located]:
-    """What the checks find in one notice; `path` is the JSON Pointer of its record.
-
-    `neighbours` are notices beside it in the bulletin, to tell what is far away.
-    """
-    troubles = [*check_hemispheres(notice, neighbours)]
-    told = {trouble.span for trouble in troubles}
-    troubles += (one for one in check_far_positions(notice, neighbours) if one.span not in told)
-    troubles += (trouble for check in CHECKS for trouble in check(notice))
-    return [_located(trouble, path, notice) for trouble in troubles]
-
-
-def check_sheets(notices: Sequence[Notice], sheets: Sheets) -> list[Located]:
-    """What the checks over a chart list find in the notices of a bulletin."""
-    return [
-        _located(trouble, f"/notices/{index}", notices[index])
-        for index, sections in sections_of(notices, sheets)
-        for section in sections
-        for check in SHEET_CHECKS
-        for trouble in check(section)
-    ]
-
-
-def is_measured(located: Located, notice: Notice, sheets: Sheets) -> bool:
-    """Whether a move judged by its miles was also measured in millimetres, which tell more."""
-    if located.fault.code != "move-too-far":
-        return False
-    chart = int(located.paths[0].split("/")[4])
-    return bool(sheets.of_section(notice.charts[chart]))
-
-
-def _located(trouble: Trouble, path: str, notice: Notice) -> Located:
-    return Located(
-        fault=Fault(trouble.code, 0, 0, trouble.values),
-        paths=[path + pointer for pointer in trouble.pointers],
-        notice=notice.id,
-        chart=trouble.chart,
-        span=trouble.span,
-    )
+TOGETHER_CHECKS: tuple[Callable[[Sequence[Whole]], Iterator[tuple[int, Trouble]]], ...] = (
+    check_numbers_differ,
+    check_cancellations,
+    check_chains,
+)
+"""The same for several bulletins given together; each trouble comes with the bulletin it is of."""

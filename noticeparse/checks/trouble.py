@@ -6,6 +6,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from noticeparse.records.action import Action, Move
+from noticeparse.records.finding import Severity
 from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 from noticeparse.spans import Span
@@ -17,9 +18,11 @@ class Trouble(NamedTuple):
     code: str
     span: Span
     pointers: list[str]
-    """JSON Pointers below the notice."""
+    """JSON Pointers below the notice, or below the bulletin for a check of the whole."""
     values: dict[str, str] = {}
     chart: str | None = None
+    severity: Severity | None = None
+    """In place of the catalogue's, where the case is a lighter one."""
 
 
 class Placed(NamedTuple):

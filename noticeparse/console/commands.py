@@ -20,6 +20,7 @@ from noticeparse.intake import STANDARD_INPUT, as_text
 
 if TYPE_CHECKING:
     from noticeparse.console.session import Session
+    from noticeparse.console.settings import Settings
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
@@ -30,12 +31,7 @@ _WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
 def parse(
-    files: Sequence[str],
-    *,
-    form: str,
-    out: str | None,
-    is_indented: bool,
-    chart_list: str | None = None,
+    files: Sequence[str], settings: Settings, *, form: str, out: str | None, is_indented: bool
 ) -> int:
     """Write the bulletins of `files` in a format, to the file `out` where one is named."""
     from noticeparse.console.chart_file import read_chart_file
@@ -44,16 +40,19 @@ def parse(
     from noticeparse.writers.json_out import write_indented
 
     out = None if out == _STANDARD_OUTPUT_NAME else out
-    inputs = [*(files or [STANDARD_INPUT]), *([chart_list] if chart_list else [])]
+    inputs = [
+        *(files or [STANDARD_INPUT]),
+        *([settings.chart_list] if settings.chart_list else []),
+    ]
     if out is not None and any(_is_same_file(out, file) for file in inputs):
         say(f"noticeparse: {out}: is an input too; give the output another name")
         return NOT_READ
-    charts = read_chart_file(chart_list)
-    if charts.status == NOT_READ:
+    known = read_chart_file(settings.chart_list)
+    if known.status == NOT_READ:
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
     with Outlet(out) as outlet:
-        session = Session(files, is_watched=outlet.is_terminal(), charts=charts)
+        session = Session(files, settings, known, is_watched=outlet.is_terminal())
         _write(outlet, writer(_bulletins(session)))
     return session.status
 
@@ -79,22 +78,22 @@ def _is_same_file(out: str, file: str) -> bool:
         return False
 
 
-def check(files: Sequence[str], *, on_one_line: bool, chart_list: str | None = None) -> int:
-    """Write the findings of `files`, and their counts to standard error."""
+def check(files: Sequence[str], settings: Settings, *, on_one_line: bool) -> int:
+    """Write the findings of `files`, seen together, and their counts to standard error."""
     from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
-    known = read_chart_file(chart_list)
+    known = read_chart_file(settings.chart_list)
     if known.status == NOT_READ:
         return NOT_READ
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal(), charts=known)
+    session = Session(files, settings, known, is_watched=outlet.is_terminal())
     tally = Tally()
 
     def pieces() -> Iterator[str]:
         is_any_read = False
-        for label, text, bulletin in session.readings():
+        for label, text, bulletin in session.readings_together():
             is_any_read = True
             tally.add(bulletin)
             if on_one_line:
@@ -115,25 +114,25 @@ def _caution(*, is_first: bool = False) -> str:
     return f"{CAUTION}\n" if is_first else f"\n{CAUTION}\n"
 
 
-def charts(files: Sequence[str], *, chart_list: str | None = None) -> int:
+def charts(files: Sequence[str], settings: Settings) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
     from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import counted
+    from noticeparse.writers.findings_out import counted, is_outside
 
-    known = read_chart_file(chart_list)
+    known = read_chart_file(settings.chart_list)
     if known.status == NOT_READ:
         return NOT_READ
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal(), charts=known)
+    session = Session(files, settings, known, is_watched=outlet.is_terminal())
     elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
-        for label, _, bulletin in session.readings():
-            elsewhere.update(one.severity for one in bulletin.findings if not one.paths)
+        for label, _, bulletin in session.readings_together():
+            elsewhere.update(one.severity for one in bulletin.findings if is_outside(one))
             yield label, bulletin
 
     sheets = Sheets(known.charts) if known.charts is not None else None

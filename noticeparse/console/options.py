@@ -39,6 +39,13 @@ chart_list = click.option(
     type=click.Path(dir_okay=False),
     help="The charts on board, CSV or GeoJSON: hold the notices against their sheets.",
 )
+as_of = click.option(
+    "--as-of",
+    metavar="DATE",
+    type=click.DateTime(["%Y-%m-%d"]),
+    callback=lambda _, __, given: given and given.date(),
+    help="Tell of temporary notices that ended before DATE (2026-03-31).",
+)
 texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
 value_form = click.option(
     "--format",

@@ -11,11 +11,13 @@ from typing import NamedTuple
 
 from noticeparse.console.chart_file import ChartFile
 from noticeparse.console.progress import Progress
-from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.console.settings import Settings
+from noticeparse.console.statuses import NOT_READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.sheets import after_applying
+from noticeparse.together import seen_together
 from noticeparse.writers.findings_out import count_errors
 from noticeparse.writers.quoting import visible
 
@@ -31,17 +33,18 @@ class Reading(NamedTuple):
 class Session:
     """One run over `files`, or standard input; `status` holds the worst so far.
 
-    `charts` is the chart list, and what was said of it; what one input puts on a chart is on it
+    `known` is the chart list, and what was said of it; what one input puts on a chart is on it
     for those that follow.
     """
 
     def __init__(
-        self, files: Sequence[str], *, is_watched: bool, charts: ChartFile | None = None
+        self, files: Sequence[str], settings: Settings, known: ChartFile, *, is_watched: bool
     ) -> None:
         self._files = list(files) or [STANDARD_INPUT]
         self._progress = Progress(len(self._files), is_wanted=not is_watched)
-        self.charts = charts.charts if charts else None
-        self.status = charts.status if charts else READ
+        self._settings = settings
+        self._charts = known.charts
+        self.status = known.status
 
     def readings(self) -> Iterator[Reading]:
         """What could be read, in the order of the inputs."""
@@ -57,6 +60,16 @@ class Session:
                 self._progress.advance()
         finally:
             self._progress.end()
+
+    def readings_together(self) -> Iterator[Reading]:
+        """The same, with what only shows where all inputs are seen together; these are kept."""
+        if len(self._files) == 1:
+            yield from self.readings()
+            return
+        readings = list(self.readings())
+        bulletins = seen_together([(one.text, one.bulletin) for one in readings])
+        for reading, bulletin in zip(readings, bulletins, strict=True):
+            yield reading._replace(bulletin=bulletin)
 
     def say(self, line: str) -> None:
         """One line to standard error, above the bar where there is one."""
@@ -74,10 +87,11 @@ class Session:
             media_type=intake.media_type,
             sha256=intake.sha256,
             faults=intake.faults,
-            charts=self.charts,
+            charts=self._charts,
+            as_of=self._settings.as_of,
         )
-        if self.charts is not None:
-            self.charts = after_applying(self.charts, bulletin)
+        if self._charts is not None:
+            self._charts = after_applying(self._charts, bulletin)
         if count_errors(bulletin.findings):
             self.status = max(self.status, WITH_ERRORS)
         return Reading(_label(file), intake.text, bulletin)

@@ -36,12 +36,19 @@ class ListReader:
         """Whether a line is the title of another part of the edition; lists end there."""
         if not (behind_blank or self.open) or not is_notices_title(self.text, line):
             return False
-        if self.open is not None and not behind_blank and self.open.kind == "contents":
+        if self.open is not None and not behind_blank and self._may_go_on(line):
             return False
         self.open = None
         if is_part_title(self.text, line):
             self._open("other", line)
         return True
+
+    def _may_go_on(self, line: Line) -> bool:
+        """Whether a title right below the open list is a line of it: `Chart      Notices`."""
+        assert self.open is not None
+        kinds = head_kinds(self.text[line.start : line.end])
+        is_of_columns = not self.open.entries and "CHART_WORD" in kinds
+        return self.open.kind == "contents" or is_of_columns
 
     def _open(self, kind: str, line: Line) -> None:
         self.open = ListDraft(kind, line)
@@ -132,7 +139,7 @@ def is_notices_title(text: str, line: Line) -> bool:
     words = read_line_words(text[line.start : line.end] if title is None else title)
     if words.first("SECTION_TITLE") is not None and words.list_kind is None:
         return True
-    named = words.first("NOTICES")
+    named = words.first("NOTICES", "NUMBER_RANGE")
     # `Corrections` alone may also stand above the items of a notice.
     is_title = named is not None and (named.lower() != "corrections" or line.has("label"))
     return is_title and words.plain_words <= 3

@@ -31,6 +31,8 @@ class Edition(Record):
     number: str | None
     year: int | None
     issued: str | None
+    first_notice: NoticeRef | None
+    last_notice: NoticeRef | None
 
 
 class ListEntry(Record):

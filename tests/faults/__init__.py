@@ -1,1 +1,1 @@
-"""Faults planted in clean texts: each must be found wherever it stands, and nothing without it."""
+"""Faults planted in clean texts: each is found wherever it stands, and clean texts stay silent."""

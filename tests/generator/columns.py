@@ -55,19 +55,20 @@ def notice_first(w: Writing) -> None:
         w.line(w.chart_head(chart))
         water = w.water()
         jobs = [draw_job(w.rng, w.hand, water) for _ in range(w.rng.randint(2, 9))]
-        _under_headings(w, notice, chart, water, in_order(jobs))
+        under_headings(w, notice, chart, water, in_order(jobs))
     if w.rng.random() < 0.1:
         _cancel(w, notice)
     w.line()
 
 
 def _cancel(w: Writing, notice: Notice) -> None:
-    number = f"{w.rng.randint(1, w.number - 1)}(T)/26"
+    number = f"{w.rng.randint(1, w.first)}(T)/26"
     notice.cancels.append(number)
     w.line(f"Cancel Notice {number}.")
 
 
-def _under_headings(w: Writing, notice: Notice, chart: str, water: Water, jobs: list[Job]) -> None:
+def under_headings(w: Writing, notice: Notice, chart: str, water: Water, jobs: list[Job]) -> None:
+    """The items of a chart, each verb once above its own."""
     for verb, group in groupby(jobs, key=lambda job: job.verb):
         w.line(w.verbs.word(verb))
         for job in group:
@@ -193,4 +194,4 @@ _BEHIND = {
 POSITION_FIRST_FORMS: tuple[Form, ...] = tuple(form for form in FORMS if form.joint != "; ")
 
 __all__ = ["capitalised", "edition_head", "lettered_list", "listed", "notice_first",
-           "position_first", "written_places"]  # fmt: skip
+           "position_first", "under_headings", "written_places"]  # fmt: skip

@@ -119,7 +119,7 @@ def run_on(w: Writing) -> None:
     charts = [w.chart(notice)]
     if w.rng.random() < 0.2:
         charts.append(w.chart(notice))
-    heads = " and ".join(f"{chart} ({w.earlier()})" for chart in charts)
+    heads = " and ".join(f"{chart} ({w.earlier(chart)})" for chart in charts)
     word = "Chart" if len(charts) == 1 else "Charts"
     unit = f", {w.hand.depths.head}" if w.hand.depths.head else ""
     water = w.water(_SENTENCE_FORMS)

@@ -23,7 +23,9 @@ def chart_first(w: Writing) -> None:
     chart = w.chart(notice)
     depths = f"   {w.hand.depths.head.upper()}" if w.hand.depths.head else ""
     edition = f"ED. {w.rng.randint(1, 12)}   {w.date().upper()}"
-    w.line(f"CHART {chart}   {edition}   LAST NOTICE {w.earlier()}   NOTICE {notice.id}{depths}")
+    w.line(
+        f"CHART {chart}   {edition}   LAST NOTICE {w.earlier(chart)}   NOTICE {notice.id}{depths}"
+    )
     water = w.water()
     for _ in range(w.rng.randint(2, 10)):
         job = draw_job(w.rng, w.hand, water)

@@ -21,7 +21,11 @@ class Writing:
         self.lines: list[str] = []
         self.size = 0
         self.truth = Truth(layout)
-        self.number = rng.randint(100, 400)
+        self.first = self.number = rng.randint(100, 400)
+        self.applied: dict[str, int] = {}
+        """The last permanent notice on each chart."""
+        self.head: float | None = None
+        """Which form the chart heads of the open notice have."""
         self.hand: Hand = draw_hand(rng)
         self.verbs: Verbs = VERBS[0]
         self.centre = draw_centre(rng)
@@ -46,13 +50,17 @@ class Writing:
     # Numbers and words
 
     def open_notice(self, *, marked: float = 0.06, has_chart_heads: bool = True) -> Notice:
-        """A notice with the next number and a new hand; some are temporary or preliminary."""
+        """A notice with the next number and a new hand; some are temporary.
+
+        A preliminary notice, which tells of what is to come, has no commands to write.
+        """
         rng = self.rng
         self.number += rng.randint(1, 3)
-        status = rng.choice(("temporary", "preliminary")) if rng.random() < marked else "permanent"
+        status = "temporary" if rng.random() < marked else "permanent"
         mark = {"temporary": "(T)", "preliminary": "(P)"}.get(status, "")
         notice = Notice(f"{self.number}{mark}/{YEAR % 100}", status, self.next_line)
         self.truth.notices.append(notice)
+        self.head = None
         self.hand = draw_hand(rng, has_chart_heads=has_chart_heads)
         self.verbs = rng.choice(VERBS)
         self.centre = draw_centre(rng)
@@ -78,9 +86,13 @@ class Writing:
                 notice.charts.append(number)
                 return number
 
-    def earlier(self) -> str:
-        """The number of a notice before this one."""
-        return f"{self.rng.randint(1, self.number - 1)}/{YEAR % 100}"
+    def earlier(self, chart: str) -> str:
+        """The number of the last notice on a chart: of this bulletin, or before it."""
+        number = self.rng.randint(1, self.first)
+        number = self.applied.get(chart, number)
+        if self.truth.notices[-1].status == "permanent":
+            self.applied[chart] = self.number
+        return f"{number}/{YEAR % 100}"
 
     def water(self, forms: tuple[Form, ...] = FORMS) -> Water:
         """The waters of the open notice, with a form of positions of their own."""
@@ -109,8 +121,11 @@ class Writing:
     def chart_head(self, chart: str) -> str:
         """The head of a chart section, with the unit of its depths where the hand states one."""
         rng, depths = self.rng, self.hand.depths.head
-        previous = self.earlier()
-        pick = rng.random()
+        previous = self.earlier(chart)
+        if self.head is None:
+            # The heads of one notice look alike: all of them state a datum, or none.
+            self.head = rng.random()
+        pick = self.head
         if pick < 0.4:
             international = f" (INT {rng.randint(9000, 9999)})" if rng.random() < 0.3 else ""
             unit = f" ({depths})" if depths else ""

@@ -1,0 +1,17 @@
+"""What a person asks of a run, beside its inputs and the form of its output."""
+
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, NamedTuple
+
+if TYPE_CHECKING:
+    from datetime import date
+
+
+class Settings(NamedTuple):
+    """How the inputs of a command are to be read and judged."""
+
+    chart_list: str | None = None
+    """The name of the file of the charts on board."""
+    as_of: date | None = None
+    """The day on which temporary notices must still be in force."""
