@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator
 
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
+from noticeparse.checks.regions import Region
 from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
@@ -32,13 +33,19 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 _MAY_STAND = frozenset({"position-precision-differs"})
 
 
-def parse(text: str, *, name: str | None = None) -> Bulletin:
+def parse(text: str, *, name: str | None = None, region: Region | None = None) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
 
-    Never raises on any text; raises TypeError for what is no text.
+    `region` is the region of the IALA buoyage system, "A" or "B", that its lateral marks must
+    follow; without it they must only follow the same one within a notice.
+
+    Never raises on any text; raises TypeError for what is no text, ValueError for what is no
+    region.
     """
     _require_text(text)
-    return read_bulletin(text, name=name)
+    if region not in (None, "A", "B"):
+        raise ValueError(f'region must be "A" or "B", not {region!r}')
+    return read_bulletin(text, name=name, region=region)
 
 
 def parse_position(text: str) -> Position:

@@ -78,6 +78,9 @@ _value_form = click.option(
     show_default=True,
     help="json: one record a line, in the order of the arguments.",
 )
+_region = click.option(
+    "--region", type=click.Choice(["A", "B"]), help="The region of buoyage of the lateral marks."
+)
 
 
 @click.group(
@@ -117,6 +120,7 @@ def cli() -> None:
     show_default=True,
     help="json: one bulletin a line. jsonl: one notice a line, then the rest of the bulletin.",
 )
+@_region
 @click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
 @click.option(
     "--out",
@@ -124,17 +128,17 @@ def cli() -> None:
     type=click.Path(dir_okay=False, allow_dash=True),
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
-def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -> None:
+def parse(files: Sequence[str], **options: Any) -> None:
     """Read notices and write their records.
 
     The output is one line for each input, on a terminal as in a file, unless --indent is given.
     What could not be read for certain stands in the findings of the record.
     """
-    if is_indented and form != "json":
+    if options["is_indented"] and options["form"] != "json":
         raise click.UsageError("--indent goes with --format json only")
     from noticeparse.console import commands
 
-    _run(commands.parse, files, form=form, out=out, is_indented=is_indented)
+    _run(commands.parse, files, **options)
 
 
 @cli.command(
@@ -144,8 +148,9 @@ def parse(files: Sequence[str], form: str, is_indented: bool, out: str | None) -
     )
 )
 @_files
+@_region
 @click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
-def check(files: Sequence[str], on_one_line: bool) -> None:
+def check(files: Sequence[str], **options: Any) -> None:
     """Read notices and show the findings.
 
     Each begins `file:line:column: severity code: message`; the words in question and a hint come
@@ -153,7 +158,7 @@ def check(files: Sequence[str], on_one_line: bool) -> None:
     """
     from noticeparse.console import commands
 
-    _run(commands.check, files, on_one_line=on_one_line)
+    _run(commands.check, files, **options)
 
 
 @cli.command(

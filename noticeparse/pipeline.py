@@ -7,20 +7,22 @@ same text gives the same bulletin.
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list, said_of_all
-from noticeparse.build.notices import NoticeBuilder
+from noticeparse.build.lost_figures import without_lost_figures
+from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.caution import CAUTION
 from noticeparse.checks import check_notice
+from noticeparse.checks.regions import Region
 from noticeparse.collector import patient_collector
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, in_text_order, merged, to_finding
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
@@ -41,8 +43,12 @@ def read_bulletin(
     media_type: str = "text/plain",
     sha256: str | None = None,
     faults: Iterable[Fault] = (),
+    region: Region | None = None,
 ) -> Bulletin:
-    """Read one text; `faults` are those found while its bytes were decoded."""
+    """Read one text; `faults` are those found while its bytes were decoded.
+
+    `region` is the region of buoyage that lateral marks are held against.
+    """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
@@ -57,16 +63,12 @@ def read_bulletin(
     located += _character_faults(context, text)
     notices: list[Notice] = []
     lost = unclaimed(layout, lines, ignored)
-    for index, draft in enumerate(layout.notices):
-        reading = NoticeBuilder(context, draft, f"/notices/{index}").build()
+    for reading in _built(context, layout.notices):
         notices.append(reading.notice)
         located += reading.located
         lost += reading.lost
 
-    for index, notice in enumerate(notices):
-        beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
-        located += check_notice(notice, f"/notices/{index}", beside)
-
+    located += _checked(notices, region)
     unread = unread_blocks(context, _unread_lines(left, ignored))
     heads = unclaimed_heads(layout, lines, ignored)
     loose = [piece for prose in layout.loose for piece in prose.pieces]
@@ -93,6 +95,21 @@ def read_bulletin(
         findings=findings,
         coverage=count_coverage(context, ignored, unread + lost),
     )
+
+
+def _built(context: Context, drafts: list[NoticeDraft]) -> Iterator[NoticeReading]:
+    """The notices with their faults, depths in doubt held back."""
+    for index, draft in enumerate(drafts):
+        path = f"/notices/{index}"
+        reading = NoticeBuilder(context, draft, path).build()
+        yield without_lost_figures(context, reading, path)
+
+
+def _checked(notices: list[Notice], region: Region | None) -> Iterator[Located]:
+    """What the checks find, each notice held against those beside it."""
+    for index, notice in enumerate(notices):
+        beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
+        yield from check_notice(notice, f"/notices/{index}", beside, region=region)
 
 
 def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:

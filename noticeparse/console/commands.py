@@ -19,6 +19,7 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, as_text
 
 if TYPE_CHECKING:
+    from noticeparse.checks.regions import Region
     from noticeparse.console.session import Session
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
@@ -29,7 +30,14 @@ _STANDARD_OUTPUT_NAME = "-"
 _WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
-def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool) -> int:
+def parse(
+    files: Sequence[str],
+    *,
+    form: str,
+    out: str | None,
+    is_indented: bool,
+    region: Region | None = None,
+) -> int:
     """Write the bulletins of `files` in a format, to the file `out` where one is named."""
     from noticeparse.console.session import Session
     from noticeparse.writers import find_writer
@@ -41,7 +49,7 @@ def parse(files: Sequence[str], *, form: str, out: str | None, is_indented: bool
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
     with Outlet(out) as outlet:
-        session = Session(files, is_watched=outlet.is_terminal())
+        session = Session(files, is_watched=outlet.is_terminal(), region=region)
         _write(outlet, writer(_bulletins(session)))
     return session.status
 
@@ -67,13 +75,13 @@ def _is_same_file(out: str, file: str) -> bool:
         return False
 
 
-def check(files: Sequence[str], *, on_one_line: bool) -> int:
+def check(files: Sequence[str], *, on_one_line: bool, region: Region | None = None) -> int:
     """Write the findings of `files`, and their counts to standard error."""
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 
     outlet = Outlet()
-    session = Session(files, is_watched=outlet.is_terminal())
+    session = Session(files, is_watched=outlet.is_terminal(), region=region)
     tally = Tally()
 
     def pieces() -> Iterator[str]:

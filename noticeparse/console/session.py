@@ -9,6 +9,7 @@ import sys
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from noticeparse.checks.regions import Region
 from noticeparse.console.progress import Progress
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
@@ -29,7 +30,10 @@ class Reading(NamedTuple):
 class Session:
     """One run over `files`, or standard input; `status` holds the worst so far."""
 
-    def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
+    def __init__(
+        self, files: Sequence[str], *, is_watched: bool, region: Region | None = None
+    ) -> None:
+        self._region = region
         self._files = list(files) or [STANDARD_INPUT]
         self._progress = Progress(len(self._files), is_wanted=not is_watched)
         self.status = READ
@@ -65,6 +69,7 @@ class Session:
             media_type=intake.media_type,
             sha256=intake.sha256,
             faults=intake.faults,
+            region=self._region,
         )
         if count_errors(bulletin.findings):
             self.status = max(self.status, WITH_ERRORS)

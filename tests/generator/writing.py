@@ -53,7 +53,8 @@ class Writing:
         mark = {"temporary": "(T)", "preliminary": "(P)"}.get(status, "")
         notice = Notice(f"{self.number}{mark}/{YEAR % 100}", status, self.next_line)
         self.truth.notices.append(notice)
-        self.hand = draw_hand(rng, has_chart_heads=has_chart_heads)
+        is_deep = self.number % 4 == 0
+        self.hand = draw_hand(rng, has_chart_heads=has_chart_heads, is_deep=is_deep)
         self.verbs = rng.choice(VERBS)
         self.centre = draw_centre(rng)
         return notice
