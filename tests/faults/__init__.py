@@ -1,0 +1,1 @@
+"""Faults planted in clean notices: each is found every time, and its clean twin stays silent."""
