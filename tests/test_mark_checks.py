@@ -46,6 +46,7 @@ TOLD = {
     f"Insert emergency wreck-marking light-buoy, BuY, Al.BuY.10s {P}": ["mark-light"],
     f"Insert depth 12m, enclosed by 10m contour {P}": ["depth-deeper-than-contour"],
     f"Replace rock with depth 18m, enclosed by 10m contour {P}": ["depth-deeper-than-contour"],
+    f"Insert depth 12m and associated 10m contour {P}": ["depth-deeper-than-contour"],
     f"Insert bridge, depth 12m {P}": ["depth-of-overhead"],
 }
 
@@ -68,6 +69,7 @@ SILENT = (
     f"Insert light, Fl(2)30s, Horn(2)60s {P}",
     f"Insert light, Fl(4)30s, Horn(2)30s {P}",
     f"Insert depth 8.6m, enclosed by 10m contour {P}",
+    f"Insert depth 8.6m and associated 10m contour {P}",
     f"Insert wreck, least depth 9.5m, depth 12m {P}",
     f"Insert dredged area, dredged to 8.0m {P}",
 )

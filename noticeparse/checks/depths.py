@@ -27,9 +27,10 @@ def _check(placed: Placed, feature: Feature) -> Iterator[Trouble]:
     if depth is not None and depth.value_m is not None:
         for companion in feature.companions:
             around = companion.feature.depth
-            if companion.role != "enclosed_by" or around is None or around.value_m is None:
+            if around is None or around.value_m is None or around.kind != "contour":
                 continue
-            if depth.value_m > around.value_m:
+            # `and associated 10m contour` is drawn around the depth as well.
+            if companion.role != "on" and depth.value_m > around.value_m:
                 values = {"written": depth.written, "contour": around.written}
                 yield trouble_of("depth-deeper-than-contour", placed, **values)
     if depth is not None and not _OVERHEAD.isdisjoint(feature.s57[:1]):

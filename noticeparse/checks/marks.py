@@ -107,6 +107,10 @@ def _suits(light: Light, quarter: int) -> bool:
 # Marks that are neither lateral nor cardinal
 
 
+_SPECIAL = frozenset(("odas", "outfall", "spoil_ground", "tsunami", "wave_recorder"))
+"""Kinds that are special marks by another name; private buoys have paints of all sorts."""
+
+
 class _Kind(NamedTuple):
     shows: Callable[[Light], bool]
     has_paint: Callable[[Feature], bool]
@@ -115,6 +119,7 @@ class _Kind(NamedTuple):
 
 def _other(placed: Placed, feature: Feature) -> Iterator[Trouble]:
     name = feature.kind.partition("_")[2]
+    name = "special" if name in _SPECIAL else name
     kind = _KINDS.get(name)
     if kind is None:
         return

@@ -19,8 +19,8 @@ def _beyond_contour(rng: Random) -> tuple[str, str]:
     contour = rng.choice((2, 5, 10, 20))
     shoal = f"{contour - 1}.{rng.randint(1, 9)}m"
     hole = f"{contour + rng.randint(0, 30)}.{rng.randint(1, 9)}m"
-    around = f"enclosed by {contour}m contour"
-    return f"depth {hole}, {around}", f"depth {shoal}, {around}"
+    around = rng.choice((", enclosed by {}m contour", " and associated {}m contour"))
+    return f"depth {hole}{around.format(contour)}", f"depth {shoal}{around.format(contour)}"
 
 
 def _least_deeper(rng: Random) -> tuple[str, str]:

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import os
 import re
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator
 from random import Random
 from typing import NamedTuple
 
@@ -56,10 +56,13 @@ def in_notice(rng: Random, faulty: Phrases, clean: Phrases, *, metric: bool = Fa
         is_metric = not any(word in texts[0].casefold() for word in _OLD_UNITS)
         # A line that ends between the letter of a coordinate and its figures is another fault.
         is_whole = not any(re.search(" [SW]$", text, re.MULTILINE) for text in texts)
-        if is_whole and (is_metric or not metric):
+        is_short = len(texts[0]) < _LONGEST
+        if is_short and is_whole and (is_metric or not metric):
             return Planted(texts[0], texts[1], faulty[-1])
 
 
+_LONGEST = 1200
+"""Characters of a notice; a longer one takes its time and has no other kind of neighbours."""
 _OLD_UNITS = ("fathom", " fm", "feet", " ft")
 
 
@@ -100,25 +103,39 @@ def _listed(phrases: str | Phrases) -> Phrases:
 # What must come of it
 
 
-def misses(family: Family, times: int = TIMES) -> Iterator[str]:
-    """The faults of a family that were not found, with what was found instead."""
+class Outcome(NamedTuple):
+    """What went wrong with the plantings of one family, each with its text."""
+
+    missed: list[str]
+    false_alarms: list[str]
+
+
+def try_family(family: Family, codes: Collection[str], times: int = TIMES) -> Outcome:
+    """Plant and read: the fault must be told where it stands.
+
+    In the clean twin neither an error nor any of `codes` may be told.
+    """
     rng = Random(family.name)
+    outcome = Outcome([], [])
     for _ in range(times):
         planted = family.plant(rng)
         bulletin = parse(planted.faulty, region=family.region)
         found = [one for one in bulletin.findings if one.code == family.code]
         if not any(_is_at(one, planted, bulletin) for one in found):
-            codes = sorted({one.code for one in bulletin.findings})
-            yield f"`{planted.words}` is not told; {codes}\n{planted.faulty}"
+            told = sorted({one.code for one in bulletin.findings})
+            outcome.missed.append(f"`{planted.words}` is not told; {told}\n{planted.faulty}")
+        for one in parse(planted.clean, region=family.region).findings:
+            if one.severity == "error" or one.code in codes:
+                outcome.false_alarms.append(f"{one.code}: {one.message}\n{planted.clean}")
+    return outcome
 
 
 def _is_at(finding: Finding, planted: Planted, bulletin: Bulletin) -> bool:
     """Whether a finding points at the action with the words, or at the words themselves."""
     words = _plain(planted.words)
     stretch = planted.faulty[finding.span.start : finding.span.end] if finding.span else ""
-    return words in _plain(stretch) or any(
-        words in _plain(text) for text in _texts(finding, bulletin)
-    )
+    texts = (stretch, *_texts(finding, bulletin))
+    return any(words in _plain(text) for text in texts)
 
 
 def _texts(finding: Finding, bulletin: Bulletin) -> Iterator[str]:
@@ -132,13 +149,3 @@ def _texts(finding: Finding, bulletin: Bulletin) -> Iterator[str]:
 
 def _plain(words: str) -> str:
     return " ".join(words.split()).casefold()
-
-
-def false_alarms(family: Family, codes: Sequence[str], times: int = TIMES) -> Iterator[str]:
-    """The clean twins of a family in which an error or one of `codes` is told."""
-    rng = Random(family.name)
-    for _ in range(times):
-        planted = family.plant(rng)
-        for one in parse(planted.clean, region=family.region).findings:
-            if one.severity == "error" or one.code in codes:
-                yield f"{one.code}: {one.message}\n{planted.clean}"
