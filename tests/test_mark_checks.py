@@ -25,6 +25,10 @@ def codes(body: str, region: Region | None = None) -> list[str]:
 
 
 TOLD = {
+    f"Insert west cardinal buoy, black with yellow band {P}": ["mark-cardinal-colours"],
+    f"Insert north cardinal buoy, yellow and black {P}": ["mark-cardinal-colours"],
+    f"Insert preferred channel to port buoy, red and green {P}": ["mark-preferred-colours"],
+    f"Insert isolated danger buoy, RBR {P}": ["mark-colours"],
     # The state after a change is held against what stays.
     f"Amend red port-hand light-buoy, Fl.R.10s: colour to green {P}": ["mark-colour-light"],
     f"Amend port-hand buoy, topmark can: topmark to cone point up {P}": ["mark-lateral-topmark"],
@@ -51,6 +55,11 @@ TOLD = {
 }
 
 SILENT = (
+    f"Insert east cardinal buoy, black with yellow band {P}",
+    f"Insert west cardinal beacon, yellow with a broad black band {P}",
+    f"Insert preferred channel to starboard buoy, red with green band {P}",
+    f"Insert isolated danger buoy, black with red bands {P}",
+    f"Insert isolated danger buoy, red and black {P}",
     f"Insert port-hand light-buoy {P}",
     f"Insert port-hand buoy, Fl.R.5s {P}",
     f"Insert port-hand light-buoy, Fl.5s {P}",

@@ -10,21 +10,21 @@ _Q = "46-00.50S 122-00.00W"
 ENTRIES = (
     Entry(
         "mark-cardinal-colours", "warning",
-        "{written} are not the bands of a {quarter} cardinal mark",
+        "{written} are not the bands of {quarter} cardinal marks",
         "the mark would send a ship to the wrong side of a danger", _ASK, _IALA,
         f"‹Insert north cardinal buoy, YB {_P}›",
         f"Insert north cardinal buoy, BY {_P}",
     ),
     Entry(
         "mark-cardinal-light", "warning",
-        "`{written}` is not the light of a {quarter} cardinal mark",
+        "`{written}` is not the light of {quarter} cardinal marks",
         "the light would send a ship to the wrong side of a danger", _ASK, _IALA,
         f"‹Insert north cardinal light-buoy, Q(3)10s {_P}›",
         f"Insert east cardinal light-buoy, Q(3)10s {_P}",
     ),
     Entry(
         "mark-cardinal-topmark", "warning",
-        "{written} is not the topmark of a {quarter} cardinal mark",
+        "{written} is not the topmark of {quarter} cardinal marks",
         "the topmark would send a ship to the wrong side of a danger", _ASK, _IALA,
         f"‹Insert north cardinal buoy, topmark 2 cones points down {_P}›",
         f"Insert south cardinal buoy, topmark 2 cones points down {_P}",

@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from noticeparse.checks.features import in_each_feature, lights_of, trouble_of
-from noticeparse.checks.marks import is_of_no_kind
+from noticeparse.checks.marks import is_of_no_kind, shows_bands
 from noticeparse.checks.trouble import Placed, Trouble
 from noticeparse.records.feature import Feature
 from noticeparse.records.light import Light
@@ -116,7 +116,8 @@ def _check_paint(placed: Placed, feature: Feature, mark: Lateral) -> Iterator[Tr
     written = " ".join(colours)
     if mark.is_preferred:
         # One colour alone may be the first word of a short description.
-        if colours and colours not in (*_BANDS, ("red",), ("green",)):
+        is_banded = len(colours) < 2 or any(shows_bands(feature, bands) for bands in _BANDS)
+        if not is_banded or not set(colours) <= {"red", "green"}:
             yield trouble_of("mark-preferred-colours", placed, written=written)
     elif colours and colours not in (("red",), ("green",)):
         yield trouble_of("mark-lateral-colours", placed, mark=mark.name, written=written)

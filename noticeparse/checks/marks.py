@@ -65,10 +65,17 @@ def _cardinal(placed: Placed, feature: Feature) -> Iterator[Trouble]:
         written = feature.topmark or ""
         yield trouble_of("mark-cardinal-topmark", placed, quarter=name, written=written)
     # One colour alone may be the first word of a short description; a strange one may not.
-    bands = len(feature.colours) > 1 and tuple(feature.colours) != rule.colours
+    bands = len(feature.colours) > 1 and not shows_bands(feature, rule.colours)
     if bands or not set(feature.colours) <= set(rule.colours):
         written = " ".join(feature.colours)
         yield trouble_of("mark-cardinal-colours", placed, quarter=name, written=written)
+
+
+def shows_bands(feature: Feature, bands: tuple[str, ...]) -> bool:
+    """Whether the paint is these bands; `black with yellow band` names the third colour once."""
+    colours = tuple(feature.colours)
+    is_in_words = " with " in feature.text and "band" in feature.text
+    return colours == bands or (is_in_words and bands == (*colours, colours[0]))
 
 
 def _quarter_of(feature: Feature) -> int | None:
@@ -152,8 +159,8 @@ def _shows_safe_water(light: Light) -> bool:
 
 def _has_danger_bands(feature: Feature) -> bool:
     colours = feature.colours
-    # From the top down the bands begin with black; one red word alone tells nothing.
-    begins = len(colours) == 1 or colours[0] == "black"
+    # From the top down the bands begin with black; two colours in words have no order.
+    begins = len(colours) < 3 or colours[0] == "black"
     return set(colours) <= {"black", "red"} and begins and not _stands(feature)
 
 
