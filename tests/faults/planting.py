@@ -113,7 +113,7 @@ class Outcome(NamedTuple):
 def try_family(family: Family, codes: Collection[str], times: int = TIMES) -> Outcome:
     """Plant and read: the fault must be told where it stands.
 
-    In the clean twin neither an error nor any of `codes` may be told.
+    In the clean twin neither an error of its own nor any of `codes` may be told.
     """
     rng = Random(family.name)
     outcome = Outcome([], [])
@@ -124,8 +124,11 @@ def try_family(family: Family, codes: Collection[str], times: int = TIMES) -> Ou
         if not any(_is_at(one, planted, bulletin) for one in found):
             told = sorted({one.code for one in bulletin.findings})
             outcome.missed.append(f"`{planted.words}` is not told; {told}\n{planted.faulty}")
+        # An error that stands in both texts comes from the notice around.
+        around = {(one.code, one.message) for one in bulletin.findings}
         for one in parse(planted.clean, region=family.region).findings:
-            if one.severity == "error" or one.code in codes:
+            is_own = one.severity == "error" and (one.code, one.message) not in around
+            if is_own or one.code in codes:
                 outcome.false_alarms.append(f"{one.code}: {one.message}\n{planted.clean}")
     return outcome
 
