@@ -15,6 +15,7 @@ from pathlib import Path
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
 from noticeparse.chart_list import from_bytes
+from noticeparse.checks.regions import Region
 from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
@@ -43,19 +44,25 @@ def parse(
     name: str | None = None,
     charts: ChartList | None = None,
     as_of: date | None = None,
+    region: Region | None = None,
 ) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
 
     With `charts`, from `read_chart_list`, positions are put on the sheets of the list and held
     against them.  Temporary notices that ended before the day `as_of` have a finding that says so,
-    beside those that ended before the edition appeared; without it no day is assumed.
+    beside those that ended before the edition appeared; without it no day is assumed.  `region`
+    is the region of the IALA buoyage system, "A" or "B", that lateral marks must follow; without
+    it they must only follow the same one within a notice.
 
-    Never raises on any text; raises TypeError for what is no text or no chart list.
+    Never raises on any text; raises TypeError for what is no text or no chart list, ValueError for
+    what is no region.
     """
     _require_text(text)
     if charts is not None and not isinstance(charts, ChartList):
         raise TypeError(f"charts must be a ChartList, not {type(charts).__name__}")
-    return read_bulletin(text, name=name, charts=charts, as_of=as_of)
+    if region not in (None, "A", "B"):
+        raise ValueError(f'region must be "A" or "B", not {region!r}')
+    return read_bulletin(text, name=name, charts=charts, as_of=as_of, region=region)
 
 
 def read_chart_list(path: str | os.PathLike[str]) -> ChartList:

@@ -85,6 +85,7 @@ def cli() -> None:
 @options.files
 @options.chart_list
 @options.as_of
+@options.region
 @click.option(
     "--format",
     "form",
@@ -126,6 +127,7 @@ def parse(
 @options.files
 @options.chart_list
 @options.as_of
+@options.region
 @click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
 def check(files: Sequence[str], on_one_line: bool, **settings: Any) -> None:
     """Read notices and show the findings.

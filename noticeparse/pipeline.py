@@ -7,15 +7,17 @@ same text gives the same bulletin.
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable
+from collections.abc import Iterable, Iterator
 from datetime import date
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
 from noticeparse.build.editions import read_edition, read_list, said_of_all
-from noticeparse.build.notices import NoticeBuilder
+from noticeparse.build.lost_figures import without_lost_figures
+from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.build.sheets import on_sheets
 from noticeparse.caution import CAUTION
 from noticeparse.checks.given import Given
+from noticeparse.checks.regions import Region
 from noticeparse.checks.running import (
     check_bulletin,
     check_notice,
@@ -28,7 +30,7 @@ from noticeparse.faults import Fault
 from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
@@ -52,10 +54,12 @@ def read_bulletin(
     faults: Iterable[Fault] = (),
     charts: ChartList | None = None,
     as_of: date | None = None,
+    region: Region | None = None,
 ) -> Bulletin:
     """Read one text; `faults` are those of its bytes, `charts` the sheets to hold it against.
 
-    Of temporary notices that end before the day `as_of` it is said that they have ended.
+    Of temporary notices that end before the day `as_of` it is said that they have ended; `region`
+    is the region of buoyage that lateral marks are held against.
     """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
@@ -71,22 +75,14 @@ def read_bulletin(
     located += _character_faults(context, text) + dates
     notices: list[Notice] = []
     lost = unclaimed(layout, lines, ignored)
-    for index, draft in enumerate(layout.notices):
-        reading = NoticeBuilder(context, draft, f"/notices/{index}").build()
+    for reading in _built(context, layout.notices):
         notices.append(reading.notice)
         located += reading.located
         lost += reading.lost
 
     sheets = Sheets(charts) if charts is not None else None
-    notices = on_sheets(notices, sheets)
-
-    unread = unread_blocks(context, _unread_lines(left, ignored))
-    heads = unclaimed_heads(layout, lines, ignored)
-    loose = [piece for prose in layout.loose for piece in prose.pieces]
-    unread += heads
-    unread += [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
-    loose_words = unclaimed_words(words, layout, lines, ignored)
-    unread += apart_from(loose_words, [*unread, *lost], lines)
+    unread = _unread(context, layout, lines, _unread_lines(left, ignored))
+    unread += apart_from(unclaimed_words(words, layout, lines, ignored), [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in unread]
     located += [unread_fault(context, piece, is_action=True) for piece in lost]
     bulletin = Bulletin(
@@ -94,12 +90,12 @@ def read_bulletin(
         caution=CAUTION,
         source=_source(text, name, media_type, sha256),
         edition=edition,
-        notices=notices,
+        notices=on_sheets(notices, sheets),
         lists=[read_list(context, draft) for draft in layout.lists],
         findings=[],
         coverage=count_coverage(context, ignored, unread + lost),
     )
-    located += _checked(bulletin, Given(text, as_of), sheets)
+    located += _checked(bulletin, Given(text, as_of), sheets, region)
     return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
 
 
@@ -112,18 +108,36 @@ def _source(text: str, name: str | None, media_type: str, sha256: str | None) ->
     )
 
 
-def _checked(bulletin: Bulletin, given: Given, sheets: Sheets | None) -> list[Located]:
+def _checked(
+    bulletin: Bulletin, given: Given, sheets: Sheets | None, region: Region | None
+) -> list[Located]:
     """What the checks find, those over the chart list in the place of others that tell less."""
     notices = bulletin.notices
     found: list[Located] = []
     for index, notice in enumerate(notices):
         beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
-        found += check_notice(notice, f"/notices/{index}", beside)
+        found += check_notice(notice, f"/notices/{index}", beside, region=region)
     found += check_bulletin(bulletin, given)
     if sheets is None:
         return found
     found = [one for one in found if not is_told_by_sheets(one, notices, sheets)]
     return found + check_sheets(notices, sheets)
+
+
+def _built(context: Context, drafts: list[NoticeDraft]) -> Iterator[NoticeReading]:
+    """The notices with their faults, depths in doubt held back."""
+    for index, draft in enumerate(drafts):
+        path = f"/notices/{index}"
+        reading = NoticeBuilder(context, draft, path).build()
+        yield without_lost_figures(context, reading, path)
+
+
+def _unread(context: Context, layout: Layout, lines: list[Line], left: list[Line]) -> list[Piece]:
+    """What stands outside notices and was not read: blocks of lines, heads, loose words."""
+    heads = unclaimed_heads(layout, lines, context.ignored)
+    loose = [piece for prose in layout.loose for piece in prose.pieces]
+    apart = [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
+    return [*unread_blocks(context, left), *heads, *apart]
 
 
 def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:

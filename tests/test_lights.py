@@ -10,6 +10,7 @@ import csv
 import re
 import typing
 from collections.abc import Iterator
+from decimal import Decimal
 from pathlib import Path
 from typing import Any
 
@@ -610,6 +611,16 @@ FAULTY: list[tuple[str, list[tuple[str, str]], dict[str, Any]]] = [
         ],
         {},
     ),
+    # IALA E-110: what the eye can count and tell apart.
+    ("Fl(12)60s", [("light-group-large", "(12)")], {"groups": [12], "period_s": 60}),
+    ("Iso.0.5s", [("light-period-short", "0.5s")], {"period_s": Decimal("0.5")}),
+    ("Oc.1s", [("light-period-short", "1s")], {"period_s": 1}),
+    ("IQ.1s", [("light-period-short", "1s")], {"period_s": 1}),
+    (
+        "Fl.WR.5s20m9/12M",
+        [("light-range-white-less", "9/12M")],
+        {"range_by_colour": {"W": 9, "R": 12}},
+    ),
     ("Fl.R.5s R 045° to the shore", [("sector-limit-open", "045° to the shore")], {"sectors": []}),
     ("Fl.R.5s (vis 045°-090°", [("light-bracket-open", "(")], {"sectors": [arc(None, 45, 90)]}),
 ]
@@ -703,8 +714,8 @@ def test_every_code_has_a_specimen() -> None:
     texts = [row[0] for row in (*FAULTY, *NO_LIGHT)] + ["Fl.R.5s F.G", "Racon(KK K"]
     codes = {fault.code for text in texts for fault in read_light(text).faults}
     codes |= {read_aids("hello").faults[0].code, read_sectors("hello").faults[0].code}
-    # The one-value reader tells of several lights.
-    assert codes | {"light-several"} == set(CATALOGUE)
+    # The one-value reader tells of several lights, a check of the fog signal's period.
+    assert codes | {"light-several", "light-period-of-signal"} == set(CATALOGUE)
 
 
 def test_messages_name_what_was_written() -> None:

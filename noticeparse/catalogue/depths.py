@@ -5,6 +5,9 @@ from noticeparse.faults import Entry
 _PRACTICE = "common practice, no published source"
 _MEMORY = "from memory"
 _INT1 = "INT 1, section I (soundings and their abbreviations)"
+_S4_CONTOURS = "IHO S-4, B-411 (from memory)"
+_P = "46-00.00S 122-00.00W"
+_NEXT = "Insert depth 8₆ 46-00.10S 122-00.00W\nInsert depth 7₂ 46-00.20S 122-00.00W\n"
 
 ENTRIES = (
     Entry(
@@ -22,6 +25,16 @@ ENTRIES = (
         "heights and depths of such a chart may be in different units",
         "take the unit from the chart's title and ask the issuer",
         _PRACTICE,
+    ),
+    Entry(
+        "clearance-zero",
+        "warning",
+        "a clearance of `{written}` leaves no way under",
+        "a figure may be lost",
+        "compare with the original notice",
+        _PRACTICE,
+        f"‹Insert bridge, vertical clearance 0m {_P}›",
+        f"Insert bridge, vertical clearance 10m {_P}",
     ),
     Entry(
         "depth-and-drying",
@@ -46,6 +59,16 @@ ENTRIES = (
         "charts show decimetres at most; a figure may have slipped in",
         "compare each figure with the original notice",
         "IHO S-4, B-410 (from memory)",
+    ),
+    Entry(
+        "depth-deeper-than-contour",
+        "warning",
+        "`{written}` is deeper than the contour `{contour}` around it",
+        "a contour encloses a shoal; a point or a small figure may be lost",
+        "compare both figures with the original notice",
+        _S4_CONTOURS,
+        f"‹Insert depth 86m, enclosed by 10m contour {_P}›",
+        f"Insert depth 8.6m, enclosed by 10m contour {_P}",
     ),
     Entry(
         "depth-drying-high",
@@ -80,12 +103,32 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
+        "depth-general-not-kept",
+        "info",
+        "the depth `{written}` beside the least depth is not kept",
+        "the record holds one depth, the least",
+        "read the general depth in the text",
+        _PRACTICE,
+        f"Insert wreck, least depth 9.5m, ‹depth 12m› {_P}",
+        f"Insert wreck, least depth 9.5m {_P}",
+    ),
+    Entry(
         "depth-impossible",
         "error",
         "`{written}` is deeper than any sea",
         "a point or a small figure is lost",
         "take the depth from the original notice",
         "the deepest sounding of all is about 10 900 m",
+    ),
+    Entry(
+        "depth-least-deeper",
+        "warning",
+        "`{written}` is deeper than the depth `{other}` beside it",
+        "the least depth over a danger is the smaller of the two; a figure may be wrong",
+        "compare both figures with the original notice",
+        _PRACTICE,
+        f"Insert wreck, ‹least depth 9.5m›, depth 8m {_P}",
+        f"Insert wreck, least depth 9.5m {_P}",
     ),
     Entry(
         "depth-letter-in-figure",
@@ -112,6 +155,16 @@ ENTRIES = (
         _PRACTICE,
     ),
     Entry(
+        "depth-of-overhead",
+        "warning",
+        "`{written}`: a depth is stated of what crosses above the water",
+        "a clearance taken for a depth would put a danger on the bottom",
+        "ask the issuer whether a clearance is meant",
+        _PRACTICE,
+        f"‹Insert overhead cable, depth 12m {_P}›",
+        f"Insert overhead cable, vertical clearance 12m {_P}",
+    ),
+    Entry(
         "depth-place-unclear",
         "error",
         "`{written}`: several depths stand before several positions",
@@ -134,6 +187,16 @@ ENTRIES = (
         "the chart's unit or the figure is wrong",
         "look at the chart's title for its unit",
         _INT1,
+    ),
+    Entry(
+        "depth-subscript-lost",
+        "error",
+        "`{written}` among depths like `{other}`: a small figure may be lost",
+        "copied without its small figure, 8₆ becomes 86; the depth is left out",
+        "take the depth from the original notice",
+        _PRACTICE,
+        f"{_NEXT}Insert depth ‹86› {_P}",
+        f"{_NEXT}Insert depth 8₄ {_P}",
     ),
     Entry(
         "depth-thousands",

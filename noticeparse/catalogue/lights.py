@@ -7,6 +7,8 @@ _S57 = "IHO S-57 Appendix A, chapter 2"
 _S12 = "IHO S-12, Standardization of List of Lights"
 _PRACTICE = "common practice, no published source"
 _MEMORY = "from memory"
+_E110 = "IALA recommendation E-110, Rhythmic characters of lights, from memory"
+_P = "46-00.00S 122-00.00W"
 
 ENTRIES = (
     Entry(
@@ -107,6 +109,12 @@ ENTRIES = (
         "the class or the group is wrong; the group is left out", "ask the issuer", _S12,
     ),
     Entry(
+        "light-group-large", "warning", "`{written}`: so large a group cannot be counted at sea",
+        "five flashes or six are the most that a group has; a figure may be wrong",
+        "check the group against the list of lights", _E110,
+        f"Insert light, Fl‹(12)›60s {_P}", f"Insert light, Fl(2)60s {_P}",
+    ),
+    Entry(
         "light-group-missing", "warning", "`{written}` tells of a group without its figures",
         "the number of flashes is lost", "check the original notice", _MEMORY,
     ),
@@ -177,6 +185,18 @@ ENTRIES = (
         _INT1_P + " 12",
     ),
     Entry(
+        "light-period-of-signal", "warning", "`{written}` has the period of the fog signal",
+        "the period of one aid may have been taken for that of the other",
+        "check both against the list of lights", _PRACTICE,
+        f"‹Insert light, Fl.R.30s, Horn(2)30s {_P}›", f"Insert light, Fl.R.5s, Horn(2)30s {_P}",
+    ),
+    Entry(
+        "light-period-short", "warning", "`{written}` is too short for a light of this class",
+        "no eye tells light and dark apart so quickly; a figure may be wrong",
+        "check the period against the list of lights", _E110,
+        f"Insert light, Iso.‹0.5s› {_P}", f"Insert light, Iso.5s {_P}",
+    ),
+    Entry(
         "light-period-twice", "error", "two periods stand in `{written}`",
         "nobody can say which holds; the period is left out", "check the original notice",
         _INT1_P + " 12",
@@ -223,6 +243,12 @@ ENTRIES = (
         "light-range-twice", "error", "two ranges `{written}` stand without a stroke",
         "nobody can say which holds; the ranges are left out", "check the original notice",
         _INT1_P + " 14",
+    ),
+    Entry(
+        "light-range-white-less", "warning", "`{written}`: white shows less far than a colour",
+        "coloured glass takes light away; the ranges may be exchanged",
+        "check the ranges against the list of lights", _PRACTICE,
+        f"Insert light, Fl.WR.5s20m‹9/12M› {_P}", f"Insert light, Fl.WR.5s20m12/9M {_P}",
     ),
     Entry(
         "light-several", "error", "`{written}` holds more than one light",

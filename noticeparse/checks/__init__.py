@@ -11,9 +11,12 @@ from collections.abc import Callable, Iterator, Sequence
 
 from noticeparse.checks.chains import check_chain, check_chains
 from noticeparse.checks.datums import check_datum_stated, check_datums_agree
+from noticeparse.checks.depths import check_depths
 from noticeparse.checks.duplicates import check_duplicates
 from noticeparse.checks.given import Given, Whole
+from noticeparse.checks.lateral_marks import check_lateral_marks
 from noticeparse.checks.letters import check_letters
+from noticeparse.checks.lights import check_signal_periods
 from noticeparse.checks.listed_charts import (
     check_datum,
     check_depth_units,
@@ -67,6 +70,9 @@ CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_rings,
     check_cardinal_marks,
     check_other_marks,
+    check_lateral_marks,
+    check_signal_periods,
+    check_depths,
 )
 """In the order in which they run; adding a check is one function and one line here."""
 

@@ -1,15 +1,21 @@
-"""Marks whose colours, topmark and light disagree (IALA Maritime Buoyage System)."""
+"""Cardinal, isolated danger, safe water, special and wreck marks whose parts disagree.
+
+In comes a notice; out come troubles of marks whose colours, topmark or light are not those of
+their kind: IALA Maritime Buoyage System; INT 1 section Q 130.  A part that is not stated is no
+fault: charts leave out what the kind implies.  Lateral marks are checked elsewhere.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
 from typing import NamedTuple
 
-from noticeparse.checks.trouble import Placed, Trouble, actions_of
-from noticeparse.records.action import Action, Amend, Replace
+from noticeparse.checks.features import in_each_feature, lights_of, trouble_of
+from noticeparse.checks.trouble import Placed, Trouble
 from noticeparse.records.feature import Feature
 from noticeparse.records.light import Light
 from noticeparse.records.notice import Notice
+from noticeparse.vocabulary import kinds
 
 _QUARTERS = {1: "north", 2: "east", 3: "south", 4: "west"}
 
@@ -17,115 +23,84 @@ _QUARTERS = {1: "north", 2: "east", 3: "south", 4: "west"}
 class _Rule(NamedTuple):
     groups: tuple[int, ...]
     periods: dict[str, int]
-    topmark: int
+    topmark: str
     colours: tuple[str, ...]
 
 
-# IALA Maritime Buoyage System, cardinal marks: groups, period by rhythm, S-57 TOPSHP, bands.
+# IALA Maritime Buoyage System, cardinal marks: groups, period by rhythm, topmark, bands.  The
+# south mark is told from the others by its long flash.
 _CARDINAL = {
-    1: _Rule((), {}, 13, ("black", "yellow")),
-    2: _Rule((3,), {"Q": 10, "VQ": 5}, 11, ("black", "yellow", "black")),
-    3: _Rule((6,), {"Q+LFl": 15, "VQ+LFl": 10, "Q": 15, "VQ": 10}, 14, ("yellow", "black")),
-    4: _Rule((9,), {"Q": 15, "VQ": 10}, 10, ("yellow", "black", "yellow")),
+    1: _Rule((), {}, "2 cones, points up", ("black", "yellow")),
+    2: _Rule((3,), {"Q": 10, "VQ": 5}, "2 cones, base to base", ("black", "yellow", "black")),
+    3: _Rule((6,), {"Q+LFl": 15, "VQ+LFl": 10}, "2 cones, points down", ("yellow", "black")),
+    4: _Rule((9,), {"Q": 15, "VQ": 10}, "2 cones, point to point", ("yellow", "black", "yellow")),
 }
+_CARDINAL_CLASSES = frozenset(("BOYCAR", "BCNCAR"))
 
 
 def check_cardinal_marks(notice: Notice) -> Iterator[Trouble]:
     """A cardinal mark with the light, topmark or bands of another quarter, or of no quarter."""
-    yield from _each(notice, _mark)
+    yield from in_each_feature(notice, _cardinal)
 
 
 def check_other_marks(notice: Notice) -> Iterator[Trouble]:
-    """Isolated danger, safe water and special marks with a light that such marks do not show."""
-    yield from _each(notice, _other_mark)
+    """Isolated danger, safe water, special and wreck marks with parts that they do not have."""
+    yield from in_each_feature(notice, _other)
 
 
-def _each(
-    notice: Notice, check: Callable[[Placed, Feature], Iterator[Trouble]]
-) -> Iterator[Trouble]:
-    """What a check finds in all features, once where a change leaves it as it was."""
-    for placed in actions_of(notice):
-        told: list[Trouble] = []
-        for feature in features_of(placed.action):
-            told += [trouble for trouble in check(placed, feature) if trouble not in told]
-        yield from told
-
-
-def features_of(action: Action) -> Iterator[Feature]:
-    """The features of an action: as named, as they come, and as an amendment leaves them."""
-    yield action.feature
-    if isinstance(action, Replace):
-        yield action.replacement
-    if isinstance(action, Amend):
-        light = action.feature.light
-        for change in action.changes:
-            first, _, rest = change.property.partition(".")
-            if first != "light":
-                continue
-            if isinstance(change.new, Light):
-                light = change.new
-            elif light is not None and rest in Light.model_fields:
-                light = light.model_copy(update={rest: change.new})
-        if light is not action.feature.light:
-            yield action.feature.model_copy(update={"light": light})
-
-
-def _lights_of(feature: Feature) -> Iterator[Light]:
-    if feature.light is not None:
-        yield feature.light
-    yield from feature.more_lights
-
-
-def _other_mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
-    kind = feature.kind.partition("_")[2]
-    for light in _lights_of(feature):
-        if kind in _SHOWS and not _SHOWS[kind](light):
-            values = {"mark": kind.replace("_", " "), "written": light.written}
-            yield _trouble("mark-light", placed, values)
-
-
-def _is_white(light: Light) -> bool:
-    return set(light.colours) == {"W"}
-
-
-# IALA Maritime Buoyage System: the rhythms of marks that are neither lateral nor cardinal.
-_SHOWS: dict[str, Callable[[Light], bool]] = {
-    "isolated_danger": lambda light: (
-        _is_white(light) and light.rhythm == "Fl" and light.groups == [2]
-    ),
-    "safe_water": lambda light: (
-        _is_white(light) and (light.rhythm in ("Iso", "Oc", "LFl") or light.morse == "A")
-    ),
-    "special": lambda light: "W" not in light.colours or not light.colour_stated,
-}
-
-
-def _mark(placed: Placed, feature: Feature) -> Iterator[Trouble]:
-    quarter = feature.attributes.get("CATCAM")
-    if not isinstance(quarter, int) or quarter not in _CARDINAL:
+def _cardinal(placed: Placed, feature: Feature) -> Iterator[Trouble]:
+    quarter = _quarter_of(feature)
+    if quarter is None:
+        if _CARDINAL_CLASSES.isdisjoint(feature.s57[:1]):
+            return
+        for light in lights_of(feature):
+            if not any(_suits(light, one) for one in _CARDINAL):
+                yield trouble_of("mark-light", placed, mark="cardinal", written=light.written)
         return
-    rule = _CARDINAL[quarter]
-    name = _QUARTERS[quarter]
-    for light in _lights_of(feature):
-        if not _suits(light, rule, quarter):
-            values = {"quarter": name, "written": light.written}
-            yield _trouble("mark-cardinal-light", placed, values)
-    topmark = feature.attributes.get("TOPSHP")
-    if isinstance(topmark, int) and topmark != rule.topmark:
-        values = {"quarter": name, "written": feature.topmark or ""}
-        yield _trouble("mark-cardinal-topmark", placed, values)
+    rule, name = _CARDINAL[quarter], _QUARTERS[quarter]
+    for light in lights_of(feature):
+        if not _suits(light, quarter):
+            yield trouble_of("mark-cardinal-light", placed, quarter=name, written=light.written)
+    if feature.topmark not in (None, rule.topmark):
+        written = feature.topmark or ""
+        yield trouble_of("mark-cardinal-topmark", placed, quarter=name, written=written)
     # One colour alone may be the first word of a short description; a strange one may not.
-    bands = len(feature.colours) > 1 and tuple(feature.colours) != rule.colours
+    bands = len(feature.colours) > 1 and not shows_bands(feature, rule.colours)
     if bands or not set(feature.colours) <= set(rule.colours):
-        values = {"quarter": name, "written": " ".join(feature.colours)}
-        yield _trouble("mark-cardinal-colours", placed, values)
+        written = " ".join(feature.colours)
+        yield trouble_of("mark-cardinal-colours", placed, quarter=name, written=written)
 
 
-def _trouble(code: str, placed: Placed, values: dict[str, str]) -> Trouble:
-    return Trouble(code, placed.action.span, [placed.pointer], values, placed.chart)
+def shows_bands(feature: Feature, bands: tuple[str, ...]) -> bool:
+    """Whether the paint is these bands; `black with yellow band` names the third colour once."""
+    colours = tuple(feature.colours)
+    is_in_words = " with " in feature.text and "band" in feature.text
+    return colours == bands or (is_in_words and bands == (*colours, colours[0]))
 
 
-def _suits(light: Light, rule: _Rule, quarter: int) -> bool:
+def _quarter_of(feature: Feature) -> int | None:
+    """The quarter named, else the one that the bands of a mark show, else its topmark."""
+    quarter = feature.attributes.get("CATCAM")
+    if isinstance(quarter, int) and quarter in _CARDINAL:
+        return quarter
+    if _CARDINAL_CLASSES.isdisjoint(feature.s57[:1]) and not is_of_no_kind(feature):
+        return None
+    bands = tuple(feature.colours)
+    for quarter, rule in _CARDINAL.items():
+        if bands == rule.colours or (not bands and feature.topmark == rule.topmark):
+            return quarter
+    return None
+
+
+def is_of_no_kind(feature: Feature) -> bool:
+    """Whether it is a buoy or beacon of which no word tells what it marks."""
+    known = kinds().get(feature.kind)
+    is_mark = known is not None and known.form in ("buoy", "beacon") and not known.s57
+    return is_mark and not any(name.startswith(("BOY", "BCN")) for name in feature.s57[:1])
+
+
+def _suits(light: Light, quarter: int) -> bool:
+    rule = _CARDINAL[quarter]
     if set(light.colours) != {"W"}:
         return False
     if quarter == 1:
@@ -134,3 +109,94 @@ def _suits(light: Light, rule: _Rule, quarter: int) -> bool:
     if period is None or tuple(light.groups) != rule.groups:
         return False
     return light.period_s is None or light.period_s == period
+
+
+# Marks that are neither lateral nor cardinal
+
+
+_SPECIAL = frozenset(("odas", "outfall", "spoil_ground", "tsunami", "wave_recorder"))
+"""Kinds that are special marks by another name; private buoys have paints of all sorts."""
+
+
+class _Kind(NamedTuple):
+    shows: Callable[[Light], bool]
+    has_paint: Callable[[Feature], bool]
+    topmark: str
+
+
+def _other(placed: Placed, feature: Feature) -> Iterator[Trouble]:
+    name = feature.kind.partition("_")[2]
+    name = "special" if name in _SPECIAL else name
+    kind = _KINDS.get(name)
+    if kind is None:
+        return
+    mark = name.replace("_", " ")
+    for light in lights_of(feature):
+        if not kind.shows(light):
+            yield trouble_of("mark-light", placed, mark=mark, written=light.written)
+    if feature.topmark not in (None, kind.topmark):
+        written = feature.topmark or ""
+        yield trouble_of("mark-topmark", placed, mark=mark, written=written)
+    if feature.colours and not kind.has_paint(feature):
+        yield trouble_of("mark-colours", placed, mark=mark, written=_paint(feature))
+
+
+def _paint(feature: Feature) -> str:
+    words = " ".join(feature.colours)
+    pattern = feature.colour_pattern
+    return f"{words}, {pattern.replace('_', ' ')}" if pattern else words
+
+
+def _is_white(light: Light) -> bool:
+    return set(light.colours) == {"W"}
+
+
+def _shows_safe_water(light: Light) -> bool:
+    if light.rhythm == "LFl":
+        return _is_white(light) and light.period_s in (None, 10)
+    return _is_white(light) and (light.rhythm in ("Iso", "Oc") or light.morse == "A")
+
+
+def _has_danger_bands(feature: Feature) -> bool:
+    colours = feature.colours
+    # From the top down the bands begin with black; two colours in words have no order.
+    begins = len(colours) < 3 or colours[0] == "black"
+    return set(colours) <= {"black", "red"} and begins and not _stands(feature)
+
+
+def _has_safe_stripes(feature: Feature) -> bool:
+    return set(feature.colours) <= {"red", "white"} and not _lies(feature)
+
+
+def _has_wreck_stripes(feature: Feature) -> bool:
+    return set(feature.colours) <= {"blue", "yellow"} and not _lies(feature)
+
+
+def _stands(feature: Feature) -> bool:
+    return feature.colour_pattern == "vertical_stripes"
+
+
+def _lies(feature: Feature) -> bool:
+    return feature.colour_pattern == "horizontal_stripes"
+
+
+# IALA Maritime Buoyage System: lights, paint and topmark of marks neither lateral nor cardinal.
+_KINDS = {
+    "isolated_danger": _Kind(
+        lambda light: _is_white(light) and light.rhythm == "Fl" and light.groups == [2],
+        _has_danger_bands,
+        "2 spheres",
+    ),
+    "safe_water": _Kind(_shows_safe_water, _has_safe_stripes, "sphere"),
+    # Old lists say nothing of the colour; a stated one is yellow, written amber here and there.
+    "special": _Kind(
+        lambda light: set(light.colours) <= {"Y", "Am"} or not light.colour_stated,
+        lambda feature: set(feature.colours) == {"yellow"},
+        "X-shape",
+    ),
+    "emergency_wreck": _Kind(
+        lambda light: set(light.colours) == {"Bu", "Y"} and light.period_s in (None, 3),
+        _has_wreck_stripes,
+        "upright cross",
+    ),
+}

@@ -8,6 +8,7 @@ from noticeparse.checks import BULLETIN_CHECKS, CHECKS, SHEET_CHECKS, TOGETHER_C
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.hemispheres import check_hemispheres
 from noticeparse.checks.outliers import check_far_positions
+from noticeparse.checks.regions import Region, check_regions
 from noticeparse.checks.sheet_sections import sections_of
 from noticeparse.checks.trouble import Trouble
 from noticeparse.faults import Fault
@@ -17,14 +18,18 @@ from noticeparse.records.notice import Notice
 from noticeparse.sheets import Sheets
 
 
-def check_notice(notice: Notice, path: str, neighbours: Sequence[Notice] = ()) -> list[Located]:
+def check_notice(
+    notice: Notice, path: str, neighbours: Sequence[Notice] = (), *, region: Region | None = None
+) -> list[Located]:
     """What the checks find in one notice; `path` is the JSON Pointer of its record.
 
-    `neighbours` are notices beside it in the bulletin, to tell what is far away.
+    `neighbours` are notices beside it in the bulletin, to tell what is far away; `region` is the
+    region of buoyage where it is known.
     """
     troubles = [*check_hemispheres(notice, neighbours)]
     told = {trouble.span for trouble in troubles}
     troubles += (one for one in check_far_positions(notice, neighbours) if one.span not in told)
+    troubles += check_regions(notice, region)
     troubles += (trouble for check in CHECKS for trouble in check(notice))
     return [_located(trouble, path, notice.id) for trouble in troubles]
 

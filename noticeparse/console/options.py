@@ -46,6 +46,9 @@ as_of = click.option(
     callback=lambda _, __, given: given and given.date(),
     help="Tell of temporary notices that ended before DATE (2026-03-31).",
 )
+region = click.option(
+    "--region", type=click.Choice(["A", "B"]), help="The region of buoyage of the lateral marks."
+)
 texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
 value_form = click.option(
     "--format",

@@ -89,6 +89,7 @@ class Session:
             faults=intake.faults,
             charts=self._charts,
             as_of=self._settings.as_of,
+            region=self._settings.region,
         )
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)

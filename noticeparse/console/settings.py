@@ -7,6 +7,8 @@ from typing import TYPE_CHECKING, NamedTuple
 if TYPE_CHECKING:
     from datetime import date
 
+    from noticeparse.checks.regions import Region
+
 
 class Settings(NamedTuple):
     """How the inputs of a command are to be read and judged."""
@@ -15,3 +17,5 @@ class Settings(NamedTuple):
     """The name of the file of the charts on board."""
     as_of: date | None = None
     """The day on which temporary notices must still be in force."""
+    region: Region | None = None
+    """The region of buoyage of the lateral marks."""

@@ -154,7 +154,7 @@ def _items(text: str) -> tuple[Item, ...]:
 
 def _colours(text: str) -> Value:
     items = _items(text)
-    body = read_body(items, is_mark=True, is_safe_water=False)
+    body = read_body(items, is_mark=True, is_striped=False)
     strange = any(
         item.role not in ("colour", "pattern", "plain", "unknown", "counted") for item in items
     )

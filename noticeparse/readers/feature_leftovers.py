@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.told import Told
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
@@ -23,6 +24,7 @@ _SAID = {
 }
 _NO_FIGURE = frozenset(("unknown", "other", "counted", "number", "code"))
 _DEPTH_WORDS = ("depth", "depths", "sounding", "soundings")
+_CLASSES = frozenset(("Fl", "LFl", "Oc", "Iso", "VQ", "UQ", "IQ", "IVQ", "IUQ"))
 _PAINT = frozenset("RGYBW")
 
 
@@ -33,6 +35,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
             yield _fault(_SAID[item.role], item)
     behind = told.after_head
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
+    is_word = is_word and not (behind is not None and _is_paint(behind.text, kind))
     if behind is not None and is_word:
         yield _fault("feature-words-behind-kind", behind)
     yield from _unread_depths(text, told, has_depth=has_depth)
@@ -40,6 +43,10 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     if known is not None and known.form:
         yield from _letters_behind(text, told)
         yield from _lost_lights(text, told)
+    if known is not None and (known.form or known.s57 == "LIGHTS"):
+        # `light, Fl. Horn(2)30s`: a class that was taken for no light.
+        lost = [item for item in told.items if item.role == "unknown" and item.text in _CLASSES]
+        yield from (_fault("light-unreadable", item) for item in lost)
     yield from _idle_runs(text, told, kind)
     for item, behind in pairwise(told.items):
         # `topmark cone`: whether its point is up or down is not said.
@@ -102,13 +109,20 @@ def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
     if kind in ("unknown", "nature_of_seabed"):
         return
     for run in _runs(text, told.items)[1:]:
-        idle = all(item.role == "unknown" for item in run)
+        idle = all(item.role == "unknown" and not _is_paint(item.text, kind) for item in run)
         words = [item for item in run if len(item.text) > 2 and not item.text.isupper()]
         # `light, Discontinued`: what is done stands as the verb of the action.  Words of the trade
         # (`pipeline, gas`) say what the text keeps.
         words = [item for item in words if not _is_told(item.text)]
         if idle and words and not run[0].bracketed:
             yield _fault("feature-words-unread", run[0], run[-1].end, text)
+
+
+def _is_paint(word: str, kind: str) -> bool:
+    """Whether a word was read as the colours of a mark: `RGR`, `BuY`."""
+    known = kinds().get(kind)
+    is_mark = known is not None and bool(known.form)
+    return is_mark and len(word) > 1 and read_colour_letters(word) is not None
 
 
 def _is_told(words: str) -> bool:

@@ -15,8 +15,9 @@ from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.lights import LightReading, read_aids, read_light
+from noticeparse.readers.one_depth import Stated, one_depth
 from noticeparse.readers.words import Item
-from noticeparse.records.depth import Clearance, Depth, DepthKind
+from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Ais, Racon, Sound, Status
 from noticeparse.records.light import Light
 from noticeparse.vocabulary import find, kinds, word_key
@@ -40,11 +41,6 @@ _HEIGHT_CLASSES = frozenset(
 _NAMED_CLASSES = frozenset(
     ("ACHBRT", "BERTHS", "RDOCAL", "MORFAC", "PILPNT", "ACHARE", "DISMAR", "OFSPLF", "CRANES")
 )
-_KINDS_OF_DEPTH: dict[str, DepthKind] = {
-    "dredged_area": "dredged", "depth_contour": "contour", "swept_area": "swept",
-}  # fmt: skip
-
-
 # The status that a phrase such as `disused cable` tells by its kind.
 _STATUS: dict[int, Status] = {4: "disused", 8: "private", 11: "extinguished"}
 
@@ -120,7 +116,7 @@ def read_amounts(
 ) -> Amounts:
     """Depth, clearance and height; two unlike depths are told, and none is taken."""
     amounts = Amounts()
-    depths: list[Depth] = []
+    depths: list[Stated] = []
     heights: dict[Item, Decimal | None] = {}
     # A figure like `8 6` that was refused stands for no other depth of the phrase.
     for item in items:
@@ -130,12 +126,12 @@ def read_amounts(
                 reported_year=amounts.reported_year or reading.reported_year,
                 clearance=amounts.clearance or reading.clearance,
             )
-            depths += [reading.depth] if reading.depth is not None else []
+            depths += [(item, reading.depth)] if reading.depth is not None else []
             faults += [one.shifted(item.start) for one in reading.faults]
         elif item.role == "clearance":
             over_ground = s57 in _DEPTH_CLASSES
             reading = read_depth(item.text, chart_unit, over_ground=over_ground)
-            depths += [reading.depth] if reading.depth else []
+            depths += [(item, reading.depth)] if reading.depth else []
             faults += [one.shifted(item.start) for one in reading.faults]
             if amounts.clearance is not None and reading.clearance is not None:
                 faults.append(_fault("feature-clearances-several", item))
@@ -149,7 +145,7 @@ def read_amounts(
         faults.append(stated_twice(list(heights)[-1]))
     elif heights:
         amounts = amounts._replace(height_m=next(iter(heights.values())))
-    return amounts._replace(depth=_one_depth(text, items, depths, kind, faults))
+    return amounts._replace(depth=one_depth(text, items, depths, kind, faults))
 
 
 def _is_depth(item: Item, s57: str) -> bool:
@@ -179,43 +175,6 @@ def unread_figures(items: Iterable[Item], used: frozenset[int], s57: str) -> lis
 
 def _fault(code: str, item: Item) -> Fault:
     return Fault(code, item.start, item.end, {"written": shown(item.text)})
-
-
-def _one_depth(
-    text: str, items: Sequence[Item], depths: Sequence[Depth], kind: str, faults: list[Fault]
-) -> Depth | None:
-    if not depths:
-        return None
-    values = {depth.value_m for depth in depths}
-    if len(values) > 1:
-        start, end = 0, len(text)
-        faults.append(Fault("depth-several", start, end, {"written": shown(text)}))
-        return None
-    first = next((depth for depth in depths if depth.kind != "sounding"), depths[0])
-    return _settled(first, items, kind, text, faults)
-
-
-def _settled(
-    depth: Depth, items: Sequence[Item], kind: str, text: str, faults: list[Fault]
-) -> Depth:
-    """The depth as the words beside it mean it: `rock which dries, 1₂` is above datum."""
-    if depth.kind != "sounding":
-        return depth
-    if any(item.role == "wreck" and item.value == "swept" for item in items):
-        return depth.model_copy(update={"kind": "swept"})
-    if kind in _KINDS_OF_DEPTH:
-        return depth.model_copy(update={"kind": _KINDS_OF_DEPTH[kind]})
-    dries = kind in ("drying_height", "rock_covers") or any(
-        item.role == "water" and item.value == "covers" for item in items
-    )
-    if dries and depth.value_m is not None:
-        if depth.written.lower().lstrip("a ").startswith(("depth", "sounding")):
-            faults.append(
-                Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)})
-            )
-            return depth
-        return depth.model_copy(update={"kind": "drying", "value_m": -depth.value_m})
-    return depth
 
 
 def takes_number(kind: str, s57: str) -> bool:

@@ -39,6 +39,7 @@ from noticeparse.vocabulary.codes import QUALITIES, Attributes, add
 
 # No notice goes further: a feature, its companion, and what goes with that.
 _DEEPEST = 4
+_STRIPED = frozenset(("buoy_safe_water", "beacon_safe_water", "buoy_emergency_wreck"))
 _TELLING = frozenset(("status", "quality", "condition", "water"))
 _LEADING = frozenset(
     (
@@ -147,7 +148,7 @@ class _Reading:
         form = _form(kind)
         body = Body([], None, {})
         if s57 != "LIGHTS":
-            body = read_body(items, is_mark=bool(form), is_safe_water=kind == "buoy_safe_water")
+            body = read_body(items, is_mark=bool(form), is_striped=kind in _STRIPED)
         shape = Shape(None, None, {})
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)

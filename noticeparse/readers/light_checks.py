@@ -33,6 +33,16 @@ _RATE_S = {
 }
 """Seconds from flash to flash of the quick classes: 50, 80 and 160 a minute part them."""
 
+_SHORTEST_PERIOD_S = {
+    "Iso": Decimal(2), "Oc": Decimal(2), "Mo": Decimal(2),
+    "IQ": Decimal(3), "IVQ": Decimal(3), "IUQ": Decimal(3),
+}  # fmt: skip
+"""Shorter periods show no even light, no clear eclipse, no letter and no interruption."""
+
+_LARGEST_GROUP = 6
+_COUNTED = frozenset({"Fl", "LFl", "Oc"})
+"""Classes whose flashes or eclipses are counted one by one; quick ones run to nine."""
+
 _WITHOUT_PERIOD = frozenset({"F", "Q", "VQ", "UQ"})
 _SINGLE_FLASH_S = Decimal("1.2")
 _LONG_FLASH_S = Decimal(2)
@@ -79,6 +89,8 @@ def _check_groups(draft: Draft, rhythm: Rhythm, text: str) -> Iterator[Fault]:
         yield fault("light-group-impossible", text, start, end)
     elif rhythm in ("IQ", "IVQ", "IUQ", "Mo"):
         yield fault("light-group-odd", text, start, end)
+    elif rhythm in _COUNTED and max(draft.groups) > _LARGEST_GROUP:
+        yield fault("light-group-large", text, start, end)
 
 
 def _check_colours(draft: Draft, text: str) -> Iterator[Fault]:
@@ -115,6 +127,8 @@ def _check_period(draft: Draft, rhythm: Rhythm, figures: Figures, text: str) -> 
         least, most = _RATE_S[rhythm]
         if not least <= period <= most:
             yield fault("light-quick-period", text, start, end)
+    elif period < _SHORTEST_PERIOD_S.get(rhythm, 0) and not draft.is_alternating:
+        yield fault("light-period-short", text, start, end)
 
 
 def _check_elevation(figures: Figures, text: str) -> Iterator[Fault]:

@@ -216,6 +216,9 @@ def _ranges(
     else:
         values = list(measure.figures)
         by_colour = _by_colour(measure, colours, text, faults)
+    white = by_colour.get("W")
+    if white is not None and any(one is not None and one > white for one in by_colour.values()):
+        faults.append(fault("light-range-white-less", text, start, end))
     if max(values) > _GREATEST_RANGE_NM:
         faults.append(fault("light-range-great", text, start, end))
     return values, by_colour

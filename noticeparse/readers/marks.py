@@ -36,6 +36,8 @@ _SUFFIXES: dict[str, ColourPattern] = {
     "DS": "diagonal_stripes",
     "CH": "squared",
 }
+# The letters of safe water and emergency wreck marks, which have vertical stripes.
+_STRIPED: dict[tuple[Colour, ...], str] = {("red", "white"): "RW", ("blue", "yellow"): "BuY"}
 _POLE_WORDS = frozenset(("perch", "stake", "pole", "post"))
 
 
@@ -73,12 +75,12 @@ def read_colour_letters(letters: str) -> tuple[list[Colour], ColourPattern | Non
             return None
     if not 0 < len(colours) <= 6 or any(a == b for a, b in pairwise(colours)):
         return None
-    if pattern is None and len(colours) > 1 and colours != ["red", "white"]:
+    if pattern is None and len(colours) > 1 and tuple(colours) not in _STRIPED:
         pattern = "horizontal_stripes"
     return colours, pattern
 
 
-def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> Body:
+def read_body(items: Sequence[Item], *, is_mark: bool, is_striped: bool) -> Body:
     """The colours told; letters count only for marks, words for every structure."""
     colours: list[Colour] = []
     pattern: ColourPattern | None = None
@@ -99,9 +101,10 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_safe_water: bool) -> B
                 colours += letters[0]
                 pattern = pattern or letters[1]
     colours = _said_once(colours)
-    if pattern is None and colours == ["red", "white"] and is_safe_water:
+    letters_of = _STRIPED.get(tuple(colours))
+    if pattern is None and letters_of and is_striped:
         # The letters RW of a safe water mark are its vertical stripes.
-        pattern = "vertical_stripes" if any(item.text == "RW" for item in items) else None
+        pattern = "vertical_stripes" if any(one.text == letters_of for one in items) else None
     if colours:
         attributes["COLOUR"] = [COLOURS[colour] for colour in colours]
     if pattern is not None:

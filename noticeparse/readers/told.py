@@ -92,6 +92,9 @@ def _is_own(companion: CompanionRun, items: Sequence[Item]) -> bool:
         return False
     named = [item for item in items if item.role == "kind" and not item.bracketed]
     described = any(item.role == "topmark" for item in items)
+    # `and associated 10m contour` is drawn besides; its depth is not that of the feature.
+    if any(item.role == "depth" and stated_kind(item.text)[0] == "contour" for item in items):
+        return False
     return all(item.value in _OWN or (described and item.value == "topmark") for item in named)
 
 

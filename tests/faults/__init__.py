@@ -1,1 +1,1 @@
-"""Faults planted in clean texts: each is found wherever it stands, and clean texts stay silent."""
+"""Faults planted in clean texts: each is found wherever it stands, and clean twins stay silent."""

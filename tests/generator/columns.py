@@ -7,7 +7,7 @@ from itertools import groupby, pairwise
 
 from tests.generator import names
 from tests.generator.coordinates import FORMS, Form, Water, write_point, write_shared
-from tests.generator.jobs import Job, at_reference, draw_job, in_order
+from tests.generator.jobs import Job, at_reference, in_order
 from tests.generator.truth import Notice, Point
 from tests.generator.writing import Writing, capitalised
 
@@ -54,7 +54,7 @@ def notice_first(w: Writing) -> None:
         chart = w.chart(notice)
         w.line(w.chart_head(chart))
         water = w.water()
-        jobs = [draw_job(w.rng, w.hand, water) for _ in range(w.rng.randint(2, 9))]
+        jobs = [w.job(water) for _ in range(w.rng.randint(2, 9))]
         under_headings(w, notice, chart, water, in_order(jobs))
     if w.rng.random() < 0.1:
         _cancel(w, notice)
@@ -101,7 +101,7 @@ def lettered_list(w: Writing) -> None:
         chart = w.chart(notice)
         w.line(w.chart_head(chart))
         water = w.water()
-        jobs = [draw_job(w.rng, w.hand, water) for _ in range(w.rng.randint(2, 7))]
+        jobs = [w.job(water) for _ in range(w.rng.randint(2, 7))]
         _Letters(w, notice, chart, water).write(in_order(jobs))
     w.line()
 
@@ -175,7 +175,7 @@ def position_first(w: Writing) -> None:
     w.line(w.chart_head(chart))
     water = w.water(POSITION_FIRST_FORMS)
     for _ in range(w.rng.randint(3, 9)):
-        job = draw_job(w.rng, w.hand, water)
+        job = w.job(water)
         places = listed(written_places(w, water, job.points))
         command = f"{w.verbs.word(job.verb)} {job.phrase(w.verbs)}"
         if job.destination is not None:

@@ -20,6 +20,8 @@ class DepthStyle(NamedTuple):
     name: str
     chart_unit: str | None
     head: str
+    is_deep: bool = False
+    """The soundings of one notice lie in the same waters: all in tenths or in whole metres."""
 
 
 STYLES = (
@@ -51,8 +53,9 @@ def draw_depth(rng: Random, style: DepthStyle, kind: str = "sounding") -> Writte
         feet = rng.randint(1, 9) if kind == "drying" else rng.randint(3, 90)
         return Written(Depth(_signed(feet * FOOT_M, kind), "ft", kind), f"{feet} feet")
     tenths = rng.randint(1, 29) if kind == "drying" else rng.randint(4, 209)
-    deep = kind != "drying" and rng.random() < 0.25
-    value = Decimal(rng.randint(22, 160)) if deep else Decimal(tenths) / 10
+    metres = rng.randint(22, 160) if kind != "drying" and rng.random() < 0.25 else 22 + tenths // 2
+    deep = kind != "drying" and style.is_deep
+    value = Decimal(metres) if deep else Decimal(tenths) / 10
     depth = Depth(_signed(value, kind), style.chart_unit or _unit(style), kind)
     return Written(depth, _metres(value, style, is_whole=deep))
 

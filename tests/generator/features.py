@@ -16,6 +16,7 @@ LIT_WORDS = (
     ("light-buoy", "light-beacon"), ("light buoy", "light beacon"),
     ("lighted buoy", "lighted beacon"),
 )  # fmt: skip
+_CONTOURS_M = (2, 5, 10, 20, 30, 50, 100, 200)
 
 
 @dataclass(frozen=True, slots=True)
@@ -38,12 +39,15 @@ class Hand:
         return self.quotes[0] + words + self.quotes[1]
 
 
-def draw_hand(rng: Random, *, has_chart_heads: bool = True) -> Hand:
-    """The habits of an office; without chart heads nothing but the depth can state its unit."""
+def draw_hand(rng: Random, *, has_chart_heads: bool = True, is_deep: bool = False) -> Hand:
+    """The habits of an office, and how deep its waters are.
+
+    Without chart heads nothing but the depth can state its unit.
+    """
     styles = [one for one in depths.STYLES if has_chart_heads or not one.head]
     return Hand(
         lights=rng.choice(lights.STYLES),
-        depths=rng.choice(styles),
+        depths=rng.choice(styles)._replace(is_deep=is_deep),
         lit=rng.choice(LIT_WORDS),
         joint=rng.choice((", ", " ")),
         quotes=rng.choice(('""', '""', "“”")),
@@ -169,7 +173,8 @@ def _sounding(rng: Random, depth: Written) -> Phrase:
     words = f"depth {depth.words}"
     if depth.depth.unit in (None, "m") and rng.random() < 0.15:
         enclosed = replace(feature, companions=("depth_contour",))
-        contour = rng.choice((", enclosed by 10m contour", " and associated contour"))
+        around = next(line for line in _CONTOURS_M if line >= depth.depth.value_m)
+        contour = rng.choice((f", enclosed by {around}m contour", " and associated contour"))
         return Phrase(enclosed, words + contour)
     return Phrase(feature, words)
 

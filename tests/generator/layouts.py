@@ -7,6 +7,7 @@ from random import Random
 from typing import NamedTuple
 
 from tests.generator import columns, prose, tables
+from tests.generator.jobs import Draw
 from tests.generator.truth import Truth
 from tests.generator.writing import Writing
 
@@ -45,8 +46,11 @@ def generate(
     size_bytes: int | None = None,
     notices: int | None = None,
     layouts: Sequence[str] = NAMES,
+    plan: Sequence[Draw] = (),
 ) -> Bulletin:
     """A bulletin in one of the layouts, of so many notices or of at least so many UTF-8 bytes.
+
+    Its first actions are those of `plan`; every notice takes two or more.
 
     The same arguments give the same text.  Raises ValueError for a layout that does not exist.
     """
@@ -54,7 +58,7 @@ def generate(
         raise ValueError("give size_bytes or notices, not both")
     rng = Random(seed)
     layout = _named(rng.choice(list(layouts)))
-    writing = Writing(rng, layout.name)
+    writing = Writing(rng, layout.name, plan)
     layout.head(writing)
     while not _is_full(writing, size_bytes, notices):
         layout.notice(writing)

@@ -6,7 +6,7 @@ from textwrap import wrap
 
 from tests.generator.columns import listed, written_places
 from tests.generator.coordinates import FORMS, Form, Water, write_point
-from tests.generator.jobs import Job, draw_job
+from tests.generator.jobs import Job
 from tests.generator.writing import Writing, capitalised, is_plural, with_article
 
 _SENTENCE_FORMS: tuple[Form, ...] = tuple(
@@ -39,9 +39,9 @@ def sentences(w: Writing) -> None:
     water = w.water(_SENTENCE_FORMS)
     is_passive = w.rng.random() < 0.5
     for number in range(1, w.rng.randint(3, 8)):
-        job = draw_job(w.rng, w.hand, water)
+        job = w.job(water)
         while is_passive and not _makes_sentence(job):
-            job = draw_job(w.rng, w.hand, water)
+            job = w.job(water)
         words = _passive(w, water, job) if is_passive else _imperative(w, water, job)
         line = w.next_line
         _wrapped(w, f"{number}. {words}")
@@ -123,7 +123,7 @@ def run_on(w: Writing) -> None:
     word = "Chart" if len(charts) == 1 else "Charts"
     unit = f", {w.hand.depths.head}" if w.hand.depths.head else ""
     water = w.water(_SENTENCE_FORMS)
-    jobs = [draw_job(w.rng, w.hand, water) for _ in range(w.rng.randint(2, 7))]
+    jobs = [w.job(water) for _ in range(w.rng.randint(2, 7))]
     line = w.next_line
     is_upper = w.rng.random() < 0.5
     commands = "; ".join(_command(w, water, job, is_upper=is_upper) for job in jobs)

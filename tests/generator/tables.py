@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from tests.generator.coordinates import FORMS, Form, Water, write_half, write_point
-from tests.generator.jobs import Job, draw_job
+from tests.generator.jobs import Job
 from tests.generator.truth import Point
 from tests.generator.writing import Writing, capitalised
 
@@ -28,7 +28,7 @@ def chart_first(w: Writing) -> None:
     )
     water = w.water()
     for _ in range(w.rng.randint(2, 10)):
-        job = draw_job(w.rng, w.hand, water)
+        job = w.job(water)
         verb = w.verbs.word(job.verb).upper()
         words = capitalised(job.phrase(w.verbs)) + (f", {job.link}" if job.link else "")
         places = [write_point(water.form, point) for point in job.points]
@@ -54,7 +54,7 @@ def tab_table(w: Writing) -> None:
     chart = w.chart(notice)
     water = w.water(COLUMN_FORMS)
     for _ in range(w.rng.randint(2, 10)):
-        job = draw_job(w.rng, w.hand, water)
+        job = w.job(water)
         verb = w.verbs.word(job.verb).lower()
         words = job.phrase(w.verbs) + (f", {job.link}" if job.link else "")
         first, *others = job.points
@@ -84,7 +84,7 @@ def wide_table(w: Writing) -> None:
     chart = w.chart(notice)
     water = w.water()
     for _ in range(w.rng.randint(2, 8)):
-        job = draw_job(w.rng, w.hand, water)
+        job = w.job(water)
         line = w.line(_wide_row(w, notice.id, chart, water, job))
         for point in job.points[1:]:
             w.line(f"\t\t\t\t{write_point(water.form, point)}")

@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from random import Random
 
 from tests.generator import names
 from tests.generator.coordinates import FORMS, Form, Water, draw_centre
 from tests.generator.features import Hand, draw_hand
-from tests.generator.jobs import VERBS, Job, Verbs
+from tests.generator.jobs import VERBS, Draw, Job, Verbs, draw_job
 from tests.generator.truth import Notice, Truth
 
 YEAR = 2026
@@ -16,8 +17,11 @@ YEAR = 2026
 class Writing:
     """A bulletin being written: its lines, the truth of them, and the hand that holds the pen."""
 
-    def __init__(self, rng: Random, layout: str) -> None:
+    def __init__(self, rng: Random, layout: str, plan: Sequence[Draw] = ()) -> None:
         self.rng = rng
+        self._has_plan = bool(plan)
+        self._plan = list(plan)
+        """Actions that must stand in the text, before those that are drawn."""
         self.lines: list[str] = []
         self.size = 0
         self.truth = Truth(layout)
@@ -61,10 +65,17 @@ class Writing:
         notice = Notice(f"{self.number}{mark}/{YEAR % 100}", status, self.next_line)
         self.truth.notices.append(notice)
         self.head = None
-        self.hand = draw_hand(rng, has_chart_heads=has_chart_heads)
+        # What is planned stands in shallow water.
+        is_deep = self.number % 4 == 0 and not self._has_plan
+        self.hand = draw_hand(rng, has_chart_heads=has_chart_heads, is_deep=is_deep)
         self.verbs = rng.choice(VERBS)
         self.centre = draw_centre(rng)
         return notice
+
+    def job(self, water: Water) -> Job:
+        """The next action: one that is planned, else any."""
+        draw = self._plan.pop(0) if self._plan else draw_job
+        return draw(self.rng, self.hand, water)
 
     def written_id(self, notice: Notice, *, long: bool = False) -> str:
         """The number of a notice with two or four figures of its year."""
