@@ -9,7 +9,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable
 
-from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
+from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
 from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.notices import NoticeBuilder
 from noticeparse.caution import CAUTION
@@ -74,8 +74,8 @@ def read_bulletin(
     unread += [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
     loose_words = unclaimed_words(words, layout, lines, ignored)
     unread += apart_from(loose_words, [*unread, *lost], lines)
-    located += [unread_fault(context, piece, is_action=False) for piece in unread]
-    located += [unread_fault(context, piece, is_action=True) for piece in lost]
+    located += [unread_fault(context, piece, is_action=False) for piece in untold(unread, located)]
+    located += [unread_fault(context, piece, is_action=True) for piece in untold(lost, located)]
     findings = in_text_order([to_finding(context, one) for one in merged(located)])
     own = _by_notice(findings)
     return Bulletin(
@@ -120,7 +120,7 @@ def hidden_characters(context: Context) -> list[Located]:
             found.append(Located(fault, severity="warning", span=span))
         elif not is_told:
             is_told = True
-            found.append(Located(fault))
+            found.append(Located(fault, span=context.lines.span(one.start, one.end)))
     return found
 
 

@@ -57,6 +57,7 @@ def read_action(
     verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
     if verb is None:
+        faults = [_with_item(context, item, fault) for fault in faults]
         if not any(fault.code == "verb-unknown" for fault in faults):
             faults.append(_over(context, item, "item-without-verb"))
         _note_labels(context, item, labels)
@@ -113,6 +114,15 @@ def _joint(verb: Verb, rest: str) -> str:
 def _over(context: Context, item: Item, code: str, **values: str) -> Fault:
     start, end = item_extent(item)
     return Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def _with_item(context: Context, item: Item, fault: Fault) -> Fault:
+    """An unknown verb on the first line of its item stands for the whole item, which is lost."""
+    start, end = item_extent(item)
+    first, last = min(fault.start, start), max(fault.end, end)
+    if fault.code != "verb-unknown" or "\n" in context.text[first : max(fault.end, start)]:
+        return fault
+    return fault._replace(start=first, end=last)
 
 
 def item_extent(item: Item) -> Piece:

@@ -6,20 +6,24 @@ _PRACTICE = "common practice, no published source"
 
 ENTRIES = (
     Entry(
-        "change-new-assumed",
-        "warning",
-        "`{written}` stands without `to`: taken as the new value",
-        "it may be the value as it was before",
-        "compare with the chart",
-        _PRACTICE,
-    ),
-    Entry(
         "change-colour-unclear",
         "warning",
         "`{written}` may be the paint of the mark or the colour of its light",
         "it is read as the paint",
         "compare with the original notice",
         _PRACTICE,
+        bad="Amend special light-buoy, Fl.Y.10s: colour to ‹red› 46-00.00S 122-00.00W",
+        good="Amend special light-buoy, Fl.Y.10s: topmark to X-shape 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "change-new-assumed",
+        "warning",
+        "`{written}` stands without `to`: taken as the new value",
+        "it may be the value as it was before",
+        "compare with the chart",
+        _PRACTICE,
+        bad="Amend light Fl.5s: range ‹9M› 46-00.00S 122-00.00W",
+        good="Amend light Fl.5s: range to 9M 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-of-two",
@@ -28,6 +32,8 @@ ENTRIES = (
         "the other would be changed",
         "ask the issuer which is meant",
         _PRACTICE,
+        bad="Amend light, Fl.R.10s, Horn(2)30s: period to ‹60s› 46-00.00S 122-00.00W",
+        good="Amend fog signal, Horn(2)30s: period to 60s 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-old-differs",
@@ -36,6 +42,8 @@ ENTRIES = (
         "one of the two is a slip, or another feature is meant",
         "compare with the chart",
         _PRACTICE,
+        bad="Amend light Fl.R.5s 9M, range from ‹8M› to 7M 46-00.00S 122-00.00W",
+        good="Amend light Fl.R.5s 9M, range from 9M to 7M 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-old-unread",
@@ -44,6 +52,8 @@ ENTRIES = (
         "it would show whether the right feature is meant",
         "compare with the chart",
         _PRACTICE,
+        bad="Amend light Fl.5s: range from ‹zz› to 9M 46-00.00S 122-00.00W",
+        good="Amend light Fl.5s: range from 8M to 9M 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-property-twice",
@@ -52,6 +62,8 @@ ENTRIES = (
         "which of the new values is to hold is not said",
         "read the item in the original notice and make two of it",
         _PRACTICE,
+        bad="Amend ‹depth 8.6m to 8.1m, 9.1m to 8.8m› 46-00.00S 122-00.00W",
+        good="Amend depth 8.6m to 8.1m 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-unit-missing",
@@ -60,6 +72,8 @@ ENTRIES = (
         "a lost unit can hide a lost figure",
         "compare with the original notice",
         _PRACTICE,
+        bad="Amend light Fl.5s: range to ‹11› 46-00.00S 122-00.00W",
+        good="Amend light Fl.5s: range to 11M 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-unread",
@@ -68,6 +82,8 @@ ENTRIES = (
         "the chart would keep what the notice alters",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Amend ‹light, Fl.R.3s› 46-00.00S 122-00.00W",
+        good="Amend light, Fl.R.3s to Fl.R.5s 46-00.00S 122-00.00W",
     ),
     Entry(
         "change-value-unread",
@@ -76,6 +92,8 @@ ENTRIES = (
         "the chart would keep what the notice alters",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Amend light Fl.5s: range to ‹11m› 46-00.00S 122-00.00W",
+        good="Amend light Fl.5s: range to 11M 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-category-conflict",
@@ -84,6 +102,8 @@ ENTRIES = (
         "a mark of the wrong category sends a ship to the wrong side",
         "ask the issuer",
         "IALA maritime buoyage system (from memory)",
+        bad="Insert port-hand buoy, ‹starboard-hand› 46-00.00S 122-00.00W",
+        good="Insert port-hand buoy 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-class-unknown",
@@ -92,6 +112,8 @@ ENTRIES = (
         "colour and shape alone mean one thing in region A and another in region B",
         "take the category from the list of marks or the chart",
         "IALA maritime buoyage system (from memory)",
+        bad="Insert ‹buoy›, red, can 46-00.00S 122-00.00W",
+        good="Insert port-hand buoy, red, can 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-clearances-several",
@@ -100,6 +122,10 @@ ENTRIES = (
         "the record holds one clearance, the first that is stated",
         "take the other from the text",
         _PRACTICE,
+        bad=(
+            "Insert bridge, vertical clearance 6m, ‹horizontal clearance 20m› 46-00.00S 122-00.00W"
+        ),
+        good="Insert bridge, vertical clearance 6m 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-companions-deep",
@@ -108,6 +134,10 @@ ENTRIES = (
         "what is named so far down is left out",
         "read the item in the original notice and make several of it",
         _PRACTICE,
+        bad=(
+            "Insert wreck and wreck and wreck and wreck and wreck and ‹wreck› 46-00.00S 122-00.00W"
+        ),
+        good="Insert wreck and associated contour 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-dries-with-depth",
@@ -116,6 +146,8 @@ ENTRIES = (
         "above or below chart datum is the difference between a rock and water",
         "compare with the original notice",
         _PRACTICE,
+        bad="Insert ‹drying rock, depth 1.2m› 46-00.00S 122-00.00W",
+        good="Insert drying rock, dries 1.2m 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-figure-in-brackets",
@@ -124,6 +156,8 @@ ENTRIES = (
         "in brackets it may be a height, a number of things or a year",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert radio mast (‹152›) 46-00.00S 122-00.00W",
+        good="Insert radio mast, height 152m 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-figure-unclear",
@@ -132,6 +166,8 @@ ENTRIES = (
         "a depth without its word or unit cannot be told from a number",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert wreck ‹12› 46-00.00S 122-00.00W",
+        good="Insert wreck, depth 12m 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-figure-unread",
@@ -140,38 +176,8 @@ ENTRIES = (
         "a figure of a notice is seldom without weight",
         "read the item in the original notice",
         _PRACTICE,
-    ),
-    Entry(
-        "feature-kind-apposed",
-        "warning",
-        "`{written}` is a second kind behind the first",
-        "it may describe the feature or be one of its own, which is not kept",
-        "read the item in the original notice",
-        _PRACTICE,
-    ),
-    Entry(
-        "feature-kinds-several",
-        "error",
-        "`{written}` is another feature or another mark than the one read",
-        "one item is one feature; the other would be lost",
-        "read the item in the original notice and make two of it",
-        _PRACTICE,
-    ),
-    Entry(
-        "feature-legends-several",
-        "error",
-        "`{written}` gives more than one wording",
-        "which of them is to be written on the chart is not said",
-        "read the item in the original notice",
-        _PRACTICE,
-    ),
-    Entry(
-        "feature-letter-unclear",
-        "info",
-        "the letter `{written}` behind the mark is read as its colour",
-        "it may be the mark's name",
-        "compare with the chart",
-        _PRACTICE,
+        bad="Insert ferry route ‹12› 46-00.00S 122-00.00W",
+        good="Insert ferry route 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-instead",
@@ -180,6 +186,48 @@ ENTRIES = (
         "the same words put something on the chart and take something off",
         "read the item in the original notice and make two of it",
         _PRACTICE,
+        bad="Insert special buoy ‹in place of› wreck 46-00.00S 122-00.00W",
+        good="Replace wreck with special buoy 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "feature-kind-apposed",
+        "warning",
+        "`{written}` is a second kind behind the first",
+        "it may describe the feature or be one of its own, which is not kept",
+        "read the item in the original notice",
+        _PRACTICE,
+        bad="Insert obstruction, ‹pile› 46-00.00S 122-00.00W",
+        good="Insert pile 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "feature-kinds-several",
+        "error",
+        "`{written}` is another feature or another mark than the one read",
+        "one item is one feature; the other would be lost",
+        "read the item in the original notice and make two of it",
+        _PRACTICE,
+        bad="Insert pile or ‹stump› 46-00.00S 122-00.00W",
+        good="Insert pile 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "feature-legends-several",
+        "error",
+        "`{written}` gives more than one wording",
+        "which of them is to be written on the chart is not said",
+        "read the item in the original notice",
+        _PRACTICE,
+        bad='Insert note, "Cables"‹ and "Foul"› 46-00.00S 122-00.00W',
+        good='Insert note, "Cables" 46-00.00S 122-00.00W',
+    ),
+    Entry(
+        "feature-letter-unclear",
+        "info",
+        "the letter `{written}` behind the mark is read as its colour",
+        "it may be the mark's name",
+        "compare with the chart",
+        _PRACTICE,
+        bad="Insert isolated danger pillar buoy ‹B› 46-00.00S 122-00.00W",
+        good="Insert isolated danger pillar buoy, black 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-negated",
@@ -188,6 +236,8 @@ ENTRIES = (
         "a feature that was, or is not, must not be put on the chart",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert ‹former› mooring buoy 46-00.00S 122-00.00W",
+        good="Insert mooring buoy 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-quote-open",
@@ -196,6 +246,8 @@ ENTRIES = (
         "words behind it may belong to the name or legend",
         "compare with the original notice",
         _PRACTICE,
+        bad='Insert special buoy ‹"Quill› 46-00.00S 122-00.00W',
+        good='Insert special buoy "Quill" 46-00.00S 122-00.00W',
     ),
     Entry(
         "feature-stated-twice",
@@ -204,6 +256,8 @@ ENTRIES = (
         "the first is kept where one can be kept at all",
         "compare with the original notice",
         _PRACTICE,
+        bad="Insert chimney, height 20m, ‹height 30m› 46-00.00S 122-00.00W",
+        good="Insert chimney, height 20m 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-support-not-stated",
@@ -212,6 +266,8 @@ ENTRIES = (
         "a light alone says nothing of buoy, beacon or structure",
         "look at the chart for what carries the light",
         "S-57: LIGHTS is an object of its own",
+        bad="Insert ‹Fl.G.3s No 5› 46-00.00S 122-00.00W",
+        good="Insert light, Fl.G.3s No 5 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-unknown",
@@ -220,6 +276,8 @@ ENTRIES = (
         "what goes on the chart is not understood",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert ‹xyzzy› 46-00.00S 122-00.00W",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-virtual-with-mark",
@@ -228,6 +286,8 @@ ENTRIES = (
         "a virtual aid has no buoy beneath it",
         "ask whether both are meant",
         "IHO S-101 feature catalogue, virtual AIS aid to navigation",
+        bad="Insert light-buoy, safe water, Iso.4s, ‹V-AIS› 46-00.00S 122-00.00W",
+        good="Insert light-buoy, safe water, Iso.4s, AIS 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-words-behind-kind",
@@ -236,6 +296,8 @@ ENTRIES = (
         "it may be the real noun: a `ferry terminal` is no ferry",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert ferry ‹terminal› 46-00.00S 122-00.00W",
+        good="Insert ferry route 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-words-unread",
@@ -244,6 +306,8 @@ ENTRIES = (
         "words of a notice are seldom without weight",
         "read the item in the original notice",
         _PRACTICE,
+        bad="Insert depth 8m, ‹frobnicated grommet› 46-00.00S 122-00.00W",
+        good="Insert depth 8m, position approximate 46-00.00S 122-00.00W",
     ),
     Entry(
         "swap-not-divided",
@@ -252,5 +316,10 @@ ENTRIES = (
         "the wrong one of two features would be put on the chart",
         "read the item in the original notice",
         _PRACTICE,
+        bad=(
+            'Replace ‹legend "Foul" by "Works" and legend "Cable" by "Pipe"› in 46-00.00S '
+            "122-00.00W"
+        ),
+        good='Replace legend "Foul" by legend "Works" in 46-00.00S 122-00.00W',
     ),
 )

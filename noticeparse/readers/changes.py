@@ -29,6 +29,9 @@ _CONTINUES = frozenset(
     "light light_words sectors measure number colour pattern topmark pointed shape".split()
 )
 
+_TELL_OF_NO_VALUE = frozenset({"change-value-unread", "change-of-two"})
+"""Faults that say already why there is no new value."""
+
 
 class ChangeReading(NamedTuple):
     """The feature before the change and what changes; faults count from the phrase's start."""
@@ -204,7 +207,7 @@ class _Reading:
         if is_new:
             self.faults += [fault.shifted(start) for fault in value.faults]
             if value.value is None and not any(
-                fault.code == "change-value-unread" for fault in value.faults
+                fault.code in _TELL_OF_NO_VALUE for fault in value.faults
             ):
                 name = clause.property.lower().replace("the ", "") if clause.property else "state"
                 self.blame("change-value-unread", start, end, property=name)
