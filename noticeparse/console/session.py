@@ -14,7 +14,7 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
-from noticeparse.writers.findings_out import count_errors
+from noticeparse.writers.findings_out import is_as_grave
 from noticeparse.writers.quoting import visible
 
 
@@ -29,10 +29,11 @@ class Reading(NamedTuple):
 class Session:
     """One run over `files`, or standard input; `status` holds the worst so far."""
 
-    def __init__(self, files: Sequence[str], *, is_watched: bool) -> None:
+    def __init__(self, files: Sequence[str], *, is_watched: bool, fail_on: str = "error") -> None:
         self._files = list(files) or [STANDARD_INPUT]
         self._progress = Progress(len(self._files), is_wanted=not is_watched)
         self.status = READ
+        self._fail_on = fail_on
 
     def readings(self) -> Iterator[Reading]:
         """What could be read, in the order of the inputs."""
@@ -66,7 +67,7 @@ class Session:
             sha256=intake.sha256,
             faults=intake.faults,
         )
-        if count_errors(bulletin.findings):
+        if is_as_grave(bulletin.findings, self._fail_on):
             self.status = max(self.status, WITH_ERRORS)
         return Reading(_label(file), intake.text, bulletin)
 
