@@ -215,8 +215,8 @@ ENTRIES = (
     Entry(
         "letter-unknown",
         "error",
-        "no item ({letter}) stands before `{written}`",
-        "the reference leads nowhere, so the item has no position",
+        "no item ({letter}) is found for `{written}`",
+        "what refers to the letter has no position, or a chart misses an item",
         "ask the issuer which position is meant",
         _COMMON,
         bad="Insert (a) wreck 46-00.00S 122-00.00W\nInsert rock ‹(c) above›",

@@ -108,7 +108,7 @@ ENTRIES = (
     Entry(
         "feature-class-unknown",
         "info",
-        "what category of mark `{written}` is does not follow",
+        "`{written}` does not tell the category of the mark",
         "colour and shape alone mean one thing in region A and another in region B",
         "take the category from the list of marks or the chart",
         "IALA maritime buoyage system (from memory)",
@@ -118,7 +118,7 @@ ENTRIES = (
     Entry(
         "feature-clearances-several",
         "info",
-        "`{written}` stays in the text of the feature",
+        "a second clearance, `{written}`, stays in the text alone",
         "the record holds one clearance, the first that is stated",
         "take the other from the text",
         _PRACTICE,
@@ -130,7 +130,7 @@ ENTRIES = (
     Entry(
         "feature-companions-deep",
         "error",
-        "`{written}` goes with too much that goes with something else",
+        "`{written}` goes with a feature that goes with another, too many times over",
         "what is named so far down is left out",
         "read the item in the original notice and make several of it",
         _PRACTICE,
@@ -152,7 +152,7 @@ ENTRIES = (
     Entry(
         "feature-figure-in-brackets",
         "info",
-        "the figure ({written}) stays in the text",
+        "what the figure ({written}) stands for is not said",
         "in brackets it may be a height, a number of things or a year",
         "read the item in the original notice",
         _PRACTICE,
@@ -216,7 +216,7 @@ ENTRIES = (
         "which of them is to be written on the chart is not said",
         "read the item in the original notice",
         _PRACTICE,
-        bad='Insert note, "Cables"‹ and "Foul"› 46-00.00S 122-00.00W',
+        bad='Insert note, "Cables" ‹and "Foul"› 46-00.00S 122-00.00W',
         good='Insert note, "Cables" 46-00.00S 122-00.00W',
     ),
     Entry(
@@ -262,7 +262,7 @@ ENTRIES = (
     Entry(
         "feature-support-not-stated",
         "info",
-        "support of the light not stated: `{written}`",
+        "what carries the light is not stated: `{written}`",
         "a light alone says nothing of buoy, beacon or structure",
         "look at the chart for what carries the light",
         "S-57: LIGHTS is an object of its own",

@@ -276,7 +276,8 @@ ENTRIES = (
         good="Insert light, Fl.WR.5s 12/9M 46-00.00S 122-00.00W",
     ),
     Entry(
-        "light-range-count", "error", "{ranges} ranges `{written}` stand for {colours} colours",
+        "light-range-count", "error",
+        "`{written}`: the ranges number {ranges}, the colours {colours}",
         "which range belongs to which colour cannot be told", "ask the issuer for the ranges",
         _INT1_P + " 14",
         bad="Insert light, Fl.R.6s‹8-6M› 46-00.00S 122-00.00W",
@@ -376,7 +377,7 @@ ENTRIES = (
     ),
     Entry(
         "sector-colour-not-of-light", "warning",
-        "a sector of `{written}`, the light shows {colours}",
+        "a sector is `{written}`, but the light shows {colours}",
         "the colour of the sector or of the light is wrong", "check the original notice",
         _INT1_P + " 40",
         bad="Insert light, Fl.WR.4s W 000°-090°, R 090°-180°, ‹G› 180°-360° 46-00.00S 122-00.00W",

@@ -30,7 +30,7 @@ ENTRIES = (
         good="Insert south cardinal buoy, topmark 2 cones points down 46-00.00S 122-00.00W",
     ),
     Entry(
-        "mark-light", "warning", "`{written}` is not a light that marks of the kind {mark} show",
+        "mark-light", "warning", "`{written}` is not a light that {mark} marks show",
         "by night the mark would be taken for another", "ask the issuer which of the two is meant",
         _IALA,
         bad="‹Insert isolated danger light-buoy, Fl(3)5s 46-00.00S 122-00.00W›",
