@@ -83,7 +83,8 @@ class TestSpecimens:
 
     @pytest.mark.parametrize("entry", cases())
     def test_good(self, entry: Entry) -> None:
-        assert told_of(entry.code, entry.good) == []
+        told = told_of(entry.code, entry.good)
+        assert [one for one in told if one.severity != "info" or one.code == entry.code] == []
 
     @pytest.mark.parametrize("entry", cases())
     def test_message_is_filled_and_short(self, entry: Entry) -> None:

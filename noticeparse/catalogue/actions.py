@@ -6,6 +6,16 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "action-duplicate",
+        "warning",
+        "the same action stands above: `{written}`",
+        "one of the two may have been meant for another feature or chart",
+        "compare both with the original notice",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Insert wreck 46-00.00S 122-00.00W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nInsert rock 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "area-crosses-itself",
         "warning",
         "the side from `{second}` crosses the side from `{first}`",
@@ -16,6 +26,24 @@ ENTRIES = (
         "‹46-00.00S 122-01.00W› and 46-01.00S 122-00.00W",
         good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
         "46-01.00S 122-01.00W and 46-01.00S 122-00.00W",
+    ),
+    Entry(
+        "bracket-lost",
+        "error",
+        "a bracket of the letter in `{written}` is lost",
+        "which positions the letter stands for is not certain",
+        "read the letters in the original notice",
+        _COMMON,
+        bad=(
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "(b) wreck 46-00.50S 122-00.00W\n"
+            "Delete rock, between ‹(a› and (b) above"
+        ),
+        good=(
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "(b) wreck 46-00.50S 122-00.00W\n"
+            "Delete rock, between (a) and (b) above"
+        ),
     ),
     Entry(
         "change-of-nothing",
@@ -50,88 +78,6 @@ ENTRIES = (
         "46.9500S 124.0300W and 46.9667S 124.0477W",
     ),
     Entry(
-        "insert-and-delete",
-        "warning",
-        "`{written}`: the notice inserts the same thing at this place",
-        "one of the two commands is a slip; the sheet would be left with or without it",
-        "see in the original notice which of the two is meant",
-        _COMMON,
-        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete wreck 46-00.00S 122-00.00W›",
-        good="Insert wreck 46-00.00S 122-00.00W\nDelete wreck 46-00.50S 122-00.00W",
-    ),
-    Entry(
-        "letter-out-of-order",
-        "warning",
-        "the letter ({letter}) follows ({before})",
-        "an item may be missing between the two",
-        "count the items in the original notice",
-        _COMMON,
-        bad="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
-        "‹(d) stump 46-00.10S 122-00.20W›",
-        good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
-        "(c) stump 46-00.10S 122-00.20W",
-    ),
-    Entry(
-        "move-to-same-place",
-        "warning",
-        "the new position is the old one",
-        "the place it is moved to is lost, or the move has been made already",
-        "look for the new position in the original notice",
-        _COMMON,
-        bad="Move mooring buoy from 46-00.00S 122-00.00W to ‹46-00.00S 122-00.00W›",
-        good="Move mooring buoy from 46-00.00S 122-00.00W to 46-00.10S 122-00.00W",
-    ),
-    Entry(
-        "replace-at-several-places",
-        "warning",
-        "a replacement has one place, and this is a second",
-        "the second position may belong to another item, or the item is a move",
-        "see in the original notice what stands at each position",
-        _COMMON,
-        bad="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W and ‹46-00.50S 122-00.00W›",
-        good="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W",
-    ),
-    Entry(
-        "ring-not-closed",
-        "warning",
-        "the last corner `{written}` lies just beside the first",
-        "the ring was meant to close: one of the two has a slip",
-        "compare the first and the last corner with the original notice",
-        _COMMON,
-        bad="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
-        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and ‹46-00.01S 122-00.00W›",
-        good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
-        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and 46-00.00S 122-00.00W",
-    ),
-    Entry(
-        "action-duplicate",
-        "warning",
-        "the same action stands above: `{written}`",
-        "one of the two may have been meant for another feature or chart",
-        "compare both with the original notice",
-        _COMMON,
-        bad="Insert wreck 46-00.00S 122-00.00W\n‹Insert wreck 46-00.00S 122-00.00W›",
-        good="Insert wreck 46-00.00S 122-00.00W\nInsert rock 46-00.00S 122-00.00W",
-    ),
-    Entry(
-        "bracket-lost",
-        "error",
-        "a bracket of the letter in `{written}` is lost",
-        "which positions the letter stands for is not certain",
-        "read the letters in the original notice",
-        _COMMON,
-        bad=(
-            "Insert (a) wreck 46-00.00S 122-00.00W\n"
-            "(b) wreck 46-00.50S 122-00.00W\n"
-            "Delete rock, between ‹(a› and (b) above"
-        ),
-        good=(
-            "Insert (a) wreck 46-00.00S 122-00.00W\n"
-            "(b) wreck 46-00.50S 122-00.00W\n"
-            "Delete rock, between (a) and (b) above"
-        ),
-    ),
-    Entry(
         "geometry-along-coast",
         "warning",
         "`{written}` runs on without a position",
@@ -153,6 +99,16 @@ ENTRIES = (
         _COMMON,
         bad="‹Insert submarine pipeline joining 46-00.00S 122-00.00W›",
         good="Insert submarine pipeline joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "insert-and-delete",
+        "warning",
+        "`{written}`: the notice inserts the same thing at this place",
+        "one of the two commands is a slip; the sheet would be left with or without it",
+        "see in the original notice which of the two is meant",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete wreck 46-00.00S 122-00.00W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nDelete wreck 46-00.50S 122-00.00W",
     ),
     Entry(
         "item-of-one-chart",
@@ -213,6 +169,18 @@ ENTRIES = (
         good="Delete wreck 46-00.00S 122-00.00W",
     ),
     Entry(
+        "letter-out-of-order",
+        "warning",
+        "the letter ({letter}) follows ({before})",
+        "an item may be missing between the two",
+        "count the items in the original notice",
+        _COMMON,
+        bad="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
+        "‹(d) stump 46-00.10S 122-00.20W›",
+        good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W\n"
+        "(c) stump 46-00.10S 122-00.20W",
+    ),
+    Entry(
         "letter-unknown",
         "error",
         "no item ({letter}) is found for `{written}`",
@@ -231,6 +199,16 @@ ENTRIES = (
         _COMMON,
         bad="Insert (a) wreck 46-00.00S 122-00.00W\n‹(a)› rock 46-00.50S 122-00.00W",
         good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "move-to-same-place",
+        "warning",
+        "the new position is the old one",
+        "the place it is moved to is lost, or the move has been made already",
+        "look for the new position in the original notice",
+        _COMMON,
+        bad="Move mooring buoy from 46-00.00S 122-00.00W to ‹46-00.00S 122-00.00W›",
+        good="Move mooring buoy from 46-00.00S 122-00.00W to 46-00.10S 122-00.00W",
     ),
     Entry(
         "move-too-far",
@@ -349,6 +327,28 @@ ENTRIES = (
         _COMMON,
         bad="Insert wreck in the ‹same position›",
         good="Delete rock 46-00.00S 122-00.00W\nInsert wreck in the same position",
+    ),
+    Entry(
+        "replace-at-several-places",
+        "warning",
+        "a replacement has one place, and this is a second",
+        "the second position may belong to another item, or the item is a move",
+        "see in the original notice what stands at each position",
+        _COMMON,
+        bad="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W and ‹46-00.50S 122-00.00W›",
+        good="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "ring-not-closed",
+        "warning",
+        "the last corner `{written}` lies just beside the first",
+        "the ring was meant to close: one of the two has a slip",
+        "compare the first and the last corner with the original notice",
+        _COMMON,
+        bad="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
+        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and ‹46-00.01S 122-00.00W›",
+        good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
+        "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and 46-00.00S 122-00.00W",
     ),
     Entry(
         "sentence-told-twice",

@@ -21,6 +21,17 @@ ENTRIES = (
         good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
+        "position-differs-by-chart", "warning",
+        "`{written}` here and `{other}` on another chart of the notice are the same feature",
+        "one of the two sheets would get it in a wrong place",
+        "compare both positions with the original notice",
+        "common practice, no published source",
+        bad="Insert port-hand light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert port-hand light-buoy, Fl.R.3s No 4 ‹46-00.30S 122-00.00W›",
+        good="Insert port-hand light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert port-hand light-buoy, Fl.R.3s No 4 46-00.0S 122-00.0W",
+    ),
+    Entry(
         "position-exchanged", "warning", "longitude stands before latitude in `{written}`",
         "an exchanged pair is the sign of a slip in the columns",
         "check both against the original notice", _MANUAL,
@@ -44,17 +55,6 @@ ENTRIES = (
             "Insert stump 46-00.10S 122-00.20W\n"
             "Insert pile 46-00.10S 122-00.40W"
         ),
-    ),
-    Entry(
-        "position-differs-by-chart", "warning",
-        "`{written}` here and `{other}` on another chart of the notice are the same feature",
-        "one of the two sheets would get it in a wrong place",
-        "compare both positions with the original notice",
-        "common practice, no published source",
-        bad="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
-        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 ‹46-00.30S 122-00.00W›",
-        good="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
-        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 46-00.0S 122-00.0W",
     ),
     Entry(
         "position-half-missing", "error", "`{written}` has no {axis} beside it",
