@@ -91,19 +91,26 @@ def read_action(
     geometry, rest = _with_quality(reading)
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
-    if is_garbled(rest.text):
-        start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
-        values = {"written": context.written(start, end)}
-        faults.append(Fault("text-garbled", start, end, values))
+    garbled = _garbled(context, rest)
     phrase = concatenated(description, rest, _joint(verb, rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
-        faults.append(over(context, item, fault.code) if is_wordless else fault)
-    faults += place_faults
+        # Of words that nobody can read it is not told which figure is not understood.
+        if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
+            faults.append(over(context, item, fault.code) if is_wordless else fault)
+    faults += garbled + place_faults
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _garbled(context: Context, rest: Stretch) -> list[Fault]:
+    """Words behind the position that nobody can read."""
+    if not is_garbled(rest.text):
+        return []
+    start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
+    return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
 
 
 def _joint(verb: Verb, rest: str) -> str:

@@ -7,7 +7,7 @@ _IALA = "IALA Maritime Buoyage System, from memory"
 ENTRIES = (
     Entry(
         "mark-cardinal-colours", "warning",
-        "`{written}` are not the colours of a {quarter} cardinal mark",
+        "`{written}` are not the colours of the {quarter} cardinal mark",
         "the mark would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
         bad="‹Insert north cardinal buoy, red 46-00.00S 122-00.00W›",
@@ -15,7 +15,7 @@ ENTRIES = (
     ),
     Entry(
         "mark-cardinal-light", "warning",
-        "`{written}` is not the light of a {quarter} cardinal mark",
+        "`{written}` is not the light of the {quarter} cardinal mark",
         "the light would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
         bad="‹Insert north cardinal light-buoy, Q(3)10s 46-00.00S 122-00.00W›",
@@ -23,7 +23,7 @@ ENTRIES = (
     ),
     Entry(
         "mark-cardinal-topmark", "warning",
-        "`{written}` is not the topmark of a {quarter} cardinal mark",
+        "`{written}` is not the topmark of the {quarter} cardinal mark",
         "the topmark would send a ship to the wrong side of a danger",
         "ask the issuer which of the two is meant", _IALA,
         bad="‹Insert north cardinal buoy, topmark 2 cones points down 46-00.00S 122-00.00W›",
