@@ -11,8 +11,8 @@ from typing import Any
 
 import click
 
-from noticeparse.caution import CAUTION
 from noticeparse.console import options, process
+from noticeparse.console.help_page import EXPLAIN_STATUSES, examples
 from noticeparse.console.outlet import (
     STANDARD_OUTPUT,
     ReaderGone,
@@ -30,23 +30,6 @@ _SETTINGS = {"help_option_names": ["-h", "--help"], "max_content_width": 99}
 _VALUE_SETTINGS = {**_SETTINGS, "ignore_unknown_options": True}
 _INTERRUPTED = 130
 
-_STATUSES = """\b
-Exit status:
-  0  read, no finding is an error
-  1  read, with error findings
-  2  could not be read at all: no such file, a directory, no text, wrong usage"""
-
-_EXPLAIN_STATUSES = """\b
-Exit status:
-  0  every code is known
-  2  a code is not known, or wrong usage"""
-
-
-def _examples(*lines: str, statuses: str | None = _STATUSES, caution: str | None = CAUTION) -> str:
-    """What ends a help page: examples, exit status, and the caution."""
-    examples = "\b\nExamples:\n" + "\n".join(f"  {line}" for line in lines)
-    return "\n\n".join(filter(None, [examples, statuses, caution]))
-
 
 def _run(command: Callable[..., int], *arguments: Any, **settings: Any) -> None:
     from noticeparse.console.commands import run
@@ -56,7 +39,7 @@ def _run(command: Callable[..., int], *arguments: Any, **settings: Any) -> None:
 
 @click.group(
     context_settings=_SETTINGS,
-    epilog=_examples(
+    epilog=examples(
         "noticeparse parse week12.txt > week12.json",
         "noticeparse check week12.txt",
         "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
@@ -76,7 +59,7 @@ def cli() -> None:
 
 
 @cli.command(
-    epilog=_examples(
+    epilog=examples(
         "noticeparse parse week12.txt > week12.json",
         "noticeparse parse --format jsonl --out year.jsonl week*.txt",
         "noticeparse parse --indent - < notice.txt",
@@ -117,31 +100,36 @@ def parse(
 
 
 @cli.command(
-    epilog=_examples(
+    epilog=examples(
         "noticeparse check week12.txt",
-        "noticeparse check --charts on_board.csv week12.txt",
-        "noticeparse check --one-line week*.txt | grep ' error '",
-        "noticeparse check --as-of 2026-03-31 week12.txt",
+        "noticeparse check --charts on_board.csv --as-of 2026-03-31 week12.txt",
+        "noticeparse check --brief week*.txt | grep ' error '",
+        "noticeparse check --format jsonl --fail-on warning week12.txt",
     )
 )
 @options.files
 @options.chart_list
 @options.as_of
 @options.region
-@click.option("--one-line", "on_one_line", is_flag=True, help="Without the words and the hint.")
-def check(files: Sequence[str], on_one_line: bool, **settings: Any) -> None:
+@options.brief
+@options.findings_form
+@options.fail_on
+def check(files: Sequence[str], form: str, is_brief: bool, **settings: Any) -> None:
     """Read notices and show the findings.
 
-    Each begins `file:line:column: severity code: message`; the words in question and a hint come
-    below. The counts go to standard error. Several inputs are also seen together.
+    Each names its place, shows the line with marks below the words in question, and says what is
+    wrong, why it matters and what to do. The counts go to standard error. Several inputs are also
+    seen together.
     """
+    if is_brief and form != "text":
+        raise click.UsageError("--brief goes with --format text only")
     from noticeparse.console import commands
 
-    _run(commands.check, files, Settings(**settings), on_one_line=on_one_line)
+    _run(commands.check, files, Settings(**settings), form=form, is_brief=is_brief)
 
 
 @cli.command(
-    epilog=_examples("noticeparse charts week12.txt", "noticeparse charts week10.txt week11.txt")
+    epilog=examples("noticeparse charts week12.txt", "noticeparse charts week10.txt week11.txt")
 )
 @options.files
 @options.chart_list
@@ -160,7 +148,7 @@ def charts(files: Sequence[str], **settings: Any) -> None:
 
 @cli.command(
     context_settings=_VALUE_SETTINGS,
-    epilog=_examples(
+    epilog=examples(
         "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
         'noticeparse position --format json "47 12.34S 123 45.67W"',
     ),
@@ -178,7 +166,7 @@ def position(texts: Sequence[str], form: str) -> None:
 
 @cli.command(
     context_settings=_VALUE_SETTINGS,
-    epilog=_examples(
+    epilog=examples(
         'noticeparse light "Fl(2)WRG.10s12m15-11M"',
         'noticeparse light --format json "Q(6)+LFl.15s"',
     ),
@@ -192,7 +180,7 @@ def light(texts: Sequence[str], form: str) -> None:
 
 @cli.command(
     context_settings=_VALUE_SETTINGS,
-    epilog=_examples(
+    epilog=examples(
         'noticeparse depth "8₂m" "dries 1.2m"', "noticeparse depth --format json 3fm4ft"
     ),
 )
@@ -209,7 +197,7 @@ def _values(kind: str, texts: Sequence[str], form: str) -> None:
     _run(commands.values, kind, texts, form=form)
 
 
-@cli.command(epilog=_examples("noticeparse schema > bulletin.schema.json", statuses=None))
+@cli.command(epilog=examples("noticeparse schema > bulletin.schema.json", statuses=None))
 def schema() -> None:
     """Write the JSON Schema of the output of parse.
 
@@ -221,10 +209,10 @@ def schema() -> None:
 
 
 @cli.command(
-    epilog=_examples(
+    epilog=examples(
         "noticeparse explain position-minutes-out-of-range",
         "noticeparse explain --all",
-        statuses=_EXPLAIN_STATUSES,
+        statuses=EXPLAIN_STATUSES,
     )
 )
 @click.argument("codes", nargs=-1, metavar="[CODE]...")

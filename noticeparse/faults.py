@@ -45,6 +45,25 @@ class Entry(NamedTuple):
     source: str
     """Published source of the rule, `common practice, no published source`, or `from memory`."""
     bad: str = ""
-    """A text that gives this finding, the stretch it points at between `‹` and `›`."""
+    """A text that gives this finding, the stretch it points at between `‹` and `›`.
+
+    The body of a notice, or a whole text; for a few codes one light alone.  `\\xe9` is a byte that
+    stands for no character of UTF-8.
+    """
     good: str = ""
     """The same without the fault."""
+
+
+class Pointed(NamedTuple):
+    """A specimen without its marks, and the stretch they stood round."""
+
+    text: str
+    start: int
+    end: int
+
+
+def pointed(specimen: str) -> Pointed:
+    """The text of a bad specimen and the stretch it marks."""
+    before, _, rest = specimen.partition("‹")
+    within, _, behind = rest.partition("›")
+    return Pointed(before + within + behind, len(before), len(before) + len(within))

@@ -10,7 +10,7 @@ import hashlib
 from collections.abc import Iterable, Iterator
 from datetime import date
 
-from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault
+from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
 from noticeparse.build.editions import read_edition, read_list, said_of_all
 from noticeparse.build.lost_figures import without_lost_figures
 from noticeparse.build.notices import NoticeBuilder, NoticeReading
@@ -83,8 +83,8 @@ def read_bulletin(
     sheets = Sheets(charts) if charts is not None else None
     unread = _unread(context, layout, lines, _unread_lines(left, ignored))
     unread += apart_from(unclaimed_words(words, layout, lines, ignored), [*unread, *lost], lines)
-    located += [unread_fault(context, piece, is_action=False) for piece in unread]
-    located += [unread_fault(context, piece, is_action=True) for piece in lost]
+    located += [unread_fault(context, piece, is_action=False) for piece in untold(unread, located)]
+    located += [unread_fault(context, piece, is_action=True) for piece in untold(lost, located)]
     bulletin = Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
@@ -165,7 +165,7 @@ def hidden_characters(context: Context) -> list[Located]:
             found.append(Located(fault, severity="warning", span=span))
         elif not is_told:
             is_told = True
-            found.append(Located(fault))
+            found.append(Located(fault, span=context.lines.span(one.start, one.end)))
     return found
 
 

@@ -16,6 +16,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.caution import CAUTION
 from noticeparse.cli import cli
+from noticeparse.console import colour
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.writers.json_out import write_json
@@ -212,9 +213,10 @@ class TestCheck:
     def test_findings_and_counts(self, bad: str) -> None:
         result = invoke("check", bad)
         assert result.exit_code == 1
-        head = f"{bad}:3:17: error position-minutes-out-of-range: `47°72'.34S.`: 72.34 minutes"
-        assert head in result.stdout
-        assert "  hint: look for a digit slip and ask the issuer\n" in result.stdout
+        head = f"{bad}:3:17: error position-minutes-out-of-range (notice 2417/26, chart 802)\n"
+        assert result.stdout.startswith(head)
+        assert "\n  `47°72'.34S.`: 72.34 minutes; 59 is the last\n  why:  " in result.stdout
+        assert "\n  hint: look for a digit slip and ask the issuer\n" in result.stdout
         assert result.stdout.endswith(f"\n\n{CAUTION}\n")
         (counts,) = result.stderr.splitlines()
         assert counts.startswith("1 notice, 1 action; 1 error, ")
@@ -224,13 +226,56 @@ class TestCheck:
         assert (result.exit_code, result.stdout) == (0, f"{CAUTION}\n")
         assert result.stderr == "1 notice, 1 action; 0 errors, 0 warnings, 0 infos\n"
 
-    def test_one_line(self, good: str, bad: str) -> None:
-        result = invoke("check", "--one-line", bad, good, "-", given=BAD)
+    def test_brief(self, good: str, bad: str) -> None:
+        result = invoke("check", "--brief", bad, good, "-", given=BAD)
         assert result.exit_code == 1
         errors = [line for line in result.stdout.splitlines() if " error " in line]
         assert [line.split(": ")[0] for line in errors] == [f"{bad}:3:17", "<stdin>:3:17"]
         assert result.stdout.endswith(f"\n\n{CAUTION}\n")
         assert result.stderr.startswith("3 notices, 3 actions; 2 errors, ")
+
+    def test_brief_is_for_a_person(self, good: str) -> None:
+        assert invoke("check", "--brief", "--format", "json", good).exit_code == 2
+
+    def test_warnings_may_fail(self, good: str) -> None:
+        text = GOOD.replace("Insert depth 8m", "Insert depth 8.65m")
+        assert invoke("check", given=text).exit_code == 0
+        assert invoke("check", "--fail-on", "warning", given=text).exit_code == 1
+        assert invoke("check", "--fail-on", "warning", good).exit_code == 0
+        assert invoke("check", "--fail-on", "warning", given=BAD).exit_code == 1
+
+    def test_json(self, bad: str) -> None:
+        result = invoke("check", "--format", "json", bad, bad)
+        assert result.exit_code == 1
+        record, _ = map(json.loads, result.stdout.splitlines())
+        assert [*record] == ["schema_version", "generator", "caution", "source", "findings"]
+        assert record["source"]["name"] == bad
+        whole = json.loads(invoke("parse", bad).stdout)
+        assert record["findings"] == whole["findings"] != []
+
+    def test_json_lines(self, bad: str) -> None:
+        *found, last = map(
+            json.loads, invoke("check", "--format", "jsonl", bad).stdout.splitlines()
+        )
+        whole = json.loads(invoke("parse", bad).stdout)
+        assert found == [{"record": "finding", **one} for one in whole["findings"]]
+        assert (last["record"], last["source"]["name"]) == ("bulletin", bad)
+        assert last["caution"] == CAUTION
+
+    def test_colour_is_for_a_terminal_that_shows_it(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        for name in ("NO_COLOR", "TERM"):
+            monkeypatch.delenv(name, raising=False)
+        monkeypatch.setenv("WT_SESSION", "1")
+        assert "\x1b" not in invoke("check", given=BAD).stdout
+        assert not colour.is_wanted(is_terminal=False)
+        assert colour.is_wanted(is_terminal=True)
+        monkeypatch.setenv("NO_COLOR", "")  # empty: nobody has said no
+        assert colour.is_wanted(is_terminal=True)
+        monkeypatch.setenv("NO_COLOR", "1")
+        assert not colour.is_wanted(is_terminal=True)
+        monkeypatch.delenv("NO_COLOR")
+        monkeypatch.setenv("TERM", "dumb")
+        assert not colour.is_wanted(is_terminal=True)
 
 
 class TestCharts:

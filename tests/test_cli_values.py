@@ -128,6 +128,17 @@ class TestSchemaAndCatalogue:
         assert codes == sorted(codes)
         assert "text-not-utf8" in codes
 
+    def test_explain_shows_the_specimens(self) -> None:
+        shown = invoke("explain", "verb-unknown").stdout
+        assert (
+            "  bad      Insert rock 46-00.00S 122-00.00W\n"
+            "           Deelte dangerous wreck 46-00.50S 122-00.00W\n"
+            "           ^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^^\n"
+            "  good     Insert rock 46-00.00S 122-00.00W\n"
+            "           Delete dangerous wreck 46-00.50S 122-00.00W\n"
+            "  source   "
+        ) in shown
+
     def test_explain_what_is_not_there(self) -> None:
         result = invoke("explain", "depth-minis")
         assert result.exit_code == 2

@@ -195,7 +195,7 @@ FAULTS = [
     ("port-hand buoy, starboard-hand", "feature-category-conflict", "starboard-hand"),
     ("north cardinal buoy, south cardinal", "feature-category-conflict", "south cardinal"),
     ('buoy "Quill', "feature-quote-open", '"Quill'),
-    ('note, "Cables" and "Foul"', "feature-legends-several", ' and "Foul"'),
+    ('note, "Cables" and "Foul"', "feature-legends-several", 'and "Foul"'),
     ("wreck 12", "feature-figure-unclear", "12"),
     ("ferry route 12", "feature-figure-unread", "12"),
     ("radio mast (152)", "feature-figure-in-brackets", "152"),

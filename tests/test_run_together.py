@@ -79,9 +79,6 @@ ERRORS = {
         f"{P}   Delete   wreck\n{Q}   Inset   rock", "verb-unknown", 1,
     ),
     "move under another verb": (f"Delete wreck, from {P}\n   to  {Q}", "places-of-a-move", 0),
-    "place before its verb": (
-        f"Insert wreck, {P}\nAt {Q} delete rock.", "place-before-verb", 0,
-    ),
     "participle behind and": (
         f"The wreck in {P} has been removed and replaced by a buoy.", "sentence-told-twice", 0,
     ),
@@ -100,10 +97,6 @@ ERRORS = {
     "quotation behind a quotation": (
         f'Amend name of beacon from "Asker E" to "Asker East" and light to Q(3)10s, {P}',
         "change-value-unread", 0,
-    ),
-    "two legends by two": (
-        f'Replace legend "Foul" by "Works" and legend "Cable" by "Pipe" in {P}',
-        "swap-not-divided", 0,
     ),
     "legend without its place": (
         f'Amend legend "Foul" to "Obstn"\nDelete rock {P}', "item-without-position", 1,

@@ -283,7 +283,8 @@ class TestCommandLine:
     def test_check(self) -> None:
         assert invoke("check", "--charts", CHARTS, DEMO).stdout == f"{CAUTION}\n"
         found = invoke("check", "--charts", CHARTS, str(CORPUS / "demo_faulty.txt")).stdout
-        assert "warning position-outside-chart: `48°20'.44S., 123°31'.02W.` lies outside" in found
+        assert "warning position-outside-chart (notice 2418/26, chart 802)\n" in found
+        assert "  `48°20'.44S., 123°31'.02W.` lies outside" in found
 
     def test_charts(self) -> None:
         shown = invoke("charts", "--charts", CHARTS, DEMO).stdout.splitlines()

@@ -105,13 +105,28 @@ class TestFindings:
         text = notice("2417/26", "802", "2310/26", FAULTY_LINE)
         shown = "".join(write_findings(parse(text), text, "w.txt"))
         assert (
-            "w.txt:3:17: error position-minutes-out-of-range: "
-            "`47°72'.34S.`: 72.34 minutes; 59 is the last\n"
+            "w.txt:3:17: error position-minutes-out-of-range (notice 2417/26, chart 802)\n"
             "     3 | Delete depth 4m 47°72'.34S., 123°45'.67W.\n"
             "       |                 ^^^^^^^^^^^\n"
-            "  in:   notice 2417/26, chart 802\n"
-            "  hint: look for a digit slip and ask the issuer\n"
+            "  `47°72'.34S.`: 72.34 minutes; 59 is the last\n"
+            "  why:  the figure is impossible and is never carried over into the degrees\n"
+            "  hint: look for a digit slip and ask the issuer\n\n"
         ) in shown
+
+    def test_colour_is_on_the_severity_and_the_marks(self) -> None:
+        text = notice("2417/26", "802", "2310/26", FAULTY_LINE)
+        plain = "".join(write_findings(parse(text), text, "w.txt"))
+        painted = "".join(
+            write_findings(parse(text), text, "w.txt", lambda words, how: f"<{how}>{words}</>")
+        )
+        assert ": <error>error</> position-minutes" in painted
+        assert "       |                 <error>^^^^^^^^^^^</>\n" in painted
+        assert painted.replace("<error>", "").replace("<info>", "").replace("</>", "") == plain
+
+    def test_stretch_of_several_lines(self) -> None:
+        text = notice("2417/26", "802", "2310/26", "Insert wreck,\n   least depth\n   4m")
+        shown = "".join(write_findings(parse(text), text, "w.txt"))
+        assert "     3 | Insert wreck,\n       | ^^^^^^^^^^^^^ to line 5\n" in shown
 
     def test_one_line_each(self, week: Bulletin) -> None:
         lines = [*write_headlines(week, "-")]
@@ -124,7 +139,10 @@ class TestFindings:
             chart=None, paths=[],
         )  # fmt: skip
         bulletin = week.model_copy(update={"findings": [finding]})
-        assert [*write_findings(bulletin, "", "a.txt")] == ["a.txt: info text-left-over: m\n"]
+        assert [*write_findings(bulletin, "", "a.txt")] == [
+            "a.txt: info text-left-over\n  m\n"
+            "  why:  nothing in it bears on a chart as far as can be told\n\n"
+        ]
 
     def test_controls_of_the_input_reach_no_terminal(self) -> None:
         text = (
@@ -142,7 +160,8 @@ class TestFindings:
         )  # fmt: skip
         bulletin = week.model_copy(update={"findings": [finding]})
         assert [*write_findings(bulletin, "", "a.txt")] == [
-            "a.txt: info text-unread: m\ufffd\n  in:   notice 1\ufffd, chart 2\ufffd\n"
+            "a.txt: info text-unread (notice 1\ufffd, chart 2\ufffd)\n  m\ufffd\n"
+            "  why:  it holds a position, a verb, a chart number or a figure with a unit\n\n"
         ]
 
     def test_counts(self, week: Bulletin) -> None:
@@ -208,9 +227,13 @@ class TestCatalogue:
             "characters are lost, the first at byte <offset>\n"
             "  meaning  a lost character may have been a degree sign or a figure\n"
             "  hint     save the file as UTF-8 and read it again\n"
+            '  bad      Insert special buoy, "L\\xe9one" 46-00.00S 122-00.00W\n'
+            "                                  ^^^^\n"
+            '  good     Insert special buoy, "Léone" 46-00.00S 122-00.00W\n'
             "  source   common practice, no published source\n"
         )
 
     def test_all_entries(self) -> None:
-        blocks = "".join(write_entries(ENTRIES.values())).split("\n\n")
-        assert len(blocks) == len(ENTRIES)
+        shown = "".join(write_entries(ENTRIES.values()))
+        heads = [line.split()[0] for line in shown.splitlines() if line[:1].strip()]
+        assert heads == list(ENTRIES)

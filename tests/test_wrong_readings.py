@@ -50,13 +50,9 @@ def test_position_has_its_own_figures(text: str, positions: list[str]) -> None:
     ("text", "code"),
     [
         ("Insert wreck 47\n12.34S 123 45.67W\n", "position-unreadable"),
-        ("Insert depths 12.4m and 11m 46-00.00S 122-00.00W and 46-01.00S 122-00.00W\n",
-         "depth-place-unclear"),
-        ("Insert rock 46-00.00S 122-00.00W\nDeelte dangerous wreck 46-01.00S 122-00.00W\n",
-         "verb-unknown"),
         ("Insert buoy 045° 200M from 46-00.00S 122-00.00W\n", "offset-not-worked-out"),
     ],
-    ids=["figure at a line end", "depths for positions", "misspelt verb", "reference alone"],
+    ids=["figure at a line end", "reference alone"],
 )  # fmt: skip
 def test_doubt_is_an_error(text: str, code: str) -> None:
     bulletin = parse(HEAD + text)

@@ -11,12 +11,13 @@ from noticeparse.build.doubts import (
     leads_to_place,
     lost_brackets,
 )
+from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.drafts import Item
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
@@ -58,15 +59,16 @@ def read_action(
     verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
     if verb is None:
+        faults = [with_item(context, item, fault) for fault in faults]
         if not any(fault.code == "verb-unknown" for fault in faults):
-            faults.append(_over(context, item, "item-without-verb"))
+            faults.append(over(context, item, "item-without-verb"))
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
     if verb == "amend" and (item.verb or "").lower() == "read" and " for " in words.text:
         verb = "replace"
     if is_garbled(words.text):
-        faults.append(_over(context, item, "text-garbled"))
+        faults.append(over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words)
@@ -90,16 +92,33 @@ def read_action(
     geometry, rest = _with_quality(reading)
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
-    if is_garbled(rest.text):
-        start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
-        values = {"written": context.written(start, end)}
-        faults.append(Fault("text-garbled", start, end, values))
+    garbled = _garbled(context, rest)
     phrase = concatenated(description, rest, _joint(verb, rest.text))
     described = _describe(verb, item, phrase, context, unit)
-    faults += described.faults + place_faults
+    for fault in described.faults:
+        is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
+        # Where the new state stands elsewhere there is no change to be read.
+        if fault.code.startswith("change-") and _is_at_two_places(item):
+            continue
+        # Of words that nobody can read it is not told which figure is not understood.
+        if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
+            faults.append(over(context, item, fault.code) if is_wordless else fault)
+    faults += garbled + place_faults
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _is_at_two_places(item: Item) -> bool:
+    return any(fault.code == "states-at-two-places" for fault in item.faults)
+
+
+def _garbled(context: Context, rest: Stretch) -> list[Fault]:
+    """Words behind the position that nobody can read."""
+    if not is_garbled(rest.text):
+        return []
+    start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
+    return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
 
 
 def _joint(verb: Verb, rest: str) -> str:
@@ -109,25 +128,6 @@ def _joint(verb: Verb, rest: str) -> str:
     if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):
         return " "
     return ": " if verb == "amend" else ", "
-
-
-def _over(context: Context, item: Item, code: str, **values: str) -> Fault:
-    start, end = item_extent(item)
-    return Fault(code, start, end, {"written": context.written(start, end), **values})
-
-
-def item_extent(item: Item) -> Piece:
-    """From the first character of an item to the last of its last position."""
-    start = min(item.pieces)[0] if item.pieces else 0
-    places = [place.element for group in item.groups for place in group.places]
-    ends = [place.end for place in places]
-    is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
-    if is_behind or not places:
-        added = [piece for one in item.added for piece in one.pieces]
-        ends += [end for _, end in (*item.words, *item.change, *added)]
-    if not places:
-        ends += [end for _, end in item.pieces]
-    return start, max(ends, default=start)
 
 
 def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:
@@ -218,14 +218,14 @@ def _place_faults(
             and not leads_to_place(words)
         ):
             return []
-        return [_over(context, item, "item-without-position")]
+        return [over(context, item, "item-without-position")]
     if verb == "move" and not any(
         group.role == "to" or "to" in context.joined(group.lead).lower().replace(":", " ").split()
         for group in item.groups
     ):
         last = item.groups[-1].places[-1].element if item.groups[-1].places else None
         if last is None:
-            return [_over(context, item, "move-without-destination")]
+            return [over(context, item, "move-without-destination")]
         values = {"written": context.written(*item_extent(item))}
         return [Fault("move-without-destination", last.start, last.end, values)]
     return []

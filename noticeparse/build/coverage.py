@@ -2,12 +2,13 @@
 
 from __future__ import annotations
 
+from bisect import bisect_right
 from collections.abc import Iterable
-from itertools import pairwise
+from itertools import accumulate, pairwise
 
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.findings import Located
+from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Line
 from noticeparse.readers.features import has_kind
@@ -88,6 +89,16 @@ def unread_blocks(context: Context, lines: list[Line]) -> list[Piece]:
             found.append((start, end))
         last_row = line.row
     return found
+
+
+def untold(lost: Iterable[Piece], located: Iterable[Located]) -> list[Piece]:
+    """The lost stretches that no error lies over yet: one fault is told once."""
+    told = sorted(
+        (one.fault.start, one.fault.end) for one in located if one.span is None and is_error(one)
+    )
+    starts = [start for start, _ in told]
+    reach = [0, *accumulate((end for _, end in told), max)]
+    return [piece for piece in lost if reach[bisect_right(starts, piece[0])] < piece[1]]
 
 
 def unread_fault(context: Context, piece: Piece, *, is_action: bool) -> Located:

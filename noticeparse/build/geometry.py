@@ -103,12 +103,12 @@ def _take_group(
         found.relation = RELATIONS[group.role]
         found.kinds.append(group.role)
     is_reference = take_parts(found, parts, phrase.text)
-    positions = [
-        position
-        for place in group.places
-        for position in place_positions(context, place, labels, faults)
-    ]
+    known = len(faults)
+    of_places = [place_positions(context, place, labels, faults) for place in group.places]
+    positions = [position for positions in of_places for position in positions]
     found.has_places = found.has_places or bool(group.places)
+    if not all(of_places) and len(faults) > known:
+        found.has_lost_place = True
     if goes_to:
         found.destination += positions
     elif is_reference:

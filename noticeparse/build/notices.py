@@ -6,9 +6,10 @@ import re
 from itertools import chain
 from typing import NamedTuple
 
-from noticeparse.build.actions import ActionReading, item_extent, read_action
+from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
+from noticeparse.build.extents import item_extent
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,

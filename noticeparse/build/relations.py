@@ -45,6 +45,8 @@ class Found:
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_ring: bool = False
     has_places: bool = False
+    has_lost_place: bool = False
+    """Whether a place could not be read, and a fault says so."""
 
 
 def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.build.actions import item_extent
+from noticeparse.build.extents import item_extent
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece

@@ -76,7 +76,8 @@ def shape_faults(
 def _wrong(
     context: Context, found: Found, item: Item, shape: Shape, is_move: bool
 ) -> Iterator[tuple[str, dict[str, str]]]:
-    if len(found.positions) < _FEWEST.get(shape, 0):
+    # A place that could not be read is told of where it stands.
+    if len(found.positions) < _FEWEST.get(shape, 0) and not found.has_lost_place:
         yield "geometry-too-few-positions", {"shape": shape}
     if found.relation == "centred_on" and found.radius_nm is None:
         words = " ".join(context.text[a:b] for a, b in item.pieces)

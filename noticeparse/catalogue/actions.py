@@ -6,6 +6,16 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "action-duplicate",
+        "warning",
+        "the same action stands above: `{written}`",
+        "one of the two may have been meant for another feature or chart",
+        "compare both with the original notice",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Insert wreck 46-00.00S 122-00.00W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nInsert rock 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "area-crosses-itself",
         "warning",
         "the side from `{second}` crosses the side from `{first}`",
@@ -16,6 +26,24 @@ ENTRIES = (
         "‹46-00.00S 122-01.00W› and 46-01.00S 122-00.00W",
         good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
         "46-01.00S 122-01.00W and 46-01.00S 122-00.00W",
+    ),
+    Entry(
+        "bracket-lost",
+        "error",
+        "a bracket of the letter in `{written}` is lost",
+        "which positions the letter stands for is not certain",
+        "read the letters in the original notice",
+        _COMMON,
+        bad=(
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "(b) wreck 46-00.50S 122-00.00W\n"
+            "Delete rock, between ‹(a› and (b) above"
+        ),
+        good=(
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "(b) wreck 46-00.50S 122-00.00W\n"
+            "Delete rock, between (a) and (b) above"
+        ),
     ),
     Entry(
         "change-of-nothing",
@@ -50,6 +78,29 @@ ENTRIES = (
         "46.9500S 124.0300W and 46.9667S 124.0477W",
     ),
     Entry(
+        "geometry-along-coast",
+        "warning",
+        "`{written}` runs on without a position",
+        "part of the line or limit follows a coast or leads where no position says",
+        "draw that part from the original notice and the chart",
+        _COMMON,
+        bad=(
+            "‹Insert submarine cable joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W "
+            "thence to the shore›"
+        ),
+        good="Insert submarine cable joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "geometry-too-few-positions",
+        "error",
+        "the {shape} of `{written}` has too few positions",
+        "a line needs two positions and an area three; one may be lost",
+        "look for the others in the original notice",
+        _COMMON,
+        bad="‹Insert submarine pipeline joining 46-00.00S 122-00.00W›",
+        good="Insert submarine pipeline joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+    ),
+    Entry(
         "insert-and-delete",
         "warning",
         "`{written}`: the notice inserts the same thing at this place",
@@ -58,6 +109,64 @@ ENTRIES = (
         _COMMON,
         bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete wreck 46-00.00S 122-00.00W›",
         good="Insert wreck 46-00.00S 122-00.00W\nDelete wreck 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "item-of-one-chart",
+        "error",
+        "`{written}` is said of one chart alone",
+        "it stands under several charts and may not belong to all",
+        "read which chart is meant in the original notice",
+        _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 [5/26] and 803 [6/26] WGS84, depths in metres\n"
+            "‹Insert rock 46-00.00S 122-00.00W› (on chart 803 only)"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 [5/26] and 803 [6/26] WGS84, depths in metres\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "item-without-chart",
+        "error",
+        "no chart of the notice takes `{written}`",
+        "the heads of the charts name letters, and this one is not among them",
+        "ask the issuer which chart it belongs to",
+        _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 (a) [5/26] and 803 (a) [6/26] WGS84\n"
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "‹(b) rock 46-00.50S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 (a) [5/26] and 803 (b) [6/26] WGS84\n"
+            "Insert (a) wreck 46-00.00S 122-00.00W\n"
+            "(b) rock 46-00.50S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "item-without-position",
+        "error",
+        "no position stands with `{written}`",
+        "what cannot be placed cannot be applied",
+        "look for the position in the original notice",
+        _COMMON,
+        bad="‹Insert wreck›",
+        good="Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "item-without-verb",
+        "error",
+        "nothing says what is to be done with `{written}`",
+        "the item may be an insertion or a deletion; it is not guessed",
+        "look for the verb in the original notice",
+        _COMMON,
+        bad="‹wreck 46-00.00S 122-00.00W›",
+        good="Delete wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "letter-out-of-order",
@@ -72,6 +181,26 @@ ENTRIES = (
         "(c) stump 46-00.10S 122-00.20W",
     ),
     Entry(
+        "letter-unknown",
+        "error",
+        "no item ({letter}) is found for `{written}`",
+        "what refers to the letter has no position, or a chart misses an item",
+        "ask the issuer which position is meant",
+        _COMMON,
+        bad="Insert (a) wreck 46-00.00S 122-00.00W\nInsert rock ‹(c) above›",
+        good="Insert (a) wreck 46-00.00S 122-00.00W\nInsert rock (a) above",
+    ),
+    Entry(
+        "letter-used-twice",
+        "warning",
+        "the letter ({letter}) stands for two positions",
+        "a later reference to it may mean either; the last one above is taken",
+        "compare the letters with the original notice",
+        _COMMON,
+        bad="Insert (a) wreck 46-00.00S 122-00.00W\n‹(a)› rock 46-00.50S 122-00.00W",
+        good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) rock 46-00.50S 122-00.00W",
+    ),
+    Entry(
         "move-to-same-place",
         "warning",
         "the new position is the old one",
@@ -80,6 +209,124 @@ ENTRIES = (
         _COMMON,
         bad="Move mooring buoy from 46-00.00S 122-00.00W to ‹46-00.00S 122-00.00W›",
         good="Move mooring buoy from 46-00.00S 122-00.00W to 46-00.10S 122-00.00W",
+    ),
+    Entry(
+        "move-too-far",
+        "warning",
+        "the new position lies {miles} miles from the old one",
+        "a move is used for a small shift on the sheet; a figure may have slipped",
+        "compare both positions with the original notice",
+        _COMMON,
+        bad="Move special buoy from 46-00.00S 122-00.00W to ‹46-20.00S 122-00.00W›",
+        good="Move special buoy from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "move-unpaired",
+        "error",
+        "`{written}` has not as many new positions as old ones",
+        "which goes where is not said",
+        "take each move from the original notice",
+        _COMMON,
+        bad=(
+            "‹Move special buoys from 46-00.00S 122-00.00W and 46-00.50S 122-00.00W to "
+            "46-00.70S 122-00.00W›"
+        ),
+        good=(
+            "Move special buoys from 46-00.00S 122-00.00W and 46-00.50S 122-00.00W to "
+            "46-00.70S 122-00.00W and 46-00.80S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "move-without-destination",
+        "error",
+        "`{written}` does not say where to",
+        "a move needs the old and the new position",
+        "look for the second position in the original notice",
+        _COMMON,
+        bad="Move special buoy from ‹46-00.00S 122-00.00W›",
+        good="Move special buoy from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "new-value-empty",
+        "error",
+        "`{written}` has an old value but no new one",
+        "it may be lost; a deletion is said in words or with a dash",
+        "read the row in the original notice",
+        _COMMON,
+        bad=(
+            "Object                 Old         New         Position\n"
+            "Light, Quill Point     ‹Fl.R.3s›                 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "Object                 Old         New         Position\n"
+            "Light, Quill Point     Fl.R.3s     Fl.R.5s     46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "offset-disagrees",
+        "warning",
+        "the position lies {metres} m from where its bearing and distance put it",
+        "one of the two is wrong",
+        "plot both and ask the issuer",
+        _COMMON,
+        bad=(
+            "‹Insert wreck 5 miles 090° from the light in 46-00.00S 122-00.00W, in 46-00.50S "
+            "122-00.00W›"
+        ),
+        good=(
+            "Insert wreck 0.5 miles 180° from the light in 46-00.00S 122-00.00W, in "
+            "46-00.50S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "offset-magnetic",
+        "error",
+        "`{written}` gives a magnetic bearing",
+        "without the variation it cannot be made true",
+        "work it out with the variation of the chart",
+        _COMMON,
+        bad="‹Insert wreck 090°M 5 miles from 46-00.00S 122-00.00W›",
+        good="Insert wreck 090° 5 miles from 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "offset-not-worked-out",
+        "error",
+        "the position of `{written}` cannot be worked out from its bearing and distance",
+        "the reference has no position in the text",
+        "plot it from the charted reference",
+        _COMMON,
+        bad="‹Insert special buoy, bearing 045° from 46-00.00S 122-00.00W›",
+        good="Insert special buoy 045° 0.2 miles from 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "place-before-verb",
+        "error",
+        "the place in `{written}` may belong to the verb behind it",
+        "positions would slide from one item to the next",
+        "read both items in the original notice",
+        _COMMON,
+        bad=("Insert wreck, 46-00.00S 122-00.00W\n‹At 46-00.50S 122-00.00W delete› rock."),
+        good="Insert wreck, 46-00.00S 122-00.00W\nDelete rock, 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "places-of-a-move",
+        "error",
+        "`{written}` leads from one place to another under a verb that moves nothing",
+        "the verb of a move may be lost, and the feature would stand at both places",
+        "read the item in the original notice",
+        _COMMON,
+        bad="‹Delete wreck, from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W›",
+        good="Move wreck, from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "reference-unknown",
+        "error",
+        "`{written}` refers to a position, but none stands before it",
+        "the item has no position",
+        "ask the issuer which position is meant",
+        _COMMON,
+        bad="Insert wreck ‹in the same position›",
+        good="Delete rock 46-00.00S 122-00.00W\nInsert wreck in the same position",
     ),
     Entry(
         "replace-at-several-places",
@@ -104,172 +351,17 @@ ENTRIES = (
         "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and 46-00.00S 122-00.00W",
     ),
     Entry(
-        "action-duplicate",
-        "warning",
-        "the same action stands above: `{written}`",
-        "one of the two may have been meant for another feature or chart",
-        "compare both with the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "geometry-along-coast",
-        "warning",
-        "`{written}` runs on without a position",
-        "part of the line or limit follows a coast or leads where no position says",
-        "draw that part from the original notice and the chart",
-        _COMMON,
-    ),
-    Entry(
-        "geometry-too-few-positions",
-        "error",
-        "the {shape} of `{written}` has too few positions",
-        "a line needs two positions and an area three; one may be lost",
-        "look for the others in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "item-without-chart",
-        "error",
-        "no chart of the notice takes `{written}`",
-        "the heads of the charts name letters, and this one is not among them",
-        "ask the issuer which chart it belongs to",
-        _COMMON,
-    ),
-    Entry(
-        "item-without-position",
-        "error",
-        "no position stands with `{written}`",
-        "what cannot be placed cannot be applied",
-        "look for the position in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "item-without-verb",
-        "error",
-        "nothing says what is to be done with `{written}`",
-        "the item may be an insertion or a deletion; it is not guessed",
-        "look for the verb in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "letter-unknown",
-        "error",
-        "no item ({letter}) stands before `{written}`",
-        "the reference leads nowhere, so the item has no position",
-        "ask the issuer which position is meant",
-        _COMMON,
-    ),
-    Entry(
-        "letter-used-twice",
-        "warning",
-        "the letter ({letter}) stands for two positions",
-        "a later reference to it may mean either; the last one above is taken",
-        "compare the letters with the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "move-too-far",
-        "warning",
-        "the new position lies {miles} miles from the old one",
-        "a move is used for a small shift on the sheet; a figure may have slipped",
-        "compare both positions with the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "move-unpaired",
-        "error",
-        "`{written}` has not as many new positions as old ones",
-        "which goes where is not said",
-        "take each move from the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "move-without-destination",
-        "error",
-        "`{written}` does not say where to",
-        "a move needs the old and the new position",
-        "look for the second position in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "offset-disagrees",
-        "warning",
-        "the position lies {metres} m from where its bearing and distance put it",
-        "one of the two is wrong",
-        "plot both and ask the issuer",
-        _COMMON,
-    ),
-    Entry(
-        "offset-magnetic",
-        "error",
-        "`{written}` gives a magnetic bearing",
-        "without the variation it cannot be made true",
-        "work it out with the variation of the chart",
-        _COMMON,
-    ),
-    Entry(
-        "offset-not-worked-out",
-        "error",
-        "the position of `{written}` cannot be worked out from its bearing and distance",
-        "the reference has no position in the text",
-        "plot it from the charted reference",
-        _COMMON,
-    ),
-    Entry(
-        "places-of-a-move",
-        "error",
-        "`{written}` leads from one place to another under a verb that moves nothing",
-        "the verb of a move may be lost, and the feature would stand at both places",
-        "read the item in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "place-before-verb",
-        "error",
-        "the place in `{written}` may belong to the verb behind it",
-        "positions would slide from one item to the next",
-        "read both items in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "bracket-lost",
-        "error",
-        "a bracket of the letter in `{written}` is lost",
-        "which positions the letter stands for is not certain",
-        "read the letters in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "new-value-empty",
-        "error",
-        "`{written}` has an old value but no new one",
-        "it may be lost; a deletion is said in words or with a dash",
-        "read the row in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "item-of-one-chart",
-        "error",
-        "`{written}` is said of one chart alone",
-        "it stands under several charts and may not belong to all",
-        "read which chart is meant in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "reference-unknown",
-        "error",
-        "`{written}` refers to a position, but none stands before it",
-        "the item has no position",
-        "ask the issuer which position is meant",
-        _COMMON,
-    ),
-    Entry(
         "sentence-told-twice",
         "error",
         "`{written}` tells of more than one change",
         "which words belong to which change is not certain",
         "read the sentence in the original notice",
         _COMMON,
+        bad=(
+            "‹The light in 46-00.00S 122-00.00W has been moved to 46-00.50S 122-00.00W and "
+            "has been altered to Fl.R.3s.›"
+        ),
+        good="The light in 46-00.00S 122-00.00W has been moved to 46-00.50S 122-00.00W.",
     ),
     Entry(
         "sentence-unread",
@@ -278,22 +370,14 @@ ENTRIES = (
         "an action may be lost here",
         "read the sentence in the original notice",
         _COMMON,
-    ),
-    Entry(
-        "verb-unknown",
-        "error",
-        "`{written}` is no verb of chart correction",
-        "whether to insert, delete or change is not known, and the verb above does not hold",
-        "read the item in the original notice",
-        _COMMON,
-    ),
-    Entry(
-        "verb-within-words",
-        "error",
-        "`{written}` is a command within the words of another",
-        "two items may have run together",
-        "read both in the original notice",
-        _COMMON,
+        bad=(
+            "The wreck in 46-00.50S 122-00.00W has been removed. ‹No 6, has been laid in "
+            "46-00.00S 122-00.00W.›"
+        ),
+        good=(
+            "The wreck in 46-00.50S 122-00.00W has been removed. A special buoy, No 6, has "
+            "been laid in 46-00.00S 122-00.00W."
+        ),
     ),
     Entry(
         "states-at-two-places",
@@ -302,10 +386,34 @@ ENTRIES = (
         "it may be a move, a change or another feature; the item is not used",
         "see in the original notice which of the two positions is meant",
         _COMMON,
-        bad="Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
-        "Amended to read: depth 5.9 m, ‹46-00.50S 122-00.00W›",
-        good="Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
-        "Amended to read: depth 5.9 m, 46-00.00S 122-00.00W",
+        bad=(
+            "Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
+            "Amended to read: depth 5.9 m, ‹46-00.50S 122-00.00W›"
+        ),
+        good=(
+            "Existing: depth 6.4 m, 46-00.00S 122-00.00W\n"
+            "Amended to read: depth 5.9 m, 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "verb-unknown",
+        "error",
+        "`{written}` is no verb of chart correction",
+        "whether to insert, delete or change is not known, and the verb above does not hold",
+        "read the item in the original notice",
+        _COMMON,
+        bad="Insert rock 46-00.00S 122-00.00W\n‹Deelte dangerous wreck 46-00.50S 122-00.00W›",
+        good="Insert rock 46-00.00S 122-00.00W\nDelete dangerous wreck 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "verb-within-words",
+        "error",
+        "`{written}` is a command within the words of another",
+        "two items may have run together",
+        "read both in the original notice",
+        _COMMON,
+        bad="Insert wreck ‹remove› rock 46-00.00S 122-00.00W",
+        good='Insert legend "To remove rock" 46-00.00S 122-00.00W',
     ),
     Entry(
         "verb-without-item",

@@ -17,6 +17,8 @@ ENTRIES = (
         "read in feet, the clearance would be less than a third",
         "look at the chart's title for the unit of heights",
         _PRACTICE,
+        bad="Insert chimney, height ‹22› 46-00.00S 122-00.00W",
+        good="Insert chimney, height 22m 46-00.00S 122-00.00W",
     ),
     Entry(
         "clearance-unit-unclear",
@@ -25,6 +27,16 @@ ENTRIES = (
         "heights and depths of such a chart may be in different units",
         "take the unit from the chart's title and ask the issuer",
         _PRACTICE,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in fathoms\n"
+            "Insert bridge, vertical clearance ‹12› 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in fathoms\n"
+            "Insert bridge, vertical clearance 12m 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "clearance-zero",
@@ -43,6 +55,8 @@ ENTRIES = (
         "above or below chart datum is the difference between a rock and water",
         "ask the issuer to write `dries` or `depth`",
         _PRACTICE,
+        bad="Insert rock, drying, depth ‹1.2m› 46-00.00S 122-00.00W",
+        good="Insert rock, drying 1.2m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-capital-m",
@@ -51,6 +65,8 @@ ENTRIES = (
         "print in capitals makes a depth look like a distance",
         "compare with the original notice",
         "INT 1, section B: m metres, M sea miles",
+        bad="Insert depth ‹4 M› 46-00.00S 122-00.00W",
+        good="Insert depth 4 m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-decimals",
@@ -59,6 +75,8 @@ ENTRIES = (
         "charts show decimetres at most; a figure may have slipped in",
         "compare each figure with the original notice",
         "IHO S-4, B-410 (from memory)",
+        bad="Insert depth ‹8.65m› 46-00.00S 122-00.00W",
+        good="Insert depth 8.6m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-deeper-than-contour",
@@ -77,6 +95,8 @@ ENTRIES = (
         "no tide uncovers that much; the figure may be a height or have lost its point",
         "compare with the original notice",
         _PRACTICE,
+        bad="Insert rock, dries ‹18m› 46-00.00S 122-00.00W",
+        good="Insert rock, dries 1.8m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-feet-over-five",
@@ -85,6 +105,16 @@ ENTRIES = (
         "the small figure on a fathom chart counts feet; this one cannot",
         "ask whether the depth is in metres and decimetres",
         _INT1,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in fathoms\n"
+            "Insert depth ‹8₇› 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in fathoms\n"
+            "Insert depth 8₅ 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "depth-figure-raised",
@@ -93,6 +123,8 @@ ENTRIES = (
         "it may be a small figure lost from its place, or a footnote mark",
         "take the depth from the original notice",
         _PRACTICE,
+        bad="Insert depth ‹8⁶› 46-00.00S 122-00.00W",
+        good="Insert depth 8₆ 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-figures-apart",
@@ -101,6 +133,8 @@ ENTRIES = (
         "`8 6` can be 8 and 6 decimetres, or 86: the small figure is lost",
         "take the depth from the original notice",
         _PRACTICE,
+        bad="Insert depth ‹8 6› 46-00.00S 122-00.00W",
+        good="Insert depth 8.6m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-general-not-kept",
@@ -119,6 +153,8 @@ ENTRIES = (
         "a point or a small figure is lost",
         "take the depth from the original notice",
         "the deepest sounding of all is about 10 900 m",
+        bad="Insert depth ‹12000m› 46-00.00S 122-00.00W",
+        good="Insert depth 120m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-least-deeper",
@@ -137,6 +173,8 @@ ENTRIES = (
         "a figure read from a letter may be another figure",
         "compare each figure with the original notice",
         _PRACTICE,
+        bad="Insert depth ‹1O.5m› 46-00.00S 122-00.00W",
+        good="Insert depth 10.5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-like-a-year",
@@ -145,6 +183,8 @@ ENTRIES = (
         "a year of survey taken for a depth is a deep hole on the chart",
         "compare with the original notice",
         _PRACTICE,
+        bad="Insert depth ‹2024› 46-00.00S 122-00.00W",
+        good="Insert depth 20.4m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-minus",
@@ -153,6 +193,8 @@ ENTRIES = (
         "above or below chart datum is the difference between a rock and water",
         "ask the issuer to write `dries` or `depth`",
         _PRACTICE,
+        bad="Insert depth ‹-4m› 46-00.00S 122-00.00W",
+        good="Insert depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-of-overhead",
@@ -171,6 +213,8 @@ ENTRIES = (
         "which depth belongs to which position is not said",
         "take depth and position together from the original notice, or ask the issuer",
         _PRACTICE,
+        bad="Insert ‹depths 12.4m and 11m› 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+        good="Insert depth 12.4m 46-00.00S 122-00.00W\ndepth 11m 46-00.50S 122-00.00W",
     ),
     Entry(
         "depth-several",
@@ -179,6 +223,8 @@ ENTRIES = (
         "one sounding has one figure; which one is meant is not said",
         "ask the issuer which is the least",
         _PRACTICE,
+        bad="Insert depth ‹4 to 6m› 46-00.00S 122-00.00W",
+        good="Insert depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-small-figure-of-feet",
@@ -187,6 +233,16 @@ ENTRIES = (
         "the chart's unit or the figure is wrong",
         "look at the chart's title for its unit",
         _INT1,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in feet\n"
+            "Insert depth ‹8₆› 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 811 [3/26] WGS84, depths in feet\n"
+            "Insert depth 8 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "depth-subscript-lost",
@@ -205,6 +261,8 @@ ENTRIES = (
         "the depth may be a thousand times greater",
         "take the depth from the original notice",
         _PRACTICE,
+        bad="Insert depth ‹1,234m› 46-00.00S 122-00.00W",
+        good="Insert depth 1234m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-unit-differs",
@@ -213,6 +271,8 @@ ENTRIES = (
         "the notice may be written for another chart, or the unit slipped",
         "look at the chart's title for its unit",
         _MEMORY,
+        bad="Insert depth ‹4 fm› 46-00.00S 122-00.00W",
+        good="Insert depth 7.3m 46-00.00S 122-00.00W",
     ),
     Entry(
         "depth-unit-not-stated",
@@ -221,6 +281,12 @@ ENTRIES = (
         "on a chart in fathoms or feet the same figure is another depth",
         "look at the chart's title for its unit",
         "IHO S-4, B-410 (from memory)",
+        bad=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert depth ‹8₆› 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert depth 8.6m 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "depth-unread",
@@ -229,5 +295,7 @@ ENTRIES = (
         "a depth that is not read is not on the chart",
         "take the depth from the original notice",
         _PRACTICE,
+        bad="Insert ‹depth zz› m 46-00.00S 122-00.00W",
+        good="Insert depth 8m 46-00.00S 122-00.00W",
     ),
 )

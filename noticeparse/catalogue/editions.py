@@ -26,7 +26,7 @@ ENTRIES = (
         "a wrong notice would be rubbed out, and the right one left on the chart",
         "compare the number in both places", _COMMON,
         f"{_EDITION}NOTICES CANCELLED\n8(T)/26\n\n12/26 Quill Sound.\n{_ONE}"
-        "Notice ‹9(T)/26› is cancelled.\n",
+        "Notice 8(T)/26 is cancelled.\nNotice ‹9(T)/26› is cancelled.\n",
         f"{_EDITION}NOTICES CANCELLED\n8(T)/26\n\n12/26 Quill Sound.\n{_ONE}"
         "Notice 8(T)/26 is cancelled.\n",
     ),

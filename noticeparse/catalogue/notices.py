@@ -9,79 +9,201 @@ ENTRIES = (
         "chart-head-bracket", "error", "a bracket of `{written}` is lost",
         "which items belong to which chart, or which notice stands before, is not certain",
         "read the head in the original notice", _COMMON,
-    ),
-    Entry(
-        "chart-of-other-notice", "error", "`{written}` names another notice than the one it is in",
-        "the items below it may belong to that notice",
-        "look for its number in the original bulletin", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "‹Charts 802 (a [499/26] WGS84›\n"
+            "Insert (a) rock 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 (a) [499/26] WGS84\n"
+            "Insert (a) rock 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "chart-in-passing", "warning", "`{written}` names another chart, and items follow",
         "the items below may belong to that chart",
         "see in the original notice which chart the items below are for", _COMMON,
+        bad=(
+            "Insert rock 46-00.00S 122-00.00W\n"
+            "\n"
+            "‹Please also correct chart 803 as follows›\n"
+            "\n"
+            "Insert wreck 46-00.50S 122-00.00W"
+        ),
+        good=(
+            "Insert rock 46-00.00S 122-00.00W\n"
+            "\n"
+            "Chart 803 [4/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.50S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "chart-not-named", "info", "no chart is named for these actions",
+        "they cannot be put on a sheet until the chart is known",
+        "look for the chart in the original notice", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "‹Insert rock 46-00.00S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [5/26]\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "chart-of-other-notice", "error", "`{written}` names another notice than the one it is in",
+        "the items below it may belong to that notice",
+        "look for its number in the original bulletin", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "‹Chart 827   WGS84   last 490/26   Notice 507/26›\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 827   WGS84   last 490/26\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "chart-unread", "error", "no chart number can be read in `{written}`",
+        "the items below it belong to a chart, and nobody can say which",
+        "read the number in the original notice", "common practice, no published source",
+        bad=(
+            "506/26 Quill Sound.\n"
+            "‹Chart No: ?? [3/26] WGS84›\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart No: 802 [3/26] WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "date-impossible", "warning", "there is no day `{written}`",
+        "a period of validity or an edition cannot be told", "look for a slip in the date",
+        "ISO 8601",
+        bad="Works are valid until ‹31 June 2026›.",
+        good="Works are valid until 30 June 2026.",
+    ),
+    Entry(
+        "notice-head-missing", "info", "these lines stand under no notice number",
+        "without its number a correction cannot be recorded on the chart",
+        "add the head of the notice", _COMMON,
+        bad=(
+            "‹Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "previous-of-some", "warning",
         "a notice before is told for other charts here, and none for chart {chart}",
         "whether an earlier correction is missing on it cannot be told",
         "see in the original notice whether the number holds for all the charts", _COMMON,
-        bad="13/26 Quill Sound.\n‹Charts 802 and 803 [4/26]›\nInsert wreck 46-00.00S 122-00.00W",
-        good="13/26 Quill Sound.\nCharts 802 [3/26] and 803 [4/26]\n"
-        "Insert wreck 46-00.00S 122-00.00W",
+        bad=(
+            "13/26 Quill Sound.\n"
+            "‹Charts 802 and 803 [4/26] WGS84›\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "13/26 Quill Sound.\n"
+            "Charts 802 [3/26] WGS84 and 803 [4/26] WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "previous-unread", "warning", "no number of the notice before can be read in `{written}`",
         "whether an earlier correction is missing cannot be told",
         "read the number in the original notice", _COMMON,
-    ),
-    Entry(
-        "chart-not-named", "info", "no chart is named for these actions",
-        "they cannot be put on a sheet until the chart is known",
-        "look for the chart in the original notice", _COMMON,
-    ),
-    Entry(
-        "chart-unread", "error", "no chart number can be read in `{written}`",
-        "the items below it belong to a chart, and nobody can say which",
-        "read the number in the original notice", "common practice, no published source",
-    ),
-    Entry(
-        "date-impossible", "warning", "there is no day `{written}`",
-        "a period of validity or an edition cannot be told", "look for a slip in the date",
-        "ISO 8601",
-    ),
-    Entry(
-        "notice-head-missing", "info", "these lines stand under no notice number",
-        "without its number a correction cannot be recorded on the chart",
-        "add the head of the notice", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "‹Chart 844. WGS84. Previous notice:›\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 844. WGS84. Previous notice: 499/26\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "text-action-lost", "error", "an action may be lost here: `{written}`",
         "a missing correction is as dangerous as a wrong one",
         "read these words in the original notice", _COMMON,
+        bad=(
+            "Insert\n"
+            "   wreck 46-00.00S 122-00.00W\n"
+            "Delee\n"
+            "   ‹rock 46-00.50S 122-00.00W›"
+        ),
+        good=(
+            "Insert\n"
+            "   wreck 46-00.00S 122-00.00W\n"
+            "Delete\n"
+            "   rock 46-00.50S 122-00.00W"
+        ),
     ),
     Entry(
         "text-left-over", "info", "not read, belongs to no notice: `{written}`",
         "nothing in it bears on a chart as far as can be told", "see that nothing is missed",
         _COMMON,
+        bad=(
+            "‹Fair winds to all.›\n"
+            "\n"
+            "12/26 Quill Sound.\n"
+            "Chart 802 WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "12/26 Quill Sound.\n"
+            "Chart 802 WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "text-unread", "warning", "not read, but it may bear on a chart: `{written}`",
         "it holds a position, a verb, a chart number or a figure with a unit",
         "read these words in the original notice", _COMMON,
+        bad=(
+            "‹Chart 999 is withdrawn.›\n"
+            "\n"
+            "12/26 Quill Sound.\n"
+            "Chart 802 WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "12/26 Quill Sound.\n"
+            "Chart 802 WGS84\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
     ),
     Entry(
         "validity-month-only", "info", "`{written}` tells no day",
         "the notice may end with the first day of the month or with the last",
         "ask the issuer where the day matters", _COMMON,
+        bad="Works are valid ‹until August 2026›.",
+        good="Works are valid until 1 August 2026.",
     ),
     Entry(
         "validity-reversed", "warning", "the period `{written}` ends before it begins",
         "one of its dates is wrong; no period of validity is given",
         "look for a slip in the dates", _COMMON,
+        bad="Works ‹from 8 June 2026 to 3 June 2026›.",
+        good="Works from 3 June 2026 to 8 June 2026.",
     ),
     Entry(
         "validity-unread", "warning", "no day can be told from `{written}`",
         "a notice taken to be in force too long or too short misleads",
         "read the dates in the original notice", _COMMON,
+        bad="Works ‹until 3/4/26›.",
+        good="Works until 3 April 2026.",
     ),
 )  # fmt: skip

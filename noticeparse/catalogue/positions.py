@@ -10,22 +10,15 @@ ENTRIES = (
         "position-cut-off", "error", "the text breaks off within the position `{written}`",
         "the rest of the figures is lost; the item cannot be plotted",
         "get the notice again from its issuer", "common practice, no published source",
+        bad="Insert wreck 47°12.34'S ‹123°›",
+        good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
         "position-degrees-out-of-range", "error", "`{written}`: {axis} has {figure} degrees",
         "latitude ends at 90 and longitude at 180 degrees",
         "look for a digit slip and ask the issuer", _ISO,
-    ),
-    Entry(
-        "position-exchanged", "warning", "longitude stands before latitude in `{written}`",
-        "an exchanged pair is the sign of a slip in the columns",
-        "check both against the original notice", _MANUAL,
-    ),
-    Entry(
-        "position-far-away", "warning",
-        "`{written}` lies {miles} miles from all others of its notice",
-        "one changed figure or sign would bring it back: a slip may have changed it",
-        "compare each figure with the original notice", "common practice, no published source",
+        bad="Insert wreck ‹91°12.34'S› 123°45.67'W",
+        good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
         "position-differs-by-chart", "warning",
@@ -33,19 +26,48 @@ ENTRIES = (
         "one of the two sheets would get it in a wrong place",
         "compare both positions with the original notice",
         "common practice, no published source",
-        bad="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
-        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 ‹46-00.30S 122-00.00W›",
-        good="Insert light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
-        "Chart 803 [4/26] WGS84\nInsert light-buoy, Fl.R.3s No 4 46-00.0S 122-00.0W",
+        bad="Insert port-hand light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert port-hand light-buoy, Fl.R.3s No 4 ‹46-00.30S 122-00.00W›",
+        good="Insert port-hand light-buoy, Fl.R.3s No 4 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert port-hand light-buoy, Fl.R.3s No 4 46-00.0S 122-00.0W",
+    ),
+    Entry(
+        "position-exchanged", "warning", "longitude stands before latitude in `{written}`",
+        "an exchanged pair is the sign of a slip in the columns",
+        "check both against the original notice", _MANUAL,
+        bad="Insert wreck ‹123-45.67W 47-12.34S›",
+        good="Insert wreck 47-12.34S 123-45.67W",
+    ),
+    Entry(
+        "position-far-away", "warning",
+        "`{written}` lies {miles} miles from all others of its notice",
+        "one changed figure or sign would bring it back: a slip may have changed it",
+        "compare each figure with the original notice", "common practice, no published source",
+        bad=(
+            "Insert wreck 46-00.00S 122-00.00W\n"
+            "Insert rock 46-00.50S 122-00.00W\n"
+            "Insert stump 46-00.10S 122-00.20W\n"
+            "Insert pile ‹46-00.10S 129-00.20W›"
+        ),
+        good=(
+            "Insert wreck 46-00.00S 122-00.00W\n"
+            "Insert rock 46-00.50S 122-00.00W\n"
+            "Insert stump 46-00.10S 122-00.20W\n"
+            "Insert pile 46-00.10S 122-00.40W"
+        ),
     ),
     Entry(
         "position-half-missing", "error", "`{written}` has no {axis} beside it",
         "half a position cannot be plotted", "look for the other half in the original notice",
         _ISO,
+        bad="Insert wreck ‹46-00.00S›",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "position-hemisphere-conflict", "error", "`{written}` gives the {axis} twice",
         "one of the two letters is wrong and nobody can say which", "ask the issuer", _ISO,
+        bad="Insert wreck ‹47-12.34S 45-45.67S›",
+        good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
         "position-hemisphere-differs", "warning",
@@ -61,44 +83,60 @@ ENTRIES = (
         "position-hemisphere-missing", "error", "no hemisphere stands with `{written}`",
         "the position may lie on the other side of the equator or of the prime meridian",
         "take the letter from the original notice; it is never assumed", _MANUAL,
+        bad="Insert wreck ‹47°12.34'› 123°45.67'W",
+        good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
         "position-latitude-digits", "warning", "`{written}`: degrees of latitude have two figures",
         "a third figure may be a slip, or the longitude of another position",
         "compare with the original notice", _MANUAL,
+        bad="Insert wreck ‹046-00.00S› 122-00.00W",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "position-letter-for-figure", "warning",
         "`{written}` has the letter `{letter}` for a figure",
         "a figure read from a letter may be another figure",
         "compare each figure with the original notice", "common practice, no published source",
+        bad="Insert wreck ‹47-O2.34S› 123-45.67W",
+        good="Insert wreck 47-02.34S 123-45.67W",
     ),
     Entry(
         "position-longitude-digits", "warning",
         "`{written}`: degrees of longitude have three figures",
         "a figure may be lost: 23-45W can be 123-45W",
         "compare with the original notice", _MANUAL,
+        bad="Insert wreck 47-12.34S ‹23-45.67W›",
+        good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
         "position-minutes-out-of-range", "error", "`{written}`: {figure} minutes; 59 is the last",
         "the figure is impossible and is never carried over into the degrees",
         "look for a digit slip and ask the issuer", _MANUAL,
+        bad="Insert wreck ‹47-72.34S› 123-45.67W",
+        good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
         "position-precision-differs", "warning",
         "latitude and longitude of `{written}` have unlike numbers of decimals",
         "a figure may be lost from one of the two", "compare with the original notice", _MANUAL,
+        bad="Insert wreck ‹47-12.3S 123-45.67W›",
+        good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
         "position-seconds-out-of-range", "error", "`{written}`: {figure} seconds; 59 is the last",
         "the figure is impossible and is never carried over into the minutes",
         "look for a digit slip and ask the issuer", _ISO,
+        bad="Insert wreck 47-12-20S ‹123-45-75W›",
+        good="Insert wreck 47-12-20S 123-45-40W",
     ),
     Entry(
         "position-seconds-unclear", "error",
         "`{written}`: the last figures may be seconds or decimals of a minute",
         "the two readings differ by up to half a mile",
         "take the position from the original notice", "common practice, no published source",
+        bad='Insert wreck ‹47° 12\' 34S› 123° 45\' 40"W',
+        good='Insert wreck 47° 12\' 34"S 123° 45\' 40"W',
     ),
     Entry(
         "position-shared-degrees-doubtful", "warning",
@@ -106,23 +144,33 @@ ENTRIES = (
         "its minutes lie more than half a degree from those of the position before it, whose "
         "degrees it shares", "compare with the original notice",
         "common practice, no published source",
+        bad="Insert wrecks in 47° 59'.34S 123° 45'.67W and ‹00'.90S 46'.20W›",
+        good="Insert wrecks in 47° 59'.34S 123° 45'.67W and 58'.90S 46'.20W",
     ),
     Entry(
         "position-shared-degrees-unknown", "error",
         "`{written}` leaves out the degrees and no position stands before it",
         "the degrees are never assumed", "take the degrees from the original notice", _MANUAL,
+        bad="Insert wreck in ‹12'.90S 46'.20W›",
+        good="Insert wreck in 47° 12'.90S 123° 46'.20W",
     ),
     Entry(
         "position-sign-and-hemisphere", "error", "`{written}` has a sign and a hemisphere letter",
         "the two may cancel each other or say the same twice", "ask the issuer", _ISO,
+        bad="Insert wreck ‹-47.20567°S› 123.76117°W",
+        good="Insert wreck 47.20567°S 123.76117°W",
     ),
     Entry(
         "position-symbol-lost", "warning", "the degree sign of `{written}` was lost in copying",
         "what was lost with it cannot be seen", "compare with the original notice",
         "common practice, no published source",
+        bad="Insert wreck ‹47*12.34'S› 123°45.67'W",
+        good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
         "position-unreadable", "error", "`{written}` cannot be read as a position",
         "the item cannot be plotted", "take the position from the original notice", _ISO,
+        bad="Insert wreck ‹47-1Z.34S› 123-45.67W",
+        good="Insert wreck 47-12.34S 123-45.67W",
     ),
 )  # fmt: skip

@@ -7,26 +7,48 @@ ENTRIES = (
         "text-control-character", "info", "control characters stand in the text and are left out",
         "what they hid cannot be seen", "compare these words with the original",
         "common practice, no published source",
+        bad="Insert wreck‹\x01› 46-00.00S 122-00.00W",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-garbled", "error", "garbled: `{written}`",
         "an action may stand here that nobody can read", "read these words in the original notice",
         "common practice, no published source",
+        bad="‹Insert w#eck, l&ast d~pth 46-00.00S 122-00.00W›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-not-utf8", "warning",
         "the file is not {encoding}: characters are lost, the first at byte {offset}",
         "a lost character may have been a degree sign or a figure",
         "save the file as UTF-8 and read it again", "common practice, no published source",
+        bad='Insert special buoy, "L‹\\xe9›one" 46-00.00S 122-00.00W',
+        good='Insert special buoy, "Léone" 46-00.00S 122-00.00W',
     ),
     Entry(
         "text-other-encoding", "info", "the file was read as {encoding}",
         "a wrong guess of the encoding damages symbols", "look at the degree signs",
         "common practice, no published source",
+        bad=(
+            "‹›Content-Type: text/plain; charset=windows-1252\n"
+            "\n"
+            "12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            'Insert special buoy, "L\\xe9one" 46-00.00S 122-00.00W'
+        ),
+        good=(
+            "Content-Type: text/plain; charset=utf-8\n"
+            "\n"
+            "12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            'Insert special buoy, "Léone" 46-00.00S 122-00.00W'
+        ),
     ),
     Entry(
         "text-surrogate", "warning", "half a character stands alone and was read as U+FFFD",
         "a symbol is lost", "copy the text again from its source",
         "The Unicode Standard, section 3.9",
+        bad="Insert wreck ‹\ud800› 46-00.00S 122-00.00W",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
 )  # fmt: skip

@@ -19,7 +19,7 @@ from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.intake import STANDARD_INPUT, as_text
 
 if TYPE_CHECKING:
-    from noticeparse.console.session import Session
+    from noticeparse.console.session import Reading, Session
     from noticeparse.console.settings import Settings
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
@@ -78,11 +78,11 @@ def _is_same_file(out: str, file: str) -> bool:
         return False
 
 
-def check(files: Sequence[str], settings: Settings, *, on_one_line: bool) -> int:
+def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool) -> int:
     """Write the findings of `files`, seen together, and their counts to standard error."""
     from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
-    from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
+    from noticeparse.writers.findings_out import Tally
 
     known = read_chart_file(settings.chart_list)
     if known.status == NOT_READ:
@@ -90,23 +90,38 @@ def check(files: Sequence[str], settings: Settings, *, on_one_line: bool) -> int
     outlet = Outlet()
     session = Session(files, settings, known, is_watched=outlet.is_terminal())
     tally = Tally()
+    write = _findings_writer(form, is_brief=is_brief, is_terminal=outlet.is_terminal())
 
     def pieces() -> Iterator[str]:
         is_any_read = False
-        for label, text, bulletin in session.readings_together():
+        for reading in session.readings_together():
             is_any_read = True
-            tally.add(bulletin)
-            if on_one_line:
-                yield from write_headlines(bulletin, label)
-            else:
-                yield from write_findings(bulletin, text, label)
+            tally.add(reading.bulletin)
+            yield from write(reading)
         # Also where there is no finding, since that is no proof that the notice is right.
-        if is_any_read:
-            yield _caution(is_first=tally.is_without_findings)
+        if is_any_read and form == "text":
+            yield _caution(is_first=tally.is_without_findings or not is_brief)
 
     if _write(outlet, pieces()):
         say(tally.line())
     return session.status
+
+
+def _findings_writer(
+    form: str, *, is_brief: bool, is_terminal: bool
+) -> Callable[[Reading], Iterator[str]]:
+    """What writes the findings of one reading: for a program, or for a person."""
+    from noticeparse.console import colour
+    from noticeparse.writers.findings_json import WRITERS
+    from noticeparse.writers.findings_out import write_findings, write_headlines
+
+    if form in WRITERS:
+        return lambda reading: WRITERS[form](reading.bulletin)
+    if is_brief:
+        return lambda reading: write_headlines(reading.bulletin, reading.label)
+    if colour.is_wanted(is_terminal=is_terminal):
+        return lambda one: write_findings(one.bulletin, one.text, one.label, colour.coloured)
+    return lambda reading: write_findings(reading.bulletin, reading.text, reading.label)
 
 
 def _caution(*, is_first: bool = False) -> str:

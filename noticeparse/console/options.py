@@ -58,3 +58,24 @@ value_form = click.option(
     show_default=True,
     help="json: one record a line, in the order of the arguments.",
 )
+brief = click.option(
+    "--brief",
+    "is_brief",
+    is_flag=True,
+    help="One line each: file:line:column: severity code: message.",
+)
+findings_form = click.option(
+    "--format",
+    "form",
+    type=click.Choice(["text", "json", "jsonl"]),
+    default="text",
+    show_default=True,
+    help="json: an object a text, with its findings. jsonl: one finding a line.",
+)
+fail_on = click.option(
+    "--fail-on",
+    type=click.Choice(["error", "warning"]),
+    default="error",
+    show_default=True,
+    help="The least severity for which the exit status is 1.",
+)

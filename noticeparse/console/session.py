@@ -18,7 +18,7 @@ from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.sheets import after_applying
 from noticeparse.together import seen_together
-from noticeparse.writers.findings_out import count_errors
+from noticeparse.writers.findings_out import is_as_grave
 from noticeparse.writers.quoting import visible
 
 
@@ -93,7 +93,7 @@ class Session:
         )
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
-        if count_errors(bulletin.findings):
+        if is_as_grave(bulletin.findings, self._settings.fail_on):
             self.status = max(self.status, WITH_ERRORS)
         return Reading(_label(file), intake.text, bulletin)
 

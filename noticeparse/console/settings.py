@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from datetime import date
 
     from noticeparse.checks.regions import Region
+    from noticeparse.records.finding import Severity
 
 
 class Settings(NamedTuple):
@@ -19,3 +20,5 @@ class Settings(NamedTuple):
     """The day on which temporary notices must still be in force."""
     region: Region | None = None
     """The region of buoyage of the lateral marks."""
+    fail_on: Severity = "error"
+    """The least severity of a finding for which a run ends with status 1."""

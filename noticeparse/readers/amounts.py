@@ -116,7 +116,8 @@ class AmountReader:
         start, end = stretch_of(self.text)
         if amount is not None:
             last = amount.feet or amount.unit or amount.figure
-            start, end = amount.figure.start_pos or 0, last.end_pos or len(self.text)
+            first = self.senses["MINUS"] if code == "depth-minus" else amount.figure
+            start, end = first.start_pos or 0, last.end_pos or len(self.text)
         self.faults.append(Fault(code, start, end, {"written": shown(self.text[start:end])}))
 
     def value(self) -> tuple[Decimal | None, DepthUnit | None]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 from functools import lru_cache
 from typing import Any, NamedTuple
 
+from noticeparse.catalogue import ENTRIES
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.change_lights import light_value
@@ -51,6 +52,8 @@ class _Reading:
         self.text = text
         self.chart_unit = chart_unit
         self.faults: list[Fault] = []
+        self.is_loss_told = False
+        """Whether an error says why a new value is not there."""
 
     def blame(self, code: str, start: int, end: int, **values: str) -> None:
         self.faults.append(
@@ -71,7 +74,8 @@ class _Reading:
         for clause in clauses:
             changes += self.clause(clause, feature)
         changes = self.once(changes)
-        if not changes and not any(fault.code.startswith("change-") for fault in self.faults):
+        is_told = self.is_loss_told or any(one.code.startswith("change-") for one in self.faults)
+        if not changes and not is_told:
             self.blame("change-unread", 0, len(self.text))
         feature = self.before(feature, changes)
         return self.closed(feature, changes)
@@ -203,9 +207,10 @@ class _Reading:
         )
         if is_new:
             self.faults += [fault.shifted(start) for fault in value.faults]
-            if value.value is None and not any(
-                fault.code == "change-value-unread" for fault in value.faults
-            ):
+            # An error of the value itself says why there is none.
+            is_told = any(ENTRIES[fault.code].severity == "error" for fault in value.faults)
+            self.is_loss_told = self.is_loss_told or is_told
+            if value.value is None and not is_told:
                 name = clause.property.lower().replace("the ", "") if clause.property else "state"
                 self.blame("change-value-unread", start, end, property=name)
         return value if value.value is not None else None

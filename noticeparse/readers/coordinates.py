@@ -24,8 +24,10 @@ _COMPACT = {
     "longitude": {1: 1, 2: 1, 3: 1, 5: 2, 7: 3},
 }
 _FIGURES = re.compile(r"[0-9]+|(?<![A-Za-z])[.,](?=\s{0,2}[0-9])")
+# A letter behind a figure may stand for one: `126°21'.26OW`.
 _HEMISPHERE = re.compile(
-    r"(?<![A-Za-z])(north|south|east|west|[NSEW])(?![A-Za-z])\.?", re.IGNORECASE
+    r"(?:(?<![A-Za-z])|(?<=[0-9.][OolI]))(north|south|east|west|[NSEW])(?![A-Za-z])\.?",
+    re.IGNORECASE,
 )
 _LOOK_ALIKE = {"O": "0", "o": "0", "l": "1", "I": "1", "|": "1"}
 _DEGREES_MARKED = re.compile(r"[°\-'*\ufffd]|deg", re.IGNORECASE)

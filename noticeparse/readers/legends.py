@@ -26,6 +26,7 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             )
     if legend.after is not None and '"' in legend.after:
         start, end = place(legend.after)
+        start += len(legend.after) - len(legend.after.lstrip(" ,;"))
         faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
         words = None
     kind = "note" if "note" in legend.word.lower() else "legend"

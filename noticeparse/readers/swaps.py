@@ -89,10 +89,10 @@ def _is_bare(words: str) -> bool:
 
 
 def _undivided(text: str, chart_unit: ChartUnit | None) -> SwapReading:
-    reading = read_feature(text, chart_unit)
+    """What is wrong with the whole, read as one feature, follows from this and is not told."""
     fault = Fault("swap-not-divided", 0, len(text), {"written": shown(text)})
     nothing = read_feature("", None).feature
-    return SwapReading(reading.feature, nothing, (fault, *reading.faults))
+    return SwapReading(read_feature(text, chart_unit).feature, nothing, (fault,))
 
 
 # No phrase of a replacement is as long or has as many joints; each joint costs two readings.

@@ -1,10 +1,11 @@
-"""Findings for a person: where, how grave, what, the words themselves, and what to do."""
+"""Findings for a person: where, how grave, the words themselves, what, why, and what to do."""
 
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator
 
+from noticeparse.catalogue import ENTRIES
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.writers.quoting import pointed_at, visible
@@ -12,10 +13,16 @@ from noticeparse.writers.quoting import pointed_at, visible
 _SEVERITIES = ("error", "warning", "info")
 
 
-def write_findings(bulletin: Bulletin, text: str, label: str) -> Iterator[str]:
-    """Each finding with the line of the text it points at, and a hint."""
+Paint = Callable[[str, str], str]
+"""Colours words by a severity."""
+
+
+def write_findings(
+    bulletin: Bulletin, text: str, label: str, paint: Paint = lambda words, _: words
+) -> Iterator[str]:
+    """Each finding with the line of the text it points at, and a blank line behind it."""
     for finding in bulletin.findings:
-        yield "\n".join([headline(finding, label), *_details(finding, text)]) + "\n"
+        yield "\n".join(_lines(finding, text, label, paint)) + "\n\n"
 
 
 def write_headlines(bulletin: Bulletin, label: str) -> Iterator[str]:
@@ -26,8 +33,7 @@ def write_headlines(bulletin: Bulletin, label: str) -> Iterator[str]:
 
 def headline(finding: Finding, label: str) -> str:
     """`file:line:column: severity code: message`."""
-    span = finding.span
-    return told(finding, f"{label}:{span.line}:{span.column}" if span else label)
+    return told(finding, _where(finding, label))
 
 
 def told(finding: Finding, of: str) -> str:
@@ -35,17 +41,32 @@ def told(finding: Finding, of: str) -> str:
     return f"{of}: {finding.severity} {finding.code}: {visible(finding.message)}"
 
 
-def _details(finding: Finding, text: str) -> Iterator[str]:
-    if finding.span is not None and finding.span.end > finding.span.start:
-        line, marks = pointed_at(text, finding.span)
-        number = f"{finding.span.line:>6}"
-        yield f"{number} | {line}"
-        yield f"{'':>6} | {marks}"
+def _where(finding: Finding, label: str) -> str:
+    span = finding.span
+    return f"{label}:{span.line}:{span.column}" if span else label
+
+
+def _lines(finding: Finding, text: str, label: str, paint: Paint) -> Iterator[str]:
     place = _place(finding)
-    if place:
-        yield f"  in:   {place}"
+    grave = paint(finding.severity, finding.severity)
+    yield f"{_where(finding, label)}: {grave} {finding.code}{f' ({place})' if place else ''}"
+    span = finding.span
+    if span is not None and span.end > span.start:
+        line, marks = pointed_at(text, span)
+        last = span.line + text.count("\n", span.start, span.end)
+        on = f" to line {last}" if last > span.line else ""
+        yield f"{span.line:>6} | {line}"
+        yield f"{'':>6} | {_under(marks, paint, finding.severity)}{on}"
+    yield f"  {visible(finding.message)}"
+    yield f"  why:  {ENTRIES[finding.code].meaning}"
     if finding.hint:
         yield f"  hint: {finding.hint}"
+
+
+def _under(marks: str, paint: Paint, severity: str) -> str:
+    """The marks below a line, coloured without the blanks in front."""
+    signs = marks.lstrip()
+    return marks[: len(marks) - len(signs)] + paint(signs, severity)
 
 
 def _place(finding: Finding) -> str:
@@ -98,3 +119,9 @@ def is_outside(finding: Finding) -> bool:
 def count_errors(findings: Iterable[Finding]) -> int:
     """How many of the findings are errors."""
     return sum(finding.severity == "error" for finding in findings)
+
+
+def is_as_grave(findings: Iterable[Finding], least: str) -> bool:
+    """Whether a finding is as grave as `least`, or graver."""
+    grave = _SEVERITIES[: _SEVERITIES.index(least) + 1]
+    return any(finding.severity in grave for finding in findings)

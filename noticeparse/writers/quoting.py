@@ -41,10 +41,10 @@ def pointed_at(text: str, span: Span) -> tuple[str, str]:
     lead = ("" if begins_here else "…") + visible(text[begin:start])
     marked = visible(text[start : max(start, min(span.end, end))]).rstrip()
     line = lead + visible(text[start:end]).rstrip() + ("" if ends_here else "…")
-    return line, " " * _columns(lead) + "^" * max(1, _columns(marked))
+    return line, " " * columns(lead) + "^" * max(1, columns(marked))
 
 
-def _columns(text: str) -> int:
+def columns(text: str) -> int:
     """How many columns of a terminal a text takes."""
     return sum(_column(char) for char in text)
 

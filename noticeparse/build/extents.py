@@ -1,0 +1,36 @@
+"""How far an item reaches in the text, and faults of an item as a whole."""
+
+from __future__ import annotations
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
+
+
+def over(context: Context, item: Item, code: str, **values: str) -> Fault:
+    """A fault of the whole item."""
+    start, end = item_extent(item)
+    return Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def with_item(context: Context, item: Item, fault: Fault) -> Fault:
+    """An unknown verb on the first line of its item stands for the whole item, which is lost."""
+    start, end = item_extent(item)
+    first, last = min(fault.start, start), max(fault.end, end)
+    if fault.code != "verb-unknown" or "\n" in context.text[first : max(fault.end, start)]:
+        return fault
+    return fault._replace(start=first, end=last)
+
+
+def item_extent(item: Item) -> Piece:
+    """From the first character of an item to the last of its last position."""
+    start = min(item.pieces)[0] if item.pieces else 0
+    places = [place.element for group in item.groups for place in group.places]
+    ends = [place.end for place in places]
+    is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
+    if is_behind or not places:
+        added = [piece for one in item.added for piece in one.pieces]
+        ends += [end for _, end in (*item.words, *item.change, *added)]
+    if not places:
+        ends += [end for _, end in item.pieces]
+    return start, max(ends, default=start)
