@@ -56,7 +56,9 @@ class HeadReader:
             return False
         first, second = line.elements[:2]
         number = self.text[first.start : first.end].strip()
-        if first.kind != "words" or not is_chart_number(number):
+        if first.kind != "words" or not number[-2:].strip("ABCDEFGHIJ").isdigit():
+            return False
+        if not is_chart_number(number):
             return False
         ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
         end = next(ends, len(line.elements))

@@ -26,6 +26,7 @@ class PositionFirst(Cutter):
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
         self._is_listed = _is_listed(lines)
+        self._verb_places = verb_places(lines)
         self._led: Item | None = None
         """An item whose feature stands between its verb and its places all the same."""
 
@@ -52,7 +53,7 @@ class PositionFirst(Cutter):
         """A single word in the column of the verbs, with words behind it, but no verb."""
         element = line.elements[index]
         words = self.text[element.start : element.end]
-        if index not in verb_places(self.lines) or not words.isalpha():
+        if index not in self._verb_places or not words.isalpha():
             return False
         behind = line.elements[index + 1 :]
         return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)

@@ -210,6 +210,8 @@ class TableReader:
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, key, values)
             return True
+        if role == "remark" and values and self._is_wording():
+            role = "legend"
         if role == "remark" and values:
             self.end_block()
             self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
@@ -218,6 +220,12 @@ class TableReader:
             return False
         self._of_block(role, key, values)
         return True
+
+    def _is_wording(self) -> bool:
+        """Whether the open record is of a legend or note, so that `Text:` gives its words."""
+        words = " ".join(self.assembly.words(e) for e in self._block.get("feature", []))
+        told = words.strip(" ,.:").lower()
+        return told.endswith(("legend", "note")) and "legend" not in self._block
 
     def _takes_verb_key(self, line: Line) -> bool:
         """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""

@@ -94,6 +94,11 @@ _HOSTILE: dict[str, str | Callable[[int], str]] = {
     "verbs": "insert ", "heads": "12/26\n", "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ",
     "items": "insert rock 47-12.34S 123-45.67W\n", "unlike places in one notice": _unlike_places,
     "unlike notices": _unlike_notices,
+    "places before verbs": "In 47-12.34S 123-45.67W, insert a rock.\n",
+    "verbs behind places": "Rock  47-12.34S 123-45.67W  to be inserted\n",
+    "numbered places": "1.  47-12.34S 123-45.67W rock\n",
+    "tags": "<insert>rock</insert>\n", "exported rows": '"12/26","802","insert","rock"\n',
+    "rules of a table": "| INSERT | |\n", "two states": "Existing: rock\nAmended to read: wreck\n",
 }  # fmt: skip
 
 
