@@ -49,7 +49,7 @@ class _Reader(HeadReader):
                 for part in split_at_notices(self.text, line, self.lines[index + 1 : index + 2]):
                     self._line(part, index)
                     self.behind_blank = self.page_broke = False
-        self.tables.end_block()
+        self.keys.end_block()
         self.assembly.end_notice()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
 
@@ -59,7 +59,7 @@ class _Reader(HeadReader):
         if not self.assembly.notices:
             self.layout.front.append(line)
         if line.has("rule"):
-            self.tables.end_block()
+            self.keys.end_block()
         self.page_broke = True
         body = self.assembly.body
         while body and body[-1].is_blank:
@@ -69,7 +69,7 @@ class _Reader(HeadReader):
         self.behind_blank = True
         if self.page_broke:
             return
-        self.tables.end_block()
+        self.keys.end_block()
         if self.assembly.body:
             self.assembly.body.append(line)
 
@@ -84,8 +84,8 @@ class _Reader(HeadReader):
             return
         if self.tables.takes_row(line):
             return
-        self.tables.following = next(iter(self.lines[index + 1 : index + 2]), None)
-        if self.tables.block_is_open and self.tables.takes_key(line):
+        self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
+        if self.keys.block_is_open and self.keys.takes_key(line):
             return
         if self._takes_cancellation(line):
             return
@@ -94,9 +94,9 @@ class _Reader(HeadReader):
             self._notice_line(line, opening)
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
-        elif self.tables.takes_key(line):
+        elif self.keys.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
-        elif not self.behind_blank and self.tables.goes_on_with_value(line):
+        elif not self.behind_blank and self.keys.goes_on_with_value(line):
             pass
         elif (self.head_is_open or self.waits_for_chart()) and self.more_head(line):
             self.head_is_open = True
@@ -140,14 +140,14 @@ class _Reader(HeadReader):
         return self.lists.takes(line, index, behind_blank=blank)
 
     def _end_notice(self) -> None:
-        self.tables.end_block()
+        self.keys.end_block()
         self.assembly.end_notice()
         self.head_is_open = False
 
     # Heads of notices
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:
-        self.tables.end_block()
+        self.keys.end_block()
         rest = line.elements[opening.at + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
         by_chart = self.assembly.is_by_chart

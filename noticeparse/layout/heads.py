@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.lines import Element, ElementKind, Line
 from noticeparse.layout.recognise import (
     closes_bracket,
@@ -31,6 +32,7 @@ class HeadReader:
         self.text = text
         self.assembly = Assembly(text)
         self.tables = TableReader(self.assembly)
+        self.keys = KeyReader(self.assembly, self.tables)
         self.behind_blank = True
         self.head_is_open = False
         self._at_margin: set[str] = set()
@@ -38,12 +40,12 @@ class HeadReader:
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
-        of_record = line.has("chart") and self.tables.takes_chart(
+        of_record = line.has("chart") and self.keys.takes_chart(
             line, behind_blank=self.behind_blank
         )
         if of_record or (line.has("chart") and self._chart_line(line)) or self._margin_chart(line):
             return True
-        if not (self.head_is_open and self.assembly.charts) or self.tables.block_is_open:
+        if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
 
@@ -67,7 +69,7 @@ class HeadReader:
         if not is_told and number not in self._at_margin:
             return False
         self._at_margin.add(number)
-        self.tables.end_block()
+        self.keys.end_block()
         head = [(first.start, first.end), *([rest] if is_told else [])]
         self.assembly.open_row_chart(head, number)
         self.head_is_open = is_told
@@ -88,7 +90,7 @@ class HeadReader:
         if is_first and not self.assembly.body and not charts[-1].items:
             charts[-1].head.append(piece)
         else:
-            self.tables.end_block()
+            self.keys.end_block()
             self.assembly.end_body()
             self.assembly.open_panel([*kept, piece])
         self.head_is_open = True
@@ -134,7 +136,7 @@ class HeadReader:
         if charts:
             return self._more_chart_head(line)
         if notice is not None and names_charts(self.text, line):
-            self.tables.end_block()
+            self.keys.end_block()
             self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
         if notice is None or (line.has(*_ENDS_A_HEAD) and not self._heading_breaks_off(line)):
@@ -216,7 +218,7 @@ class HeadReader:
             # A radio warning names charts and changes none.
             assembly.body.append(line)
             return
-        self.tables.end_block()
+        self.keys.end_block()
         assembly.end_body()
         ends = (i for i, e in enumerate(elements) if e.kind in _ENDS_A_CHART_HEAD)
         end = next(ends, len(elements))

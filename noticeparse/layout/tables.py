@@ -1,9 +1,8 @@
-"""Tables and blocks of keys within a bulletin: rows go to the notice and chart that they name."""
+"""Tables within a bulletin: rows go to the notice and chart that they name."""
 
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import notice_opening
@@ -15,18 +14,11 @@ _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
-_NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
-_BELOW_A_FEATURE = frozenset(
-    {"position", "latitude", "from", "joining", "bounded", "centred", "old", "new", "change"}
-)
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
-_LISTED = frozenset({"position", "joining", "bounded"})
-# Keys that other lines answer to as well; here they only tell that the line is no part of a block.
-_OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
 
 
 class TableReader:
-    """Holds the columns announced by the last row of titles, and the open block of keys."""
+    """Holds the columns announced by the last row of titles."""
 
     def __init__(self, assembly: Assembly) -> None:
         self.assembly = assembly
@@ -39,15 +31,6 @@ class TableReader:
         """Whether the titles stand above the first notice."""
         self._last_row = -1
         """The last line that was a row."""
-        self.following: Line | None = None
-        """The line below the one that is read."""
-        self._block: Cells = {}
-        self._last_role = ""
-
-    @property
-    def block_is_open(self) -> bool:
-        """Whether a record of keys is under way."""
-        return bool(self._block)
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
@@ -93,8 +76,6 @@ class TableReader:
         if not (keep_notice_column and (names_notice or self._holds_for_all)):
             self.table = None
 
-    # Rows of a table
-
     def takes_row(self, line: Line) -> bool:
         """Read a line as a row of the table, if it is one."""
         table = self.table
@@ -125,7 +106,7 @@ class TableReader:
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
         self._last_row = line.row
-        self._head(cells)
+        self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
@@ -146,8 +127,8 @@ class TableReader:
         """Whether a line under columns of charts is an item: its verb leads words and a place."""
         return line.has("words") and line.has("point", "half", "reference")
 
-    def _head(self, cells: Cells) -> None:
-        """The notice and chart that a row names."""
+    def head(self, cells: Cells) -> None:
+        """Take the notice and chart that a row, or a block of keys, names."""
         numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
         is_new = False
         if numbers:
@@ -181,129 +162,6 @@ class TableReader:
         """Whether a row without a verb stands under a temporary or preliminary notice."""
         words = (self.assembly.notice.number_words if self.assembly.notice else None) or ""
         return ("(T)" in words or "(P)" in words) and "verb" not in cells
-
-    # Keys
-
-    def takes_key(self, line: Line) -> bool:
-        """Read a `Key: value` line, if its key is known here."""
-        if line.elements and line.elements[0].kind == "verb":
-            return self._takes_verb_key(line)
-        if not line.elements or line.elements[0].kind != "key":
-            return False
-        notice = self.assembly.notice
-        if notice is not None and notice.is_radio:
-            # `FROM:`, `SUBJECT:`, `POSITION:` are words of the message.
-            return False
-        key = line.elements[0]
-        values = [e for e in line.elements[1:] if has_words(self.text, e)]
-        has_places = any(e.kind in ("point", "half", "reference") for e in values)
-        role = key_role(self.assembly.words(key), has_places=has_places)
-        if role is None:
-            return False
-        if self._block and role in ("notice", "previous"):
-            self._of_block(role, key, values)
-            return True
-        if role == "notice" and values and values[0].kind == "number":
-            self.end_block()
-            self.assembly.open_notice(values[0], line.start)
-            return True
-        if role in _NOTICE_KEYS and self.assembly.notice is not None:
-            self._of_notice(role, key, values)
-            return True
-        if role == "remark" and values and self._is_wording():
-            role = "legend"
-        if role == "remark" and values:
-            self.end_block()
-            self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
-            return True
-        if role in _OTHER_KEYS:
-            return False
-        self._of_block(role, key, values)
-        return True
-
-    def _is_wording(self) -> bool:
-        """Whether the open record is of a legend or note, so that `Text:` gives its words."""
-        words = " ".join(self.assembly.words(e) for e in self._block.get("feature", []))
-        told = words.strip(" ,.:").lower()
-        return told.endswith(("legend", "note")) and "legend" not in self._block
-
-    def _takes_verb_key(self, line: Line) -> bool:
-        """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
-        verb, *values = line.elements
-        mark = self.text[verb.end : verb.end + 4].lstrip()[:1]
-        if mark != ":" or any(e.kind not in ("words", "label") for e in values):
-            return False
-        below = self.following.elements[0] if self.following and self.following.elements else None
-        if below is None or below.kind != "key":
-            return False
-        if key_role(self.assembly.words(below), has_places=True) not in _BELOW_A_FEATURE:
-            return False
-        values = [e._replace(start=self._behind_mark(e)) for e in values]
-        values = [e for e in values if has_words(self.text, e)]
-        if not values:
-            return False
-        self.end_block()
-        self._of_block("verb", verb, [verb])
-        self._of_block("feature", verb, values)
-        return True
-
-    def _behind_mark(self, element: Element) -> int:
-        words = self.assembly.words(element)
-        return element.end - len(words.lstrip(": "))
-
-    def goes_on_with_value(self, line: Line) -> bool:
-        """Take a line without a key as more of the value above it in an open record."""
-        if not self._block or not self._last_role or line.has("chart", "rule", "number"):
-            return False
-        self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
-        return True
-
-    def _of_notice(self, role: str, key: Element, values: list[Element]) -> None:
-        notice = self.assembly.notice
-        assert notice is not None
-        pieces = [(e.start, e.end) for e in values]
-        if role == "heading":
-            notice.heading += pieces
-        elif role == "source":
-            notice.sources += pieces
-        elif values:
-            notice.clauses.append((key.start, values[-1].end))
-
-    def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
-        if role == "verb" and {"verb", "feature"} <= self._block.keys():
-            if canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None:
-                self.end_block()
-            else:
-                role = "change"
-        if role in self._block and not (role == self._last_role and role in _LISTED):
-            self.end_block()
-        self._block.setdefault("key", []).append(key)
-        if role == "radius":
-            values = [key, *values]
-        self._block.setdefault(role, []).extend(values)
-        self._last_role = role
-
-    def takes_chart(self, line: Line, *, behind_blank: bool) -> bool:
-        """Whether a chart line stands within an open record, as one of its keys."""
-        if not self._block or line.elements[0].kind != "chart":
-            return False
-        if behind_blank and "chart" not in self._block and "verb" in self._block:
-            # The record above is whole and names no chart of its own: this is a head.
-            return False
-        values = [e for e in line.elements[1:] if has_words(self.text, e)]
-        if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
-            return False
-        self._of_block("chart", line.elements[0], values)
-        return True
-
-    def end_block(self) -> None:
-        """End the open block of keys: it is one row."""
-        block, self._block = self._block, {}
-        block.pop("key", None)
-        self._last_role = ""
-        if any(block.values()):
-            self._head(block)
-            self.assembly.add_row(block)
 
 
 def has_words(text: str, element: Element) -> bool:

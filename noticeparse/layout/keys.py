@@ -1,0 +1,158 @@
+"""Blocks of keys within a bulletin, `Key: value` on each line: a block is one row of a table."""
+
+from __future__ import annotations
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.columns import key_role
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.tables import TableReader, has_words
+from noticeparse.layout.titles import Cells
+from noticeparse.readers.verbs import canonical_verb
+
+_NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
+_BELOW_A_FEATURE = frozenset(
+    {"position", "latitude", "from", "joining", "bounded", "centred", "old", "new", "change"}
+)
+_LISTED = frozenset({"position", "joining", "bounded"})
+# Keys that other lines answer to as well; here they only tell that the line is no part of a block.
+_OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
+
+
+class KeyReader:
+    """Holds the open block of keys, which goes where the row of a table would go."""
+
+    def __init__(self, assembly: Assembly, tables: TableReader) -> None:
+        self.assembly = assembly
+        self.text = assembly.text
+        self._tables = tables
+        self.following: Line | None = None
+        """The line below the one that is read."""
+        self._block: Cells = {}
+        self._last_role = ""
+
+    @property
+    def block_is_open(self) -> bool:
+        """Whether a record of keys is under way."""
+        return bool(self._block)
+
+    def takes_key(self, line: Line) -> bool:
+        """Read a `Key: value` line, if its key is known here."""
+        if line.elements and line.elements[0].kind == "verb":
+            return self._takes_verb_key(line)
+        if not line.elements or line.elements[0].kind != "key":
+            return False
+        notice = self.assembly.notice
+        if notice is not None and notice.is_radio:
+            # `FROM:`, `SUBJECT:`, `POSITION:` are words of the message.
+            return False
+        key = line.elements[0]
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        has_places = any(e.kind in ("point", "half", "reference") for e in values)
+        role = key_role(self.assembly.words(key), has_places=has_places)
+        if role is None:
+            return False
+        if self._block and role in ("notice", "previous"):
+            self._of_block(role, key, values)
+            return True
+        if role == "notice" and values and values[0].kind == "number":
+            self.end_block()
+            self.assembly.open_notice(values[0], line.start)
+            return True
+        if role in _NOTICE_KEYS and self.assembly.notice is not None:
+            self._of_notice(role, key, values)
+            return True
+        if role == "remark" and values and self._is_wording():
+            role = "legend"
+        if role == "remark" and values:
+            self.end_block()
+            self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
+            return True
+        if role in _OTHER_KEYS:
+            return False
+        self._of_block(role, key, values)
+        return True
+
+    def _is_wording(self) -> bool:
+        """Whether the open record is of a legend or note, so that `Text:` gives its words."""
+        words = " ".join(self.assembly.words(e) for e in self._block.get("feature", []))
+        told = words.strip(" ,.:").lower()
+        return told.endswith(("legend", "note")) and "legend" not in self._block
+
+    def _takes_verb_key(self, line: Line) -> bool:
+        """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
+        verb, *values = line.elements
+        mark = self.text[verb.end : verb.end + 4].lstrip()[:1]
+        if mark != ":" or any(e.kind not in ("words", "label") for e in values):
+            return False
+        below = self.following.elements[0] if self.following and self.following.elements else None
+        if below is None or below.kind != "key":
+            return False
+        if key_role(self.assembly.words(below), has_places=True) not in _BELOW_A_FEATURE:
+            return False
+        values = [e._replace(start=self._behind_mark(e)) for e in values]
+        values = [e for e in values if has_words(self.text, e)]
+        if not values:
+            return False
+        self.end_block()
+        self._of_block("verb", verb, [verb])
+        self._of_block("feature", verb, values)
+        return True
+
+    def _behind_mark(self, element: Element) -> int:
+        words = self.assembly.words(element)
+        return element.end - len(words.lstrip(": "))
+
+    def goes_on_with_value(self, line: Line) -> bool:
+        """Take a line without a key as more of the value above it in an open record."""
+        if not self._block or not self._last_role or line.has("chart", "rule", "number"):
+            return False
+        self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
+        return True
+
+    def _of_notice(self, role: str, key: Element, values: list[Element]) -> None:
+        notice = self.assembly.notice
+        assert notice is not None
+        pieces = [(e.start, e.end) for e in values]
+        if role == "heading":
+            notice.heading += pieces
+        elif role == "source":
+            notice.sources += pieces
+        elif values:
+            notice.clauses.append((key.start, values[-1].end))
+
+    def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
+        if role == "verb" and {"verb", "feature"} <= self._block.keys():
+            if canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None:
+                self.end_block()
+            else:
+                role = "change"
+        if role in self._block and not (role == self._last_role and role in _LISTED):
+            self.end_block()
+        self._block.setdefault("key", []).append(key)
+        if role == "radius":
+            values = [key, *values]
+        self._block.setdefault(role, []).extend(values)
+        self._last_role = role
+
+    def takes_chart(self, line: Line, *, behind_blank: bool) -> bool:
+        """Whether a chart line stands within an open record, as one of its keys."""
+        if not self._block or line.elements[0].kind != "chart":
+            return False
+        if behind_blank and "chart" not in self._block and "verb" in self._block:
+            # The record above is whole and names no chart of its own: this is a head.
+            return False
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
+            return False
+        self._of_block("chart", line.elements[0], values)
+        return True
+
+    def end_block(self) -> None:
+        """End the open block of keys: it is one row."""
+        block, self._block = self._block, {}
+        block.pop("key", None)
+        self._last_role = ""
+        if any(block.values()):
+            self._tables.head(block)
+            self.assembly.add_row(block)
