@@ -150,7 +150,7 @@ def test_the_order_of_the_files_does_not_count(tmp_path: Path) -> None:
     old.write_text(notice("12/26", "802 [3/26]"), "utf-8")
     new.write_text(notice("15/26", "802 [3/26]"), "utf-8")
     for files in ((old, new), (new, old)):
-        found = invoke("check", "--one-line", *map(str, files)).stdout
+        found = invoke("check", "--brief", *map(str, files)).stdout
         words = (
             f"{new}:2:12: warning previous-fork: `3/26` is named as the one before by 12/26 too"
         )
@@ -163,7 +163,7 @@ def test_as_of_on_the_command_line(tmp_path: Path) -> None:
     file = tmp_path / "week.txt"
     file.write_text("12(T)/26 Quill Sound.\nThe light is out until 1 May 2026.\nChart 802\n")
     words = "info validity-ended: the notice ended on 2026-05-01, before 2026-06-01"
-    assert words in invoke("check", "--as-of", "2026-06-01", str(file)).stdout
+    assert words in invoke("check", "--brief", "--as-of", "2026-06-01", str(file)).stdout
     assert '"validity-ended"' in invoke("parse", "--as-of", "2026-06-01", str(file)).stdout
     assert "validity-ended" not in invoke("parse", str(file)).stdout
     result = invoke("check", "--as-of", "1 June", str(file))
@@ -191,3 +191,15 @@ def test_several_charts_on_one_line_of_the_index() -> None:
         (one.chart, [ref.number for ref in one.notices]) for one in bulletin.lists[0].entries
     ]
     assert entries == [("802", [12, 13]), ("803", [12])]
+
+
+def test_a_warning_of_several_files_counts_for_the_exit_status(tmp_path: Path) -> None:
+    names = []
+    for number, previous in (("12/26", "3/26"), ("14/26", "13/26")):
+        file = tmp_path / f"{number[:2]}.txt"
+        file.write_text(notice(number, f"802 [{previous}]"), "utf-8")
+        names.append(str(file))
+    assert "previous-gap" in invoke("check", *names).stdout
+    assert invoke("check", *names).exit_code == 0
+    assert invoke("check", "--fail-on", "warning", *names).exit_code == 1
+    assert invoke("check", "--fail-on", "warning", names[0]).exit_code == 0

@@ -7,13 +7,12 @@ from collections.abc import Iterator
 from noticeparse.checks.given import Given
 from noticeparse.checks.trouble import Trouble
 from noticeparse.records.bulletin import Bulletin
-from noticeparse.records.chart import ChartSection
+from noticeparse.records.chart import ChartSection, Datum
 from noticeparse.records.notice import Notice
 
-_AS_WGS84 = frozenset(
-    "WGS84 ETRS89 NAD83 GDA94 GDA2020 NZGD2000 CGCS2000 JGD2000 JGD2011 PZ-90 GSK-2011".split()
-) | {"SIRGAS 2000"}
-"""Datums of satellite times, which agree within a metre or two, less than a chart shows."""
+# WGS84, ETRS89, NAD83, GDA94, GDA2020, NZGD2000, SIRGAS 2000, CGCS2000, JGD2000, JGD2011, PZ-90,
+# GSK-2011: no more than about two metres apart, which no paper shows (IHO S-4, from memory).
+_LIKE_WGS84 = frozenset({4326, 4258, 4269, 4283, 7844, 4167, 4674, 4490, 4612, 6668, 4740, 7683})
 
 
 def check_datum_stated(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:
@@ -33,21 +32,22 @@ def check_datums_agree(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:
     """Notices of which one chart states a datum and another none, or another datum."""
     for index, notice in enumerate(bulletin.notices):
         placed = _placed(notice, index)
-        stated = [section.datum.name for _, section in placed if section.datum]
+        stated = [section.datum for _, section in placed if section.datum]
         for pointer, section in placed:
             chart = section.chart or ""
             if section.datum is None and stated:
-                code, values = "datum-of-some-charts", {"written": chart, "datum": stated[0]}
-            elif section.datum is not None and not _agree(section.datum.name, stated[0]):
-                values = {"written": chart, "datum": section.datum.name, "other": stated[0]}
+                code, values = "datum-of-some-charts", {"written": chart, "datum": stated[0].name}
+            elif section.datum is not None and not is_one_datum(section.datum, stated[0]):
+                values = {"written": chart, "datum": section.datum.name, "other": stated[0].name}
                 code = "datum-differs"
             else:
                 continue
             yield Trouble(code, given.chart_of(section), [pointer], values, section.chart)
 
 
-def _agree(one: str, other: str) -> bool:
-    return one == other or {one, other} <= _AS_WGS84
+def is_one_datum(one: Datum, other: Datum) -> bool:
+    """Whether positions on the one may be plotted on the other as they are."""
+    return one.name == other.name or {one.epsg, other.epsg} <= _LIKE_WGS84
 
 
 def _placed(notice: Notice, index: int) -> list[tuple[str, ChartSection]]:

@@ -8,6 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.checks.datums import is_one_datum
 from noticeparse.checks.sheet_sections import SheetSection
 from noticeparse.checks.trouble import Trouble
 from noticeparse.readers.references import notice_id
@@ -19,10 +20,6 @@ from noticeparse.sheets import is_same_notice, own_reference
 _UNITS = {"m": "metres", "fm": "fathoms", "ft": "feet", "fm_ft": "fathoms and feet"}
 # On a chart in fathoms a depth may be written in fathoms, in feet or in both.
 _FITS = {"m": {"m"}, "fm_ft": {"fm", "ft", "fm_ft"}, "ft": {"ft"}}
-
-# WGS84, ETRS89, NAD83, GDA94, GDA2020, NZGD2000, SIRGAS 2000, CGCS2000, JGD2000, JGD2011, PZ-90,
-# GSK-2011: no more than about two metres apart, which no paper shows (IHO S-4, from memory).
-_LIKE_WGS84 = frozenset({4326, 4258, 4269, 4283, 7844, 4167, 4674, 4490, 4612, 6668, 4740, 7683})
 
 
 def check_listed(one: SheetSection) -> Iterator[Trouble]:
@@ -65,8 +62,7 @@ def check_datum(one: SheetSection) -> Iterator[Trouble]:
     known = one.sheets[0].chart.datum if one.sheets else None
     if stated is None or known is None or None in (stated.epsg, known.epsg):
         return
-    codes = {stated.epsg, known.epsg}
-    if len(codes) == 2 and not codes <= _LIKE_WGS84:
+    if stated.epsg != known.epsg and not is_one_datum(stated, known):
         yield one.trouble_of_head("chart-datum-differs", written=stated.name, listed=known.name)
 
 

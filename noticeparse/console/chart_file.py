@@ -6,11 +6,12 @@ from typing import NamedTuple
 
 from noticeparse.chart_list import from_bytes
 from noticeparse.console.outlet import say
+from noticeparse.console.settings import Settings
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.errors import NoticeParseError
 from noticeparse.intake import NotReadable, as_text, read_bytes
 from noticeparse.records.chart_list import ChartList
-from noticeparse.writers.findings_out import count_errors, headline
+from noticeparse.writers.findings_out import headline, is_as_grave
 from noticeparse.writers.quoting import visible
 
 
@@ -21,8 +22,9 @@ class ChartFile(NamedTuple):
     status: int
 
 
-def read_chart_file(path: str | None) -> ChartFile:
-    """The chart list at `path`; its findings go to standard error, in the form of `check`."""
+def read_chart_file(settings: Settings) -> ChartFile:
+    """The chart list asked for; its findings go to standard error, in the form of `check`."""
+    path = settings.chart_list
     if path is None:
         return ChartFile(None, READ)
     label = visible(as_text(path))
@@ -36,4 +38,5 @@ def read_chart_file(path: str | None) -> ChartFile:
         return ChartFile(None, NOT_READ)
     for finding in charts.findings:
         say(headline(finding, label))
-    return ChartFile(charts, WITH_ERRORS if count_errors(charts.findings) else READ)
+    is_grave = is_as_grave(charts.findings, settings.fail_on)
+    return ChartFile(charts, WITH_ERRORS if is_grave else READ)

@@ -47,7 +47,7 @@ def parse(
     if out is not None and any(_is_same_file(out, file) for file in inputs):
         say(f"noticeparse: {out}: is an input too; give the output another name")
         return NOT_READ
-    known = read_chart_file(settings.chart_list)
+    known = read_chart_file(settings)
     if known.status == NOT_READ:
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
@@ -84,7 +84,7 @@ def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool
     from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally
 
-    known = read_chart_file(settings.chart_list)
+    known = read_chart_file(settings)
     if known.status == NOT_READ:
         return NOT_READ
     outlet = Outlet()
@@ -138,7 +138,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     from noticeparse.writers.charts_out import write_charts
     from noticeparse.writers.findings_out import counted, is_outside
 
-    known = read_chart_file(settings.chart_list)
+    known = read_chart_file(settings)
     if known.status == NOT_READ:
         return NOT_READ
     outlet = Outlet()

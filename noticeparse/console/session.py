@@ -69,6 +69,7 @@ class Session:
         readings = list(self.readings())
         bulletins = seen_together([(one.text, one.bulletin) for one in readings])
         for reading, bulletin in zip(readings, bulletins, strict=True):
+            self._judge(bulletin)
             yield reading._replace(bulletin=bulletin)
 
     def say(self, line: str) -> None:
@@ -93,9 +94,12 @@ class Session:
         )
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
+        self._judge(bulletin)
+        return Reading(_label(file), intake.text, bulletin)
+
+    def _judge(self, bulletin: Bulletin) -> None:
         if is_as_grave(bulletin.findings, self._settings.fail_on):
             self.status = max(self.status, WITH_ERRORS)
-        return Reading(_label(file), intake.text, bulletin)
 
 
 def _label(file: str) -> str:
