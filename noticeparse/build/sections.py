@@ -9,7 +9,7 @@ from noticeparse.build.extents import item_extent
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.heads import ChartHead, Head, head_kinds, read_head
+from noticeparse.readers.heads import ChartHead, Head, head_kinds, read_head, read_items
 from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
@@ -96,6 +96,8 @@ class SectionReader:
             self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
+        if draft.letters:
+            head.charts[0].letters = read_items(self.context.text[slice(*draft.letters)])
         self._set_previous(head.charts, draft)
         self._doubts(head, text, draft)
         return [Section(chart, draft.items, extent) for chart in head.charts]

@@ -16,13 +16,15 @@ _LEAST = 3
 
 def check_letters(notice: Notice) -> Iterator[Trouble]:
     """A letter that does not follow the one before it."""
-    labelled = (one for placed in actions_of(notice) for one in _labels(placed))
+    labelled = [one for placed in actions_of(notice) for one in _labels(placed)]
+    known = {letter for letter, _, _ in labelled}
     for _, group in groupby(labelled, key=lambda one: one[2].pointer.rpartition("/actions")[0]):
         row = list(group)
         if len(row) < _LEAST:
             continue
         for (before, _, _), (letter, span, placed) in pairwise(row):
-            if not _follows(letter, before):
+            # A chart may take some of the items of a list, and another the rest.
+            if not (_follows(letter, before) or _between(before, letter) <= known):
                 values = {"letter": letter, "before": before}
                 pointers = [placed.pointer]
                 yield Trouble("letter-out-of-order", span, pointers, values, placed.chart)
@@ -45,6 +47,17 @@ def _follows(letter: str, before: str) -> bool:
     if not (first and second and _alike(letter, before)):
         return True
     return any(a + 1 == b for a in first for b in second)
+
+
+def _between(before: str, letter: str) -> set[str]:
+    """The numbers or small letters that should stand between two; itself where none can."""
+    if before.isdigit() and letter.isdigit():
+        between = {str(number) for number in range(int(before) + 1, int(letter))}
+    elif len(before) == len(letter) == 1:
+        between = {chr(code) for code in range(ord(before) + 1, ord(letter))}
+    else:
+        between = set()
+    return between or {""}
 
 
 def _place(letter: str) -> set[int]:

@@ -73,7 +73,11 @@ class Assembly:
         self._add_chart(ChartDraft(head=head))
 
     def open_row_chart(
-        self, head: list[Piece], number: str, previous: Piece | None = None
+        self,
+        head: list[Piece],
+        number: str,
+        previous: Piece | None = None,
+        letters: Piece | None = None,
     ) -> None:
         """Open the chart section that the columns of a row name."""
         self.end_body()
@@ -85,7 +89,7 @@ class Assembly:
             self.charts = [known]
             return
         self.charts = []
-        self._add_chart(ChartDraft(head=head, number=number, previous=previous))
+        self._add_chart(ChartDraft(head, number, previous, letters))
 
     def _row_chart(self, head: list[Piece], number: str) -> ChartDraft | None:
         """The section of the open notice whose row gave the same chart in the same words."""

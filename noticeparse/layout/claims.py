@@ -118,8 +118,7 @@ def _of_notice(notice: NoticeDraft) -> Iterator[Piece]:
         yield from prose.pieces
     for chart in notice.charts:
         yield from chart.head
-        if chart.previous is not None:
-            yield chart.previous
+        yield from (piece for piece in (chart.previous, chart.letters) if piece is not None)
         for item in chart.items:
             yield from item.pieces
             if item.verb_piece is not None:

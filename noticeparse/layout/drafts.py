@@ -94,6 +94,8 @@ class ChartDraft:
     """The chart number where a column gives it."""
     previous: Piece | None = None
     """The notice before, where a column gives it."""
+    letters: Piece | None = None
+    """The numbers of its items, where a column gives them."""
     items: list[Item] = field(default_factory=list)
 
 

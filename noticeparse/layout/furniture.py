@@ -26,6 +26,7 @@ _SOMETHING: tuple[ElementKind, ...] = (
     "semicolon",
     "key",
 )
+_FAR_RIGHT = 40
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
@@ -35,6 +36,7 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
     marks = {index for index in candidates if _is_mark(text, lines[index])}
+    marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     counts = Counter(candidates.values())
     top = {candidates[index] for index in candidates if index < _first_head(text, lines)}
     head = _first_head(text, lines)
@@ -85,6 +87,15 @@ def _may_be(text: str, line: Line) -> bool:
         or is_details_line(text, line)
         or read_titles(text, line) is not None
     )
+
+
+def _is_number_with_page(text: str, line: Line) -> bool:
+    """Whether a line is the number of the edition and, far to the right, that of the page."""
+    if len(line.elements) != 2 or line.elements[0].kind != "number":
+        return False
+    page = line.elements[1]
+    figure = text[page.start : page.end]
+    return figure.isdigit() and len(figure) < 4 and page.start - line.start > _FAR_RIGHT
 
 
 def _first_head(text: str, lines: Sequence[Line]) -> int:

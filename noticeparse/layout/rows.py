@@ -217,6 +217,8 @@ class RowReader:
     def _set_label(self, item: Item, cells: Cells) -> None:
         for role in ("label", "feature", "verb"):
             for element in cells.get(role, []):
+                if role == "verb" and self.text[element.start : element.end] in self.codes:
+                    continue
                 if element.kind == "label" and item.label is None:
                     item.label = element.value
                     item.label_piece = (element.start, element.end)

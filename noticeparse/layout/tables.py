@@ -148,7 +148,10 @@ class TableReader:
         if not number and charts:
             number, pieces = current or "", list(charts[-1].head)
         if is_new or number != current:
-            self.assembly.open_row_chart(pieces, number, previous[0] if previous else None)
+            items = cells.get("items", [])
+            letters = (items[0].start, items[-1].end) if items else None
+            before = previous[0] if previous else None
+            self.assembly.open_row_chart(pieces, number, before, letters)
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):

@@ -163,7 +163,7 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
     elif kind == "PANEL":
         chart.panel = _panel(text)
     elif kind == "ITEM_LETTERS":
-        chart.letters = _letters(text)
+        chart.letters = read_items(text)
 
 
 def _share(head: Head, shared: ChartHead) -> None:
@@ -234,7 +234,7 @@ def _panel(text: str) -> str:
 _LETTER = re.compile(r"\b(?:[a-z]|[0-9]{1,2})\b|-")
 
 
-def _letters(text: str) -> frozenset[str]:
+def read_items(text: str) -> frozenset[str]:
     """Letters or numbers of items, ranges filled in: `(a-c)`, `(items 2 and 3 only)`."""
     letters: list[str] = []
     is_range = False
