@@ -51,7 +51,7 @@ class TableReader:
 
     def takes_codes(self, line: Line) -> bool:
         """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
-        if sum(element.kind == "verb" for element in line.elements) < 2:
+        if not line.has("verb") or line.has("point", "half", "number"):
             return False
         codes = read_codes(self.text[line.start : line.end])
         self.assembly.codes.update(codes)
@@ -83,6 +83,10 @@ class TableReader:
             return False
         if "notice" not in table.roles and notice_opening(self.text, line) is not None:
             return False
+        if table.is_of_halves and line.has("point", "half"):
+            # Positions with hemispheres of their own need no titles.
+            self.table = None
+            return False
         cells = table.cells(self.text, line)
         if not cells:
             return False
@@ -97,9 +101,11 @@ class TableReader:
             return False
         if self._is_heading(line, cells):
             return False
-        if table.mark == " " and len(cells) < 2:
+        placed = table.states_hemispheres and "latitude" in cells
+        if table.mark == " " and len(cells) < 2 and not placed:
             told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
-            if told or not line.has("point", "half"):
+            is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
+            if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
                 return False
         first = line.elements[0]

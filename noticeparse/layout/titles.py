@@ -15,6 +15,8 @@ Cells = dict[str, list[Element]]
 _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
+_WIDE = 20
+"""Columns of blanks before the first title that leave room for the features."""
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
@@ -36,6 +38,8 @@ class Table(NamedTuple):
     mark: str
     """What parts the cells: a tab, a bar, or blanks."""
     columns: tuple[Column, ...]
+    is_of_halves: bool = False
+    """Whether the titles name latitude and longitude alone, for figures without hemisphere."""
 
     @property
     def roles(self) -> set[str]:
@@ -68,6 +72,12 @@ class Table(NamedTuple):
             if figures:
                 cells["latitude"] = with_hemispheres(text, figures, lat, lon)
         return cells
+
+    @property
+    def states_hemispheres(self) -> bool:
+        """Whether the titles of latitude and longitude state the hemispheres of both."""
+        stated = {column.role for column in self.columns if column.hemisphere}
+        return {"latitude", "longitude"} <= stated
 
     def with_second_titles(self, text: str, line: Line) -> Table:
         """The table, with what a second line of titles adds to its columns."""
@@ -118,13 +128,18 @@ def read_titles(text: str, line: Line) -> Table | None:
     if len(known) < 2 or len(known) * 5 < len(titles) * 3:
         return None
     roles = set(known)
-    if len(roles & _ACTION_ROLES) < 2 and not (len(roles & _HEAD_ROLES) >= 2):
+    halves = {"latitude", "longitude"} <= roles
+    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
         return None
     columns = [
         Column(role, start, hemisphere_in(title, role), _unit_in(title, role))
         for role, title, start in titles
     ]
-    return Table(mark, tuple(columns))
+    of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
+    if of_halves:
+        # Titles over the positions alone: the features stand before them.
+        columns.insert(0, Column("feature", 0))
+    return Table(mark, tuple(columns), of_halves)
 
 
 def _unit_in(title: str, role: str | None) -> str | None:
