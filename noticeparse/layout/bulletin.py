@@ -81,6 +81,7 @@ class _Reader(HeadReader):
             return
         if self.tables.opens(line) or self.tables.goes_on_with_titles(line):
             self.layout.ignored.append((line.start, line.end))
+            self.layout.titles.append(line)
             return
         if self.tables.takes_row(line):
             return

@@ -140,3 +140,5 @@ class Layout:
     front: list[Line] = field(default_factory=list)
     """Lines outside the notices: title, number and date of the edition, and whatever else."""
     ignored: list[Piece] = field(default_factory=list)
+    titles: list[Line] = field(default_factory=list)
+    """Rows of column titles; one may state the datum of all positions below it."""

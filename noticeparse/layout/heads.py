@@ -147,6 +147,8 @@ class HeadReader:
         words = self.text[piece[0] : piece[1]]
         if is_source(self.text, line):
             notice.sources.append(piece)
+            if "CANCELS" in head_kinds(words):
+                notice.clauses.append(piece)
         elif "CANCELS" in head_kinds(words):
             notice.clauses.append(piece)
         elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
