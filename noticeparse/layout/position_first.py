@@ -88,9 +88,14 @@ class PositionFirst(Cutter):
         item = self.item
         if item is None or not item.words or item is self._led:
             return False
+        if split_phrase(words).description_end:
+            return False
+        leads = words.split()[0].lower() in ("at", "in", "from", "on")
+        if leads and has_kind(" ".join(self.text[a:b] for a, b in item.words)):
+            return True
         end = item.pieces[-1][1]
         stop = self.text[end - 1 : end + 1].strip(" \n")
-        return split_phrase(words).description_end == 0 and stop[-1:] in (".", ";")
+        return stop[-1:] in (".", ";")
 
     @staticmethod
     def _is_to_behind_place(item: Item, words: str) -> bool:

@@ -14,7 +14,24 @@ from noticeparse.readers.heads import head_kinds, read_parts
 # Words that may stand before the number of a notice at the head of it; what else stands there
 # names an edition, a list or another notice.
 _NOTICE_NOUNS = frozenset(
-    {"", "notice", "nm", "n.m.", "ntm", "correction", "memorandum", "advice", "circular"}
+    {
+        "",
+        "notice",
+        "nm",
+        "n.m.",
+        "ntm",
+        "correction",
+        "memorandum",
+        "advice",
+        "circular",
+        "slip",
+        "amendment",
+        "update",
+        "announcement",
+        "instruction",
+        "advisory",
+        "entry",
+    }
 )
 _NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
 _MARKS = " *+#>•[<:.-=~"
