@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from noticeparse.chart_list import from_bytes
 from noticeparse.console.outlet import say
 from noticeparse.console.settings import Settings
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
@@ -27,6 +26,9 @@ def read_chart_file(settings: Settings) -> ChartFile:
     path = settings.chart_list
     if path is None:
         return ChartFile(None, READ)
+    # Only a command that was given a list needs its readers.
+    from noticeparse.chart_list import from_bytes
+
     label = visible(as_text(path))
     try:
         charts = from_bytes(read_bytes(path), as_text(path))
