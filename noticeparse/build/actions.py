@@ -76,7 +76,7 @@ def read_action(
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     if item.words and item.groups and not split.description_end and verb != "amend":
         split = Split(len(words.text), ())
-    description = words.part(0, split.description_end)
+    description = words.part(_opening(words.text), split.description_end)
     place_faults: list[Fault] = []
     reading = read_geometry(
         context,
@@ -107,6 +107,11 @@ def read_action(
     faults += _place_faults(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _opening(words: str) -> int:
+    """How long the word is that joins an item to the one before it: `and rock`."""
+    return len("and ") if words[: len("and ")].lower() == "and " else 0
 
 
 def _is_at_two_places(item: Item) -> bool:
