@@ -74,7 +74,8 @@ def read_action(
     faults += lost_brackets(context, item, words)
     faults += command_within(context, words) + change_within(context, item, words)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
-    if item.words and item.groups and not split.description_end and verb != "amend":
+    is_told = verb == "amend" or bool(item.old or item.change)
+    if item.words and item.groups and not split.description_end and not is_told:
         split = Split(len(words.text), ())
     description = words.part(_opening(words.text), split.description_end)
     place_faults: list[Fault] = []
@@ -188,10 +189,10 @@ def _describe(
 
 def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> Stretch:
     """The phrase with what its OLD and NEW columns, or its key of change, say."""
-    if not item.change:
-        return words
     new = gather(context.text, item.change)
     old = gather(context.text, item.old)
+    if verb not in ("amend", "replace") or not new.text:
+        return concatenated(concatenated(words, old), new)
     if verb == "replace":
         return concatenated(concatenated(words, old), new, " by ")
     if not old.text:

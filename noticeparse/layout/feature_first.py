@@ -9,7 +9,8 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
-from noticeparse.layout.lines import Element
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
@@ -20,6 +21,10 @@ _LONGEST_DESCRIPTION = 2000
 
 class FeatureFirst(Cutter):
     """The position stands behind the words that it belongs to."""
+
+    _state_line: Line | None = None
+    """The line that holds a state of the open item."""
+    _is_new_state = False
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""
@@ -40,9 +45,32 @@ class FeatureFirst(Cutter):
             return
         if self.pending and element.start - self.pending[0].start > _LONGEST_DESCRIPTION:
             self.close_item()
+        if self._takes_state(element, opens):
+            return
         if opens:
             self._at_line_start(element)
         self.pending.append(element)
+
+    def _takes_state(self, element: Element, opens: bool) -> bool:
+        """`OLD   …` or `NEW   …` below a verb, which is told of the item that the verb opens."""
+        item = self.item
+        if item is not None and self._state_line is self.line:
+            state = item.change if self._is_new_state else item.old
+            state.append((element.start, element.end))
+            item.pieces.append((element.start, element.end))
+            return True
+        told = state_told(self.text[element.start : element.end])
+        follows = self.following is not None and self.following.kind == "words"
+        if not opens or self.verb is None or told is None or not follows:
+            return False
+        if self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        assert self.item is not None
+        self.item.pieces.append((element.start, element.end))
+        self._state_line, self._is_new_state = self.line, told == "new"
+        return True
 
     def _take_passive(self, element: Element) -> None:
         """`A pier has been built joining …` among commands: the verb of the item it stands in."""
@@ -64,6 +92,8 @@ class FeatureFirst(Cutter):
                 self.add_group(item)
             else:
                 self.open_from_pending()
+        elif item is not None and item.change and is_connector(self.words_of(self.pending)):
+            self.add_group(item)
         elif self.pending:
             self.open_from_pending()
         elif item is None:

@@ -26,7 +26,9 @@ _JOINTS = {
     "shape": ", ", "topmark": ", topmark ", "sectors": ", ", "clearance": ", vertical clearance ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
-_PLACE_ROLES = ("position", "latitude", "longitude", "from", "joining", "bounded", "centred")
+_PLACE_ROLES = (
+    "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
+)  # fmt: skip
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
 
@@ -188,6 +190,8 @@ class RowReader:
             # What goes stands under the feature or in the old state, what comes in the new one.
             item.words += [(e.start, e.end) for e in old]
             item.added.append(Added(" by ", [(e.start, e.end) for e in new], ""))
+            # A light that stands behind what comes is that of the new mark.
+            item.added.sort(key=lambda added: added.pieces)
             return
         written, before = (
             "" if is_nothing(words) else words.strip(" .-")
@@ -201,7 +205,7 @@ class RowReader:
         if verb in ("insert", "delete"):
             item.verb = item.verb or written or "delete"
             item.verb_piece = item.verb_piece or _span(new)
-            if not item.words and before:
+            if before:
                 item.words += [(e.start, e.end) for e in old]
             return
         if not before and item.verb is None:
@@ -231,6 +235,7 @@ class RowReader:
             (None, merged),
             (None, cells.get("from", [])),
             (None, cells.get("old", [])),
+            ("numbered", cells.get("numbered", [])),
             ("joining", cells.get("joining", [])),
             ("bounded", cells.get("bounded", [])),
             ("centred", cells.get("centred", [])),
