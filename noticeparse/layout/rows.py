@@ -205,7 +205,8 @@ class RowReader:
         if verb in ("insert", "delete"):
             item.verb = item.verb or written or "delete"
             item.verb_piece = item.verb_piece or _span(new)
-            if before:
+            if before and not (item.words and before.replace(" ", "").isalpha()):
+                # `charted` or `existing` beside the feature says nothing more of it.
                 item.words += [(e.start, e.end) for e in old]
             return
         if not before and item.verb is None:
