@@ -11,6 +11,7 @@ from noticeparse.build.doubts import (
     leads_to_place,
     lost_brackets,
 )
+from noticeparse.build.errata import of_erratum
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
@@ -65,8 +66,7 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
-    if verb == "amend" and (item.verb or "").lower() == "read" and " for " in words.text:
-        verb = "replace"
+    verb, words = of_erratum(verb, (item.verb or "").lower(), words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         _note_labels(context, item, labels)

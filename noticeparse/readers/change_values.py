@@ -179,5 +179,7 @@ def _shape(text: str, kind: str, feature: Feature) -> Value:
     form = known.form if known is not None and known.form else "buoy"
     shape = read_shape(_items(text), form=form)
     if kind == "TOPMARK":
-        return Value("topmark", shape.topmark)
+        # `topmark to can`: the same word is the shape of a buoy elsewhere.
+        named = shape if shape.topmark else read_shape(_items(f"{text} topmark"), form=form)
+        return Value("topmark", named.topmark)
     return Value("shape", shape.shape)

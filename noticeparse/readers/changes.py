@@ -27,7 +27,10 @@ from noticeparse.vocabulary import kinds
 __all__ = ["ChangeReading", "SwapReading", "read_change", "read_swap"]
 
 _CONTINUES = frozenset(
-    "light light_words sectors measure number colour pattern topmark pointed shape sound racon ais".split()
+    (
+        "light light_words sectors measure number colour pattern topmark pointed shape "
+        "sound racon ais"
+    ).split()
 )
 
 

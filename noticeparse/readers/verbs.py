@@ -106,6 +106,7 @@ _STEMS: dict[str, Verb] = {
             "amendment",
             "modification",
             "read",
+            "for",
         ),
         "amend",
     ),
