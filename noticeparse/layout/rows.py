@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from noticeparse.faults import Fault
 from noticeparse.layout.cells import goes_on_in_cells, is_nothing, lone_axes, with_own_feature
 from noticeparse.layout.drafts import Added, Group, Item, Place
-from noticeparse.layout.halves import lone_half
+from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
 from noticeparse.layout.states import set_states
 from noticeparse.layout.titles import Cells
