@@ -18,6 +18,10 @@ from noticeparse.grammar.lexers import BasicLexer
 _END = "$END"
 
 
+def _unexpected(token: Token) -> UnexpectedToken:
+    return UnexpectedToken(token, set())  # type: ignore[no-untyped-call]
+
+
 class _Reduce(NamedTuple):
     """The last values become one."""
 
@@ -76,26 +80,24 @@ class PhraseParser:
 
     def _shift(self, token: Token, stack: list[int], values: list[Any]) -> int:
         """The state behind a token, all rules that it completes being applied."""
-        step = self._step(token, stack)
+        kind = token.type
+        step = self._states[stack[-1]].get(kind)
         while isinstance(step, _Reduce):
             self._reduce(step, stack, values)
-            step = self._step(token, stack)
+            step = self._states[stack[-1]].get(kind)
+        if step is None:
+            raise _unexpected(token)
         stack.append(step)
         values.append(token)
         return step
 
     def _finish(self, token: Token, stack: list[int], values: list[Any], end: int) -> Any:
         while stack[-1] != end:
-            step = self._step(token, stack)
-            assert isinstance(step, _Reduce)
+            step = self._states[stack[-1]].get(_END)
+            if not isinstance(step, _Reduce):
+                raise _unexpected(token)
             self._reduce(step, stack, values)
         return values[-1]
-
-    def _step(self, token: Token, stack: list[int]) -> int | _Reduce:
-        step = self._states[stack[-1]].get(token.type)
-        if step is None:
-            raise UnexpectedToken(token, set())  # type: ignore[no-untyped-call]
-        return step
 
     def _reduce(self, rule: _Reduce, stack: list[int], values: list[Any]) -> None:
         parts: list[Any] = []
