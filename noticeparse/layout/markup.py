@@ -85,11 +85,11 @@ _STARS = re.compile(r"(?<![*\w])(\*{1,2}|_{2})(?=\S)([^*_\n]{1,60}?)(?<=\S)\1(?!
 def _stars(text: str) -> tuple[str, list[Piece]]:
     """`## ` before headings and `**` round words."""
     hashes = len(_HASHES.findall(text)) >= _LEAST - 1
-    stars = len(_STARS.findall(text)) >= _LEAST
+    stars = (hashes or "**" in text) and len(_STARS.findall(text)) >= _LEAST
     marks: list[Piece] = []
     if hashes:
         text, marks = _blanked(text, _HASHES, lambda match: " " * len(match.group()))
-    if stars and (hashes or "**" in text):
+    if stars:
         text, more = _blanked(text, _STARS, lambda m: " " * len(m[1]) + m[2] + " " * len(m[1]))
         marks = marks + more
     return text, marks
