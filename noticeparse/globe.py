@@ -133,6 +133,21 @@ def _without_repeats(corners: Sequence[_Corner]) -> list[_Corner]:
     return kept
 
 
+def _without_spikes(piece: list[_Corner], cut: float) -> list[_Corner]:
+    """A piece without the ways along the cut that it goes there and back."""
+    piece = _without_repeats([*piece, piece[0]])[:-1]
+    at = 0
+    while at < len(piece) and len(piece) > 2:
+        before, corner, after = piece[at - 1], piece[at], piece[(at + 1) % len(piece)]
+        is_along = before.x == corner.x == after.x == cut
+        if is_along and (corner.lat - before.lat) * (after.lat - corner.lat) <= 0:
+            del piece[at]
+            at = 0
+        else:
+            at += 1
+    return piece
+
+
 def _on_cut(start: _Corner, end: _Corner, cut: float) -> _Corner:
     """Where a side meets the cut."""
     share = (cut - start.x) / (end.x - start.x)
@@ -164,7 +179,7 @@ def _divided(ring: list[_Corner], cut: float) -> list[list[_Corner]] | None:
             chain = starts.pop(key)
             piece += [crossings[chain.first], *chain.corners, crossings[chain.last]]
             key = (chain.is_east, partners[chain.last])
-        piece = _without_repeats([*piece, piece[0]])[:-1]
+        piece = _without_spikes(piece, cut)
         if len(piece) > 2 and _doubled_area(piece) != 0:
             pieces.append(piece)
     return pieces

@@ -4,8 +4,8 @@ Of figures and words the first, of lists and records the shortest that is not em
 
     python -m tests.schema_examples
 
-The clean corpus and a few texts for what it has not are read.  To be run when a key has come, or when an
-example no longer fits; `tests/test_schema.py` says so.
+The clean corpus and a few texts for what it has not are read.  To be run when a key has come, or
+when an example no longer fits; `tests/test_schema.py` says so.
 """
 
 from __future__ import annotations

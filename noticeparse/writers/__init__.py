@@ -45,6 +45,10 @@ class Wishes(NamedTuple):
     """GeoJSON with the actions that must not be used, without geometry."""
 
 
+AS_USUAL = Wishes()
+"""Nothing in particular is asked."""
+
+
 class Part(NamedTuple):
     """What one bulletin gives to an output."""
 
@@ -72,7 +76,7 @@ class Writer:
         return ""
 
 
-def new_writer(form: str, wishes: Wishes = Wishes()) -> Writer:  # noqa: B008 - never altered
+def new_writer(form: str, wishes: Wishes = AS_USUAL) -> Writer:
     """The writer for one output in a format."""
     module, _, name = FORMATS[form].partition(":")
     kind: Callable[[Wishes], Writer] = getattr(import_module(module), name)
