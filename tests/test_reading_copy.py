@@ -147,13 +147,12 @@ def test_several_inputs_and_one_caution_last() -> None:
 
 
 def test_nothing_of_the_input_moves_a_cursor() -> None:
-    shown = copy(
-        parse(
-            "2417/26 TAV\x1b[2JRENNE\nChart 802\x07\nInsert \x1b[2Jwreck \u202e8m 47°12'.34S "
-            "123°45'.67W\nInsert legend, \"a\u202eb\x9b\" 47°12'.34S., 123°45'.67W.\n\x1bjunk 9m\n",
-            name="\x1b.txt",
-        )
+    text = (
+        "2417/26 TAV\x1b[2JRENNE\nChart 802\x07\n"
+        f"Insert \x1b[2Jwreck \u202e8m {P}\n"
+        f'Insert legend, "a\u202eb\x9b" {P}\n\x1bjunk 9m\n'
     )
+    shown = copy(parse(text, name="\x1b.txt"))
     assert not set(shown) & {"\x1b", "\x07", "\u202e", "\x9b"}
 
 
