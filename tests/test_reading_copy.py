@@ -115,11 +115,14 @@ def spelled(written: str) -> str:
 def test_changes() -> None:
     shown = copy_of(
         f"Amend light to Fl(3)WRG.15s21m15-11M {P}", f"Amend range of light to 11M {P}",
-        f'Amend legend "Works" to "Marina" {P}',
+        f'Amend legend "Works" to "Marina" {P}', f"Amend racon (K) to racon (D) {P}",
+        f"Amend fog signal Horn(2)30s to Horn(3)60s {P}",
     )  # fmt: skip
     assert "> light to Fl(3)WRG.15s21m15-11M\n" in shown
     assert "> light ranges to 11 M\n" in shown
     assert '> legend "Works" to "Marina"\n' in shown
+    assert "> racon (K) to (D)\n" in shown
+    assert "> sound horn(2) 30 s to horn(3) 60 s\n" in shown
 
 
 def test_depth_in_other_units_in_metres_too() -> None:

@@ -8,6 +8,7 @@ from typing import Any
 
 from noticeparse.records.action import Action, Amend, Change
 from noticeparse.records.depth import Clearance, Depth
+from noticeparse.records.feature import Ais, Racon, Sound
 from noticeparse.records.light import Light, Sector
 from noticeparse.records.sheet import SheetPlace
 
@@ -49,11 +50,23 @@ def _value(value: Any, unit: str, quote: str = "") -> str:
         return ""
     if isinstance(value, Light | Depth | Clearance):
         return value.written
+    if isinstance(value, Sound | Racon | Ais):
+        return _aid(value)
     if isinstance(value, Sector):
         return _sector(value)
     if isinstance(value, list):
         return ", ".join(_value(one, unit) for one in value)
     return f"{plain(value)}{unit}" if isinstance(value, Decimal) else f"{quote}{value}{quote}"
+
+
+def _aid(aid: Sound | Racon | Ais) -> str:
+    if isinstance(aid, Ais):
+        return "virtual" if aid.virtual else "at a mark"
+    if isinstance(aid, Racon):
+        return f"({aid.morse})" if aid.morse else "without a letter"
+    group = f"({'+'.join(map(str, aid.group))})" if aid.group else ""
+    period = f" {plain(aid.period_s)} s" if aid.period_s is not None else ""
+    return f"{aid.kind}{group}{period}"
 
 
 def _sector(sector: Sector) -> str:
