@@ -101,6 +101,13 @@ class TestColumns:
         assert (found["usable"], row(f"Insert wreck {P}")["usable"]) == ("false", "true")
         assert found["findings"].startswith("error light-")
 
+    def test_doubt_and_validity_are_not_lost(self) -> None:
+        text = HEAD.replace("2417/26", "2417(T)/26") + f"Insert wreck {P} (PA)\n"
+        (found,) = read(parse(f"{text}\nThis notice is valid until 1 October 2026.\n"))
+        doubt = {found["position_quality"], *found["status"].split(", ")}
+        assert doubt & {"approximate", "position_approximate"}
+        assert (found["notice_status"], found["valid_until"]) == ("temporary", "2026-10-01")
+
     def test_figures_are_plain(self) -> None:
         found = row(f"Amend light to Fl(3)WRG.15s21m15-11M {P}")
         assert found["changes"] == "light to Fl(3)WRG.15s21m15-11M"
