@@ -75,6 +75,8 @@ class TestSeveral:
 USAGE = [
     ("twice", ["--out", "a.csv", "--out", "./a.csv"], "is named twice"),
     ("standard output twice", ["--out", "-", "--out", "-"], "- is named twice"),
+    ("no name", ["--out", ""], "`` is no name of a file"),
+    ("a folder", ["--out", f"none{os.sep}"], "is no name of a file"),
     ("no output in the format", ["--format", "csv", "--out", "a.json"], "--format csv has no out"),
     ("mark without csv", ["--bom"], "--bom goes with --format csv only"),
     ("unusable without geojson", ["--unusable", "--out", "a.csv"], "--unusable goes with"),

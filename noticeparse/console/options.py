@@ -23,6 +23,8 @@ def _each_once(
 ) -> tuple[str, ...]:
     places = [out if out == "-" else os.path.realpath(out) for out in outs]
     for out, place in zip(outs, places, strict=True):
+        if not out or out.endswith(os.sep):
+            raise click.BadParameter(f"`{out}` is no name of a file", param=parameter)
         if places.count(place) > 1:
             raise click.BadParameter(f"{out} is named twice", param=parameter)
     return outs
