@@ -22,7 +22,7 @@ from typing import Any, NamedTuple
 
 import noticeparse
 from noticeparse.catalogue import ENTRIES
-from noticeparse.writers.rows import COLUMNS
+from noticeparse.writers.columns import COLUMNS
 from tests.test_layers import LAYERS, MODULES, tree_of
 
 ROOT = Path(noticeparse.__file__).resolve().parents[1]

@@ -10,15 +10,17 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from noticeparse import parse, parse_position
+from noticeparse import parse, parse_position, read_chart_list
 from noticeparse.caution import CAUTION
 from noticeparse.records.action import Action
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import AS_USUAL, Wishes, new_writer, write
+from noticeparse.writers.columns import COLUMNS
 from noticeparse.writers.csv_out import TITLES
-from noticeparse.writers.rows import COLUMNS, placed_actions, row_of
+from noticeparse.writers.rows import placed_actions, row_of
 from tests.golden_files import NAMES, kept, written_of
-from tests.test_corpus import TEXTS
+from tests.test_corpus import CORPUS, TEXTS
+from tests.test_geojson import with_destination
 from tests.week import WEEK
 
 HEAD = "2417/26 TAVRENNE ISLANDS - Quill Sound - Limits. (invented)\nChart 802 WGS84\n"
@@ -78,7 +80,28 @@ class TestColumns:
     def test_both_ends_of_a_move(self) -> None:
         found = row(f"Move special buoy from {P} to {Q}")
         assert float(found["destination_lat_deg"]) == parse_position(Q).lat
-        assert found["destination"] == "47°12.41'S 123°45.58'W"
+        assert found["destination_positions"] == "47°12.41'S 123°45.58'W"
+        assert (found["destination_resolution_m"], found["destination_relation"]) == ("9.3", "at")
+
+    def test_a_new_place_told_from_a_reference_is_no_place(self) -> None:
+        (found,) = read(with_destination({"relation": "close", "direction": "NE"}))
+        for name in ("lat_deg", "lon_deg", "positions", "positions_deg"):
+            assert found[name] != ""
+            assert found[f"destination_{name}"] == ""
+        assert found["destination_reference_positions"] == "47°12.00'S 123°30.00'W"
+        assert (found["relation"], found["destination_relation"]) == ("at", "close")
+
+    def test_place_on_the_paper(self) -> None:
+        charts = read_chart_list(CORPUS / "charts.csv")
+        wreck, legend, *others = read(
+            parse((CORPUS / "demo.txt").read_text("utf-8"), charts=charts)
+        )
+        assert wreck["sheet"] == "centre, 265.8 mm right, 419.6 mm up"
+        # Close to the wreck, and not on it.
+        assert (legend["sheet"], legend["reference_sheet"]) == ("", wreck["sheet"])
+        moved = next(one for one in others if one["verb"] == "move")
+        assert moved["sheet"] == "centre left, 210.2 mm right, 432.5 mm up"
+        assert moved["destination_sheet"] == "centre left, 212.5 mm right, 429.9 mm up"
 
     def test_a_reference_is_no_place(self) -> None:
         found = row(f"Delete depth 4m, close NE of {P}")

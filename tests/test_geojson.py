@@ -19,6 +19,7 @@ from shapely.geometry import shape
 from noticeparse import parse
 from noticeparse.caution import CAUTION
 from noticeparse.globe import CIRCLE_CORNERS
+from noticeparse.records.action import Move
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import AS_USUAL, Wishes, new_writer, write
 from noticeparse.writers.geojson_out import COUNTS, PROPERTIES
@@ -232,7 +233,9 @@ class TestGeometry:
         assert {one["properties"]["path"] for one in (old, new)} == {
             "/notices/0/charts/0/actions/0"
         }
-        assert old["properties"]["destination"] == "47°12.00'S 123°30.00'W"
+        assert [one["properties"]["positions"] for one in (old, new)] == [
+            "47°12.00'S 123°45.00'W", "47°12.00'S 123°30.00'W",
+        ]  # fmt: skip
 
 
 OVER = [
@@ -256,6 +259,20 @@ def test_antimeridian(line: str, kind: str) -> None:
     assert (bounds[0], bounds[2]) == (-180, 180)
 
 
+def with_destination(changes: dict[str, Any]) -> Bulletin:
+    """A move whose new place is changed."""
+    bulletin = parse(f"{HEAD}Move special buoy from {P} to {Q}\n")
+    (notice,) = bulletin.notices
+    (section,) = notice.charts
+    (action,) = section.actions
+    assert isinstance(action, Move)
+    destination = action.destination.model_copy(update=changes)
+    moved = action.model_copy(update={"destination": destination})
+    charts = [section.model_copy(update={"actions": [moved]})]
+    notices = [notice.model_copy(update={"charts": charts})]
+    return bulletin.model_copy(update={"notices": notices})
+
+
 class TestNotDrawn:
     """What has a null geometry, and what its properties tell instead."""
 
@@ -271,6 +288,15 @@ class TestNotDrawn:
         assert told["reference_positions"] == "47°12.00'S 123°45.00'W"
         assert told["reference_positions_deg"] == "47.2000000S 123.7500000W"
         assert told["positions"] is told["positions_deg"] is None
+
+    def test_new_place_told_from_a_reference(self) -> None:
+        bulletin = with_destination({"relation": "close", "direction": "NE"})
+        old, new = collection(bulletin)["features"]
+        assert old["geometry"]["coordinates"] == [-123.75, -47.2]
+        told = new["properties"]
+        assert (new["geometry"], told["no_geometry"]) == (None, "reference")
+        assert (told["relation"], told["direction"], told["positions"]) == ("close", "NE", None)
+        assert told["reference_positions"] == "47°12.00'S 123°30.00'W"
 
     def test_between(self) -> None:
         told = feature(f"Delete depth 4.2m, between {P} and {Q}")["properties"]
@@ -293,12 +319,13 @@ class TestNotDrawn:
     def test_another_datum(self, datum: str) -> None:
         # 4: the reference system of all GeoJSON is WGS84.
         head = HEAD.replace("WGS84", f"Datum: {datum}")
-        for one in features(f"Move special buoy from {P} to {Q}", head):
+        places = ("47.2000000S 123.7500000W", "47.2000000S 123.5000000W")
+        moved = features(f"Move special buoy from {P} to {Q}", head)
+        for one, place in zip(moved, places, strict=True):
             told = one["properties"]
             assert (one["geometry"], told["no_geometry"]) == (None, "datum")
             assert told["datum"] in datum
-            assert told["positions_deg"] == "47.2000000S 123.7500000W"
-            assert told["destination_deg"] == "47.2000000S 123.5000000W"
+            assert told["positions_deg"] == place
 
     def test_no_datum_is_drawn_and_counted(self) -> None:
         made = read(HEAD.replace(" WGS84", "") + f"Insert wreck {P}\n")

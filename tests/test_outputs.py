@@ -3,16 +3,19 @@
 from __future__ import annotations
 
 import os
+import shutil
 import subprocess
 import sys
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from pathlib import Path
 
 import pytest
 
+from noticeparse.console.outlet import NotWritable
 from noticeparse.console.outputs import Outputs, Target, parts_of
 from noticeparse.console.parsing import write_bulletins, write_parts
 from noticeparse.pipeline import read_bulletin
+from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import AS_USUAL, ENDINGS, FORMATS
 from tests.command import BAD, GOOD, invoke, process
 
@@ -126,8 +129,30 @@ class TestNotWhole:
     def test_folder_that_is_not_there(self, good: str, tmp_path: Path) -> None:
         result = invoke("parse", good, *outs(tmp_path, "a.json", "none/b.csv"))
         assert result.exit_code == 2
-        assert "b.csv: cannot be written: No such file or directory" in result.stderr
+        assert "there is no folder" in result.stderr
         assert [*tmp_path.iterdir()] == [Path(good)]
+
+    def test_folder_that_vanishes(self, tmp_path: Path) -> None:
+        places = [tmp_path / "stays" / "a.json", tmp_path / "goes" / "b.csv"]
+        for place in places:
+            place.parent.mkdir()
+
+        def bulletins() -> Iterator[Bulletin]:
+            yield read_bulletin(GOOD)
+            shutil.rmtree(places[1].parent)
+
+        outputs = Outputs([Target(str(one), "csv") for one in places], AS_USUAL)
+        with pytest.raises(NotWritable, match=r"b\.csv: cannot be written: No such file"), outputs:
+            write_bulletins(outputs, bulletins())
+        assert [*(tmp_path / "stays").iterdir()] == []
+
+    def test_what_a_killed_run_has_left(self, tmp_path: Path) -> None:
+        left = tmp_path / f"a.csv.{os.getpid()}-0.part"
+        left.write_text("left", "utf-8")
+        with Outputs([Target(str(tmp_path / "a.csv"), "csv")], AS_USUAL) as outputs:
+            write_bulletins(outputs, [read_bulletin(GOOD)])
+        assert {path.name for path in tmp_path.iterdir()} == {"a.csv", left.name}
+        assert left.read_text("utf-8") == "left"
 
     @pytest.mark.skipif(sys.platform == "win32", reason="pipes of the shell")
     def test_reader_that_goes_away_takes_no_file_with_it(self, tmp_path: Path) -> None:

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import re
 from pathlib import Path
 from typing import Any
@@ -133,12 +132,15 @@ def test_depth_in_other_units_in_metres_too() -> None:
 def test_place_on_the_sheet() -> None:
     charts = read_chart_list(CORPUS / "charts.csv")
     bulletin = parse((CORPUS / "demo.txt").read_text("utf-8"), charts=charts)
-    place = bulletin.notices[0].charts[1].actions[0].sheet
-    assert place
-    words = (
-        f"{place.positions[0].part}, {json.loads(place.model_dump_json())['positions'][0]['x_mm']}"
-    )
-    assert f"on the sheet: {words} mm right" in copy(bulletin)
+    shown = copy(bulletin)
+    assert "              on the sheet: centre, 265.8 mm right, 419.6 mm up\n" in shown
+    # Close to the wreck, and not on it.
+    assert "              reference on the sheet: centre, 265.8 mm right, 419.6 mm up\n" in shown
+    assert "              to, on the sheet: centre left, 212.5 mm right, 429.9 mm up\n" in shown
+
+
+def test_what_must_not_be_used_is_shown_as_written() -> None:
+    assert f"as written: Delete depth 4m {P.replace('12', '72')}" in copy_of(FAULTY)
 
 
 def test_several_inputs_and_one_caution_last() -> None:

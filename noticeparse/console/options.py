@@ -25,6 +25,10 @@ def _each_once(
     for out, place in zip(outs, places, strict=True):
         if not out or out.endswith(os.sep):
             raise click.BadParameter(f"`{out}` is no name of a file", param=parameter)
+        folder = os.path.dirname(out)
+        if folder and not os.path.isdir(folder):
+            words = f"{out} cannot be written: there is no folder {folder}; make it first"
+            raise click.BadParameter(words, param=parameter)
         if places.count(place) > 1:
             raise click.BadParameter(f"{out} is named twice", param=parameter)
     return outs

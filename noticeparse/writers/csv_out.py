@@ -1,6 +1,6 @@
 """All bulletins as one table of comma-separated values (RFC 4180), an action a row.
 
-The columns are those of `rows`, then `guarded` and `caution`.  A spreadsheet works out a cell that
+Behind those of `columns` stand `guarded` and `caution`.  A spreadsheet works out a cell that
 begins with `=`, `+`, `-` or `@`, whoever wrote it.  Such a text has an apostrophe put before it,
 and `guarded` names the columns where one was put, so that taking one character away gives the
 words of the notice back.  Figures need none.  Every row carries the caution, since rows are sorted
@@ -18,7 +18,8 @@ from decimal import Decimal
 from noticeparse.caution import CAUTION
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import Part, Wishes, Writer
-from noticeparse.writers.rows import COLUMNS, Row, Value, placed_actions, row_of
+from noticeparse.writers.columns import COLUMNS
+from noticeparse.writers.rows import Row, Value, placed_actions, row_of
 from noticeparse.writers.wording import plain
 
 _MARK = "\ufeff"

@@ -1,12 +1,12 @@
 """All bulletins as one GeoJSON FeatureCollection (RFC 7946), a feature a line.
 
-A feature is an action on a chart; a move has two, at its old and its new place (`move_end`).  The
-properties are the columns of `rows`.  What is not drawn has a null geometry, with the reason in
-`no_geometry` and its coordinates in the properties; see `drawing`.  Unusable actions are left out
-unless they are asked for, and then not drawn.  The collection carries the caution in front and
-behind the features what was read and left out, for all and for each input (foreign members,
-section 6.1): an aid to a qualified officer only, and every position must be checked against the
-original notice.
+A feature is an action on a chart; a move has two, at its old and its new place (`move_end`), each
+with that place in the properties, which are named as in `columns`.  What is not drawn has a null
+geometry, with the reason in `no_geometry` and its coordinates in the properties; see `drawing`.
+Unusable actions are left out unless they are asked for, and then not drawn.  The collection
+carries the caution in front and behind the features what was read and left out, for all and for
+each input (foreign members, section 6.1): an aid to a qualified officer only, and every position
+must be checked against the original notice.
 """
 
 from __future__ import annotations
@@ -24,15 +24,14 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.geometry import Geometry
 from noticeparse.version import VERSION
 from noticeparse.writers import Part, Wishes, Writer
+from noticeparse.writers.columns import COLUMNS, DESTINATION
 from noticeparse.writers.drawing import draw
-from noticeparse.writers.rows import COLUMNS, Placed, placed_actions, row_of
+from noticeparse.writers.rows import Placed, place_of, placed_actions, row_of
 
 Json = dict[str, Any]
 
-# The geometry has these; a second pair beside it could be plotted in its place.
-_IN_GEOMETRY = frozenset(
-    {"lat_deg", "lon_deg", "destination_lat_deg", "destination_lon_deg"}
-)  # fmt: skip
+# The geometry has the first two; a second pair beside it could be plotted in its place.
+_ELSEWHERE = frozenset({"lat_deg", "lon_deg", *DESTINATION})
 
 OWN_PROPERTIES = {
     "move_end": "of a move: from, at the old place, or to, at the new one",
@@ -41,7 +40,7 @@ OWN_PROPERTIES = {
 }
 """The properties that a row does not have, behind those that it has."""
 
-PROPERTIES = (*(column for column in COLUMNS if column not in _IN_GEOMETRY), *OWN_PROPERTIES)
+PROPERTIES = (*(column for column in COLUMNS if column not in _ELSEWHERE), *OWN_PROPERTIES)
 """The properties of every feature, in order."""
 
 COUNTS = {
@@ -125,6 +124,8 @@ def _features_of(placed: Placed) -> Iterator[Json]:
     row = row_of(placed)
     if isinstance(action, Move):
         yield _feature(placed, row, action.geometry, "from")
+        sheet = action.sheet.destination if action.sheet else []
+        row = {**row, **place_of(placed, action.destination, sheet)}
         yield _feature(placed, row, action.destination, "to")
     else:
         yield _feature(placed, row, action.geometry, None)

@@ -1,9 +1,6 @@
 """One action as one flat row: what the tables and the properties of a map layer have in common.
 
-A row has every column of `COLUMNS` in that order; a value is text, a figure, true, false or None.
-Units stand in the names.  A list is text with commas, or with semicolons where its parts may hold
-a comma.  What has no column (sectors, sounds, companions, attributes) is in the words of `feature`
-and in the JSON.
+A row has every column of `columns` in that order; a value is text, a figure, true, false or None.
 """
 
 from __future__ import annotations
@@ -22,83 +19,14 @@ from noticeparse.records.feature import Feature
 from noticeparse.records.finding import Finding
 from noticeparse.records.geometry import Geometry
 from noticeparse.records.notice import Notice
+from noticeparse.records.sheet import SheetPlace
+from noticeparse.writers.columns import COLUMNS, DESTINATION
 from noticeparse.writers.coordinates import all_decimal, all_readable
 from noticeparse.writers.drawing import is_of_reference, is_on_wgs84
 from noticeparse.writers.wording import all_changes, plain, sheet_words
 
 Value = str | int | float | bool | Decimal | None
 Row = dict[str, Value]
-
-COLUMNS: dict[str, str] = {
-    "usable": "false where an error points at the action: it must not be used",
-    "notice": "number, mark and year of the notice",
-    "notice_number": "its number alone; a spreadsheet may take `12/26` for a date",
-    "notice_year": "its year",
-    "notice_status": "permanent, temporary, preliminary or radio_warning",
-    "valid_from": "first day or time of its stated validity",
-    "valid_until": "last day or time of it",
-    "series": "the words before the number of a radio warning or local notice",
-    "chart": "chart number as written",
-    "international": "international chart number",
-    "panel": "plan, panel or inset",
-    "previous": "the notice that must be on the chart before",
-    "previous_number": "its number alone",
-    "previous_year": "its year",
-    "datum": "horizontal datum as stated; empty where none is",
-    "verb": "insert, amend, replace, move or delete",
-    "label": "the letter written before it",
-    "feature": "the feature as written; of an amendment as before the change",
-    "kind": "its kind in the vocabulary",
-    "s57": "S-57 object classes",
-    "name": "its name",
-    "legend": "the words to be written on the chart",
-    "light": "the light as written",
-    "light_period_s": "period of the light, seconds",
-    "light_elevation_m": "elevation of the light, metres",
-    "light_ranges_nm": "ranges of the light, nautical miles",
-    "depth_m": "depth, metres; a drying height is negative",
-    "depth_kind": "sounding, drying, swept, dredged, contour, least or no_bottom",
-    "clearance_m": "clearance, metres",
-    "clearance_kind": "vertical, horizontal, safe, open or closed",
-    "height_m": "height of an object, metres",
-    "colours": "S-57 colours in the order written",
-    "topmark": "topmark",
-    "status": "status words",
-    "changes": "what an amendment changes, `light to Fl.5s9M; depth 8.6m to 7.9m`",
-    "replacement": "the feature that takes its place, as written",
-    "replacement_kind": "its kind",
-    "replacement_s57": "its classes",
-    "shape": "point, points, line, area, circle, arc or unlocated",
-    "relation": "how the feature lies to the positions",
-    "direction": "compass direction from the reference",
-    "radius_nm": "radius of a circle or arc, nautical miles",
-    "arc_from_deg": "true bearing of the first end of an arc",
-    "arc_to_deg": "true bearing of the second end",
-    "arc_sense": "clockwise or anticlockwise; empty where not stated",
-    "arc_bearings": "from_centre, from_seaward or not_stated",
-    "offset_bearing_deg": "true bearing from a reference",
-    "offset_distance_nm": "distance from it, nautical miles",
-    "lat_deg": "latitude, south negative; only of one usable place of its own, on WGS84",
-    "lon_deg": "longitude, west negative, likewise",
-    "positions": "its own positions, in the unit and with the digits written, on `datum`",
-    "positions_deg": "the same in decimals of a degree",
-    "resolution_m": "half the last digit of the coarsest of them, metres",
-    "position_quality": "approximate, doubtful or reported, where a position carries it",
-    "destination_lat_deg": "as `lat_deg`, for the new place of a move",
-    "destination_lon_deg": "as `lon_deg`, likewise",
-    "destination": "as `positions`, likewise",
-    "destination_deg": "as `positions_deg`, likewise",
-    "reference": "the words that name what the place is told from",
-    "reference_positions": "positions of a reference: never those of the feature itself",
-    "reference_positions_deg": "the same in decimals of a degree",
-    "sheet": "where its positions lie on the paper of the chart list",
-    "findings": "errors and warnings that point at the action",
-    "text": "the words of the action as written",
-    "source": "name of the input",
-    "line": "line on which it begins",
-    "path": "JSON Pointer to the action in the JSON of its input",
-}
-"""The columns and what they mean."""
 
 _OF_ACTION = re.compile(r"/notices/[0-9]+/charts/[0-9]+/actions/[0-9]+")
 
@@ -145,9 +73,8 @@ def row_of(placed: Placed) -> Row:
         **_feature(action.feature),
         "changes": all_changes(action),
         **_replacement(action),
-        **_geometry(action.geometry),
-        **_places(placed),
-        "sheet": sheet_words(action.sheet.positions) if action.sheet else None,
+        **place_of(placed, action.geometry, action.sheet.positions if action.sheet else []),
+        **_destination(placed),
         "findings": _listed(
             f"{one.severity} {one.code}" for one in placed.findings if one.severity != "info"
         ),
@@ -193,6 +120,7 @@ def _feature(feature: Feature) -> Row:
         "light_period_s": light.period_s if light else None,
         "light_elevation_m": light.elevation_m if light else None,
         "light_ranges_nm": _listed(map(plain, light.ranges_nm)) if light else None,
+        "depth": depth.written if depth else None,
         "depth_m": depth.value_m if depth else None,
         "depth_kind": depth.kind if depth else None,
         "clearance_m": clearance.value_m if clearance else None,
@@ -213,8 +141,14 @@ def _replacement(action: Action) -> Row:
     }
 
 
-def _geometry(geometry: Geometry) -> Row:
+def place_of(placed: Placed, geometry: Geometry, sheet: list[SheetPlace]) -> Row:
+    """Where the action applies, or where a move goes to: the columns of `PLACE`."""
     arc, offset = geometry.arc, geometry.offset
+    lat_deg, lon_deg = _one_place(placed, geometry)
+    own, reference = geometry.positions, [offset.reference] if offset and offset.reference else []
+    is_own = not is_of_reference(geometry)
+    if not is_own:
+        own, reference = [], [*own, *reference]
     return {
         "shape": geometry.shape,
         "relation": geometry.relation,
@@ -226,38 +160,32 @@ def _geometry(geometry: Geometry) -> Row:
         "arc_bearings": arc.bearings if arc else None,
         "offset_bearing_deg": offset.bearing_deg if offset else None,
         "offset_distance_nm": offset.distance_nm if offset else None,
-        "reference": offset.reference_text if offset else None,
-    }
-
-
-def _places(placed: Placed) -> Row:
-    action, geometry = placed.action, placed.action.geometry
-    new = action.destination if isinstance(action, Move) else None
-    own = [] if is_of_reference(geometry) else geometry.positions
-    reference = geometry.positions if is_of_reference(geometry) else []
-    if geometry.offset and geometry.offset.reference:
-        reference = [*reference, geometry.offset.reference]
-    lat_deg, lon_deg = _one_place(placed, geometry)
-    new_lat_deg, new_lon_deg = _one_place(placed, new)
-    return {
         "lat_deg": lat_deg,
         "lon_deg": lon_deg,
         "positions": all_readable(own),
         "positions_deg": all_decimal(own),
         "resolution_m": max((one.resolution_m for one in own), default=None),
         "position_quality": _listed(dict.fromkeys(one.quality for one in own if one.quality)),
-        "destination_lat_deg": new_lat_deg,
-        "destination_lon_deg": new_lon_deg,
-        "destination": all_readable(new.positions) if new else None,
-        "destination_deg": all_decimal(new.positions) if new else None,
+        "reference": offset.reference_text if offset else None,
         "reference_positions": all_readable(reference),
         "reference_positions_deg": all_decimal(reference),
+        "sheet": sheet_words(sheet) if is_own else None,
+        "reference_sheet": None if is_own else sheet_words(sheet),
     }
 
 
-def _one_place(placed: Placed, geometry: Geometry | None) -> tuple[float | None, float | None]:
+def _destination(placed: Placed) -> Row:
+    action = placed.action
+    if not isinstance(action, Move):
+        return dict.fromkeys(DESTINATION)
+    sheet = action.sheet.destination if action.sheet else []
+    found = place_of(placed, action.destination, sheet)
+    return {name: found[like] for name, like in DESTINATION.items()}
+
+
+def _one_place(placed: Placed, geometry: Geometry) -> tuple[float | None, float | None]:
     """A place that may be plotted as it stands; programs plot columns of such names unasked."""
-    if geometry is None or geometry.shape != "point" or is_of_reference(geometry):
+    if geometry.shape != "point" or is_of_reference(geometry):
         return None, None
     if not placed.action.usable or not is_on_wgs84(placed.section):
         return None, None

@@ -11,6 +11,7 @@ from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
 from noticeparse.records.sheet import SheetPlace
 from noticeparse.writers.coordinates import readable
+from noticeparse.writers.drawing import is_of_reference
 from noticeparse.writers.paragraphs import NO_BREAK, filled, hanging
 from noticeparse.writers.wording import bearing, change_words, plain, sheet_words
 
@@ -53,10 +54,12 @@ def action_lines(action: Action, findings: list[Finding]) -> Iterator[str]:
     else:
         yield from _geometry(action.geometry, "")
     if action.sheet:
-        yield from _sheet("on the sheet", action.sheet.positions)
-        yield from _sheet("and to", action.sheet.destination)
+        yield from _sheet(_on_sheet(action.geometry), action.sheet.positions)
+        if isinstance(action, Move):
+            yield from _sheet(f"to, {_on_sheet(action.destination)}", action.sheet.destination)
     if not action.usable:
         yield f"{_PLACE}NOT TO BE USED: read line {action.span.line} in the notice"
+        yield from filled(f"as written: {action.text}", _PLACE, _INSIDE)
     yield from finding_lines(findings, _PLACE)
 
 
@@ -66,6 +69,11 @@ def finding_lines(findings: Iterable[Finding], indent: str) -> Iterator[str]:
         line = f"line {finding.span.line}: " if finding.span else ""
         words = f"{_MARKS[finding.severity]} {finding.severity}, {line}{finding.message}"
         yield from filled(words, indent, f"{indent}   ")
+
+
+def _on_sheet(geometry: Geometry) -> str:
+    """What is said of positions that could be taken for those of the feature."""
+    return "reference on the sheet" if is_of_reference(geometry) else "on the sheet"
 
 
 def _sheet(lead: str, places: list[SheetPlace]) -> Iterator[str]:

@@ -78,7 +78,10 @@ def _sector(sector: Sector) -> str:
 
 
 def sheet_words(places: list[SheetPlace]) -> str | None:
-    """`upper left, 104.3 mm right, 210.5 mm up` for each place, None where none is known."""
+    """`upper left, 104.3 mm right, 210.5 mm up` for each place, None where none is known.
+
+    To a tenth of a millimetre, as fine as a pair of dividers; the JSON has the third decimal.
+    """
     return "; ".join(", ".join(_sheet_parts(place)) for place in places) or None
 
 
@@ -86,5 +89,5 @@ def _sheet_parts(place: SheetPlace) -> Iterator[str]:
     if place.panel:
         yield place.panel
     yield place.part or "outside the frame"
-    yield f"{plain(place.x_mm)} mm right"
-    yield f"{plain(place.y_mm)} mm up"
+    yield f"{place.x_mm:.1f} mm right"
+    yield f"{place.y_mm:.1f} mm up"
