@@ -180,9 +180,26 @@ def _divided(ring: list[_Corner], cut: float) -> list[list[_Corner]] | None:
             piece += [crossings[chain.first], *chain.corners, crossings[chain.last]]
             key = (chain.is_east, partners[chain.last])
         piece = _without_spikes(piece, cut)
-        if len(piece) > 2 and _doubled_area(piece) != 0:
-            pieces.append(piece)
+        pieces += (one for one in _parted(piece, cut) if len(one) > 2 and _doubled_area(one) != 0)
     return pieces
+
+
+def _parted(piece: list[_Corner], cut: float) -> list[list[_Corner]]:
+    """A piece in two where a corner of it lies upon its own side along the cut."""
+    for at, corner in enumerate(piece):
+        if corner.x != cut:
+            continue
+        turned = piece[at:] + piece[:at]
+        for number, (start, end) in enumerate(pairwise(turned[1:]), 2):
+            if start.x == end.x == cut and _is_between(corner, start, end):
+                first, second = turned[:number], [corner, *turned[number:]]
+                return [*_parted(first, cut), *_parted(second, cut)]
+    return [piece]
+
+
+def _is_between(corner: _Corner, start: _Corner, end: _Corner) -> bool:
+    low, high = sorted((start.lat, end.lat))
+    return low < corner.lat < high
 
 
 def _chains(

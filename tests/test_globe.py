@@ -77,6 +77,13 @@ RINGS: list[tuple[str, list[Point], list[Polygon]]] = [
         [Polygon([(179, 0), (180, 0), (180, 1), (179, 2)]),
          Polygon([(-180, 0), (-179, 0), (-179, 2), (-180, 1)])],
     ),
+    (
+        "a notch that touches it from the west",
+        [(-179, 0), (-179, 3), (179, 3), (180, 2), (179, 1), (179, 0)],
+        [box(-180, 0, -179, 3),
+         Polygon([(179, 0), (180, 0), (180, 2), (179, 1)]),
+         Polygon([(180, 2), (180, 3), (179, 3)])],
+    ),
 ]  # fmt: skip
 
 
@@ -134,6 +141,7 @@ def test_pieces_make_the_ring(points: list[Point], is_reversed: bool) -> None:
     pieces = [Polygon(part) for part in parts]
     for piece, part in zip(pieces, parts, strict=True):
         assert part[0] == part[-1]
+        assert piece.is_valid
         assert piece.exterior.is_ccw
         assert piece.bounds[0] >= -180
         assert piece.bounds[2] <= 180
