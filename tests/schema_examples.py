@@ -1,6 +1,6 @@
 """Writes the examples of the JSON Schema: for each key a value seen in real output.
 
-Of figures and words the first, of lists and records the shortest that is not empty.
+The first that is not empty, of lists the shortest.
 
     python -m tests.schema_examples
 
@@ -24,8 +24,9 @@ from tests.test_corpus import CLEAN, CORPUS
 PLACE = Path(noticeparse.__file__).with_name("schema_examples.json")
 
 _MORE = """\
-2417/26 TAVRENNE ISLANDS - Quill Sound - Limits. (invented, not for navigation)
+2417/26 TAVRENNE ISLANDS (invented, not for navigation) - Quill Sound - Limits.
 Chart 802 (INT 9871) plan B, Edition 3, 2 May 2026 [previous update 2310/26] WGS84
+Amend period of light from 4s to 5s 47°12'.34S., 123°45'.67W.
 Insert wreck 47°12'.34S., 123°45'.67W.
 Insert harbour limit, arc of a circle of radius 1.2 miles, between the bearings 195° and 280° \
 clockwise from seaward, centred on 47°12'.34S., 123°45'.67W.
@@ -105,8 +106,8 @@ def _is_better(value: Any, other: Any) -> bool:
     """Whether a value says more of its key than another that came before it."""
     if value in _EMPTY or other in _EMPTY:
         return value not in _EMPTY
-    is_shorter = len(json.dumps(value)) < len(json.dumps(other))
-    return isinstance(value, dict | list) and is_shorter
+    are_lists = isinstance(value, list) and isinstance(other, list)
+    return are_lists and len(json.dumps(value)) < len(json.dumps(other))
 
 
 def main() -> None:
