@@ -139,6 +139,14 @@ def test_place_on_the_sheet() -> None:
     assert "              to, on the sheet: centre left, 212.5 mm right, 429.9 mm up\n" in shown
 
 
+@pytest.mark.parametrize("lead", range(40, 80))
+def test_positions_of_prose_stay_on_one_line(lead: int) -> None:
+    text = f"TAVRENNE COASTAL WARNING 41/26\n{'BUOY ' * (lead // 5)}{'X' * (lead % 5)} ADRIFT IN "
+    shown = copy(parse(f"{text}46 51.70 S 125 12.40 W\nAND 46 51.80 S\n125 12.40 W.\n"))
+    assert "46 51.70 S 125 12.40 W" in shown
+    assert "46 51.80 S 125 12.40 W" in shown
+
+
 def test_what_must_not_be_used_is_shown_as_written() -> None:
     assert f"as written: Delete depth 4m {P.replace('12', '72')}" in copy_of(FAULTY)
 

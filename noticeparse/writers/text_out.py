@@ -17,10 +17,10 @@ from noticeparse.readers.references import notice_id
 from noticeparse.records.bulletin import Bulletin, EditionList
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.finding import Finding
-from noticeparse.records.notice import Notice
+from noticeparse.records.notice import Notice, Remark
 from noticeparse.writers import Part, Wishes, Writer
 from noticeparse.writers.findings_out import counted, is_outside
-from noticeparse.writers.paragraphs import filled, hanging
+from noticeparse.writers.paragraphs import NO_BREAK, filled, hanging
 from noticeparse.writers.quoting import visible
 from noticeparse.writers.rows import findings_of_actions
 from noticeparse.writers.text_actions import action_lines, finding_lines
@@ -122,10 +122,19 @@ def _notice(
             yield from action_lines(action, found)
     for remark in notice.remarks:
         yield ""
-        yield from filled(remark.text, "  ", "  ")
+        yield from filled(_prose(remark), "  ", "  ")
     if own:
         yield ""
         yield from finding_lines(own, "  ")
+
+
+def _prose(remark: Remark) -> str:
+    """The words of a remark, each position in them on one line."""
+    words = remark.text
+    for position in remark.positions:
+        written = " ".join(position.written.split())
+        words = words.replace(written, written.replace(" ", NO_BREAK))
+    return words
 
 
 def _notice_head(notice: Notice) -> Iterator[str]:
