@@ -137,6 +137,10 @@ class TestColumns:
         found = row(f"Insert light, Fl.5s10m12M {P}")
         assert (found["light_period_s"], found["light_ranges_nm"]) == ("5", "12")
 
+    def test_figures_without_end_are_those_of_the_json(self) -> None:
+        found = row(f"Insert fish haven, centred on {P}, radius 500 metres")
+        assert found["radius_nm"] == "0.26997840172786175"
+
     @pytest.mark.parametrize("name", NAMES)
     def test_golden(self, name: str, request: pytest.FixtureRequest) -> None:
         found = written_of(name, "csv")

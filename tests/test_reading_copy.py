@@ -147,6 +147,11 @@ def test_positions_of_prose_stay_on_one_line(lead: int) -> None:
     assert "46 51.80 S 125 12.40 W" in shown
 
 
+def test_metres_are_told_in_miles() -> None:
+    shown = copy_of(f"Insert fish haven, centred on {P}, radius 500 metres")
+    assert "circle of 0.27 M radius round 47°" in shown
+
+
 def test_what_must_not_be_used_is_shown_as_written() -> None:
     assert f"as written: Delete depth 4m {P.replace('12', '72')}" in copy_of(FAULTY)
 

@@ -16,11 +16,11 @@ from collections.abc import Iterable, Sequence
 from decimal import Decimal
 
 from noticeparse.caution import CAUTION
+from noticeparse.numbers import as_number
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import Part, Wishes, Writer
 from noticeparse.writers.columns import COLUMNS
 from noticeparse.writers.rows import Row, Value, placed_actions, row_of
-from noticeparse.writers.wording import plain
 
 _MARK = "\ufeff"
 _GUARD = "'"
@@ -75,7 +75,8 @@ def _cell(value: Value) -> str:
         return ""
     if isinstance(value, bool):
         return "true" if value else "false"
-    return plain(value) if isinstance(value, Decimal) else str(value)
+    # As in the JSON: half a kilometre in miles has figures without end.
+    return str(as_number(value) if isinstance(value, Decimal) else value)
 
 
 def _lines(rows: Iterable[Sequence[str]]) -> str:

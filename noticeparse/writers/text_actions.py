@@ -13,7 +13,7 @@ from noticeparse.records.sheet import SheetPlace
 from noticeparse.writers.coordinates import readable
 from noticeparse.writers.drawing import is_of_reference
 from noticeparse.writers.paragraphs import NO_BREAK, filled, hanging
-from noticeparse.writers.wording import bearing, change_words, plain, sheet_words
+from noticeparse.writers.wording import bearing, change_words, miles, plain, sheet_words
 
 _BOX, _NO_BOX = "[ ]", " X "
 _WORDS_AT = 14
@@ -115,7 +115,7 @@ def _how(geometry: Geometry) -> str:
     elif geometry.shape in ("circle", "arc"):
         words = "circle" if geometry.shape == "circle" else "arc"
         if geometry.radius_nm is not None:
-            words += f" of {plain(geometry.radius_nm)} M radius"
+            words += f" of {miles(geometry.radius_nm)} radius"
         words += f"{_bearings(geometry)} round"
     return words
 
@@ -137,7 +137,7 @@ def _bearings(geometry: Geometry) -> str:
 def _offset(offset: Offset) -> str:
     parts = []
     if offset.distance_nm is not None:
-        parts.append(f"{plain(offset.distance_nm)} M")
+        parts.append(miles(offset.distance_nm))
     if offset.bearing_deg is not None:
         parts.append(f"{bearing(offset.bearing_deg)} true")
     elif offset.direction:

@@ -21,6 +21,11 @@ def plain(figure: Decimal) -> str:
     return words.rstrip("0").rstrip(".") if "." in words else words
 
 
+def miles(figure: Decimal) -> str:
+    """`0.27 M`: nautical miles to a fifth of a metre, since a text may state metres."""
+    return f"{plain(round(figure, 4))} M"
+
+
 def bearing(figure: Decimal) -> str:
     """`010°`, `096.5°`: three figures before the point, as bearings are written."""
     whole, dot, decimals = plain(figure).partition(".")
