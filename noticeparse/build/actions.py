@@ -100,7 +100,7 @@ def read_action(
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += garbled + place_faults
-    faults += place_faults(context, item, verb, described.feature, reading)
+    faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 

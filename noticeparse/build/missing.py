@@ -17,7 +17,7 @@ _NEEDS_NO_PLACE = frozenset(
 )  # fmt: skip
 
 
-def place_faults(
+def missing_places(
     context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
 ) -> list[Fault]:
     """What is missing of the places of an item; a legend or note may stand without one."""

@@ -88,9 +88,9 @@ class Cutter(OpenItem):
         )
         if self.half is not None and not goes_on:
             self._settle_half()
-        if self.place_label is not None and kind not in (*PLACES, "bar", "rule"):
-            if not self._leads_to_end(element):
-                self._settle_label()
+        awaits = kind in (*PLACES, "bar", "rule") or self._leads_to_end(element)
+        if self.place_label is not None and not awaits:
+            self._settle_label()
         if kind == "verb":
             self._verb(element, following, opens)
         elif kind == "label":
