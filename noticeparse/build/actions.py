@@ -13,6 +13,7 @@ from noticeparse.build.doubts import (
 from noticeparse.build.errata import of_erratum
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
+from noticeparse.build.missing import missing_places
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
