@@ -1,4 +1,4 @@
-"""The pages of the HTTP service: the caution, nothing from outside, vendored files as they came."""
+"""The pages of the HTTP service: the caution, nothing from outside, vendored files unaltered."""
 
 from __future__ import annotations
 

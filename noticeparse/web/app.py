@@ -127,13 +127,15 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
         """Read depths, one in each line or text; without a unit they are metres."""
         return await desk.answer("depths", request)
 
-    app.post("/v1/parse", response_class=Response, **notices_operation())(parse)
+    kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
+    app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
     for path, record, read in (
         ("/v1/positions", "Position", positions),
         ("/v1/lights", "Light", lights),
         ("/v1/depths", "Depth", depths),
     ):
-        app.post(path, response_class=Response, **values_operation(record))(read)
+        summary = f"Read {path.rpartition('/')[2]}"
+        app.post(path, summary=summary, **kept, **values_operation(record))(read)
     _add_tables(app)
 
 
@@ -152,13 +154,13 @@ def _add_tables(app: FastAPI) -> None:
         """Whether the service answers."""
         return JSONResponse({"status": "ok", "version": VERSION})
 
-    for path, media_type, table in (
-        ("/v1/schema", _SCHEMA, schema_answer),
-        ("/v1/findings", "application/json", codes_answer),
-        ("/healthz", "application/json", health),
+    kept: dict[str, Any] = {"response_class": Response, "tags": ["about the service"]}
+    for path, summary, media_type, table in (
+        ("/v1/schema", "The schema of the records", _SCHEMA, schema_answer),
+        ("/v1/findings", "What findings mean", "application/json", codes_answer),
+        ("/healthz", "Health", "application/json", health),
     ):
-        told = plain_operation(media_type, "The answer")
-        app.get(path, response_class=Response, **told)(table)
+        app.get(path, summary=summary, **kept, **plain_operation(media_type, summary))(table)
 
 
 async def _refused(request: Request, error: Exception) -> Response:

@@ -73,14 +73,14 @@ async def read_body(request: Request, place: Place, settings: ServiceSettings) -
     if stated.isascii() and stated.isdigit() and _is_more(stated, settings.max_body):
         raise _too_large(settings)
     body = bytearray()
-    with move_on_after(settings.wait_seconds) as waiting:
+    with move_on_after(settings.arrive_seconds) as waiting:
         async for chunk in request.stream():
             if len(body) + len(chunk) > settings.max_body:
                 raise _too_large(settings)
             place.hold(len(chunk))
             body += chunk
     if waiting.cancelled_caught:
-        words = f"the whole body must arrive within {settings.wait_seconds:g} seconds"
+        words = f"the whole body must arrive within {settings.arrive_seconds:g} seconds"
         raise Refused("body-too-slow", words)
     return bytes(body)
 

@@ -64,9 +64,7 @@ def _records() -> dict[str, Any]:
     """The records as components, by their names in the schema of a bulletin."""
     schema = bulletin_schema()
     records: dict[str, Any] = {**schema.pop("$defs")}
-    for key in ("$schema", "$id"):
-        schema.pop(key)
-    records["Bulletin"] = schema
+    records["Bulletin"] = {key: schema[key] for key in schema if not key.startswith("$")}
     moved: dict[str, Any] = _moved(records)
     return moved
 

@@ -100,10 +100,6 @@ class _Passage:
                 await self._answer(problem)
         except ClientDisconnect:
             pass
-        except TimeoutError:
-            # The server closes the connection of an answer that was not finished.
-            log.warning("an answer was not taken in in time")
-            raise ClientLetGo from None
         except Exception as error:
             await self._failed(error)
 
@@ -135,6 +131,8 @@ class _Passage:
         where = f"{place.tb_frame.f_code.co_qualname}:{place.tb_lineno}" if place else "?"
         log.error("%s in %s", type(error).__name__, where)
         if self._status:
+            # The server closes the connection of an answer that was not finished, so that nobody
+            # takes the piece for the whole.
             raise ClientLetGo from None
         await self._answer(Problem("internal", "the log of the service says where"))
 

@@ -20,8 +20,10 @@ class ServiceSettings(NamedTuple):
     """Bytes of bodies and answers held at one time, beyond which no more are taken in."""
     read_seconds: float = 180.0
     """For the reading of one text; 8 MiB take about a quarter of it on a slow machine."""
-    wait_seconds: float = 30.0
-    """For a body to arrive, and again for a worker to be free."""
+    arrive_seconds: float = 30.0
+    """For the whole of a body to arrive."""
+    wait_seconds: float = 60.0
+    """For a worker to be free."""
     send_seconds: float = 60.0
     """For a client to take in the next piece of its answer."""
     workers: int = max(2, os.cpu_count() or 2)
