@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import socket
 import threading
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -39,6 +40,13 @@ def client_of(settings: ServiceSettings | None = None) -> Iterator[httpx2.Client
     """A client of a service of its own."""
     with served(settings) as address, httpx2.Client(base_url=address, timeout=60) as client:
         yield client
+
+
+def connected(client: httpx2.Client) -> socket.socket:
+    """A connection of one's own to the service of a client."""
+    host, port = client.base_url.host, client.base_url.port
+    assert port is not None
+    return socket.create_connection((host, port), timeout=20)
 
 
 def refused(answer: httpx2.Response, kind: str) -> dict[str, Any]:

@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import hashlib
 import json
-import socket
 from datetime import date
 from typing import Any
 
@@ -186,6 +185,9 @@ class TestTables:
     def test_health(self, client: httpx2.Client) -> None:
         told = client.get("/healthz").json()
         assert told == {"status": "ok", "version": noticeparse.__version__}
+        for path in ("/healthz", "/v1/schema", "/v1/findings", "/openapi.json"):
+            answer = client.head(path)
+            assert (answer.status_code, answer.content) == (200, b"")
 
     def test_document(self, client: httpx2.Client) -> None:
         document = client.get("/openapi.json").json()
@@ -331,6 +333,20 @@ class TestRefusals:
         problem = refused(answer, "request-invalid")
         assert problem["errors"][0]["pointer"] == query.partition("=")[0]
 
+    @pytest.mark.parametrize("query", ["name=%ff", "name=%ed%a0%80", "&".join(["a=1"] * 9000)])
+    def test_query_that_is_none(self, client: httpx2.Client, query: str) -> None:
+        answer = client.post(f"/v1/parse?{query}", content=GOOD, headers=PLAIN)
+        refused(answer, "request-invalid")
+        assert answer.elapsed.total_seconds() < 1
+        assert len(answer.content) < 1000
+
+    def test_very_many_names(self, client: httpx2.Client) -> None:
+        given = {f"name {number}": 1 for number in range(100_000)}
+        for path in ("/v1/parse", "/v1/depths"):
+            answer = client.post(path, json=given)
+            refused(answer, "request-invalid")
+            assert len(answer.content) < 1000
+
     def test_place_of_an_error_is_told(self, client: httpx2.Client) -> None:
         answer = client.post("/v1/depths", json={"texts": ["8m", 8], "a/b": 1})
         errors = refused(answer, "request-invalid")["errors"]
@@ -349,11 +365,11 @@ class TestRefusals:
             assert answer.headers["allow"] == "POST"
         refused(client.post("/static/start.css", content=b"x"), "method-not-allowed")
 
-    def test_what_is_no_http(self, client: httpx2.Client) -> None:
-        with socket.create_connection((client.base_url.host, client.base_url.port or 80)) as raw:
-            raw.sendall(b"\0\0\0 nonsense\r\n\r\n")
-            assert raw.recv(99).startswith(b"HTTP/1.1 400 ")
-        assert client.get("/healthz").status_code == 200
+    def test_parts_of_a_file_are_not_given(self, client: httpx2.Client) -> None:
+        whole = client.get("/static/start.css").content
+        for part in ("bytes=9999999-", "bytes=a-b", "bytes=0-1,3-4", "lines=1"):
+            answer = client.get("/static/start.css", headers={"Range": part})
+            assert (answer.status_code, answer.content) == (200, whole)
 
 
 class TestEveryAnswer:

@@ -37,10 +37,11 @@ def serve(
     wanted = settings.ServiceSettings(
         token=token, max_body=max_body_mib * settings.MEBIBYTE, read_seconds=seconds
     )
+    room = 2 * wanted.max_body * (1 + settings.ANSWER_TO_BODY)
     wanted = wanted._replace(
-        workers=workers or wanted.workers, max_held=max(wanted.max_held, 2 * wanted.max_body)
+        workers=workers or wanted.workers, max_held=max(wanted.max_held, room)
     )
-    if token is None and not server.is_loopback(host):
+    if token is None and not server.is_loopback(listener):
         say(
             f"noticeparse: warning: {host} may be reached from other machines, and no token is "
             f"asked for; set {settings.TOKEN_VARIABLE}"

@@ -11,6 +11,8 @@ from starlette.types import Receive, Scope, Send
 from noticeparse.web.problems import MEDIA_TYPE, Problem
 
 _PIECE = 64 * 1024
+_SLOWEST = 128 * 1024
+"""Bytes a second that a client must take in of a long answer."""
 
 
 def problem_answer(problem: Problem) -> Response:
@@ -20,7 +22,7 @@ def problem_answer(problem: Problem) -> Response:
 
 
 class PacedAnswer(Response):
-    """A body sent in pieces, each within a time: a client that reads nothing is let go."""
+    """A body sent in pieces, and within a time: a client that reads too slowly is let go."""
 
     def __init__(
         self, body: bytes, media_type: str, seconds: float, leave: Callable[[], None]
@@ -33,7 +35,8 @@ class PacedAnswer(Response):
         """Send it; raises TimeoutError where the client takes too long."""
         del scope, receive
         try:
-            await self._send_pieces(send)
+            async with asyncio.timeout(self._seconds + len(self.body) / _SLOWEST):
+                await self._send_pieces(send)
         finally:
             self._leave()
 
@@ -44,5 +47,4 @@ class PacedAnswer(Response):
         for at in range(0, max(1, len(whole)), _PIECE):
             is_more = at + _PIECE < len(whole)
             piece = bytes(whole[at : at + _PIECE])
-            async with asyncio.timeout(self._seconds):
-                await send({"type": "http.response.body", "body": piece, "more_body": is_more})
+            await send({"type": "http.response.body", "body": piece, "more_body": is_more})

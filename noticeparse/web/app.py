@@ -84,7 +84,7 @@ class _Desk:
         Raises Refused, and ClientDisconnect where nobody waits for it any more.
         """
         is_notices = kind == "notices"
-        options = query_options(request.query_params.multi_items()) if is_notices else {}
+        options = query_options(request.scope["query_string"]) if is_notices else {}
         if not is_notices and request.query_params:
             raise Refused("request-invalid", "this path has no options in its query")
         stated = kind_of(request)
@@ -161,6 +161,7 @@ def _add_tables(app: FastAPI) -> None:
         ("/healthz", "Health", "application/json", health),
     ):
         app.get(path, summary=summary, **kept, **plain_operation(media_type, summary))(table)
+        app.head(path, include_in_schema=False)(table)
 
 
 async def _refused(request: Request, error: Exception) -> Response:

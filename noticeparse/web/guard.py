@@ -36,7 +36,7 @@ POLICY = "; ".join(
         "frame-ancestors 'none'",
     )
 )
-_SAFETY = {
+SAFETY = {
     "Content-Security-Policy": POLICY,
     "X-Content-Type-Options": "nosniff",
     "Referrer-Policy": "no-referrer",
@@ -131,9 +131,9 @@ class _Passage:
         where = f"{place.tb_frame.f_code.co_qualname}:{place.tb_lineno}" if place else "?"
         log.error("%s in %s", type(error).__name__, where)
         if self._status:
-            # The server closes the connection of an answer that was not finished, so that nobody
+            # The server closes the connection of an answer that is left unfinished, so that nobody
             # takes the piece for the whole.
-            raise ClientLetGo from None
+            return
         await self._answer(Problem("internal", "the log of the service says where"))
 
     async def receive(self) -> Message:
@@ -151,13 +151,14 @@ class _Passage:
         if message["type"] == "http.response.start":
             self._status = message["status"]
             headers = MutableHeaders(scope=message)
-            headers.update(_SAFETY)
+            headers.update(SAFETY)
             headers.setdefault("Cache-Control", "no-store")
             if self._status >= 400 and not await self._drained():
                 headers["Connection"] = "close"
         else:
             self._given += len(message.get("body", b""))
-        await self._send(message)
+        async with asyncio.timeout(self._settings.send_seconds):
+            await self._send(message)
 
     async def _drained(self) -> bool:
         """Whether nothing of the body is left, after a little of it has been thrown away."""
@@ -185,7 +186,3 @@ class _Passage:
             self._given,
             seconds * 1000,
         )
-
-
-class ClientLetGo(Exception):
-    """An answer ends before its end; the server closes the connection."""

@@ -14,7 +14,7 @@ from starlette.requests import Request
 from starlette.responses import HTMLResponse, Response
 from starlette.routing import BaseRoute, Mount, Route
 from starlette.staticfiles import StaticFiles
-from starlette.types import Scope
+from starlette.types import Receive, Scope, Send
 
 from noticeparse.caution import CAUTION
 from noticeparse.version import VERSION
@@ -32,7 +32,12 @@ def page_routes() -> list[BaseRoute]:
 
 
 class _Files(StaticFiles):
-    """Files that a browser asks for anew after a change."""
+    """Whole files, that a browser asks for anew after a change."""
+
+    async def __call__(self, scope: Scope, receive: Receive, send: Send) -> None:
+        # A wish for a part of a file need not be met (RFC 9110, 14.2), and can be malformed.
+        headers = [one for one in scope["headers"] if one[0] != b"range"]
+        await super().__call__({**scope, "headers": headers}, receive, send)
 
     async def get_response(self, path: str, scope: Scope) -> Response:
         response = await super().get_response(path, scope)

@@ -17,6 +17,7 @@ KINDS: dict[str, tuple[int, str]] = {
     "unauthorized": (401, "A token is needed"),
     "not-found": (404, "There is nothing under this path"),
     "method-not-allowed": (405, "The path does not answer to this method"),
+    "head-too-slow": (408, "The head of the request did not arrive in time"),
     "body-too-slow": (408, "The body did not arrive in time"),
     "body-too-large": (413, "The body is too large"),
     "media-type-unsupported": (415, "The body is of a type that is not read"),

@@ -8,9 +8,9 @@ from __future__ import annotations
 
 import json
 import re
-from collections.abc import Sequence
 from datetime import date
 from typing import Annotated, Any, Literal, NoReturn, TypeVar
+from urllib.parse import parse_qsl
 
 from pydantic import (
     AfterValidator,
@@ -30,6 +30,8 @@ from noticeparse.writers import FORMATS
 MOST_TEXTS = 1000
 LONGEST_VALUE = 2000
 LONGEST_NAME = 200
+_MOST_OPTIONS = 20
+_MOST_UNKNOWN = 20
 
 _DAY = re.compile(r"[0-9]{4}-[0-9]{2}-[0-9]{2}")
 
@@ -139,11 +141,22 @@ class ValuesRequest(BaseModel):
         return [self.text] if "text" in self.model_fields_set else self.texts
 
 
-def query_options(pairs: Sequence[tuple[str, str]]) -> dict[str, Any]:
+def query_options(query: bytes) -> dict[str, Any]:
     """The options of a query, as far as they are given.
 
     Raises Refused.
     """
+    try:
+        pairs = parse_qsl(
+            query.decode("ascii"),
+            keep_blank_values=True,
+            errors="strict",
+            max_num_fields=_MOST_OPTIONS,
+        )
+    except UnicodeDecodeError:
+        raise Refused("request-invalid", "the query is not UTF-8") from None
+    except ValueError:
+        raise Refused("request-invalid", "the query has too many options") from None
     names = [name for name, _ in pairs]
     twice = sorted({name for name in names if names.count(name) > 1})
     if twice:
@@ -160,6 +173,8 @@ def validated(model: type[Model], given: object, *, is_query: bool = False) -> M
     """
     if not isinstance(given, dict):
         raise Refused("request-invalid", "the body must be a JSON object")
+    if len(given) > len(model.model_fields) + _MOST_UNKNOWN:
+        raise Refused("request-invalid", "it has very many names that are not known here")
     try:
         return model.model_validate(given)
     except ValidationError as error:

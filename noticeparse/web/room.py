@@ -1,4 +1,8 @@
-"""How much is under way at one time: requests, requests from one address, bytes held for them."""
+"""How much is under way at one time: requests, requests from one address, bytes held for them.
+
+A body also holds the bytes of the answer that is to be expected, until that is there.  Only large
+bodies are refused for want of bytes: small ones come to little, as there are so many places.
+"""
 
 from __future__ import annotations
 
@@ -7,7 +11,7 @@ from collections.abc import Iterator
 from contextlib import contextmanager
 
 from noticeparse.web.problems import try_again
-from noticeparse.web.settings import ServiceSettings
+from noticeparse.web.settings import ANSWER_TO_BODY, LARGE, ServiceSettings
 
 
 class Room:
@@ -55,16 +59,17 @@ class Place:
         self.held = 0
 
     def hold(self, count: int) -> None:
-        """Hold `count` bytes more.
+        """Hold `count` bytes more of a body.
 
-        Raises Refused where the room is full.
+        Raises Refused where that is large, and the room full.
         """
-        if self._room.held + count > self._most:
-            raise try_again("busy", "too many bytes are under way; try again")
-        self._add(count)
+        self._add(count * (1 + ANSWER_TO_BODY))
+        is_large = self.held > LARGE * (1 + ANSWER_TO_BODY)
+        if is_large and self._room.held > self._most:
+            raise try_again("busy", "too many large bodies are under way; try again")
 
     def hold_instead(self, count: int) -> None:
-        """Hold these in place of all others; an answer that is there is not refused any more."""
+        """Hold these in place of all others: the answer is there, and the body is not needed."""
         self._add(count - self.held)
 
     def _add(self, count: int) -> None:

@@ -9,6 +9,7 @@ from collections.abc import Callable
 import uvicorn
 
 from noticeparse.web.app import create_app
+from noticeparse.web.connections import connections_of
 from noticeparse.web.settings import ServiceSettings
 
 _END_SECONDS = 5
@@ -18,14 +19,9 @@ class Unbound(Exception):
     """The address cannot be listened on; the words say why."""
 
 
-def is_loopback(host: str) -> bool:
-    """Whether only this machine reaches what listens on `host`."""
-    if host == "localhost":
-        return True
-    try:
-        return ipaddress.ip_address(host).is_loopback
-    except ValueError:
-        return False
+def is_loopback(listener: socket.socket) -> bool:
+    """Whether only this machine reaches it, whatever name it was given."""
+    return ipaddress.ip_address(listener.getsockname()[0]).is_loopback
 
 
 def listen(host: str, port: int) -> socket.socket:
@@ -39,6 +35,8 @@ def listen(host: str, port: int) -> socket.socket:
         listener = socket.socket(family, kind, protocol)
     except OSError as error:
         raise Unbound(error.strerror or str(error)) from None
+    except UnicodeError:
+        raise Unbound("this cannot be the name of a machine") from None
     try:
         listener.setsockopt(socket.SOL_SOCKET, socket.SO_REUSEADDR, 1)
         listener.bind(address)
@@ -62,10 +60,10 @@ def make_server(
     """A server of the service; `when_ready` is called once it answers."""
     config = uvicorn.Config(
         create_app(settings),
-        http="h11",
+        http=connections_of(settings),
         ws="none",
         log_config=None,
-        log_level="warning",
+        log_level="error",
         access_log=False,
         server_header=False,
         proxy_headers=False,

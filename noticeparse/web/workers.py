@@ -21,10 +21,7 @@ from starlette.types import Receive
 
 from noticeparse.web import work
 from noticeparse.web.problems import Problem, try_again
-from noticeparse.web.settings import ServiceSettings
-
-LARGE = 128 * 1024
-"""Bytes of a body that takes a good part of a second; below, a worker is not worth ending."""
+from noticeparse.web.settings import LARGE, ServiceSettings
 
 
 class Workers:
