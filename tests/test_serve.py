@@ -8,7 +8,9 @@ import signal
 import socket
 import subprocess
 import sys
+import time
 from collections.abc import Iterator
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import contextmanager
 
 import httpx2
@@ -18,7 +20,8 @@ from noticeparse.caution import CAUTION
 from noticeparse.web.server import Unbound, address_of, is_loopback, listen
 from noticeparse.web.settings import TOKEN_VARIABLE, BadToken, token_of_environment
 from tests.command import GOOD, invoke, process
-from tests.service import PLAIN
+from tests.generator import generate
+from tests.service import PLAIN, refused
 
 
 @contextmanager
@@ -58,6 +61,23 @@ def test_serves_until_interrupted() -> None:
     assert err.endswith("noticeparse: the service has ended\n")
     assert "Traceback" not in err
     assert "2417" not in err
+
+
+def test_end_with_a_request_under_way() -> None:
+    text = generate(1, size_bytes=600_000, layouts=("notice_first",)).text
+    with running("--workers", "2") as (ran, said), ThreadPoolExecutor(1) as pool:
+        address = said[0].split()[3]
+        body = text * 8
+        slow = pool.submit(
+            httpx2.post, address + "v1/parse", content=body, headers=PLAIN, timeout=60
+        )
+        time.sleep(1)
+        ran.send_signal(signal.SIGTERM)
+        refused(slow.result(), "busy")
+        _, err = ran.communicate(timeout=30)
+    assert ran.returncode == 0
+    assert "Traceback" not in err
+    assert err.endswith("noticeparse: the service has ended\n")
 
 
 def test_other_machines_without_a_token() -> None:

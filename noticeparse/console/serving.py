@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import logging
 import os
+import signal
 import sys
 
 from noticeparse.caution import CAUTION
@@ -55,6 +56,8 @@ def serve(
             _open(address)
 
     _begin_log()
+    # The server hands the signal on when it has ended; unhandled it would leave workers behind.
+    signal.signal(signal.SIGTERM, signal.default_int_handler)
     try:
         running = server.make_server(wanted, greet)
         running.run(sockets=[listener])

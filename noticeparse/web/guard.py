@@ -16,7 +16,7 @@ from starlette.requests import ClientDisconnect
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from noticeparse.web.answers import problem_answer
-from noticeparse.web.problems import Problem
+from noticeparse.web.problems import Problem, try_again
 from noticeparse.web.settings import TOKEN_VARIABLE, ServiceSettings
 
 log = logging.getLogger("noticeparse.web")
@@ -100,6 +100,10 @@ class _Passage:
                 await self._answer(problem)
         except ClientDisconnect:
             pass
+        except asyncio.CancelledError:
+            # Nothing but the end of the service cancels a request.
+            if not self._status:
+                await self._answer(try_again("busy", "the service is ending").problem)
         except Exception as error:
             await self._failed(error)
 

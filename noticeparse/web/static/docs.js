@@ -4,4 +4,5 @@ SwaggerUIBundle({
   dom_id: "#document",
   deepLinking: true,
   validatorUrl: null,
+  defaultModelsExpandDepth: 0,
 });

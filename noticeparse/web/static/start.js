@@ -21,7 +21,8 @@ element("form").addEventListener("submit", async (event) => {
 
 function refuse(status, problem) {
   element("token-row").hidden = status !== 401 && element("token-row").hidden;
-  show(`${problem.title}: ${problem.detail}`, [], "");
+  const isAsked = status === 401 && element("token").value === "";
+  show(isAsked ? "This service asks for its token." : `${problem.title}: ${problem.detail}`, [], "");
 }
 
 function tell(bulletin) {
