@@ -64,10 +64,10 @@ def test_serves_until_interrupted() -> None:
 
 
 def test_end_with_a_request_under_way() -> None:
-    text = generate(1, size_bytes=600_000, layouts=("notice_first",)).text
+    text = generate(1, size_bytes=60_000, layouts=("notice_first",)).text
     with running("--workers", "2") as (ran, said), ThreadPoolExecutor(1) as pool:
         address = said[0].split()[3]
-        body = text * 8
+        body = text * 80
         slow = pool.submit(
             httpx2.post, address + "v1/parse", content=body, headers=PLAIN, timeout=60
         )

@@ -129,6 +129,8 @@ class _Passage:
 
     async def _failed(self, error: Exception) -> None:
         """Only kind and place are told: the words of an exception may quote the text."""
+        if self._status and isinstance(error, TimeoutError):
+            return  # the client does not take its answer in
         place = error.__traceback__
         while place is not None and place.tb_next is not None:
             place = place.tb_next

@@ -197,6 +197,7 @@ def main() -> None:
     wanted = shots(given.requests, given.huge)
     with service() as (address, pid), ThreadPoolExecutor(given.at_once) as pool:
         memory = Memory(pid)
+        time.sleep(0.5)
         limits = httpx2.Limits(max_connections=given.at_once + 8)
         with httpx2.Client(base_url=address, timeout=600, limits=limits) as client:
             before = _processor_seconds(pid)
@@ -214,7 +215,8 @@ def main() -> None:
     half = len(memory.seen) // 2
     peaks = [max(part) / _MEBIBYTE for part in (memory.seen[:half], memory.seen[half:])]
     print(f"peak memory {peaks[0]:.0f} MiB in the first half, {peaks[1]:.0f} MiB in the second")
-    print(f"at the end {memory.seen[-1] / _MEBIBYTE:.0f} MiB")
+    ends = [memory.seen[at] / _MEBIBYTE for at in (0, -1)]
+    print(f"{ends[0]:.0f} MiB before the first request, {ends[1]:.0f} MiB behind the last")
     print(f"{sum(hit.tries - 1 for hit in hits)} told to try again, which they did")
     print(f"{len(wanted) - len(hits)} lost, wrong answers: {dict(wrong) or 'none'}")
     sys.exit(0 if is_well and not wrong and len(hits) == len(wanted) else 1)
