@@ -83,9 +83,11 @@ def _moved(value: Any) -> Any:
 
 def notices_operation() -> dict[str, Any]:
     """What a path takes and answers that reads notices."""
-    answers = {
-        MEDIA_TYPES[form].partition(";")[0]: {"schema": {"type": "string"}} for form in FORMATS
-    }
+    answers: dict[str, Any] = {}
+    for form in FORMATS:
+        media_type = MEDIA_TYPES[form].partition(";")[0]
+        kind = "object" if media_type.endswith("+json") else "string"
+        answers[media_type] = {"schema": {"type": kind}}
     answers["application/json"] = {"schema": _reference("Bulletin")}
     return {
         "openapi_extra": {
