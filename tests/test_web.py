@@ -16,8 +16,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.schema import bulletin_schema
 from noticeparse.web.guard import POLICY
 from noticeparse.web.work import MEDIA_TYPES
-from noticeparse.writers import FORMATS
-from noticeparse.writers.lines_out import write_lines
+from noticeparse.writers import FORMATS, new_writer, write
 from tests.command import BAD, GOOD, POSITION
 from tests.documents import ROOT
 from tests.service import PLAIN, refused
@@ -57,7 +56,7 @@ class TestParse:
 
     def test_lines(self, client: httpx2.Client) -> None:
         answer = client.post("/v1/parse?format=jsonl", content=DEMO, headers=PLAIN)
-        assert answer.text == "".join(write_lines([noticeparse.parse(DEMO)]))
+        assert answer.text == "".join(write(new_writer("jsonl"), [noticeparse.parse(DEMO)]))
 
     def test_findings_are_no_failure(self, client: httpx2.Client) -> None:
         record = client.post("/v1/parse", content=BAD, headers=PLAIN).json()

@@ -34,7 +34,7 @@ from noticeparse.web.requests import (
     read_json,
     validated,
 )
-from noticeparse.writers import find_writer
+from noticeparse.writers import new_writer, write
 
 Kind = Literal["notices", "positions", "lights", "depths"]
 
@@ -120,7 +120,7 @@ def _notices(job: Job) -> Answer:
         as_of=options.as_of,
         region=region,
     )
-    pieces = find_writer(options.format)([bulletin])
+    pieces = write(new_writer(options.format), [bulletin])
     return Answer(MEDIA_TYPES[options.format], "".join(pieces).encode("utf-8"))
 
 
