@@ -91,8 +91,7 @@ class Connection(H11Protocol):
                 h11.Data(data=body),
                 h11.EndOfMessage(),
             )
-            for event in answer:
-                self.transport.write(self.conn.send(event) or b"")
+            self.transport.write(b"".join(self.conn.send(event) or b"" for event in answer))
         log.info("%s no request, %d", self._host or "-", problem.status)
         self.transport.close()
 
