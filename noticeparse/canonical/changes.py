@@ -1,0 +1,173 @@
+"""The phrases of an amendment and of a replacement, each of which reads back as the record."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Iterator, Sequence
+from itertools import islice, product
+from typing import Any
+
+from noticeparse.canonical import figures, lights
+from noticeparse.canonical.features import all_wordings, depth_statement
+from noticeparse.canonical.sameness import is_alike
+from noticeparse.canonical.trying import Faults, those_that_read
+from noticeparse.canonical.words import on_one_line, read_as
+from noticeparse.readers.amounts import ChartUnit
+from noticeparse.readers.changes import read_change, read_swap
+from noticeparse.records.action import Amend, Change, Replace
+from noticeparse.records.depth import Clearance, Depth
+from noticeparse.records.light import Light
+
+
+_TOLD = 60
+
+
+def replacements(action: Replace, unit: ChartUnit | None) -> list[str]:
+    """`obstruction by dangerous wreck`: what goes, then what comes."""
+    gone = list(dict.fromkeys(all_wordings(action.feature)))
+    come = list(dict.fromkeys(all_wordings(action.replacement)))
+    pairs = [(a, b) for a, b in product(gone, come) if a and b]
+    phrases = (
+        form.format(a=a, b=b)
+        for a, b in pairs
+        for form in ("{a} by {b}", "{a}, by {b}", "{a} with {b}", "{b} for {a}")
+    )
+
+    def read(phrase: str) -> Faults | None:
+        swap = read_swap(read_as(phrase), unit)
+        is_told = is_alike(swap.feature, action.feature)
+        return swap.faults if is_told and is_alike(swap.replacement, action.replacement) else None
+
+    return those_that_read(phrases, read)
+
+
+def amendments(action: Amend, unit: ChartUnit | None) -> list[str]:
+    """`light Fl.5s12m9M, elevation to 13m`: the feature as it was, then what changes."""
+
+    def read(phrase: str) -> Faults | None:
+        told = read_change(read_as(phrase), unit)
+        if not is_alike(told.feature, action.feature) or len(told.changes) != len(action.changes):
+            return None
+        pairs = zip(told.changes, action.changes, strict=True)
+        return told.faults if all(is_alike(one, other) for one, other in pairs) else None
+
+    return those_that_read(_amendments(action), read)
+
+
+def _amendments(action: Amend) -> Iterator[str]:
+    subjects = [words for words in dict.fromkeys(all_wordings(action.feature)) if words]
+    clauses = [list(dict.fromkeys(_clauses(change))) for change in _joined(action.changes)]
+    told = [", ".join(one) for one in islice(product(*clauses), _TOLD)]
+    if action.changes[0].property in _NAME_THEIR_FEATURE:
+        yield from told
+    for some in (subjects[:1], subjects[1:]):
+        for clause in told:
+            for subject in some:
+                yield from _with_subject(subject, clause)
+    yield from told
+
+
+def _with_subject(subject: str, clause: str) -> Iterator[str]:
+    """`light Fl.5s, range to 9M`; what the subject ends with is not said twice."""
+    word, joint, value = clause.partition(" to ")
+    if joint and subject.endswith(word):
+        yield f"{subject} to {value}"
+    for between in (", ", ": ", " "):
+        yield subject + between + clause
+
+
+def _joined(changes: Sequence[Change]) -> Iterator[Change]:
+    """Colours and the pattern that comes with them are one clause: `to red and white squared`."""
+    for at, change in enumerate(changes):
+        before = changes[at - 1].property if at else ""
+        behind = changes[at + 1] if at + 1 < len(changes) else None
+        if (before, change.property) == ("colours", "colour_pattern"):
+            continue
+        if change.property == "colours" and behind and behind.property == "colour_pattern":
+            pattern = str(behind.new).replace("_", " ")
+            words = [*change.new[:-1], f"{change.new[-1]} {pattern}"]  # type: ignore[index]
+            change = change.model_copy(update={"new": words})
+        yield change
+
+
+def _clauses(change: Change) -> Iterator[str]:
+    """`range to 11M`, `range from 15M to 11M`: the old value where the feature may not tell it."""
+    new = list(dict.fromkeys(_values(change.property, change.new)))
+    old = list(_values(change.property, change.old)) if change.old is not None else []
+    for word in _words(change):
+        yield from (f"{word} to {value}".strip() for value in new)
+        for at, value in enumerate(new):
+            for before in dict.fromkeys([*old[at : at + 1], *old[:1]]):
+                yield f"{word} from {before} to {value}".strip()
+
+
+_WORDS = {
+    "light": ("light", "character", ""),
+    "sound.period_s": ("period",),
+    "light.ranges_nm": ("range",),
+    "light.colours": ("colour",),
+    "colours": ("colour", ""),
+    "colour_pattern": ("",),
+    "height_m": ("height",),
+    "name": ("name", ""),
+    "legend": ("legend", ""),
+    "status": ("",),
+}
+_DEPTH_WORDS = {"drying": "drying height", "least": "least depth", "dredged": "dredged depth"}
+_NAME_THEIR_FEATURE = frozenset({"light", "depth", "legend"})
+"""Properties that need no other name of their feature: `light to Q.R`, `depth from 5m to 4m`."""
+
+
+def _words(change: Change) -> tuple[str, ...]:
+    """The words for a property, the usual one first."""
+    if isinstance(change.new, Depth):
+        return (_DEPTH_WORDS.get(change.new.kind, "depth"), "depth", "")
+    if isinstance(change.new, Clearance):
+        return (f"{change.new.kind} clearance", "clearance", "")
+    last = change.property.rpartition(".")[2].removesuffix("_s").removesuffix("_m")
+    return _WORDS.get(change.property, (last,))
+
+
+def _values(path: str, value: Any) -> Iterator[str]:
+    """What a value may be written as."""
+    if isinstance(value, Light):
+        yield lights.light(value)
+        yield on_one_line(value.written)
+    elif isinstance(value, Depth):
+        yield from _depths(value)
+    elif isinstance(value, Clearance):
+        yield figures.metres(value.value_m)
+        yield f"{value.kind} clearance {figures.metres(value.value_m)}"
+        yield on_one_line(value.written)
+    elif path in ("name", "legend", "topmark", "shape"):
+        yield f'"{value}"' if path in ("name", "legend") else str(value)
+        yield str(value)
+    elif path == "light.sectors":
+        yield lights.sectors(value)
+    elif path == "light.colours":
+        yield "".join(value)
+    elif path == "light.ranges_nm":
+        yield "/".join(map(figures.plain, value)) + "M"
+        yield "-".join(map(figures.plain, value)) + "M"
+    elif path.endswith("period_s"):
+        yield f"{figures.plain(value)}s"
+    elif path.endswith("_m"):
+        yield figures.metres(value)
+    elif isinstance(value, list):
+        words = [str(one).replace("_", " ") for one in value]
+        yield " and ".join(words)
+        yield ", ".join(words)
+    elif value is not None:
+        yield str(value).replace("_", " ")
+
+
+def _depths(depth: Depth) -> Iterator[str]:
+    if depth.value_m is None:
+        yield "unknown"
+        return
+    figure = figures.depth(depth.value_m, depth.unit)
+    if figure is not None:
+        yield figure
+    yield depth_statement(depth)
+    if figure is not None:
+        for lead in ("dries ", "drying ", "least depth ", "swept to ", "dredged to "):
+            yield lead + figure

@@ -1,0 +1,76 @@
+"""The phrase that describes a feature.
+
+First comes the phrase as it was written, for no word of it may be lost, with light and depth in
+their canonical form; where that does not say what the record says, a phrase made of its values.
+Every phrase handed out reads back as the record.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.canonical import figures, lights
+from noticeparse.canonical.composing import composed
+from noticeparse.canonical.sameness import is_alike
+from noticeparse.canonical.trying import Faults, those_that_read
+from noticeparse.canonical.words import on_one_line, read_as
+from noticeparse.readers.amounts import ChartUnit, divide_statement
+from noticeparse.readers.features import read_feature
+from noticeparse.readers.phrases import place
+from noticeparse.records.depth import Depth
+from noticeparse.records.feature import Feature
+
+_FEET = re.compile(r"^\s*(?:ft|feet|foot)\b\.?", re.IGNORECASE)
+
+
+def wordings(feature: Feature, unit: ChartUnit | None) -> list[str]:
+    """Phrases that read back as the feature, the best first; none where nothing does."""
+
+
+    def read(words: str) -> Faults | None:
+        reading = read_feature(read_as(words), unit)
+        return reading.faults if is_alike(reading.feature, feature) else None
+
+    return those_that_read(all_wordings(feature), read)
+
+
+def all_wordings(feature: Feature) -> Iterator[str]:
+    """Phrases that may do, the best first; whether they do is for the caller to see."""
+    stated = on_one_line(feature.text)
+    yield _with_values(stated, feature)
+    yield from composed(feature)
+    yield stated
+
+
+def _with_values(words: str, feature: Feature) -> str:
+    """The phrase with its light and its depths written as charts and their keys write them."""
+    several = [one for one in (feature.light, *feature.more_lights) if one is not None]
+    for light in several:
+        told = on_one_line(light.written)
+        if told and words.count(told) == 1 and told != "light":
+            apart = lights.sectors(light.sectors) not in lights.light(light)
+            short = lights.light(light, with_sectors=apart)
+            words = words.replace(told, short)
+    if feature.depth is not None:
+        words = words.replace(
+            on_one_line(feature.depth.written), depth_statement(feature.depth), 1
+        )
+    for companion in feature.companions:
+        inner = on_one_line(companion.feature.text)
+        if inner and words.count(inner) == 1:
+            words = words.replace(inner, _with_values(inner, companion.feature))
+    return words
+
+
+def depth_statement(depth: Depth) -> str:
+    """The statement as written, its figure with the unit in which it is given."""
+    words = on_one_line(depth.written)
+    statement = divide_statement(read_as(words))
+    amount = statement.amount if statement is not None else None
+    figure = figures.depth(depth.value_m, depth.unit) if depth.value_m is not None else None
+    if amount is None or figure is None:
+        return words
+    start, end = place(amount.figure)[0], place(amount.feet or amount.unit or amount.figure)[1]
+    rest = words[end:] if amount.feet is None else _FEET.sub("", words[end:], count=1)
+    return words[:start] + figure + rest
