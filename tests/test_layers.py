@@ -41,6 +41,7 @@ LAYERS = (
     ("findings",),
     ("build", "checks"),
     ("pipeline", "together"),
+    ("canonical",),
     ("writers", "api"),
     ("console",),
     ("", "cli"),

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.canonical import features
 from noticeparse.canonical.changes import amendments, replacements
-from noticeparse.canonical.places import Letters, NotWritable, Placed, Style, place
+from noticeparse.canonical.places import Letters, Placed, Style, place
 from noticeparse.records.action import Action, Amend, Move, Replace
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.geometry import Geometry
@@ -35,11 +35,8 @@ class Wording(NamedTuple):
 _STYLES = (Style(), Style(spells_letters=True), Style(says_within=True))
 
 
-def wordings(action: Action, section: ChartSection) -> list[Wording]:
-    """The ways of writing an action, the best first.
-
-    Raises NotWritable where none reads back as the record says.
-    """
+def wordings(action: Action, section: ChartSection) -> Iterator[Wording]:
+    """The ways of writing an action that read back as its record says, the best first."""
     unit = section.depth_unit
     if isinstance(action, Replace):
         found = replacements(action, unit)
@@ -47,9 +44,7 @@ def wordings(action: Action, section: ChartSection) -> list[Wording]:
         found = amendments(action, unit)
     else:
         found = features.wordings(action.feature, unit)
-    if not found:
-        raise NotWritable(f"the words `{action.text}`")
-    return [Wording(phrase, style) for phrase in found for style in _STYLES]
+    return (Wording(phrase, style) for phrase in found for style in _STYLES)
 
 
 def line(action: Action, wording: Wording, letters: Letters) -> Line:

@@ -21,7 +21,7 @@ from noticeparse.records.light import Light
 _TOLD = 60
 
 
-def replacements(action: Replace, unit: ChartUnit | None) -> list[str]:
+def replacements(action: Replace, unit: ChartUnit | None) -> Iterator[str]:
     """`obstruction by dangerous wreck`: what goes, then what comes."""
     gone = list(dict.fromkeys(all_wordings(action.feature)))
     come = list(dict.fromkeys(all_wordings(action.replacement)))
@@ -40,7 +40,7 @@ def replacements(action: Replace, unit: ChartUnit | None) -> list[str]:
     return those_that_read(phrases, read)
 
 
-def amendments(action: Amend, unit: ChartUnit | None) -> list[str]:
+def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
     """`light Fl.5s12m9M, elevation to 13m`: the feature as it was, then what changes."""
 
     def read(phrase: str) -> Faults | None:

@@ -24,7 +24,7 @@ from noticeparse.records.feature import Feature
 _FEET = re.compile(r"^\s*(?:ft|feet|foot)\b\.?", re.IGNORECASE)
 
 
-def wordings(feature: Feature, unit: ChartUnit | None) -> list[str]:
+def wordings(feature: Feature, unit: ChartUnit | None) -> Iterator[str]:
     """Phrases that read back as the feature, the best first; none where nothing does."""
 
 

@@ -7,7 +7,7 @@ left the action is told as not written.  Nothing goes out that says something el
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.canonical import heads
@@ -41,10 +41,15 @@ class Written(NamedTuple):
 _NOT_USABLE = "it is not usable: an error finding points at it"
 _NO_WORDING = "no wording of it reads back as the record says"
 
+Tell = Callable[[Refused], str]
 
-def written_notice(notice: Notice) -> Written:
-    """The notice in the canonical layout, without the actions that cannot be written."""
-    return _Writing(notice).written()
+
+def written_notice(notice: Notice, tell: Tell | None = None) -> Written:
+    """The notice in the canonical layout, without the actions that cannot be written.
+
+    What `tell` says of each of these stands in its place.
+    """
+    return _Writing(notice).written(tell)
 
 
 class _Writing:
@@ -53,31 +58,38 @@ class _Writing:
     def __init__(self, notice: Notice) -> None:
         self.notice = notice
         self.refused: dict[tuple[int, int], str] = {}
-        self.wordings: dict[tuple[int, int], list[Wording]] = {}
+        self._wordings: dict[tuple[int, int], Iterator[Wording]] = {}
+        self.wording: dict[tuple[int, int], Wording] = {}
         for at, section in enumerate(notice.charts):
             for row, action in enumerate(section.actions):
                 if not action.usable:
                     self.refused[at, row] = _NOT_USABLE
                     continue
-                try:
-                    self.wordings[at, row] = wordings(action, section)
-                except NotWritable as reason:
-                    self.refused[at, row] = f"{_NO_WORDING}: {reason}"
+                self._wordings[at, row] = wordings(action, section)
+                self.next_wording((at, row))
 
-    def written(self) -> Written:
+    def next_wording(self, row: tuple[int, int]) -> None:
+        """Take the next wording of an action; where none is left, refuse it."""
+        wording = next(self._wordings[row], None)
+        if wording is None:
+            self.refused[row] = _NO_WORDING
+        else:
+            self.wording[row] = wording
+
+    def written(self, tell: Tell | None) -> Written:
+        """The text, once it reads back or nothing is left to try."""
+        text, read, kept = "", [], self.notice
         for _ in range(_ROUNDS):
             text = self.text()
             kept = self.kept()
             read = read_bulletin(text).notices
             if len(read) == 1 and is_same(read[0], kept):
-                return Written(text, self.reasons(), None)
+                told = self.text(tell) if tell is not None and self.refused else text
+                return Written(told, self.reasons(), None)
             row = self.first_unlike(read, kept)
             if row is None:
-                return Written(text, self.reasons(), _difference(read, kept))
-            if len(self.wordings[row]) > 1:
-                self.wordings[row].pop(0)
-            else:
-                self.refused[row] = _NO_WORDING
+                break
+            self.next_wording(row)
         return Written(text, self.reasons(), _difference(read, kept))
 
     def reasons(self) -> list[Refused]:
@@ -104,7 +116,7 @@ class _Writing:
         if not read:
             return None
         for at, section in enumerate(kept.charts):
-            rows = [row for one, row in self.wordings if one == at and (at, row) not in self.refused]
+            rows = [row for row in range(len(self.notice.charts[at].actions)) if (at, row) not in self.refused]
             if at >= len(read[0].charts):
                 return None
             found = read[0].charts[at].actions
@@ -115,7 +127,8 @@ class _Writing:
                 return at, rows[-1]
         return None
 
-    def text(self) -> str:
+    def text(self, tell: Tell | None = None) -> str:
+        """The notice with the wordings chosen so far."""
         notice = self.notice
         paragraphs = [prose(remark) for remark in notice.remarks]
         clauses = [told_by(words) for words in paragraphs]
@@ -125,27 +138,26 @@ class _Writing:
         lines = [heads.opening(notice)]
         lines += heads.clauses(notice, cancelled, is_valid_told=is_told)
         blocks = ["\n".join(one for one in lines if one)]
-        blocks += self.remarks(paragraphs)
-        blocks += [self.section(at, section) for at, section in enumerate(notice.charts)]
+        if notice.status == "radio_warning":
+            # A radio warning has no chart sections but those that its words name.
+            blocks += paragraphs
+        else:
+            blocks += [f"Remark: {words}" for words in paragraphs]
+            blocks += [self.section(at, one, tell) for at, one in enumerate(notice.charts)]
         return "\n\n".join(block for block in blocks if block) + "\n"
 
-    def remarks(self, paragraphs: Sequence[str]) -> list[str]:
-        if self.notice.status == "radio_warning":
-            return list(paragraphs)
-        return [f"Remark: {words}" for words in paragraphs]
-
-    def section(self, at: int, section: ChartSection) -> str:
-        if self.notice.status == "radio_warning":
-            return ""
+    def section(self, at: int, section: ChartSection, tell: Tell | None) -> str:
+        """A chart and its actions, one a line."""
         letters = Letters()
         lines: list[Line] = []
         for row, action in enumerate(section.actions):
-            if (at, row) in self.refused:
-                continue
-            try:
-                lines.append(line(action, self.wordings[at, row][0], letters))
-            except NotWritable as reason:
-                self.refused[at, row] = f"{_NO_WORDING}: {reason}"
+            if (at, row) not in self.refused:
+                try:
+                    lines.append(line(action, self.wording[at, row], letters))
+                except NotWritable as reason:
+                    self.refused[at, row] = f"{_NO_WORDING}: {reason}"
+            if (at, row) in self.refused and tell is not None:
+                lines.append(Line(tell(Refused(at, row, self.refused[at, row])), ""))
         has_head = section.chart is not None or section.international is not None
         head = [heads.chart_head(section)] if has_head else []
         return "\n".join([*head, *in_columns(lines)])

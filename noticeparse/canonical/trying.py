@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Sequence
 from itertools import islice
 
 from noticeparse.catalogue import ENTRIES
@@ -10,24 +10,34 @@ from noticeparse.faults import Fault
 
 Faults = Sequence[Fault]
 
-_MOST = 4
 _TRIES = 400
 
 
-def those_that_read(phrases: Iterable[str], read: Callable[[str], Faults | None]) -> list[str]:
-    """The first few phrases that `read` takes, those without a warning before the others.
+def those_that_read(
+    phrases: Iterable[str], read: Callable[[str], Faults | None]
+) -> Iterator[str]:
+    """The phrases that `read` takes, those without a warning before the others.
 
     `read` hands back the faults of a phrase, or None where it says something else; a phrase with
     an error is none.
     """
-    plain: list[str] = []
     doubtful: list[str] = []
-    for phrase in islice(dict.fromkeys(phrases), _TRIES):
+    for phrase in islice(_once(phrases), _TRIES):
         faults = read(phrase) if phrase else None
-        grades = {ENTRIES[fault.code].severity for fault in faults} if faults is not None else None
-        if grades is None or "error" in grades:
+        if faults is None:
             continue
-        (doubtful if "warning" in grades else plain).append(phrase)
-        if len(plain) == _MOST:
-            break
-    return [*plain, *doubtful][:_MOST]
+        grades = {ENTRIES[fault.code].severity for fault in faults}
+        if "warning" in grades and "error" not in grades:
+            doubtful.append(phrase)
+        elif "error" not in grades:
+            yield phrase
+    yield from doubtful
+
+
+def _once(phrases: Iterable[str]) -> Iterator[str]:
+    """Each phrase once, made only when it is asked for."""
+    seen: set[str] = set()
+    for phrase in phrases:
+        if phrase not in seen:
+            seen.add(phrase)
+            yield phrase

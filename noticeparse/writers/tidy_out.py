@@ -1,0 +1,127 @@
+"""A bulletin in the canonical layout, for a person: one action a line.
+
+Nothing is dropped in silence.  What is not usable, cannot be written, or was not read stands
+behind `#` where it belongs, with the reason.  The doubts about what is written, and the caution,
+stand at the end behind `--`, as a signature does, so that the output can be read again.
+"""
+
+from __future__ import annotations
+
+from collections import Counter
+from collections.abc import Iterable, Iterator
+
+from noticeparse.canonical import Refused, written_notice
+from noticeparse.caution import CAUTION
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.finding import Finding
+from noticeparse.records.notice import Notice
+from noticeparse.spans import Span
+from noticeparse.writers.findings_out import counted
+from noticeparse.writers.quoting import visible
+
+
+class Tidying:
+    """Writes bulletins and counts what it wrote and what it left out."""
+
+    def __init__(self) -> None:
+        self._counts: Counter[str] = Counter()
+
+    @property
+    def is_whole(self) -> bool:
+        """Whether every action was written and all of the text was read."""
+        return not (self._counts["left out"] or self._counts["notice"] or self._counts["stretch"])
+
+    def line(self) -> str:
+        """`12 actions written, 1 action left out, 0 stretches not read`."""
+        done, out = self._counts["written"], self._counts["left out"]
+        words = f"{counted(done, 'action')} written, {counted(out, 'action')} left out"
+        if self._counts["notice"]:
+            words += f", {counted(self._counts['notice'], 'notice')} not written anew"
+        unread = self._counts["stretch"]
+        return f"{words}, {unread} stretch{'' if unread == 1 else 'es'} of text not read"
+
+    def pieces(self, bulletin: Bulletin, text: str) -> Iterator[str]:
+        """The bulletin that was read from `text`, piece by piece."""
+        head = _head(bulletin)
+        if head:
+            yield head + "\n"
+        told: set[int] = set()
+        for index, notice in enumerate(bulletin.notices):
+            yield self._notice(notice, f"/notices/{index}", text) + "\n"
+            yield from self._unread(bulletin, text, told, notice.span)
+        yield from self._unread(bulletin, text, told, None)
+        yield from _foot(bulletin)
+
+    def _notice(self, notice: Notice, path: str, text: str) -> str:
+        def tell(refused: Refused) -> str:
+            action = notice.charts[refused.section].actions[refused.action]
+            own = f"{path}/charts/{refused.section}/actions/{refused.action}"
+            reason = _errors(notice.findings, own) or refused.reason
+            return f"# Left out: {reason}\n#   {visible(action.text)}"
+
+        written = written_notice(notice, tell)
+        if written.differs is not None:
+            self._counts["notice"] += 1
+            lines = text[notice.span.start : notice.span.end].split("\n")
+            quoted = "".join(f"#   {visible(line)}\n" for line in lines if line.strip())
+            return f"# Not written anew: {written.differs}\n{quoted}"
+        self._counts["left out"] += len(written.refused)
+        self._counts["written"] += sum(len(chart.actions) for chart in notice.charts)
+        self._counts["written"] -= len(written.refused)
+        return written.text
+
+    def _unread(
+        self, bulletin: Bulletin, text: str, told: set[int], within: Span | None
+    ) -> Iterator[str]:
+        """The stretches that were not read, of one notice or those that are left."""
+        lines = ""
+        for index, span in enumerate(bulletin.coverage.unread_spans):
+            is_here = within is None or within.start <= span.start < within.end
+            if index in told or not is_here:
+                continue
+            told.add(index)
+            self._counts["stretch"] += 1
+            words = visible(" ".join(text[span.start : span.end].split()))
+            lines += f"# Not read, line {span.line}: {words}\n"
+        if lines:
+            yield lines + "\n"
+
+
+def _head(bulletin: Bulletin) -> str:
+    edition = bulletin.edition
+    lines = []
+    if edition is not None:
+        lines.append(visible(edition.title or ""))
+        number = f"{edition.number}/{edition.year}" if edition.year else edition.number
+        stated = [f"Edition {number}" if edition.number else "", edition.issued or ""]
+        lines.append(", ".join(one for one in stated if one))
+    return "".join(f"{line}\n" for line in lines if line)
+
+
+def _errors(findings: Iterable[Finding], path: str) -> str:
+    """The errors that point at a record or below it, in the words of `check`."""
+    found = [
+        f"{one.code}: {visible(one.message)}"
+        for one in findings
+        if one.severity == "error" and any(_is_below(at, path) for at in one.paths)
+    ]
+    return "; ".join(dict.fromkeys(found))
+
+
+def _is_below(at: str, path: str) -> bool:
+    return at == path or at.startswith(path + "/")
+
+
+def _foot(bulletin: Bulletin) -> Iterator[str]:
+    """Lists that are not repeated, doubts, and the caution."""
+    yield "--\n"
+    for one in bulletin.lists:
+        yield f"Not repeated: `{visible(one.title)}`, {counted(len(one.entries), 'line')}\n"
+    for finding in bulletin.findings:
+        if finding.severity == "info":
+            continue
+        where = f"line {finding.span.line}: " if finding.span is not None else ""
+        notice = f"{visible(finding.notice)}, " if finding.notice else ""
+        told = f"{finding.severity} {finding.code}: {visible(finding.message)}"
+        yield f"{notice}{where}{told}\n"
+    yield f"{CAUTION}\n"
