@@ -10,8 +10,6 @@ from noticeparse.canonical.changes import amendments, replacements
 from noticeparse.canonical.places import Letters, Placed, Style, place
 from noticeparse.records.action import Action, Amend, Move, Replace
 from noticeparse.records.chart import ChartSection
-from noticeparse.records.geometry import Geometry
-from noticeparse.vocabulary import primitives
 
 _VERB = 8
 _WIDEST = 56
@@ -32,7 +30,7 @@ class Wording(NamedTuple):
     style: Style
 
 
-_STYLES = (Style(), Style(spells_letters=True), Style(says_within=True))
+_STYLES = (Style(), Style(spells_letters=True), Style(exchanges_within=True))
 
 
 def wordings(action: Action, section: ChartSection) -> Iterator[Wording]:
@@ -54,22 +52,15 @@ def line(action: Action, wording: Wording, letters: Letters) -> Line:
     """
     label = f"({action.label}) " if action.label is not None else ""
     words = f"{action.verb.capitalize():<{_VERB}} {label}{wording.phrase}"
-    placed = place(action.geometry, letters, wording.style, is_ring_open=_is_ring_open(action))
+    kind = action.feature.kind
+    placed = place(action.geometry, letters, wording.style, kind)
     if isinstance(action, Move):
-        there = place(action.destination, letters, wording.style)
+        there = place(action.destination, letters, wording.style, kind)
         placed = Placed(", from", f"{placed.positions} to {there.positions}")
     letters.end_item(action.geometry, action.label)
     if isinstance(action, Move):
         letters.end_item(action.destination, None)
     return Line(words + placed.lead, placed.positions)
-
-
-def _is_ring_open(action: Action) -> bool:
-    geometry: Geometry = action.geometry
-    if geometry.relation != "joining" or geometry.shape != "area":
-        return False
-    drawn = primitives(action.feature.kind)
-    return not ("A" in drawn and "L" not in drawn)
 
 
 def in_columns(lines: Sequence[Line]) -> list[str]:

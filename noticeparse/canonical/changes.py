@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import islice, product
 from typing import Any
 
 from noticeparse.canonical import figures, lights
+from noticeparse.canonical.composing import composed
 from noticeparse.canonical.features import all_wordings, depth_statement
 from noticeparse.canonical.sameness import is_alike
 from noticeparse.canonical.trying import Faults, those_that_read
@@ -17,8 +18,8 @@ from noticeparse.records.action import Amend, Change, Replace
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.light import Light
 
-
 _TOLD = 60
+_PLAIN = frozenset({"name", "legend", "depth", "clearance", "height_m", "light"})
 
 
 def replacements(action: Replace, unit: ChartUnit | None) -> Iterator[str]:
@@ -54,7 +55,11 @@ def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
 
 
 def _amendments(action: Amend) -> Iterator[str]:
-    subjects = [words for words in dict.fromkeys(all_wordings(action.feature)) if words]
+    # What the clauses tell of the old state may be left out of the feature.
+    told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
+    bare = action.feature.model_copy(update=told_apart)
+    subjects = [*all_wordings(action.feature), *composed(bare)]
+    subjects = [words for words in dict.fromkeys(subjects) if words]
     clauses = [list(dict.fromkeys(_clauses(change))) for change in _joined(action.changes)]
     told = [", ".join(one) for one in islice(product(*clauses), _TOLD)]
     if action.changes[0].property in _NAME_THEIR_FEATURE:

@@ -7,6 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import cache
+from typing import NamedTuple
 
 from noticeparse.canonical import figures, lights
 from noticeparse.records.depth import Clearance, Depth
@@ -35,36 +36,63 @@ _STATUS = {
 _TOLD_BY_WORDS = ("water", "condition", "quality")
 
 
+class _Form(NamedTuple):
+    """Where a value may stand here or there, or be told by another."""
+
+    name_first: bool = True
+    tells_status: bool = True
+    colour_first: bool = False
+
+
+_FORMS = (
+    _Form(),
+    _Form(name_first=False),
+    _Form(tells_status=False),
+    _Form(colour_first=True),
+)
+
+
 def composed(feature: Feature) -> Iterator[str]:
     """Phrases made of the values, the likeliest first."""
-    if feature.kind in ("legend", "note"):
+    if feature.kind in ("legend", "note") and feature.name is None:
         yield f'{feature.kind}, "{feature.legend}"' if feature.legend else feature.kind
         return
     for head in _heads(feature):
-        for named in (True, False):
-            yield ", ".join(part for part in _parts(feature, head, name_first=named) if part)
+        for form in _FORMS:
+            yield ", ".join(part for part in _parts(feature, head, form) if part)
 
 
-def _parts(feature: Feature, head: str, *, name_first: bool) -> Iterator[str]:
+def _parts(feature: Feature, head: str, form: _Form) -> Iterator[str]:
     name = f'"{feature.name}"' if feature.name else ""
-    yield f"{head} {name}" if name and name_first else head
-    yield "" if name_first else name
-    yield " and ".join(feature.colours) + _pattern(feature)
+    colours = " and ".join(feature.colours) + _pattern(feature)
+    head = f"{colours} {head}" if colours and form.colour_first else head
+    yield f"{head} {name}" if name and form.name_first else head
+    yield "" if form.name_first else name
+    yield "" if form.colour_first else colours
     yield feature.shape or ""
     yield f"topmark {feature.topmark}" if feature.topmark else ""
     every = [one for one in (feature.light, *feature.more_lights) if one is not None]
     yield " & ".join(lights.light(one) for one in every)
-    yield lights.sound(feature.sound) if feature.sound else ""
-    yield lights.racon(feature.racon) if feature.racon and feature.kind != "racon" else ""
-    yield lights.ais(feature.ais) if feature.ais and not feature.kind.startswith("ais") else ""
-    yield _depth(feature.depth) if feature.depth else ""
-    yield _clearance(feature.clearance) if feature.clearance else ""
-    yield f"height {figures.metres(feature.height_m)}" if feature.height_m is not None else ""
+    yield from _aids(feature)
+    yield from _amounts(feature)
     yield from _attributes(feature, head)
-    yield from _statuses(feature)
+    yield from _statuses(feature) if form.tells_status else ()
     for companion in feature.companions:
         words = next(composed(companion.feature), companion.feature.text)
         yield f"{_NAMES.get(companion.role, companion.role)} {words}"
+
+
+def _aids(feature: Feature) -> Iterator[str]:
+    yield lights.sound(feature.sound) if feature.sound else ""
+    yield lights.racon(feature.racon) if feature.racon and feature.kind != "racon" else ""
+    yield lights.ais(feature.ais) if feature.ais and not feature.kind.startswith("ais") else ""
+
+
+def _amounts(feature: Feature) -> Iterator[str]:
+    is_safe = feature.clearance is not None and feature.clearance.kind == "safe"
+    yield _depth(feature.depth) if feature.depth and not is_safe else ""
+    yield _clearance(feature.clearance) if feature.clearance else ""
+    yield f"height {figures.metres(feature.height_m)}" if feature.height_m is not None else ""
 
 
 def _pattern(feature: Feature) -> str:
@@ -96,6 +124,8 @@ def _clearance(clearance: Clearance) -> str:
 
 def _heads(feature: Feature) -> list[str]:
     """The phrases of a kind, those first that tell of its attributes and of nothing else."""
+    if feature.kind == "racon" and feature.racon is not None:
+        return [lights.racon(feature.racon)]
     is_lit = "LIGHTS" in feature.s57[1:]
     named = [_lit(phrase, feature.kind) if is_lit else phrase for phrase, _ in _of(feature.kind)]
     misses = [_misses(codes, feature.attributes) for _, codes in _of(feature.kind)]
@@ -131,8 +161,12 @@ def _attributes(feature: Feature, head: str) -> Iterator[str]:
     for name, code in feature.attributes.items():
         if told.get(name) == code:
             continue
-        for role in _TOLD_BY_WORDS:
-            words = words_of_role(role).get((name, str(code)))
-            if words:
-                yield words
-                break
+        told_by = (words_of_role(role).get((name, str(code))) for role in _TOLD_BY_WORDS)
+        words = next((one for one in told_by if one), _phrase_for(name, code))
+        if words:
+            yield words
+
+
+def _phrase_for(name: str, code: int | list[int]) -> str:
+    """A phrase that tells one attribute and no other: `entry prohibited`."""
+    return next((phrase for phrase, _, codes in phrases() if codes == {name: code}), "")

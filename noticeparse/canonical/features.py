@@ -27,7 +27,6 @@ _FEET = re.compile(r"^\s*(?:ft|feet|foot)\b\.?", re.IGNORECASE)
 def wordings(feature: Feature, unit: ChartUnit | None) -> Iterator[str]:
     """Phrases that read back as the feature, the best first; none where nothing does."""
 
-
     def read(words: str) -> Faults | None:
         reading = read_feature(read_as(words), unit)
         return reading.faults if is_alike(reading.feature, feature) else None

@@ -35,11 +35,12 @@ def plain(value: Decimal | int) -> str:
 def position(one: Position) -> str:
     """`47°13.05'S 123°44.20'W (PA)`: the unit and the digits of its `iso6709`."""
     lat, lon = _ISO_HALF.findall(one.iso6709)
-    words = f"{_half(*lat, 2, 'NS')} {_half(*lon, 3, 'EW')}"
+    words = f"{_half(lat, 2, 'NS')} {_half(lon, 3, 'EW')}"
     return f"{words} ({_QUALITY[one.quality]})" if one.quality else words
 
 
-def _half(sign: str, digits: str, decimals: str, width: int, letters: str) -> str:
+def _half(written: tuple[str, str, str], width: int, letters: str) -> str:
+    sign, digits, decimals = written
     fields = [digits[:width], *(digits[at : at + 2] for at in range(width, len(digits), 2))]
     fields[-1] += decimals
     marked = "".join(field + mark for field, mark in zip(fields, _MARKS, strict=False))
@@ -72,7 +73,9 @@ def _in(size: Decimal, metres: Decimal, unit: str) -> str | None:
         return f"{whole or ''}{_FRACTIONS[rest]}{unit}"
     decimal = (count * 10**_DECIMALS_OF_A_DEPTH).limit_denominator(1)
     is_exact = decimal == count * 10**_DECIMALS_OF_A_DEPTH
-    return f"{plain(Decimal(int(decimal)).scaleb(-_DECIMALS_OF_A_DEPTH))}{unit}" if is_exact else None
+    return (
+        f"{plain(Decimal(int(decimal)).scaleb(-_DECIMALS_OF_A_DEPTH))}{unit}" if is_exact else None
+    )
 
 
 def metres(value: Decimal) -> str:

@@ -108,7 +108,7 @@ def chart_head(section: ChartSection) -> str:
 def _datum(section: ChartSection) -> str:
     assert section.datum is not None
     name = on_one_line(section.datum.name)
-    return name if section.datum.epsg is not None or "datum" in name.lower() else f"datum {name}"
+    return name if section.datum.epsg is not None or "datum" in name.lower() else f"datum: {name}"
 
 
 def _panel(words: str) -> str:

@@ -6,6 +6,7 @@ Form: INT 1 sections P, R and S; `Fl(3)WRG.15s21m15-11M`.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from decimal import Decimal
 
 from noticeparse.canonical.figures import metres, plain
 from noticeparse.records.feature import Ais, Racon, Sound
@@ -78,12 +79,8 @@ def _figures(one: Light) -> str:
     period = f"{plain(one.period_s)}s" if one.period_s is not None else ""
     elevation = metres(one.elevation_m) if one.elevation_m is not None else ""
     figures = f"{disposition}{period}{elevation}{_ranges(one)}"
-    ends_in_letter = not disposition and one.rhythm != "" and figures[:1].isdigit()
-    return f".{figures}" if ends_in_letter and not _closes(one) else figures
-
-
-def _closes(one: Light) -> bool:
-    return _character(one).endswith(")")
+    is_apart = not figures[:1].isdigit() or _character(one).endswith(")")
+    return figures if is_apart else f".{figures}"
 
 
 def _ranges(one: Light) -> str:
@@ -101,16 +98,14 @@ def sectors(several: Sequence[Sector]) -> str:
 def _sector(one: Sector) -> str:
     seen = _VISIBILITY.get(one.visibility or "", one.visibility or "")
     range_nm = f"{plain(one.range_nm)}M" if one.range_nm is not None else ""
-    limits = f"{_bearing(one.from_deg)}-{_bearing(one.to_deg)}"
+    limits = f"{bearing(one.from_deg)}-{bearing(one.to_deg)}"
     return " ".join(word for word in (seen, one.colour or "", limits, range_nm) if word)
 
 
-def _bearing(degrees: object) -> str:
-    whole, _, decimals = plain(degrees).partition(".")  # type: ignore[arg-type]
+def bearing(degrees: Decimal) -> str:
+    """`045°`, `171.5°`."""
+    whole, _, decimals = plain(degrees).partition(".")
     return f"{whole.zfill(3)}{'.' + decimals if decimals else ''}°"
-
-
-bearing = _bearing
 
 
 def sound(one: Sound) -> str:

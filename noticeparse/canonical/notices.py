@@ -116,7 +116,11 @@ class _Writing:
         if not read:
             return None
         for at, section in enumerate(kept.charts):
-            rows = [row for row in range(len(self.notice.charts[at].actions)) if (at, row) not in self.refused]
+            rows = [
+                row
+                for row in range(len(self.notice.charts[at].actions))
+                if (at, row) not in self.refused
+            ]
             if at >= len(read[0].charts):
                 return None
             found = read[0].charts[at].actions

@@ -16,6 +16,7 @@ from noticeparse.canonical.sameness import is_same
 from noticeparse.readers.places import read_offset
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
+from noticeparse.vocabulary import primitives
 
 _LEADS = {
     "centred_on": "centred on", "joining": "joining", "within": "bounded by",
@@ -38,8 +39,8 @@ class Style(NamedTuple):
 
     spells_letters: bool = False
     """Write out the positions that a letter stands for."""
-    says_within: bool = False
-    """`within` for `bounded by`."""
+    exchanges_within: bool = False
+    """`within` for `bounded by`, or the other way round."""
 
 
 class NotWritable(Exception):
@@ -124,10 +125,8 @@ def _series(words: Sequence[str]) -> str:
     return f"{', '.join(words[:-1])} and {words[-1]}"
 
 
-def place(
-    geometry: Geometry, letters: Letters, style: Style, *, is_ring_open: bool = False
-) -> Placed:
-    """The words of a geometry; `is_ring_open` where a line must be closed to be an area.
+def place(geometry: Geometry, letters: Letters, style: Style, kind: str) -> Placed:
+    """The words of a geometry of a feature of this kind.
 
     Raises NotWritable.
     """
@@ -138,9 +137,9 @@ def place(
     words = list(letters.written(geometry.positions, style))
     if words and words[0] == _SAME and geometry.relation == "at":
         return Placed(", in", _SAME)
-    if is_ring_open and geometry.positions:
+    if _must_be_closed(geometry, kind) and geometry.positions:
         words.append(figures.position(geometry.positions[0]))
-    lead = _lead(geometry, style)
+    lead = _lead(geometry, style, kind)
     if offset:
         lead = f", {offset.replace(chr(10), ' ')}, in"
     tail = ""
@@ -156,12 +155,19 @@ def _length(geometry: Geometry) -> str:
     return words
 
 
-def _lead(geometry: Geometry, style: Style) -> str:
+def _must_be_closed(geometry: Geometry, kind: str) -> bool:
+    """Whether joined positions are an area only because their ring is closed."""
+    drawn = primitives(kind)
+    is_area = geometry.relation == "joining" and geometry.shape == "area"
+    return is_area and not ("A" in drawn and "L" not in drawn)
+
+
+def _lead(geometry: Geometry, style: Style, kind: str) -> str:
     relation = geometry.relation
     if relation == "close":
         return f", close {geometry.direction} of" if geometry.direction else ", close to"
     lead = f", {_LEADS[relation]}" if relation in _LEADS else ""
-    if relation == "within" and (geometry.shape == "point" or style.says_within):
+    if relation == "within" and _is_bounded(geometry, kind) == style.exchanges_within:
         lead = ", within"
     arc = geometry.arc
     if arc is None and not (geometry.shape == "circle" and geometry.radius_nm is None):
@@ -174,6 +180,11 @@ def _lead(geometry: Geometry, style: Style) -> str:
         circle += f", between the bearings {limits}"
         circle += _SENSES.get(arc.sense or "", "") + _ENDS.get(arc.bearings, "")
     return circle + lead
+
+
+def _is_bounded(geometry: Geometry, kind: str) -> bool:
+    """A restricted area is bounded by its positions; a legend or a buoy lies within them."""
+    return geometry.shape == "area" and "A" in primitives(kind)
 
 
 def _offset(geometry: Geometry, letters: Letters, style: Style) -> str:
@@ -197,7 +208,9 @@ def _distances(offset: Offset, wanted: Position | None) -> Iterator[str]:
     """Ways to write bearing and distance that read as they do, and lead to the same place."""
     side = f"{offset.direction} of" if offset.direction else ""
     if offset.bearing_deg is not None:
-        for degrees in dict.fromkeys((format(offset.bearing_deg, "f"), bearing(offset.bearing_deg))):
+        for degrees in dict.fromkeys(
+            (format(offset.bearing_deg, "f"), bearing(offset.bearing_deg))
+        ):
             whole, _, decimals = degrees.rstrip("°").partition(".")
             side = f"{whole.zfill(3)}{'.' + decimals if decimals else ''}° from"
             yield from _with_distance(offset, side, wanted)

@@ -13,9 +13,7 @@ Faults = Sequence[Fault]
 _TRIES = 400
 
 
-def those_that_read(
-    phrases: Iterable[str], read: Callable[[str], Faults | None]
-) -> Iterator[str]:
+def those_that_read(phrases: Iterable[str], read: Callable[[str], Faults | None]) -> Iterator[str]:
     """The phrases that `read` takes, those without a warning before the others.
 
     `read` hands back the faults of a phrase, or None where it says something else; a phrase with

@@ -187,7 +187,11 @@ def _share(head: Head, shared: ChartHead) -> None:
 def _of_no_year(text: str) -> NoticeRef | None:
     """The notice before where its year is left out: `[previous notice 577]`."""
     number = text.strip("[]() ").rpartition(" ")[2]
-    return NoticeRef(number=int(number), year=None, status="permanent") if number.isdecimal() else None
+    return (
+        NoticeRef(number=int(number), year=None, status="permanent")
+        if number.isdecimal()
+        else None
+    )
 
 
 def _number_text(text: str) -> str:

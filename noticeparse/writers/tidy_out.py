@@ -28,8 +28,8 @@ class Tidying:
 
     @property
     def is_whole(self) -> bool:
-        """Whether every action was written and all of the text was read."""
-        return not (self._counts["left out"] or self._counts["notice"] or self._counts["stretch"])
+        """Whether every action and every notice was written."""
+        return not (self._counts["left out"] or self._counts["notice"])
 
     def line(self) -> str:
         """`12 actions written, 1 action left out, 0 stretches not read`."""
