@@ -98,8 +98,8 @@ Insert restricted area, entry prohibited, bounded by @P, @Q and @R
 Insert fish haven, centred on @P, radius 0.2M
 Insert safety zone, circle of radius 500m, centred on @P
 Insert safety zone, radius 2.5 cables, centred on @P
-Insert limit, arc of a circle of radius 1.2 miles, between the bearings 195° and 280°, centred on @P
-Insert limit, arc of a circle, between the bearings 195° and 280° clockwise from seaward, centred on @P
+Insert limit, arc of a circle of radius 2 miles, between the bearings 5° and 280°, centred on @P
+Insert limit, arc of a circle between the bearings 5° and 80° clockwise from seaward, centred on @P
 Insert kelp, 0.25 miles SSE of @P
 Insert kelp, 137°T, 2.4 miles from @P
 Insert kelp, 2.5 cables 202° from the light-beacon in @P

@@ -183,7 +183,7 @@ def test_positions_stand_in_one_column() -> None:
         ("Insert wreck -4713.05-12344.20/", "Insert   wreck   47°13.05'S 123°44.20'W"),
         ("Insert wreck 47°S 123°W", "Insert   wreck   47°S 123°W"),
         (
-            "Insert kelp, 2½ cables SSE of @P",
+            "Insert kelp, 2.5 cables SSE of @P",
             "Insert   kelp, 0.25 miles SSE of   47°13.05'S 123°44.20'W",
         ),
         (

@@ -73,9 +73,9 @@ def _amendments(action: Amend) -> Iterator[str]:
 
 def _with_subject(subject: str, clause: str) -> Iterator[str]:
     """`light Fl.5s, range to 9M`; what the subject ends with is not said twice."""
-    word, joint, value = clause.partition(" to ")
-    if joint and subject.endswith(word):
-        yield f"{subject} to {value}"
+    word = clause.partition(" to ")[0].partition(" from ")[0]
+    if f" {subject}".endswith(f" {word}"):
+        yield subject + clause.removeprefix(word)
     for between in (", ", ": ", " "):
         yield subject + between + clause
 

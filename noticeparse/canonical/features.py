@@ -21,6 +21,7 @@ from noticeparse.readers.phrases import place
 from noticeparse.records.depth import Depth
 from noticeparse.records.feature import Feature
 
+_STOPS = " .,;:"
 _FEET = re.compile(r"^\s*(?:ft|feet|foot)\b\.?", re.IGNORECASE)
 
 
@@ -36,30 +37,34 @@ def wordings(feature: Feature, unit: ChartUnit | None) -> Iterator[str]:
 
 def all_wordings(feature: Feature) -> Iterator[str]:
     """Phrases that may do, the best first; whether they do is for the caller to see."""
-    stated = on_one_line(feature.text)
-    yield _with_values(stated, feature)
+    yield _with_values(_phrase(feature.text), feature)
     yield from composed(feature)
-    yield stated
+    yield on_one_line(feature.text)
 
 
 def _with_values(words: str, feature: Feature) -> str:
     """The phrase with its light and its depths written as charts and their keys write them."""
-    several = [one for one in (feature.light, *feature.more_lights) if one is not None]
-    for light in several:
-        told = on_one_line(light.written)
-        if told and words.count(told) == 1 and told != "light":
-            apart = lights.sectors(light.sectors) not in lights.light(light)
-            short = lights.light(light, with_sectors=apart)
-            words = words.replace(told, short)
+    for light in (feature.light, *feature.more_lights):
+        told = _phrase(light.written) if light is not None else ""
+        if light is not None and told != "light":
+            # Its sectors may stand apart from it in the phrase, and then stay there.
+            words = _exchanged(words, told, lights.light(light, with_sectors="°" in told))
     if feature.depth is not None:
-        words = words.replace(
-            on_one_line(feature.depth.written), depth_statement(feature.depth), 1
-        )
+        told = _phrase(feature.depth.written)
+        words = _exchanged(words, told, _phrase(depth_statement(feature.depth)))
     for companion in feature.companions:
-        inner = on_one_line(companion.feature.text)
-        if inner and words.count(inner) == 1:
-            words = words.replace(inner, _with_values(inner, companion.feature))
+        inner = _phrase(companion.feature.text)
+        words = _exchanged(words, inner, _with_values(inner, companion.feature))
     return words
+
+
+def _phrase(words: str) -> str:
+    return on_one_line(words).rstrip(_STOPS)
+
+
+def _exchanged(words: str, old: str, new: str) -> str:
+    """The words with a stretch of them exchanged, if it stands there just once."""
+    return words.replace(old, new) if old and words.count(old) == 1 else words
 
 
 def depth_statement(depth: Depth) -> str:

@@ -13,12 +13,13 @@ _DAY = re.compile(
     r"(jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec)[a-z]*\b\.?(?!,?\s+[0-9]{2,4}\b)",
     re.IGNORECASE,
 )
+_STOP_BEHIND_POSITION = re.compile(r"(?<=[°'\"′″]) ?\.$")
 _MONTHS = ("jan feb mar apr may jun jul aug sep oct nov dec").split()
 
 
 def prose(remark: Remark) -> str:
     """The words of a remark on one line; a date without a year has the year it was read with."""
-    words = on_one_line(remark.text)
+    words = _STOP_BEHIND_POSITION.sub("", on_one_line(remark.text))
     years = {date[5:10]: date[:4] for date in remark.dates}
     if set(remark.dates) <= set(told_by(words).dates):
         return words
