@@ -145,6 +145,10 @@ Amend port-hand light-buoy, Fl.R.5s, light to Fl(2)R.10s @P
 Amend light-buoy, Fl.R.5s, colour of light to green @P
 Amend drying height 1.2m to 0.8m @P
 Amend rock, dries 1.2m, to dries 0.8m @P
+Amend fog signal Horn 30s to Siren 60s @P
+Amend light Fl.5s, Horn 30s, to Fl.10s, Siren 60s @P
+Amend racon (D) to racon (K) @P
+Amend light-buoy Q, Racon(K) to Q(3)10s, Racon(B), AIS @P
 Replace wreck by dangerous wreck @P
 Replace legend "Works" by legend "Marina" @P
 Replace port-hand buoy, "3", by port-hand light-buoy, Q.R, "3A" @P

@@ -16,9 +16,11 @@ from noticeparse.readers.amounts import ChartUnit
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.records.action import Amend, Change, Replace
 from noticeparse.records.depth import Clearance, Depth
+from noticeparse.records.feature import Ais, Racon, Sound
 from noticeparse.records.light import Light
 
 _TOLD = 60
+_COME_WITH = {"light": ("sound", "racon", "ais"), "colours": ("colour_pattern",)}
 _PLAIN = frozenset({"name", "legend", "depth", "clearance", "height_m", "light"})
 
 
@@ -55,12 +57,14 @@ def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
 
 
 def _amendments(action: Amend) -> Iterator[str]:
+    if not action.changes:
+        return
     # What the clauses tell of the old state may be left out of the feature.
     told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
     bare = action.feature.model_copy(update=told_apart)
     subjects = [*all_wordings(action.feature), *composed(bare)]
     subjects = [words for words in dict.fromkeys(subjects) if words]
-    clauses = [list(dict.fromkeys(_clauses(change))) for change in _joined(action.changes)]
+    clauses = [list(dict.fromkeys(_clauses(*one))) for one in _joined(action.changes)]
     told = [", ".join(one) for one in islice(product(*clauses), _TOLD)]
     if action.changes[0].property in _NAME_THEIR_FEATURE:
         yield from told
@@ -80,23 +84,28 @@ def _with_subject(subject: str, clause: str) -> Iterator[str]:
         yield subject + between + clause
 
 
-def _joined(changes: Sequence[Change]) -> Iterator[Change]:
-    """Colours and the pattern that comes with them are one clause: `to red and white squared`."""
-    for at, change in enumerate(changes):
-        before = changes[at - 1].property if at else ""
-        behind = changes[at + 1] if at + 1 < len(changes) else None
-        if (before, change.property) == ("colours", "colour_pattern"):
-            continue
-        if change.property == "colours" and behind and behind.property == "colour_pattern":
-            pattern = str(behind.new).replace("_", " ")
-            words = [*change.new[:-1], f"{change.new[-1]} {pattern}"]  # type: ignore[index]
-            change = change.model_copy(update={"new": words})
-        yield change
+def _joined(changes: Sequence[Change]) -> Iterator[tuple[Change, str]]:
+    """Each change with what is said with it: the pattern of colours, the aids of a light.
+
+    `to red and white vertical stripes`, `to Fl.R.10s, Racon(Q)`.
+    """
+    at = 0
+    while at < len(changes):
+        change, more = changes[at], ""
+        at += 1
+        while at < len(changes) and changes[at].property in _COME_WITH.get(change.property, ()):
+            new = changes[at].new
+            if isinstance(new, Sound | Racon | Ais):
+                more += f", {lights.aid(new)}"
+            else:
+                more += f" {str(new).replace('_', ' ')}"
+            at += 1
+        yield change, more
 
 
-def _clauses(change: Change) -> Iterator[str]:
+def _clauses(change: Change, more: str) -> Iterator[str]:
     """`range to 11M`, `range from 15M to 11M`: the old value where the feature may not tell it."""
-    new = list(dict.fromkeys(_values(change.property, change.new)))
+    new = [value + more for value in dict.fromkeys(_values(change.property, change.new))]
     old = list(_values(change.property, change.old)) if change.old is not None else []
     for word in _words(change):
         yield from (f"{word} to {value}".strip() for value in new)
@@ -128,6 +137,8 @@ def _words(change: Change) -> tuple[str, ...]:
         return (_DEPTH_WORDS.get(change.new.kind, "depth"), "depth", "")
     if isinstance(change.new, Clearance):
         return (f"{change.new.kind} clearance", "clearance", "")
+    if isinstance(change.new, Sound | Racon | Ais):
+        return ("", *(("fog signal", "signal") if change.property == "sound" else ()))
     last = change.property.rpartition(".")[2].removesuffix("_s").removesuffix("_m")
     return _WORDS.get(change.property, (last,))
 
@@ -143,6 +154,8 @@ def _values(path: str, value: Any) -> Iterator[str]:
         yield figures.metres(value.value_m)
         yield f"{value.kind} clearance {figures.metres(value.value_m)}"
         yield on_one_line(value.written)
+    elif isinstance(value, Sound | Racon | Ais):
+        yield lights.aid(value)
     elif path in ("name", "legend", "topmark", "shape"):
         yield f'"{value}"' if path in ("name", "legend") else str(value)
         yield str(value)

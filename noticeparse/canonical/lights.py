@@ -108,6 +108,13 @@ def bearing(degrees: Decimal) -> str:
     return f"{whole.zfill(3)}{'.' + decimals if decimals else ''}°"
 
 
+def aid(one: Sound | Racon | Ais) -> str:
+    """A fog signal, a racon or an AIS aid."""
+    if isinstance(one, Sound):
+        return sound(one)
+    return racon(one) if isinstance(one, Racon) else ais(one)
+
+
 def sound(one: Sound) -> str:
     """`Horn(2)30s`."""
     group = f"({'+'.join(map(str, one.group))})" if one.group else ""
