@@ -45,11 +45,17 @@ class Tidying:
         head = _head(bulletin)
         if head:
             yield head + "\n"
-        told: set[int] = set()
+        grave, slight = _unread(bulletin)
+        self._counts["stretch"] += len(grave) + len(slight)
         for index, notice in enumerate(bulletin.notices):
-            yield self._notice(notice, f"/notices/{index}", text) + "\n"
-            yield from self._unread(bulletin, text, told, notice.span)
-        yield from self._unread(bulletin, text, told, None)
+            yield self._notice(notice, f"/notices/{index}", text)
+            own = [one for one in grave if notice.span.start <= one.start < notice.span.end]
+            grave = [one for one in grave if one not in own]
+            yield "".join(f"# Not read, {_quoted(text, one)}\n" for one in own) + "\n"
+        if grave:
+            yield "".join(f"# Not read, {_quoted(text, one)}\n" for one in grave) + "\n"
+        yield "--\n"
+        yield from (f"Not read, {_quoted(text, one)}\n" for one in slight)
         yield from _foot(bulletin)
 
     def _notice(self, notice: Notice, path: str, text: str) -> str:
@@ -70,31 +76,33 @@ class Tidying:
         self._counts["written"] -= len(written.refused)
         return written.text
 
-    def _unread(
-        self, bulletin: Bulletin, text: str, told: set[int], within: Span | None
-    ) -> Iterator[str]:
-        """The stretches that were not read, of one notice or those that are left."""
-        lines = ""
-        for index, span in enumerate(bulletin.coverage.unread_spans):
-            is_here = within is None or within.start <= span.start < within.end
-            if index in told or not is_here:
-                continue
-            told.add(index)
-            self._counts["stretch"] += 1
-            words = visible(" ".join(text[span.start : span.end].split()))
-            lines += f"# Not read, line {span.line}: {words}\n"
-        if lines:
-            yield lines + "\n"
+
+def _unread(bulletin: Bulletin) -> tuple[list[Span], list[Span]]:
+    """The stretches not read: those that may bear on a chart, and those that do not."""
+    slight = {
+        (one.span.start, one.span.end)
+        for one in bulletin.findings
+        if one.span is not None and one.severity == "info"
+    }
+    spans = bulletin.coverage.unread_spans
+    return (
+        [one for one in spans if (one.start, one.end) not in slight],
+        [one for one in spans if (one.start, one.end) in slight],
+    )
+
+
+def _quoted(text: str, span: Span) -> str:
+    """`line 3: Invented waters.`"""
+    return f"line {span.line}: {visible(' '.join(text[span.start : span.end].split()))}"
 
 
 def _head(bulletin: Bulletin) -> str:
     edition = bulletin.edition
-    lines = []
-    if edition is not None:
-        lines.append(visible(edition.title or ""))
-        number = f"{edition.number}/{edition.year}" if edition.year else edition.number
-        stated = [f"Edition {number}" if edition.number else "", edition.issued or ""]
-        lines.append(", ".join(one for one in stated if one))
+    if edition is None:
+        return ""
+    number = f"{edition.number}/{edition.year}" if edition.year else edition.number
+    stated = [f"Edition {number}" if edition.number else "", edition.issued or ""]
+    lines = [visible(edition.title or ""), ", ".join(one for one in stated if one)]
     return "".join(f"{line}\n" for line in lines if line)
 
 
@@ -114,7 +122,6 @@ def _is_below(at: str, path: str) -> bool:
 
 def _foot(bulletin: Bulletin) -> Iterator[str]:
     """Lists that are not repeated, doubts, and the caution."""
-    yield "--\n"
     for one in bulletin.lists:
         yield f"Not repeated: `{visible(one.title)}`, {counted(len(one.entries), 'line')}\n"
     for finding in bulletin.findings:
