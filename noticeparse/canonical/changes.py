@@ -26,14 +26,7 @@ _PLAIN = frozenset({"name", "legend", "depth", "clearance", "height_m", "light"}
 
 def replacements(action: Replace, unit: ChartUnit | None) -> Iterator[str]:
     """`obstruction by dangerous wreck`: what goes, then what comes."""
-    gone = list(dict.fromkeys(all_wordings(action.feature)))
-    come = list(dict.fromkeys(all_wordings(action.replacement)))
-    pairs = [(a, b) for a, b in product(gone, come) if a and b]
-    phrases = (
-        form.format(a=a, b=b)
-        for a, b in pairs
-        for form in ("{a} by {b}", "{a}, by {b}", "{a} with {b}", "{b} for {a}")
-    )
+    phrases = (form.format(a=a, b=b) for a, b in _pairs(action) for form in _SWAPS)
 
     def read(phrase: str) -> Faults | None:
         swap = read_swap(read_as(phrase), unit)
@@ -41,6 +34,17 @@ def replacements(action: Replace, unit: ChartUnit | None) -> Iterator[str]:
         return swap.faults if is_told and is_alike(swap.replacement, action.replacement) else None
 
     return those_that_read(phrases, read)
+
+
+_SWAPS = ("{a} by {b}", "{a}, by {b}", "{a} with {b}", "{b} for {a}")
+
+
+def _pairs(action: Replace) -> Iterator[tuple[str, str]]:
+    """What goes and what comes, each in its best words; then in all others."""
+    yield next(all_wordings(action.feature)), next(all_wordings(action.replacement))
+    gone = [words for words in dict.fromkeys(all_wordings(action.feature)) if words]
+    come = [words for words in dict.fromkeys(all_wordings(action.replacement)) if words]
+    yield from product(gone, come)
 
 
 def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
@@ -59,19 +63,20 @@ def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
 def _amendments(action: Amend) -> Iterator[str]:
     if not action.changes:
         return
-    # What the clauses tell of the old state may be left out of the feature.
-    told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
-    bare = action.feature.model_copy(update=told_apart)
-    subjects = [*all_wordings(action.feature), *composed(bare)]
-    subjects = [words for words in dict.fromkeys(subjects) if words]
     clauses = [list(dict.fromkeys(_clauses(*one))) for one in _joined(action.changes)]
     told = [", ".join(one) for one in islice(product(*clauses), _TOLD)]
     if action.changes[0].property in _NAME_THEIR_FEATURE:
         yield from told
-    for some in (subjects[:1], subjects[1:]):
-        for clause in told:
-            for subject in some:
-                yield from _with_subject(subject, clause)
+    best = next(all_wordings(action.feature))
+    for clause in told:
+        yield from _with_subject(best, clause)
+    # What the clauses tell of the old state may be left out of the feature.
+    told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
+    bare = action.feature.model_copy(update=told_apart)
+    others = list(dict.fromkeys([*all_wordings(action.feature), *composed(bare)]))
+    for clause in told:
+        for subject in others:
+            yield from _with_subject(subject, clause)
     yield from told
 
 

@@ -5,14 +5,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Mapping
 from functools import cache
 from typing import NamedTuple
 
 from noticeparse.canonical import figures, lights
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Feature
-from noticeparse.vocabulary import kinds, phrases, words_of_role
+from noticeparse.vocabulary import kinds, phrases
 from noticeparse.vocabulary.codes import Attributes
 
 _HEADS = 8
@@ -33,7 +33,16 @@ _STATUS = {
     "reported": "reported", "temporary": "temporary", "destroyed": "destroyed",
     "disused": "disused",
 }  # fmt: skip
-_TOLD_BY_WORDS = ("water", "condition", "quality")
+_WORDS: dict[str, dict[int, str]] = {
+    "WATLEV": {
+        1: "partly submerged", 2: "always dry", 3: "always under water",
+        4: "covers and uncovers", 5: "awash", 6: "subject to flooding",
+    },
+    "CONDTN": {1: "under construction", 2: "ruined", 5: "planned"},
+    "CONVIS": {1: "conspicuous"},
+    "CONRAD": {1: "radar conspicuous"},
+}  # fmt: skip
+"""Words for attributes that stand beside the kind of a feature."""
 
 
 class _Form(NamedTuple):
@@ -161,12 +170,19 @@ def _attributes(feature: Feature, head: str) -> Iterator[str]:
     for name, code in feature.attributes.items():
         if told.get(name) == code:
             continue
-        told_by = (words_of_role(role).get((name, str(code))) for role in _TOLD_BY_WORDS)
-        words = next((one for one in told_by if one), _phrase_for(name, code))
-        if words:
-            yield words
+        beside = _WORDS.get(name, {}).get(code) if isinstance(code, int) else None
+        yield beside or _phrase_for(name, code)
+
+
+@cache
+def _of_one_attribute() -> Mapping[tuple[str, str], str]:
+    found: dict[tuple[str, str], str] = {}
+    for phrase, _, codes in phrases():
+        for name, code in codes.items() if len(codes) == 1 else ():
+            found.setdefault((name, str(code)), phrase)
+    return found
 
 
 def _phrase_for(name: str, code: int | list[int]) -> str:
     """A phrase that tells one attribute and no other: `entry prohibited`."""
-    return next((phrase for phrase, _, codes in phrases() if codes == {name: code}), "")
+    return _of_one_attribute().get((name, str(code)), "")

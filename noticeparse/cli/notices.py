@@ -114,7 +114,7 @@ def tidy(files: Sequence[str]) -> None:
 
     Positions stand in one column, in the unit and with the digits in which they were given,
     depths with their unit. The output says what the notices say and no more; what could not be
-    read or written stands in its place behind `#`, with the reason, and is counted.
+    read or written stands in its place behind `#|`, with the reason, and is counted.
     """
     from noticeparse.console import tidying
 

@@ -26,6 +26,8 @@ _SOMETHING: tuple[ElementKind, ...] = (
     "semicolon",
     "key",
 )
+LEFT_OUT = "#|"
+"""Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
 _FAR_RIGHT = 40
 _FIGURES = str.maketrans("0123456789", "##########")
 

@@ -36,7 +36,6 @@ __all__ = [
     "refined",
     "spelled",
     "word_key",
-    "words_of_role",
 ]
 
 LONGEST = 9
@@ -152,16 +151,6 @@ def _words() -> Sequence[tuple[str, str, str, str, str]]:
     return [
         (words, role, value, codes, alone) for words, role, value, codes, alone in _rows("words")
     ]
-
-
-@cache
-def words_of_role(role: str) -> Mapping[tuple[str, str], str]:
-    """The first words listed in a role for each S-57 attribute and code: `("WATLEV", "5")`."""
-    found: dict[tuple[str, str], str] = {}
-    for words, of, _, codes, _ in _words():
-        for acronym, code in read_attributes(codes).items() if of == role else ():
-            found.setdefault((acronym, str(code)), words)
-    return found
 
 
 @cache

@@ -1,7 +1,8 @@
 """A bulletin in the canonical layout, for a person: one action a line.
 
 Nothing is dropped in silence.  What is not usable, cannot be written, or was not read stands
-behind `#` where it belongs, with the reason.  The doubts about what is written, and the caution,
+behind `#|` where it belongs, with the reason; such a line is read again as a loss, never as an
+action.  The doubts about what is written, and the caution,
 stand at the end behind `--`, as a signature does, so that the output can be read again.
 """
 
@@ -12,6 +13,7 @@ from collections.abc import Iterable, Iterator
 
 from noticeparse.canonical import Refused, written_notice
 from noticeparse.caution import CAUTION
+from noticeparse.layout.furniture import LEFT_OUT
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
@@ -51,9 +53,9 @@ class Tidying:
             yield self._notice(notice, f"/notices/{index}", text)
             own = [one for one in grave if notice.span.start <= one.start < notice.span.end]
             grave = [one for one in grave if one not in own]
-            yield "".join(f"# Not read, {_quoted(text, one)}\n" for one in own) + "\n"
+            yield "".join(f"{LEFT_OUT} Not read, {_quoted(text, one)}\n" for one in own) + "\n"
         if grave:
-            yield "".join(f"# Not read, {_quoted(text, one)}\n" for one in grave) + "\n"
+            yield "".join(f"{LEFT_OUT} Not read, {_quoted(text, one)}\n" for one in grave) + "\n"
         yield "--\n"
         yield from (f"Not read, {_quoted(text, one)}\n" for one in slight)
         yield from _foot(bulletin)
@@ -63,14 +65,14 @@ class Tidying:
             action = notice.charts[refused.section].actions[refused.action]
             own = f"{path}/charts/{refused.section}/actions/{refused.action}"
             reason = _errors(notice.findings, own) or refused.reason
-            return f"# Left out: {reason}\n#   {visible(action.text)}"
+            return f"{LEFT_OUT} Left out: {reason}\n{LEFT_OUT}   {visible(action.text)}"
 
         written = written_notice(notice, tell)
         if written.differs is not None:
             self._counts["notice"] += 1
             lines = text[notice.span.start : notice.span.end].split("\n")
-            quoted = "".join(f"#   {visible(line)}\n" for line in lines if line.strip())
-            return f"# Not written anew: {written.differs}\n{quoted}"
+            quoted = "".join(f"{LEFT_OUT}   {visible(line)}\n" for line in lines if line.strip())
+            return f"{LEFT_OUT} Not written anew: {written.differs}\n{quoted}"
         self._counts["left out"] += len(written.refused)
         self._counts["written"] += sum(len(chart.actions) for chart in notice.charts)
         self._counts["written"] -= len(written.refused)
@@ -86,13 +88,23 @@ def _unread(bulletin: Bulletin) -> tuple[list[Span], list[Span]]:
     }
     spans = bulletin.coverage.unread_spans
     return (
-        [one for one in spans if (one.start, one.end) not in slight],
+        [_told(bulletin, one) for one in spans if (one.start, one.end) not in slight],
         [one for one in spans if (one.start, one.end) in slight],
     )
 
 
+def _told(bulletin: Bulletin, span: Span) -> Span:
+    """The stretch that the finding over it quotes: the verb of a lost item stands before it."""
+    over = [
+        one.span
+        for one in bulletin.findings
+        if one.span is not None and one.span.start <= span.start and span.end <= one.span.end
+    ]
+    return min(over, key=lambda one: one.end - one.start, default=span)
+
+
 def _quoted(text: str, span: Span) -> str:
-    """`line 3: Invented waters.`"""
+    """A stretch with its line: `line 3: Invented waters.`."""
     return f"line {span.line}: {visible(' '.join(text[span.start : span.end].split()))}"
 
 

