@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
-from noticeparse.records.action import Replace
+from noticeparse.records.action import Amend, Move, Replace
 
 HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
@@ -61,6 +61,14 @@ SAME = {
     ),
     "abbreviated": f"INS WK PSN {P}\nDEL RK PSN {Q}",
     "one sentence": f"A wreck is to be inserted in {P}, and the rock in {Q} is to be deleted.",
+    "sentences of a harbour": (
+        f"A wreck has been found in position {P}.\n"
+        f"The rock in position {Q} has been taken down.\n"
+    ),
+    "latitude above longitude": (
+        "To insert:\n  1) Wreck\n       Lat.  46-00.00 S\n       Long. 122-00.00 W\n"
+        "To delete:\n  2) Rock\n       Lat.  46-00.50 S\n       Long. 122-00.00 W\n"
+    ),
     "small letters": "ins wk 4600.00s 12200.00w\ndel rk 4600.50s 12200.00w",
 }  # fmt: skip
 
@@ -170,6 +178,89 @@ def test_positions_of_a_wrapped_row_are_not_those_of_the_row_above() -> None:
     assert [(kind, len(at)) for _, kind, at in told(parse(HEAD + body))] == [
         ("light", 1), ("restricted_area", 3), ("rock", 1),
     ]  # fmt: skip
+
+
+def test_ditto_marks_stand_for_the_degrees_above() -> None:
+    body = (
+        "Insert\n  Wreck   46° 00'.00 S   122° 00'.00 W\n"
+        "  Rock     \"  00'.50 S    \"  00'.00 W\n  Pile     \"  00'.10 S    \"  00'.20 W\n"
+    )
+    assert told(parse(HEAD + body)) == [
+        ("insert", "wreck", [AT_P]), ("insert", "rock", [AT_Q]), ("insert", "pile", [AT_R]),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("mark", [" ...... ", " | "])
+def test_keys_before_leaders_and_bars(mark: str) -> None:
+    keys = ["Notice", "12/26", "Chart", "802", "Previous notice", "3/26", "Datum", "WGS84"]
+    head = "".join(
+        f"{key}{mark}{value}\n" for key, value in zip(keys[::2], keys[1::2], strict=True)
+    )
+    rows = [("Insert", "wreck", P), ("Delete", "rock", Q)]
+    body = "".join(
+        f"\nAction{mark}{verb}\nObject{mark}{kind}\nPosition{mark}{at}\n"
+        for verb, kind, at in rows
+    )
+    bulletin = parse(head + body)
+    (notice,) = bulletin.notices
+    assert (notice.id, notice.charts[0].chart) == ("12/26", "802")
+    assert told(bulletin) == WRECK_AND_ROCK
+
+
+def test_what_a_light_now_shows() -> None:
+    body = f"The light in position {P} now shows Fl.R.5s8m5M.\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Amend)
+    assert [(one.property, one.new.written) for one in action.changes] == [  # type: ignore[union-attr]
+        ("light", "Fl.R.5s8m5M")
+    ]
+
+
+def test_charts_within_a_paragraph() -> None:
+    first = f"12/26 Quill Sound. Chart 802 [3/26]: insert wreck in {P}. "
+    text = f"{first}Chart 803 [4/26]: delete rock in {Q}.\n"
+    charts = parse(text).notices[0].charts
+    assert [(one.chart, len(one.actions)) for one in charts] == [("802", 1), ("803", 1)]
+
+
+def test_positions_with_letters_behind_leaders() -> None:
+    body = (
+        "Insert\n"
+        "  cable joining ............ a. 46° 00'.00 S, 122° 00'.00 W\n"
+        "                             b. 46° 00'.50 S, 122° 00'.00 W\n"
+        "  wreck at ................. position (b)\n"
+    )
+    assert told(parse(HEAD + body)) == [
+        ("insert", "cable_submarine", [AT_P, AT_Q]), ("insert", "wreck", [AT_Q]),
+    ]  # fmt: skip
+
+
+def test_a_move_over_two_rows() -> None:
+    text = (
+        "Codes: I = insert, M = move (second row: new position)\n"
+        "NOTICE\tCHART\tCODE\tOBJECT\tLAT\tLONG\n"
+        "12/26\t802\tM\tspecial buoy\t46-00.00S\t122-00.00W\n"
+        "\t\t\t\t46-00.50S\t122-00.00W\n"
+        "12/26\t802\tI\twreck\t46-00.10S\t122-00.20W\n"
+    )
+    move, wreck = parse(text).notices[0].charts[0].actions
+    assert isinstance(move, Move)
+    assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+    assert [one.iso6709 for one in wreck.geometry.positions] == [AT_R]
+
+
+def test_from_and_to_below_an_amendment() -> None:
+    body = f"Amend   light, Sable Head, {P}\n    from  Fl.W.5s31m16M\n    to    Fl(2)W.10s31m18M\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Amend)
+    assert [(one.property, one.old.written, one.new.written) for one in action.changes] == [  # type: ignore[union-attr]
+        ("light", "Fl.W.5s31m16M", "Fl(2)W.10s31m18M")
+    ]
+
+
+def test_a_verb_in_a_title_commands_nothing() -> None:
+    text = f"PORT ELLORY - change forms for the chart table\n\n{HEAD}Insert wreck {P}\n"
+    assert [one.id for one in parse(text).notices] == ["12/26"]
 
 
 def test_erratum() -> None:

@@ -67,9 +67,11 @@ class FeatureFirst(Cutter):
             state.append((element.start, element.end))
             item.pieces.append((element.start, element.end))
             return True
-        told = state_told(self.text[element.start : element.end])
         follows = self.following is not None and self.following.kind == "words"
-        if not opens or self.verb is None or told is None or not follows:
+        if not opens or self.verb is None or not follows:
+            return False
+        told = state_told(self.text[element.start : element.end], self.words_of([self.verb]))
+        if told is None:
             return False
         if self.pending:
             self.open_from_pending()
