@@ -97,7 +97,7 @@ def test_a_notice_that_reads_otherwise_is_quoted_whole(monkeypatch: pytest.Monke
     result = invoke("tidy", given=GOOD)
     assert result.exit_code == 1
     assert "1 notice not written anew" in result.stderr
-    assert result.stdout.startswith("#| Not written anew: it reads back with another ")
+    assert result.stdout.startswith("#| Not written anew: read again it differs in its ")
     for line in GOOD.splitlines():
         assert f"#|   {line}\n" in result.stdout
 

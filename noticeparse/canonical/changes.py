@@ -70,18 +70,35 @@ def _amendments(action: Amend) -> Iterator[str]:
     best = next(all_wordings(action.feature))
     for clause in told:
         yield from _with_subject(best, clause)
-    # What the clauses tell of the old state may be left out of the feature.
+    for subject, clause in _pairings(action, told):
+        yield from _with_subject(subject, clause)
+    yield from told
+
+
+def _pairings(action: Amend, told: Sequence[str]) -> Iterator[tuple[str, str]]:
+    """Subjects and clauses, those first that stand far up in both of their lists.
+
+    What a clause tells of the old state may be left out of its subject.
+    """
     told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
     bare = action.feature.model_copy(update=told_apart)
-    others = list(dict.fromkeys([*all_wordings(action.feature), *composed(bare)]))
-    for clause in told:
-        for subject in others:
-            yield from _with_subject(subject, clause)
-    yield from told
+    whole = list(dict.fromkeys(all_wordings(action.feature)))
+    without = list(dict.fromkeys(composed(bare)))
+    telling = [clause for clause in told if " from " in f" {clause}"]
+    ranked = [
+        (at + behind, subject, clause)
+        for subjects, clauses in ((whole, told), (without, telling))
+        for at, subject in enumerate(subjects)
+        for behind, clause in enumerate(clauses)
+    ]
+    ranked.sort(key=lambda one: one[0])
+    return ((subject, clause) for _, subject, clause in ranked)
 
 
 def _with_subject(subject: str, clause: str) -> Iterator[str]:
     """`light Fl.5s, range to 9M`; what the subject ends with is not said twice."""
+    if not subject:
+        return
     word = clause.partition(" to ")[0].partition(" from ")[0]
     if f" {subject}".endswith(f" {word}"):
         yield subject + clause.removeprefix(word)
@@ -110,13 +127,18 @@ def _joined(changes: Sequence[Change]) -> Iterator[tuple[Change, str]]:
 
 def _clauses(change: Change, more: str) -> Iterator[str]:
     """`range to 11M`, `range from 15M to 11M`: the old value where the feature may not tell it."""
-    new = [value + more for value in dict.fromkeys(_values(change.property, change.new))]
-    old = list(_values(change.property, change.old)) if change.old is not None else []
+    new = [value + more for value in _known(change.property, change.new)]
+    old = _known(change.property, change.old) if change.old is not None else []
     for word in _words(change):
         yield from (f"{word} to {value}".strip() for value in new)
         for at, value in enumerate(new):
             for before in dict.fromkeys([*old[at : at + 1], *old[:1]]):
                 yield f"{word} from {before} to {value}".strip()
+
+
+def _known(path: str, value: Any) -> list[str]:
+    """The ways to write a value, each once; the words of a record made by a program are empty."""
+    return [words for words in dict.fromkeys(_values(path, value)) if words]
 
 
 _WORDS = {

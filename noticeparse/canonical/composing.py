@@ -43,6 +43,7 @@ _WORDS: dict[str, dict[int, str]] = {
     "CONRAD": {1: "radar conspicuous"},
 }  # fmt: skip
 """Words for attributes that stand beside the kind of a feature."""
+_DRIES: Attributes = {"WATLEV": 4}
 
 
 class _Form(NamedTuple):
@@ -167,6 +168,8 @@ def _attributes(feature: Feature, head: str) -> Iterator[str]:
     """Words for the attributes that neither the kind nor another value tells."""
     told = dict(kinds()[feature.kind].attributes) if feature.kind in kinds() else {}
     told |= next((codes for phrase, codes in _of(feature.kind) if phrase == head), {})
+    if feature.depth is not None and feature.depth.kind == "drying":
+        told |= _DRIES
     for name, code in feature.attributes.items():
         if told.get(name) == code:
             continue
@@ -177,8 +180,9 @@ def _attributes(feature: Feature, head: str) -> Iterator[str]:
 @cache
 def _of_one_attribute() -> Mapping[tuple[str, str], str]:
     found: dict[tuple[str, str], str] = {}
-    for phrase, _, codes in phrases():
-        for name, code in codes.items() if len(codes) == 1 else ():
+    for phrase, kind, codes in phrases():
+        told = {**(kinds()[kind].attributes if kind in kinds() else {}), **codes}
+        for name, code in told.items() if len(told) == 1 else ():
             found.setdefault((name, str(code)), phrase)
     return found
 

@@ -78,15 +78,14 @@ class _Writing:
 
     def written(self, tell: Tell | None) -> Written:
         """The text, once it reads back or nothing is left to try."""
-        text, read, kept = "", [], self.notice
-        for _ in range(_ROUNDS):
+        for _ in range(_ROUNDS + len(self.wording)):
             text = self.text()
             kept = self.kept()
             read = read_bulletin(text).notices
-            if len(read) == 1 and is_same(read[0], kept):
+            if _comes_back(read, kept):
                 told = self.text(tell) if tell is not None and self.refused else text
                 return Written(told, self.reasons(), None)
-            row = self.first_unlike(read, kept)
+            row = self.first_unlike(read)
             if row is None:
                 break
             self.next_wording(row)
@@ -97,38 +96,33 @@ class _Writing:
 
     def kept(self) -> Notice:
         """The notice without the actions that are not written."""
-        charts = [
-            section.model_copy(
-                update={
-                    "actions": [
-                        action
-                        for row, action in enumerate(section.actions)
-                        if (at, row) not in self.refused
-                    ]
-                }
-            )
-            for at, section in enumerate(self.notice.charts)
-        ]
-        return self.notice.model_copy(update={"charts": charts})
+        return self.notice.model_copy(update={"charts": [one for _, one in self.sections()]})
 
-    def first_unlike(self, read: Sequence[Notice], kept: Notice) -> tuple[int, int] | None:
+    def sections(self) -> Iterator[tuple[list[tuple[int, int]], ChartSection]]:
+        """Each section with its actions that are written, and which these are.
+
+        One without a head is none any more when none of its actions is left.
+        """
+        for at, section in enumerate(self.notice.charts):
+            rows = [(at, row) for row in range(len(section.actions))]
+            left = [row for row in rows if row not in self.refused]
+            if left or not rows or _has_head(section):
+                actions = [section.actions[row] for _, row in left]
+                yield left, section.model_copy(update={"actions": actions})
+
+    def first_unlike(self, read: Sequence[Notice]) -> tuple[int, int] | None:
         """The first action that reads otherwise, None where the fault lies elsewhere."""
         if not read:
             return None
-        for at, section in enumerate(kept.charts):
-            rows = [
-                row
-                for row in range(len(self.notice.charts[at].actions))
-                if (at, row) not in self.refused
-            ]
-            if at >= len(read[0].charts):
+        for index, (rows, section) in enumerate(self.sections()):
+            if index >= len(read[0].charts):
                 return None
-            found = read[0].charts[at].actions
-            for index, (row, action) in enumerate(zip(rows, section.actions, strict=True)):
-                if index >= len(found) or not is_same(found[index], action):
-                    return at, row
+            found = read[0].charts[index].actions
+            for at, (row, action) in enumerate(zip(rows, section.actions, strict=True)):
+                if at >= len(found) or not is_same(found[at], action):
+                    return row
             if len(found) > len(rows) and rows:
-                return at, rows[-1]
+                return rows[-1]
         return None
 
     def text(self, tell: Tell | None = None) -> str:
@@ -162,9 +156,19 @@ class _Writing:
                     self.refused[at, row] = f"{_NO_WORDING}: {reason}"
             if (at, row) in self.refused and tell is not None:
                 lines.append(Line(tell(Refused(at, row, self.refused[at, row])), ""))
-        has_head = section.chart is not None or section.international is not None
-        head = [heads.chart_head(section)] if has_head else []
+        head = [heads.chart_head(section)] if _has_head(section) else []
         return "\n".join([*head, *in_columns(lines)])
+
+
+def _has_head(section: ChartSection) -> bool:
+    return section.chart is not None or section.international is not None
+
+
+def _comes_back(read: Sequence[Notice], kept: Notice) -> bool:
+    """Whether the notice is read again; of a fragment with nothing left nothing is."""
+    if not read:
+        return not (kept.charts or kept.remarks or kept.number is not None)
+    return len(read) == 1 and is_same(read[0], kept)
 
 
 def _difference(read: Sequence[Notice], kept: Notice) -> str:
@@ -173,4 +177,4 @@ def _difference(read: Sequence[Notice], kept: Notice) -> str:
         return f"it reads back as {len(read)} notices"
     found, wanted = said_by(read[0]), said_by(kept)
     keys = [key for key in wanted if found[key] != wanted[key]]
-    return f"it reads back with another {', '.join(keys)}"
+    return f"read again it differs in its {' and '.join(keys)}"
