@@ -259,7 +259,7 @@ def test_a_notice_from_json_is_written_too() -> None:
 
 
 WITHOUT_WORDS = {'Delete all legends "Foul" @P'}
-"""Items whose values alone make no phrase that reads back: what stands on the chart is its name."""
+"""Items whose values alone make no phrase that reads back."""
 
 
 @pytest.mark.parametrize("item", [one for one in ITEMS if one not in WITHOUT_WORDS])

@@ -54,9 +54,10 @@ def test_an_unusable_action_stands_in_its_place_with_the_reason() -> None:
     assert result.exit_code == 1
     lines = result.stdout.splitlines()
     at = lines.index("#|   Insert depth 8m 47°72'.34S., 123°45'.67W.")
-    assert lines[at - 1] == (
-        "#| Left out: position-minutes-out-of-range: `47°72'.34S.`: 72.34 minutes; 59 is the last"
-    )
+    assert lines[at - 2 : at] == [
+        "#| Left out: position-minutes-out-of-range: `47°72'.34S.`: 72.34 minutes;",
+        "#| 59 is the last",
+    ]
     assert lines[at + 1] == "Delete   wreck   47°12.35'S 123°45.67'W"
     assert "1 action written, 1 action left out" in result.stderr
 
@@ -67,6 +68,38 @@ def test_what_is_left_out_is_read_again_as_a_loss_and_not_as_an_action() -> None
     lost = [one for one in again.findings if one.severity == "error"]
     assert [one.code for one in lost] == ["text-action-lost"]
     assert again.coverage.unread > 0
+
+
+@pytest.mark.parametrize("mark", ["", "  ", "> ", ">> > "])
+def test_what_is_left_out_is_no_action_in_mail_either(mark: str) -> None:
+    """A quotation puts marks before a line, and a narrow window breaks it in two."""
+    left_out = "#|   Delete wreck 47°12'.35S., 123°45'.67W.,\n47°12'.36S., 123°45'.68W.\n"
+    text = GOOD + left_out + "Delete rock 47°12'.37S., 123°45'.69W.\n"
+    quoted = parse("".join(mark + line for line in text.splitlines(keepends=True)))
+    actions = quoted.notices[0].charts[0].actions
+    assert [(one.verb, len(one.geometry.positions)) for one in actions] == [
+        ("insert", 1),
+        ("delete", 1),
+    ]
+    assert [one.feature.kind for one in actions] == ["sounding", "rock"]
+    (lost,) = (one for one in quoted.findings if one.severity == "error")
+    assert lost.code == "text-action-lost"
+    assert "123°45'.68W" in lost.message
+
+
+def test_what_is_left_out_is_in_lines_that_mail_does_not_wrap() -> None:
+    row = BAD.replace("depth 8m", "obstruction, least depth 8m, " * 4)
+    lines = [line for line in tidied(row).splitlines() if line.startswith("#|")]
+    assert len(lines) > 3
+    assert max(map(len, lines)) < 76
+
+
+def test_a_fragment_with_nothing_left_tells_why() -> None:
+    text = "Delete wreck 47°72'.34S., 123°45'.67W.\n"
+    assert tidied(text).startswith("#| Left out: position-minutes-out-of-range: ")
+    assert tidied("47°12'.34S., 123°45'.67W.\n").startswith(
+        "#| Not written anew: it has no number, and no action that can be written\n"
+    )
 
 
 def test_a_lost_row_is_told_of_in_its_notice() -> None:

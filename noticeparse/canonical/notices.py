@@ -173,6 +173,8 @@ def _comes_back(read: Sequence[Notice], kept: Notice) -> bool:
 
 def _difference(read: Sequence[Notice], kept: Notice) -> str:
     """Where the notice as read differs from the record, in the names of its keys."""
+    if not read:
+        return "it has no number, and no action that can be written"
     if len(read) != 1:
         return f"it reads back as {len(read)} notices"
     found, wanted = said_by(read[0]), said_by(kept)

@@ -2,14 +2,15 @@
 
 Nothing is dropped in silence.  What is not usable, cannot be written, or was not read stands
 behind `#|` where it belongs, with the reason; such a line is read again as a loss, never as an
-action.  The doubts about what is written, and the caution,
-stand at the end behind `--`, as a signature does, so that the output can be read again.
+action.  The doubts about what is written, and the caution, stand at the end behind `--`, as a
+signature does, so that the output can be read again.
 """
 
 from __future__ import annotations
 
 from collections import Counter
 from collections.abc import Iterable, Iterator
+from textwrap import wrap
 
 from noticeparse.canonical import Refused, written_notice
 from noticeparse.caution import CAUTION
@@ -20,6 +21,8 @@ from noticeparse.records.notice import Notice
 from noticeparse.spans import Span
 from noticeparse.writers.findings_out import counted
 from noticeparse.writers.quoting import visible
+
+_WIDTH = 72
 
 
 class Tidying:
@@ -53,9 +56,9 @@ class Tidying:
             yield self._notice(notice, f"/notices/{index}", text)
             own = [one for one in grave if notice.span.start <= one.start < notice.span.end]
             grave = [one for one in grave if one not in own]
-            yield "".join(f"{LEFT_OUT} Not read, {_quoted(text, one)}\n" for one in own) + "\n"
+            yield "".join(_behind_mark(f" Not read, {_quoted(text, one)}") for one in own) + "\n"
         if grave:
-            yield "".join(f"{LEFT_OUT} Not read, {_quoted(text, one)}\n" for one in grave) + "\n"
+            yield "".join(_behind_mark(f" Not read, {_quoted(text, one)}") for one in grave) + "\n"
         yield "--\n"
         yield from (f"Not read, {_quoted(text, one)}\n" for one in slight)
         yield from _foot(bulletin)
@@ -65,14 +68,17 @@ class Tidying:
             action = notice.charts[refused.section].actions[refused.action]
             own = f"{path}/charts/{refused.section}/actions/{refused.action}"
             reason = _errors(notice.findings, own) or refused.reason
-            return f"{LEFT_OUT} Left out: {reason}\n{LEFT_OUT}   {visible(action.text)}"
+            told = _behind_mark(f" Left out: {reason}") + _behind_mark(
+                f"   {visible(action.text)}"
+            )
+            return told.rstrip("\n")
 
         written = written_notice(notice, tell)
         if written.differs is not None:
             self._counts["notice"] += 1
             lines = text[notice.span.start : notice.span.end].split("\n")
-            quoted = "".join(f"{LEFT_OUT}   {visible(line)}\n" for line in lines if line.strip())
-            return f"{LEFT_OUT} Not written anew: {written.differs}\n{quoted}"
+            quoted = "".join(_behind_mark(f"   {visible(line)}") for line in lines if line.strip())
+            return _behind_mark(f" Not written anew: {written.differs}") + quoted
         self._counts["left out"] += len(written.refused)
         self._counts["written"] += sum(len(chart.actions) for chart in notice.charts)
         self._counts["written"] -= len(written.refused)
@@ -101,6 +107,13 @@ def _told(bulletin: Bulletin, span: Span) -> Span:
         if one.span is not None and one.span.start <= span.start and span.end <= one.span.end
     ]
     return min(over, key=lambda one: one.end - one.start, default=span)
+
+
+def _behind_mark(words: str) -> str:
+    """Words that are left out, in lines so short that mail wraps none of them."""
+    indent = " " * (len(words) - len(words.lstrip()))
+    lines = wrap(words, _WIDTH, subsequent_indent=indent, break_on_hyphens=False)
+    return "".join(f"{LEFT_OUT}{line}\n" for line in lines)
 
 
 def _quoted(text: str, span: Span) -> str:
