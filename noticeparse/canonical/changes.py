@@ -8,7 +8,7 @@ from typing import Any
 
 from noticeparse.canonical import figures, lights
 from noticeparse.canonical.composing import composed
-from noticeparse.canonical.features import all_wordings, depth_statement
+from noticeparse.canonical.features import all_wordings, depth_statement, own_wordings
 from noticeparse.canonical.sameness import is_alike
 from noticeparse.canonical.trying import Faults, those_that_read
 from noticeparse.canonical.words import on_one_line, read_as
@@ -26,25 +26,27 @@ _PLAIN = frozenset({"name", "legend", "depth", "clearance", "height_m", "light"}
 
 def replacements(action: Replace, unit: ChartUnit | None) -> Iterator[str]:
     """`obstruction by dangerous wreck`: what goes, then what comes."""
-    phrases = (form.format(a=a, b=b) for a, b in _pairs(action) for form in _SWAPS)
+    gone, come = action.feature, action.replacement
+    batches = [
+        _swaps(own_wordings(gone), own_wordings(come)),
+        _swaps(all_wordings(gone), all_wordings(come)),
+    ]
 
     def read(phrase: str) -> Faults | None:
         swap = read_swap(read_as(phrase), unit)
         is_told = is_alike(swap.feature, action.feature)
         return swap.faults if is_told and is_alike(swap.replacement, action.replacement) else None
 
-    return those_that_read(phrases, read)
+    return those_that_read(batches, read, gone, come)
 
 
 _SWAPS = ("{a} by {b}", "{a}, by {b}", "{a} with {b}", "{b} for {a}")
 
 
-def _pairs(action: Replace) -> Iterator[tuple[str, str]]:
-    """What goes and what comes, each in its best words; then in all others."""
-    yield next(all_wordings(action.feature)), next(all_wordings(action.replacement))
-    gone = [words for words in dict.fromkeys(all_wordings(action.feature)) if words]
-    come = [words for words in dict.fromkeys(all_wordings(action.replacement)) if words]
-    yield from product(gone, come)
+def _swaps(gone: Sequence[str], come: Sequence[str]) -> Iterator[str]:
+    for a, b in product(gone, come):
+        if a and b:
+            yield from (form.format(a=a, b=b) for form in _SWAPS)
 
 
 def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
@@ -57,32 +59,27 @@ def amendments(action: Amend, unit: ChartUnit | None) -> Iterator[str]:
         pairs = zip(told.changes, action.changes, strict=True)
         return told.faults if all(is_alike(one, other) for one, other in pairs) else None
 
-    return those_that_read(_amendments(action), read)
-
-
-def _amendments(action: Amend) -> Iterator[str]:
-    if not action.changes:
-        return
     clauses = [list(dict.fromkeys(_clauses(*one))) for one in _joined(action.changes)]
-    told = [", ".join(one) for one in islice(product(*clauses), _TOLD)]
-    if action.changes[0].property in _NAME_THEIR_FEATURE:
-        yield from told
-    best = next(all_wordings(action.feature))
-    for clause in told:
-        yield from _with_subject(best, clause)
-    for subject, clause in _pairings(action, told):
-        yield from _with_subject(subject, clause)
-    yield from told
+    told = [", ".join(one) for one in islice(product(*clauses), _TOLD)] if clauses else []
+    own = [
+        phrase
+        for subject in own_wordings(action.feature)
+        for clause in told
+        for phrase in _with_subject(subject, clause)
+    ]
+    names_its_feature = bool(told) and action.changes[0].property in _NAME_THEIR_FEATURE
+    first = [*told, *own] if names_its_feature else own
+    return those_that_read([first, _pairings(action, told)], read, action.feature)
 
 
-def _pairings(action: Amend, told: Sequence[str]) -> Iterator[tuple[str, str]]:
-    """Subjects and clauses, those first that stand far up in both of their lists.
+def _pairings(action: Amend, told: Sequence[str]) -> Iterator[str]:
+    """Subjects with clauses, those first that stand far up in both of their lists.
 
     What a clause tells of the old state may be left out of its subject.
     """
     told_apart = {one.property: None for one in action.changes if one.property in _PLAIN}
     bare = action.feature.model_copy(update=told_apart)
-    whole = list(dict.fromkeys(all_wordings(action.feature)))
+    whole = all_wordings(action.feature)
     without = list(dict.fromkeys(composed(bare)))
     telling = [clause for clause in told if " from " in f" {clause}"]
     ranked = [
@@ -92,7 +89,9 @@ def _pairings(action: Amend, told: Sequence[str]) -> Iterator[tuple[str, str]]:
         for behind, clause in enumerate(clauses)
     ]
     ranked.sort(key=lambda one: one[0])
-    return ((subject, clause) for _, subject, clause in ranked)
+    for _, subject, clause in ranked:
+        yield from _with_subject(subject, clause)
+    yield from told
 
 
 def _with_subject(subject: str, clause: str) -> Iterator[str]:

@@ -32,14 +32,18 @@ def wordings(feature: Feature, unit: ChartUnit | None) -> Iterator[str]:
         reading = read_feature(read_as(words), unit)
         return reading.faults if is_alike(reading.feature, feature) else None
 
-    return those_that_read(all_wordings(feature), read)
+    return those_that_read([own_wordings(feature), composed(feature)], read, feature)
 
 
-def all_wordings(feature: Feature) -> Iterator[str]:
-    """Phrases that may do, the best first; whether they do is for the caller to see."""
-    yield _with_values(_phrase(feature.text), feature)
-    yield from composed(feature)
-    yield on_one_line(feature.text)
+def own_wordings(feature: Feature) -> list[str]:
+    """The words of a feature, with its values as charts have them and as they were written."""
+    return [_with_values(_phrase(feature.text), feature), on_one_line(feature.text)]
+
+
+def all_wordings(feature: Feature) -> list[str]:
+    """Phrases that may do, each once, the best first; the caller sees whether they do."""
+    found = dict.fromkeys([*own_wordings(feature), *composed(feature)])
+    return [words for words in found if words]
 
 
 def _with_values(words: str, feature: Feature) -> str:

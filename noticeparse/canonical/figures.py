@@ -48,12 +48,13 @@ def _half(written: tuple[str, str, str], width: int, letters: str) -> str:
 
 
 def depth(value_m: Decimal, unit: DepthUnit | None) -> str | None:
-    """A depth or drying height without its sign, in the unit in which it was written."""
+    """A depth or drying height without its sign, in the unit in which it was written.
+
+    Metres keep their digits, for `12.0m` is charted otherwise than `12m`.
+    """
     size = abs(value_m)
-    if unit is None:
-        return plain(size)
-    if unit == "m":
-        return f"{plain(size)}m"
+    if unit is None or unit == "m":
+        return f"{size:f}{unit or ''}"
     if unit == "ft":
         return _in(size, FOOT_M, "ft")
     if unit == "fm":
