@@ -204,6 +204,16 @@ Delete line of buoys, joining @P and @Q
 Delete buoy, close SW of @P
 Delete wreck, 2 cables 045° from @P
 Delete block, "Panel"
+Read depth 8.6m for depth 9.2m @P
+For wreck read dangerous wreck @P
+For Fl.R.5s read Fl.R.10s @P
+For "Teal" read "Teal 2" @P
+Amend inner light to Fl.R.5s @P
+Amend light on the old pier to Fl.R.5s @P
+Amend depth 8.6m, inside the dock, to 9.6m @P
+Insert AIS aid, MMSI 993672001 @P
+Insert fog signal, Horn Mo(U)30s 2M @P
+Replace white light, 7 panels by light, Fl.R.5s, 9 panels @P
 """.splitlines()
 
 UNITS = (
@@ -444,6 +454,26 @@ HEADS = {
         'Delete legend, "Works", within (a)-(c) above\n'
         "Insert wreck in the same position\n"
         "Insert foul ground, between (a) and (b) above\n"
+    ),
+    "old and new": (
+        "2417/26 QUILL SOUND - Light.\n"
+        "Chart 802 [2310/26] WGS84\n"
+        "Position | Feature | Action | Old | New\n"
+        "47°13'.05S., 123°44'.20W. | depth | Delete | 8.6m | -\n"
+        "47°13'.06S., 123°44'.20W. | light | Amend | Fl.R.5s | Fl.R.10s\n"
+        "47°13'.07S., 123°44'.20W. | fog signal | Amend | Horn 30s | Siren 60s\n"
+        "47°13'.08S., 123°44'.20W. | light-buoy | Delete | Q.R “Teal 2” | -\n"
+        "47°13'.09S., 123°44'.20W. | wreck | Delete | least depth 5m | nil\n"
+    ),
+    "states": (
+        "2417/26 QUILL SOUND - Light.\n"
+        "Chart 802 [2310/26] WGS84\n"
+        "Amend light\n"
+        "from Fl.3s12m8M\n"
+        "to Fl.5s12m10M\n"
+        "47°13'.05S., 123°44'.20W.\n"
+        "Existing: light-buoy, Fl.R.5s, “Teal” 47°13'.06S., 123°44'.20W.\n"
+        "Amended to read: light-buoy, Fl.R.10s, “Teal” 47°13'.06S., 123°44'.20W.\n"
     ),
     "curly quotes": (
         "2417/26 QUILL SOUND - Buoy.\n"

@@ -194,6 +194,24 @@ def test_a_line(item: str, line: str) -> None:
     assert assert_comes_back(notice).splitlines()[-1] == line
 
 
+@pytest.mark.parametrize(
+    ("item", "words"),
+    [
+        ("Amend inner light to Fl.R.5s @P", "inner light to Fl.R.5s"),
+        ("Amend depth 8.6m, inside the dock, to 9.6m @P", "inside the dock, depth from 8.6m"),
+        ("Amend depth of dredged area to 10.2m, centred on @P", "dredged area, dredged depth to"),
+        ("Insert AIS aid, MMSI 993672001 @P", "AIS aid, MMSI 993672001"),
+        ("Insert fog signal, Horn Mo(U)30s 2M @P", "fog signal, Horn Mo(U)30s 2M"),
+        ("Replace light, 7 panels by light Q, 9 panels @P", "7 panels by light Q, 9 panels"),
+        ("Insert wreck, least depth 12.0m @P", "wreck, least depth 12.0m"),
+        ("Insert depth 12₀ @P", "depth 12.0 "),
+    ],
+)
+def test_no_word_and_no_digit_is_lost(item: str, words: str) -> None:
+    """Neither where the record has no place for it, nor where it was doubted."""
+    assert words in assert_comes_back(parse(notice_of(item)).notices[0])
+
+
 def test_an_unusable_action_is_refused() -> None:
     notice = parse(notice_of("Insert wreck @P\nInsert rock 47°73'.05S., 123°44'.20W.")).notices[0]
     with pytest.raises(
