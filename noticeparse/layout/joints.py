@@ -46,7 +46,10 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     return verb is not None and told.lower().endswith(ends)
 
 
-_NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:")
+_NOTES = (
+    "note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:",
+    "(file ", "(file:", "file no", "(ref ", "(ref.", "(ref:", "(source:", "(authority:",
+)  # fmt: skip
 
 
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
@@ -79,6 +82,11 @@ def is_bullet(text: str, start: int) -> bool:
     if text[start] not in BULLETS or text[start + 1 : start + 2] != " ":
         return False
     return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
+
+
+def is_letter(words: str) -> bool:
+    """Whether words are one capital, as stands before the positions of a list."""
+    return len(words) == 1 and words.isupper()
 
 
 def runs_on(text: str, end: int) -> bool:
