@@ -18,6 +18,7 @@ if TYPE_CHECKING:
         parse_light,
         parse_position,
         read_chart_list,
+        render,
     )
     from noticeparse.errors import NoticeParseError
 
@@ -30,6 +31,7 @@ __all__ = [
     "parse_light",
     "parse_position",
     "read_chart_list",
+    "render",
 ]
 
 

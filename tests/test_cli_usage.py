@@ -15,7 +15,7 @@ from noticeparse.version import VERSION
 from tests.command import POSITION, invoke, process
 
 COMMANDS = (
-    "parse", "check", "charts", "position", "light", "depth", "schema", "explain", "serve",
+    "parse", "check", "charts", "tidy", "position", "light", "depth", "schema", "explain", "serve",
 )  # fmt: skip
 
 

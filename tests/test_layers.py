@@ -42,6 +42,7 @@ LAYERS = (
     ("findings",),
     ("build", "checks"),
     ("pipeline", "together"),
+    ("canonical",),
     ("writers", "api"),
     ("web",),
     ("console",),

@@ -31,6 +31,7 @@ _COMMANDS = (
     notices.parse,
     notices.check,
     notices.charts,
+    notices.tidy,
     values.position,
     values.light,
     values.depth,

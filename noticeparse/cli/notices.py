@@ -1,4 +1,4 @@
-"""Commands that read notices: parse, check, charts."""
+"""Commands that read notices: parse, check, charts, tidy."""
 
 from __future__ import annotations
 
@@ -104,3 +104,22 @@ def charts(files: Sequence[str], **settings: Any) -> None:
     from noticeparse.console import commands
 
     run(commands.charts, files, Settings(**settings))
+
+
+@click.command(
+    epilog=examples(
+        "noticeparse tidy week12.txt",
+        "noticeparse tidy notice.txt > notice.tidy.txt",
+    )
+)
+@options.files
+def tidy(files: Sequence[str]) -> None:
+    """Write notices anew, one action a line.
+
+    Positions stand in one column, in the unit and with the digits in which they were given,
+    depths with their unit. The output says what the notices say and no more; what could not be
+    read or written stands in its place behind `#|`, with the reason, and is counted.
+    """
+    from noticeparse.console import tidying
+
+    run(tidying.tidy, files)

@@ -50,7 +50,7 @@ def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool
         if is_any_read and form == "text":
             yield _caution(is_first=tally.is_without_findings or not is_brief)
 
-    if _write(outlet, pieces()):
+    if write_pieces(outlet, pieces()):
         say(tally.line())
     return session.status
 
@@ -101,7 +101,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     sheets = Sheets(known.charts) if known.charts is not None else None
     panels = order_by_chart(labelled())
     status = session.status if is_settled(panels) else max(session.status, WITH_ERRORS)
-    if not _write(outlet, [*write_charts(panels, sheets), _caution()] if panels else []):
+    if not write_pieces(outlet, [*write_charts(panels, sheets), _caution()] if panels else []):
         return status
     if not panels and status != NOT_READ:
         say("no chart is named")
@@ -132,11 +132,11 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
                 say(write_refusal(error.finding, text))
                 continue
             piece = _line({"error": error.finding.model_dump(mode="json"), "text": text})
-        if not _write(outlet, [blank + piece]):
+        if not write_pieces(outlet, [blank + piece]):
             return status
         blank = "\n" if form == "text" else ""
     if blank:
-        _write(outlet, [_caution()])
+        write_pieces(outlet, [_caution()])
     return status
 
 
@@ -160,7 +160,7 @@ def schema(*, form: str) -> int:
     from noticeparse.schema import bulletin_schema, line_schema
 
     made = line_schema() if form == "jsonl" else bulletin_schema()
-    _write(Outlet(), [json.dumps(made, ensure_ascii=False, indent=2) + "\n"])
+    write_pieces(Outlet(), [json.dumps(made, ensure_ascii=False, indent=2) + "\n"])
     return READ
 
 
@@ -181,7 +181,7 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
             like = f"; is it {_either(near)}?" if near else ""
             say(f"noticeparse: no finding has the code `{visible(code)}`{like}")
     known = [ENTRIES[code] for code in wanted if code in ENTRIES]
-    _write(Outlet(), [*write_entries(known), _caution()] if known else [])
+    write_pieces(Outlet(), [*write_entries(known), _caution()] if known else [])
     return status
 
 
@@ -191,7 +191,7 @@ def _either(words: Sequence[str]) -> str:
     return f"{', '.join(most)} or {last}" if most else last
 
 
-def _write(outlet: Outlet, pieces: Iterable[str]) -> bool:
+def write_pieces(outlet: Outlet, pieces: Iterable[str]) -> bool:
     """Write until all is written, or nobody reads any more; False then.
 
     Raises NotWritable.

@@ -9,7 +9,7 @@ from __future__ import annotations
 from noticeparse.layout.cuts import split_at_heads, without_axis_titles
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.furniture import find_furniture
+from noticeparse.layout.furniture import find_furniture, is_left_out
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
@@ -40,8 +40,12 @@ class _Reader(HeadReader):
 
     def run(self) -> None:
         furniture = find_furniture(self.text, self.lines)
+        leaves_out = False
         for index, line in enumerate(self.lines):
-            if index in furniture:
+            leaves_out = self._is_left_out(line, leaves_out)
+            if leaves_out:
+                self._left_out(line)
+            elif index in furniture:
                 self._furniture(line)
             elif line.is_blank:
                 self._blank(line)
@@ -52,6 +56,19 @@ class _Reader(HeadReader):
         self.keys.end_block()
         self.assembly.end_notice()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
+
+    def _is_left_out(self, line: Line, goes_on: bool) -> bool:
+        """Whether a line is left out; one that mail has wrapped goes on without the mark."""
+        if line.is_blank or is_left_out(self.text, line):
+            return not line.is_blank
+        return goes_on and line.elements[lead_index(line)].kind != "verb"
+
+    def _left_out(self, line: Line) -> None:
+        """What a text leaves out is lost to its reader too; the lines of a block are one loss."""
+        pieces = self.layout.left_out
+        goes_on = bool(pieces) and not self.text[pieces[-1][1] : line.start].strip()
+        start = pieces.pop()[0] if goes_on else line.start
+        pieces.append((start, line.end))
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""

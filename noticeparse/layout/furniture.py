@@ -7,6 +7,7 @@ as ignored; what stands on both sides of it belongs together.
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 
@@ -27,8 +28,16 @@ _SOMETHING: tuple[ElementKind, ...] = (
     "semicolon",
     "key",
 )
+LEFT_OUT = "#|"
+"""Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
+_LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FAR_RIGHT = 40
 _FIGURES = str.maketrans("0123456789", "##########")
+
+
+def is_left_out(text: str, line: Line) -> bool:
+    """Whether a line tells what the canonical layout leaves out, quoted in mail or not."""
+    return _LEFT_OUT.match(text, line.start, line.end) is not None
 
 
 def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
