@@ -195,7 +195,7 @@ def ended(rng: Random, plan: Plan) -> Planted:
     """A temporary notice ended before the edition appeared."""
     entry = rng.choice(plan.of("temporary") + plan.of("preliminary"))
     entry.until = f"{rng.randint(1, 28)} December {YEAR - 1}"
-    return Planted("validity-ended", entry.ref.id)
+    return Planted("validity-ended", f"until {entry.until}")
 
 
 def no_such_day(rng: Random, plan: Plan) -> Planted:
