@@ -8,10 +8,10 @@ from decimal import Decimal
 from random import Random
 from typing import NamedTuple
 
-from tests.generator import lights, names
-from tests.generator.coordinates import Water
-from tests.generator.depths import draw_depth
-from tests.generator.features import (
+from noticeparse.testing.generator import lights, names
+from noticeparse.testing.generator.coordinates import Water
+from noticeparse.testing.generator.depths import draw_depth
+from noticeparse.testing.generator.features import (
     Hand,
     Phrase,
     draw_area,
@@ -22,8 +22,8 @@ from tests.generator.features import (
     draw_point,
     draw_unlit,
 )
-from tests.generator.lights import write_light
-from tests.generator.truth import Action, Change, Feature, Point
+from noticeparse.testing.generator.lights import write_light
+from noticeparse.testing.generator.truth import Action, Change, Feature, Point
 
 
 class Verbs(NamedTuple):

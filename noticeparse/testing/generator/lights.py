@@ -7,7 +7,7 @@ from decimal import Decimal
 from random import Random
 from typing import NamedTuple
 
-from tests.generator.truth import Light, Sector
+from noticeparse.testing.generator.truth import Light, Sector
 
 
 class LightStyle(NamedTuple):

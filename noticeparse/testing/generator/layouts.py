@@ -6,10 +6,10 @@ from collections.abc import Callable, Sequence
 from random import Random
 from typing import NamedTuple
 
-from tests.generator import columns, prose, tables
-from tests.generator.jobs import Draw
-from tests.generator.truth import Truth
-from tests.generator.writing import Writing
+from noticeparse.testing.generator import columns, prose, tables
+from noticeparse.testing.generator.jobs import Draw
+from noticeparse.testing.generator.truth import Truth
+from noticeparse.testing.generator.writing import Writing
 
 
 class Layout(NamedTuple):
@@ -57,6 +57,18 @@ def generate(
     if (size_bytes is None) == (notices is None):
         raise ValueError("give size_bytes or notices, not both")
     rng = Random(seed)
+    return write_bulletin(rng, size_bytes=size_bytes, notices=notices, layouts=layouts, plan=plan)
+
+
+def write_bulletin(
+    rng: Random,
+    *,
+    size_bytes: int | None = None,
+    notices: int | None = None,
+    layouts: Sequence[str] = NAMES,
+    plan: Sequence[Draw] = (),
+) -> Bulletin:
+    """The same, with the draws of `rng`."""
     layout = _named(rng.choice(list(layouts)))
     writing = Writing(rng, layout.name, plan)
     layout.head(writing)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from tests.generator.coordinates import FORMS, Form, Water, write_half, write_point
-from tests.generator.jobs import Job
-from tests.generator.truth import Point
-from tests.generator.writing import Writing, capitalised
+from noticeparse.testing.generator.coordinates import FORMS, Form, Water, write_half, write_point
+from noticeparse.testing.generator.jobs import Job
+from noticeparse.testing.generator.truth import Point
+from noticeparse.testing.generator.writing import Writing, capitalised
 
 COLUMN_FORMS: tuple[Form, ...] = tuple(form for form in FORMS if form.has_halves)
 """Forms whose coordinates fill a column each."""
@@ -68,8 +68,8 @@ def tab_table(w: Writing) -> None:
 
 def _halves(water: Water, point: Point) -> str:
     half = water.form.half
-    lat = write_half(half, point.lat, is_lat=True)
-    return f"{lat}\t{write_half(half, point.lon, is_lat=False)}"
+    lat = write_half(half, point.lat, letter="S")
+    return f"{lat}\t{write_half(half, point.lon, letter='W')}"
 
 
 def wide_table_head(w: Writing) -> None:

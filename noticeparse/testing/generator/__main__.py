@@ -1,4 +1,4 @@
-"""`python -m tests.generator --seed 1 --size 2MB --layout run_on > file`, truth with `--truth`."""
+"""Writes one bulletin: `python -m noticeparse.testing.generator --seed 1 --size 2MB > file`."""
 
 from __future__ import annotations
 
@@ -6,7 +6,7 @@ import argparse
 import sys
 from pathlib import Path
 
-from tests.generator import ALL, generate
+from noticeparse.testing.generator import ALL, generate
 
 _UNITS = {"B": 1, "KB": 1000, "MB": 1_000_000, "GB": 1_000_000_000}
 
@@ -22,7 +22,9 @@ def read_size(words: str) -> int:
 
 def main() -> None:
     """Write one bulletin to standard output."""
-    options = argparse.ArgumentParser(prog="python -m tests.generator", description=__doc__)
+    options = argparse.ArgumentParser(
+        prog="python -m noticeparse.testing.generator", description=__doc__
+    )
     options.add_argument("--seed", type=int, default=1)
     options.add_argument("--size", type=read_size, default=10_000)
     options.add_argument("--layout", choices=ALL, action="append", help="default: any")

@@ -10,8 +10,8 @@ from collections.abc import Callable
 from random import Random
 from typing import NamedTuple
 
-from tests.generator import lights
-from tests.generator.truth import Light
+from noticeparse.testing.generator import lights
+from noticeparse.testing.generator.truth import Light
 
 
 class Sort(NamedTuple):

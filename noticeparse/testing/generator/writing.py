@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from random import Random
 
-from tests.generator import names
-from tests.generator.coordinates import FORMS, Form, Water, draw_centre
-from tests.generator.features import Hand, draw_hand
-from tests.generator.jobs import VERBS, Draw, Job, Verbs, draw_job
-from tests.generator.truth import Notice, Truth
+from noticeparse.testing.generator import names
+from noticeparse.testing.generator.coordinates import FORMS, Form, Water, draw_centre
+from noticeparse.testing.generator.features import Hand, draw_hand
+from noticeparse.testing.generator.jobs import VERBS, Draw, Job, Verbs, draw_job
+from noticeparse.testing.generator.truth import Notice, Truth
 
 YEAR = 2026
 

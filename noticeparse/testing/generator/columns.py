@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from itertools import groupby, pairwise
 
-from tests.generator import names
-from tests.generator.coordinates import FORMS, Form, Water, write_point, write_shared
-from tests.generator.jobs import Job, at_reference, in_order
-from tests.generator.truth import Notice, Point
-from tests.generator.writing import Writing, capitalised
+from noticeparse.testing.generator import names
+from noticeparse.testing.generator.coordinates import FORMS, Form, Water, write_point, write_shared
+from noticeparse.testing.generator.jobs import Job, at_reference, in_order
+from noticeparse.testing.generator.truth import Notice, Point
+from noticeparse.testing.generator.writing import Writing, capitalised
 
 _QUARTERS = ("N", "NE", "E", "SE", "S", "SW", "W", "NW")
 

@@ -12,12 +12,12 @@ from datetime import date, timedelta
 from random import Random
 from typing import NamedTuple
 
-from tests.generator import names
-from tests.generator.columns import under_headings
-from tests.generator.coordinates import write_point
-from tests.generator.jobs import draw_job, in_order
-from tests.generator.truth import Notice
-from tests.generator.writing import YEAR, Writing
+from noticeparse.testing.generator import names
+from noticeparse.testing.generator.columns import under_headings
+from noticeparse.testing.generator.coordinates import write_point
+from noticeparse.testing.generator.jobs import draw_job, in_order
+from noticeparse.testing.generator.truth import Notice
+from noticeparse.testing.generator.writing import YEAR, Writing
 
 DATUMS = ("WGS84", "WGS72")
 _MARKS = {"permanent": "", "temporary": "(T)", "preliminary": "(P)"}

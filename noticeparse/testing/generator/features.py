@@ -6,11 +6,11 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from random import Random
 
-from tests.generator import depths, lights, names
-from tests.generator.depths import DepthStyle, Written, draw_depth
-from tests.generator.lights import LightStyle, write_light, write_sectors
-from tests.generator.phrases import AREAS, LINES, LIT, MOVABLE, POINTS, Sort
-from tests.generator.truth import Feature, Light
+from noticeparse.testing.generator import depths, lights, names
+from noticeparse.testing.generator.depths import DepthStyle, Written, draw_depth
+from noticeparse.testing.generator.lights import LightStyle, write_light, write_sectors
+from noticeparse.testing.generator.phrases import AREAS, LINES, LIT, MOVABLE, POINTS, Sort
+from noticeparse.testing.generator.truth import Feature, Light
 
 LIT_WORDS = (
     ("light-buoy", "light-beacon"), ("light buoy", "light beacon"),

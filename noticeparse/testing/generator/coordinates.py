@@ -8,14 +8,14 @@ from __future__ import annotations
 from random import Random
 from typing import NamedTuple
 
-from tests.generator.truth import Coordinate, Point
+from noticeparse.testing.generator.truth import Coordinate, Point
 
 
 class Form(NamedTuple):
     """A way to write positions: `half` is the pattern of one coordinate.
 
-    `{d}` degrees, `{m}` minutes, `{s}` seconds, `{f}` decimals, `{h}` hemisphere letter, `{w}` its
-    word, `{a}` the name of the axis.
+    `{d}` degrees, `{n}` the same without noughts in front, `{m}` minutes, `{s}` seconds, `{f}`
+    decimals, `{h}` hemisphere letter, `{w}` its word, `{g}` its sign, `{a}` the name of the axis.
     """
 
     name: str
@@ -28,9 +28,14 @@ class Form(NamedTuple):
     """A coordinate that shares the degrees of the one before, where the form has such."""
 
     @property
+    def is_signed(self) -> bool:
+        """Whether a sign tells the hemisphere, and no letter."""
+        return self.half.startswith("{g}")
+
+    @property
     def has_halves(self) -> bool:
         """Whether each coordinate stands for itself, so that it can fill a column of its own."""
-        return not self.half.startswith("-")
+        return not self.is_signed
 
 
 FORMS: tuple[Form, ...] = (
@@ -67,36 +72,60 @@ FORMS: tuple[Form, ...] = (
     Form("dms_hyphen_whole", 2, (0,), "{d}-{m}-{s}{h}"),
     Form("decimal", 0, (4, 5), "{d}.{f}°{h}"),
     Form("decimal_plain", 0, (5,), "{d}.{f}{h}"),
-    Form("decimal_signed", 0, (4, 5), "-{d}.{f}", ", "),
-    Form("iso_degrees", 0, (5,), "-{d}.{f}", "", "/"),
-    Form("iso_minutes", 1, (1, 2, 3), "-{d}{m}.{f}", "", "/"),
-    Form("iso_seconds", 2, (1,), "-{d}{m}{s}.{f}", "", "/"),
-    Form("iso_height", 2, (1,), "-{d}{m}{s}.{f}", "", "+12.5CRSWGS_84/"),
+    Form("decimal_signed", 0, (4, 5), "{g}{d}.{f}", ", "),
+    Form("iso_degrees", 0, (5,), "{g}{d}.{f}", "", "/"),
+    Form("iso_minutes", 1, (1, 2, 3), "{g}{d}{m}.{f}", "", "/"),
+    Form("iso_seconds", 2, (1,), "{g}{d}{m}{s}.{f}", "", "/"),
+    Form("iso_height", 2, (1,), "{g}{d}{m}{s}.{f}", "", "+12.5CRSWGS_84/"),
     Form("comma_decimal", 1, (2, 3), "{d}°{m},{f}'{h}"),
     Form("comma_decimal_semicolon", 1, (2, 3), "{d}°{m},{f}'{h}", "; "),
     Form("comma_decimal_slash", 1, (2,), "{d}°{m},{f}'{h}", " / "),
 )
 """Degrees and minutes, minutes and seconds, decimal degrees, ISO 6709, with every sign in use."""
 
+RARE_FORMS: tuple[Form, ...] = (
+    Form("dm_unpadded", 1, (0, 1, 2, 3), "{n}°{m}.{f}'{h}"),
+    Form("dm_letter_d", 1, (1, 2), "{d}d{m}.{f}'{h}"),
+    Form("dm_names", 1, (1, 2, 3), "{d}°{m}.{f}' {w}"),
+    Form("en_dash", 1, (1, 2, 3), "{d}–{m}.{f} {h}"),
+    Form("thin_blanks", 1, (2, 3), "{d}°\u2009{m}.{f}'\u00a0{h}"),
+    Form("compact_whole", 1, (0,), "{d}{m}{h}"),
+    Form("dms_compact", 2, (0, 1), "{d}{m}{s}.{f}{h}"),
+    Form("dms_long_words", 2, (0, 1), "{d} degrees {m} minutes {s}.{f} seconds {w}", ", "),
+    Form("decimal_names", 0, (3, 4), "{d}.{f}° {w}", ", "),
+    Form("iso_whole", 1, (0,), "{g}{d}{m}", "", "/"),
+)
+"""Forms that notices seldom have: for those who read any text, and not for whole bulletins."""
 
-def write_half(pattern: str, one: Coordinate, *, is_lat: bool) -> str:
-    """One coordinate by its pattern."""
+_NAMES = {"N": "North", "S": "South", "E": "East", "W": "West"}
+
+
+def write_half(pattern: str, one: Coordinate, *, letter: str) -> str:
+    """One coordinate by its pattern, in the hemisphere N, S, E or W."""
     degrees, minutes, seconds, decimals = one.fields()
+    is_lat = letter in "NS"
+    if not decimals:
+        pattern = pattern.replace(".{f}", "").replace("·{f}", "").replace(",{f}", "")
     return pattern.format(
         d=f"{degrees:02d}" if is_lat else f"{degrees:03d}",
+        n=degrees,
         m=f"{minutes:02d}",
         s=f"{seconds:02d}",
         f=decimals,
-        h="S" if is_lat else "W",
-        w="South" if is_lat else "West",
+        h=letter,
+        w=_NAMES[letter],
+        g="-" if letter in "SW" else "+",
         a="Lat" if is_lat else "Long",
     )
 
 
-def write_point(form: Form, point: Point) -> str:
-    """A position in one form."""
-    lat = write_half(form.half, point.lat, is_lat=True)
-    return lat + form.joint + write_half(form.half, point.lon, is_lat=False) + form.ending
+def write_point(form: Form, point: Point, letters: str = "SW") -> str:
+    """A position in one form; `letters` are its hemispheres."""
+    lat, lon = (
+        write_half(form.half, one, letter=letter)
+        for one, letter in zip(point, letters, strict=True)
+    )
+    return lat + form.joint + lon + form.ending
 
 
 def write_shared(form: Form, point: Point, before: Point, *, is_last: bool) -> str | None:
@@ -106,10 +135,10 @@ def write_shared(form: Form, point: Point, before: Point, *, is_last: bool) -> s
     """
     if form.minutes is None or not _same_degrees(point, before):
         return None
-    lon = write_half(form.minutes, point.lon, is_lat=False)
+    lon = write_half(form.minutes, point.lon, letter="W")
     if is_last and point.lat == before.lat:
         return lon
-    return write_half(form.minutes, point.lat, is_lat=True) + " " + lon
+    return write_half(form.minutes, point.lat, letter="S") + " " + lon
 
 
 def _same_degrees(point: Point, before: Point) -> bool:

@@ -4,10 +4,10 @@ from __future__ import annotations
 
 from textwrap import wrap
 
-from tests.generator.columns import listed, written_places
-from tests.generator.coordinates import FORMS, Form, Water, write_point
-from tests.generator.jobs import Job
-from tests.generator.writing import Writing, capitalised, is_plural, with_article
+from noticeparse.testing.generator.columns import listed, written_places
+from noticeparse.testing.generator.coordinates import FORMS, Form, Water, write_point
+from noticeparse.testing.generator.jobs import Job
+from noticeparse.testing.generator.writing import Writing, capitalised, is_plural, with_article
 
 _SENTENCE_FORMS: tuple[Form, ...] = tuple(
     form for form in FORMS if form.joint != "; " and form.name != "dm_mark_apart"

@@ -8,12 +8,22 @@ from __future__ import annotations
 from collections.abc import Iterator
 from typing import Any
 
-from tests.generator.truth import Action, Depth, Feature, Light, Truth
+from noticeparse.testing.generator.truth import Action, Depth, Feature, Light, Truth
 
 
 def differences(bulletin: Any, truth: Truth) -> list[str]:
     """All differences between the records of a bulletin and its truth; none where it is exact."""
     return list(_notices(bulletin, truth))
+
+
+def light_differences(got: Any, want: Light) -> Iterator[str]:
+    """All differences between the record of a light and the light that was written."""
+    return _light("light", got, want)
+
+
+def depth_differences(got: Any, want: Depth) -> Iterator[str]:
+    """All differences between the record of a depth and the depth that was written."""
+    return _depth("depth", got, want)
 
 
 def _notices(bulletin: Any, truth: Truth) -> Iterator[str]:

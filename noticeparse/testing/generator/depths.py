@@ -6,7 +6,7 @@ from decimal import Decimal
 from random import Random
 from typing import NamedTuple
 
-from tests.generator.truth import Depth
+from noticeparse.testing.generator.truth import Depth
 
 FOOT_M = Decimal("0.3048")
 FATHOM_M = Decimal("1.8288")
