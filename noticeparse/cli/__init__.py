@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 import click
 
-from noticeparse.cli import notices, reference, values
+from noticeparse.cli import notices, qa, reference, values
 from noticeparse.console import process
 from noticeparse.console.help_page import examples
 from noticeparse.console.outlet import (
@@ -36,6 +36,7 @@ _COMMANDS = (
     values.depth,
     reference.schema,
     reference.explain,
+    qa.fuzz,
 )
 
 
