@@ -56,8 +56,18 @@ def _quoted_in_mail(_: Draw, one: WrittenBulletin) -> WrittenBulletin:
 
 
 def _soft_hyphens(_: Draw, one: WrittenBulletin) -> WrittenBulletin:
-    """Unseen places to cut long words at, as pages made for the screen have them."""
-    return one.saying(re.sub("(?<=[a-z]{4})(?=[a-z]{3})", "\u00ad", one.text))
+    """Unseen places to cut long words at, as pages made for the screen have them.
+
+    Headings and legends are kept as written, so they have none.
+    """
+    regions = [region for notice in one.truth.notices for region in notice.regions]
+    lines = [
+        line
+        if any(words in line for words in (*regions, '"', "“"))
+        else re.sub(r"(?<=\b[a-z]{4})(?=[a-z]{3})", "\u00ad", line)
+        for line in one.text.split("\n")
+    ]
+    return one.saying("\n".join(lines))
 
 
 def _blank_lines_after(draw: Draw, one: WrittenBulletin) -> WrittenBulletin:

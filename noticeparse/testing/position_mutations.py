@@ -58,6 +58,11 @@ def _has_letter(form: Form) -> bool:
     return not form.is_signed
 
 
+def _may_be_wrapped(form: Form) -> bool:
+    # A semicolon at a line end may end an item.
+    return _has_letter(form) and form.joint.strip() in ("", ",")
+
+
 def _ends_with_letter(form: Form) -> bool:
     # One that begins with its letter is whole again with fewer decimals.
     return form.half.rstrip(".").endswith(("{h}", "{w}"))
@@ -83,7 +88,8 @@ POSITION_MUTATIONS: tuple[PositionMutation, ...] = (
          forms=lambda form: form.is_signed or "-" in form.half),
     _row("same", "no-break or thin blanks", changes.other_blanks,
          forms=lambda form: " " in form.half + form.joint),
-    _row("same", "a line end between latitude and longitude", changes.wrapped, forms=_has_letter),
+    _row("same", "a line end between latitude and longitude", changes.wrapped,
+         forms=_may_be_wrapped),
     _row("same", "figures as wide as East Asian letters", changes.full_width),
     _row("as-written", "another figure", changes.digit_slip),
     _row("as-written", "the other hemisphere", changes.other_hemisphere, is_in_notices=False),

@@ -182,14 +182,14 @@ class Water:
         return self._form
 
     def point(self) -> Point:
-        """A new point."""
+        """A new point; beside the one drawn where that is taken."""
         rng, reach = self._rng, self._reach
-        while True:
-            lat = self._lat + rng.randint(-reach, reach)
-            lon = self._lon + rng.randint(-reach, reach)
-            if (lat, lon) not in self._drawn:
-                self._drawn.add((lat, lon))
-                return self._made(lat, lon)
+        lat = self._lat + rng.randint(-reach, reach)
+        lon = self._lon + rng.randint(-reach, reach)
+        while (lat, lon) in self._drawn:
+            lat, lon = lat + 1, lon + 1
+        self._drawn.add((lat, lon))
+        return self._made(lat, lon)
 
     def line(self, count: int) -> list[Point]:
         """Points of a line, each another one; some keep the latitude of the point before."""

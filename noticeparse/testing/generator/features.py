@@ -181,7 +181,11 @@ def _sounding(rng: Random, depth: Written) -> Phrase:
 
 def draw_legend(rng: Random, hand: Hand) -> Phrase:
     """Words to be written on the chart."""
-    wording = rng.choice(names.LEGENDS)
+    return write_legend(rng, hand, rng.choice(names.LEGENDS))
+
+
+def write_legend(rng: Random, hand: Hand, wording: str) -> Phrase:
+    """A legend of these words."""
     joint = rng.choice((" ", ", "))
     return Phrase(Feature("legend", (), legend=wording), f"legend{joint}{hand.name(wording)}")
 

@@ -15,12 +15,12 @@ from noticeparse.testing.generator.features import (
     Hand,
     Phrase,
     draw_area,
-    draw_legend,
     draw_line,
     draw_lit,
     draw_movable,
     draw_point,
     draw_unlit,
+    write_legend,
 )
 from noticeparse.testing.generator.lights import write_light
 from noticeparse.testing.generator.truth import Action, Change, Feature, Point
@@ -187,11 +187,8 @@ def _marks(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
 
 
 def _legends(rng: Random, hand: Hand) -> tuple[Phrase, Phrase]:
-    old = draw_legend(rng, hand)
-    while True:
-        new = draw_legend(rng, hand)
-        if new.feature.legend != old.feature.legend:
-            return old, new
+    old, new = rng.sample(names.LEGENDS, 2)
+    return write_legend(rng, hand, old), write_legend(rng, hand, new)
 
 
 def _amend(rng: Random, hand: Hand, water: Water) -> Job:
@@ -236,9 +233,8 @@ def _elevation(rng: Random, hand: Hand) -> _Amended:
 
 
 def _period(rng: Random, hand: Hand) -> _Amended:
-    light = lights.minor(rng)
-    while light.period_s is None:
-        light = lights.minor(rng)
+    light = lights.flashing(rng)
+    assert light.period_s is not None
     period = light.period_s + 1
     written = write_light(light, hand.lights)
     change = Change("light.period_s", period, light.period_s)

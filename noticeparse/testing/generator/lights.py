@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from dataclasses import replace
 from decimal import Decimal
 from random import Random
 from typing import NamedTuple
@@ -108,17 +109,19 @@ def major(rng: Random) -> Light:
 
 def minor(rng: Random) -> Light:
     """The light of a pier or breakwater."""
-    colour, reach = rng.choice("RG"), rng.randint(2, 5)
-    height = Decimal(rng.randint(3, 12))
-    ranges, by_colour = (reach,), ((colour, reach),)
+    light = flashing(rng)
     if rng.random() < 0.3:
-        return Light(
-            "F", (colour,), elevation_m=height, ranges_nm=ranges, range_by_colour=by_colour,
-            count=2, is_vertical=True,
-        )  # fmt: skip
+        return replace(light, rhythm="F", period_s=None, count=2, is_vertical=True)
+    return light
+
+
+def flashing(rng: Random) -> Light:
+    """The same, where it has a period."""
+    colour, reach = rng.choice("RG"), rng.randint(2, 5)
     return Light(
-        "Fl", (colour,), period_s=Decimal(rng.choice(("2", "3", "5"))), elevation_m=height,
-        ranges_nm=ranges, range_by_colour=by_colour,
+        "Fl", (colour,), period_s=Decimal(rng.choice(("2", "3", "5"))),
+        elevation_m=Decimal(rng.randint(3, 12)), ranges_nm=(reach,),
+        range_by_colour=((colour, reach),),
     )  # fmt: skip
 
 

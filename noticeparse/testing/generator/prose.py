@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from textwrap import wrap
 
 from noticeparse.testing.generator.columns import listed, written_places
@@ -13,6 +14,7 @@ _SENTENCE_FORMS: tuple[Form, ...] = tuple(
     form for form in FORMS if form.joint != "; " and form.name != "dm_mark_apart"
 )
 """Forms that may stand between words: no semicolon within, no wide blanks."""
+_LETTER_IN_FRONT = re.compile("(?<= [NSEW]) (?=[0-9]{2,3}°)")
 _PASSIVE = {
     "insert": ("has been established", "has been placed", "has been inserted"),
     "delete": ("has been removed", "has been deleted", "has been discontinued"),
@@ -50,8 +52,10 @@ def sentences(w: Writing) -> None:
 
 
 def _wrapped(w: Writing, words: str) -> None:
-    for part in wrap(words, _WIDTH, break_on_hyphens=False, subsequent_indent="   "):
-        w.line(part)
+    # A letter in front stays with its figures: at a line end it may be a direction.
+    held = _LETTER_IN_FRONT.sub("\0", words)
+    for part in wrap(held, _WIDTH, break_on_hyphens=False, subsequent_indent="   "):
+        w.line(part.replace("\0", " "))
 
 
 def _makes_sentence(job: Job) -> bool:

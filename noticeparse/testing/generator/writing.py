@@ -84,18 +84,18 @@ class Writing:
     def chart(self, notice: Notice) -> str:
         """A chart number that the notice does not have yet."""
         rng = self.rng
-        while True:
-            number = str(rng.randint(201, 2999))
-            pick = rng.random()
-            if pick < 0.08:
-                number = f"TV {number}"
-            elif pick < 0.12:
-                number = f"TV-{number}{rng.choice('ABC')}"
-            elif pick < 0.16:
-                number = f"{number[:2]}-{rng.randint(10, 99)}{rng.choice('AB')}"
-            if number not in notice.charts:
-                notice.charts.append(number)
-                return number
+        number = str(rng.randint(201, 2999))
+        pick = rng.random()
+        if pick > 0.96:
+            number = f"{number[:2]}-{rng.randint(10, 99)}{rng.choice('AB')}"
+        elif pick > 0.92:
+            number = f"TV-{number}{rng.choice('ABC')}"
+        elif pick > 0.84:
+            number = f"TV {number}"
+        while number in notice.charts:
+            number = str(rng.randint(3000, 9000) + len(notice.charts))
+        notice.charts.append(number)
+        return number
 
     def earlier(self, chart: str) -> str:
         """The number of the last notice on a chart: of this bulletin, or before it."""
