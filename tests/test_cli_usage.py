@@ -14,7 +14,9 @@ from noticeparse.cli import cli
 from noticeparse.version import VERSION
 from tests.command import POSITION, invoke, process
 
-COMMANDS = ("parse", "check", "charts", "position", "light", "depth", "schema", "explain")
+COMMANDS = (
+    "parse", "check", "charts", "position", "light", "depth", "schema", "explain", "fuzz",
+)  # fmt: skip
 
 
 class TestHelp:

@@ -198,10 +198,16 @@ def _drain(stream: IO[bytes], lines: queue.SimpleQueue[bytes | None]) -> None:
 
 
 class HttpTarget:
-    """An endpoint that is sent JSON; a bare host stands for that of `noticeparse serve`."""
+    """An endpoint that is sent JSON; a bare host stands for that of `noticeparse serve`.
+
+    Raises NoAnswer for what is no address.
+    """
 
     def __init__(self, kind: Kind, url: str, seconds: float) -> None:
-        parts = urlsplit(url)
+        try:
+            parts = urlsplit(url)
+        except ValueError as error:
+            raise NoAnswer(f"{url}: {error}") from None
         self.name = url.rstrip("/") + _PATHS[kind] if parts.path in ("", "/") else url
         self._seconds = seconds
         is_here = parts.hostname in ("localhost", "127.0.0.1", "::1")
