@@ -215,7 +215,7 @@ class TestReports:
 
     def test_junit_holds_what_xml_cannot(self, tmp_path: Path) -> None:
         script, path = tmp_path / "odd.py", tmp_path / "report.xml"
-        script.write_text(r"""for _ in open(0): print('"\u0000\ufffe"', flush=True)""", "utf-8")
+        script.write_text(r"""for _ in open(0): print(r'"\u0000\ufffe"', flush=True)""", "utf-8")
         command = f'"{sys.executable}" "{script}"'
         given = ("--only", "figure-split", "--target", command, "--report", str(path))
         assert invoke("fuzz", "depths", *given).exit_code == 1
