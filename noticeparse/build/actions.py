@@ -11,6 +11,7 @@ from noticeparse.build.doubts import (
     leads_to_place,
     lost_brackets,
 )
+from noticeparse.build.errata import of_erratum
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
@@ -22,7 +23,7 @@ from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
 from noticeparse.readers.positions import quality_mark
-from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.readers.verbs import Verb, canonical_verb, tells_new_state
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.feature import Feature
@@ -65,8 +66,7 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
-    if verb == "amend" and (item.verb or "").lower() == "read" and " for " in words.text:
-        verb = "replace"
+    verb, words = of_erratum(verb, (item.verb or "").lower(), words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
@@ -74,9 +74,10 @@ def read_action(
     faults += lost_brackets(context, item, words)
     faults += command_within(context, words) + change_within(context, item, words)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
-    if item.words and item.groups and not split.description_end and verb != "amend":
+    is_told = verb == "amend" or bool(item.old or item.change)
+    if item.words and item.groups and not split.description_end and not is_told:
         split = Split(len(words.text), ())
-    description = words.part(0, split.description_end)
+    description = words.part(_opening(words.text), split.description_end)
     place_faults: list[Fault] = []
     reading = read_geometry(
         context,
@@ -93,7 +94,7 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    phrase = concatenated(description, rest, _joint(verb, rest.text))
+    phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
@@ -109,6 +110,11 @@ def read_action(
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 
 
+def _opening(words: str) -> int:
+    """How long the word is that joins an item to the one before it: `and rock`."""
+    return len("and ") if words[: len("and ")].lower() == "and " else 0
+
+
 def _is_at_two_places(item: Item) -> bool:
     return any(fault.code == "states-at-two-places" for fault in item.faults)
 
@@ -121,8 +127,10 @@ def _garbled(context: Context, rest: Stretch) -> list[Fault]:
     return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
 
 
-def _joint(verb: Verb, rest: str) -> str:
+def _joint(verb: Verb, written: str, rest: str) -> str:
     """What stands between a description and the words behind its position."""
+    if tells_new_state(written):
+        return " to "
     if verb not in ("amend", "replace"):
         return ", "
     if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):
@@ -183,10 +191,10 @@ def _describe(
 
 def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> Stretch:
     """The phrase with what its OLD and NEW columns, or its key of change, say."""
-    if not item.change:
-        return words
     new = gather(context.text, item.change)
     old = gather(context.text, item.old)
+    if verb not in ("amend", "replace") or not new.text:
+        return concatenated(concatenated(words, old), new)
     if verb == "replace":
         return concatenated(concatenated(words, old), new, " by ")
     if not old.text:

@@ -7,7 +7,8 @@ from typing import Any
 
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
-from noticeparse.build.shapes import close_ring, plain_shape, shape_faults, shape_of
+from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
+from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
@@ -51,6 +52,7 @@ def read_geometry(
         take_parts(found, lead, words.text)
     rest = _take_tail(context, found, item)
     _settle_offset(context, found, item, faults, is_move=is_move)
+    join_numbered(found, kind)
     close_ring(found)
     if found.positions:
         labels.last = found.positions[-1]
@@ -99,15 +101,15 @@ def _take_group(
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True
-    if group.role in ("joining", "bounded", "centred"):
-        found.relation = RELATIONS[group.role]
+    if group.role is not None:
+        found.relation = RELATIONS.get(group.role, found.relation)
         found.kinds.append(group.role)
     is_reference = take_parts(found, parts, phrase.text)
     known = len(faults)
     of_places = [place_positions(context, place, labels, faults) for place in group.places]
     positions = [position for positions in of_places for position in positions]
     found.has_places = found.has_places or bool(group.places)
-    if not all(of_places) and len(faults) > known:
+    if any(ENTRIES[fault.code].severity == "error" for fault in faults[known:]):
         found.has_lost_place = True
     if goes_to:
         found.destination += positions

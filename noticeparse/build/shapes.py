@@ -27,6 +27,13 @@ def close_ring(found: Found) -> None:
         found.positions = positions[:-1]
 
 
+def join_numbered(found: Found, kind: str) -> None:
+    """Join positions that keys count: `Position 1: …`, `Position 2: …` of a breakwater."""
+    is_run = found.relation == "at" and len(found.positions) > 1
+    if "numbered" in found.kinds and is_run and primitives(kind) & {"L", "A"}:
+        found.relation = "joining"
+
+
 def plain_shape(positions: list[Position]) -> Shape:
     """The shape of positions that no relation joins."""
     if not positions:
@@ -54,6 +61,10 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
         drawn = primitives(kind)
         is_area = found.is_ring or says_limit or ("A" in drawn and "L" not in drawn)
         return "area" if is_area else "line"
+    drawn = primitives(kind)
+    if drawn and "P" not in drawn and count >= _FEWEST["line" if "L" in drawn else "area"]:
+        # A cable at several positions runs through them: S-57 knows no point for it.
+        return "line" if "L" in drawn else "area"
     return "points" if count > 1 else "point"
 
 

@@ -298,4 +298,14 @@ ENTRIES = (
         bad="Insert ‹depth zz› m 46-00.00S 122-00.00W",
         good="Insert depth 8m 46-00.00S 122-00.00W",
     ),
+    Entry(
+        "depth-word-missing",
+        "info",
+        "`{written}` stands alone: read as a depth",
+        "a figure by itself is a sounding on a chart, but may be what is left of another phrase",
+        "compare with the original notice",
+        _PRACTICE,
+        bad="Insert ‹8.6m› 46-00.00S 122-00.00W",
+        good="Insert depth 8.6m 46-00.00S 122-00.00W",
+    ),
 )

@@ -45,10 +45,18 @@ def column_role(title: str) -> str | None:
 
 def key_role(key: str, *, has_places: bool) -> str | None:
     """The role of a value behind this key; `Area:` without positions is a geographic heading."""
-    roles = _titles().get(_plain(key.rstrip().rstrip(":")))
+    plain = _plain(key.rstrip().rstrip(":"))
+    roles = _titles().get(plain)
     if not roles:
-        return None
+        return "numbered" if has_places and _is_numbered_position(plain) else None
     return "heading" if "heading" in roles and not has_places else roles[0]
+
+
+def _is_numbered_position(key: str) -> bool:
+    """Whether a key counts the positions of one feature: `position 2`, `corner b`."""
+    word, _, count = key.replace(" no ", " ").replace(" no. ", " ").partition(" ")
+    is_count = count.isdigit() or (len(count) == 1 and count.isalpha())
+    return is_count and (word in ("corner", "vertex") or "position" in _titles().get(word, ()))
 
 
 _HEMISPHERES = frozenset("n s e w north south east west".split())

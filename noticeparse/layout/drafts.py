@@ -32,7 +32,7 @@ class Group:
 
     lead: list[Piece] = field(default_factory=list)
     role: str | None = None
-    """What the column or key of the places says: `to`, `joining`, `bounded`, `centred`."""
+    """What the column or key says: `to`, `numbered`, `joining`, `bounded`, `centred`."""
     places: list[Place] = field(default_factory=list)
 
 

@@ -9,7 +9,8 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
-from noticeparse.layout.lines import Element
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
@@ -21,9 +22,16 @@ _LONGEST_DESCRIPTION = 2000
 class FeatureFirst(Cutter):
     """The position stands behind the words that it belongs to."""
 
+    _state_line: Line | None = None
+    """The line that holds a state of the open item."""
+    _is_new_state = False
+
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""
         item = self.item
+        if self.pending and self._is_read_of_for(element):
+            self.pending.append(element)
+            return True
         ends = self.following is None or self.text[element.end : element.end + 1] == "."
         told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
         if opens or item is None or not item.has_place or self.pending or not (ends and told):
@@ -33,6 +41,11 @@ class FeatureFirst(Cutter):
         self.set_verb(item, element)
         return True
 
+    def _is_read_of_for(self, element: Element) -> bool:
+        """Whether a verb is the second half of `For A read B`."""
+        opened = self.words_of([self.verb]).lower() if self.verb is not None else ""
+        return opened == "for" and self.text[element.start : element.end].lower() == "read"
+
     def take_words(self, element: Element, opens: bool) -> None:
         """Words go with the item that they stand before, or go on with the words above."""
         if element.kind == "passive":
@@ -40,9 +53,34 @@ class FeatureFirst(Cutter):
             return
         if self.pending and element.start - self.pending[0].start > _LONGEST_DESCRIPTION:
             self.close_item()
+        if self._takes_state(element, opens):
+            return
         if opens:
             self._at_line_start(element)
         self.pending.append(element)
+
+    def _takes_state(self, element: Element, opens: bool) -> bool:
+        """`OLD   …` or `NEW   …` below a verb, which is told of the item that the verb opens."""
+        item = self.item
+        if item is not None and self._state_line is self.line:
+            state = item.change if self._is_new_state else item.old
+            state.append((element.start, element.end))
+            item.pieces.append((element.start, element.end))
+            return True
+        follows = self.following is not None and self.following.kind == "words"
+        if not opens or self.verb is None or not follows:
+            return False
+        told = state_told(self.text[element.start : element.end], self.words_of([self.verb]))
+        if told is None:
+            return False
+        if self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        assert self.item is not None
+        self.item.pieces.append((element.start, element.end))
+        self._state_line, self._is_new_state = self.line, told == "new"
+        return True
 
     def _take_passive(self, element: Element) -> None:
         """`A pier has been built joining …` among commands: the verb of the item it stands in."""
@@ -64,6 +102,8 @@ class FeatureFirst(Cutter):
                 self.add_group(item)
             else:
                 self.open_from_pending()
+        elif item is not None and item.change and is_connector(self.words_of(self.pending)):
+            self.add_group(item)
         elif self.pending:
             self.open_from_pending()
         elif item is None:

@@ -12,9 +12,9 @@ from noticeparse.readers.verbs import canonical_verb
 
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
 _BELOW_A_FEATURE = frozenset(
-    {"position", "latitude", "from", "joining", "bounded", "centred", "old", "new", "change"}
+    "position numbered latitude from joining bounded centred old new change".split()
 )
-_LISTED = frozenset({"position", "joining", "bounded"})
+_LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from itertools import takewhile
+from typing import Literal
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place
@@ -20,6 +21,21 @@ _NOTHING = frozenset(
     {"", "nil", "none", "nothing", "nothing charted", "not charted", "no feature", "uncharted",
      "not shown"}
 )  # fmt: skip
+
+
+_OLD = frozenset({"old", "was", "former", "existing"})
+_NEW = frozenset({"new", "now", "revised"})
+
+
+def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
+    """Which state of a feature the word at the start of a line tells: `OLD   light, Fl.3s`.
+
+    Below an amendment also `from   Fl.3s` and `to   Fl.5s`.
+    """
+    plain = word.lower().strip(" :")
+    if plain in ("from", "to") and canonical_verb(verb) == "amend":
+        return "old" if plain == "from" else "new"
+    return "old" if plain in _OLD else "new" if plain in _NEW else None
 
 
 def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> bool:

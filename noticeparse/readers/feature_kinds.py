@@ -15,7 +15,7 @@ from noticeparse.readers.depths import SAFE_CLEARANCE_QUALITY
 from noticeparse.readers.feature_values import Aids
 from noticeparse.readers.marks import category_of, class_of_category, kind_of_category
 from noticeparse.readers.told import Told, depth_kind
-from noticeparse.readers.words import Item
+from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Depth
 from noticeparse.vocabulary import kinds, refined
 
@@ -128,6 +128,9 @@ class _Settling:
                 return item.sense.alone
             if item.role == "measure" and any(c in "₀₁₂₃₄₅₆₇₈₉" for c in item.text):
                 return "sounding"
+        if is_lone_figure(self.told.items):
+            self.blame("depth-word-missing", 0, len(self.text))
+            return "sounding"
         self.blame("feature-unknown", 0, len(self.text))
         return "unknown"
 

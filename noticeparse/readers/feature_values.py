@@ -16,7 +16,7 @@ from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.lights import LightReading, read_aids, read_light
 from noticeparse.readers.one_depth import Stated, one_depth
-from noticeparse.readers.words import Item
+from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Ais, Racon, Sound, Status
 from noticeparse.records.light import Light
@@ -120,7 +120,8 @@ def read_amounts(
     heights: dict[Item, Decimal | None] = {}
     # A figure like `8 6` that was refused stands for no other depth of the phrase.
     for item in items:
-        if item.role == "depth" or (item.role == "measure" and _is_depth(item, s57)):
+        is_depth = item.role == "measure" or is_lone_figure(items)
+        if item.role == "depth" or (is_depth and _is_depth(item, s57)):
             reading = read_depth(item.text, chart_unit)
             amounts = amounts._replace(
                 reported_year=amounts.reported_year or reading.reported_year,
@@ -155,13 +156,15 @@ def _is_depth(item: Item, s57: str) -> bool:
     return s57 in (_DEPTH_AREAS if item.bracketed else _DEPTH_CLASSES)
 
 
-def unread_figures(items: Iterable[Item], used: frozenset[int], s57: str) -> list[Fault]:
+def unread_figures(items: Sequence[Item], used: frozenset[int], s57: str) -> list[Fault]:
     """A fault for each figure that went into no value and no name."""
     faults = []
     for item in items:
         if item.role not in ("measure", "number", "code") or item.start in used:
             continue
         if item.role == "measure" and (_is_depth(item, s57) or s57 in _HEIGHT_CLASSES):
+            continue
+        if s57 == "SOUNDG" and is_lone_figure(items):
             continue
         code = "feature-figure-unread"
         if item.bracketed:

@@ -123,9 +123,9 @@ def read_head(text: str, near: int | None) -> Head:
             head.cancels += read_cancelled(part.text, near)
         else:
             _set(chart or shared, part, near, head)
-            if kind in ("OTHER_WORDS", "STOP"):
-                # `Charts: 1420 [136/26]. 1421 [122/26].`
-                expects_chart = names_several and part.text == "." and chart is not None
+            if kind in ("OTHER_WORDS", "STOP", "OTHER"):
+                # `Charts: 1420 [136/26]. 1421 [122/26].` or with a dash between
+                expects_chart = names_several and part.text in (".", "-") and chart is not None
     _share(head, shared)
     return head
 

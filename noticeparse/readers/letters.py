@@ -1,4 +1,4 @@
-"""Letters of a reference: `(a)-(d) above` names a, b, c and d."""
+"""Letters and numbers of a reference: `(a)-(d) above` names a, b, c and d."""
 
 from __future__ import annotations
 
@@ -25,6 +25,8 @@ class _Callbacks(Transformer[Token, Any]):
 
 def _counted(first: str, last: str) -> list[str]:
     """The letters from first to last; `c-a` for a run that nobody can count."""
+    if first.isdigit() and last.isdigit() and int(first) <= int(last):
+        return [str(number) for number in range(int(first), int(last) + 1)]
     # `(aa)-(ac)` counts its last letter; `(aa)-(cc)` may leave out `ab` or not.
     is_run = first[:-1] == last[:-1] and first[-1] <= last[-1]
     if len(first) != len(last) or not is_run or first.islower() != last.islower():

@@ -119,6 +119,13 @@ def _match(atoms: Sequence[_Atom], base: int, bracketed: bool) -> list[Item]:
     return items
 
 
+def is_lone_figure(items: Sequence[Item]) -> bool:
+    """Whether a phrase is one figure as depths are written: `8.6m`, `5.2`; a number is none."""
+    if len(items) != 1:
+        return False
+    return items[0].role == "measure" or (items[0].role == "number" and "." in items[0].text)
+
+
 def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
     """The tokens that form a proper name, told by capitals beside small letters.
 
