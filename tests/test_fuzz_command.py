@@ -32,6 +32,11 @@ for line in sys.stdin:
 """A reader that makes 48 degrees 12 minutes of 47 degrees 72."""
 
 
+@pytest.fixture(autouse=True)
+def _commands_read_with_this_package(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv("PYTHONPATH", str(Path(__file__).parents[1]))
+
+
 @pytest.fixture
 def carrying(tmp_path: Path) -> str:
     script = tmp_path / "carrying.py"
