@@ -1,4 +1,4 @@
-"""Law: any bytes are read without an exception, to the last character, and a usable place is true."""
+"""Law: any bytes are read without an exception, to the last sign, and a usable place is true."""
 
 from __future__ import annotations
 
@@ -58,7 +58,7 @@ def _usable_positions(bulletin: Bulletin) -> Iterator[Position]:
 
 
 def _is_true(position: Position, text: str) -> None:
-    """A stated position is on the globe, as exact as its figures, all of them those of the text."""
+    """A stated position is on the globe, and its figures are all those of the text."""
     if position.via != "stated":
         return
     lat, lon = position.exact()
