@@ -127,7 +127,7 @@ def find_positions(text: str) -> list[Position]:
     split = [one.start for one in hidden_in(context.repaired) if one.splits_figures]
     found: list[Position] = []
     elements = [element for line in read_lines(context.text) for element in line.elements]
-    for element in join_points(elements):
+    for element in join_points(context.text, elements):
         if element.kind != "point":
             continue
         reading: PointReading = element.value
