@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import json
+import os
+import shlex
+import subprocess
 import sys
 import threading
 from collections.abc import Iterator
@@ -14,7 +17,14 @@ import pytest
 
 from noticeparse.caution import CAUTION
 from noticeparse.testing.answering import answer
-from noticeparse.testing.targets import TOKEN, CommandTarget, HttpTarget, NoAnswer, open_target
+from noticeparse.testing.targets import (
+    TOKEN,
+    CommandTarget,
+    HttpTarget,
+    NoAnswer,
+    ThisReader,
+    open_target,
+)
 from tests.command import invoke
 
 MINUTES = "minutes-of-60"
@@ -120,8 +130,20 @@ class TestCommand:
         assert "U+00B0 DEGREE SIGN at " in result.stdout
         assert "it cannot be read for certain" in result.stdout
         assert f"| {carrying}\n" in result.stdout
-        assert f"--only {MINUTES} --examples 30 --seed 0" in result.stdout
+        again = f"--only {MINUTES} --examples 30 --seed 0 --target {shlex.quote(carrying)}\n"
+        assert again in result.stdout
         assert invoke(*given).stdout == result.stdout
+
+    @pytest.mark.skipif(os.name == "nt", reason="the reproduction is for a POSIX shell")
+    def test_the_reproduction_can_be_pasted(self, carrying: str) -> None:
+        text = "47°72.34'S 123°45.67'W\n"
+        pasted = CommandTarget(carrying, 20).reproduction(text)
+        ran = subprocess.run(["sh", "-c", pasted], capture_output=True, check=True)
+        assert json.loads(ran.stdout)["iso6709"] == "-4812.34-12345.67/"
+        assert pasted.isascii()
+        ours = ThisReader("positions").reproduction(text)
+        ran = subprocess.run(["sh", "-c", ours], capture_output=True, check=False)
+        assert b"72.34 minutes; 59 is the last" in ran.stderr
 
     @pytest.mark.parametrize("words", ["no-such-command", "'unclosed", "true", "echo no-json"])
     def test_one_that_does_not_answer(self, words: str) -> None:

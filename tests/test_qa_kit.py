@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import json
 import re
+from dataclasses import replace
 from fractions import Fraction
 
 import pytest
@@ -119,6 +120,19 @@ class TestJudge:
     def test_right_record(self) -> None:
         assert judge(case("same"), reply()) is None
         assert judge(case("as-written"), answer("positions", WRITTEN.text)) is None
+
+    def test_two_signs_of_one_place_are_no_difference(self) -> None:
+        edge = Point(Coordinate(0, 1, 1), Coordinate(180 * 600, 1, 1))
+        put = Case("positions", "as-it-is", "same", WrittenPosition.of(SYMBOLS, edge, "SE"))
+        for iso, lon in (("-0000.0+18000.0/", 180), ("+0000.0-18000.0/", -180.0)):
+            assert judge(put, json.dumps({"lat": -0.0, "lon": lon, "iso6709": iso})) is None
+        wrong = {"lat": 0, "lon": 180, "iso6709": "-0000.0+18000.00/"}
+        assert "iso6709 is" in str(judge(put, json.dumps(wrong)))
+        south = replace(
+            put, truth=WrittenPosition.of(SYMBOLS, edge._replace(lat=Coordinate(1, 1, 1)), "SE")
+        )
+        north = {"lat": 1 / 600, "lon": -180, "iso6709": "+0000.1-18000.0/"}
+        assert "iso6709 is +0000.1" in str(judge(south, json.dumps(north)))
 
     @pytest.mark.parametrize(
         ("line", "words"),

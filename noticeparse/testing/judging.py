@@ -7,6 +7,7 @@ writes, from whatever reader: only the keys that are compared need be there.
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Callable, Iterator
 from decimal import Decimal
 from fractions import Fraction
@@ -110,12 +111,20 @@ def _shown(reply: View) -> str:
 
 
 def _position(got: View, want: WrittenPosition) -> Iterator[str]:
-    if got.exact() != want.exact or got.iso6709 != want.iso6709:
+    """What differs; the sign of nought and the side of the 180th meridian are no difference."""
+    got.exact()  # says so where it has not that form at all
+    if _one_sign(got.iso6709) != want.iso6709:
         yield f"iso6709 is {got.iso6709}, not {want.iso6709}"
-    floats = tuple(map(float, (got.lat, got.lon)))
+    lat, lon = float(got.lat), float(got.lon)
     nearest = tuple(map(float, want.exact))
-    if floats != nearest:
-        yield f"lat and lon are {floats}, not {nearest}"
+    if (lat, -lon if lon == 180 else lon) != nearest:
+        yield f"lat and lon are {(lat, lon)}, not {nearest}"
+
+
+def _one_sign(iso6709: str) -> str:
+    """The form with `+` for nought and `-` for the 180th meridian, as ISO 6709 has them."""
+    positive = re.sub(r"-(?=[0.]+(?![0-9.]))", "+", iso6709)
+    return re.sub(r"\+(?=180[0.]*/)", "-", positive)
 
 
 def _light(got: View, want: WrittenLight) -> Iterator[str]:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import shlex
 import unicodedata
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
@@ -28,9 +29,11 @@ class Run:
     seed: int
 
     def again(self, result: Result) -> str:
-        """The command that runs one mutation anew, apart from its target."""
-        only = f"--only {result.mutation.name}"
-        return f"noticeparse fuzz {self.kind} {only} --examples {self.examples} --seed {self.seed}"
+        """The command that runs one mutation anew."""
+        only = f"--only {result.mutation.name} --examples {self.examples} --seed {self.seed}"
+        words = self.target.address
+        target = "" if words is None else f" --target {shlex.quote(words)}"
+        return f"noticeparse fuzz {self.kind} {only}{target}"
 
 
 def code_points(text: str) -> list[str]:

@@ -54,6 +54,10 @@ class Target(Protocol):
     def name(self) -> str:
         """How it is named to a person."""
 
+    @property
+    def address(self) -> str | None:
+        """What `--target` must say to come to it, None where that is left out."""
+
     def ask(self, text: str) -> str:
         """Its answer, one JSON document.
 
@@ -94,6 +98,7 @@ class ThisReader:
     """The reader of this package."""
 
     name = "this reader"
+    address = None
 
     def __init__(self, kind: Kind) -> None:
         self._kind = kind
@@ -119,7 +124,7 @@ class CommandTarget:
     """A command that is asked line by line; it is started again where it ends or hangs."""
 
     def __init__(self, command: str, seconds: float) -> None:
-        self.name = command
+        self.name = self.address = command
         self._seconds = seconds
         self._process: subprocess.Popen[bytes] | None = None
         self._lines: queue.SimpleQueue[bytes | None] = queue.SimpleQueue()
@@ -209,6 +214,7 @@ class HttpTarget:
         except ValueError as error:
             raise NoAnswer(f"{url}: {error}") from None
         self.name = url.rstrip("/") + _PATHS[kind] if parts.path in ("", "/") else url
+        self.address = self.name
         self._seconds = seconds
         is_here = parts.hostname in ("localhost", "127.0.0.1", "::1")
         handlers = [urllib.request.ProxyHandler({})] if is_here else []
