@@ -95,9 +95,8 @@ def _assigned(module: Any) -> Iterator[tuple[str, str]]:
     for path in Path(module.__file__).parent.glob("*.py"):
         body = ast.parse(path.read_text("utf-8")).body
         for one, below in pairwise(body):
-            targets = (
-                one.targets if isinstance(one, ast.Assign) else [getattr(one, "target", None)]
-            )
+            target = getattr(one, "target", None)
+            targets = one.targets if isinstance(one, ast.Assign) else [target]
             if isinstance(targets[0], ast.Name) and isinstance(below, ast.Expr):
                 yield targets[0].id, str(getattr(below.value, "value", ""))
 

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+import re
 from collections.abc import Iterator
 
 from noticeparse import (
@@ -38,7 +39,10 @@ def _hold(text: str) -> None:
     coverage = bulletin.coverage
     assert coverage.characters == sum(not char.isspace() for char in text)
     assert coverage.read + coverage.ignored + coverage.unread == coverage.characters
-    for position in (*_usable_positions(bulletin), *find_positions(text)):
+    is_exchange_told = any(one.code == "position-exchanged" for one in bulletin.findings)
+    for position in _usable_positions(bulletin):
+        _is_true(position, text, is_exchange_told=is_exchange_told)
+    for position in find_positions(text):
         _is_true(position, text)
     for read in (parse_position, parse_light, parse_depth):
         try:
@@ -57,17 +61,24 @@ def _usable_positions(bulletin: Bulletin) -> Iterator[Position]:
                     yield from action.geometry.positions
 
 
-def _is_true(position: Position, text: str) -> None:
-    """A stated position is on the globe, and its figures are all those of the text."""
+def _is_true(position: Position, text: str, *, is_exchange_told: bool = False) -> None:
+    """A stated position is on the globe, and its figures are all those of the text, in order.
+
+    Longitude may come first where that is told.
+    """
     if position.via != "stated":
         return
     lat, lon = position.exact()
     assert -90 <= lat <= 90
     assert -180 <= lon <= 180
     assert (position.lat, position.lon) == (float(lat), float(lon))
-    assert _is_within(_figures(position.written), _figures(text[position.span.start :]))
-    if not position.written.endswith("/"):  # ISO 6709 may state a height and a datum behind
-        assert _is_within(_figures(position.written), _figures(position.iso6709)), position
+    written = _figures(position.written)
+    assert _is_within(written, _figures(text[position.span.start :]))
+    first, second, _ = re.split("(?<=.)(?=[-+/])", position.iso6709)
+    orders = [first + second, second + first] if is_exchange_told else [first + second]
+    # ISO 6709 may state a height and a datum behind.
+    is_whole = any(_is_within(written, _figures(order)) for order in orders)
+    assert is_whole or position.written.endswith("/"), position
 
 
 def _figures(text: str) -> str:
