@@ -129,9 +129,13 @@ class TestRefused:
         assert not refused.is_readable
 
     @pytest.mark.parametrize(
-        ("text", "axis"), [("S47°12.34'E", "latitude"), ("W123°45.67'S", "longitude")]
-    )
-    def test_letter_in_front_says_the_axis(self, text: str, axis: str) -> None:
+        ("text", "axis"),
+        [
+            ("S47°12.34'E", "latitude"), ("W123°45.67'S", "longitude"),
+            ("47°12.34'S W", "longitude"), ("123°45.67'W S", "latitude"),
+        ],
+    )  # fmt: skip
+    def test_letter_in_front_or_else_the_last_says_the_axis(self, text: str, axis: str) -> None:
         (fault,) = read_coordinate("COORDINATE_DOUBTFUL", text, 0).faults
         assert fault.code == "position-hemisphere-conflict"
         assert fault.values["axis"] == axis
@@ -165,10 +169,12 @@ class TestRefused:
         ]
 
 
-def test_pair_without_letters_is_told_where_it_stands() -> None:
-    text = " 47 12.34, 123 45.67"
-    fault = Fault("position-hemisphere-missing", 1, 20, {"written": text.strip()})
-    assert read_whole_position(text) == PointReading(None, (fault,), 1, 20)
+@pytest.mark.parametrize("lead", ["", " "])
+def test_pair_without_letters_is_told_where_it_stands(lead: str) -> None:
+    text = "47 12.34, 123 45.67"
+    start, end = len(lead), len(lead + text)
+    fault = Fault("position-hemisphere-missing", start, end, {"written": text})
+    assert read_whole_position(lead + text) == PointReading(None, (fault,), start, end)
 
 
 def test_signed_pair_is_told_where_it_stands() -> None:
