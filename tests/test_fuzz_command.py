@@ -8,6 +8,7 @@ import shlex
 import subprocess
 import sys
 import threading
+import time
 from collections.abc import Iterator
 from http.server import BaseHTTPRequestHandler, HTTPServer
 from pathlib import Path
@@ -145,7 +146,9 @@ class TestCommand:
         ran = subprocess.run(["sh", "-c", ours], capture_output=True, check=False)
         assert b"72.34 minutes; 59 is the last" in ran.stderr
 
-    @pytest.mark.parametrize("words", ["no-such-command", "'unclosed", "true", "echo no-json"])
+    @pytest.mark.parametrize(
+        "words", ["no-such-command", "'unclosed", "true", "echo no-json", "", " "]
+    )
     def test_one_that_does_not_answer(self, words: str) -> None:
         result = invoke("fuzz", "positions", "--target", words)
         assert result.exit_code == 2
@@ -164,6 +167,21 @@ class TestCommand:
             target.ask("47-12.34S 123-45.67W")
         assert json.loads(target.ask("again")) == "again"
         target.close()
+
+    def test_one_that_gives_two_lines(self) -> None:
+        code = "for text in open(0): print(1, flush=True); print(2, flush=True)"
+        target = CommandTarget(f'{sys.executable} -c "{code}"', 20)
+        assert json.loads(target.ask("first")) == 1
+        time.sleep(0.2)
+        with pytest.raises(NoAnswer, match="more than one line"):
+            target.ask("second")
+        target.close()
+
+    def test_one_whose_answer_is_nested_too_deeply(self) -> None:
+        code = "for text in open(0): print(100000 * chr(91), flush=True)"
+        result = invoke("fuzz", "positions", "--target", f'{sys.executable} -c "{code}"')
+        assert result.exit_code == 2
+        assert "is no JSON" in result.stderr
 
     def test_a_late_answer_is_no_answer_to_the_next_text(self) -> None:
         code = "import time; print(input(), flush=True); input(); time.sleep(0.5); print(1)"
@@ -254,6 +272,7 @@ class TestReports:
         result = invoke("fuzz", "depths", *given, "--report", str(path))
         assert result.exit_code == 2
         assert "cannot be written" in result.stderr
+        assert not result.stdout  # told before the work
 
 
 class TestUsage:

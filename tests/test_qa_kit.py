@@ -141,6 +141,8 @@ class TestJudge:
             (reply(iso6709="-4712.3-12345.6/"), "iso6709 is -4712.3"),
             (reply(iso6709="47.2"), "is no ISO 6709 form"),
             (reply(iso6709=None), "is no ISO 6709 form"),
+            (reply(iso6709="-4712.3e99999999-12345.67/"), "is no ISO 6709 form"),
+            (100_000 * "[", "nested too deeply"),
             (reply(lat=-47.2056), "lat and lon are"),
             (reply(lat=None), "has not the form of the contract"),
             ('{"lat": 1}', "no key `iso6709`|no ISO 6709"),

@@ -68,9 +68,26 @@ def _list(mutations: Sequence[Mutation]) -> int:
 
 
 def _run(run: Run, mutations: Sequence[Mutation], report: str | None) -> int:
-    """Raises NotWritable where the report cannot be written."""
+    """Raises NotWritable where the report cannot be written, if possible before the work."""
+    from noticeparse.testing.reports import WRITERS
+
+    if report is None:
+        results = _results(run, mutations)
+    else:
+        with Outlet(report) as file:
+            file.write("")
+            results = _results(run, mutations)
+            file.write(WRITERS[Path(report).suffix.lower()](run, results))
+    failed = sum(result.failure is not None for result in results)
+    asked = sum(result.examples for result in results)
+    say(f"{run.target.name}: {len(results)} mutations, {asked} texts; {failed} failed")
+    return WITH_ERRORS if failed else READ
+
+
+def _results(run: Run, mutations: Sequence[Mutation]) -> list[Result]:
+    """What came of each mutation, told as it comes."""
     from noticeparse.testing.fuzzing import fuzz as put
-    from noticeparse.testing.reports import WRITERS, headline
+    from noticeparse.testing.reports import headline
 
     outlet = Outlet()
     results: list[Result] = []
@@ -81,13 +98,7 @@ def _run(run: Run, mutations: Sequence[Mutation], report: str | None) -> int:
         is_heard = is_heard and _tell(outlet, f"{headline(result)}\n")
     if is_heard:
         _tell(outlet, "".join(_failures(run, results)) + f"\n{CAUTION}\n")
-    if report is not None:
-        with Outlet(report) as file:
-            file.write(WRITERS[Path(report).suffix.lower()](run, results))
-    failed = sum(result.failure is not None for result in results)
-    asked = sum(result.examples for result in results)
-    say(f"{run.target.name}: {len(results)} mutations, {asked} texts; {failed} failed")
-    return WITH_ERRORS if failed else READ
+    return results
 
 
 def _failures(run: Run, results: Sequence[Result]) -> Iterator[str]:

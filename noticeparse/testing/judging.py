@@ -24,6 +24,9 @@ from noticeparse.testing.written import (
     WrittenPosition,
 )
 
+_REST = r"(?:[0-9]{2}){0,2}(?:\.[0-9]+)?"
+_ISO_6709 = re.compile(rf"[+-][0-9]{{2}}{_REST}[+-][0-9]{{3}}{_REST}/")
+
 
 class View(dict[str, Any]):
     """A JSON object whose keys are attributes too, so that it compares like a record."""
@@ -36,11 +39,10 @@ class View(dict[str, Any]):
 
     def exact(self) -> tuple[Fraction, Fraction]:
         """The exact value of a position, by its key `iso6709`."""
-        try:
-            return Position.model_construct(iso6709=self.iso6709).exact()
-        except (AttributeError, ValueError, IndexError, TypeError):
-            words = f"`{self.get('iso6709')}` is no ISO 6709 form: -4712.34-12345.67/"
-            raise AttributeError(words) from None
+        written = self.get("iso6709")
+        if not isinstance(written, str) or _ISO_6709.fullmatch(written) is None:
+            raise AttributeError(f"`{written}` is no ISO 6709 form: -4712.34-12345.67/")
+        return Position.model_construct(iso6709=written).exact()
 
 
 def read_reply(line: str) -> View | Refused:
@@ -60,7 +62,10 @@ def read_reply(line: str) -> View | Refused:
 
 
 def _loaded(line: str) -> Any:
-    return json.loads(line, parse_float=Decimal, object_hook=View)
+    try:
+        return json.loads(line, parse_float=Decimal, object_hook=View)
+    except RecursionError:
+        raise ValueError("it is nested too deeply") from None
 
 
 def judge(case: Case, line: str) -> str | None:

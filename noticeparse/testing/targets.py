@@ -85,7 +85,7 @@ def open_target(kind: Kind, target: str | None, seconds: float) -> Target:
         found = CommandTarget(target, seconds)
     try:
         json.loads(found.ask(SPECIMENS[kind]))
-    except ValueError:
+    except (ValueError, RecursionError):
         found.close()
         raise NoAnswer(f"{found.name}: what it answers is no JSON") from None
     except NoAnswer as error:
@@ -133,6 +133,9 @@ class CommandTarget:
         """Give it a line and wait for one."""
         process = self._started()
         assert process.stdin is not None
+        if not self._lines.empty() and self._lines.get() is not None:
+            self.close()
+            raise NoAnswer("it gave more than one line for the text before this one")
         try:
             process.stdin.write(json.dumps(text).encode() + b"\n")
             process.stdin.flush()
@@ -152,6 +155,8 @@ class CommandTarget:
         if self._process is not None:
             return self._process
         words = self.name if sys.platform == "win32" else shlex.split(self.name)
+        if not words:
+            raise NoAnswer("the command is empty")
         try:
             process = subprocess.Popen(words, stdin=subprocess.PIPE, stdout=subprocess.PIPE)
         except (OSError, ValueError) as error:
@@ -252,7 +257,7 @@ def _unwrapped(reply: str) -> str:
     """The one answer in a list of results."""
     try:
         document: Any = json.loads(reply)
-    except ValueError:
+    except (ValueError, RecursionError):
         return reply
     if not isinstance(document, dict) or "results" not in document:
         return reply
