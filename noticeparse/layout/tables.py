@@ -8,6 +8,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
+from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
@@ -31,6 +32,8 @@ class TableReader:
         """Whether the titles stand above the first notice."""
         self._last_row = -1
         """The last line that was a row."""
+        self._point_above: Point | None = None
+        """The last position in the rows so far."""
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
@@ -45,6 +48,7 @@ class TableReader:
             self.assembly.end_body()
             self.assembly.row_verb = None
         self.table = titles
+        self._point_above = None
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
@@ -87,7 +91,7 @@ class TableReader:
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
-        cells = table.cells(self.text, line)
+        cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
         cells = {role: cell for role, cell in cells.items() if not self._is_ditto(cell)}
@@ -112,10 +116,16 @@ class TableReader:
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
         self._last_row = line.row
+        self._keep_point(cells)
         self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _keep_point(self, cells: Cells) -> None:
+        for element in cells.get("latitude", []):
+            if element.kind == "point" and element.value.point is not None:
+                self._point_above = element.value.point
 
     def _is_ditto(self, cell: list[Element]) -> bool:
         """Whether a cell says that the cell above holds for it too."""
