@@ -83,7 +83,7 @@ class HeadReader:
         return True
 
     def _titled_chart(self, line: Line) -> bool:
-        """A chart number that opens a line, with the title and edition: `802 - Quill Sound - …`."""
+        """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
         if self.assembly.notice is None or line.has(*_ENDS_A_CHART_HEAD, "number"):
             return False
         start, end = line.elements[0].start, line.elements[-1].end

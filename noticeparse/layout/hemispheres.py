@@ -6,9 +6,9 @@ coordinate its hemisphere.  Below a row with degrees, figures may be minutes alo
 
 from __future__ import annotations
 
+from noticeparse.faults import Fault
 from noticeparse.layout.lines import Element
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.faults import Fault
 from noticeparse.readers.positions import Point, join_coordinates
 
 _LETTERS = {"north": "N", "south": "S", "east": "E", "west": "W"}
