@@ -23,6 +23,7 @@ from typing import Any, NamedTuple
 
 import noticeparse
 from noticeparse.catalogue import ENTRIES
+from noticeparse.writers.columns import COLUMNS
 from tests.test_layers import LAYERS, MODULES, tree_of
 
 ROOT = Path(noticeparse.__file__).resolve().parents[1]
@@ -113,6 +114,11 @@ def codes_table() -> str:
     return _table(("code", "severity", "message", "why it matters"), rows)
 
 
+def columns_table() -> str:
+    """The columns that the table and the map layer share."""
+    return _table(("column", "meaning"), [(f"`{name}`", words) for name, words in COLUMNS.items()])
+
+
 def layers_table() -> str:
     """The layers from the ground up: modules and packages, each with the first line it says."""
     rows = [
@@ -162,6 +168,7 @@ def _table(head: tuple[str, ...], rows: Iterable[tuple[str, ...]]) -> str:
 TABLES: dict[str, Callable[[], str]] = {
     "api": api_table,
     "codes": codes_table,
+    "columns": columns_table,
     "layers": layers_table,
 }
 

@@ -29,6 +29,7 @@ LAYERS = (
         "schema_words",
         "collector",
         "chart_math",
+        "globe",
     ),
     ("patterns",),
     ("text", "grammar"),

@@ -8,16 +8,19 @@ from typing import Any
 import click
 
 from noticeparse.cli.running import run
+from noticeparse.cli.targets import fitting_targets
 from noticeparse.console import options
 from noticeparse.console.help_page import examples
 from noticeparse.console.settings import Settings
-from noticeparse.writers import FORMATS
+from noticeparse.writers import Wishes
 
 
 @click.command(
     epilog=examples(
         "noticeparse parse week12.txt > week12.json",
         "noticeparse parse --format jsonl --out year.jsonl week*.txt",
+        "noticeparse parse --out week12.geojson --out week12.csv --bom week12.txt",
+        "noticeparse parse --format text week12.txt | less",
         "noticeparse parse --indent - < notice.txt",
     )
 )
@@ -25,34 +28,35 @@ from noticeparse.writers import FORMATS
 @options.chart_list
 @options.as_of
 @options.region
-@click.option(
-    "--format",
-    "form",
-    type=click.Choice([*FORMATS]),
-    default="json",
-    show_default=True,
-    help="json: one bulletin a line. jsonl: one notice a line, then the rest of the bulletin.",
-)
-@click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
-@click.option(
-    "--out",
-    metavar="OUT",
-    type=click.Path(dir_okay=False, allow_dash=True),
-    help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
-)
+@options.parse_form
+@options.outs
+@options.indent
+@options.mark
+@options.unusable
+@click.pass_context
 def parse(
-    files: Sequence[str], form: str, is_indented: bool, out: str | None, **settings: Any
+    ctx: click.Context,
+    /,
+    files: Sequence[str],
+    form: str,
+    outs: Sequence[str],
+    is_indented: bool,
+    has_mark: bool,
+    with_unusable: bool,
+    **settings: Any,
 ) -> None:
     """Read notices and write their records.
 
-    The output is one line for each input, on a terminal as in a file, unless --indent is given.
-    What could not be read for certain stands in the findings of the record.
+    json and jsonl hold all that was read, text all of it for a person; geojson and csv hold the
+    actions. Several inputs make one map layer, one table or one text. What could not be read for
+    certain stands in the findings of the record.
     """
-    if is_indented and form != "json":
-        raise click.UsageError("--indent goes with --format json only")
-    from noticeparse.console import commands
+    wishes = Wishes(is_indented, has_mark, with_unusable)
+    is_asked = ctx.get_parameter_source("form") is not click.core.ParameterSource.DEFAULT
+    targets = fitting_targets(outs, form, wishes, is_asked=is_asked)
+    from noticeparse.console import parsing
 
-    run(commands.parse, files, Settings(**settings), form=form, out=out, is_indented=is_indented)
+    run(parsing.parse, files, Settings(**settings), targets=targets, wishes=wishes)
 
 
 @click.command(

@@ -1,4 +1,4 @@
-"""What each command does: inputs in, writers out, an exit status back.
+"""What the commands do, `parse` apart: inputs in, writers out, an exit status back.
 
 The options are told in `cli`; this module is imported only when a command runs, so that help and
 version answer without the parser.
@@ -7,75 +7,23 @@ version answer without the parser.
 from __future__ import annotations
 
 import json
-import os
-import sys
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
 
 from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
+from noticeparse.console.parsing import WHAT_TO_DO
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
-from noticeparse.intake import STANDARD_INPUT, as_text
+from noticeparse.intake import as_text
 
 if TYPE_CHECKING:
-    from noticeparse.console.session import Reading, Session
+    from noticeparse.console.session import Reading
     from noticeparse.console.settings import Settings
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
-
-_STANDARD_OUTPUT_NAME = "-"
-_WHAT_TO_DO = "`noticeparse check` shows what to look at"
-
-
-def parse(
-    files: Sequence[str], settings: Settings, *, form: str, out: str | None, is_indented: bool
-) -> int:
-    """Write the bulletins of `files` in a format, to the file `out` where one is named."""
-    from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
-    from noticeparse.writers import find_writer
-    from noticeparse.writers.json_out import write_indented
-
-    out = None if out == _STANDARD_OUTPUT_NAME else out
-    inputs = [
-        *(files or [STANDARD_INPUT]),
-        *([settings.chart_list] if settings.chart_list else []),
-    ]
-    if out is not None and any(_is_same_file(out, file) for file in inputs):
-        say(f"noticeparse: {out}: is an input too; give the output another name")
-        return NOT_READ
-    known = read_chart_file(settings)
-    if known.status == NOT_READ:
-        return NOT_READ
-    writer = write_indented if is_indented else find_writer(form)
-    with Outlet(out) as outlet:
-        session = Session(files, settings, known, is_watched=outlet.is_terminal())
-        _write(outlet, writer(_bulletins(session)))
-    return session.status
-
-
-def _bulletins(session: Session) -> Iterator[Bulletin]:
-    """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
-    from noticeparse.writers.findings_out import count_errors, counted
-
-    for reading in session.readings():
-        errors = count_errors(reading.bulletin.findings)
-        yield reading.bulletin
-        if errors:
-            words = counted(errors, "error")
-            session.say(f"noticeparse: {reading.label}: {words}; {_WHAT_TO_DO}")
-
-
-def _is_same_file(out: str, file: str) -> bool:
-    """Whether an output is an input, which may come in by `<` as well."""
-    try:
-        status = os.fstat(sys.stdin.fileno()) if file == STANDARD_INPUT else os.stat(file)
-        return os.path.isfile(out) and os.path.samestat(os.stat(out), status)
-    except (AttributeError, OSError, ValueError):
-        return False
 
 
 def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool) -> int:
@@ -161,7 +109,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
         say("a notice stands twice or the order runs in a circle; settle it by hand")
     words = [counted(elsewhere[one], one) for one in ("error", "warning") if elsewhere[one]]
     if words:
-        say(f"{', '.join(words)} outside any notice; {_WHAT_TO_DO}")
+        say(f"{', '.join(words)} outside any notice; {WHAT_TO_DO}")
     return status
 
 
@@ -207,11 +155,12 @@ def _line(record: object) -> str:
     return json.dumps(record, ensure_ascii=False, separators=(",", ":")) + "\n"
 
 
-def schema() -> int:
-    """Write the JSON Schema of a bulletin."""
-    from noticeparse.schema import bulletin_schema
+def schema(*, form: str) -> int:
+    """Write the JSON Schema of a bulletin, or of a line of JSON Lines."""
+    from noticeparse.schema import bulletin_schema, line_schema
 
-    _write(Outlet(), [json.dumps(bulletin_schema(), ensure_ascii=False, indent=2) + "\n"])
+    made = line_schema() if form == "jsonl" else bulletin_schema()
+    _write(Outlet(), [json.dumps(made, ensure_ascii=False, indent=2) + "\n"])
     return READ
 
 

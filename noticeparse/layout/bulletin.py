@@ -142,6 +142,10 @@ class _Reader(HeadReader):
             self._end_notice()
             return True
         if self.lists.opens_part(line, behind_blank=blank):
+            if self.assembly.is_untold and self.lists.open is None:
+                # One number for all charts stands above the title of the part that holds them.
+                self.layout.front.append(line)
+                return True
             self._end_notice()
             self.assembly.end_part()
             self.tables.leave(keep_notice_column=False)

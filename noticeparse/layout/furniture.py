@@ -96,7 +96,7 @@ def _may_be(text: str, line: Line) -> bool:
 def _tells_values(text: str, line: Line) -> bool:
     """Whether a line is nothing but values of a feature: `sectors R 250°-303°,`."""
     words = text[line.start : line.end].strip()
-    if not any(char.isdigit() for char in words) or len(line.elements) > 1:
+    if not any(char.isdigit() for char in words) or not any(char.isalpha() for char in words):
         return False
     roles = value_property(words)
     return bool(roles) and not roles & {"kind", "unknown", "name"}

@@ -1,0 +1,128 @@
+"""What `parse` does: bulletins in, their records out, an exit status back.
+
+`write_bulletins` takes bulletins from wherever they come; `write_parts` does, where their parts
+were made elsewhere.
+"""
+
+from __future__ import annotations
+
+import os
+import sys
+from collections.abc import Iterable, Iterator, Sequence
+from typing import TYPE_CHECKING
+
+from noticeparse.console.outlet import say
+from noticeparse.console.outputs import Outputs, Target
+from noticeparse.console.statuses import NOT_READ
+from noticeparse.intake import STANDARD_INPUT
+from noticeparse.writers import Part, Wishes
+
+if TYPE_CHECKING:
+    from noticeparse.console.session import Session
+    from noticeparse.console.settings import Settings
+    from noticeparse.records.bulletin import Bulletin
+
+WHAT_TO_DO = "`noticeparse check` shows what to look at"
+
+# These hold actions only; the others hold all that was read.
+_ACTIONS_ONLY = ("geojson", "csv")
+
+
+def parse(
+    files: Sequence[str], settings: Settings, *, targets: Sequence[Target], wishes: Wishes
+) -> int:
+    """Write the bulletins of `files` to all targets."""
+    from noticeparse.console.chart_file import read_chart_file
+    from noticeparse.console.session import Session
+
+    inputs = [
+        *(files or [STANDARD_INPUT]),
+        *([settings.chart_list] if settings.chart_list else []),
+    ]
+    if not spares_inputs(targets, inputs):
+        return NOT_READ
+    known = read_chart_file(settings)
+    if known.status == NOT_READ:
+        return NOT_READ
+    with Outputs(targets, wishes) as outputs:
+        session = Session(files, settings, known, is_watched=outputs.is_terminal())
+        write_bulletins(outputs, _bulletins(session, targets, wishes))
+    return session.status
+
+
+def write_bulletins(outputs: Outputs, bulletins: Iterable[Bulletin]) -> None:
+    """Write bulletins to all outputs while they come.
+
+    Raises NotWritable.
+    """
+    write_parts(outputs, map(outputs.parts, bulletins))
+
+
+def write_parts(outputs: Outputs, parts: Iterable[Sequence[Part]]) -> None:
+    """Write what was made of the bulletins; ends early where nobody reads any more.
+
+    Raises NotWritable.
+    """
+    for one in parts:
+        if not outputs.add(one):
+            return
+    outputs.end()
+
+
+def spares_inputs(targets: Sequence[Target], inputs: Sequence[str]) -> bool:
+    """Whether no output is an input too; one that is, is said."""
+    for target in targets:
+        if target.path is not None and any(_is_input(target.path, file) for file in inputs):
+            say(f"noticeparse: {target.path}: is an input too; give the output another name")
+            return False
+    return True
+
+
+def _bulletins(session: Session, targets: Sequence[Target], wishes: Wishes) -> Iterator[Bulletin]:
+    """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
+    for reading in session.readings():
+        yield reading.bulletin
+        for line in told_of(reading.bulletin, reading.label, targets, wishes):
+            session.say(line)
+
+
+def told_of(
+    bulletin: Bulletin, label: str, targets: Sequence[Target], wishes: Wishes
+) -> Iterator[str]:
+    """What is to be said of a bulletin beside the data: its errors, and what an output lacks."""
+    from noticeparse.writers.findings_out import count_errors, counted
+
+    errors = count_errors(bulletin.findings)
+    if errors:
+        yield f"noticeparse: {label}: {counted(errors, 'error')}; {WHAT_TO_DO}"
+    forms = {target.form for target in targets}
+    if not forms.isdisjoint(_ACTIONS_ONLY):
+        yield from _told_of_lacking(bulletin, label, forms, wishes)
+
+
+def _told_of_lacking(
+    bulletin: Bulletin, label: str, forms: set[str], wishes: Wishes
+) -> Iterator[str]:
+    from noticeparse.writers.findings_out import counted
+
+    names = " and ".join(form for form in _ACTIONS_ONLY if form in forms)
+    of_notices = [
+        [action for section in notice.charts for action in section.actions]
+        for notice in bulletin.notices
+    ]
+    empty = sum(not actions for actions in of_notices)
+    if empty:
+        yield f"noticeparse: {label}: {counted(empty, 'notice')} without an action, not in {names}"
+    unusable = sum(not action.usable for actions in of_notices for action in actions)
+    if unusable and "geojson" in forms and not wishes.with_unusable:
+        words = counted(unusable, "unusable action")
+        yield f"noticeparse: {label}: {words} left out of geojson; --unusable puts them in"
+
+
+def _is_input(out: str, file: str) -> bool:
+    """Whether an output is an input, which may come in by `<` as well."""
+    try:
+        status = os.fstat(sys.stdin.fileno()) if file == STANDARD_INPUT else os.stat(file)
+        return os.path.isfile(out) and os.path.samestat(os.stat(out), status)
+    except (AttributeError, OSError, ValueError):
+        return False
