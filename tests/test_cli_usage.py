@@ -15,7 +15,7 @@ from noticeparse.version import VERSION
 from tests.command import POSITION, invoke, process
 
 COMMANDS = (
-    "parse", "check", "charts", "position", "light", "depth", "schema", "explain", "fuzz",
+    "parse", "check", "charts", "position", "light", "depth", "schema", "explain", "serve", "fuzz",
 )  # fmt: skip
 
 
@@ -90,6 +90,9 @@ class TestUsage:
             ["depth", "-x", "8m"],
             ["explain"],
             ["explain", "--all", "depth-minus"],
+            ["serve", "--port", "65536"],
+            ["serve", "--max-body", "0"],
+            ["serve", "now"],
         ],
         ids=" ".join,
     )

@@ -88,7 +88,8 @@ class Cutter(OpenItem):
         )
         if self.half is not None and not goes_on:
             self._settle_half()
-        if self.place_label is not None and kind not in (*PLACES, "bar", "rule"):
+        awaits = kind in (*PLACES, "bar", "rule") or self._leads_to_end(element)
+        if self.place_label is not None and not awaits:
             self._settle_label()
         if kind == "verb":
             self._verb(element, following, opens)
@@ -167,7 +168,7 @@ class Cutter(OpenItem):
     # Labels and numbers
 
     def _label(self, element: Element, following: Element | None) -> None:
-        if following is None or following.kind in PLACES:
+        if following is None or following.kind in PLACES or self._leads_to_end(following):
             self.place_label = element
             return
         if not (self.verb_is_own and self.item is None and not self.pending):
@@ -176,6 +177,11 @@ class Cutter(OpenItem):
             # A letter that heads a list within a list.
             self.scopes.of(self.item_label.value)
         self.item_label = element
+
+    def _leads_to_end(self, element: Element) -> bool:
+        """Whether words lead to one end of a move: `(g) from P`."""
+        words = self.text[element.start : element.end].lower()
+        return element.kind == "words" and self.item is not None and words in ("from", "to")
 
     def _number(self, element: Element) -> None:
         if self.item is not None:
