@@ -10,7 +10,7 @@ from collections.abc import Callable
 from random import Random
 from typing import NamedTuple
 
-from tests.generator.editions import DATUMS, YEAR, Entry, Plan, Ref, Sheet
+from noticeparse.testing.generator.editions import DATUMS, YEAR, Entry, Plan, Ref, Sheet
 
 
 class Planted(NamedTuple):
