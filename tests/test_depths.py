@@ -6,6 +6,7 @@ import pytest
 
 from noticeparse.catalogue import ENTRIES
 from noticeparse.readers.depths import read_depth, read_height
+from noticeparse.readers.features import read_feature
 
 # name, text, unit of the chart, value in metres, unit, kind, quality
 READ = [
@@ -89,6 +90,12 @@ def test_unknown_depth_has_no_value():
     assert (depth.value_m, depth.quality) == (None, "depth unknown")
 
 
+def test_unknown_least_depth_is_still_a_least_depth():
+    depth = read_depth("least depth unknown", "m").depth
+    assert depth is not None
+    assert (depth.value_m, depth.kind, depth.quality) == (None, "least", "depth unknown")
+
+
 def test_unit_not_stated_is_told_and_left_null():
     reading = read_depth("depth 8₆", None)
     assert reading.depth is not None
@@ -148,6 +155,53 @@ def test_suspicious_depth_is_told(text, chart, value, code):
     assert reading.depth is not None
     assert reading.depth.value_m == Decimal(value)
     assert code in [fault.code for fault in reading.faults]
+
+
+# Text, unit of the chart, the stretches told: within a phrase they count from its start.
+TOLD = [
+    ("Wk, position approximate, least depth 8 6 m", "m", [("depth-figures-apart", "8 6 m")]),
+    ("wreck, least depth 8M", "m", [("depth-capital-m", "8M")]),
+    ("height 12 m", "m", [("depth-unread", "height 12 m")]),
+    ("vertical clearance 18", None, [("clearance-unit-not-stated", "18")]),
+    ("vertical clearance 18", "m", []),
+    # Higher than any range of the tide: 15 metres are the last.
+    ("dries 15 m", "m", []),
+    ("dries 15.1 m", "m", [("depth-drying-high", "15.1 m")]),
+    ("depth 11000 m", "m", []),
+    ("depth 11001 m", "m", [("depth-impossible", "11001 m")]),
+]
+
+
+@pytest.mark.parametrize(("text", "chart", "told"), TOLD)
+def test_what_is_told_stands_at_its_place(text, chart, told):
+    assert [(f.code, text[f.start : f.end]) for f in read_depth(text, chart).faults] == told
+
+
+def test_messages_quote_what_is_told():
+    for text, chart, *_ in (*TOLD, *(row[1:] for row in (*REFUSED, *WARNED))):
+        for fault in read_depth(text, chart).faults:
+            quoted = " ".join(text[fault.start : fault.end].split())
+            assert fault.values["written"] == quoted
+            assert f"`{quoted}`" in ENTRIES[fault.code].message.format(**fault.values)
+
+
+def test_more_than_a_depth_is_no_depth_of_a_phrase():
+    for text in ("wreck, red, least depth 8m", "Wk on pier depth 8m"):
+        assert read_depth(text, "m").depth is None
+
+
+def test_clearance_within_a_phrase_is_a_depth_over_the_ground_only():
+    assert read_depth("bridge, safe clearance 12m", "m").depth is None
+    depth = read_depth("wreck, safe clearance 12m", "m").depth
+    assert depth is not None
+    assert (depth.value_m, depth.kind) == (Decimal(12), "swept")
+
+
+@pytest.mark.parametrize("phrase", ["rock awash, 1.2m", "obstruction, submerged, 1.2m"])
+def test_what_does_not_dry_lies_below_datum(phrase):
+    depth = read_feature(phrase, "m").feature.depth
+    assert depth is not None
+    assert (depth.value_m, depth.kind) == (Decimal("1.2"), "sounding")
 
 
 # name, text, value, kind

@@ -203,6 +203,13 @@ FAULTS = [
     ("light-buoy, safe water, Iso.4s, V-AIS", "feature-virtual-with-mark", "V-AIS"),
     ("depth 1₄ (underlined)", "feature-dries-with-depth", "depth 1₄ (underlined)"),
     ("drying rock, depth 1.2 m", "feature-dries-with-depth", "drying rock, depth 1.2 m"),
+    # Above chart datum or below it: the two contradict each other.
+    ("drying rock, least depth 1.2 m", "feature-dries-with-depth",
+     "drying rock, least depth 1.2 m"),
+    ("wreck which covers and uncovers, swept to 3 m", "feature-dries-with-depth",
+     "wreck which covers and uncovers, swept to 3 m"),
+    ("a sounding of 1₄ (underlined)", "feature-dries-with-depth",
+     "a sounding of 1₄ (underlined)"),
     ("wreck, least depth 5 m, least depth 6 m", "depth-several",
      "wreck, least depth 5 m, least depth 6 m"),
     ("depth 8 6", "depth-figures-apart", "8 6"),
@@ -215,6 +222,18 @@ FAULTS = [
 def test_doubt_is_told_at_its_place(text, code, stretch):
     faults = read_feature(text, "m").faults
     assert (code, stretch) in [(f.code, text[f.start : f.end]) for f in faults]
+
+
+def test_messages_quote_words_of_the_phrase():
+    for text, *_ in FAULTS:
+        for fault in read_feature(text, "m").faults:
+            assert ENTRIES[fault.code].message.format(**fault.values)
+            assert fault.values["written"].partition("…")[0] in text
+
+
+@pytest.mark.parametrize("text", ["half-tide rock, least depth unknown", "drying rock, dries 1₂"])
+def test_dries_without_a_depth_below_datum(text):
+    assert read_feature(text, "m").faults == ()
 
 
 def test_two_depths_leave_none():

@@ -58,20 +58,24 @@ def _settled(
     depth: Depth, items: Sequence[Item], kind: str, text: str, faults: list[Fault]
 ) -> Depth:
     """The depth as the words beside it mean it: `rock which dries, 1₂` is above datum."""
+    dries = kind in ("drying_height", "rock_covers") or any(
+        item.role == "water" and item.value == "covers" for item in items
+    )
     if depth.kind != "sounding":
+        if dries and depth.kind in ("least", "swept") and depth.value_m is not None:
+            faults.append(_both(text))
         return depth
     if any(item.role == "wreck" and item.value == "swept" for item in items):
         return depth.model_copy(update={"kind": "swept"})
     if kind in _KINDS_OF_DEPTH:
         return depth.model_copy(update={"kind": _KINDS_OF_DEPTH[kind]})
-    dries = kind in ("drying_height", "rock_covers") or any(
-        item.role == "water" and item.value == "covers" for item in items
-    )
     if dries and depth.value_m is not None:
         if depth.written.lower().lstrip("a ").startswith(("depth", "sounding")):
-            faults.append(
-                Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)})
-            )
+            faults.append(_both(text))
             return depth
         return depth.model_copy(update={"kind": "drying", "value_m": -depth.value_m})
     return depth
+
+
+def _both(text: str) -> Fault:
+    return Fault("feature-dries-with-depth", 0, len(text), {"written": shown(text)})
