@@ -87,7 +87,9 @@ def test_light_ends_where_an_aid_begins(text: str, faults: list[tuple[str, str]]
     assert told(text, reading.faults) == faults
 
 
-@pytest.mark.parametrize("text", ["F.X", "F.WX", "F(2+)", "Mo(A8)", "2F.R(vert)", "F.R", "F (fog)"])
+@pytest.mark.parametrize(
+    "text", ["F.X", "F.WX", "F(2+)", "Mo(A8)", "2F.R(vert)", "F.R", "F (fog)"]
+)
 def test_light_is_written_to_its_last_part(text: str) -> None:
     (light,) = read_light(text).lights
     assert light.written == text
@@ -126,3 +128,47 @@ def test_bearings_end_at_a_full_circle(
     assert told(text, reading.faults) == faults
     limits = [one.to_deg.quantize(Decimal("1.00000")) for one in reading.sectors]
     assert limits == ([Decimal(last).quantize(Decimal("1.00000"))] if last else [])
+
+
+# The shortest sequences that can be counted: one second a flash or eclipse, two a long flash; of
+# quick flashes 80, 160 and 300 a minute, as IALA and IHO S-12 divide them.
+NEEDED = [
+    ("Fl(3)", "3", "3.1"),
+    ("Oc(2)", "2", "2.1"),
+    ("LFl(2)", "4", "4.1"),
+    ("Q(9)", "6.75", "6.8"),
+    ("VQ(9)", "3.3", "3.4"),
+    ("UQ(5)", "1", "1.1"),
+    ("Q(6)+LFl.", "6.5", "6.6"),
+    ("Fl+LFl.", "3", "3.1"),
+]
+
+
+@pytest.mark.parametrize(("character", "too_quick", "slow"), NEEDED)
+def test_groups_need_their_time(character: str, too_quick: str, slow: str) -> None:
+    told_of = [fault.code for fault in read_light(f"{character}{too_quick}s").faults]
+    assert told_of == ["light-group-too-quick"]
+    assert read_light(f"{character}{slow}s").faults == ()
+
+
+PERIODS = [
+    ("Fl.{}s", "1.1", "1.2", "light-flash-too-quick"),
+    ("LFl.{}s", "2", "2.1", "light-long-flash-too-quick"),
+    ("Q.{}s", "0.7", "0.75", "light-quick-period"),
+    ("Q.{}s", "1.3", "1.2", "light-quick-period"),
+    ("VQ.{}s", "0.8", "0.75", "light-quick-period"),
+    ("Iso.{}s", "1.9", "2", "light-period-short"),
+    ("Oc.{}s", "1.9", "2", "light-period-short"),
+    ("IQ.{}s", "2.9", "3", "light-period-short"),
+    ("Fl.{}s", "90.5", "90", "light-period-long"),
+    ("Fl({})60s", "7", "6", "light-group-large"),
+    ("Fl.5s{}m5M", "100", "99", "light-elevation-great"),
+    ("Fl.5s{}m6M", "120", "119", "light-elevation-great"),
+    ("Fl.5s10m{}M", "41", "40", "light-range-great"),
+]
+
+
+@pytest.mark.parametrize(("form", "beyond", "within", "code"), PERIODS)
+def test_limits_of_figures(form: str, beyond: str, within: str, code: str) -> None:
+    assert [fault.code for fault in read_light(form.format(beyond)).faults] == [code]
+    assert read_light(form.format(within)).faults == ()

@@ -16,7 +16,14 @@ from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words
-from noticeparse.readers.heads import head_kinds, read_cancelled, read_datum, read_parts, read_unit
+from noticeparse.readers.heads import (
+    HeadPart,
+    head_kinds,
+    read_cancelled,
+    read_datum,
+    read_parts,
+    read_unit,
+)
 from noticeparse.readers.references import read_number
 from noticeparse.records.bulletin import Edition, EditionList, ListEntry
 from noticeparse.records.chart import Datum
@@ -211,7 +218,7 @@ def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
     chart: str | None = None
     notices: list[NoticeRef] = []
     names_charts = kind in (*_OF_CHARTS, "in_force", "new_charts")
-    for part in parts:
+    for index, part in enumerate(parts):
         if part.kind in ("NOTICE_NUMBER", "THIS_NOTICE", "PREVIOUS_IN_BRACKETS"):
             ref = read_number(part.text.strip("[]() "), context.year)
             if ref is not None:
@@ -220,8 +227,11 @@ def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
             notices += read_cancelled(part.text, context.year)
         elif part.kind == "BARE_NUMBER":
             notices.append(_bare(part.text))
+        elif part.kind == "INTERNATIONAL" and chart is None and names_charts and not notices:
+            chart = part.text.strip("() ")
         elif part.kind == "CHART_NUMBER":
-            if chart is None and names_charts and not notices:
+            is_own = chart is None or _is_own(parts, index)
+            if is_own and names_charts and not notices:
                 chart = part.text.strip()
             elif kind in _OF_CHARTS and part.text.isdigit():
                 notices.append(_bare(part.text))
@@ -231,6 +241,15 @@ def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
         text=context.written(start, end),
         span=context.span(start, end),
     )
+
+
+def _is_own(parts: Sequence[HeadPart], index: int) -> bool:
+    """Whether a chart's own number stands behind its international one: `INT 9802 (802) .. 12`."""
+    before, behind = parts[index - 1], parts[index + 1 : index + 2]
+    if before.kind == "INTERNATIONAL":
+        # `INT 9802  12, 13` has no other number than those of its notices.
+        return bool(behind) and behind[0].kind != "COMMA"
+    return before.text == "("
 
 
 def _bare(words: str) -> NoticeRef:

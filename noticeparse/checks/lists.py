@@ -104,7 +104,7 @@ def _named(bulletin: Bulletin) -> Iterator[Named]:
 def _is_led_by_chart(entry: ListEntry) -> bool:
     """Whether a chart stands before the notices: `802 ... 12, 14`, and not `12 (chart 802)`."""
     start = re.match(r"(?i)(?:charts?|INT|[\s.:|])*", entry.text)
-    chart = (entry.chart or "").strip()
+    chart = (entry.chart or "").removeprefix("INT").strip(" .")
     return bool(chart) and entry.text.startswith(chart, start.end() if start else 0)
 
 
