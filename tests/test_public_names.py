@@ -63,8 +63,6 @@ SOURCES = {
 """By the name: the standards that its rules come from, as its words must say."""
 
 UNUSABLE = noticeparse.parse("12/26 Quill.\nChart 802\nInsert wreck 47-72S 123-45W\n").notices[0]
-    "12/26 Quill Sound.\nChart 802\nInsert wreck 47-72S 123-45W\n"
-).notices[0]
 NO_TEXT: Any = b"47-12.34S 123-45.67W"
 RAISES: list[tuple[Callable[..., object], tuple[Any, ...], dict[str, Any], type[Exception]]] = [
     (noticeparse.parse, (NO_TEXT,), {}, TypeError),
