@@ -129,7 +129,8 @@ class HeadReader:
                 self._add_heading(words)
                 self._chart_elements(line, elements[index:])
                 return
-            if element.kind in _ENDS_A_HEAD and not self._is_in_heading(line, words):
+            cancels = element.kind == "passive" and bool(words) and words[-1].kind == "number"
+            if element.kind in _ENDS_A_HEAD and not cancels and not self._is_in_heading(line, words):
                 self._add_heading(words)
                 self.assembly.body.append(line._replace(elements=elements[index:]))
                 self.head_is_open = False
@@ -228,8 +229,8 @@ class HeadReader:
 
     def _tells(self, element: Element) -> bool:
         """Whether an element holds more than marks and the number of a paragraph: `3.`."""
-        number = self.text[element.start : element.end].strip()
-        return has_words(self.text, element) and not (number[:-1].isdigit() and number[-1] in ".)")
+        number = self.text[element.start : element.end].strip().rstrip(".)")
+        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
 
     def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
         """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
