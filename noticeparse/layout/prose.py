@@ -11,10 +11,10 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.evidence import split_lead
+from noticeparse.layout.evidence import opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
-from noticeparse.layout.joints import BULLETS, tells_only
+from noticeparse.layout.joints import tells_only
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
@@ -25,7 +25,6 @@ from noticeparse.readers.verbs import canonical_verb
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
 """Words that join two statements in one sentence."""
-_BULLETS = BULLETS - {">"}
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
 
@@ -59,20 +58,13 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
     """The paragraphs of prose: a blank line or a numbered line opens the next one."""
     elements: list[Element] = []
     for line in lines:
-        opens = line.is_blank or _opens_paragraph(text, line)
+        opens = line.is_blank or opens_paragraph(text, line)
         if opens and elements:
             yield paragraph(text, elements)
             elements = []
         elements += line.elements
     if elements:
         yield paragraph(text, elements)
-
-
-def _opens_paragraph(text: str, line: Line) -> bool:
-    """Whether a line opens with a letter, number or bullet; `>` is a quote of mail."""
-    first = line.elements[0]
-    is_bullet = first.kind == "bar" and text[first.start : first.end].strip() in _BULLETS
-    return is_bullet or (first.kind == "label" and first.gap)
 
 
 def paragraph(text: str, elements: Sequence[Element]) -> Prose:
