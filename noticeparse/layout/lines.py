@@ -259,11 +259,11 @@ class _LineReader:
                 return "words"
             return kind
         behind_dash = text[before_end - 2 : before_end] == " -"
-        if kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end):
+        is_past = kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end)
+        if is_past and not (behind_dash and leads_on(text, end)):
             # `established in …` behind a line end is prose; a past tense commands only in columns
             # and behind a dash: `buoy - moved to`.
-            if not (behind_dash and leads_on(text, end)):
-                return "words"
+            return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
         stands_free = gap or before_end < 0 or (kind == "verb" and text[start] == "[")
