@@ -17,6 +17,7 @@ _HEAD_CELLS = (
 )  # fmt: skip
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
+_NOTES = frozenset({"note", "notes", "remark", "information", "info"})
 _DASHES = frozenset({"-", "--", "---"})
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
@@ -200,7 +201,10 @@ class TableReader:
             self.assembly.add_row(cells, unit)
 
     def _is_prose(self, cells: Cells) -> bool:
-        """Whether a row without a verb stands under a temporary or preliminary notice."""
+        """Whether a row is a note, or one without a verb under a temporary notice."""
+        told = " ".join(self.assembly.words(e) for e in cells.get("verb", [])).strip(" .:").lower()
+        if told in _NOTES:
+            return True
         words = (self.assembly.notice.number_words if self.assembly.notice else None) or ""
         return ("(T)" in words or "(P)" in words) and "verb" not in cells
 
