@@ -9,6 +9,7 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable, Iterator
 from datetime import date
+from typing import NamedTuple
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
 from noticeparse.build.editions import read_edition, read_list, said_of_all
@@ -37,14 +38,25 @@ from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.notice import Notice
 from noticeparse.sheets import Sheets
-from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
+from noticeparse.text import SURROGATE, RepairedText, hidden_in, repair, without_surrogates
 from noticeparse.version import VERSION
 
 # How many notices on either side are the surroundings of a notice.
 _BESIDE = 4
 
 
-@patient_collector()
+class Laid(NamedTuple):
+    """A text with its layout; where that ends at a cut, all of it ends there."""
+
+    given: str
+    repaired: RepairedText
+    words: str
+    """The repaired text without the marks of where it was copied from."""
+    lines: list[Line]
+    layout: Layout
+    ignored: list[Piece]
+
+
 def read_bulletin(
     text: str,
     *,
@@ -61,11 +73,51 @@ def read_bulletin(
     Of temporary notices that end before the day `as_of` it is said that they have ended; `region`
     is the region of buoyage that lateral marks are held against.
     """
+    with patient_collector():
+        return read_laid(
+            laid_out(text),
+            source=source_of(text, name, media_type, sha256),
+            faults=faults,
+            charts=charts,
+            as_of=as_of,
+            region=region,
+        )
+
+
+def laid_out(text: str, least: int | None = None, furniture: set[str] | None = None) -> Laid:
+    """The text with its layout, up to the first place from `least` on where it may be cut.
+
+    `furniture` is what was seen as page furniture in earlier parts of the text; it is filled up.
+    """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
-    layout = lay_out(words, lines)
-    ignored = layout.ignored + marks
+    layout = lay_out(words, lines, least, furniture)
+    end = layout.cut
+    if end is not None:
+        repaired, words = repaired.until(end), words[:end]
+        marks = [mark for mark in marks if mark[0] < end]
+        lines = [line for line in lines if line.start < end]
+        text = text[: len(repaired.given)]
+    return Laid(text, repaired, words, lines, layout, layout.ignored + marks)
+
+
+def read_laid(
+    laid: Laid,
+    *,
+    source: Source,
+    faults: Iterable[Fault] = (),
+    charts: ChartList | None = None,
+    as_of: date | None = None,
+    region: Region | None = None,
+    told_from: int | None = None,
+) -> Bulletin:
+    """From the layout to the bulletin.
+
+    With `told_from` the text is a part of a longer one: what stands in front of that offset is not
+    counted, and the notices are not held against an edition of which others are missing.
+    """
+    text, repaired, words, lines, layout, ignored = laid
     context = Context(repaired, words, ignored)
     edition, left, dates = read_edition(context, layout.front)
     context.year = edition.year if edition else None
@@ -88,18 +140,19 @@ def read_bulletin(
     bulletin = Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
-        source=_source(text, name, media_type, sha256),
+        source=source,
         edition=edition,
         notices=on_sheets(notices, sheets),
         lists=[read_list(context, draft) for draft in layout.lists],
         findings=[],
-        coverage=count_coverage(context, ignored, unread + lost),
+        coverage=count_coverage(context, ignored, unread + lost, told_from or 0),
     )
-    located += _checked(bulletin, Given(text, as_of), sheets, region)
+    located += _checked(bulletin, Given(text, as_of), sheets, region, told_from is None)
     return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
 
 
-def _source(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+def source_of(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+    """Where a text came from; without the hash of its file, that of its own characters."""
     return Source(
         name=name,
         media_type=media_type,
@@ -109,7 +162,7 @@ def _source(text: str, name: str | None, media_type: str, sha256: str | None) ->
 
 
 def _checked(
-    bulletin: Bulletin, given: Given, sheets: Sheets | None, region: Region | None
+    bulletin: Bulletin, given: Given, sheets: Sheets | None, region: Region | None, is_whole: bool
 ) -> list[Located]:
     """What the checks find, those over the chart list in the place of others that tell less."""
     notices = bulletin.notices
@@ -117,7 +170,7 @@ def _checked(
     for index, notice in enumerate(notices):
         beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
         found += check_notice(notice, f"/notices/{index}", beside, region=region)
-    found += check_bulletin(bulletin, given)
+    found += check_bulletin(bulletin, given, is_whole=is_whole)
     if sheets is None:
         return found
     found = [one for one in found if not is_told_by_sheets(one, notices, sheets)]
@@ -150,7 +203,8 @@ def _character_faults(context: Context, text: str) -> list[Located]:
     found: list[Located] = []
     surrogate = SURROGATE.search(text)
     if surrogate is not None:
-        found.append(Located(Fault("text-surrogate", *_here(context, surrogate.start()))))
+        at = nearest(context.repaired, surrogate.start())
+        found.append(Located(Fault("text-surrogate", *at)))
     return found + hidden_characters(context)
 
 
@@ -159,7 +213,7 @@ def hidden_characters(context: Context) -> list[Located]:
     found: list[Located] = []
     is_told = False
     for one in hidden_in(context.repaired):
-        fault = Fault("text-control-character", *_here(context, one.start))
+        fault = Fault("text-control-character", *nearest(context.repaired, one.start))
         if one.splits_figures:
             span = context.lines.span(one.start - 1, one.end + 1)
             found.append(Located(fault, severity="warning", span=span))
@@ -169,13 +223,13 @@ def hidden_characters(context: Context) -> list[Located]:
     return found
 
 
-def _here(context: Context, offset: int) -> tuple[int, int]:
+def nearest(repaired: RepairedText, offset: int) -> Piece:
     """The stretch of the repaired text that stands nearest to an offset of the original."""
-    low, high = 0, len(context.text)
+    low, high = 0, len(repaired.text)
     while low < high:
         middle = (low + high) // 2
-        if context.repaired.original(middle) < offset:
+        if repaired.original(middle) < offset:
             low = middle + 1
         else:
             high = middle
-    return low, min(low + 1, len(context.text))
+    return low, min(low + 1, len(repaired.text))

@@ -40,9 +40,11 @@ LAYERS = (
     ("context",),
     ("findings",),
     ("build", "checks"),
-    ("pipeline", "together"),
+    ("pipeline", "together", "moving"),
+    ("parts",),
     ("writers", "api"),
     ("console",),
+    ("archive",),
     ("", "cli"),
     ("__main__",),
 )

@@ -27,7 +27,6 @@ if TYPE_CHECKING:
     from noticeparse.records.position import Position
 
 _STANDARD_OUTPUT_NAME = "-"
-_WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
 def parse(
@@ -52,6 +51,12 @@ def parse(
         return NOT_READ
     writer = write_indented if is_indented else find_writer(form)
     with Outlet(out) as outlet:
+        if form == "jsonl":
+            from noticeparse.console.streaming import Stream
+
+            stream = Stream(files, settings, known, is_watched=outlet.is_terminal())
+            _write(outlet, stream.lines())
+            return stream.status
         session = Session(files, settings, known, is_watched=outlet.is_terminal())
         _write(outlet, writer(_bulletins(session)))
     return session.status
@@ -59,14 +64,12 @@ def parse(
 
 def _bulletins(session: Session) -> Iterator[Bulletin]:
     """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
-    from noticeparse.writers.findings_out import count_errors, counted
+    from noticeparse.writers.findings_out import count_errors
 
     for reading in session.readings():
         errors = count_errors(reading.bulletin.findings)
         yield reading.bulletin
-        if errors:
-            words = counted(errors, "error")
-            session.say(f"noticeparse: {reading.label}: {words}; {_WHAT_TO_DO}")
+        session.tell_errors(reading.label, errors)
 
 
 def _is_same_file(out: str, file: str) -> bool:
@@ -133,10 +136,11 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
+    from noticeparse.console.session import WHAT_TO_DO, Session
+    from noticeparse.findings import is_outside
     from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import counted, is_outside
+    from noticeparse.writers.findings_out import counted
 
     known = read_chart_file(settings)
     if known.status == NOT_READ:
@@ -161,7 +165,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
         say("a notice stands twice or the order runs in a circle; settle it by hand")
     words = [counted(elsewhere[one], one) for one in ("error", "warning") if elsewhere[one]]
     if words:
-        say(f"{', '.join(words)} outside any notice; {_WHAT_TO_DO}")
+        say(f"{', '.join(words)} outside any notice; {WHAT_TO_DO}")
     return status
 
 

@@ -18,8 +18,10 @@ from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.sheets import after_applying
 from noticeparse.together import seen_together
-from noticeparse.writers.findings_out import is_as_grave
+from noticeparse.writers.findings_out import counted, is_as_grave
 from noticeparse.writers.quoting import visible
+
+WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
 class Reading(NamedTuple):
@@ -53,8 +55,7 @@ class Session:
                 try:
                     reading = self._read(file)
                 except NotReadable as error:
-                    self.status = NOT_READ
-                    self.say(f"noticeparse: {_label(file)}: {error}")
+                    self.refuse(file, error)
                 else:
                     yield reading
                 self._progress.advance()
@@ -76,10 +77,30 @@ class Session:
         """One line to standard error, above the bar where there is one."""
         self._progress.say(line)
 
-    def _read(self, file: str) -> Reading:
+    def refuse(self, file: str, error: NotReadable) -> None:
+        """Say why an input cannot be read."""
+        self.status = NOT_READ
+        self.say(f"noticeparse: {label_of(file)}: {error}")
+
+    def tell_errors(self, label: str, errors: int) -> None:
+        """Say that a reading has errors, since a pipe shows no exit status."""
+        if errors:
+            self.say(f"noticeparse: {label}: {counted(errors, 'error')}; {WHAT_TO_DO}")
+
+    def ask(self, file: str) -> None:
+        """Say to a person that the text is awaited at the terminal."""
         if file == STANDARD_INPUT and sys.stdin is not None and sys.stdin.isatty():
             self.say("Reading from the terminal; end with Ctrl-D (Windows: Ctrl-Z, Enter).")
-        data = read_bytes(file)
+
+    def _read(self, file: str) -> Reading:
+        self.ask(file)
+        return self.read_data(file, read_bytes(file))
+
+    def read_data(self, file: str, data: bytes) -> Reading:
+        """The reading of an input of these bytes.
+
+        Raises NotReadable.
+        """
         intake = decode(data, file)
         self._progress.begin(len(data))
         bulletin = read_bulletin(
@@ -95,12 +116,13 @@ class Session:
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
         self._judge(bulletin)
-        return Reading(_label(file), intake.text, bulletin)
+        return Reading(label_of(file), intake.text, bulletin)
 
     def _judge(self, bulletin: Bulletin) -> None:
         if is_as_grave(bulletin.findings, self._settings.fail_on):
             self.status = max(self.status, WITH_ERRORS)
 
 
-def _label(file: str) -> str:
+def label_of(file: str) -> str:
+    """How an input is named to a person."""
     return "<stdin>" if file == STANDARD_INPUT else visible(as_text(file))

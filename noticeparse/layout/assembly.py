@@ -6,6 +6,7 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
+from noticeparse.layout.cut import Cut
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lines import Element, Line
@@ -20,6 +21,7 @@ class Assembly:
 
     def __init__(self, text: str) -> None:
         self.text = text
+        self.cut = Cut(text)
         self.notices: list[NoticeDraft] = []
         self.loose: list[Prose] = []
         self.notice: NoticeDraft | None = None
@@ -41,6 +43,16 @@ class Assembly:
         return self.text[element.start : element.end]
 
     # Opening
+
+    def is_known(self, words: str) -> bool:
+        """Whether a notice of this number stands above."""
+        return words in self._by_number
+
+    def is_between_charts(self) -> bool:
+        """Whether the next chart head of a list by chart has nothing to do with what is above."""
+        if not self.is_by_chart and self._by_number:
+            return False
+        return self.notice is None or (self.is_by_chart and bool(self.notice.charts))
 
     def open_notice(self, number: Element, start: int) -> NoticeDraft:
         """Open a notice at its own head; the one before ends."""

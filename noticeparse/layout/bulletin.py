@@ -23,10 +23,16 @@ from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
 
-def lay_out(text: str, lines: list[Line]) -> Layout:
-    """The drafts of all notices and lists, in text order."""
+def lay_out(
+    text: str, lines: list[Line], least: int | None = None, furniture: set[str] | None = None
+) -> Layout:
+    """The drafts of all notices and lists, in text order; up to the first cut from `least` on.
+
+    `furniture` is what was seen as page furniture in earlier parts of the text.
+    """
     reader = _Reader(text, lines)
-    reader.run()
+    reader.assembly.cut.least = least
+    reader.run(find_furniture(text, lines, furniture))
     return reader.layout
 
 
@@ -38,9 +44,10 @@ class _Reader(HeadReader):
         self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
         self.page_broke = False
 
-    def run(self) -> None:
-        furniture = find_furniture(self.text, self.lines)
+    def run(self, furniture: set[int]) -> None:
         for index, line in enumerate(self.lines):
+            if self.assembly.cut.end is not None:
+                break
             if index in furniture:
                 self._furniture(line)
             elif line.is_blank:
@@ -52,6 +59,7 @@ class _Reader(HeadReader):
         self.keys.end_block()
         self.assembly.end_notice()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
+        self.layout.cut = self.assembly.cut.end
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""
@@ -74,7 +82,7 @@ class _Reader(HeadReader):
             self.assembly.body.append(line)
 
     def _line(self, line: Line, index: int) -> None:
-        if self._is_listed(line, index):
+        if self.assembly.cut.end is not None or self._is_listed(line, index):
             return
         if self.tables.takes_codes(line):
             self.layout.front.append(line)
@@ -163,6 +171,8 @@ class _Reader(HeadReader):
             self.assembly.row_notice(opening.number)
             self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
+            return
+        if not by_chart and self.assembly.cut.falls_before(line):
             return
         self.lists.open = None
         self.tables.leave(keep_notice_column=True)

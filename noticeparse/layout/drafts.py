@@ -142,3 +142,5 @@ class Layout:
     ignored: list[Piece] = field(default_factory=list)
     titles: list[Line] = field(default_factory=list)
     """Rows of column titles; one may state the datum of all positions below it."""
+    cut: int | None = None
+    """Where the layout ends, if not with the text: what follows needs nothing but the front."""

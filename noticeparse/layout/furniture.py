@@ -27,11 +27,17 @@ _SOMETHING: tuple[ElementKind, ...] = (
     "key",
 )
 _FAR_RIGHT = 40
+_MOST_KNOWN = 1000
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
-def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
-    """The indexes of the lines that are page furniture."""
+def find_furniture(text: str, lines: Sequence[Line], known: set[str] | None = None) -> set[int]:
+    """The indexes of the lines that are page furniture.
+
+    Of a text that is read in parts `known` holds what was furniture in the parts before, and is
+    filled up.
+    """
+    known = set() if known is None else known
     candidates = {
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
@@ -46,9 +52,11 @@ def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
         is_front = index < head and not (beside and counts[shape] > 1)
         if index in marks or is_front or len(shape) < 10:
             continue
-        again = counts[shape] > 1 and (beside or shape in top)
+        again = shape in known or (counts[shape] > 1 and (beside or shape in top))
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
+            if len(known) < _MOST_KNOWN:
+                known.add(shape)
     return found
 
 

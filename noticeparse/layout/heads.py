@@ -225,6 +225,9 @@ class HeadReader:
         ends = (i for i, e in enumerate(elements) if e.kind in _ENDS_A_CHART_HEAD)
         end = next(ends, len(elements))
         start, stop = elements[0].start, elements[end - 1].end
+        is_whole = elements[0].start == line.elements[0].start
+        if is_whole and assembly.is_between_charts() and assembly.cut.falls_before(line):
+            return
         this_notice = opened_notice(self.text[start:stop])
         if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
             assembly.is_by_chart = True

@@ -111,11 +111,20 @@ class TableReader:
         first = line.elements[0]
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
             return False
+        if self._names_all(cells) and self.assembly.cut.falls_before(line):
+            return True
         self._last_row = line.row
         self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _names_all(self, cells: Cells) -> bool:
+        """Whether a row is of a notice not met before and takes nothing from the rows above."""
+        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
+        if not numbers or not cells.get("chart") or not cells.get("verb"):
+            return False
+        return not self.assembly.is_known(self.assembly.words(numbers[0]))
 
     def _is_ditto(self, cell: list[Element]) -> bool:
         """Whether a cell says that the cell above holds for it too."""

@@ -1,0 +1,76 @@
+"""`parse --format jsonl`: each notice is written as it is read, and a long input is never held."""
+
+from __future__ import annotations
+
+import os
+from collections.abc import Iterator
+from typing import IO
+
+from noticeparse.console.long_input import Survey, opened, pieces, survey
+from noticeparse.console.session import Session, label_of
+from noticeparse.intake import MEDIA_TYPE, STANDARD_INPUT, NotReadable, as_text
+from noticeparse.parts import WHOLE, Terms, read_parts
+from noticeparse.records.bulletin import Bulletin, Source
+from noticeparse.sheets import after_applying
+from noticeparse.writers.findings_out import count_errors
+from noticeparse.writers.lines_out import write_lines
+from noticeparse.writers.parts_out import write_parts
+
+
+class Stream(Session):
+    """A session whose inputs may be of any length."""
+
+    def lines(self) -> Iterator[str]:
+        """The lines of all inputs that can be read, in pieces."""
+        try:
+            for file in self._files:
+                try:
+                    yield from self._lines_of(file)
+                except NotReadable as error:
+                    self.refuse(file, error)
+                self._progress.advance()
+        finally:
+            self._progress.end()
+
+    def _lines_of(self, file: str) -> Iterator[str]:
+        self.ask(file)
+        with opened(file, WHOLE) as data:
+            size = data.seek(0, os.SEEK_END)
+            if size > WHOLE:
+                known = survey(data, file)
+                if known.characters > WHOLE:
+                    yield from self._parts_of(file, data, known)
+                    return
+            data.seek(0)
+            reading = self.read_data(file, data.read())
+        yield from write_lines([reading.bulletin])
+        self.tell_errors(reading.label, count_errors(reading.bulletin.findings))
+
+    def _parts_of(self, file: str, data: IO[bytes], known: Survey) -> Iterator[str]:
+        self._progress.begin(data.seek(0, os.SEEK_END))
+        source = Source(
+            name=None if file == STANDARD_INPUT else as_text(file),
+            media_type=MEDIA_TYPE,
+            sha256=known.sha256,
+            characters=known.characters,
+        )
+        terms = Terms(
+            source=source,
+            faults=known.faults,
+            charts=self._charts,
+            as_of=self._settings.as_of,
+            region=self._settings.region,
+        )
+        errors = 0
+
+        def judged() -> Iterator[Bulletin]:
+            nonlocal errors
+            for part in read_parts(pieces(data, known), terms):
+                if self._charts is not None:
+                    self._charts = after_applying(self._charts, part)
+                self._judge(part)
+                errors += count_errors(part.findings)
+                yield part
+
+        yield from write_parts(judged())
+        self.tell_errors(label_of(file), errors)
