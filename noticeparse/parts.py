@@ -149,7 +149,7 @@ class _PartReader:
         terms = self._terms
         begins = told_from or 0
         here = self._read - begins
-        is_here = range(self._read, here + len(laid.given) + 1)
+        is_here = range(self._read, here + len(laid.given))
         return read_laid(
             laid,
             source=terms.source or source_of(laid.given, None, "text/plain", None),

@@ -7,6 +7,7 @@ from typing import Any
 
 import click
 
+from noticeparse.cli import archives
 from noticeparse.cli.running import run
 from noticeparse.console import options
 from noticeparse.console.help_page import examples
@@ -19,6 +20,7 @@ from noticeparse.writers import FORMATS
         "noticeparse parse week12.txt > week12.json",
         "noticeparse parse --format jsonl --out year.jsonl week*.txt",
         "noticeparse parse --indent - < notice.txt",
+        "noticeparse parse --jobs 4 --into records --resume archive 'years/**/*.txt' 2025.zip",
     )
 )
 @options.files
@@ -40,6 +42,7 @@ from noticeparse.writers import FORMATS
     type=click.Path(dir_okay=False, allow_dash=True),
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
 )
+@archives.options
 def parse(
     files: Sequence[str], form: str, is_indented: bool, out: str | None, **settings: Any
 ) -> None:
@@ -47,9 +50,17 @@ def parse(
 
     The output is one line for each input, on a terminal as in a file, unless --indent is given.
     What could not be read for certain stands in the findings of the record.
+
+    FILE may also be a directory, of which the .txt and .zip files are read, a zip file, or a
+    pattern in quotes. Without --into the records follow each other in the order of the inputs.
     """
     if is_indented and form != "json":
         raise click.UsageError("--indent goes with --format json only")
+    given = archives.take(settings)
+    if archives.is_archive(files, given):
+        archives.parse(
+            files, given, form=form, is_indented=is_indented, out=out, settings=settings
+        )
     from noticeparse.console import commands
 
     run(commands.parse, files, Settings(**settings), form=form, out=out, is_indented=is_indented)

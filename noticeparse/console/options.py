@@ -5,6 +5,8 @@ Only click is imported here, as in `cli`.
 
 from __future__ import annotations
 
+import os
+
 import click
 
 
@@ -26,6 +28,11 @@ def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -
         if text.startswith("-") and text[1:2] in ("-", *map(chr, range(97, 123))):
             raise click.NoSuchOption(text.partition("=")[0], ctx=ctx)
     return texts
+
+
+def is_pattern(name: str) -> bool:
+    """Whether a name stands for all files that match it; a file of just that name comes first."""
+    return any(sign in name for sign in "*?[") and not os.path.lexists(name)
 
 
 files = click.argument(
