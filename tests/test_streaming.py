@@ -1,0 +1,352 @@
+"""A text that is read in parts gives what it gives as a whole, in bounded memory."""
+
+from __future__ import annotations
+
+import io
+import json
+from collections.abc import Iterator
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from noticeparse import iter_notices, parse
+from noticeparse.chart_list import read_list
+from noticeparse.console import long_input
+from noticeparse.intake import NotReadable, decode
+from noticeparse.parts import WHOLE, Terms, read_parts
+from noticeparse.pipeline import read_bulletin
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.records.finding import Finding
+from noticeparse.records.notice import Notice
+from noticeparse.writers.lines_out import write_lines
+from noticeparse.writers.parts_out import write_parts
+from tests.command import invoke
+from tests.generator import ALL, generate
+from tests.laws.strategies import anything
+from tests.specimens import bad_text
+
+CORPUS = Path(__file__).parent.parent / "corpus_synthetic"
+COUNTS = ("characters", "read", "ignored", "unread")
+
+# What a part cannot know of the others, or says once for each of them.
+OF_A_WHOLE = frozenset(
+    "notice-number-twice notice-out-of-order notice-outside-range notice-missing in-force-missing"
+    " index-chart-not-in-notice index-notice-not-here index-without-chart cancelled-by-none"
+    " cancelled-not-listed cancels-permanent previous-fork previous-gap previous-goes-back"
+    " previous-later position-far-away position-hemisphere-differs datum-not-stated"
+    " text-in-parts text-control-character text-surrogate".split()
+)
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+ITEM = "Insert depth 8m 46-00.00S 122-00.00W\n"
+
+
+def in_parts(text: str, part: int, whole: int | None = None) -> list[Bulletin]:
+    pieces = text.splitlines(keepends=True)
+    return list(read_parts(pieces, Terms(part=part, whole=whole or 4 * part)))
+
+
+def notices_of(parts: list[Bulletin]) -> list[Notice]:
+    return [notice for part in parts for notice in part.notices]
+
+
+def bare(notices: list[Notice]) -> list[Notice]:
+    """The notices without what their findings say."""
+    return [one.model_copy(update={"findings": []}) for one in notices]
+
+
+def told(findings: list[Finding]) -> list[str]:
+    return sorted(one.model_dump_json() for one in findings if one.code not in OF_A_WHOLE)
+
+
+def same(text: str, parts: list[Bulletin]) -> None:
+    whole = parse(text)
+    assert bare(notices_of(parts)) == bare(whole.notices)
+    assert told([one for part in parts for one in part.findings]) == told(whole.findings)
+    assert [one for part in parts for one in part.lists] == whole.lists
+    for name in COUNTS:
+        assert sum(getattr(part.coverage, name) for part in parts) == getattr(whole.coverage, name)
+    for part in parts:
+        assert part.edition == whole.edition
+
+
+class TestParts:
+    """Cut where notices begin."""
+
+    @pytest.mark.parametrize("layout", ALL)
+    @pytest.mark.parametrize("seed", [3, 4])
+    def test_each_layout(self, layout: str, seed: int) -> None:
+        text = generate(seed, size_bytes=12_000, layouts=(layout,)).text
+        parts = in_parts(text, 2500)
+        assert len(parts) >= 3
+        same(text, parts)
+
+    @pytest.mark.parametrize("name", ["clean/weekly_full", "clean/email_quote", "clean/key_value"])
+    def test_corpus(self, name: str) -> None:
+        text = (CORPUS / f"{name}.txt").read_text("utf-8")
+        same(text, in_parts(text, 800))
+
+    def test_spans_lead_into_the_whole_text(self) -> None:
+        text = generate(5, size_bytes=12_000).text
+        lines = text.split("\n")
+        for notice in notices_of(in_parts(text, 2500)):
+            written = text[notice.span.start : notice.span.end]
+            assert lines[notice.span.line - 1][notice.span.column - 1 :].startswith(
+                written.split("\n")[0]
+            )
+
+    def test_front_matter_holds_on(self) -> None:
+        front = (
+            "WEEKLY EDITION 12\n26 March 1999\nAll depths in fathoms and feet. Datum: WGS84\n\n"
+        )
+        one = (
+            "{0}/99  Quill Sound - Depth.\nChart 802 [3/99]\nInsert depth 3 46-00.0S 122-00.0W\n\n"
+        )
+        parts = in_parts(front + "".join(one.format(n) for n in range(1, 100)), 1000)
+        last = parts[-1].notices[-1]
+        assert len(parts) > 3
+        assert (last.year, last.charts[0].datum and last.charts[0].datum.name) == (1999, "WGS84")
+        assert last.charts[0].depth_unit == "fm_ft"
+
+    def test_furniture_of_an_early_part_is_known_later(self) -> None:
+        """A page head that a later part shows once is no notice there."""
+        page = "\f NOTICES TO MARINERS   3/2026   {0}\n\n"
+        one = HEAD.replace("12/26", "{0}/26") + ITEM + "\n"
+        rows = [one.format(n) + (page.format(n) if n % 7 == 0 else "") for n in range(1, 60)]
+        text = page.format(1) + "".join(rows)
+        same(text, in_parts(text, 1200))
+
+    def test_what_is_put_on_a_chart_is_on_it_for_the_next_part(self) -> None:
+        charts = read_list(
+            "number,scale,south,west,north,east,last_notice\n802,75000,-47,-123,-45,-121,0/26\n"
+        )
+        one = "{0}/26 Quill Sound.\nChart 802 [{1}/26] WGS84\n" + ITEM + "\n"
+        text = "".join(one.format(n, n - 1) for n in range(1, 60))
+        parts = list(read_parts([text], Terms(charts=charts, part=1000, whole=2000)))
+        codes = {one.code for part in parts for one in part.findings}
+        assert len(parts) > 3
+        assert "previous-not-last-applied" not in codes
+        assert "notice-applied-already" not in codes
+
+    def test_that_there_are_parts_is_said_once(self) -> None:
+        text = generate(3, size_bytes=12_000).text
+        findings = [one for part in in_parts(text, 2500) for one in part.findings]
+        assert [
+            one.span and one.span.start for one in findings if one.code == "text-in-parts"
+        ] == [0]
+
+
+class TestBounds:
+    """What gives no place to cut stays bounded all the same, and is told."""
+
+    @pytest.mark.parametrize(
+        "text",
+        [
+            pytest.param("x" * 50_000, id="one endless line"),
+            pytest.param("\n" * 50_000 + "x", id="blank lines"),
+            pytest.param("no notice at all\n" * 3000, id="junk"),
+            pytest.param(HEAD + ITEM * 1500, id="one notice"),
+            pytest.param("47-12.3S " * 6000, id="halves"),
+        ],
+    )
+    def test_no_notice_begins(self, text: str) -> None:
+        taken = _Taken(text)
+        parts = []
+        for part in read_parts(taken.pieces(), Terms(part=2000, whole=4000)):
+            parts.append(part)
+            # What was taken in and not read yet is never more than a text that is read as one.
+            told_so_far = sum(len(text[s.start : s.end]) for s in part.coverage.unread_spans)
+            assert told_so_far <= 4000
+        characters = sum(one.coverage.characters for one in parts)
+        assert characters == len("".join(text.split()))
+        assert taken.most_ahead <= 3 * 4000
+
+    def test_torn_notice(self) -> None:
+        """Nothing is lost at a cut, and that there is one is an error where it is."""
+        parts = in_parts(HEAD + ITEM * 300, 2000, 4000)
+        actions = [a for n in notices_of(parts) for c in n.charts for a in c.actions]
+        cuts = [f for p in parts for f in p.findings if f.code == "text-cut"]
+        assert len(actions) == 300
+        assert {one.severity for one in cuts} == {"error"}
+        assert len(cuts) == len(parts) - 1
+        assert [notice.id for notice in notices_of(parts)] == ["12/26", *[None] * len(cuts)]
+        for above, below in pairwise(actions):
+            assert above.span.end <= below.span.start
+
+    def test_columns_count_in_a_line_that_is_cut(self) -> None:
+        text = "insert depth 8m in 46-00.00S 122-00.00W; " * 400
+        for part in in_parts(text, 1000, 2000):
+            for span in part.coverage.unread_spans:
+                assert (span.line, span.column) == (1, span.start + 1)
+
+
+class _Taken:
+    """A text in small pieces, and how far ahead of what was asked for they were taken."""
+
+    def __init__(self, text: str) -> None:
+        self._text = text
+        self.most_ahead = 0
+
+    def pieces(self) -> Iterator[str]:
+        for at in range(0, len(self._text), 100):
+            self.most_ahead = max(self.most_ahead, 100)
+            yield self._text[at : at + 100]
+
+
+class TestIterNotices:
+    """The front door of a stream."""
+
+    @pytest.mark.parametrize("path", sorted(CORPUS.rglob("*.txt")), ids=lambda path: path.stem)
+    def test_as_parse(self, path: Path) -> None:
+        text = path.read_text("utf-8")
+        found = list(iter_notices(io.StringIO(text)))
+        assert bare(found) == bare(parse(text).notices)
+
+    @given(anything)
+    @settings(max_examples=25)
+    def test_any_text(self, text: str) -> None:
+        whole = parse(text)
+        found = list(iter_notices(text.splitlines(keepends=True)))
+        assert bare(found) == bare(whole.notices)
+        if found:
+            # Every finding has gone to some notice.
+            assert {f.model_dump_json() for n in found for f in n.findings} == {
+                f.model_dump_json() for f in whole.findings
+            }
+
+    def test_lines_without_ends(self) -> None:
+        text = HEAD + ITEM + ITEM
+        assert list(iter_notices(text.split("\n"))) == list(iter_notices([text]))
+
+    def test_findings_outside_go_to_the_next_notice_or_the_last(self) -> None:
+        junk = "Chart 77 is sold at 3 m\n\n"
+        text = junk + HEAD + ITEM + "\n" + HEAD.replace("12", "13") + ITEM + "\n"
+        outside = [f for f in parse(text).findings if not f.paths]
+        first, *_ = iter_notices(text.splitlines(keepends=True))
+        assert outside
+        assert [f for f in first.findings if not f.paths] == outside
+
+    def test_one_text_is_no_iterable_of_lines(self) -> None:
+        with pytest.raises(TypeError, match="not one text"):
+            list(iter_notices(HEAD))
+
+    def test_lines_must_be_text(self) -> None:
+        with pytest.raises(TypeError):
+            list(iter_notices([b"bytes"]))  # type: ignore[list-item]
+
+    def test_is_lazy(self) -> None:
+        def lines() -> Iterator[str]:
+            for number in range(1, 10**9):
+                yield HEAD.replace("12", str(number))
+                yield ITEM + "\n"
+
+        stream = iter_notices(lines())
+        assert [next(stream).number for _ in range(3)] == [1, 2, 3]
+
+
+class TestWriter:
+    """The bytes of a stream are those of a whole."""
+
+    @pytest.mark.parametrize("name", ["demo", "demo_faulty", "clean/weekly_full"])
+    def test_one_part(self, name: str) -> None:
+        bulletin = parse((CORPUS / f"{name}.txt").read_text("utf-8"))
+        assert "".join(write_parts([bulletin])) == "".join(write_lines([bulletin]))
+
+    def test_several_parts_make_one_bulletin(self) -> None:
+        text = generate(6, size_bytes=12_000).text
+        lines = "".join(write_parts(in_parts(text, 2500))).splitlines()
+        *notices, last = map(json.loads, lines)
+        whole = read_bulletin(text)
+        assert len(notices) == len(whole.notices)
+        assert last.pop("record") == "bulletin"
+        assert list(last) == [name for name in Bulletin.model_fields if name != "notices"]
+        bulletin = Bulletin.model_validate({**last, "notices": []})
+        assert told(bulletin.findings) == told(whole.findings)
+        assert bulletin.coverage == whole.coverage
+
+    def test_nothing_at_all(self) -> None:
+        assert list(write_parts([])) == []
+
+
+class TestLongInput:
+    """A long input is understood as a short one is, with other means."""
+
+    @pytest.mark.parametrize("block", [1 << 20, 7])
+    @pytest.mark.parametrize(
+        "data",
+        [
+            "abc °\n".encode() * 50,
+            b"\xef\xbb\xbfabc \xc2\xb0",
+            "abc 47° \n".encode("utf-16"),
+            b"charset=windows-1252\n 47\xb0 \x92 x",
+            b"charset=iso-8859-1\n 47\xb0 \x92 x",
+            b"charset=ascii \xe9",
+            b"ab\xc2 x\xb0 q \xe2\x82",
+            "é\U0001d11e abc".encode()[:-5] + b"\xffzz",
+            b"  \n ",
+            b"%PDF-1.7",
+            b"\x00\x01" * 50,
+            "a\n".encode("utf-16-le"),
+            b"\xff\xfea",
+        ],
+    )
+    def test_as_intake(self, data: bytes, block: int, monkeypatch: pytest.MonkeyPatch) -> None:
+        monkeypatch.setattr(long_input, "_BLOCK", block)
+        file = io.BytesIO(data)
+        try:
+            short = decode(data, "a.txt")
+        except NotReadable as refusal:
+            with pytest.raises(NotReadable) as error:
+                long_input.survey(file, "a.txt")
+            assert str(error.value) == str(refusal)
+            return
+        known = long_input.survey(file, "a.txt")
+        text = "".join(long_input.pieces(file, known))
+        assert (text, known.sha256) == (short.text, short.sha256)
+        assert [(f.code, f.values) for f in known.faults] == [
+            (f.code, f.values) for f in short.faults
+        ]
+        for fault in known.faults:
+            assert fault.code != "text-not-utf8" or text[fault.start] == "\ufffd"
+
+    def test_changed_between_the_passes(self) -> None:
+        known = long_input.survey(io.BytesIO(b"abc"), "a.txt")
+        with pytest.raises(NotReadable, match="changed"):
+            list(long_input.pieces(io.BytesIO(b"abcd"), known))
+
+
+def test_command_reads_a_long_stream(tmp_path: Path) -> None:
+    """From standard input as from a file, with spans in the whole and the fault of a byte."""
+    text = generate(3, size_bytes=8000, layouts=("notice_first",)).text
+    # One notice more than is read as one, most of it blank.
+    long = (
+        text.encode()
+        + (b" " * 999 + b"\n") * (WHOLE // 1000)
+        + b"\xff left over\n\n"
+        + text.encode()
+    )
+    path = tmp_path / "long.txt"
+    path.write_bytes(long)
+    named = invoke("parse", "--format", "jsonl", str(path))
+    piped = invoke("parse", "--format", "jsonl", "-", given=long)
+    assert named.stdout.splitlines()[:-1] == piped.stdout.splitlines()[:-1]
+    *notices, last = map(json.loads, named.stdout.splitlines())
+    bulletin = json.loads(piped.stdout.splitlines()[-1])
+    assert bulletin["source"].pop("name") is None
+    assert last["source"].pop("name") == str(path)
+    assert last == bulletin
+    read = long.decode("utf-8", "replace")
+    assert last["source"]["characters"] == len(read)
+    for notice in notices:
+        number = str(notice["number"])
+        assert number in read[notice["span"]["start"] :][:12]
+    lost = [one for one in last["findings"] if one["code"] == "text-not-utf8"]
+    assert [read[one["span"]["start"]] for one in lost] == ["\ufffd"]
+    assert "text-in-parts" in {one["code"] for one in last["findings"]}
+
+
+def test_specimens_are_told_only_of_long_texts() -> None:
+    for code in ("text-cut", "text-in-parts"):
+        assert code not in {one.code for one in parse(bad_text(code)).findings}
