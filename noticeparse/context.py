@@ -41,6 +41,8 @@ class Context:
     def written(self, start: int, end: int) -> str:
         """The words of a stretch as they stand in the original, without furniture, on one line."""
         row = bisect_left(self._ignored_ends, start + 1)
+        if row == len(self.ignored) or self.ignored[row][0] >= end:
+            return " ".join(self._given(start, end).split())
         parts, at = [], start
         while row < len(self.ignored) and self.ignored[row][0] < end:
             parts.append(self._given(at, self.ignored[row][0]))

@@ -15,7 +15,8 @@ CABLE_M = Decimal("185.2")
 
 def as_number(value: Decimal | int) -> int | float:
     """The JSON number nearest to an exact value; whole values stay whole."""
-    return int(value) if value == int(value) else float(value)
+    whole = int(value)
+    return whole if whole == value else float(value)
 
 
 Number = Annotated[

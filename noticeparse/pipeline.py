@@ -121,7 +121,9 @@ def read_laid(
     context = Context(repaired, words, ignored)
     edition, left, dates = read_edition(context, layout.front)
     context.year = edition.year if edition else None
-    context.datum, context.depth_unit = said_of_all(context, [*layout.front, *layout.titles])
+    explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]
+    general = [*layout.front, *layout.titles, *explained]
+    context.datum, context.depth_unit = said_of_all(context, general)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text) + dates

@@ -8,12 +8,17 @@ from hypothesis import strategies as st
 
 from noticeparse.catalogue import ENTRIES
 from noticeparse.readers.changes import read_change, read_swap
+from noticeparse.records.feature import Racon, Sound
 from noticeparse.records.light import Light
 
 
 def _plain(value):
     if isinstance(value, Light):
         return value.written
+    if isinstance(value, Sound):
+        return value.kind, value.group, value.period_s
+    if isinstance(value, Racon):
+        return value.morse
     if hasattr(value, "value_m"):
         return value.value_m
     if isinstance(value, list) and value and hasattr(value[0], "from_deg"):
@@ -26,6 +31,12 @@ _D = Decimal
 CHANGES = [
     ("light to Fl(3)W.20s33m19M", "light", [("light", None, "Fl(3)W.20s33m19M")]),
     ("light, Fl.R.5s, to Fl(2)R.10s", "light", [("light", "Fl.R.5s", "Fl(2)R.10s")]),
+    ("light to Fl.R.5s Horn(2)30s, Racon(K)", "light",
+     [("light", None, "Fl.R.5s"), ("sound", None, ("horn", [2], 30)), ("racon", None, "K")]),
+    ("light Fl.R.3s Horn(1)30s to Fl.R.5s Horn(2)30s", "light",
+     [("light", "Fl.R.3s", "Fl.R.5s"), ("sound", ("horn", [1], 30), ("horn", [2], 30))]),
+    ("fog signal to Horn(2)30s", "fog_signal", [("sound", None, ("horn", [2], 30))]),
+    ("topmark to can", "topmark", [("topmark", None, "cylinder")]),
     ("light from Fl.R.3s to Fl.R.5s", "light", [("light", "Fl.R.3s", "Fl.R.5s")]),
     ("character from Fl.R.3s to Fl.R.5s", "light", [("light", "Fl.R.3s", "Fl.R.5s")]),
     ("characteristic to Fl.R.5s", "light", [("light", None, "Fl.R.5s")]),

@@ -49,6 +49,11 @@ class TestTable:
         assert (chart.last_notice.number, chart.last_notice.year) == (2310, 2026)
         assert chart.line == 2
 
+    @pytest.mark.parametrize("mark", [";", "\t"])
+    def test_other_marks_between_cells(self, mark: str) -> None:
+        plain = ROW.replace('"Quill Sound, West"', "Quill Sound")
+        assert only((HEAD + plain).replace(",", mark)) == only(HEAD + plain)
+
     def test_a_panel_has_the_rest_from_its_chart(self) -> None:
         whole, panel = read_list(HEAD + ROW + PANEL).charts
         assert (panel.panel, panel.title, panel.scale) == ("Panel A", "Port Ellory", 12500)

@@ -6,6 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
+from noticeparse.records.action import Amend, Move, Replace
 
 HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
@@ -55,6 +56,19 @@ SAME = {
         "Codes: I = insert, D = delete.\nCODE   OBJECT   POSITION\n"
         f"I      wreck    {P}\nD      rock     {Q}"
     ),
+    "states below the verb": (
+        f"INSERT   at   {P}\n         NEW  wreck\nDELETE   at   {Q}\n         OLD  rock"
+    ),
+    "abbreviated": f"INS WK PSN {P}\nDEL RK PSN {Q}",
+    "one sentence": f"A wreck is to be inserted in {P}, and the rock in {Q} is to be deleted.",
+    "sentences of a harbour": (
+        f"A wreck has been found in position {P}.\n"
+        f"The rock in position {Q} has been taken down.\n"
+    ),
+    "latitude above longitude": (
+        "To insert:\n  1) Wreck\n       Lat.  46-00.00 S\n       Long. 122-00.00 W\n"
+        "To delete:\n  2) Rock\n       Lat.  46-00.50 S\n       Long. 122-00.00 W\n"
+    ),
     "small letters": "ins wk 4600.00s 12200.00w\ndel rk 4600.50s 12200.00w",
 }  # fmt: skip
 
@@ -92,6 +106,189 @@ def test_exported_rows() -> None:
     assert told(bulletin) == [("insert", "legend", [AT_P]), ("delete", "rock", [AT_Q])]
     assert bulletin.notices[0].charts[0].actions[0].feature.legend == "Foul"
     assert errors(parse(rows + '"12/26","802","3/26","Delete","stump","46-00.1'))
+
+
+def test_states_below_a_verb_are_what_goes_and_what_comes() -> None:
+    body = f"REPLACE   at   {P}\n          OLD  depth 18.2 m\n          NEW  depth 16.9 m\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Replace)
+    depths = (action.feature.depth, action.replacement.depth)
+    assert [depth and str(depth.value_m) for depth in depths] == ["18.2", "16.9"]
+
+
+def test_a_light_below_its_replacement_is_that_of_the_new_mark() -> None:
+    body = (
+        "Action: Replace\nObject: special buoy\nReplacement: special light buoy\n"
+        f"Light: Fl.Y.5s\nPosition: {P}\n"
+    )
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Replace)
+    assert action.feature.light is None
+    assert action.replacement.light is not None
+
+
+def test_an_old_value_in_its_column_is_that_of_what_is_deleted() -> None:
+    body = (
+        "CHANGE    POSITION               OBJECT     OLD      NEW\n"
+        f"Amend     {P}  Depth      9.2 m    8.7 m\nDelete    {Q}  Depth      17 m     -\n"
+    )
+    _, delete = parse(HEAD + body).notices[0].charts[0].actions
+    assert delete.feature.depth is not None
+    assert delete.feature.depth.value_m == 17
+
+
+@pytest.mark.parametrize(
+    ("feature", "shape"),
+    [("breakwater", "line"), ("anchorage area", "area"), ("special buoys", "points")],
+)
+def test_positions_that_keys_count(feature: str, shape: str) -> None:
+    keys = "".join(f"Position {n}: {one}\n" for n, one in enumerate((P, Q, R), 1))
+    bulletin = parse(f"{HEAD}Action: Insert\nObject: {feature}\n{keys}")
+    (action,) = bulletin.notices[0].charts[0].actions
+    assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
+    assert not [one for one in bulletin.findings if one.severity == "warning"]
+
+
+def test_numbers_name_items_as_letters_do() -> None:
+    body = f"(1) Insert wreck {P}\n(2) Delete rock {Q}\n(3) Insert cable joining (1)-(2) above\n"
+    assert told(parse(HEAD + body))[-1] == ("insert", "cable_submarine", [AT_P, AT_Q])
+    assert errors(parse(HEAD + body.replace("(1)-(2)", "(1) and (7)"))) == {"letter-unknown"}
+
+
+def test_charts_parted_by_a_dash() -> None:
+    text = f"12/26 Quill Sound.\nInsert wreck {P}\nCharts: 802 [3/26] - 803 (plan A) [4/26]\n"
+    charts = parse(text).notices[0].charts
+    assert [(one.chart, one.panel) for one in charts] == [("802", None), ("803", "plan A")]
+
+
+@pytest.mark.parametrize("order", ["CANCEL NTM", "Cancel notice", "Cancels NM", "CNL NTM"])
+def test_cancelled_behind_the_heading(order: str) -> None:
+    bulletin = parse(
+        f"12/26 - Quill Sound. {order} 9(T)/26.\nChart 802 [3/26]\nInsert wreck {P}\n"
+    )
+    assert [(ref.number, ref.status) for ref in bulletin.notices[0].cancels] == [(9, "temporary")]
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+
+
+def test_positions_of_a_wrapped_row_are_not_those_of_the_row_above() -> None:
+    body = (
+        f"1.  {P}: insert light, 2F.R(vert).\n2.  {P}, {Q}\n    and {R}: insert restricted area,"
+        f" bounded by these positions.\n3.  {P}: delete rock.\n"
+    )
+    assert [(kind, len(at)) for _, kind, at in told(parse(HEAD + body))] == [
+        ("light", 1), ("restricted_area", 3), ("rock", 1),
+    ]  # fmt: skip
+
+
+def test_ditto_marks_stand_for_the_degrees_above() -> None:
+    body = (
+        "Insert\n  Wreck   46° 00'.00 S   122° 00'.00 W\n"
+        "  Rock     \"  00'.50 S    \"  00'.00 W\n  Pile     \"  00'.10 S    \"  00'.20 W\n"
+    )
+    assert told(parse(HEAD + body)) == [
+        ("insert", "wreck", [AT_P]), ("insert", "rock", [AT_Q]), ("insert", "pile", [AT_R]),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("mark", [" ...... ", " | "])
+def test_keys_before_leaders_and_bars(mark: str) -> None:
+    keys = ["Notice", "12/26", "Chart", "802", "Previous notice", "3/26", "Datum", "WGS84"]
+    head = "".join(
+        f"{key}{mark}{value}\n" for key, value in zip(keys[::2], keys[1::2], strict=True)
+    )
+    rows = [("Insert", "wreck", P), ("Delete", "rock", Q)]
+    body = "".join(
+        f"\nAction{mark}{verb}\nObject{mark}{kind}\nPosition{mark}{at}\n"
+        for verb, kind, at in rows
+    )
+    bulletin = parse(head + body)
+    (notice,) = bulletin.notices
+    assert (notice.id, notice.charts[0].chart) == ("12/26", "802")
+    assert told(bulletin) == WRECK_AND_ROCK
+
+
+def test_what_a_light_now_shows() -> None:
+    body = f"The light in position {P} now shows Fl.R.5s8m5M.\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Amend)
+    assert [(one.property, one.new.written) for one in action.changes] == [  # type: ignore[union-attr]
+        ("light", "Fl.R.5s8m5M")
+    ]
+
+
+def test_charts_within_a_paragraph() -> None:
+    first = f"12/26 Quill Sound. Chart 802 [3/26]: insert wreck in {P}. "
+    text = f"{first}Chart 803 [4/26]: delete rock in {Q}.\n"
+    charts = parse(text).notices[0].charts
+    assert [(one.chart, len(one.actions)) for one in charts] == [("802", 1), ("803", 1)]
+
+
+def test_positions_with_letters_behind_leaders() -> None:
+    body = (
+        "Insert\n"
+        "  cable joining ............ a. 46° 00'.00 S, 122° 00'.00 W\n"
+        "                             b. 46° 00'.50 S, 122° 00'.00 W\n"
+        "  wreck at ................. position (b)\n"
+    )
+    assert told(parse(HEAD + body)) == [
+        ("insert", "cable_submarine", [AT_P, AT_Q]), ("insert", "wreck", [AT_Q]),
+    ]  # fmt: skip
+
+
+def test_a_move_over_two_rows() -> None:
+    text = (
+        "Codes: I = insert, M = move (second row: new position)\n"
+        "NOTICE\tCHART\tCODE\tOBJECT\tLAT\tLONG\n"
+        "12/26\t802\tM\tspecial buoy\t46-00.00S\t122-00.00W\n"
+        "\t\t\t\t46-00.50S\t122-00.00W\n"
+        "12/26\t802\tI\twreck\t46-00.10S\t122-00.20W\n"
+    )
+    move, wreck = parse(text).notices[0].charts[0].actions
+    assert isinstance(move, Move)
+    assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+    assert [one.iso6709 for one in wreck.geometry.positions] == [AT_R]
+
+
+def test_from_and_to_below_an_amendment() -> None:
+    body = f"Amend   light, Sable Head, {P}\n    from  Fl.W.5s31m16M\n    to    Fl(2)W.10s31m18M\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Amend)
+    assert [(one.property, one.old.written, one.new.written) for one in action.changes] == [  # type: ignore[union-attr]
+        ("light", "Fl.W.5s31m16M", "Fl(2)W.10s31m18M")
+    ]
+
+
+def test_a_verb_in_a_title_commands_nothing() -> None:
+    text = f"PORT ELLORY - change forms for the chart table\n\n{HEAD}Insert wreck {P}\n"
+    assert [one.id for one in parse(text).notices] == ["12/26"]
+
+
+def test_erratum() -> None:
+    body = f"For wreck read dangerous wreck {P}\nFOR depth 5.2m READ depth 4.7m in {Q}\n"
+    first, second = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(first, Replace)
+    assert (first.feature.kind, first.replacement.kind) == ("wreck", "wreck_dangerous")
+    assert second.usable
+    assert second.feature.depth is not None
+    assert str(second.feature.depth.value_m) == "5.2"
+
+
+def test_a_figure_alone_is_a_depth_and_that_is_said() -> None:
+    bulletin = parse(f"{HEAD}Delete depths 5.2 in {P} and 5.7 in {Q}\n")
+    assert told(bulletin) == [("delete", "sounding", [AT_P]), ("delete", "sounding", [AT_Q])]
+    assert "depth-word-missing" in [one.code for one in bulletin.findings]
+
+
+def test_index_set_in_two_columns() -> None:
+    text = (
+        "WEEKLY EDITION No. 27 - 3 July 2026\n\nINDEX OF CHARTS AFFECTED\n"
+        "   Chart      Notices            Chart      Notices\n"
+        "   802        12                 803        12, 13\n\n"
+        f"12/26 Quill Sound.\nChart 802 [3/26]\nInsert wreck {P}\n"
+    )
+    (index,) = parse(text).lists
+    found = {one.chart: [ref.number for ref in one.notices] for one in index.entries if one.chart}
+    assert found == {"802": [12], "803": [12, 13]}
 
 
 def test_tags_with_attributes() -> None:

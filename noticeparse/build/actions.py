@@ -11,6 +11,7 @@ from noticeparse.build.doubts import (
     leads_to_place,
     lost_brackets,
 )
+from noticeparse.build.errata import of_erratum
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.positions import Labels, scoped, with_quality
@@ -22,7 +23,7 @@ from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
 from noticeparse.readers.positions import quality_mark
-from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.readers.verbs import Verb, canonical_verb, tells_new_state
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.feature import Feature
@@ -65,8 +66,7 @@ def read_action(
         _note_labels(context, item, labels)
         return ActionReading(None, faults)
     words = gather(context.text, item.words)
-    if verb == "amend" and (item.verb or "").lower() == "read" and " for " in words.text:
-        verb = "replace"
+    verb, words = of_erratum(verb, (item.verb or "").lower(), words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         _note_labels(context, item, labels)
@@ -94,7 +94,7 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    phrase = concatenated(description, rest, _joint(verb, rest.text))
+    phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
@@ -127,8 +127,10 @@ def _garbled(context: Context, rest: Stretch) -> list[Fault]:
     return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
 
 
-def _joint(verb: Verb, rest: str) -> str:
+def _joint(verb: Verb, written: str, rest: str) -> str:
     """What stands between a description and the words behind its position."""
+    if tells_new_state(written):
+        return " to "
     if verb not in ("amend", "replace"):
         return ", "
     if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):

@@ -3,7 +3,8 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from bisect import bisect_right
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 from itertools import pairwise
 from typing import NamedTuple
@@ -88,6 +89,10 @@ def said_of_all(context: Context, front: list[Line]) -> tuple[Datum | None, Dept
     )
 
 
+_CHARTS = frozenset({"chart", "charts", "chart no", "chart number"})
+_AHEAD = 3
+
+
 def _title(context: Context, line: Line) -> str | None:
     cells = context.written(line.start, line.end)
     first = next((e for e in line.elements if e.kind == "words"), None)
@@ -148,21 +153,47 @@ def _stated_range(found: LineWords, near: int | None) -> tuple[NoticeRef, Notice
 def read_list(context: Context, draft: ListDraft) -> EditionList:
     """One list of the edition with its entries."""
     last = draft.entries[-1] if draft.entries else draft.title
+    columns = _chart_columns(context, draft.entries) if draft.kind == "index_of_charts" else []
     return EditionList(
         kind=draft.kind,  # type: ignore[arg-type]
         title=context.written(draft.title.start, draft.title.end),
         entries=[
             _entry(context, draft.kind, start, end)
             for line in draft.entries
-            for start, end in _entry_pieces(context, draft.kind, line)
+            for start, end in _entry_pieces(context, draft.kind, line, columns)
         ],
         span=context.span(draft.title.elements[0].start, last.elements[-1].end),
     )
 
 
-def _entry_pieces(context: Context, kind: str, line: Line) -> Iterator[Piece]:
+def _chart_columns(context: Context, entries: Sequence[Line]) -> list[int]:
+    """Where the columns of the charts begin in an index set side by side; [] for a single one."""
+    for line in entries:
+        titles = [context.text[e.start : e.end].strip(" .:").lower() for e in line.elements]
+        charts = [e for e, title in zip(line.elements, titles, strict=True) if title in _CHARTS]
+        if len(charts) > 1:
+            return [_column(context, e.start) for e in charts]
+    return []
+
+
+def _column(context: Context, offset: int) -> int:
+    """How far from the beginning of its line an offset stands."""
+    return offset - context.text.rfind("\n", 0, offset) - 1
+
+
+def _entry_pieces(
+    context: Context, kind: str, line: Line, columns: Sequence[int]
+) -> Iterator[Piece]:
     """A line of a list, cut before each chart of several: `Chart 21: 40, 42    Chart 22: 41`."""
     start, end = line.elements[0].start, line.elements[-1].end
+    if columns:
+        # A figure may stand a little to the left of its title.
+        lead = [bisect_right(columns, _column(context, e.start) + _AHEAD) for e in line.elements]
+        later = zip(line.elements[1:], pairwise(lead), strict=True)
+        first = [e.start for e, (before, own) in later if before < own]
+        for at, behind in pairwise([start, *first, end]):
+            yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
+        return
     parts = read_parts(context.text[start:end]) if kind in ("index_of_charts", "in_force") else ()
     charts = [part.start for part in parts if part.kind == "CHART_WORD"]
     # `1504(T)/25 (chart 9)` gives the chart behind its notice.

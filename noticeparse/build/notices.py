@@ -180,14 +180,15 @@ class NoticeBuilder:
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, unit)
+            extent = item_extent(item)
             if head.letters is not None and item.label not in (*head.letters, None):
                 # Its letter is of another chart; what no chart takes is lost.
-                self._passed_over.setdefault(item_extent(item), path)
+                self._passed_over.setdefault(extent, path)
                 continue
-            self._taken.add(item_extent(item))
+            self._taken.add(extent)
             if is_shared and (words := words_of_one_chart(self.context, item)):
                 values = {"written": words}
-                reading.faults.append(Fault("item-of-one-chart", *item_extent(item), values))
+                reading.faults.append(Fault("item-of-one-chart", *extent, values))
             self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:

@@ -1,4 +1,7 @@
-"""The rows of a chart list that is a CSV file (RFC 4180), with remarks behind `#`."""
+"""The rows of a chart list that is a CSV file (RFC 4180), with remarks behind `#`.
+
+Where the comma is a decimal mark, spreadsheets part the cells by semicolons; tabs are read too.
+"""
 
 from __future__ import annotations
 
@@ -16,6 +19,7 @@ from noticeparse.chart_list.columns import (
     unknown_columns,
 )
 
+_DELIMITERS = ",;\t"
 _Record = tuple[list[str], int, int]
 """The cells of a record and its stretch of the text."""
 
@@ -74,7 +78,9 @@ def _records(text: str) -> Iterator[_Record]:
         offsets.append(offsets[-1] + len(line))
     # A remark becomes an empty line, so that lines are still counted right.
     kept = ["\n" if line.lstrip().startswith("#") else line for line in lines]
-    reader = csv.reader(kept, skipinitialspace=True)
+    head = next((line for line in kept if line.strip()), "")
+    delimiter = max(_DELIMITERS, key=head.count)
+    reader = csv.reader(kept, delimiter=delimiter, skipinitialspace=True)
     before = 0
     for cells in reader:
         first, before = before, reader.line_num

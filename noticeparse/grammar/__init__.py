@@ -20,6 +20,7 @@ from lark import __version__ as lark_version
 from noticeparse import store
 from noticeparse.grammar import tables
 from noticeparse.grammar.lexers import BasicLexer, ContextualLexer, check
+from noticeparse.grammar.parsing import PhraseParser
 from noticeparse.grammar.scanner import Scanner, divided
 from noticeparse.version import VERSION
 
@@ -92,6 +93,7 @@ def build(
         check(lark.terminals)
         tables.write(place, _key(), lark)
     lark.parser.lexer.keep(place, _key())
+    lark.parser = PhraseParser(lark)  # type: ignore[assignment]
     return lark
 
 

@@ -52,12 +52,15 @@ class BasicLexer(Lexer):
         self._place = name, key
 
     def lex(self, lexer_state: LexerState, parser_state: Any) -> Iterator[Token]:
-        """The tokens of a text; each time the parser is in another state.
+        """The tokens of a text, as Lark asks for them."""
+        part = lexer_state.text
+        return self.tokens(part.text, part.start, part.end, parser_state)
+
+    def tokens(self, text: str, at: int, end: int, parser_state: Any) -> Iterator[Token]:
+        """The tokens between two offsets; each time the parser is in another state.
 
         Raises lark.exceptions.UnexpectedCharacters where no terminal fits.
         """
-        text: str = lexer_state.text.text
-        at, end = lexer_state.text.start, lexer_state.text.end
         ignored = self._ignored
         while at < end:
             pattern = self._patterns.get(parser_state.position) or self._pattern(parser_state)

@@ -10,12 +10,14 @@ from collections.abc import Collection, Iterable, Iterator
 
 from lark.lexer import TerminalDef
 
+from noticeparse.grammar.openings import guarded
 from noticeparse.patterns import compiled
 
 
 def joined(terminals: Iterable[TerminalDef]) -> str:
     """Terminals as one pattern in which each is a group of its own name."""
-    return "|".join(f"(?P<{t.name}>{t.pattern.to_regexp()})" for t in _in_order(terminals))
+    patterns = ((t.name, t.pattern.to_regexp()) for t in _in_order(terminals))
+    return "|".join(f"(?P<{name}>{guarded(pattern)})" for name, pattern in patterns)
 
 
 def _in_order(terminals: Iterable[TerminalDef]) -> list[TerminalDef]:

@@ -6,6 +6,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
+from noticeparse.layout.cuts import split_at_heads, without_axis_titles
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture
@@ -17,7 +18,6 @@ from noticeparse.layout.recognise import (
     has_star,
     is_head_of_card,
     notice_opening,
-    split_at_notices,
 )
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
@@ -53,7 +53,7 @@ class _Reader(HeadReader):
             elif line.is_blank:
                 self._blank(line)
             else:
-                for part in split_at_notices(self.text, line, self.lines[index + 1 : index + 2]):
+                for part in split_at_heads(self.text, line, self.lines[index + 1 : index + 2]):
                     self._line(part, index)
                     self.behind_blank = self.page_broke = False
         self.keys.end_block()
@@ -84,6 +84,8 @@ class _Reader(HeadReader):
     def _line(self, line: Line, index: int) -> None:
         if self.assembly.cut.end is not None or self._is_listed(line, index):
             return
+        line, titles = without_axis_titles(self.text, line)
+        self.layout.ignored += titles
         if self.tables.takes_codes(line):
             self.layout.front.append(line)
             return
@@ -109,7 +111,7 @@ class _Reader(HeadReader):
             pass
         elif (self.head_is_open or self.waits_for_chart()) and self.more_head(line):
             self.head_is_open = True
-        elif self._is_front(line):
+        elif self._is_front(line, index):
             self.layout.front.append(line)
         else:
             self.head_is_open = False
@@ -127,10 +129,20 @@ class _Reader(HeadReader):
         notice.clauses.append(piece)
         return True
 
-    def _is_front(self, line: Line) -> bool:
+    def _is_front(self, line: Line, index: int) -> bool:
         if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
             return False
-        return not line.has("verb", "point", "half")
+        if line.has("point", "half"):
+            return False
+        return not line.has("verb") or self._is_title(line, index)
+
+    def _is_title(self, line: Line, index: int) -> bool:
+        """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
+        verbs = [element for element in line.elements if element.kind == "verb"]
+        lead = line.elements[lead_index(line)]
+        below = self.lines[index + 1] if index + 1 < len(self.lines) else None
+        small = all(self.text[verb.start].islower() for verb in verbs)
+        return small and lead not in verbs and below is not None and below.is_blank
 
     def _is_listed(self, line: Line, index: int) -> bool:
         """Whether a line belongs to the edition's lists, or is the title of a part."""

@@ -54,3 +54,14 @@ def with_own_feature(cells: Cells) -> Cells:
     if "feature" in cells or len(cell) < 2 or cell[0].kind != "verb":
         return cells
     return {**cells, "verb": cell[:1], "feature": cell[1:]}
+
+
+def lone_axes(cells: Cells) -> set[str]:
+    """The axes of the coordinates that stand alone in their cells; empty where any is whole."""
+    axes: set[str] = set()
+    for elements in cells.values():
+        halves = [e for e in elements if e.kind == "half"]
+        if len(halves) > 1 or any(e.kind == "point" for e in elements):
+            return set()
+        axes |= {str(e.value.axis) for e in halves}
+    return axes

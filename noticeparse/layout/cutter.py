@@ -265,6 +265,9 @@ class Cutter(OpenItem):
     def _blank(self) -> None:
         """A blank line ends an item that has its place; a description may still wait for one."""
         item = self.item
+        if item is None and self.verb is None and self.words_of(self.pending).isupper():
+            # A title in capitals above the sentences of a notice.
+            self.give_prose()
         if item is None or not item.has_place:
             return
         if self.pending or not breaks_off(self.text, item):

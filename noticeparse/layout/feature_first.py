@@ -29,6 +29,9 @@ class FeatureFirst(Cutter):
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""
         item = self.item
+        if self.pending and self._is_read_of_for(element):
+            self.pending.append(element)
+            return True
         ends = self.following is None or self.text[element.end : element.end + 1] == "."
         told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
         if opens or item is None or not item.has_place or self.pending or not (ends and told):
@@ -37,6 +40,11 @@ class FeatureFirst(Cutter):
             return False
         self.set_verb(item, element)
         return True
+
+    def _is_read_of_for(self, element: Element) -> bool:
+        """Whether a verb is the second half of `For A read B`."""
+        opened = self.words_of([self.verb]).lower() if self.verb is not None else ""
+        return opened == "for" and self.text[element.start : element.end].lower() == "read"
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words go with the item that they stand before, or go on with the words above."""
@@ -59,9 +67,11 @@ class FeatureFirst(Cutter):
             state.append((element.start, element.end))
             item.pieces.append((element.start, element.end))
             return True
-        told = state_told(self.text[element.start : element.end])
         follows = self.following is not None and self.following.kind == "words"
-        if not opens or self.verb is None or told is None or not follows:
+        if not opens or self.verb is None or not follows:
+            return False
+        told = state_told(self.text[element.start : element.end], self.words_of([self.verb]))
+        if told is None:
             return False
         if self.pending:
             self.open_from_pending()

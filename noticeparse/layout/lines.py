@@ -78,7 +78,7 @@ _KINDS: dict[str, ElementKind] = {
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
     "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
-    "PASSIVE": "passive", "KEY": "key",
+    "VERB_FOR": "verb", "PASSIVE": "passive", "KEY": "key",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip

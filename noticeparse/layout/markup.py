@@ -11,6 +11,7 @@ import re
 from collections.abc import Callable
 from itertools import pairwise
 
+from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Piece
 
 _LEAST = 3
@@ -20,7 +21,7 @@ _LEAST = 3
 def without_marks(text: str) -> tuple[str, list[Piece]]:
     """The text with such marks blanked out, and where they stood."""
     marks: list[Piece] = []
-    for step in (_mail, _line_numbers, _stars, _quoted_cells, _tags):
+    for step in (_mail, _line_numbers, _stars, _quoted_cells, _tags, _led_keys, _dittos):
         text, found = step(text)
         marks += found
     return text, sorted(marks)
@@ -84,11 +85,11 @@ _STARS = re.compile(r"(?<![*\w])(\*{1,2}|_{2})(?=\S)([^*_\n]{1,60}?)(?<=\S)\1(?!
 def _stars(text: str) -> tuple[str, list[Piece]]:
     """`## ` before headings and `**` round words."""
     hashes = len(_HASHES.findall(text)) >= _LEAST - 1
-    stars = len(_STARS.findall(text)) >= _LEAST
+    stars = (hashes or "**" in text) and len(_STARS.findall(text)) >= _LEAST
     marks: list[Piece] = []
     if hashes:
         text, marks = _blanked(text, _HASHES, lambda match: " " * len(match.group()))
-    if stars and (hashes or "**" in text):
+    if stars:
         text, more = _blanked(text, _STARS, lambda m: " " * len(m[1]) + m[2] + " " * len(m[1]))
         marks = marks + more
     return text, marks
@@ -140,3 +141,38 @@ _SILENT_TAGS = frozenset(
     "pos position heading title text p br td tr th table body html div span b i em strong li ul ol"
     " h1 h2 h3 h4 pre font a item action feature notices".split()
 )
+
+
+_LED_KEY = re.compile(
+    r"^([ \t]*)([A-Za-z][A-Za-z ./-]{1,28}?)([ \t]*)(\.{3,60}|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    re.MULTILINE,
+)
+_KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
+
+
+def _led_keys(text: str) -> tuple[str, list[Piece]]:
+    """`Object ...... wreck`, `Object | wreck`: what stands before the leader is a key."""
+    found = [" ".join(match[2].lower().split()) for match in _LED_KEY.finditer(text)]
+    roles = [key_role(key, has_places=True) for key in found]
+    known = sum(
+        role is not None or key in _KEYS_BESIDE for key, role in zip(found, roles, strict=True)
+    )
+    is_record = "feature" in roles and not _PLACED.isdisjoint(roles)
+    if not is_record or known < 2 * _LEAST or known < 0.9 * len(found):
+        return text, []
+    return _blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+
+
+_PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})
+
+
+_DITTO = re.compile(
+    r"""(?<=\s)"(?=[ \t]{1,4}[0-9]{1,2}(?:'?[.,][0-9]{1,4})?'?[ ]?[NSEW](?![A-Za-z]))"""
+)
+
+
+def _dittos(text: str) -> tuple[str, list[Piece]]:
+    """`"  14'.55 S` below `47° 14'.30 S`: the mark stands for the degrees of the row above."""
+    if len(_DITTO.findall(text)) < 2:
+        return text, []
+    return _blanked(text, _DITTO, lambda match: " ")

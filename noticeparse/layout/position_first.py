@@ -180,7 +180,9 @@ class PositionFirst(Cutter):
             return False
         words = " ".join(self.text[start:end] for start, end in item.words)
         parts = split_phrase(words).parts
-        if not parts or words.rstrip(" .,:").endswith("above") or "these" in words:
+        if not parts or words.endswith(".") or "these" in words:
+            return False
+        if words.rstrip(" ,:").endswith("above"):
             return False
         return parts[-1].kind in ("joining", "bounded", "from_", "separator")
 

@@ -23,6 +23,8 @@ from noticeparse.readers.verbs import canonical_verb
 
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
+_JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
+"""Words that join two statements in one sentence."""
 _PLACES = frozenset({"point", "half", "reference", "same"})
 
 
@@ -140,10 +142,15 @@ def _next_subject(text: str, element: Element) -> int | None:
     """Where another statement begins within a sentence: behind a semicolon or `and a beacon`."""
     if element.kind == "semicolon":
         return element.end
-    words = text[element.start : element.end]
-    if element.kind != "words" or not words.startswith("and "):
+    if element.kind != "words":
         return None
-    return element.start + len("and ") if leads_feature(words[len("and ") :]) else None
+    words = text[element.start : element.end].lstrip(" ,\n")
+    joint = next((one for one in _JOINTS if words.startswith(one)), None)
+    if joint is None:
+        return None
+    words = words.removeprefix(joint).lstrip()
+    leads = leads_feature(words.removeprefix("the ").removeprefix("a ").removeprefix("an "))
+    return element.end - len(words) if leads else None
 
 
 def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:

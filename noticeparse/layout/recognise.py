@@ -66,7 +66,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         before = before[-1:]
     if any(e.kind not in ("words", "key") for e in before):
         return None
-    if _is_list_of_numbers(text, elements[index + 1 :]) or _is_named(text, line, elements[index]):
+    if _is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
@@ -125,7 +125,7 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
     return all(not word.replace("and", "").strip(" ,.;&") for word in words)
 
 
-def _is_named(text: str, line: Line, number: Element) -> bool:
+def is_named(text: str, line: Line, number: Element) -> bool:
     """Whether the number is only named: as cancelled, or as the notice before."""
     above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
     breaks_off = above.rpartition(" ")[2].lower().lstrip("[(") in _BREAKS_OFF
@@ -218,41 +218,6 @@ def names_charts(text: str, line: Line) -> bool:
         part.kind == "CHART_WORD" and following.kind == "CHART_NUMBER"
         for part, following in pairwise(parts)
     )
-
-
-def split_at_notices(text: str, line: Line, following: list[Line]) -> list[Line]:
-    """The line, cut before every notice that opens within it: `… // 56/26 Corbel Bank`."""
-    if not line.has("number"):
-        return [line]
-    opening = notice_opening(text, line)
-    own = opening.at if opening else 0
-    cuts = [
-        index
-        for index, element in enumerate(line.elements)
-        if index > own and element.kind == "number" and _opens_within(text, line, index, following)
-    ]
-    if not cuts:
-        return [line]
-    bounds = [0, *cuts, len(line.elements)]
-    return [
-        line._replace(
-            elements=line.elements[a:b], start=line.elements[a].start if a else line.start
-        )
-        for a, b in pairwise(bounds)
-    ]
-
-
-def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> bool:
-    before, number = line.elements[index - 1], line.elements[index]
-    if text[before.end - 1] not in "/.;|" or index + 1 >= len(line.elements):
-        return False
-    if line.elements[index + 1].kind != "words":
-        return False
-    rest = (*line.elements[index + 1 :], *(e for other in following for e in other.elements))
-    chart = next((e.start for e in rest if e.kind == "chart"), None)
-    ends = ("point", "half", "number", "verb")
-    other = next((e.start for e in rest if e.kind in ends), len(text))
-    return chart is not None and chart < other and not _is_named(text, line, number)
 
 
 def is_source(text: str, line: Line) -> bool:

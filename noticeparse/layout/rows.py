@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from noticeparse.faults import Fault
-from noticeparse.layout.cells import goes_on_in_cells, is_nothing, with_own_feature
+from noticeparse.layout.cells import goes_on_in_cells, is_nothing, lone_axes, with_own_feature
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
@@ -62,9 +62,9 @@ class RowReader:
             return False
         above = self._held[0]
         is_stacked = (
-            _halves(above) == {"latitude"}
+            lone_axes(above) == {"latitude"}
             and "latitude" not in above
-            and _halves(cells) == {"longitude"}
+            and lone_axes(cells) == {"longitude"}
             and set(cells) <= set(above)
         )
         if not is_stacked and not goes_on_in_cells(self.text, above, cells):
@@ -134,7 +134,10 @@ class RowReader:
         ]
         pieces = [(e.start, e.end) for e in lead]
         for group in groups:
-            if group.role is None and not lead and item.groups:
+            if group.role is None and not lead and _awaits_destination(item):
+                group.role = "to"
+                item.groups.append(group)
+            elif group.role is None and not lead and item.groups:
                 item.groups[-1].places += group.places
             else:
                 group.lead = pieces + group.lead
@@ -205,7 +208,8 @@ class RowReader:
         if verb in ("insert", "delete"):
             item.verb = item.verb or written or "delete"
             item.verb_piece = item.verb_piece or _span(new)
-            if before:
+            if before and not (item.words and before.replace(" ", "").isalpha()):
+                # `charted` or `existing` beside the feature says nothing more of it.
                 item.words += [(e.start, e.end) for e in old]
             return
         if not before and item.verb is None:
@@ -284,15 +288,10 @@ class RowReader:
             yield half._replace(kind="point", value=lone_half(half, None))
 
 
-def _halves(cells: Cells) -> set[str]:
-    """The axes of the coordinates that stand alone in their cells; empty where any is whole."""
-    axes: set[str] = set()
-    for elements in cells.values():
-        halves = [e for e in elements if e.kind == "half"]
-        if len(halves) > 1 or any(e.kind == "point" for e in elements):
-            return set()
-        axes |= {str(e.value.axis) for e in halves}
-    return axes
+def _awaits_destination(item: Item) -> bool:
+    """Whether a row of a move has one place, so that the row below says where to."""
+    is_move = item.verb is not None and canonical_verb(item.verb) == "move"
+    return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
 
 
 def _span(elements: list[Element]) -> tuple[int, int] | None:

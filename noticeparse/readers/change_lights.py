@@ -145,11 +145,19 @@ def read_elevation(text: str, chart_unit: ChartUnit | None) -> Value:
 
 
 def read_character(text: str) -> Value:
-    """`Fl(2)R.10s`: one whole light."""
+    """`Fl(2)R.10s Horn(1)30s`: one whole light, with the aids on its structure."""
     reading = read_light(text)
     if len(reading.lights) != 1:
         return Value("light", None, reading.faults)
-    return Value("light", reading.lights[0], reading.faults)
+    aids = (("sound", reading.sound), ("racon", reading.racon), ("ais", reading.ais))
+    more = tuple((name, aid) for name, aid in aids if aid is not None)
+    return Value("light", reading.lights[0], reading.faults, more)
+
+
+def read_aid(text: str, name: str) -> Value:
+    """`Horn(2)30s`, `Racon(K)`: the whole fog signal or racon."""
+    reading = read_light(text)
+    return Value(name, getattr(reading, name), reading.faults)
 
 
 def read_new_sectors(text: str, feature: Feature) -> Value:

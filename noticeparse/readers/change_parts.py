@@ -33,8 +33,8 @@ class Value(NamedTuple):
     property: str
     value: Any
     faults: tuple[Fault, ...] = ()
-    pattern: str | None = None
-    """The colour pattern that comes with colours."""
+    more: tuple[tuple[str, Any], ...] = ()
+    """Other properties that come with it: a pattern with colours, a fog signal with a light."""
 
 
 class _Tagged(NamedTuple):

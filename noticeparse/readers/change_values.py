@@ -14,6 +14,7 @@ from lark import Token
 from noticeparse.readers.amounts import ChartUnit
 from noticeparse.readers.change_lights import (
     is_light,
+    read_aid,
     read_character,
     read_elevation,
     read_light_colours,
@@ -30,6 +31,7 @@ from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
 
+_AIDS = {"fog_signal": "SOUND", "racon": "RACON"}
 _ON_GROUND = tuple([name] for name in GROUND_CLASSES)
 
 
@@ -54,6 +56,8 @@ def read_value(
             return Value("height_m", height.height_m, height.faults)
         case "CHARACTER":
             return read_character(text)
+        case "SOUND" | "RACON":
+            return read_aid(text, kind.lower())
         case "SECTOR_WORD":
             return read_new_sectors(text, feature)
         case "NAME" | "LEGEND":
@@ -81,9 +85,13 @@ def _implied(text: str, feature: Feature) -> str | None:
         return "LEGEND" if feature.kind in ("legend", "note") else "NAME"
     if feature.kind in ("legend", "note"):
         return "LEGEND"
+    if feature.kind in _AIDS:
+        return _AIDS[feature.kind]
+    roles = value_property(text)
+    if roles & {"light", "light_words"} and "kind" not in roles:
+        return "CHARACTER"
     if has_kind(text) and not text.lower().startswith(("depth", "sounding")):
         return None
-    roles = value_property(text)
     if roles & {"light", "light_words"}:
         return "CHARACTER"
     for role, kind in (
@@ -162,7 +170,8 @@ def _colours(text: str) -> Value:
     read = sum(item.role == "colour" for item in items)
     if strange or not body.colours or (letters and len(body.colours) <= read):
         return Value("colours", None)
-    return Value("colours", list(body.colours), pattern=body.pattern)
+    more = (("colour_pattern", body.pattern),) if body.pattern is not None else ()
+    return Value("colours", list(body.colours), more=more)
 
 
 def _shape(text: str, kind: str, feature: Feature) -> Value:
@@ -170,5 +179,7 @@ def _shape(text: str, kind: str, feature: Feature) -> Value:
     form = known.form if known is not None and known.form else "buoy"
     shape = read_shape(_items(text), form=form)
     if kind == "TOPMARK":
-        return Value("topmark", shape.topmark)
+        # `topmark to can`: the same word is the shape of a buoy elsewhere.
+        named = shape if shape.topmark else read_shape(_items(f"{text} topmark"), form=form)
+        return Value("topmark", named.topmark)
     return Value("shape", shape.shape)

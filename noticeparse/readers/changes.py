@@ -27,7 +27,10 @@ from noticeparse.vocabulary import kinds
 __all__ = ["ChangeReading", "SwapReading", "read_change", "read_swap"]
 
 _CONTINUES = frozenset(
-    "light light_words sectors measure number colour pattern topmark pointed shape".split()
+    (
+        "light light_words sectors measure number colour pattern topmark pointed shape "
+        "sound racon ais"
+    ).split()
 )
 
 
@@ -192,10 +195,8 @@ class _Reading:
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
         changes = [Change(property=new.property, old=old, new=new.value)]
-        if new.pattern is not None:
-            changes.append(
-                Change(property="colour_pattern", old=feature.colour_pattern, new=new.pattern)
-            )
+        for name, value in new.more:
+            changes.append(Change(property=name, old=_present(feature, name), new=value))
         return changes
 
     def value(

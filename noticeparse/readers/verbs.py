@@ -35,6 +35,10 @@ _STEMS: dict[str, Verb] = {
             "include",
             "show",
             "plot",
+            "built",
+            "construct",
+            "deploy",
+            "commission",
         ),
         "insert",
     ),
@@ -58,6 +62,11 @@ _STEMS: dict[str, Verb] = {
             "taken out",
             "taken up",
             "taken away",
+            "taken down",
+            "take down",
+            "decommission",
+            "recover",
+            "clear",
             "pulled down",
             "lift",
             "eliminate",
@@ -106,6 +115,7 @@ _STEMS: dict[str, Verb] = {
             "amendment",
             "modification",
             "read",
+            "for",
         ),
         "amend",
     ),
@@ -135,12 +145,19 @@ LIST_ENDINGS = (
 """What may stand behind the verb that heads a list."""
 
 
+def tells_new_state(written: str) -> bool:
+    """Whether a verb leads to what a feature becomes: `The light in P now shows Fl.R.5s`."""
+    return written.lower().startswith(("now ", "hereafter ", "henceforth "))
+
+
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
     words = " ".join(written.lower().partition("/")[0].strip(" .:[]<>{}").split())
     for ending in LIST_ENDINGS:
         words = words.removesuffix(ending)
+    if tells_new_state(words):
+        return "amend"
     for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:

@@ -6,13 +6,14 @@ from pydantic import Field
 
 from noticeparse.numbers import Number
 from noticeparse.records.depth import Clearance, Depth
-from noticeparse.records.feature import Feature
+from noticeparse.records.feature import Ais, Feature, Racon, Sound
 from noticeparse.records.geometry import Geometry
 from noticeparse.records.light import Light, Sector
 from noticeparse.records.sheet import Sheet
 from noticeparse.spans import Record, Span
 
-Value = Light | Depth | Clearance | Number | list[Sector] | list[Number] | list[str] | str | None
+_Record = Light | Depth | Clearance | Sound | Racon | Ais
+Value = _Record | Number | list[Sector] | list[Number] | list[str] | str | None
 
 
 class Change(Record):

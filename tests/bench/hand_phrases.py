@@ -39,7 +39,7 @@ _SECTOR = re.compile(r"([WRG]) ([0-9]{3})°-([0-9]{3})°")
 DEPTH_AMOUNT = re.compile(
     r"(?:(wreck|obstruction|rock), )?(depth|drying height|least depth) "
     r"((\d+)(?:\.(\d)|([₀-₉])|([¼½¾]))?(?: ?(m|metres|fathoms|feet|fm|ft)(?: (\d) ft)?)?)"
-    r"(, enclosed by 10m contour| and associated contour)?$"
+    r"(, enclosed by [0-9]+m contour| and associated contour)?$"
 )
 _KINDS = {"wreck": "wreck_least_depth", "obstruction": "obstruction", "rock": "rock"}
 _FEET = Decimal("0.3048")
@@ -208,8 +208,10 @@ def _contours(words: str | None) -> list[Companion]:
         return []
     if not words.startswith(","):
         return [Companion(role="with", feature=feature("contour", "depth_contour", ["DEPCNT"]))]
-    ten = Depth(written="10m contour", value_m=Decimal(10), unit="m", quality=None, kind="contour")
-    contour = feature("10m contour", "depth_contour", ["DEPCNT"], depth=ten)
+    written = words.removeprefix(", enclosed by ")
+    line_m = Decimal(written.partition("m")[0])
+    depth = Depth(written=written, value_m=line_m, unit="m", quality=None, kind="contour")
+    contour = feature(written, "depth_contour", ["DEPCNT"], depth=depth)
     return [Companion(role="enclosed_by", feature=contour)]
 
 

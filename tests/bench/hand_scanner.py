@@ -2,7 +2,8 @@
 
 `re` patterns and descent by line: notice head, chart head, verb heading, item, further position.
 It makes the same records as noticeparse, validated in one call a notice, and knows this one
-layout only: no other order, no repair that changes the length of the text, no checks.
+layout only: no other order, no repair that changes the length of the text, and of the checks only
+the one of temporary notices.
 """
 
 from __future__ import annotations
@@ -43,6 +44,7 @@ _STATUS = {None: "permanent", "T": "temporary", "P": "preliminary"}
 _UNITS = {None: None, "metres": "m", "feet": "ft", "fathoms and feet": "fm_ft"}
 _WGS84 = {"name": "WGS84", "epsg": 4326}
 _UNIT_ENTRY = ENTRIES["depth-unit-not-stated"]
+_TEMPORARY_ENTRY = ENTRIES["temporary-with-actions"]
 
 
 def scan(text: str) -> bytes:
@@ -125,6 +127,20 @@ class _Scanner:
             "valid": None, "cancels": [], "charts": [], "remarks": [],
             "span": _span(start, start + match.end(4), row, 1), "findings": [],
         }  # fmt: skip
+        if mark == "T":
+            self._commands_for_a_time(_span(start, start + line.index(" "), row, 1))
+
+    def _commands_for_a_time(self, span: dict[str, int]) -> None:
+        assert self.notice is not None
+        written = self.notice["id"]
+        finding = {
+            "code": _TEMPORARY_ENTRY.code, "severity": _TEMPORARY_ENTRY.severity,
+            "message": _TEMPORARY_ENTRY.message.format(written=written),
+            "hint": _TEMPORARY_ENTRY.hint, "span": span, "notice": written, "chart": None,
+            "paths": [f"/notices/{len(self.notices)}"],
+        }  # fmt: skip
+        self.findings.append(finding)
+        self.notice["findings"].append(finding)
 
     def _cancel(self, line: str, start: int) -> None:
         assert self.notice is not None
@@ -238,7 +254,8 @@ class _Scanner:
                     "characters": len(self.given),
                 },
                 "edition": {
-                    "title": self.front[0], "number": week, "year": int(year), "issued": issued
+                    "title": self.front[0], "number": week, "year": int(year), "issued": issued,
+                    "first_notice": None, "last_notice": None,
                 },
                 "notices": self.notices, "lists": [], "findings": self.findings,
                 "coverage": {

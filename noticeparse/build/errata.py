@@ -1,0 +1,27 @@
+"""The two forms of an erratum: `Read A for B` and `For B read A`."""
+
+from __future__ import annotations
+
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.verbs import Verb
+from noticeparse.stretch import Stretch
+
+
+def of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
+    """The verb and the words of an item whose verb is `read` or `for`, else those given.
+
+    Two features give way to each other, anything else is an amendment.  The joint is written in
+    the words of other items, in as many characters, so that offsets stay.
+    """
+    if written == "read" and " for " in words.text:
+        return "replace", words
+    plain = words.text.lower()
+    joint = next((one for one in (" read: ", " read ") if one in plain), None)
+    if written != "for" or joint is None:
+        return verb, words
+    at = plain.index(joint)
+    before, after = words.text[:at], words.text[at + len(joint) :]
+    is_swap = has_kind(before.lstrip(": ")) and has_kind(after)
+    lead = before.replace(":", " ", 1) if before.startswith(":") else before
+    link = (" by " if is_swap else " to ").ljust(len(joint))
+    return "replace" if is_swap else "amend", words._replace(text=lead + link + after)

@@ -1,0 +1,72 @@
+"""Cuts a line before the notices and charts that open within it, and before column titles."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+from noticeparse.layout.columns import column_role
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.lines import Line
+from noticeparse.layout.recognise import is_named, notice_opening
+
+
+def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
+    """The line, cut before every notice or chart that opens within it: `… // 56/26 Corbel`."""
+    cuts: list[int] = []
+    if line.has("number"):
+        opening = notice_opening(text, line)
+        own = opening.at if opening else 0
+        cuts = [
+            index
+            for index, element in enumerate(line.elements)
+            if index > own
+            and element.kind == "number"
+            and _opens_within(text, line, index, following)
+        ]
+    if line.has("chart") and line.has("point"):
+        cuts += [i for i in range(1, len(line.elements)) if _is_next_chart(text, line, i)]
+    if not cuts:
+        return [line]
+    bounds = [0, *sorted(cuts), len(line.elements)]
+    return [
+        line._replace(
+            elements=line.elements[a:b], start=line.elements[a].start if a else line.start
+        )
+        for a, b in pairwise(bounds)
+    ]
+
+
+def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
+    """A chart's line without `Lat.   Long.` at its end, the titles of the columns below."""
+    elements = line.elements
+    if len(elements) < 4 or elements[0].kind != "chart":
+        return line, []
+    titles = elements[-2:]
+    roles = [column_role(text[e.start : e.end]) for e in titles]
+    if not all(e.gap for e in titles) or roles != ["latitude", "longitude"]:
+        return line, []
+    kept = elements[:-2]
+    return line._replace(elements=kept, end=kept[-1].end), [(e.start, e.end) for e in titles]
+
+
+def _is_next_chart(text: str, line: Line, index: int) -> bool:
+    """Whether a chart behind the last place of another opens its items: `P. Chart 805: …`."""
+    before, chart = line.elements[index - 1], line.elements[index]
+    if chart.kind != "chart" or before.kind not in ("point", "reference", "semicolon"):
+        return False
+    stops = text[before.end - 1 : chart.start].strip()
+    behind = line.elements[index + 1 :]
+    return stops[-1:] in (".", ";") and any(e.kind == "verb" for e in behind)
+
+
+def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> bool:
+    before, number = line.elements[index - 1], line.elements[index]
+    if text[before.end - 1] not in "/.;|" or index + 1 >= len(line.elements):
+        return False
+    if line.elements[index + 1].kind != "words":
+        return False
+    rest = (*line.elements[index + 1 :], *(e for other in following for e in other.elements))
+    chart = next((e.start for e in rest if e.kind == "chart"), None)
+    ends = ("point", "half", "number", "verb")
+    other = next((e.start for e in rest if e.kind in ends), len(text))
+    return chart is not None and chart < other and not is_named(text, line, number)
