@@ -17,11 +17,7 @@ Moved = TypeVar("Moved")
 class Move(NamedTuple):
     """How far a part lies from where its own offsets and indexes count."""
 
-    begins: int
-    """The offset in the part from which on it is moved; what stands in front of it stays."""
     offset: int
-    first_line: int
-    """The line of the part that begins there."""
     line: int
     column: int
     """How much of the first line stands in the part before."""
@@ -30,13 +26,11 @@ class Move(NamedTuple):
 
     def span(self, span: Span) -> Span:
         """A span of the part as one of the whole."""
-        if span.start < self.begins:
-            return span
         return Span(
             start=span.start + self.offset,
             end=span.end + self.offset,
             line=span.line + self.line,
-            column=span.column + (self.column if span.line == self.first_line else 0),
+            column=span.column + (self.column if span.line == 1 else 0),
         )
 
     def path(self, path: str) -> str:

@@ -1,9 +1,8 @@
 """Reads a text of any length in bounded memory: part by part, each cut where a notice begins.
 
 In come pieces of text; out come bulletins, one for each part, with the notices, lists and
-findings of that part alone.  Their spans and paths count in the whole text, and each part is read
-as if it followed the front matter, so that edition, datum, unit and column titles hold on.  A text
-of no more than `WHOLE` characters is one part, and is read just as `read_bulletin` reads it.
+findings of that part alone.  Their spans and paths count in the whole text, and what was said
+before holds on: edition, datum, unit, the titles of columns.  A text of no more than `WHOLE` characters is one part, and is read just as `read_bulletin` reads it.
 """
 
 from __future__ import annotations
@@ -12,11 +11,12 @@ from collections.abc import Iterable, Iterator
 from datetime import date
 from typing import NamedTuple
 
+from noticeparse.build.editions import SaidBefore
 from noticeparse.checks.regions import Region
 from noticeparse.collector import patient_collector
 from noticeparse.faults import Fault
 from noticeparse.findings import in_text_order, is_outside
-from noticeparse.layout.claims import front_end
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.moving import Move, moved
 from noticeparse.pipeline import Laid, laid_out, nearest, read_laid, source_of
 from noticeparse.records.bulletin import Bulletin, Source
@@ -29,8 +29,8 @@ WHOLE = 1_000_000
 """Characters that are read as one; in a longer text, the most that are read without a cut."""
 PART = 250_000
 """Characters of a part of a longer text, at least."""
-_SHARE = 4
-"""Of the front matter no more is carried on than this share of a part."""
+_BEYOND = 4
+"""A place to cut is first looked for over this share of a part beyond its least length."""
 
 
 class Terms(NamedTuple):
@@ -76,67 +76,57 @@ class _Buffer:
 
 
 class _PartReader:
-    """What is carried from part to part: front matter, sheets, and how much was read."""
+    """What is carried from part to part: what holds on, sheets, and how much was read."""
 
     def __init__(self, buffer: _Buffer, terms: Terms) -> None:
         self._buffer = buffer
         self._terms = terms
         self._charts = terms.charts
-        self._front = ""
-        self._furniture: set[str] = set()
-        self._is_torn = False
-        """Whether the part before ends for want of a notice that begins."""
+        self._said: SaidBefore | None = None
+        self._before: HandedOn | None = None
+        """What the part before hands on; None in front of the first."""
         self._read, self._lines, self._column = 0, 0, 0
         """Characters, line feeds, and characters behind the last of these that were read."""
         self._notices, self._lists = 0, 0
 
     def whole(self) -> Bulletin:
         """All that there is, as one."""
-        return self._bulletin(laid_out(self._buffer.text), told_from=None)
+        return self._bulletin(laid_out(self._buffer.text))
 
     @patient_collector()
     def next_part(self) -> Bulletin:
         """The next part of a text that has more than one."""
-        is_first = self._read == 0
-        # Behind a cut within something, lists and tables of the front must not seem to go on.
-        front = "" if self._is_torn else self._front
-        laid, is_torn = self._laid(front)
-        bulletin = self._told(self._bulletin(laid, told_from=len(front)), front)
-        if is_first:
-            self._front = self._front_of(laid)
+        if self._said is None:
+            self._said = SaidBefore()
+        laid, is_torn = self._laid()
+        move = Move(self._read, self._lines, self._column, self._notices, self._lists)
+        bulletin = _moved(self._bulletin(laid), move)
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
-        self._is_torn = is_torn
-        self._take(laid.given[len(front) :])
+        self._before = laid.layout.handed_on
+        if is_torn:
+            self._before = self._before.behind_a_tear()
+        self._take(laid.given)
         self._notices += len(bulletin.notices)
         self._lists += len(bulletin.lists)
         return bulletin
 
-    def _laid(self, front: str) -> tuple[Laid, bool]:
-        """The next part behind the front matter, and whether it had to be cut within something."""
+    def _laid(self) -> tuple[Laid, bool]:
+        """The next part, and whether it had to be cut within something."""
         terms, buffer = self._terms, self._buffer
         # A short part at the end would show too little of what goes on, so it is none of its own.
         if not buffer.fill(2 * terms.part):
-            return laid_out(front + buffer.text, None, self._furniture), False
-        length = terms.part + terms.part // _SHARE
+            return laid_out(buffer.text, None, self._before), False
+        length = terms.part + terms.part // _BEYOND
         while True:
             has_more = buffer.fill(length + 1)
-            text = front + buffer.text[:length]
-            laid = laid_out(text, len(front) + terms.part, self._furniture)
+            laid = laid_out(buffer.text[:length], terms.part, self._before)
             if laid.layout.cut is not None or not has_more:
                 return laid, False
             if length >= terms.whole:
-                return laid_out(text[: _last_break(text)], None, self._furniture), True
+                text = buffer.text[:length]
+                return laid_out(text[: _last_break(text)], None, self._before), True
             length = min(2 * length, terms.whole)
-
-    def _front_of(self, laid: Laid) -> str:
-        """The front matter of the first part: what is in front of its first notice."""
-        front = laid.given[: laid.repaired.original(front_end(laid.words, laid.layout))]
-        most = self._terms.part // _SHARE
-        if len(front) > most:
-            front = front[: front.rfind("\n", 0, most) + 1]
-        # By itself it may be read otherwise, and must not open a notice that takes what follows.
-        return front if not laid_out(front, None, self._furniture).layout.notices else ""
 
     def _take(self, text: str) -> None:
         self._buffer.text = self._buffer.text[len(text) :]
@@ -145,18 +135,16 @@ class _PartReader:
         self._read += len(text)
         self._lines += text.count("\n")
 
-    def _bulletin(self, laid: Laid, told_from: int | None) -> Bulletin:
+    def _bulletin(self, laid: Laid) -> Bulletin:
         terms = self._terms
-        begins = told_from or 0
-        here = self._read - begins
-        is_here = range(self._read, here + len(laid.given))
+        is_here = range(self._read, self._read + len(laid.given))
         return read_laid(
             laid,
             source=terms.source or source_of(laid.given, None, "text/plain", None),
             faults=[
-                *self._faults_of_parts(laid, told_from),
+                *self._faults_of_parts(laid),
                 *(
-                    Fault(one.code, *nearest(laid.repaired, one.start - here), one.values)
+                    Fault(one.code, *nearest(laid.repaired, one.start - self._read), one.values)
                     for one in terms.faults
                     if one.start in is_here
                 ),
@@ -164,44 +152,29 @@ class _PartReader:
             charts=self._charts,
             as_of=terms.as_of,
             region=terms.region,
-            told_from=told_from,
+            said=self._said,
         )
 
-    def _faults_of_parts(self, laid: Laid, told_from: int | None) -> Iterator[Fault]:
+    def _faults_of_parts(self, laid: Laid) -> Iterator[Fault]:
         """That there are parts, said once, and that something is cut in two."""
-        if told_from is not None and self._read == 0:
-            yield Fault("text-in-parts", 0, 0, {"most": _figure(self._terms.whole)})
-        if self._is_torn:
+        length = _figure(self._terms.whole)
+        if self._said is not None and self._read == 0:
+            yield Fault("text-in-parts", 0, 0, {"most": length})
+        if self._before is not None and self._before.is_torn:
             first = next((one for line in laid.lines for one in line.elements), None)
             stretch = (first.start, first.end) if first else (0, 0)
-            yield Fault("text-cut", *stretch, {"length": _figure(self._terms.whole)})
+            yield Fault("text-cut", *stretch, {"length": length})
 
-    def _told(self, bulletin: Bulletin, front: str) -> Bulletin:
-        """The bulletin of a part without what is of the front matter, in its place."""
-        begins = len(front)
-        if self._read == 0:
-            return bulletin
-        notices = [one for one in bulletin.notices if one.span.end > begins]
-        lists = [one for one in bulletin.lists if one.span.end > begins]
-        first_notice = len(bulletin.notices) - len(notices)
-        move = Move(
-            begins=begins,
-            offset=self._read - begins,
-            first_line=front.count("\n") + 1,
-            line=self._lines - front.count("\n"),
-            column=self._column,
-            notices=self._notices - first_notice,
-            lists=self._lists - (len(bulletin.lists) - len(lists)),
-        )
-        findings = [one for one in bulletin.findings if _is_told(one, begins, first_notice)]
-        return bulletin.model_copy(
-            update={
-                "notices": moved(notices, move),
-                "lists": moved(lists, move),
-                "findings": moved(findings, move),
-                "coverage": moved(bulletin.coverage, move),
-            }
-        )
+
+def _moved(bulletin: Bulletin, move: Move) -> Bulletin:
+    """The bulletin of a part, counted in the whole text."""
+    update = {
+        "notices": moved(bulletin.notices, move),
+        "lists": moved(bulletin.lists, move),
+        "findings": moved(bulletin.findings, move),
+        "coverage": moved(bulletin.coverage, move),
+    }
+    return bulletin.model_copy(update=update)
 
 
 def with_all_findings(parts: Iterable[Bulletin]) -> Iterator[Notice]:
@@ -226,14 +199,6 @@ def _with(notice: Notice, findings: list[Finding]) -> Notice:
         return notice
     together = sorted([*findings, *notice.findings], key=in_text_order)
     return notice.model_copy(update={"findings": together})
-
-
-def _is_told(finding: Finding, begins: int, first_notice: int) -> bool:
-    """Whether a finding is of the part, and not of the front matter before it."""
-    if finding.span is None or finding.span.start >= begins:
-        return True
-    notices = (path.split("/")[2] for path in finding.paths if path.startswith("/notices/"))
-    return any(int(index) >= first_notice for index in notices)
 
 
 def _last_break(text: str) -> int:

@@ -12,7 +12,7 @@ from datetime import date
 from typing import NamedTuple
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
-from noticeparse.build.editions import read_edition, read_list, said_of_all
+from noticeparse.build.editions import SaidBefore, read_edition, read_list, said_of_all
 from noticeparse.build.lost_figures import without_lost_figures
 from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.build.sheets import on_sheets
@@ -32,6 +32,7 @@ from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
@@ -84,15 +85,15 @@ def read_bulletin(
         )
 
 
-def laid_out(text: str, least: int | None = None, furniture: set[str] | None = None) -> Laid:
+def laid_out(text: str, least: int | None = None, before: HandedOn | None = None) -> Laid:
     """The text with its layout, up to the first place from `least` on where it may be cut.
 
-    `furniture` is what was seen as page furniture in earlier parts of the text; it is filled up.
+    `before` is what the layout of the part before hands on, where this is no whole text.
     """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
-    layout = lay_out(words, lines, least, furniture)
+    layout = lay_out(words, lines, least, before)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]
@@ -110,20 +111,21 @@ def read_laid(
     charts: ChartList | None = None,
     as_of: date | None = None,
     region: Region | None = None,
-    told_from: int | None = None,
+    said: SaidBefore | None = None,
 ) -> Bulletin:
     """From the layout to the bulletin.
 
-    With `told_from` the text is a part of a longer one: what stands in front of that offset is not
-    counted, and the notices are not held against an edition of which others are missing.
+    With `said` the text is a part of a longer one, of which that was said before; it is filled up.
+    The notices are then not held against an edition of which others are missing.
     """
     text, repaired, words, lines, layout, ignored = laid
     context = Context(repaired, words, ignored)
-    edition, left, dates = read_edition(context, layout.front)
+    front = SaidBefore() if said is None else said
+    edition, left, dates = read_edition(context, layout.front, front)
     context.year = edition.year if edition else None
     explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]
     general = [*layout.front, *layout.titles, *explained]
-    context.datum, context.depth_unit = said_of_all(context, general)
+    context.datum, context.depth_unit = said_of_all(context, general, front)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text) + dates
@@ -147,9 +149,9 @@ def read_laid(
         notices=on_sheets(notices, sheets),
         lists=[read_list(context, draft) for draft in layout.lists],
         findings=[],
-        coverage=count_coverage(context, ignored, unread + lost, told_from or 0),
+        coverage=count_coverage(context, ignored, unread + lost),
     )
-    located += _checked(bulletin, Given(text, as_of), sheets, region, told_from is None)
+    located += _checked(bulletin, Given(text, as_of), sheets, region, said is None)
     return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
 
 

@@ -18,18 +18,12 @@ from noticeparse.records.bulletin import Coverage
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 
 
-def count_coverage(
-    context: Context, ignored: list[Piece], unread: list[Piece], told_from: int = 0
-) -> Coverage:
-    """Counts of non-space characters of the original; the three add up to all of them.
-
-    What stands in front of the offset `told_from` of the original is not counted.
-    """
+def count_coverage(context: Context, ignored: list[Piece], unread: list[Piece]) -> Coverage:
+    """Counts of non-space characters of the original; the three add up to all of them."""
     given = context.repaired.given
-    total = _solid(given[told_from:])
-    unread_here = _behind(_merged(_to_original(context, unread)), told_from)
-    ignored_here = _behind(_merged(_to_original(context, ignored)), told_from)
-    ignored_here = _without(ignored_here, unread_here)
+    total = _solid(given)
+    unread_here = _merged(_to_original(context, unread))
+    ignored_here = _without(_merged(_to_original(context, ignored)), unread_here)
     ignored_count = sum(_solid(given[start:end]) for start, end in ignored_here)
     spans = [piece for piece in unread_here if _solid(given[piece[0] : piece[1]])]
     unread_count = sum(_solid(given[start:end]) for start, end in spans)
@@ -61,11 +55,6 @@ def _merged(pieces: Iterable[Piece]) -> list[Piece]:
         else:
             found.append((start, end))
     return found
-
-
-def _behind(pieces: list[Piece], offset: int) -> list[Piece]:
-    """The pieces, less what stands in front of an offset."""
-    return [(max(start, offset), end) for start, end in pieces if end > offset]
 
 
 def _without(pieces: list[Piece], others: list[Piece]) -> list[Piece]:

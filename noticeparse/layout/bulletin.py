@@ -10,6 +10,7 @@ from noticeparse.layout.cuts import split_at_heads, without_axis_titles
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
@@ -24,15 +25,19 @@ from noticeparse.readers.heads import head_kinds
 
 
 def lay_out(
-    text: str, lines: list[Line], least: int | None = None, furniture: set[str] | None = None
+    text: str, lines: list[Line], least: int | None = None, before: HandedOn | None = None
 ) -> Layout:
     """The drafts of all notices and lists, in text order; up to the first cut from `least` on.
 
-    `furniture` is what was seen as page furniture in earlier parts of the text.
+    `before` is what the layout of the part before hands on, where this is no whole text.
     """
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
-    reader.run(find_furniture(text, lines, furniture))
+    if before is not None:
+        reader.take_up(before)
+    furniture = find_furniture(text, lines, before.furniture if before else None)
+    reader.run(furniture.lines)
+    reader.layout.handed_on = reader.handed_on(furniture.shapes)
     return reader.layout
 
 
@@ -43,6 +48,30 @@ class _Reader(HeadReader):
         self.lists = ListReader(text, lines)
         self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
         self.page_broke = False
+        self._may_be_front = True
+
+    def take_up(self, before: HandedOn) -> None:
+        """Go on where the layout of the part before ends."""
+        self.tables.take_up(before)
+        self.assembly.codes.update(before.codes)
+        self.assembly.has_numbers = before.has_numbers
+        self.assembly.is_by_chart = before.is_by_chart
+        self.at_margin.update(before.at_margin)
+        self.behind_blank = before.is_behind_blank
+        # The rest of a notice that was cut says nothing of all that follow it.
+        self._may_be_front = not before.is_torn
+
+    def handed_on(self, furniture: frozenset[str]) -> HandedOn:
+        """What the layout of the next part is to go on with."""
+        own = HandedOn(
+            furniture=furniture,
+            codes=self.assembly.codes,
+            at_margin=frozenset(self.at_margin),
+            has_numbers=self.assembly.has_numbers,
+            is_by_chart=self.assembly.is_by_chart,
+            is_behind_blank=self.behind_blank,
+        )
+        return self.tables.hand_on(own)
 
     def run(self, furniture: set[int]) -> None:
         for index, line in enumerate(self.lines):
@@ -132,7 +161,7 @@ class _Reader(HeadReader):
     def _is_front(self, line: Line, index: int) -> bool:
         if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
             return False
-        if line.has("point", "half"):
+        if line.has("point", "half") or not self._may_be_front:
             return False
         return not line.has("verb") or self._is_title(line, index)
 
@@ -154,6 +183,7 @@ class _Reader(HeadReader):
         if self.lists.opens_part(line, behind_blank=blank):
             self._end_notice()
             self.assembly.end_part()
+            self._may_be_front = True
             self.tables.leave(keep_notice_column=False)
             if self.lists.open is None:
                 self.layout.front.append(line)

@@ -125,12 +125,6 @@ def _of_notice(notice: NoticeDraft) -> Iterator[Piece]:
                 yield item.verb_piece
 
 
-def front_end(text: str, layout: Layout) -> int:
-    """Where the line begins that holds the first of what belongs to a notice."""
-    starts = [start for notice in layout.notices for start, _ in _of_notice(notice)]
-    return text.rfind("\n", 0, min(starts, default=len(text))) + 1
-
-
 def _joined(pieces: list[Piece]) -> list[Piece]:
     joined: list[Piece] = []
     for start, end in sorted(pieces):

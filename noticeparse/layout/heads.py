@@ -35,7 +35,7 @@ class HeadReader:
         self.keys = KeyReader(self.assembly, self.tables)
         self.behind_blank = True
         self.head_is_open = False
-        self._at_margin: set[str] = set()
+        self.at_margin: set[str] = set()
         """Charts whose numbers stood alone at the margin."""
 
     def takes_chart(self, line: Line) -> bool:
@@ -66,9 +66,9 @@ class HeadReader:
         end = next(ends, len(line.elements))
         rest = (second.start, line.elements[max(end, 2) - 1].end)
         is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
-        if not is_told and number not in self._at_margin:
+        if not is_told and number not in self.at_margin:
             return False
-        self._at_margin.add(number)
+        self.at_margin.add(number)
         self.keys.end_block()
         head = [(first.start, first.end), *([rest] if is_told else [])]
         self.assembly.open_row_chart(head, number)

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
@@ -31,6 +34,17 @@ class TableReader:
         """Whether the titles stand above the first notice."""
         self._last_row = -1
         """The last line that was a row."""
+
+    def take_up(self, before: HandedOn) -> None:
+        """Go on with the columns of the part before."""
+        self.table, self._holds_for_all = before.table, before.table_holds_for_all
+        self._dropped = set(before.dropped) if before.dropped is not None else None
+
+    def hand_on(self, to: HandedOn) -> HandedOn:
+        """With the columns that hold on."""
+        dropped = frozenset(self._dropped) if self._dropped is not None else None
+        holds = self._holds_for_all
+        return replace(to, table=self.table, table_holds_for_all=holds, dropped=dropped)
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
