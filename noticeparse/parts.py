@@ -2,7 +2,8 @@
 
 In come pieces of text; out come bulletins, one for each part, with the notices, lists and
 findings of that part alone.  Their spans and paths count in the whole text, and what was said
-before holds on: edition, datum, unit, the titles of columns.  A text of no more than `WHOLE` characters is one part, and is read just as `read_bulletin` reads it.
+before holds on: edition, datum, unit, the titles of columns.  A text of no more than `WHOLE`
+characters is one part, and is read just as `read_bulletin` reads it.
 """
 
 from __future__ import annotations

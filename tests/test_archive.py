@@ -65,7 +65,7 @@ class TestInputs:
         assert [one.name for one in listing.inputs] == [
             NAMES[0], NAMES[1], "archive/binary.txt", NAMES[2]
         ]  # fmt: skip
-        assert [one.output for one in listing.inputs][0] == os.path.join("2025", "a.TXT")
+        assert listing.inputs[0].output == os.path.join("2025", "a.TXT")
         assert len(listing.notes) == 2
         assert "1 file is neither .txt nor .zip and passed over" in listing.notes[1]
 
