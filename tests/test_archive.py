@@ -90,6 +90,19 @@ class TestInputs:
         assert len(listing.inputs) == 4
         assert any("1 link to directories not followed" in one for one in listing.notes)
 
+    @pytest.mark.parametrize("pattern", ["archive/**/*.txt", "archive/**", "arch*/**/b.txt"])
+    def test_a_pattern_in_a_circle(self, folder: Path, pattern: str) -> None:
+        for name in ("again", "and again"):
+            (folder / "2025" / name).symlink_to(folder)
+        names = [one.name for one in list_inputs([pattern]).inputs]
+        assert names.count("archive/b.txt") == 1
+        assert not [one for one in names if "again" in one]
+
+    def test_what_is_no_pattern(self, folder: Path) -> None:
+        result = invoke("parse", "archive/**.txt")
+        assert result.exit_code == 2
+        assert "archive/**.txt: no" in result.stderr
+
     def test_output_directory_is_no_input(self, folder: Path) -> None:
         for _ in range(2):
             result = invoke("parse", "archive", "--format", "json", "--into", "archive/out")
@@ -248,6 +261,16 @@ class TestOutputDirectory:
         assert "archive/b.txt: is named twice and read once" in result.stderr
         assert result.exit_code == 2
 
+    def test_no_output_takes_the_place_of_an_input(self, folder: Path) -> None:
+        Path("b.txt.json").write_text(GOOD, "utf-8")
+        result = invoke("parse", "archive/b.txt", "b.txt.json", "--into", ".")
+        assert "archive/b.txt: its output would take the place of an input" in result.stderr
+        assert Path("b.txt.json").read_text("utf-8") == GOOD
+        result = invoke("parse", "archive", "--out", "archive/b.txt")
+        assert result.exit_code == 2
+        assert "archive/b.txt: is an input too" in result.stderr
+        assert (folder / "b.txt").read_text("utf-8") == BAD
+
     def test_no_output_takes_the_place_of_the_manifest(self, folder: Path) -> None:
         Path("manifest").write_text(GOOD, "utf-8")
         result = invoke("parse", "manifest", "--format", "jsonl", "--into", "out")
@@ -307,6 +330,8 @@ class TestOutputDirectory:
     def test_no_directory(self, folder: Path) -> None:
         result = invoke("parse", "archive", "--into", "archive/b.txt")
         assert result.exit_code == 2
+        assert (folder / "b.txt").read_text("utf-8") == BAD
+        assert "Traceback" not in result.stderr
 
 
 class TestUsage:
@@ -427,7 +452,7 @@ class TestWorkers:
 
     def test_process_that_dies(self, monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(runners, "work", dies)
-        names = ["a", "b", "bad", "c", "d", "e"]
+        names = ["a", "b", "bad", *"cdefghij"]
         asked = (Asked(one, Order(b"", one, Options("json"))) for one in names)
         pool = Pool(2)
         found = dict(in_order(pool, 3, asked))
@@ -448,11 +473,13 @@ class TestWorkers:
 
 
 def started(*arguments: str) -> subprocess.Popen[bytes]:
+    """The program under test, run in the directory that is the current one."""
     return subprocess.Popen(
         [sys.executable, "-m", "noticeparse", "parse", *arguments],
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         start_new_session=True,
+        env={**os.environ, "PYTHONPATH": str(Path(archive_run.__file__).parents[2])},
     )
 
 
@@ -464,7 +491,8 @@ def test_interrupted(folder: Path, jobs: str) -> None:
         (folder / f"n{number}.txt").write_text(GOOD * 40, "utf-8")
     manifest = Path("out/manifest.jsonl")
     run = started("archive", "--into", "out", "--jobs", jobs)
-    while run.poll() is None and not (manifest.exists() and manifest.stat().st_size > 1000):
+    while not (manifest.exists() and manifest.stat().st_size > 1000):
+        assert run.poll() is None
         time.sleep(0.02)
     os.killpg(run.pid, signal.SIGINT)
     _, told = run.communicate(timeout=60)

@@ -7,11 +7,12 @@ so that a directory cannot hold itself.
 
 from __future__ import annotations
 
-import glob
 import hashlib
 import os
 from collections.abc import Iterable, Iterator, Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field
+from pathlib import Path
 from typing import NamedTuple
 
 from noticeparse.archive import zips
@@ -116,15 +117,24 @@ def _add_pattern(listing: Listing, pattern: str, apart: str | None) -> None:
     base = pattern
     while is_pattern(base):
         base = os.path.dirname(base)
+    rest = pattern[len(base) :].lstrip(os.sep)
+    # `**` by itself stands for directories only.
+    rest = os.path.join(rest, "*") if rest.endswith("**") else rest
+    try:
+        # Unlike `glob.glob`, this follows no links for `**`, which may lead round in a circle.
+        matches = [str(path) for path in Path(base).glob(rest)]
+    except (ValueError, NotImplementedError) as error:
+        listing.refuse(pattern, f"no pattern: {error}")
+        return
     found = [
         path
-        for path in glob.iglob(pattern, recursive=True)
+        for path in dict.fromkeys(matches)
         if os.path.isfile(path)
         and not (apart and os.path.realpath(path).startswith(apart + os.sep))
     ]
     if not found:
         listing.refuse(pattern, "no file matches")
-    for path in _sorted(dict.fromkeys(found)):
+    for path in _sorted(found):
         _add_file(listing, path, os.path.relpath(path, base or os.curdir))
 
 
@@ -163,8 +173,27 @@ def of_shard(inputs: Iterable[Input], shard: tuple[int, int]) -> Iterator[Input]
             yield one
 
 
-def without_clashes(listing: Listing, ending: str, taken: str) -> None:
-    """Refuse inputs whose records would go to one place; `taken` is the name of the manifest."""
+def is_an_input(place: str, listing: Listing) -> bool:
+    """Whether a file that is to be written is one of those that are to be read."""
+    return bool(_files([place]) & _files(one.path for one in listing.inputs))
+
+
+def _files(paths: Iterable[str]) -> set[tuple[int, int]]:
+    """What tells files apart, whatever the names they have; those that are not there are none."""
+    found: set[tuple[int, int]] = set()
+    for path in paths:
+        with suppress(OSError):
+            status = os.stat(path)
+            found.add((status.st_dev, status.st_ino))
+    return found
+
+
+def without_clashes(listing: Listing, directory: str, ending: str, taken: str) -> None:
+    """Refuse inputs whose records would go to one place, or to that of an input.
+
+    `taken` is the name of the manifest.
+    """
+    read = _files(one.path for one in listing.inputs)
     seen: dict[str, Input] = {}
     kept: list[Input] = []
     for one in listing.inputs:
@@ -173,6 +202,8 @@ def without_clashes(listing: Listing, ending: str, taken: str) -> None:
         first = seen.setdefault(place, one)
         if place == taken.casefold():
             listing.refuse(one.name, "its output would take the place of the manifest")
+        elif _files([os.path.join(directory, f"{one.output}{ending}")]) & read:
+            listing.refuse(one.name, "its output would take the place of an input")
         elif first is one:
             kept.append(one)
         elif first[:2] == one[:2]:

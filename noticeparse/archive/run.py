@@ -18,7 +18,14 @@ from functools import partial
 from typing import NamedTuple
 
 from noticeparse.archive.cluster import NoCluster, on_cluster
-from noticeparse.archive.inputs import Input, Listing, list_inputs, of_shard, without_clashes
+from noticeparse.archive.inputs import (
+    Input,
+    Listing,
+    is_an_input,
+    list_inputs,
+    of_shard,
+    without_clashes,
+)
 from noticeparse.archive.manifest import Entry, Manifest, entry_of, name_of
 from noticeparse.archive.runners import Asked, Order, Run, in_processes, in_this_process
 from noticeparse.archive.work import Done, Options
@@ -65,7 +72,10 @@ def parse_archive(arguments: Sequence[str], options: Options, plan: Plan) -> int
         listing.inputs[:] = of_shard(listing.inputs, plan.shard)
     if plan.into is not None:
         ending = f".{_ENDINGS.get(options.form, options.form)}"
-        without_clashes(listing, ending, name_of(plan.shard))
+        without_clashes(listing, plan.into, ending, name_of(plan.shard))
+    elif plan.out is not None and is_an_input(plan.out, listing):
+        say(f"noticeparse: {visible(plan.out)}: is an input too; give the output another name")
+        return NOT_READ
     for note in listing.notes:
         say(f"noticeparse: {visible(note)}")
     for name, why in listing.refused:
@@ -115,7 +125,8 @@ class _Archive:
         self._zips = ZipReader()
         self._counts: Counter[str] = Counter(refused=len(listing.refused))
         self._entries: list[Entry] = []
-        self._progress = Progress(len(self._inputs), is_wanted=True)
+        is_seen = plan.into is None and Outlet(plan.out).is_terminal()
+        self._progress = Progress(len(self._inputs), is_wanted=not is_seen)
         self.status = NOT_READ if listing.refused else READ
 
     def go(self) -> None:

@@ -109,18 +109,16 @@ class Pool:
         """Have a text read by one of the processes."""
         try:
             return self._pool.submit(work, *order)
-        except BrokenProcessPool as error:
-            future: Future[Done] = Future()
-            future.set_exception(error)
-            return future
+        except BrokenProcessPool:
+            self._pool = self._new(self._jobs)
+            return self._pool.submit(work, *order)
 
     def result(self, order: Order, future: Future[Done]) -> Done:
         """What came of a text; where a process died, it is read again alone to see whose fault."""
         try:
             return future.result()
         except BrokenProcessPool:
-            self.close()
-            self._pool = self._new(self._jobs)
+            pass  # all that was under way there is lost, and one of them at fault
         with self._new(1) as alone:
             try:
                 return alone.submit(work, *order).result()
