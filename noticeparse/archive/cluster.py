@@ -35,7 +35,7 @@ def on_cluster(
     Raises NoCluster.
     """
     distributed = _library()
-    logging.getLogger("distributed").setLevel(logging.CRITICAL)
+    _silence()
     with ExitStack() as stack:
         # That large texts are sent is meant so.
         stack.enter_context(warnings.catch_warnings())
@@ -82,6 +82,14 @@ class _Workers:
         if done.version != VERSION:
             raise NoCluster(f"a worker has version {done.version} of the program, not {VERSION}")
         return done
+
+
+def _silence() -> None:
+    """Let the library tell nobody of lost workers and connections; what matters is raised."""
+    # Some of its loggers have levels of their own.
+    for name in list(logging.root.manager.loggerDict):
+        if name.split(".")[0] in ("distributed", "tornado"):
+            logging.getLogger(name).setLevel(logging.CRITICAL + 1)
 
 
 def _library() -> Any:
