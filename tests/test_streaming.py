@@ -124,6 +124,12 @@ class TestParts:
                 id="hemispheres",
             ),
             pytest.param(
+                "Notice   Chart  Action  Feature    Latitude S  Longitude W\n"
+                "99/26    802    Insert  depth 5m   46 01.0     122 00.0\n",
+                "{0}/26   802    Insert  depth 5m      0{1}.5        30.5\n",
+                id="degrees",
+            ),
+            pytest.param(
                 "I = insert, D = delete\n\n"
                 "Notice   Chart  Act  Feature    Latitude    Longitude\n",
                 "{0}/26   802    I    depth 5m   46-0{1}.0S    122-00.0W\n",

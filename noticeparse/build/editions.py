@@ -170,12 +170,16 @@ def _stated_range(found: LineWords, near: int | None) -> tuple[NoticeRef, Notice
     )
 
 
+_OF_CHARTS = ("index_of_charts", "cumulative")
+"""Kinds of list with a chart a line and the notices behind it."""
+
+
 def read_list(context: Context, draft: ListDraft) -> EditionList:
     """One list of the edition with its entries."""
     last = draft.entries[-1] if draft.entries else draft.title
-    columns = _chart_columns(context, draft.entries) if draft.kind == "index_of_charts" else []
+    columns = _chart_columns(context, draft.entries) if draft.kind in _OF_CHARTS else []
     return EditionList(
-        kind=draft.kind,  # type: ignore[arg-type]
+        kind="other" if draft.kind == "cumulative" else draft.kind,  # type: ignore[arg-type]
         title=context.written(draft.title.start, draft.title.end),
         entries=[
             _entry(context, draft.kind, start, end)
@@ -214,7 +218,7 @@ def _entry_pieces(
         for at, behind in pairwise([start, *first, end]):
             yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
         return
-    parts = read_parts(context.text[start:end]) if kind in ("index_of_charts", "in_force") else ()
+    parts = read_parts(context.text[start:end]) if kind in (*_OF_CHARTS, "in_force") else ()
     charts = [part.start for part in parts if part.kind == "CHART_WORD"]
     # `1504(T)/25 (chart 9)` gives the chart behind its notice.
     cuts = [start, *(start + one for one in charts[1:] if charts[0] == 0), end]
@@ -226,7 +230,7 @@ def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
     parts = read_parts(context.text[start:end])
     chart: str | None = None
     notices: list[NoticeRef] = []
-    names_charts = kind in ("index_of_charts", "in_force", "new_charts")
+    names_charts = kind in (*_OF_CHARTS, "in_force", "new_charts")
     for part in parts:
         if part.kind in ("NOTICE_NUMBER", "THIS_NOTICE", "PREVIOUS_IN_BRACKETS"):
             ref = read_number(part.text.strip("[]() "), context.year)
@@ -239,7 +243,7 @@ def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
         elif part.kind == "CHART_NUMBER":
             if chart is None and names_charts and not notices:
                 chart = part.text.strip()
-            elif kind == "index_of_charts" and part.text.isdigit():
+            elif kind in _OF_CHARTS and part.text.isdigit():
                 notices.append(_bare(part.text))
     return ListEntry(
         chart=chart,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.build.extents import item_extent
@@ -47,6 +48,7 @@ class SectionReader:
         found: list[Section] = []
         drafts = self.draft.charts
         has_heads = any(draft.head or draft.number for draft in drafts)
+        self._share_items(drafts)
         for draft in drafts:
             if not (draft.head or draft.number):
                 headless += draft.items
@@ -61,6 +63,15 @@ class SectionReader:
             return [section._replace(items=headless) for section in found]
         extent = (first_offset(headless), last_offset(headless))
         return [Section(ChartHead(), headless, extent), *found]
+
+    def _share_items(self, drafts: list[ChartDraft]) -> None:
+        """Charts whose heads stand one right below the other have the items below the last."""
+        for above, below in reversed(list(pairwise(drafts))):
+            if above.items or not (above.head and below.head and below.items):
+                continue
+            between = self.context.text[extent_of(above.head)[1] : extent_of(below.head)[0]]
+            if not between.strip(" .;\n") and between.count("\n") == 1:
+                above.items = below.items
 
     def _in_heading(self) -> list[Section]:
         """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""

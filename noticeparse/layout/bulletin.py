@@ -122,12 +122,10 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if self.tables.takes_row(line):
+        if self._takes_cancellation(line) or self.tables.takes_row(line):
             return
         self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
         if self.keys.block_is_open and self.keys.takes_key(line):
-            return
-        if self._takes_cancellation(line):
             return
         opening = notice_opening(self.text, line)
         if opening is not None:

@@ -25,19 +25,30 @@ def is_nothing(words: str) -> bool:
 
 
 def goes_on_in_cells(text: str, above: Cells, below: Cells) -> bool:
-    """Whether a row holds only more words for cells of the row above it.
+    """Whether a row holds more words for cells of the row above it, or its position too.
 
     A cell that could be a feature of its own goes on only where the words above break off.
     """
-    if not below or not set(below) <= set(above) & _WORDS:
+    more = [role for role in below if role in _WORDS]
+    if not more or not set(more) <= set(above):
         return False
-    if any(e.kind != "words" for cell in below.values() for e in cell):
+    if any(e.kind != "words" for role in more for e in below[role]):
         return False
-    return all(_goes_on(_words(text, above[role]), _words(text, below[role])) for role in below)
+    if set(below) - set(more) and not (_is_place(below, more) and _lacks_place(above)):
+        return False
+    return all(_goes_on(_words(text, above[role]), _words(text, below[role])) for role in more)
+
+
+def _is_place(cells: Cells, words: list[str]) -> bool:
+    return set(cells) - set(words) <= {"position", "latitude", "longitude"}
+
+
+def _lacks_place(cells: Cells) -> bool:
+    return not any(e.kind in ("point", "half", "reference") for c in cells.values() for e in c)
 
 
 def _goes_on(above: str, below: str) -> bool:
-    if above.endswith((",", "-", "/", "&", " and", " of", " with", " by", " to")):
+    if above.endswith((",", ":", "-", "/", "&", " and", " of", " with", " by", " to")):
         return True
     roles = value_property(below)
     describes = bool(roles) and not roles & {"kind", "unknown"} and not leads_feature(below)

@@ -15,6 +15,7 @@ from noticeparse.layout.lines import ElementKind, Line
 from noticeparse.layout.recognise import is_details_line, notice_opening
 from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.features import value_property
 
 _SOMETHING: tuple[ElementKind, ...] = (
     "point",
@@ -62,7 +63,10 @@ def find_furniture(
         if index in marks or is_front or len(shape) < 10:
             continue
         is_known = known is not None and shape in known
-        again = is_known or (counts[shape] > 1 and (beside or shape in top))
+        # Rows of bare figures differ in what they say, however alike they look.
+        has_letters = any(char.isalpha() for char in shape)
+        is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
+        again = has_letters and is_told
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
             if len(shapes) < _MOST_KNOWN:
@@ -104,7 +108,17 @@ def _may_be(text: str, line: Line) -> bool:
         notice_opening(text, line) is not None
         or is_details_line(text, line)
         or read_titles(text, line) is not None
+        or _tells_values(text, line)
     )
+
+
+def _tells_values(text: str, line: Line) -> bool:
+    """Whether a line is nothing but values of a feature: `sectors R 250°-303°,`."""
+    words = text[line.start : line.end].strip()
+    if not any(char.isdigit() for char in words) or len(line.elements) > 1:
+        return False
+    roles = value_property(words)
+    return bool(roles) and not roles & {"kind", "unknown", "name"}
 
 
 def _is_number_with_page(text: str, line: Line) -> bool:

@@ -11,17 +11,20 @@ from dataclasses import dataclass, field, replace
 
 from noticeparse.layout.lines import Line
 from noticeparse.layout.titles import Table
+from noticeparse.readers.positions import Point
 
 
 @dataclass(frozen=True)
 class HandedOn:
-    """What the layout of a part hands on to that of the next; nothing here counts in offsets."""
+    """What the layout of a part hands on to that of the next; offsets in it mean nothing there."""
 
     furniture: frozenset[str] = frozenset()
     """The shapes of lines that are page furniture when they come again."""
     table: Table | None = None
     table_holds_for_all: bool = False
     dropped: frozenset[str] | None = None
+    point_above: Point | None = None
+    """The position whose degrees rows of minutes alone go on with."""
     codes: dict[str, str] = field(default_factory=dict)
     at_margin: frozenset[str] = frozenset()
     has_numbers: bool = False

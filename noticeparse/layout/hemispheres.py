@@ -1,14 +1,15 @@
 """Hemispheres that only the titles of a table state: `Latitude South`, `Long. (W)`.
 
 Figures under such a title are read with the hemisphere of their column; nothing else ever lends a
-coordinate its hemisphere.
+coordinate its hemisphere.  Below a row with degrees, figures may be minutes alone.
 """
 
 from __future__ import annotations
 
+from noticeparse.faults import Fault
 from noticeparse.layout.lines import Element
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.readers.positions import join_coordinates
+from noticeparse.readers.positions import Point, join_coordinates
 
 _LETTERS = {"north": "N", "south": "S", "east": "E", "west": "W"}
 _AXES = {"latitude": frozenset("NS"), "longitude": frozenset("EW")}
@@ -24,20 +25,53 @@ def hemisphere_in(title: str, role: str | None) -> str | None:
     return None
 
 
-def with_hemispheres(text: str, elements: list[Element], lat: str, lon: str) -> list[Element]:
-    """The coordinates of the cells of a row, read with the hemispheres of their columns."""
+def with_hemispheres(
+    text: str, elements: list[Element], letters: tuple[str, str], above: Point | None
+) -> list[Element]:
+    """The coordinates of the cells of a row, read with the hemispheres of their columns.
+
+    `letters` are those of latitude and longitude, `above` the position in the row above.
+    """
     figures = [part for element in elements for part in _figures(text, element)]
     if len(figures) != 2 or any(any(c.isalpha() for c in words) for words, _ in figures):
         return elements
+    numbers = [words for words, _ in figures]
+    kind = "COORDINATE_MINUTES" if above and _are_minutes(numbers, above) else "COORDINATE"
     first, second = (
-        _coordinate(words, letter, start)
-        for (words, start), letter in zip(figures, (lat, lon), strict=True)
+        _coordinate(kind, words, letter, start)
+        for (words, start), letter in zip(figures, letters, strict=True)
     )
     written = f"{first.text} {second.text}"
-    reading = join_coordinates(first, second, written, None)
+    reading = join_coordinates(first, second, written, above)
+    if above and kind == "COORDINATE" and _could_be_both(numbers, above):
+        doubt = Fault(
+            "position-shared-degrees-doubtful", reading.start, reading.end, {"written": written}
+        )
+        reading = reading._replace(faults=(*reading.faults, doubt))
     end = elements[-1].end
     point = Element("point", elements[0].start, end, elements[0].gap, reading)
     return [point]
+
+
+def _are_minutes(numbers: list[str], above: Point) -> bool:
+    """Whether lone figures below a row with minutes are minutes: no degrees near those above."""
+    return _are_lone(numbers, above) and not _are_near(numbers, above)
+
+
+def _could_be_both(numbers: list[str], above: Point) -> bool:
+    return _are_lone(numbers, above) and _are_near(numbers, above)
+
+
+def _are_lone(numbers: list[str], above: Point) -> bool:
+    wholes = [number.replace(",", ".").partition(".")[0] for number in numbers]
+    with_minutes = all(len(one.fields) > 1 and one.unit == 1 for one in above.last)
+    return with_minutes and all(whole.isdigit() and len(whole) <= 2 for whole in wholes)
+
+
+def _are_near(numbers: list[str], above: Point) -> bool:
+    degrees = [int(number.replace(",", ".").partition(".")[0]) for number in numbers]
+    pairs = zip(degrees, above.last, strict=True)
+    return all(abs(one - last.fields[0]) <= 1 for one, last in pairs)
 
 
 def _figures(text: str, element: Element) -> list[tuple[str, int]]:
@@ -51,7 +85,7 @@ def _figures(text: str, element: Element) -> list[tuple[str, int]]:
     return found
 
 
-def _coordinate(words: str, letter: str, start: int) -> Coordinate:
-    read = read_coordinate("COORDINATE", f"{words} {letter}", start)
+def _coordinate(kind: str, words: str, letter: str, start: int) -> Coordinate:
+    read = read_coordinate(kind, f"{words} {letter}", start)
     # The letter stands in the title; the coordinate as written ends with its figures.
     return read._replace(text=words)

@@ -70,7 +70,7 @@ class RowReader:
         if not is_stacked and not goes_on_in_cells(self.text, above, cells):
             return False
         for role, elements in cells.items():
-            above[role] = above[role] + elements
+            above[role] = above.get(role, []) + elements
         return True
 
     def finished(self) -> list[Item]:

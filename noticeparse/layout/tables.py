@@ -11,6 +11,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
+from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
@@ -34,17 +35,25 @@ class TableReader:
         """Whether the titles stand above the first notice."""
         self._last_row = -1
         """The last line that was a row."""
+        self._point_above: Point | None = None
+        """The last position in the rows so far."""
 
     def take_up(self, before: HandedOn) -> None:
         """Go on with the columns of the part before."""
         self.table, self._holds_for_all = before.table, before.table_holds_for_all
         self._dropped = set(before.dropped) if before.dropped is not None else None
+        self._point_above = before.point_above
 
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
         dropped = frozenset(self._dropped) if self._dropped is not None else None
-        holds = self._holds_for_all
-        return replace(to, table=self.table, table_holds_for_all=holds, dropped=dropped)
+        return replace(
+            to,
+            table=self.table,
+            table_holds_for_all=self._holds_for_all,
+            dropped=dropped,
+            point_above=self._point_above,
+        )
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
@@ -59,6 +68,7 @@ class TableReader:
             self.assembly.end_body()
             self.assembly.row_verb = None
         self.table = titles
+        self._point_above = None
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
@@ -101,7 +111,7 @@ class TableReader:
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
-        cells = table.cells(self.text, line)
+        cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
         cells = {role: cell for role, cell in cells.items() if not self._is_ditto(cell)}
@@ -128,6 +138,7 @@ class TableReader:
         if self._names_all(cells) and self.assembly.cut.falls_before(line):
             return True
         self._last_row = line.row
+        self._keep_point(cells)
         self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
@@ -139,6 +150,11 @@ class TableReader:
         if not numbers or not cells.get("chart") or not cells.get("verb"):
             return False
         return not self.assembly.is_known(self.assembly.words(numbers[0]))
+
+    def _keep_point(self, cells: Cells) -> None:
+        for element in cells.get("latitude", []):
+            if element.kind == "point" and element.value.point is not None:
+                self._point_above = element.value.point
 
     def _is_ditto(self, cell: list[Element]) -> bool:
         """Whether a cell says that the cell above holds for it too."""

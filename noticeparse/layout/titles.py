@@ -8,6 +8,7 @@ from typing import NamedTuple
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
 from noticeparse.layout.lines import Element, Line
+from noticeparse.readers.positions import Point
 
 Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
@@ -46,8 +47,11 @@ class Table(NamedTuple):
         """The roles of its columns."""
         return {column.role for column in self.columns if column.role}
 
-    def cells(self, text: str, line: Line) -> Cells | None:
-        """The elements of a row by role, or None where the line is no row of this table."""
+    def cells(self, text: str, line: Line, above: Point | None) -> Cells | None:
+        """The elements of a row by role, or None where the line is no row of this table.
+
+        `above` is the position in the row above.
+        """
         if self.mark != " " and self.mark not in text[line.start : line.end]:
             return None
         found: Cells = {}
@@ -61,16 +65,16 @@ class Table(NamedTuple):
                 return None
             if column.role:
                 found.setdefault(column.role, []).append(element)
-        return self._placed(text, found)
+        return self._placed(text, found, above)
 
-    def _placed(self, text: str, cells: Cells) -> Cells:
+    def _placed(self, text: str, cells: Cells, above: Point | None) -> Cells:
         """The cells, coordinates read with the hemispheres that only the titles state."""
         letters = {column.role: column.hemisphere for column in self.columns if column.hemisphere}
         lat, lon = letters.get("latitude"), letters.get("longitude")
         if lat and lon:
             figures = cells.pop("latitude", []) + cells.pop("longitude", [])
             if figures:
-                cells["latitude"] = with_hemispheres(text, figures, lat, lon)
+                cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above)
         return cells
 
     @property

@@ -13,6 +13,7 @@ LIST_KINDS = {
     "IN_FORCE": "in_force",
     "CANCELLED": "cancelled",
     "NEW_CHARTS": "new_charts",
+    "CUMULATIVE": "cumulative",
 }
 """Terminal of a list's title, and the kind of the list."""
 

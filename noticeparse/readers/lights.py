@@ -51,7 +51,8 @@ def read_light(text: str) -> LightReading:
 
 def _read_small(text: str) -> LightReading:
     """A light all in small letters, read as if in capitals: `fl(2)r.6s` is `FL(2)R.6S`."""
-    capitals = text.upper()
+    # Letter by letter: `ß` has two capitals, which would shift every place behind it.
+    capitals = "".join(char.upper() if len(char.upper()) == 1 else char for char in text)
     reading = _read(capitals, "light-unreadable")
     lights = []
     for light in reading.lights:

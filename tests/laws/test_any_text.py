@@ -74,6 +74,7 @@ def test_parse_reads_any_text_and_it_can_be_written(text: str) -> None:
     bulletin.model_dump_json()
 
 
+@example("ß")  # two capitals
 @given(texts)
 def test_single_readers_refuse_in_one_way_only(text: str) -> None:
     for reader in (parse_position, parse_light, parse_depth):
