@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
+import errno
 import io
 import json
 import re
 from collections.abc import Iterator
 from itertools import pairwise
 from pathlib import Path
+from typing import IO
 
 import pytest
 from hypothesis import given, settings
 
 from noticeparse import iter_notices, parse
 from noticeparse.chart_list import read_list
-from noticeparse.console import long_input
+from noticeparse.console import long_input, streaming
 from noticeparse.intake import NotReadable, decode
 from noticeparse.parts import WHOLE, Terms, read_parts
 from noticeparse.pipeline import read_bulletin
@@ -420,6 +422,28 @@ def test_command_reads_a_long_stream(tmp_path: Path) -> None:
     lost = [one for one in last["findings"] if one["code"] == "text-not-utf8"]
     assert [read[one["span"]["start"]] for one in lost] == ["\ufffd"]
     assert "text-in-parts" in {one["code"] for one in last["findings"]}
+
+
+def test_an_input_that_fails_halfway(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+    """No file is left with half of its records, and no other input goes on behind them."""
+    text = generate(3, size_bytes=8000, layouts=("notice_first",)).text
+
+    def fails(file: IO[bytes], known: long_input.Survey) -> Iterator[str]:
+        yield text + "\n" + (" " * 999 + "\n") * (WHOLE // 1000) + text
+        raise OSError(errno.EIO, "Input/output error")
+
+    path, out = tmp_path / "long.txt", tmp_path / "all.jsonl"
+    path.write_text(text + (" " * 999 + "\n") * (WHOLE // 1000), "utf-8")
+    other = tmp_path / "other.txt"
+    other.write_text(text, "utf-8")
+    monkeypatch.setattr(streaming, "pieces", fails)
+    arguments = ["parse", "--format", "jsonl", str(path), str(other)]
+    result = invoke(*arguments, "--out", str(out))
+    assert result.exit_code == 2
+    assert "cannot be read: Input/output error; the output is broken off" in result.stderr
+    assert not out.exists()
+    records = [json.loads(line)["record"] for line in invoke(*arguments).stdout.splitlines()]
+    assert set(records) == {"notice"}
 
 
 def test_specimens_are_told_only_of_long_texts() -> None:

@@ -7,6 +7,7 @@ from collections.abc import Iterator
 from typing import IO
 
 from noticeparse.console.long_input import Survey, opened, pieces, survey
+from noticeparse.console.outlet import NotWritable
 from noticeparse.console.session import Session, label_of
 from noticeparse.intake import MEDIA_TYPE, STANDARD_INPUT, NotReadable, as_text
 from noticeparse.parts import WHOLE, Terms, read_parts
@@ -21,12 +22,22 @@ class Stream(Session):
     """A session whose inputs may be of any length."""
 
     def lines(self) -> Iterator[str]:
-        """The lines of all inputs that can be read, in pieces."""
+        """The lines of all inputs that can be read, in pieces.
+
+        Raises NotWritable where an input fails when lines of it are written: those of the next
+        one must not seem to go on with them.
+        """
         try:
             for file in self._files:
+                has_begun = False
                 try:
-                    yield from self._lines_of(file)
+                    for piece in self._lines_of(file):
+                        has_begun = True
+                        yield piece
                 except NotReadable as error:
+                    if has_begun:
+                        words = f"{label_of(file)}: {error}; the output is broken off"
+                        raise NotWritable(words) from error
                     self.refuse(file, error)
                 self._progress.advance()
         finally:
