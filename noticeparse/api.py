@@ -86,10 +86,11 @@ def iter_notices(
     finding outside any notice goes to the next notice, or to the last; a stream without a notice
     gives nothing, and its findings are shown by `parse` only.  Up to 1 000 000 characters the
     notices are those of `parse`.  A longer text is read in parts, cut where notices begin: the
-    finding `text-in-parts` says so, numbers, lists, previous notices and whether a datum is
-    stated anywhere are not compared over the whole, a notice whose charts stand far apart comes
-    as two, and a position is held against its neighbours in its own part.  Where none begins for
-    1 000 000 characters the text is cut all the same, with the error finding `text-cut`.
+    finding `text-in-parts` says so, numbers, lists and previous notices are not compared over the
+    whole, a notice whose charts stand far apart comes as two, a position is held against its
+    neighbours in its own part, and a datum or depth unit that a later section states for all
+    charts holds from its part on.  Where no notice begins for 1 000 000 characters the text is
+    cut all the same, with the error finding `text-cut`.
 
     The other arguments, and the errors raised for them, are those of `parse`; raises TypeError for
     one text in place of its lines, and for a line that is no text.
