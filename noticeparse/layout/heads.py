@@ -14,6 +14,7 @@ from noticeparse.layout.recognise import (
     is_source,
     names_charts,
     names_panel,
+    opens_titled_chart,
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.features import has_kind
@@ -43,7 +44,9 @@ class HeadReader:
         of_record = line.has("chart") and self.keys.takes_chart(
             line, behind_blank=self.behind_blank
         )
-        if of_record or (line.has("chart") and self._chart_line(line)) or self._margin_chart(line):
+        if of_record or (line.has("chart") and self._chart_line(line)):
+            return True
+        if self._margin_chart(line) or self._titled_chart(line):
             return True
         if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
             return False
@@ -77,6 +80,20 @@ class HeadReader:
         if left:
             self.assembly.body.append(line._replace(elements=left))
             self.head_is_open = False
+        return True
+
+    def _titled_chart(self, line: Line) -> bool:
+        """A chart number that opens a line, with the title and edition: `802 - Quill Sound - …`."""
+        if self.assembly.notice is None or line.has(*_ENDS_A_CHART_HEAD, "number"):
+            return False
+        start, end = line.elements[0].start, line.elements[-1].end
+        opened = opens_titled_chart(self.text[start:end])
+        if not opened:
+            return False
+        self.keys.end_block()
+        number = self.text[start : start + opened]
+        self.assembly.open_row_chart([(start, end)], number)
+        self.head_is_open = True
         return True
 
     def takes_panel(self, line: Line) -> bool:

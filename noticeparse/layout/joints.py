@@ -46,7 +46,10 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     return verb is not None and told.lower().endswith(ends)
 
 
-_NOTES = ("note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:")
+_NOTES = (
+    "note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:",
+    "(file ", "(file:", "file no", "(ref ", "(ref.", "(ref:", "(source:", "(authority:",
+)  # fmt: skip
 
 
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:

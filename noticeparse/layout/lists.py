@@ -36,19 +36,19 @@ class ListReader:
         """Whether a line is the title of another part of the edition; lists end there."""
         if not (behind_blank or self.open) or not is_notices_title(self.text, line):
             return False
-        if self.open is not None and not behind_blank and self._may_go_on(line):
+        if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
             return False
         self.open = None
         if is_part_title(self.text, line):
             self._open("other", line)
         return True
 
-    def _may_go_on(self, line: Line) -> bool:
+    def _may_go_on(self, line: Line, *, behind_blank: bool) -> bool:
         """Whether a title right below the open list is a line of it: `Chart      Notices`."""
         assert self.open is not None
         kinds = head_kinds(self.text[line.start : line.end])
         is_of_columns = not self.open.entries and "CHART_WORD" in kinds
-        return self.open.kind == "contents" or is_of_columns
+        return is_of_columns or (self.open.kind == "contents" and not behind_blank)
 
     def _open(self, kind: str, line: Line) -> None:
         self.open = ListDraft(kind, line)

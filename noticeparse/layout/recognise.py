@@ -111,10 +111,17 @@ def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     )
 
 
+_OF_EDITIONS = frozenset("weekly monthly fortnightly quarterly annual previous last".split())
+_SERIES_NOUNS = _NOTICE_NOUNS - {"", "correction", "update", "amendment", "entry", "slip"}
+
+
 def _names_local_series(words: str) -> bool:
-    """Whether words name the series of a local notice: `Port Notice`, `Harbour Notice No`."""
-    parts = _series(words).split()
-    return 2 <= len(parts) <= 4 and parts[-1].lower() == "notice" and parts[0][0].isupper()
+    """Whether words name the series of a local notice: `Port Notice`, `Local Circular No`."""
+    series = _series(words)
+    parts = series.lower().removesuffix(" to mariners").split()
+    if not 2 <= len(parts) <= 4 or parts[0] in _OF_EDITIONS or not series[0].isupper():
+        return False
+    return parts[-1] in _SERIES_NOUNS
 
 
 def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
@@ -181,6 +188,19 @@ def is_chart_number(words: str) -> bool:
     """Whether words are a chart number and nothing else."""
     parts = read_parts(words)
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
+
+
+def opens_titled_chart(words: str) -> int:
+    """The length of the chart number that opens a chart's title and edition, or 0.
+
+    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`.
+    """
+    number, _, rest = words.partition(" ")
+    if not is_chart_number(number) or not rest.lstrip().startswith(("-", "(INT", "INT ")):
+        return 0
+    kinds = head_kinds(rest)
+    told = kinds & {"EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
+    return len(number) if len(told) > 1 or "EDITION" in kinds else 0
 
 
 def is_details_line(text: str, line: Line) -> bool:
