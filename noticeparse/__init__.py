@@ -19,6 +19,7 @@ if TYPE_CHECKING:
         parse_light,
         parse_position,
         read_chart_list,
+        render,
     )
     from noticeparse.errors import NoticeParseError
 
@@ -32,6 +33,7 @@ __all__ = [
     "parse_light",
     "parse_position",
     "read_chart_list",
+    "render",
 ]
 
 

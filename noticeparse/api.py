@@ -122,6 +122,29 @@ def read_chart_list(path: str | os.PathLike[str]) -> ChartList:
     return from_bytes(Path(path).read_bytes(), os.fspath(path))
 
 
+def render(notice: Notice) -> str:
+    """Write a notice in the canonical layout: one action a line, positions in one column.
+
+    Positions stand in the unit and with the digits of their `iso6709`, depths with their unit.
+    The text reads back, by `parse`, as the same record but for `text`, `heading`, `via`, spans,
+    findings and words as written; it is read so before it is handed out.
+
+    Raises TypeError for what is no notice, and ValueError where an action is not `usable` or
+    where no wording reads back as the record says; the message names the action.
+    """
+    if not isinstance(notice, Notice):
+        raise TypeError(f"notice must be a Notice, not {type(notice).__name__}")
+    from noticeparse.canonical import written_notice  # not for those who only read
+
+    written = written_notice(notice)
+    name = f"notice {notice.id}" if notice.id is not None else "the notice"
+    for at, row, reason in written.refused:
+        raise ValueError(f"/charts/{at}/actions/{row} of {name} cannot be written: {reason}")
+    if written.differs is not None:
+        raise ValueError(f"{name} cannot be written: {written.differs}")
+    return written.text
+
+
 def parse_position(text: str) -> Position:
     """Read one position, degrees with south and west negative.
 

@@ -130,7 +130,8 @@ def read_laid(
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text) + dates
     notices: list[Notice] = []
-    lost = unclaimed(layout, lines, ignored)
+    told = ignored + layout.left_out
+    lost = [*layout.left_out, *unclaimed(layout, lines, told)]
     for reading in _built(context, layout.notices):
         notices.append(reading.notice)
         located += reading.located
@@ -138,7 +139,7 @@ def read_laid(
 
     sheets = Sheets(charts) if charts is not None else None
     unread = _unread(context, layout, lines, _unread_lines(left, ignored))
-    unread += apart_from(unclaimed_words(words, layout, lines, ignored), [*unread, *lost], lines)
+    unread += apart_from(unclaimed_words(words, layout, lines, told), [*unread, *lost], lines)
     located += [unread_fault(context, piece, is_action=False) for piece in untold(unread, located)]
     located += [unread_fault(context, piece, is_action=True) for piece in untold(lost, located)]
     bulletin = Bulletin(
@@ -191,7 +192,7 @@ def _built(context: Context, drafts: list[NoticeDraft]) -> Iterator[NoticeReadin
 
 def _unread(context: Context, layout: Layout, lines: list[Line], left: list[Line]) -> list[Piece]:
     """What stands outside notices and was not read: blocks of lines, heads, loose words."""
-    heads = unclaimed_heads(layout, lines, context.ignored)
+    heads = unclaimed_heads(layout, lines, context.ignored + layout.left_out)
     loose = [piece for prose in layout.loose for piece in prose.pieces]
     apart = [one for one in loose if not any(a <= one[0] < b for a, b in heads)]
     return [*unread_blocks(context, left), *heads, *apart]

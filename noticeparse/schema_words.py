@@ -92,7 +92,7 @@ _WORDS = {
     "series": "words that name the series before the number, or null",
     "severity": "error: not read or impossible; warning: read but suspicious; info",
     "sha256": "SHA-256 of the bytes of the file, or of the text in UTF-8",
-    "shape": "shape, or null",
+    "shape": "what the positions make; unlocated: no position is named",
     "sheet": "where its positions lie on the paper, or null where no chart list tells",
     "sound": "a fog signal that goes with it, or null",
     "source": "the text that was read",
@@ -123,6 +123,7 @@ _WORDS = {
     "Coverage.characters": "number of non-space characters",
     "EditionList.kind": "what the list is of",
     "Feature.colours": "S-57 COLOUR words in the order written",
+    "Feature.shape": "shape of a buoy or beacon, S-57 word, or null",
     "Feature.status": "S-57 and chart status words",
     "Finding.chart": "chart number, or null",
     "Finding.code": "stable code of the finding catalogue",
@@ -141,6 +142,17 @@ _WORDS = {
 def describe(model: str, key: str) -> str | None:
     """What `key` of `model` means, where somebody has written it down."""
     return _WORDS.get(f"{model}.{key}") or _WORDS.get(key)
+
+
+_UNITS = {"_m": "m", "_mm": "mm", "_s": "s", "_nm": "nm", "_deg": "deg"}
+_DEGREES = frozenset({"lat", "lon"})
+
+
+def unit_of(key: str) -> str | None:
+    """The unit of a figure: `nm` for `radius_nm`, `deg` for `lat`."""
+    if key in _DEGREES:
+        return "deg"
+    return next((unit for ending, unit in _UNITS.items() if key.endswith(ending)), None)
 
 
 def all_words() -> dict[str, str]:

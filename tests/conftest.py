@@ -9,13 +9,18 @@ from __future__ import annotations
 import os
 import shutil
 import tempfile
+from collections.abc import Iterator
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 import pytest
 from hypothesis import HealthCheck, settings
 
 from noticeparse.store import VARIABLE
 from tests.command import BAD, GOOD
+
+if TYPE_CHECKING:
+    import httpx2
 
 os.environ[VARIABLE] = tempfile.mkdtemp()
 
@@ -57,3 +62,12 @@ def bad(tmp_path: Path) -> str:
     path = tmp_path / "bad.txt"
     path.write_text(BAD, "utf-8")
     return str(path)
+
+
+@pytest.fixture(scope="session")
+def client() -> Iterator[httpx2.Client]:
+    """A client of an HTTP service with the usual limits; one service serves all tests."""
+    from tests.service import client_of
+
+    with client_of() as client:
+        yield client

@@ -22,6 +22,7 @@ from typing import Any, NamedTuple
 
 import noticeparse
 from noticeparse.catalogue import ENTRIES
+from noticeparse.writers.columns import COLUMNS
 from tests.test_layers import LAYERS, MODULES, tree_of
 
 ROOT = Path(noticeparse.__file__).resolve().parents[1]
@@ -112,6 +113,11 @@ def codes_table() -> str:
     return _table(("code", "severity", "message", "why it matters"), rows)
 
 
+def columns_table() -> str:
+    """The columns that the table and the map layer share."""
+    return _table(("column", "meaning"), [(f"`{name}`", words) for name, words in COLUMNS.items()])
+
+
 def layers_table() -> str:
     """The layers from the ground up: modules and packages, each with the first line it says."""
     rows = [
@@ -138,7 +144,11 @@ def _table(head: tuple[str, ...], rows: Iterable[tuple[str, ...]]) -> str:
     return "".join(f"| {' | '.join(line)} |\n" for line in lines)
 
 
-TABLES: dict[str, Callable[[], str]] = {"codes": codes_table, "layers": layers_table}
+TABLES: dict[str, Callable[[], str]] = {
+    "codes": codes_table,
+    "columns": columns_table,
+    "layers": layers_table,
+}
 
 
 def tables_of(text: str) -> Iterator[tuple[str, str]]:

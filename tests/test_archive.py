@@ -23,8 +23,9 @@ from noticeparse.archive.inputs import list_inputs, of_shard
 from noticeparse.archive.runners import Asked, Order, Pool, in_order
 from noticeparse.archive.work import Done, Options, work
 from noticeparse.console.outlet import Outlet
+from noticeparse.console.outputs import Target
 from noticeparse.version import VERSION
-from noticeparse.writers import FORMATS
+from noticeparse.writers import FORMATS, Part, ending_of
 from tests.command import BAD, GOOD, invoke
 
 OTHER = GOOD.replace("2417", "2418")
@@ -146,6 +147,41 @@ class TestStream:
         assert together.exit_code == named.exit_code == 1
         assert together.stderr == named.stderr
 
+    @pytest.mark.parametrize("jobs", ["1", "2"])
+    def test_all_outputs_at_once(self, folder: Path, jobs: str) -> None:
+        """One map layer, one table and one text of all inputs, as if each had been named."""
+        names = [f"all{ending_of(form)}" for form in FORMATS]
+        outs = [one for name in names for one in ("--out", name)]
+        wishes = ["--indent", "--bom", "--unusable"]
+        named = ["archive/2025/a.TXT", "archive/b.txt", "archive/binary.txt"]
+        first = invoke("parse", *named, *outs, *wishes)
+        before = {name: Path(name).read_bytes() for name in names}
+        for name in names:
+            Path(name).unlink()
+        second = invoke("parse", *named, *outs, *wishes, "--jobs", jobs)
+        assert {name: Path(name).read_bytes() for name in names} == before
+        assert (second.stdout, second.stderr) == (first.stdout, first.stderr)
+        assert first.exit_code == second.exit_code == 2
+        layer = json.loads(before["all.geojson"])
+        assert layer["counts"]["notices"] == len(layer["bulletins"]) == 2
+        assert layer["counts"]["unusable"] == 1
+        assert layer["counts"]["unusable_left_out"] == 0
+        assert before["all.csv"].startswith("\ufeff".encode())
+        assert before["all.csv"].count(b"guarded,caution") == 1
+
+    def test_what_an_output_lacks_is_told(self, folder: Path) -> None:
+        (folder / "empty.txt").write_text("2419/26 Quill Sound - Wreck.\nChart 802\n", "utf-8")
+        named = ["archive/b.txt", "archive/empty.txt", "--format", "geojson"]
+        together = invoke("parse", *named, "--jobs", "2")
+        assert "empty.txt: 1 notice without an action, not in geojson" in together.stderr
+        assert "b.txt: 1 unusable action left out of geojson" in together.stderr
+        assert together.stderr == invoke("parse", *named).stderr
+
+    @pytest.mark.parametrize("form", sorted(FORMATS))
+    def test_no_input_can_be_read(self, folder: Path, form: str) -> None:
+        result = invoke("parse", "archive/binary.txt", "--jobs", "2", "--format", form)
+        assert (result.exit_code, result.stdout) == (2, "")
+
     def test_bad_files_are_told_and_stop_nothing(self, folder: Path) -> None:
         result = invoke("parse", "archive")
         assert [json.loads(one)["source"]["name"] for one in result.stdout.splitlines()] == NAMES
@@ -193,6 +229,24 @@ class TestOutputDirectory:
         assert bad["bytes"] == (out / bad["output"]).stat().st_size
         assert by_name["archive/binary.txt"]["refusal"].startswith("not a text file")
         assert "3 files read, 1 with errors, 1 refused" in result.stderr
+
+    @pytest.mark.parametrize("form", sorted(FORMATS))
+    @pytest.mark.parametrize("jobs", [[], ["--jobs", "2"]], ids=["one process", "two"])
+    def test_each_format_whole(self, folder: Path, form: str, jobs: list[str]) -> None:
+        """One file for each input, as if that had been read alone."""
+        own = {"csv": ["--bom"], "geojson": ["--unusable"], "json": ["--indent"]}.get(form, [])
+        options = ["--format", form, *own]
+        invoke("parse", "archive/b.txt", "archive/2025", "--into", "out", *options, *jobs)
+        for name, output in (("archive/b.txt", "b.txt"), (NAMES[0], "a.TXT")):
+            alone = invoke("parse", name, *options).stdout_bytes
+            assert Path(f"out/{output}{ending_of(form)}").read_bytes() == alone
+        assert entries(Path("out"))[0]["unusable"] == 1
+
+    def test_other_wishes_are_read_anew(self, folder: Path) -> None:
+        again = ["parse", "archive/b.txt", "--into", "out", "--format", "geojson", "--resume"]
+        assert "1 kept from before" not in invoke(*again).stderr
+        assert "1 kept from before" in invoke(*again).stderr
+        assert "1 file read" in invoke(*again, "--unusable").stderr
 
     def test_the_same_bytes_with_jobs(self, folder: Path) -> None:
         invoke("parse", "archive", "--into", "one")
@@ -444,7 +498,7 @@ def dies(data: bytes, name: str, options: Options) -> Done:
     """A worker that falls over one text, in a process of its own."""
     if name == "bad":
         os.kill(os.getpid(), signal.SIGKILL)
-    return Done(output=name.encode())
+    return Done(parts=[Part(name)])
 
 
 class TestWorkers:
@@ -453,12 +507,12 @@ class TestWorkers:
     def test_process_that_dies(self, monkeypatch: pytest.MonkeyPatch) -> None:
         monkeypatch.setattr(runners, "work", dies)
         names = ["a", "b", "bad", *"cdefghij"]
-        asked = (Asked(one, Order(b"", one, Options("json"))) for one in names)
+        asked = (Asked(one, Order(b"", one, Options(("json",)))) for one in names)
         pool = Pool(2)
         found = dict(in_order(pool, 3, asked))
         pool.close()
         assert list(found) == names
-        assert {name: done.output.decode() for name, done in found.items() if name != "bad"} == {
+        assert {name: done.parts[0].body for name, done in found.items() if name != "bad"} == {
             one: one for one in names if one != "bad"
         }
         assert "the process that read it ended" in (found["bad"].refusal or "")
@@ -468,7 +522,7 @@ class TestWorkers:
             raise RecursionError("too deep")
 
         monkeypatch.setattr("noticeparse.archive.work.read_bulletin", fails)
-        done = work(GOOD.encode(), "a.txt", Options("json"))
+        done = work(GOOD.encode(), "a.txt", Options(("json",)))
         assert done.refusal == "a fault of this program: RecursionError: too deep"
 
 
@@ -555,8 +609,8 @@ def test_not_in_the_main_thread(folder: Path) -> None:
     statuses: list[int] = []
 
     def go() -> None:
-        plan = archive_run.Plan(out="all.json")
-        statuses.append(archive_run.parse_archive(["archive/b.txt"], Options("json"), plan))
+        plan = archive_run.Plan(targets=[Target("all.json", "json")])
+        statuses.append(archive_run.parse_archive(["archive/b.txt"], Options(("json",)), plan))
 
     thread = threading.Thread(target=go)
     thread.start()

@@ -6,8 +6,7 @@ import json
 import os
 import subprocess
 import sys
-from collections.abc import Iterable, Iterator, Sequence
-from itertools import islice
+from collections.abc import Sequence
 from pathlib import Path
 
 import click
@@ -17,9 +16,9 @@ from noticeparse import parse
 from noticeparse.caution import CAUTION
 from noticeparse.cli import cli
 from noticeparse.console import colour
-from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
-from noticeparse.writers.json_out import write_json
+from noticeparse.writers import Part
+from noticeparse.writers.json_out import JsonWriter
 from tests.command import BAD, GOOD, invoke, process
 
 
@@ -123,13 +122,18 @@ class TestParse:
         out = tmp_path / "out.json"
         out.write_text("old", "utf-8")
 
-        def write_one_and_fail(bulletins: Iterable[Bulletin]) -> Iterator[str]:
-            yield from write_json(islice(bulletins, 1))
-            raise KeyboardInterrupt
+        added: list[Part] = []
 
-        monkeypatch.setattr("noticeparse.writers.json_out.write_indented", write_one_and_fail)
+        def add_one_and_fail(writer: JsonWriter, part: Part) -> str:
+            if added:
+                raise KeyboardInterrupt
+            added.append(part)
+            return part.body
+
+        monkeypatch.setattr(JsonWriter, "add", add_one_and_fail)
         with pytest.raises(click.exceptions.Abort):
             cli.main(["parse", "--indent", good, good, "--out", str(out)], standalone_mode=False)
+        assert added
         assert out.read_text("utf-8") == "old"
         assert sorted(tmp_path.iterdir()) == [Path(good), out]
 

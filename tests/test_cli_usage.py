@@ -14,7 +14,9 @@ from noticeparse.cli import cli
 from noticeparse.version import VERSION
 from tests.command import POSITION, invoke, process
 
-COMMANDS = ("parse", "check", "charts", "position", "light", "depth", "schema", "explain")
+COMMANDS = (
+    "parse", "check", "charts", "tidy", "position", "light", "depth", "schema", "explain", "serve",
+)  # fmt: skip
 
 
 class TestHelp:
@@ -88,6 +90,9 @@ class TestUsage:
             ["depth", "-x", "8m"],
             ["explain"],
             ["explain", "--all", "depth-minus"],
+            ["serve", "--port", "65536"],
+            ["serve", "--max-body", "0"],
+            ["serve", "now"],
         ],
         ids=" ".join,
     )

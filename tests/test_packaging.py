@@ -84,8 +84,10 @@ class TestWheel:
         info = f"noticeparse-{VERSION}.dist-info"
         with zipfile.ZipFile(built["wheel"]) as archive:
             metadata = archive.read(f"{info}/METADATA").decode("utf-8")
+            vendored = f"{info}/licenses/noticeparse/web/static/vendor/swagger-ui"
+            assert {f"{vendored}/LICENSE", f"{vendored}/NOTICE"} <= set(archive.namelist())
             licence = archive.read(f"{info}/licenses/noticeparse/LICENSE").decode("utf-8")
-        assert "\nLicense-Expression: Apache-2.0\n" in metadata
+        assert "\nLicense-Expression: Apache-2.0 AND MIT AND BSD-3-Clause\n" in metadata
         assert "\nLicense-File: noticeparse/LICENSE\n" in metadata
         assert "Apache License" in licence
         assert "END OF TERMS AND CONDITIONS" in licence

@@ -155,6 +155,39 @@ class TestParts:
         assert len(parts[-1].notices[-1].charts[0].actions) == 1
         same(text, parts)
 
+    @pytest.mark.parametrize(
+        ("front", "chart"),
+        [
+            pytest.param(
+                "Chart 700 WGS84\n"
+                "Notice   Action  Feature    Latitude    Longitude\n"
+                "99/26    Insert  depth 5m   46-00.0S    122-00.0W\n\n",
+                "Chart {1} WGS84\n{0}/26            depth 5m   46-0{2}.0S    122-00.0W\n\n",
+                id="verb of the row above",
+            ),
+            pytest.param(
+                "Chart 700 WGS84\n"
+                "Insert the following depths:\n"
+                "Notice   Feature    Latitude    Longitude\n"
+                "99/26    depth 5m   46-00.0S    122-00.0W\n\n",
+                "Chart {1} WGS84\n{0}/26   depth 5m   46-0{2}.0S    122-00.0W\n\n",
+                id="verb of a heading",
+            ),
+            pytest.param(
+                "",
+                "{0}. Chart {1} WGS84\n{0}/26 Insert depth 5m 46-0{2}.0S 122-00.0W\n\n",
+                id="charts with the numbers of paragraphs",
+            ),
+        ],
+    )
+    def test_what_holds_on_under_the_next_chart(self, front: str, chart: str) -> None:
+        text = "WEEKLY EDITION 12\n26 March 2026\n\n" + front
+        text += "".join(chart.format(n, n + 600, n % 10) for n in range(101, 180))
+        parts = in_parts(text, 1000)
+        assert len(parts) > 3
+        assert [a.verb for c in parts[-1].notices[-1].charts for a in c.actions] == ["insert"]
+        same(text, parts)
+
     def test_columns_end_with_their_section(self) -> None:
         """Titles in the front matter do not come back behind the section that they are for."""
         row = "{0}/26   802    Insert  depth 5m   46-0{1}.0S    122-00.0W\n"
@@ -248,6 +281,25 @@ class TestBounds:
         for above, below in pairwise(actions):
             assert above.span.end <= below.span.start
 
+    def test_verb_above_a_tear_holds_no_more(self) -> None:
+        """Rows behind a tear have no verb, which is told, and are read under no other."""
+        row = "         depth 5m   46-00.0S    122-00.0W\n"
+        text = HEAD + "Action   Feature    Latitude    Longitude\nInsert" + row[6:] + row * 300
+        parts = in_parts(text, 2000, 4000)
+        assert len(parts) > 2
+        for part in parts[1:]:
+            assert not [a for n in part.notices for c in n.charts for a in c.actions if a.usable]
+            assert "item-without-verb" in {f.code for f in part.findings}
+
+    def test_left_out_lines_that_are_torn(self) -> None:
+        """What goes on with a line behind `#|`, wrapped by mail, is no action behind a tear."""
+        lost = "a rock; Insert wreck 46-00.00S 122-00.00W, and\n"
+        text = HEAD + ITEM + "#| Insert " + lost * 400
+        parts = in_parts(text, 2000, 4000)
+        assert len(parts) > 2
+        assert sum(len(c.actions) for n in notices_of(parts) for c in n.charts) == 1
+        assert all(part.coverage.unread for part in parts)
+
     def test_columns_count_in_a_line_that_is_cut(self) -> None:
         text = "insert depth 8m in 46-00.00S 122-00.00W; " * 400
         for part in in_parts(text, 1000, 2000):
@@ -328,7 +380,7 @@ class TestWriter:
     @pytest.mark.parametrize("name", ["demo", "demo_faulty", "clean/weekly_full"])
     def test_one_part(self, name: str) -> None:
         bulletin = parse((CORPUS / f"{name}.txt").read_text("utf-8"))
-        assert "".join(write_parts([bulletin])) == "".join(write_lines([bulletin]))
+        assert "".join(write_parts([bulletin])) == "".join(write_lines(bulletin))
 
     def test_several_parts_make_one_bulletin(self) -> None:
         text = generate(6, size_bytes=12_000).text
@@ -422,6 +474,25 @@ def test_command_reads_a_long_stream(tmp_path: Path) -> None:
     lost = [one for one in last["findings"] if one["code"] == "text-not-utf8"]
     assert [read[one["span"]["start"]] for one in lost] == ["\ufffd"]
     assert "text-in-parts" in {one["code"] for one in last["findings"]}
+
+
+def test_records_of_all_outputs_are_the_same(tmp_path: Path) -> None:
+    """Read in parts for lines alone; with a table beside them, both have those of the whole."""
+    text = generate(3, size_bytes=8000, layouts=("notice_first",)).text
+    path, lines, table = (tmp_path / name for name in ("long.txt", "a.jsonl", "b.csv"))
+    path.write_text(text + (" " * 999 + "\n") * (WHOLE // 1000), "utf-8")
+    codes = []
+    for outs in ([lines], [lines, tmp_path / "c.jsonl"], [lines, table]):
+        for jobs in ([], ["--jobs", "2"]):
+            ways = [one for out in outs for one in ("--out", str(out))]
+            invoke("parse", str(path), *ways, *jobs)
+            *_, last = lines.read_text("utf-8").splitlines()
+            codes.append("text-in-parts" in {one["code"] for one in json.loads(last)["findings"]})
+    assert codes == [True, True, True, True, False, False]
+    assert lines.read_text("utf-8").count('"iso6709"') >= len(
+        table.read_text("utf-8").splitlines()
+    )
+    assert (tmp_path / "c.jsonl").exists()
 
 
 def test_an_input_that_fails_halfway(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> None:

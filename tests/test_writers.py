@@ -9,14 +9,13 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.catalogue import ENTRIES
+from noticeparse.caution import CAUTION
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.spans import LineIndex, Span
-from noticeparse.writers import FORMATS, find_writer
+from noticeparse.writers import AS_USUAL, ENDINGS, FORMATS, Wishes, form_of, new_writer, write
 from noticeparse.writers.catalogue_out import write_entries
 from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
-from noticeparse.writers.json_out import write_indented, write_json
-from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.quoting import pointed_at, visible
 from tests.week import FAULTY_LINE, LINE, WEEK, notice
 
@@ -26,15 +25,19 @@ def week() -> Bulletin:
     return parse(WEEK, name="w.txt")
 
 
+def written(form: str, *bulletins: Bulletin, wishes: Wishes = AS_USUAL) -> str:
+    """The whole output of bulletins in a format."""
+    return "".join(write(new_writer(form, wishes), bulletins))
+
+
 class TestJson:
     """Bulletins as JSON."""
 
     def test_one_line_each(self, week: Bulletin) -> None:
-        lines = [*write_json([week, week])]
+        lines = written("json", week, week).splitlines(keepends=True)
         assert len(lines) == 2
         assert lines[0] == lines[1]
         assert lines[0].endswith("}\n")
-        assert lines[0].count("\n") == 1
         record = json.loads(lines[0])
         assert [*record] == [
             "schema_version", "generator", "caution", "source", "edition", "notices", "lists",
@@ -43,32 +46,69 @@ class TestJson:
         assert record["source"]["name"] == "w.txt"
 
     def test_indented_is_the_same_record(self, week: Bulletin) -> None:
-        assert json.loads("".join(write_indented([week]))) == json.loads(
-            "".join(write_json([week]))
-        )
+        indented = written("json", week, wishes=Wishes(is_indented=True))
+        assert json.loads(indented) == json.loads(written("json", week))
+        assert indented.count("\n") > 100
 
     def test_symbols_are_written_as_themselves(self, week: Bulletin) -> None:
-        assert "47°12'.34S." in "".join(write_json([week]))
+        assert "47°12'.34S." in written("json", week)
 
-    def test_every_format_has_its_writer(self, week: Bulletin) -> None:
-        for form in FORMATS:
-            assert "".join(find_writer(form)([week]))
+
+@pytest.mark.parametrize("form", FORMATS)
+class TestEveryFormat:
+    """What holds for all formats."""
+
+    def test_is_told_by_an_ending(self, form: str) -> None:
+        assert form in ENDINGS.values()
+
+    def test_same_again(self, form: str, week: Bulletin) -> None:
+        assert written(form, week) == written(form, parse(WEEK, name="w.txt")) != ""
+
+    def test_nothing_of_nothing(self, form: str) -> None:
+        assert written(form) == ""
+
+    def test_ends_with_its_line(self, form: str, week: Bulletin) -> None:
+        for bulletins in ((week,), (week, week), (parse(""),)):
+            assert written(form, *bulletins).endswith("\n")
+
+    def test_parts_depend_on_nothing_before(self, form: str, week: Bulletin) -> None:
+        others = [week, parse(LINE), parse("")]
+        parts = [new_writer(form).part(bulletin) for bulletin in others]
+        writer = new_writer(form)
+        pieces = [writer.add(part) for part in parts] + [writer.end()]
+        assert "".join(pieces) == written(form, *others)
+
+    def test_carries_the_caution(self, form: str, week: Bulletin) -> None:
+        assert CAUTION in written(form, week)
+
+
+@pytest.mark.parametrize(
+    ("path", "form"),
+    [
+        ("a.json", "json"), ("a.jsonl", "jsonl"), ("a.geojson", "geojson"), ("a.CSV", "csv"),
+        ("b.csv/a.txt", "text"), ("a.json.bak", None), ("a", None), (".csv", None),
+    ],
+)  # fmt: skip
+def test_ending_tells_the_format(path: str, form: str | None) -> None:
+    assert form_of(path) == form
 
 
 class TestLines:
     """Bulletins as JSON Lines."""
 
     def test_notices_then_the_rest(self, week: Bulletin) -> None:
-        records = [json.loads(line) for line in write_lines([week])]
+        records = [json.loads(line) for line in written("jsonl", week).splitlines()]
         assert [record["record"] for record in records] == ["notice"] * 4 + ["bulletin"]
         assert [*records[0]][:2] == ["record", "id"]
+        assert [*records[0]][-2:] == ["findings", "schema_version"]
+        assert {record["schema_version"] for record in records} == {"1"}
         assert "notices" not in records[-1]
-        whole = json.loads("".join(write_json([week])))
+        whole = json.loads(written("json", week))
         del whole["notices"]
         assert records[-1] == {"record": "bulletin", **whole}
 
     def test_paths_start_at_the_notice(self, week: Bulletin) -> None:
-        records = [json.loads(line) for line in write_lines([week])]
+        records = [json.loads(line) for line in written("jsonl", week).splitlines()]
         paths = [
             path for record in records[:-1] for one in record["findings"] for path in one["paths"]
         ]
@@ -80,12 +120,12 @@ class TestLines:
                     resolve(record, path)
 
     def test_path_of_the_notice_itself_is_empty(self) -> None:
-        (line, _) = write_lines([parse(f"Chart 802\n{LINE}\n")])
+        line, _ = written("jsonl", parse(f"Chart 802\n{LINE}\n")).splitlines()
         found = {one["code"]: one["paths"] for one in json.loads(line)["findings"]}
         assert found["notice-head-missing"] == [""]
 
     def test_paths_of_the_bulletin_lead_into_it(self, week: Bulletin) -> None:
-        record = json.loads("".join(write_json([week])))
+        record = json.loads(written("json", week))
         for finding in record["findings"]:
             for path in finding["paths"]:
                 resolve(record, path)

@@ -173,11 +173,6 @@ def of_shard(inputs: Iterable[Input], shard: tuple[int, int]) -> Iterator[Input]
             yield one
 
 
-def is_an_input(place: str, listing: Listing) -> bool:
-    """Whether a file that is to be written is one of those that are to be read."""
-    return bool(_files([place]) & _files(one.path for one in listing.inputs))
-
-
 def _files(paths: Iterable[str]) -> set[tuple[int, int]]:
     """What tells files apart, whatever the names they have; those that are not there are none."""
     found: set[tuple[int, int]] = set()

@@ -26,17 +26,22 @@ def name_of(shard: tuple[int, int] | None) -> str:
     return "manifest.jsonl" if shard is None else f"manifest-{shard[0]}-of-{shard[1]}.jsonl"
 
 
-def entry_of(name: str, output: str, sha256: str | None, done: Done, options: Options) -> Entry:
-    """What is said of one input."""
+def entry_of(
+    name: str, output: str, size: int | None, sha256: str | None, done: Done, options: Options
+) -> Entry:
+    """What is said of one input; `size` is that of its output in bytes."""
+    counts = done.counts
     return {
         "record": "file",
         "name": name,
         "output": None if done.refusal else output.replace(os.sep, "/"),
-        "bytes": None if done.refusal else len(done.output),
+        "bytes": None if done.refusal else size,
         "sha256": sha256,
         "refusal": done.refusal,
-        "notices": done.notices,
-        "actions": done.actions,
+        "notices": counts.notices,
+        "notices_without_action": counts.without_action,
+        "actions": counts.actions,
+        "unusable": counts.unusable,
         **{one: done.severities.get(one, 0) for one in _SEVERITIES},
         "findings": done.codes,
         "version": VERSION,
@@ -46,8 +51,10 @@ def entry_of(name: str, output: str, sha256: str | None, done: Done, options: Op
 
 def _options(options: Options) -> Entry:
     return {
-        "format": options.form,
-        "indent": options.is_indented,
+        "format": ",".join(options.forms),
+        "indent": options.wishes.is_indented,
+        "bom": options.wishes.has_mark,
+        "unusable": options.wishes.with_unusable,
         "as_of": options.as_of.isoformat() if options.as_of else None,
         "region": options.region,
     }

@@ -1,7 +1,7 @@
 """One run over many files: `parse` with a directory, a pattern, a zip file, or several jobs.
 
 With an output directory each input has a file of its own there, whole or not at all, and the
-manifest says what came of it; without one the records follow each other in the order of the
+manifest says what came of it; without one all records go to the same outputs in the order of the
 inputs, as if all files had been named.
 """
 
@@ -21,7 +21,6 @@ from noticeparse.archive.cluster import NoCluster, on_cluster
 from noticeparse.archive.inputs import (
     Input,
     Listing,
-    is_an_input,
     list_inputs,
     of_shard,
     without_clashes,
@@ -30,16 +29,18 @@ from noticeparse.archive.manifest import Entry, Manifest, entry_of, name_of
 from noticeparse.archive.runners import Asked, Order, Run, in_processes, in_this_process
 from noticeparse.archive.work import Done, Options
 from noticeparse.archive.zips import ZipReader
-from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
+from noticeparse.console.outlet import NotWritable, Outlet, say
+from noticeparse.console.outputs import Outputs, Target
+from noticeparse.console.parsing import spares_inputs, write_parts
 from noticeparse.console.progress import Progress
-from noticeparse.console.session import WHAT_TO_DO
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.console.telling import told_of
 from noticeparse.intake import NotReadable, readable
+from noticeparse.writers import Part, ending_of, new_writer
 from noticeparse.writers.findings_out import counted
 from noticeparse.writers.quoting import visible
 
 _MOST_BYTES = 256 << 20
-_ENDINGS = {"text": "txt"}
 # These stop a run, for no other output could be written either.
 _NOWHERE = {errno.ENOSPC, errno.EROFS, errno.EIO, getattr(errno, "EDQUOT", errno.ENOSPC)}
 
@@ -48,9 +49,9 @@ class Plan(NamedTuple):
     """How a run over an archive is to go."""
 
     into: str | None = None
-    """The directory for one output file for each input."""
-    out: str | None = None
-    """The file for all records in order, where there is no such directory."""
+    """The directory for one output file for each input, in the first format of the options."""
+    targets: Sequence[Target] = ()
+    """Where all records go in order, where there is no such directory."""
     jobs: int | None = None
     is_resumed: bool = False
     shard: tuple[int, int] | None = None
@@ -71,10 +72,8 @@ def parse_archive(arguments: Sequence[str], options: Options, plan: Plan) -> int
     if plan.shard is not None:
         listing.inputs[:] = of_shard(listing.inputs, plan.shard)
     if plan.into is not None:
-        ending = f".{_ENDINGS.get(options.form, options.form)}"
-        without_clashes(listing, plan.into, ending, name_of(plan.shard))
-    elif plan.out is not None and is_an_input(plan.out, listing):
-        say(f"noticeparse: {visible(plan.out)}: is an input too; give the output another name")
+        without_clashes(listing, plan.into, ending_of(options.forms[0]), name_of(plan.shard))
+    elif not spares_inputs(plan.targets, [*dict.fromkeys(one.path for one in listing.inputs)]):
         return NOT_READ
     for note in listing.notes:
         say(f"noticeparse: {visible(note)}")
@@ -87,8 +86,6 @@ def parse_archive(arguments: Sequence[str], options: Options, plan: Plan) -> int
     except NoCluster as error:
         say(f"noticeparse: --cluster: {error}")
         return NOT_READ
-    except ReaderGone:
-        return run.status
     except KeyboardInterrupt:
         if plan.into is not None:
             say("noticeparse: what is done is whole and in the manifest; --resume goes on from it")
@@ -125,27 +122,32 @@ class _Archive:
         self._zips = ZipReader()
         self._counts: Counter[str] = Counter(refused=len(listing.refused))
         self._entries: list[Entry] = []
-        is_seen = plan.into is None and Outlet(plan.out).is_terminal()
+        self._outputs = Outputs(plan.targets if plan.into is None else (), options.wishes)
+        is_seen = self._outputs.is_terminal()
         self._progress = Progress(len(self._inputs), is_wanted=not is_seen)
         self.status = NOT_READ if listing.refused else READ
 
     def go(self) -> None:
         """Read and write everything.
 
-        Raises NotWritable, ReaderGone and NoCluster.
+        Raises NotWritable and NoCluster.
         """
         self._progress.begin(0)
         try:
             if self._plan.into is None:
-                with Outlet(self._plan.out) as outlet:
-                    for sent, done in self._results(None):
-                        if self._told(sent, done):
-                            outlet.write_bytes(done.output)
+                with self._outputs:
+                    write_parts(self._outputs, self._all_parts())
             else:
                 self._fill(self._plan.into)
         finally:
             self._progress.end()
             self._zips.close()
+
+    def _all_parts(self) -> Iterator[Sequence[Part]]:
+        """What each input gives to the outputs, in order."""
+        for sent, done in self._results(None):
+            if self._told(sent, done):
+                yield done.parts
 
     def _fill(self, directory: str) -> None:
         try:
@@ -166,7 +168,7 @@ class _Archive:
         finally:
             manifest.close()
         refused = [
-            entry_of(name, "", None, Done(refusal=why), self._options)
+            entry_of(name, "", None, None, Done(refusal=why), self._options)
             for name, why in self._refused_before
         ]
         manifest.finish([*self._entries, *refused])
@@ -183,15 +185,24 @@ class _Archive:
             return
         output = self._output(sent.input)
         place = os.path.join(directory, output)
+        size = None
         if done.refusal is None:
-            done = _written(place, done)
+            data = self._whole(done)
+            size = len(data)
+            done = _written(place, data, done)
         if done.refusal is not None and os.path.isfile(place):
             # Records of what the input was once would pass for those of what it is now.
             os.remove(place)
         self._told(sent, done)
-        entry = entry_of(sent.input.name, output, sent.sha256, done, self._options)
+        entry = entry_of(sent.input.name, output, size, sent.sha256, done, self._options)
         self._entries.append(entry)
         manifest.add(entry)
+
+    def _whole(self, done: Done) -> bytes:
+        """A whole output with nothing but what one input gives to it."""
+        writer = new_writer(self._options.forms[0], self._options.wishes)
+        text = writer.add(done.parts[0]) + writer.end()
+        return text.encode("utf-8", "backslashreplace")
 
     def _results(self, manifest: Manifest | None) -> Iterator[tuple[_Sent, Done]]:
         plan = self._plan
@@ -223,7 +234,7 @@ class _Archive:
         return data
 
     def _output(self, one: Input) -> str:
-        return f"{one.output}.{_ENDINGS.get(self._options.form, self._options.form)}"
+        return one.output + ending_of(self._options.forms[0])
 
     def _told(self, sent: _Sent, done: Done) -> bool:
         """Count a result and say what is wrong with it; whether there are records."""
@@ -235,10 +246,10 @@ class _Archive:
             self._progress.say(f"noticeparse: {label}: {done.refusal}")
             return False
         self._counts["read"] += 1
-        errors = done.severities.get("error", 0)
-        self._judge(errors)
-        if errors and self._plan.into is None:  # else the manifest says so
-            self._progress.say(f"noticeparse: {label}: {counted(errors, 'error')}; {WHAT_TO_DO}")
+        self._judge(done.counts.errors)
+        if self._plan.into is None:  # else the manifest says so
+            for line in told_of(done.counts, label, self._options.forms, self._options.wishes):
+                self._progress.say(line)
         return True
 
     def _judge(self, errors: int) -> None:
@@ -257,7 +268,7 @@ class _Archive:
         return f"{', '.join(words)}; each is in {visible(place)}"
 
 
-def _written(place: str, done: Done) -> Done:
+def _written(place: str, data: bytes, done: Done) -> Done:
     """The result, or a refusal where just this output cannot be written.
 
     Raises NotWritable where no other could be written either.
@@ -265,7 +276,7 @@ def _written(place: str, done: Done) -> Done:
     try:
         os.makedirs(os.path.dirname(place), exist_ok=True)
         with Outlet(place) as outlet:
-            outlet.write_bytes(done.output)
+            outlet.write_bytes(data)
     except OSError as error:
         if error.errno in _NOWHERE:
             raise NotWritable(f"{place}: cannot be written: {error.strerror}") from error

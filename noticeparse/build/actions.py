@@ -8,12 +8,12 @@ from noticeparse.build.doubts import (
     change_within,
     command_within,
     is_garbled,
-    leads_to_place,
     lost_brackets,
 )
 from noticeparse.build.errata import of_erratum
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
+from noticeparse.build.missing import missing_places
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
@@ -31,10 +31,6 @@ from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
 
 # Words, notes and pasted blocks may stand anywhere on the sheet.
-_NEEDS_NO_PLACE = frozenset(
-    {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
-     "compass_rose", "magnetic_variation"}
-)  # fmt: skip
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 
 
@@ -105,7 +101,7 @@ def read_action(
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += garbled + place_faults
-    faults += _place_faults(context, item, verb, described.feature, reading)
+    faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 
@@ -213,30 +209,6 @@ def _outer(words: Stretch, faults: Any) -> list[Fault]:
         )
         for fault in faults
     ]
-
-
-def _place_faults(
-    context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
-) -> list[Fault]:
-    if not item.has_place:
-        words = context.joined(item.words)
-        if (
-            verb in ("insert", "delete")
-            and feature.kind in _NEEDS_NO_PLACE
-            and not leads_to_place(words)
-        ):
-            return []
-        return [over(context, item, "item-without-position")]
-    if verb == "move" and not any(
-        group.role == "to" or "to" in context.joined(group.lead).lower().replace(":", " ").split()
-        for group in item.groups
-    ):
-        last = item.groups[-1].places[-1].element if item.groups[-1].places else None
-        if last is None:
-            return [over(context, item, "move-without-destination")]
-        values = {"written": context.written(*item_extent(item))}
-        return [Fault("move-without-destination", last.start, last.end, values)]
-    return []
 
 
 def _define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[Fault]) -> None:

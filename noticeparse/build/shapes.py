@@ -102,5 +102,6 @@ def _wrong(
     if found.is_from_to and not is_move and shape != "line":
         yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}
-    if found.positions and found.destination and len(counts) > 1:
+    lost = not found.positions and found.has_lost_place
+    if found.destination and len(counts) > 1 and not lost:
         yield "move-unpaired", {}

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 import click
 
-from noticeparse.cli import notices, reference, values
+from noticeparse.cli import notices, reference, serving, values
 from noticeparse.console import process
 from noticeparse.console.help_page import examples
 from noticeparse.console.outlet import (
@@ -31,11 +31,13 @@ _COMMANDS = (
     notices.parse,
     notices.check,
     notices.charts,
+    notices.tidy,
     values.position,
     values.light,
     values.depth,
     reference.schema,
     reference.explain,
+    serving.serve,
 )
 
 

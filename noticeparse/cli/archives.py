@@ -10,6 +10,8 @@ import click
 
 from noticeparse.cli.running import run
 from noticeparse.console.options import is_pattern
+from noticeparse.console.outputs import Target
+from noticeparse.writers import Wishes
 
 _NAMES = ("into", "jobs", "is_resumed", "shard", "cluster")
 _MOST_JOBS = 256
@@ -81,9 +83,9 @@ def parse(
     files: Sequence[str],
     given: dict[str, Any],
     *,
-    form: str,
-    is_indented: bool,
-    out: str | None,
+    outs: Sequence[str],
+    targets: Sequence[Target],
+    wishes: Wishes,
     settings: dict[str, Any],
 ) -> None:
     """Run `parse` over an archive."""
@@ -95,11 +97,12 @@ def parse(
         )
     if given["is_resumed"] and not given["into"]:
         raise click.UsageError("--resume goes with --into only, where the manifest is")
-    if given["into"] and out:
+    if given["into"] and outs:
         raise click.UsageError("--into and --out do not go together")
     from noticeparse.archive.run import Plan, parse_archive
     from noticeparse.archive.work import Options
 
-    options = Options(form, is_indented, settings["as_of"], settings["region"])
-    plan = Plan(out=None if out == "-" else out, **given)
+    forms = tuple(target.form for target in targets)
+    options = Options(forms, wishes, settings["as_of"], settings["region"])
+    plan = Plan(targets=targets, **given)
     run(parse_archive, files, options, plan)

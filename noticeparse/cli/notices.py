@@ -1,4 +1,4 @@
-"""Commands that read notices: parse, check, charts."""
+"""Commands that read notices: parse, check, charts, tidy."""
 
 from __future__ import annotations
 
@@ -9,16 +9,19 @@ import click
 
 from noticeparse.cli import archives
 from noticeparse.cli.running import run
+from noticeparse.cli.targets import fitting_targets
 from noticeparse.console import options
 from noticeparse.console.help_page import examples
 from noticeparse.console.settings import Settings
-from noticeparse.writers import FORMATS
+from noticeparse.writers import Wishes
 
 
 @click.command(
     epilog=examples(
         "noticeparse parse week12.txt > week12.json",
         "noticeparse parse --format jsonl --out year.jsonl week*.txt",
+        "noticeparse parse --out week12.geojson --out week12.csv --bom week12.txt",
+        "noticeparse parse --format text week12.txt | less",
         "noticeparse parse --indent - < notice.txt",
         "noticeparse parse --jobs 4 --into records --resume archive 'years/**/*.txt' 2025.zip",
     )
@@ -27,43 +30,42 @@ from noticeparse.writers import FORMATS
 @options.chart_list
 @options.as_of
 @options.region
-@click.option(
-    "--format",
-    "form",
-    type=click.Choice([*FORMATS]),
-    default="json",
-    show_default=True,
-    help="json: one bulletin a line. jsonl: one notice a line, then the rest of the bulletin.",
-)
-@click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
-@click.option(
-    "--out",
-    metavar="OUT",
-    type=click.Path(dir_okay=False, allow_dash=True),
-    help="Write to the file OUT, whole or not at all, instead of standard output (`-`).",
-)
+@options.parse_form
+@options.outs
+@options.indent
+@options.mark
+@options.unusable
 @archives.options
+@click.pass_context
 def parse(
-    files: Sequence[str], form: str, is_indented: bool, out: str | None, **settings: Any
+    ctx: click.Context,
+    /,
+    files: Sequence[str],
+    form: str,
+    outs: Sequence[str],
+    is_indented: bool,
+    has_mark: bool,
+    with_unusable: bool,
+    **settings: Any,
 ) -> None:
     """Read notices and write their records.
 
-    The output is one line for each input, on a terminal as in a file, unless --indent is given.
-    What could not be read for certain stands in the findings of the record.
+    json and jsonl hold all that was read, text all of it for a person; geojson and csv hold the
+    actions. Several inputs make one map layer, one table or one text, and with --into one for
+    each. What could not be read for certain stands in the findings of the record.
 
     FILE may also be a directory, of which the .txt and .zip files are read, a zip file, or a
-    pattern in quotes. Without --into the records follow each other in the order of the inputs.
+    pattern in quotes.
     """
-    if is_indented and form != "json":
-        raise click.UsageError("--indent goes with --format json only")
+    wishes = Wishes(is_indented, has_mark, with_unusable)
+    is_asked = ctx.get_parameter_source("form") is not click.core.ParameterSource.DEFAULT
+    targets = fitting_targets(outs, form, wishes, is_asked=is_asked)
     given = archives.take(settings)
     if archives.is_archive(files, given):
-        archives.parse(
-            files, given, form=form, is_indented=is_indented, out=out, settings=settings
-        )
-    from noticeparse.console import commands
+        archives.parse(files, given, outs=outs, targets=targets, wishes=wishes, settings=settings)
+    from noticeparse.console import parsing
 
-    run(commands.parse, files, Settings(**settings), form=form, out=out, is_indented=is_indented)
+    run(parsing.parse, files, Settings(**settings), targets=targets, wishes=wishes)
 
 
 @click.command(
@@ -111,3 +113,22 @@ def charts(files: Sequence[str], **settings: Any) -> None:
     from noticeparse.console import commands
 
     run(commands.charts, files, Settings(**settings))
+
+
+@click.command(
+    epilog=examples(
+        "noticeparse tidy week12.txt",
+        "noticeparse tidy notice.txt > notice.tidy.txt",
+    )
+)
+@options.files
+def tidy(files: Sequence[str]) -> None:
+    """Write notices anew, one action a line.
+
+    Positions stand in one column, in the unit and with the digits in which they were given,
+    depths with their unit. The output says what the notices say and no more; what could not be
+    read or written stands in its place behind `#|`, with the reason, and is counted.
+    """
+    from noticeparse.console import tidying
+
+    run(tidying.tidy, files)

@@ -11,14 +11,23 @@ from noticeparse.console.help_page import EXPLAIN_STATUSES, examples
 
 
 @click.command(epilog=examples("noticeparse schema > bulletin.schema.json", statuses=None))
-def schema() -> None:
+@click.option(
+    "--format",
+    "form",
+    type=click.Choice(["json", "jsonl"]),
+    default="json",
+    show_default=True,
+    help="json: of a bulletin. jsonl: of a line of that format.",
+)
+def schema(form: str) -> None:
     """Write the JSON Schema of the output of parse.
 
-    It describes (draft 2020-12) what parse writes for one input in the format json.
+    It describes (draft 2020-12) what parse writes for one input in the format json, or a line of
+    the format jsonl.
     """
     from noticeparse.console import commands
 
-    run(commands.schema)
+    run(commands.schema, form=form)
 
 
 @click.command(

@@ -1,4 +1,4 @@
-"""What each command does: inputs in, writers out, an exit status back.
+"""What the commands do, `parse` apart: inputs in, writers out, an exit status back.
 
 The options are told in `cli`; this module is imported only when a command runs, so that help and
 version answer without the parser.
@@ -7,8 +7,6 @@ version answer without the parser.
 from __future__ import annotations
 
 import json
-import os
-import sys
 from collections import Counter
 from collections.abc import Callable, Iterable, Iterator, Sequence
 from typing import TYPE_CHECKING
@@ -16,69 +14,16 @@ from typing import TYPE_CHECKING
 from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
-from noticeparse.intake import STANDARD_INPUT, as_text
+from noticeparse.console.telling import WHAT_TO_DO
+from noticeparse.intake import as_text
 
 if TYPE_CHECKING:
-    from noticeparse.console.session import Reading, Session
+    from noticeparse.console.session import Reading
     from noticeparse.console.settings import Settings
     from noticeparse.records.bulletin import Bulletin
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
-
-_STANDARD_OUTPUT_NAME = "-"
-
-
-def parse(
-    files: Sequence[str], settings: Settings, *, form: str, out: str | None, is_indented: bool
-) -> int:
-    """Write the bulletins of `files` in a format, to the file `out` where one is named."""
-    from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
-    from noticeparse.writers import find_writer
-    from noticeparse.writers.json_out import write_indented
-
-    out = None if out == _STANDARD_OUTPUT_NAME else out
-    inputs = [
-        *(files or [STANDARD_INPUT]),
-        *([settings.chart_list] if settings.chart_list else []),
-    ]
-    if out is not None and any(_is_same_file(out, file) for file in inputs):
-        say(f"noticeparse: {out}: is an input too; give the output another name")
-        return NOT_READ
-    known = read_chart_file(settings)
-    if known.status == NOT_READ:
-        return NOT_READ
-    writer = write_indented if is_indented else find_writer(form)
-    with Outlet(out) as outlet:
-        if form == "jsonl":
-            from noticeparse.console.streaming import Stream
-
-            stream = Stream(files, settings, known, is_watched=outlet.is_terminal())
-            _write(outlet, stream.lines())
-            return stream.status
-        session = Session(files, settings, known, is_watched=outlet.is_terminal())
-        _write(outlet, writer(_bulletins(session)))
-    return session.status
-
-
-def _bulletins(session: Session) -> Iterator[Bulletin]:
-    """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
-    from noticeparse.writers.findings_out import count_errors
-
-    for reading in session.readings():
-        errors = count_errors(reading.bulletin.findings)
-        yield reading.bulletin
-        session.tell_errors(reading.label, errors)
-
-
-def _is_same_file(out: str, file: str) -> bool:
-    """Whether an output is an input, which may come in by `<` as well."""
-    try:
-        status = os.fstat(sys.stdin.fileno()) if file == STANDARD_INPUT else os.stat(file)
-        return os.path.isfile(out) and os.path.samestat(os.stat(out), status)
-    except (AttributeError, OSError, ValueError):
-        return False
 
 
 def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool) -> int:
@@ -105,7 +50,7 @@ def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool
         if is_any_read and form == "text":
             yield _caution(is_first=tally.is_without_findings or not is_brief)
 
-    if _write(outlet, pieces()):
+    if write_pieces(outlet, pieces()):
         say(tally.line())
     return session.status
 
@@ -136,7 +81,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import WHAT_TO_DO, Session
+    from noticeparse.console.session import Session
     from noticeparse.findings import is_outside
     from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts
@@ -157,7 +102,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     sheets = Sheets(known.charts) if known.charts is not None else None
     panels = order_by_chart(labelled())
     status = session.status if is_settled(panels) else max(session.status, WITH_ERRORS)
-    if not _write(outlet, [*write_charts(panels, sheets), _caution()] if panels else []):
+    if not write_pieces(outlet, [*write_charts(panels, sheets), _caution()] if panels else []):
         return status
     if not panels and status != NOT_READ:
         say("no chart is named")
@@ -188,11 +133,11 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
                 say(write_refusal(error.finding, text))
                 continue
             piece = _line({"error": error.finding.model_dump(mode="json"), "text": text})
-        if not _write(outlet, [blank + piece]):
+        if not write_pieces(outlet, [blank + piece]):
             return status
         blank = "\n" if form == "text" else ""
     if blank:
-        _write(outlet, [_caution()])
+        write_pieces(outlet, [_caution()])
     return status
 
 
@@ -211,11 +156,12 @@ def _line(record: object) -> str:
     return json.dumps(record, ensure_ascii=False, separators=(",", ":")) + "\n"
 
 
-def schema() -> int:
-    """Write the JSON Schema of a bulletin."""
-    from noticeparse.schema import bulletin_schema
+def schema(*, form: str) -> int:
+    """Write the JSON Schema of a bulletin, or of a line of JSON Lines."""
+    from noticeparse.schema import bulletin_schema, line_schema
 
-    _write(Outlet(), [json.dumps(bulletin_schema(), ensure_ascii=False, indent=2) + "\n"])
+    made = line_schema() if form == "jsonl" else bulletin_schema()
+    write_pieces(Outlet(), [json.dumps(made, ensure_ascii=False, indent=2) + "\n"])
     return READ
 
 
@@ -236,7 +182,7 @@ def explain(codes: Sequence[str], *, is_all: bool) -> int:
             like = f"; is it {_either(near)}?" if near else ""
             say(f"noticeparse: no finding has the code `{visible(code)}`{like}")
     known = [ENTRIES[code] for code in wanted if code in ENTRIES]
-    _write(Outlet(), [*write_entries(known), _caution()] if known else [])
+    write_pieces(Outlet(), [*write_entries(known), _caution()] if known else [])
     return status
 
 
@@ -246,7 +192,7 @@ def _either(words: Sequence[str]) -> str:
     return f"{', '.join(most)} or {last}" if most else last
 
 
-def _write(outlet: Outlet, pieces: Iterable[str]) -> bool:
+def write_pieces(outlet: Outlet, pieces: Iterable[str]) -> bool:
     """Write until all is written, or nobody reads any more; False then.
 
     Raises NotWritable.

@@ -15,6 +15,11 @@ Exit status:
   0  every code is known
   2  a code is not known, or wrong usage"""
 
+SERVE_STATUSES = """\b
+Exit status:
+  0  served until it was interrupted
+  2  could not be begun: the address is taken, a package is missing, wrong usage"""
+
 
 def examples(*lines: str, statuses: str | None = _STATUSES, caution: str | None = CAUTION) -> str:
     """What ends a help page: examples, exit status, and the caution."""

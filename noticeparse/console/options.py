@@ -9,11 +9,29 @@ import os
 
 import click
 
+from noticeparse.writers import ENDINGS, FORMATS
+
 
 def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) -> tuple[str, ...]:
     if files.count("-") > 1:
         raise click.BadParameter("standard input can be read only once", param=parameter)
     return files
+
+
+def _each_once(
+    _: click.Context, parameter: click.Parameter, outs: tuple[str, ...]
+) -> tuple[str, ...]:
+    places = [out if out == "-" else os.path.realpath(out) for out in outs]
+    for out, place in zip(outs, places, strict=True):
+        if not out or out.endswith(os.sep):
+            raise click.BadParameter(f"`{out}` is no name of a file", param=parameter)
+        folder = os.path.dirname(out)
+        if folder and not os.path.isdir(folder):
+            words = f"{out} cannot be written: there is no folder {folder}; make it first"
+            raise click.BadParameter(words, param=parameter)
+        if places.count(place) > 1:
+            raise click.BadParameter(f"{out} is named twice", param=parameter)
+    return outs
 
 
 def _named(_: click.Context, parameter: click.Parameter, name: str | None) -> str | None:
@@ -55,6 +73,38 @@ as_of = click.option(
 )
 region = click.option(
     "--region", type=click.Choice(["A", "B"]), help="The region of buoyage of the lateral marks."
+)
+parse_form = click.option(
+    "--format",
+    "form",
+    type=click.Choice([*FORMATS]),
+    default="json",
+    show_default=True,
+    help="json: one bulletin a line. jsonl: one notice a line, then the rest of the bulletin. "
+    "geojson: a map layer. csv: one action a row. text: a reading copy for the corrector.",
+)
+outs = click.option(
+    "--out",
+    "outs",
+    metavar="OUT",
+    multiple=True,
+    callback=_each_once,
+    type=click.Path(dir_okay=False, allow_dash=True),
+    help="Write to the file OUT, whole or not at all, instead of standard output (`-`). May be "
+    f"repeated; an ending {', '.join(ENDINGS)} tells the format, --format that of the others.",
+)
+indent = click.option("--indent", "is_indented", is_flag=True, help="Indent the JSON for the eye.")
+mark = click.option(
+    "--bom",
+    "has_mark",
+    is_flag=True,
+    help="A byte order mark before the CSV, for spreadsheets.",
+)
+unusable = click.option(
+    "--unusable",
+    "with_unusable",
+    is_flag=True,
+    help="Put actions that must not be used into the GeoJSON too, without a geometry.",
 )
 texts = click.argument("texts", nargs=-1, required=True, metavar="TEXT...", callback=_no_option)
 value_form = click.option(

@@ -111,15 +111,25 @@ class Outlet:
         place = _place(path)
         if os.path.exists(place) and not os.path.isfile(place):
             return open(path, "wb")  # a device or a pipe, which stays where it is
-        beside = f"{place}.{os.getpid()}.part"
-        file = open(beside, "xb")  # noqa: SIM115 - closed by __exit__, which also takes it away
-        self._beside = beside
+        file = self._open_beside(place)
         if os.path.isfile(place):
             import shutil  # slow to import
 
             with contextlib.suppress(OSError):
-                shutil.copymode(place, beside)
+                shutil.copymode(place, file.name)
         return file
+
+    def _open_beside(self, place: str) -> IO[bytes]:
+        number = 0
+        while True:
+            beside = f"{place}.{os.getpid()}-{number}.part"
+            try:
+                file = open(beside, "xb")  # noqa: SIM115 - closed by __exit__
+            except FileExistsError:
+                number += 1  # left by a run that was killed and had the same number
+            else:
+                self._beside = beside
+                return file
 
     def _encoding(self) -> str:
         # A terminal says what it can show; files and pipes get the same bytes everywhere.

@@ -18,10 +18,8 @@ from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.sheets import after_applying
 from noticeparse.together import seen_together
-from noticeparse.writers.findings_out import counted, is_as_grave
+from noticeparse.writers.findings_out import is_as_grave
 from noticeparse.writers.quoting import visible
-
-WHAT_TO_DO = "`noticeparse check` shows what to look at"
 
 
 class Reading(NamedTuple):
@@ -81,11 +79,6 @@ class Session:
         """Say why an input cannot be read."""
         self.status = NOT_READ
         self.say(f"noticeparse: {label_of(file)}: {error}")
-
-    def tell_errors(self, label: str, errors: int) -> None:
-        """Say that a reading has errors, since a pipe shows no exit status."""
-        if errors:
-            self.say(f"noticeparse: {label}: {counted(errors, 'error')}; {WHAT_TO_DO}")
 
     def ask(self, file: str) -> None:
         """Say to a person that the text is awaited at the terminal."""

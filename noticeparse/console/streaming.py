@@ -1,4 +1,4 @@
-"""`parse --format jsonl`: each notice is written as it is read, and a long input is never held."""
+"""`parse` to JSON Lines alone: written while it is read, so that a long input is never held."""
 
 from __future__ import annotations
 
@@ -9,11 +9,12 @@ from typing import IO
 from noticeparse.console.long_input import Survey, opened, pieces, survey
 from noticeparse.console.outlet import NotWritable
 from noticeparse.console.session import Session, label_of
+from noticeparse.console.telling import Counts, count, told_of
 from noticeparse.intake import MEDIA_TYPE, STANDARD_INPUT, NotReadable, as_text
 from noticeparse.parts import WHOLE, Terms, read_parts
 from noticeparse.records.bulletin import Bulletin, Source
 from noticeparse.sheets import after_applying
-from noticeparse.writers.findings_out import count_errors
+from noticeparse.writers import AS_USUAL
 from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.parts_out import write_parts
 
@@ -54,8 +55,8 @@ class Stream(Session):
                     return
             data.seek(0)
             reading = self.read_data(file, data.read())
-        yield from write_lines([reading.bulletin])
-        self.tell_errors(reading.label, count_errors(reading.bulletin.findings))
+        yield from write_lines(reading.bulletin)
+        self._tell(reading.label, count(reading.bulletin))
 
     def _parts_of(self, file: str, data: IO[bytes], known: Survey) -> Iterator[str]:
         self._progress.begin(data.seek(0, os.SEEK_END))
@@ -72,16 +73,20 @@ class Stream(Session):
             as_of=self._settings.as_of,
             region=self._settings.region,
         )
-        errors = 0
+        counts = Counts()
 
         def judged() -> Iterator[Bulletin]:
-            nonlocal errors
+            nonlocal counts
             for part in read_parts(pieces(data, known), terms):
                 if self._charts is not None:
                     self._charts = after_applying(self._charts, part)
                 self._judge(part)
-                errors += count_errors(part.findings)
+                counts = counts.plus(count(part))
                 yield part
 
         yield from write_parts(judged())
-        self.tell_errors(label_of(file), errors)
+        self._tell(label_of(file), counts)
+
+    def _tell(self, label: str, counts: Counts) -> None:
+        for line in told_of(counts, label, ["jsonl"], AS_USUAL):
+            self.say(line)

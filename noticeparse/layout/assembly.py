@@ -44,6 +44,14 @@ class Assembly:
         """The words of an element."""
         return self.text[element.start : element.end]
 
+    @property
+    def is_untold(self) -> bool:
+        """Whether the open notice has a number, but so far nothing that it says."""
+        notice = self.notice
+        if notice is None or notice.number is None or notice.charts or notice.prose:
+            return False
+        return all(line.is_blank for line in self.body)
+
     # Opening
 
     def is_known(self, words: str) -> bool:
@@ -157,6 +165,24 @@ class Assembly:
         if self._rows is None:
             self._rows = RowReader(self.text, self.codes, self.row_verb)
         self._rows.row(cells, depth_unit)
+
+    @property
+    def awaits_points(self) -> bool:
+        """Whether the last line of the body has words for a feature whose places stand below."""
+        last = self.body[-1] if self.body else None
+        if last is None or last.is_blank or not last.has("verb", "words"):
+            return False
+        return self.text[last.start : last.end].rstrip().endswith(":")
+
+    def take_heading(self) -> str | None:
+        """The verb of the last line where it heads a table: `Insert the following marks:`."""
+        verbs = [e for e in self.body[-1].elements if e.kind == "verb"] if self.body else []
+        if len(verbs) != 1 or not self.awaits_points:
+            return None
+        line = self.body.pop()
+        self.end_body()
+        self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
+        return self.words(verbs[0])
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""

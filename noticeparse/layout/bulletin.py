@@ -9,7 +9,7 @@ from __future__ import annotations
 from noticeparse.layout.cuts import split_at_heads, without_axis_titles
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.furniture import find_furniture
+from noticeparse.layout.furniture import find_furniture, is_left_out
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
@@ -48,6 +48,8 @@ class _Reader(HeadReader):
         self.lists = ListReader(text, lines)
         self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
         self.page_broke = False
+        self._leaves_out = False
+        """Whether the line above tells what a text in the canonical layout leaves out."""
         self._may_be_front = True
 
     def take_up(self, before: HandedOn) -> None:
@@ -56,8 +58,10 @@ class _Reader(HeadReader):
         self.assembly.codes.update(before.codes)
         self.assembly.has_numbers = before.has_numbers
         self.assembly.is_by_chart = before.is_by_chart
+        self.assembly.row_verb = before.row_verb
         self.at_margin.update(before.at_margin)
         self.behind_blank = before.is_behind_blank
+        self._leaves_out = before.leaves_out
         # The rest of a notice that was cut says nothing of all that follow it.
         self._may_be_front = not before.is_torn
 
@@ -69,7 +73,9 @@ class _Reader(HeadReader):
             at_margin=frozenset(self.at_margin),
             has_numbers=self.assembly.has_numbers,
             is_by_chart=self.assembly.is_by_chart,
+            row_verb=self.assembly.row_verb,
             is_behind_blank=self.behind_blank,
+            leaves_out=self._leaves_out,
         )
         return self.tables.hand_on(own)
 
@@ -77,18 +83,35 @@ class _Reader(HeadReader):
         for index, line in enumerate(self.lines):
             if self.assembly.cut.end is not None:
                 break
-            if index in furniture:
+            self._leaves_out = self._is_left_out(line, self._leaves_out)
+            if self._leaves_out:
+                self._left_out(line)
+            elif index in furniture:
                 self._furniture(line)
             elif line.is_blank:
                 self._blank(line)
             else:
                 for part in split_at_heads(self.text, line, self.lines[index + 1 : index + 2]):
                     self._line(part, index)
-                    self.behind_blank = self.page_broke = False
+                    if self.assembly.cut.end is None:
+                        self.behind_blank = self.page_broke = False
         self.keys.end_block()
         self.assembly.end_notice()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
         self.layout.cut = self.assembly.cut.end
+
+    def _is_left_out(self, line: Line, goes_on: bool) -> bool:
+        """Whether a line is left out; one that mail has wrapped goes on without the mark."""
+        if line.is_blank or is_left_out(self.text, line):
+            return not line.is_blank
+        return goes_on and line.elements[lead_index(line)].kind != "verb"
+
+    def _left_out(self, line: Line) -> None:
+        """What a text leaves out is lost to its reader too; the lines of a block are one loss."""
+        pieces = self.layout.left_out
+        goes_on = bool(pieces) and not self.text[pieces[-1][1] : line.start].strip()
+        start = pieces.pop()[0] if goes_on else line.start
+        pieces.append((start, line.end))
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""
@@ -179,6 +202,10 @@ class _Reader(HeadReader):
             self._end_notice()
             return True
         if self.lists.opens_part(line, behind_blank=blank):
+            if self.assembly.is_untold and self.lists.open is None:
+                # One number for all charts stands above the title of the part that holds them.
+                self.layout.front.append(line)
+                return True
             self._end_notice()
             self.assembly.end_part()
             self._may_be_front = True

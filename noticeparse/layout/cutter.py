@@ -16,6 +16,7 @@ from noticeparse.layout.evidence import (
     is_lost_behind_stop,
     is_unknown_verb,
     lead_index,
+    margin_codes,
     opens_a_line,
     stands_behind_blank,
     verb_column,
@@ -45,6 +46,7 @@ class Cutter(OpenItem):
         self.half: Element | None = None
         self.before: Point | None = None
         self.verb_column = verb_column(lines)
+        self._codes = margin_codes(text, lines)
 
     def run(self) -> None:
         """Walk the lines; the items and the prose are then complete."""
@@ -77,12 +79,17 @@ class Cutter(OpenItem):
     def _element(self, element: Element, following: Element | None, opens: bool) -> None:
         kind = element.kind
         self.following = following
+        if element.start in self._codes and self.item is not None:
+            # The code of the source says nothing of the feature.
+            self.item.pieces.append((element.start, element.end))
+            return
         goes_on = kind in ("half", "bar", "label") or (
             kind == "words" and self._is_blank_word(element)
         )
         if self.half is not None and not goes_on:
             self._settle_half()
-        if self.place_label is not None and kind not in (*PLACES, "bar", "rule"):
+        awaits = kind in (*PLACES, "bar", "rule") or self._leads_to_end(element)
+        if self.place_label is not None and not awaits:
             self._settle_label()
         if kind == "verb":
             self._verb(element, following, opens)
@@ -133,8 +140,19 @@ class Cutter(OpenItem):
 
     def is_lost_verb(self, line: Line, index: int) -> bool:
         """Whether words stand where verbs stand, but are none."""
+        if self._is_title(line):
+            return False
         opens = index <= lead_index(line)
         return opens and is_unknown_verb(self.text, line, index, self.verb_column)
+
+    def _is_title(self, line: Line) -> bool:
+        """Whether a line in capitals above all verbs names the waters of the chart."""
+        if line is not self.lines[0] or len(line.elements) != 1 or len(self.lines) < 2:
+            return False
+        words = self.text[line.start : line.end]
+        below = self.lines[1].elements
+        is_plain = words.isupper() and not any(char.isdigit() for char in words)
+        return is_plain and bool(below) and below[0].kind == "verb"
 
     def take_lost_verb(self, element: Element) -> None:
         """A word in the place of a verb: the verb above does not hold for what follows."""
@@ -150,7 +168,7 @@ class Cutter(OpenItem):
     # Labels and numbers
 
     def _label(self, element: Element, following: Element | None) -> None:
-        if following is None or following.kind in PLACES:
+        if following is None or following.kind in PLACES or self._leads_to_end(following):
             self.place_label = element
             return
         if not (self.verb_is_own and self.item is None and not self.pending):
@@ -159,6 +177,11 @@ class Cutter(OpenItem):
             # A letter that heads a list within a list.
             self.scopes.of(self.item_label.value)
         self.item_label = element
+
+    def _leads_to_end(self, element: Element) -> bool:
+        """Whether words lead to one end of a move: `(g) from P`."""
+        words = self.text[element.start : element.end].lower()
+        return element.kind == "words" and self.item is not None and words in ("from", "to")
 
     def _number(self, element: Element) -> None:
         if self.item is not None:

@@ -141,6 +141,8 @@ class Layout:
     front: list[Line] = field(default_factory=list)
     """Lines outside the notices: title, number and date of the edition, and whatever else."""
     ignored: list[Piece] = field(default_factory=list)
+    left_out: list[Piece] = field(default_factory=list)
+    """Lines that a text in the canonical layout has behind its mark for what it leaves out."""
     titles: list[Line] = field(default_factory=list)
     """Rows of column titles; one may state the datum of all positions below it."""
     cut: int | None = None

@@ -7,6 +7,7 @@ as ignored; what stands on both sides of it belongs together.
 
 from __future__ import annotations
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 from typing import NamedTuple
@@ -28,9 +29,17 @@ _SOMETHING: tuple[ElementKind, ...] = (
     "semicolon",
     "key",
 )
+LEFT_OUT = "#|"
+"""Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
+_LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FAR_RIGHT = 40
 _MOST_KNOWN = 1000
 _FIGURES = str.maketrans("0123456789", "##########")
+
+
+def is_left_out(text: str, line: Line) -> bool:
+    """Whether a line tells what the canonical layout leaves out, quoted in mail or not."""
+    return _LEFT_OUT.match(text, line.start, line.end) is not None
 
 
 class Furniture(NamedTuple):
@@ -115,7 +124,7 @@ def _may_be(text: str, line: Line) -> bool:
 def _tells_values(text: str, line: Line) -> bool:
     """Whether a line is nothing but values of a feature: `sectors R 250°-303°,`."""
     words = text[line.start : line.end].strip()
-    if not any(char.isdigit() for char in words) or len(line.elements) > 1:
+    if not any(char.isdigit() for char in words) or not any(char.isalpha() for char in words):
         return False
     roles = value_property(words)
     return bool(roles) and not roles & {"kind", "unknown", "name"}

@@ -29,14 +29,20 @@ class HandedOn:
     at_margin: frozenset[str] = frozenset()
     has_numbers: bool = False
     is_by_chart: bool = False
+    row_verb: str | None = None
+    """The verb of the last row, which holds for rows without one under the next chart."""
     is_behind_blank: bool = True
+    leaves_out: bool = False
+    """Whether the last line tells what a text in the canonical layout leaves out."""
     is_torn: bool = False
     """Whether the text is cut within something, of which the next part holds the rest."""
 
     def behind_a_tear(self) -> HandedOn:
-        """The same where the text is cut within something: the chart head above is lost."""
+        """The same where the text is cut within something: head and verb above are lost."""
         has_numbers = self.has_numbers and not self.is_by_chart
-        return replace(self, is_torn=True, is_by_chart=False, has_numbers=has_numbers)
+        return replace(
+            self, is_torn=True, is_by_chart=False, has_numbers=has_numbers, row_verb=None
+        )
 
 
 class Cut:

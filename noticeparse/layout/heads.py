@@ -15,6 +15,7 @@ from noticeparse.layout.recognise import (
     names_charts,
     names_panel,
     opens_titled_chart,
+    tells_of_charts,
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.features import has_kind
@@ -83,7 +84,7 @@ class HeadReader:
         return True
 
     def _titled_chart(self, line: Line) -> bool:
-        """A chart number that opens a line, with the title and edition: `802 - Quill Sound - …`."""
+        """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
         if self.assembly.notice is None or line.has(*_ENDS_A_CHART_HEAD, "number"):
             return False
         start, end = line.elements[0].start, line.elements[-1].end
@@ -154,6 +155,7 @@ class HeadReader:
             return self._more_chart_head(line)
         if notice is not None and names_charts(self.text, line):
             self.keys.end_block()
+            self.assembly.end_body()
             self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
         if notice is None or (line.has(*_ENDS_A_HEAD) and not self._heading_breaks_off(line)):
@@ -209,7 +211,7 @@ class HeadReader:
         before = line.elements[:index]
         if any(e.kind in ("verb", "point", "half") for e in before):
             return False
-        if any(e.kind != "label" and has_words(self.text, e) for e in before):
+        if any(e.kind != "label" and self._tells(e) for e in before):
             if self._leads_to_chart(list(before), line.elements[index:]):
                 self._chart_elements(line, line.elements[index:])
                 self.assembly.charts[-1].head.insert(0, (before[0].start, before[-1].end))
@@ -217,8 +219,17 @@ class HeadReader:
             if self.assembly.notice is None or not self.head_is_open:
                 return False
             self._add_heading(list(before))
+            before = ()
         self._chart_elements(line, line.elements[index:])
+        numbers = [e for e in before if e.kind == "words" and has_words(self.text, e)]
+        if numbers and self.assembly.charts and self.assembly.cut.end is None:
+            self.assembly.charts[-1].head.insert(0, (numbers[0].start, numbers[-1].end))
         return True
+
+    def _tells(self, element: Element) -> bool:
+        """Whether an element holds more than marks and the number of a paragraph: `3.`."""
+        number = self.text[element.start : element.end].strip()
+        return has_words(self.text, element) and not (number[:-1].isdigit() and number[-1] in ".)")
 
     def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
         """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
@@ -231,6 +242,12 @@ class HeadReader:
         kinds = head_kinds(self.text[rest[0].start : rest[-1].end])
         return not kinds & {"OTHER_WORDS", "OTHER"}
 
+    def _ends_chart_head(self, element: Element) -> bool:
+        """Whether what is said of the chart ends here; `are to be corrected` is said of it."""
+        if element.kind == "passive":
+            return not tells_of_charts(self.text[element.start : element.end])
+        return element.kind in _ENDS_A_CHART_HEAD
+
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         assembly = self.assembly
         if assembly.notice is not None and assembly.notice.is_radio:
@@ -239,11 +256,12 @@ class HeadReader:
             return
         self.keys.end_block()
         assembly.end_body()
-        ends = (i for i, e in enumerate(elements) if e.kind in _ENDS_A_CHART_HEAD)
+        ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
         end = next(ends, len(elements))
         start, stop = elements[0].start, elements[end - 1].end
-        is_whole = elements[0].start == line.elements[0].start
-        if is_whole and assembly.is_between_charts() and assembly.cut.falls_before(line):
+        before = [e for e in line.elements if e.start < start and e.kind != "label"]
+        opens = not any(self._tells(e) for e in before)
+        if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
             return
         this_notice = opened_notice(self.text[start:stop])
         if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):

@@ -84,6 +84,11 @@ def is_bullet(text: str, start: int) -> bool:
     return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
 
 
+def is_letter(words: str) -> bool:
+    """Whether words are one capital, as stands before the positions of a list."""
+    return len(words) == 1 and words.isupper()
+
+
 def runs_on(text: str, end: int) -> bool:
     """Whether a single blank and another word follow."""
     return text[end : end + 1] == " " and text[end + 1 : end + 2].isalpha()

@@ -18,6 +18,7 @@ from noticeparse.layout.joints import (
     is_aside,
     is_bullet,
     is_command_key,
+    is_letter,
     is_note,
     is_told_heading,
     joins_commands,
@@ -25,12 +26,7 @@ from noticeparse.layout.joints import (
     runs_on,
 )
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.readers.positions import (
-    Point,
-    PointReading,
-    join_coordinates,
-    read_signed,
-)
+from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed
 
 ElementKind = Literal[
     "words", "point", "half", "label", "reference", "same", "verb", "passive", "key", "number",
@@ -186,6 +182,9 @@ class _LineReader:
                 found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
                 behind_bar = kind == "bar"
         _give_words(found, words)
+        leads = len(found) > 1 and found[1].gap and found[1].kind in ("point", "half")
+        if leads and found[0].kind == "words" and is_letter(text[found[0].start : found[0].end]):
+            found[0] = found[0]._replace(kind="label", value=text[found[0].start])
         return found
 
     def _value(self, kind: ElementKind, start: int, end: int) -> str | None:

@@ -10,10 +10,11 @@ from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import (
     PLACES,
     split_lead,
+    tells,
     verb_places,
 )
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 
@@ -28,7 +29,8 @@ class PositionFirst(Cutter):
         self._is_listed = _is_listed(lines)
         self._verb_places = verb_places(lines)
         self._led: Item | None = None
-        """An item whose feature stands between its verb and its places all the same."""
+        """An item whose feature stands before its places all the same."""
+        self._feature_column = _feature_column(text, lines) if self._is_listed else 0
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """A verb between the place and the words is that of the open item."""
@@ -61,6 +63,12 @@ class PositionFirst(Cutter):
     def take_words(self, element: Element, opens: bool) -> None:
         """Words describe what lies at the place before them."""
         words = self.text[element.start : element.end]
+        if opens and self._leads_its_places(element, words):
+            self.close_item()
+            self.pending.append(element)
+            self.open_from_pending()
+            self._led = self.item
+            return
         if opens and self._begins_sentence(words):
             self.close_item()
         item = self.item
@@ -71,7 +79,7 @@ class PositionFirst(Cutter):
             if article and unknown_first_word(words.lstrip(" ,")) is not None:
                 self.take_lost_verb(element)
                 return
-        if item is not None and self._is_to_behind_place(item, words):
+        if item is not None and item is not self._led and self._is_to_behind_place(item, words):
             # The destination of a move stands before its `to`.
             last = item.groups[-1].places.pop()
             item.groups.append(Group(role="to", places=[last]))
@@ -82,6 +90,12 @@ class PositionFirst(Cutter):
             return
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
+
+    def _leads_its_places(self, element: Element, words: str) -> bool:
+        """Whether a feature without a letter stands left of the others: its places follow it."""
+        if self.line is None or element.start - self.line.start >= self._feature_column:
+            return False
+        return leads_feature(words)
 
     def _begins_sentence(self, words: str) -> bool:
         """Whether words that only lead to a place stand behind the full stop of an item."""
@@ -115,7 +129,7 @@ class PositionFirst(Cutter):
             self._led = self.item
             self.add_place(element, label)
             return
-        if item is not None and item is self._led:
+        if item is not None and item is self._led and not self._opens_item(element, label):
             if self.pending:
                 self.add_group(item)
             self.add_place(element, label)
@@ -139,6 +153,11 @@ class PositionFirst(Cutter):
         if self.pending:
             self.add_group(item)
         self.add_place(element, label)
+
+    def _opens_item(self, element: Element, label: Element | None) -> bool:
+        """Whether a lettered place has words of its own behind it."""
+        elements = self.line.elements if self.line and label is not None else ()
+        return any(e.start > element.end and tells(self.text, e) for e in elements)
 
     def _leads_on(self, item: Item) -> bool:
         """Whether the words just before, on this line, end with a relation to what follows."""
@@ -189,6 +208,18 @@ class PositionFirst(Cutter):
 
 def _has_letter(item: Item) -> bool:
     return bool(item.groups and item.groups[0].places and item.groups[0].places[0].label)
+
+
+def _feature_column(text: str, lines: Sequence[Line]) -> int:
+    """The column in which the features stand behind lettered places, the leftmost of them."""
+    columns = [
+        behind[0].start - line.start
+        for line in lines
+        if len(line.elements) > 2 and line.elements[0].kind == "label"
+        if line.elements[1].kind in PLACES
+        if (behind := [e for e in line.elements[2:] if tells(text, e)])
+    ]
+    return min(columns, default=0)
 
 
 def _is_listed(lines: Sequence[Line]) -> bool:

@@ -230,14 +230,25 @@ def is_panel_line(text: str, line: Line) -> bool:
 
 
 def names_charts(text: str, line: Line) -> bool:
-    """Whether a sentence of the head names charts: `This notice applies to chart No 52`."""
-    if line.has("point", "half", "verb", "reference", "passive"):
+    """Whether a sentence of the head names charts: `This notice applies to chart No 52`.
+
+    `Chart 52 is to be corrected as follows` names one too.
+    """
+    if line.has("point", "half", "verb", "reference"):
+        return False
+    told = [text[e.start : e.end] for e in line.elements if e.kind == "passive"]
+    if not all(tells_of_charts(words) for words in told):
         return False
     parts = read_parts(text[line.start : line.end])
     return any(
         part.kind == "CHART_WORD" and following.kind == "CHART_NUMBER"
         for part, following in pairwise(parts)
     )
+
+
+def tells_of_charts(passive: str) -> bool:
+    """Whether a passive is what is done with charts, not with what they show."""
+    return passive.rstrip().lower().endswith("corrected")
 
 
 def is_source(text: str, line: Line) -> bool:

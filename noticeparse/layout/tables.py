@@ -18,6 +18,9 @@ _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
+_POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
+"""Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
+_DASHES = frozenset({"-", "--", "---"})
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
 
@@ -63,10 +66,16 @@ class TableReader:
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
             return True
+        if titles.roles <= _POINT_CELLS and self.assembly.awaits_points:
+            # The titles of the corners of one feature: each row is one more place of it.
+            self.table = None
+            return True
+        heading = self.assembly.take_heading()
         if self.table is not None and titles.roles != self.table.roles:
             # No verb is carried down from a table of other columns.
             self.assembly.end_body()
             self.assembly.row_verb = None
+        self.assembly.row_verb = heading or self.assembly.row_verb
         self.table = titles
         self._point_above = None
         self._awaits_rows = True
@@ -114,7 +123,9 @@ class TableReader:
         cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
-        cells = {role: cell for role, cell in cells.items() if not self._is_ditto(cell)}
+        if self._heads_rows(line):
+            return False
+        cells = {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -132,8 +143,12 @@ class TableReader:
             if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
                 return False
-        first = line.elements[0]
+        lettered = (e for e in line.elements if any(c.isalpha() for c in self.assembly.words(e)))
+        first = next(lettered, line.elements[0])
         if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
+            return False
+        if not table.roles & set(_ACTION_CELLS) and line.has("verb", "point", "half"):
+            # Under columns of charts alone stand items that go on over several lines.
             return False
         if self._names_all(cells) and self.assembly.cut.falls_before(line):
             return True
@@ -156,10 +171,17 @@ class TableReader:
             if element.kind == "point" and element.value.point is not None:
                 self._point_above = element.value.point
 
-    def _is_ditto(self, cell: list[Element]) -> bool:
-        """Whether a cell says that the cell above holds for it too."""
-        words = " ".join(self.assembly.words(element) for element in cell)
-        return words.strip(" .-").lower() in _DITTO
+    def _heads_rows(self, line: Line) -> bool:
+        """Whether a line is the heading of other rows: `Delete the following marks:`."""
+        words = self.text[line.start : line.end].rstrip()
+        is_told = line.has("verb") and line.has("words") and words.endswith(":")
+        return is_told and not line.has("point", "half", "reference", "number")
+
+    def _is_empty(self, role: str, cell: list[Element]) -> bool:
+        """Whether a cell says nothing, or that the cell above holds for it too."""
+        words = " ".join(self.assembly.words(element) for element in cell).strip()
+        is_dash = role not in ("old", "new") and words in _DASHES
+        return is_dash or words.strip(" .-").lower() in _DITTO
 
     def _is_heading(self, line: Line, cells: Cells) -> bool:
         """Whether a line is a notice's number and heading, with words in the place of the verb."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from noticeparse.layout.columns import column_role
@@ -127,7 +127,7 @@ def read_titles(text: str, line: Line) -> Table | None:
     words = text[line.start : line.end]
     marks = ("\t", "|", ";")
     mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    titles = [(column_role(title), title, start) for title, start in _titles(words, mark)]
+    titles = list(_settled(_titles(words, mark)))
     known = [role for role, _, _ in titles if role]
     if len(known) < 2 or len(known) * 5 < len(titles) * 3:
         return None
@@ -144,6 +144,15 @@ def read_titles(text: str, line: Line) -> Table | None:
         # Titles over the positions alone: the features stand before them.
         columns.insert(0, Column("feature", 0))
     return Table(mark, tuple(columns), of_halves)
+
+
+def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
+    """Role, words and start of each title; `Kind` beside a column of features is the status."""
+    found = [(column_role(title), title, start) for title, start in titles]
+    features = [title for role, title, _ in found if role == "feature"]
+    for role, title, start in found:
+        is_status = title.lower() == "kind" and len(features) > 1
+        yield "status" if is_status else role, title, start
 
 
 def _unit_in(title: str, role: str | None) -> str | None:

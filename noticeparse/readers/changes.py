@@ -222,7 +222,8 @@ class _Reading:
             stretch = clause.subject
         stated = self.value(clause, feature, stretch, is_new=False) if stretch else None
         known = _present(feature, new.property)
-        if stated is None:
+        # `from "Dredged 7m" to dredged 7.5m`: a wording is no depth.
+        if stated is None or stated.property != new.property:
             if stretch is not None:
                 self.blame("change-old-unread", *stretch)
             return known

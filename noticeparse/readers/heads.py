@@ -141,7 +141,7 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
     kind, text = part.kind, part.text
     chart.end = max(chart.end, part.end)
     if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS"):
-        chart.previous = read_number(_number_text(text), near)
+        chart.previous = read_number(_number_text(text), near) or _of_no_year(text)
         chart.previous_written = " ".join(text.strip("[]() ,;").split())
     elif kind == "NUMBER_ALONE" or (kind == "NOTICE_NUMBER" and chart.previous is None):
         chart.previous = read_number(text, near)
@@ -182,6 +182,16 @@ def _share(head: Head, shared: ChartHead) -> None:
     for name in ("previous", "previous_written", "international", "edition", "edition_date"):
         if getattr(shared, name) and not getattr(head.charts[0], name):
             setattr(head.charts[0], name, getattr(shared, name))
+
+
+def _of_no_year(text: str) -> NoticeRef | None:
+    """The notice before where its year is left out: `[previous notice 577]`."""
+    number = text.strip("[]() ").rpartition(" ")[2]
+    return (
+        NoticeRef(number=int(number), year=None, status="permanent")
+        if number.isdecimal()
+        else None
+    )
 
 
 def _number_text(text: str) -> str:

@@ -2,20 +2,16 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
-
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.writers import Part, Writer
 
 _INDENT = 2
 
 
-def write_json(bulletins: Iterable[Bulletin]) -> Iterator[str]:
-    """One line of JSON for each bulletin."""
-    for bulletin in bulletins:
-        yield bulletin.model_dump_json() + "\n"
+class JsonWriter(Writer):
+    """One JSON object for each bulletin."""
 
-
-def write_indented(bulletins: Iterable[Bulletin]) -> Iterator[str]:
-    """The same records over many lines."""
-    for bulletin in bulletins:
-        yield bulletin.model_dump_json(indent=_INDENT) + "\n"
+    def part(self, bulletin: Bulletin) -> Part:
+        """A line, or many lines."""
+        indent = _INDENT if self.wishes.is_indented else None
+        return Part(bulletin.model_dump_json(indent=indent) + "\n")

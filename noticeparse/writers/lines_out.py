@@ -1,25 +1,36 @@
 """Bulletins as JSON Lines: a line for each notice, then one for the rest of its bulletin.
 
-Every line tells by its first key what it is.  In a notice line the paths of findings start at the
-notice; in a bulletin line they are those of the whole Bulletin.  The caution stands in the
-bulletin line only and holds for the notice lines before it: an aid to a qualified officer, the
-issuing authority's notice governs, and every position must be checked against it before use.
+Every line tells by its first key what it is, and holds the version of the schema; a notice line
+has it behind the keys of the Notice.  In a notice line the paths of findings start at the notice;
+in a bulletin line they are those of the whole Bulletin.  The caution stands in the bulletin line
+only and holds for the notice lines before it: an aid to a qualified officer, the issuing
+authority's notice governs, and every position must be checked against it before use.
 """
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.notice import Notice
+from noticeparse.writers import Part, Writer
+
+_VERSION = Bulletin.model_fields["schema_version"].default
 
 
-def write_lines(bulletins: Iterable[Bulletin]) -> Iterator[str]:
+class LinesWriter(Writer):
     """The lines of each bulletin, its notices first."""
-    for bulletin in bulletins:
-        for index, notice in enumerate(bulletin.notices):
-            yield write_notice(notice, index)
-        yield _line("bulletin", bulletin.model_dump_json(exclude={"notices"}))
+
+    def part(self, bulletin: Bulletin) -> Part:
+        """All its lines."""
+        return Part("".join(write_lines(bulletin)))
+
+
+def write_lines(bulletin: Bulletin) -> Iterator[str]:
+    """The lines of a bulletin, one by one."""
+    for index, notice in enumerate(bulletin.notices):
+        yield write_notice(notice, index)
+    yield _line("bulletin", bulletin.model_dump_json(exclude={"notices"}))
 
 
 def write_notice(notice: Notice, index: int) -> str:
@@ -28,7 +39,8 @@ def write_notice(notice: Notice, index: int) -> str:
     findings = [
         one.model_copy(update={"paths": [*_below(root, one.paths)]}) for one in notice.findings
     ]
-    return _line("notice", notice.model_copy(update={"findings": findings}).model_dump_json())
+    body = notice.model_copy(update={"findings": findings}).model_dump_json()
+    return _line("notice", f'{body[:-1]},"schema_version":"{_VERSION}"}}')
 
 
 def _below(root: str, paths: list[str]) -> Iterator[str]:

@@ -9,8 +9,10 @@ from noticeparse.records.depth import Depth
 from noticeparse.records.finding import Finding
 from noticeparse.records.light import Light, Sector
 from noticeparse.records.position import Position
+from noticeparse.writers.coordinates import angle_parts, split_iso6709
 from noticeparse.writers.findings_out import told
 from noticeparse.writers.quoting import visible
+from noticeparse.writers.wording import plain
 
 _RHYTHMS = {
     "F": "fixed", "Fl": "flashing", "LFl": "long-flashing", "Q": "quick", "VQ": "very quick",
@@ -64,27 +66,16 @@ def _position(position: Position) -> Iterator[tuple[str, str]]:
     yield "longitude", _angle(longitude, 3, "EW")
     yield "decimal", f"{position.lat:.8f} {position.lon:.8f}"
     yield "ISO 6709", position.iso6709
-    yield "resolution", f"{_plain(Decimal(str(position.resolution_m)))} m"
+    yield "resolution", f"{plain(Decimal(str(position.resolution_m)))} m"
     if position.label:
         yield "letter", position.label
     if position.quality:
         yield "quality", position.quality
 
 
-def split_iso6709(written: str) -> tuple[str, str]:
-    """The latitude and the longitude of an ISO 6709 text, each with its sign."""
-    body = written.rstrip("/")
-    cut = max(body.rfind("+"), body.rfind("-"))
-    return body[:cut], body[cut:]
-
-
 def _angle(written: str, width: int, hemispheres: str) -> str:
     """`-4712.34` is `47° 12.34' S`, the digits as they stand."""
-    whole, dot, decimals = written[1:].partition(".")
-    fields = [whole[:width], *(whole[at : at + 2] for at in range(width, len(whole), 2))]
-    fields[-1] += dot + decimals
-    parts = [field + mark for field, mark in zip(fields, "°'\"", strict=False)]
-    return " ".join([*parts, hemispheres[written[0] == "-"]])
+    return " ".join(angle_parts(written, width, hemispheres))
 
 
 def _light(light: Light) -> Iterator[tuple[str, str]]:
@@ -94,9 +85,9 @@ def _light(light: Light) -> Iterator[tuple[str, str]]:
     if light.count > 1:
         yield "lights", str(light.count)
     if light.period_s is not None:
-        yield "period", f"{_plain(light.period_s)} s"
+        yield "period", f"{plain(light.period_s)} s"
     if light.elevation_m is not None:
-        yield "elevation", f"{_plain(light.elevation_m)} m"
+        yield "elevation", f"{plain(light.elevation_m)} m"
     if light.ranges_nm:
         yield "range", ", ".join(_range(light)) + " nautical miles"
     for sector in light.sectors:
@@ -121,19 +112,19 @@ def _rhythm(light: Light) -> str:
 
 def _range(light: Light) -> Iterator[str]:
     if not light.range_by_colour:
-        yield from map(_plain, light.ranges_nm)
+        yield from map(plain, light.ranges_nm)
     for colour, figure in light.range_by_colour.items():
-        words = _plain(figure) if figure is not None else "not stated"
+        words = plain(figure) if figure is not None else "not stated"
         yield f"{_COLOURS.get(colour, colour)} {words}"
 
 
 def _sector(sector: Sector) -> str:
     colour = [_COLOURS[sector.colour]] if sector.colour else []
     seen = [sector.visibility] if sector.visibility else []
-    words = f"{' '.join([*colour, *seen])} {_plain(sector.from_deg)}°-{_plain(sector.to_deg)}°"
+    words = f"{' '.join([*colour, *seen])} {plain(sector.from_deg)}°-{plain(sector.to_deg)}°"
     words += " true, from seaward"
     if sector.range_nm is not None:
-        words += f", {_plain(sector.range_nm)} nautical miles"
+        words += f", {plain(sector.range_nm)} nautical miles"
     return words.strip()
 
 
@@ -144,14 +135,8 @@ def _depth(depth: Depth) -> Iterator[tuple[str, str]]:
     else:
         # A drying height is negative in the record and positive in a sailor's mouth.
         figure = -depth.value_m if depth.kind == "drying" else depth.value_m
-        yield name, f"{_plain(figure)} m"
+        yield name, f"{plain(figure)} m"
     if depth.value_m is not None or depth.unit:
         yield "unit", _UNITS[depth.unit] if depth.unit else "not stated, read as metres"
     if depth.quality:
         yield "quality", depth.quality
-
-
-def _plain(figure: Decimal) -> str:
-    """An exact figure without exponent and without noughts at its end."""
-    words = f"{figure:f}"
-    return words.rstrip("0").rstrip(".") if "." in words else words

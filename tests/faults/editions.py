@@ -109,7 +109,7 @@ def cancelled_other(rng: Random, plan: Plan) -> Planted:
     """A notice cancels another than the list of cancelled notices has."""
     entry = rng.choice(plan.entries)
     listed = Ref(plan.first - rng.randint(20, 40), "temporary")
-    # A number that another notice cancels with right stands in the list: that is no fault.
+    # What another notice cancels stands in the list with right: no fault would be planted.
     elsewhere = {one for other in plan.entries if other is not entry for one in other.cancels}
     numbers = (listed._replace(number=listed.number - step) for step in range(1, 10))
     entry.cancels = [rng.choice([one for one in numbers if one not in elsewhere])]

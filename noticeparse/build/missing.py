@@ -1,0 +1,42 @@
+"""Places that an item lacks: its own, or the new one of a move."""
+
+from __future__ import annotations
+
+from noticeparse.build.doubts import leads_to_place
+from noticeparse.build.extents import item_extent, over
+from noticeparse.build.geometry import GeometryReading
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Group, Item
+from noticeparse.readers.verbs import Verb
+from noticeparse.records.feature import Feature
+
+_NEEDS_NO_PLACE = frozenset(
+    {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
+     "compass_rose", "magnetic_variation"}
+)  # fmt: skip
+
+
+def missing_places(
+    context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
+) -> list[Fault]:
+    """What is missing of the places of an item; a legend or note may stand without one."""
+    if not item.has_place:
+        words = context.joined(item.words)
+        may_lack = verb in ("insert", "delete") and feature.kind in _NEEDS_NO_PLACE
+        if may_lack and not leads_to_place(words):
+            return []
+        return [over(context, item, "item-without-position")]
+    goes_to = reading.destination is not None and reading.destination.positions
+    if verb != "move" or goes_to or any(_says_where(context, group) for group in item.groups):
+        return []
+    last = item.groups[-1].places[-1].element if item.groups[-1].places else None
+    if last is None:
+        return [over(context, item, "move-without-destination")]
+    values = {"written": context.written(*item_extent(item))}
+    return [Fault("move-without-destination", last.start, last.end, values)]
+
+
+def _says_where(context: Context, group: Group) -> bool:
+    lead = context.joined(group.lead).lower().replace(":", " ")
+    return group.role == "to" or "to" in lead.split()

@@ -1,0 +1,179 @@
+"""The service: its paths, and the document that describes them."""
+
+from __future__ import annotations
+
+from collections.abc import AsyncIterator
+from contextlib import ExitStack, asynccontextmanager
+from functools import cache
+from typing import Any
+
+from fastapi import FastAPI, Request
+from starlette.exceptions import HTTPException
+from starlette.requests import ClientDisconnect
+from starlette.responses import JSONResponse, Response
+
+from noticeparse.schema import bulletin_schema
+from noticeparse.version import VERSION
+from noticeparse.web.answers import PacedAnswer, problem_answer
+from noticeparse.web.bodies import kind_of, read_body
+from noticeparse.web.document import (
+    catalogue,
+    document_of,
+    notices_operation,
+    plain_operation,
+    values_operation,
+)
+from noticeparse.web.guard import Guard
+from noticeparse.web.pages import page_routes
+from noticeparse.web.problems import STATUS_KINDS, Problem, Refused
+from noticeparse.web.requests import query_options
+from noticeparse.web.room import Room
+from noticeparse.web.settings import ServiceSettings
+from noticeparse.web.work import Job, Kind
+from noticeparse.web.workers import Workers
+
+_SCHEMA = "application/schema+json"
+_HINTS = {404: "see /docs for the paths", 405: "see the header Allow, and /docs"}
+
+
+def create_app(settings: ServiceSettings | None = None) -> FastAPI:
+    """The service as an ASGI application; its workers begin with its lifespan."""
+    settings = settings or ServiceSettings()
+    desk = _Desk(settings)
+    app = FastAPI(
+        title="noticeparse",
+        version=VERSION,
+        lifespan=desk.lifespan,
+        docs_url=None,
+        redoc_url=None,
+        redirect_slashes=False,
+    )
+    _add_paths(app, desk)
+    app.router.routes.extend(page_routes())
+    app.add_exception_handler(Refused, _refused)
+    app.add_exception_handler(HTTPException, _not_served)
+    paths = frozenset(getattr(route, "path", "") for route in app.routes)
+    app.add_middleware(Guard, settings=settings, paths=paths)
+
+    @cache
+    def openapi() -> dict[str, Any]:
+        return document_of(app, settings)
+
+    app.openapi = openapi  # type: ignore[method-assign]
+    return app
+
+
+class _Desk:
+    """Takes requests in, has them worked on, and answers."""
+
+    def __init__(self, settings: ServiceSettings) -> None:
+        self._settings = settings
+        self._room = Room(settings)
+        self._workers = Workers(settings)
+
+    @asynccontextmanager
+    async def lifespan(self, app: FastAPI) -> AsyncIterator[None]:
+        """The time in which the service answers, from when all workers are ready."""
+        del app
+        await self._workers.start()
+        yield
+
+    async def answer(self, kind: Kind, request: Request) -> Response:
+        """The answer to a request with a body.
+
+        Raises Refused, and ClientDisconnect where nobody waits for it any more.
+        """
+        is_notices = kind == "notices"
+        options = query_options(request.scope["query_string"]) if is_notices else {}
+        if not is_notices and request.query_params:
+            raise Refused("request-invalid", "this path has no options in its query")
+        stated = kind_of(request)
+        with ExitStack() as stack:
+            client = request.client.host if request.client else ""
+            place = stack.enter_context(self._room.place(client))
+            body = await read_body(request, place, self._settings)
+            job = Job(kind, body, stated.is_json, stated.charset, options)
+            found = await self._workers.perform(job, request.receive)
+            if found is None:
+                raise ClientDisconnect
+            if isinstance(found, Problem):
+                return problem_answer(found)
+            place.hold_instead(len(found.body))
+            # The place is given back when the answer has been sent.
+            leave = stack.pop_all().close
+            seconds = self._settings.send_seconds
+            return PacedAnswer(found.body, found.media_type, seconds, leave)
+
+
+def _add_paths(app: FastAPI, desk: _Desk) -> None:
+    async def parse(request: Request) -> Response:
+        """Read notices: a text, with the options in the query, or JSON with both.
+
+        The answer is what `noticeparse parse` writes. With JSON an option may stand in the query
+        as well; the one in the body holds. A plain text without a charset is read as a file is:
+        UTF-8, unless its head declares another encoding, with a finding where it was doubtful.
+        """
+        return await desk.answer("notices", request)
+
+    async def positions(request: Request) -> Response:
+        """Read positions, one in each line or text; what is in any doubt is refused."""
+        return await desk.answer("positions", request)
+
+    async def lights(request: Request) -> Response:
+        """Read light characters, one in each line or text; what is in any doubt is refused."""
+        return await desk.answer("lights", request)
+
+    async def depths(request: Request) -> Response:
+        """Read depths, one in each line or text; without a unit they are metres."""
+        return await desk.answer("depths", request)
+
+    kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
+    app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
+    for path, record, read in (
+        ("/v1/positions", "Position", positions),
+        ("/v1/lights", "Light", lights),
+        ("/v1/depths", "Depth", depths),
+    ):
+        summary = f"Read {path.rpartition('/')[2]}"
+        app.post(path, summary=summary, **kept, **values_operation(record))(read)
+    _add_tables(app)
+
+
+def _add_tables(app: FastAPI) -> None:
+    schema, codes = bulletin_schema(), catalogue()
+
+    async def schema_answer() -> Response:
+        """The JSON Schema (2020-12) of a bulletin."""
+        return JSONResponse(schema, media_type=_SCHEMA)
+
+    async def codes_answer() -> Response:
+        """The catalogue of findings: every code with its severity, meaning and hint."""
+        return JSONResponse(codes)
+
+    async def health() -> Response:
+        """Whether the service answers."""
+        return JSONResponse({"status": "ok", "version": VERSION})
+
+    kept: dict[str, Any] = {"response_class": Response, "tags": ["about the service"]}
+    for path, summary, media_type, table in (
+        ("/v1/schema", "The schema of the records", _SCHEMA, schema_answer),
+        ("/v1/findings", "What findings mean", "application/json", codes_answer),
+        ("/healthz", "Health", "application/json", health),
+    ):
+        app.get(path, summary=summary, **kept, **plain_operation(media_type, summary))(table)
+        app.head(path, include_in_schema=False)(table)
+
+
+async def _refused(request: Request, error: Exception) -> Response:
+    del request
+    assert isinstance(error, Refused)
+    return problem_answer(error.problem)
+
+
+async def _not_served(request: Request, error: Exception) -> Response:
+    """What the framework itself refuses: an unknown path, a method that a path has not."""
+    del request
+    assert isinstance(error, HTTPException)
+    kind = STATUS_KINDS.get(error.status_code, "bad-request")
+    words = _HINTS.get(error.status_code, "see /docs")
+    return problem_answer(Problem(kind, words, headers=tuple((error.headers or {}).items())))

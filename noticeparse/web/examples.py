@@ -1,0 +1,22 @@
+"""Examples for the document, from the invented Tavrenne Islands; not for navigation."""
+
+NOTICE = """\
+2417/26  TAVRENNE ISLANDS - Quill Sound - Wreck.
+Chart 802 [previous update 2310/26] WGS84
+Insert dangerous wreck, least depth 8.6m   47°13'.05S., 123°44'.20W.
+"""
+
+PARSE = {
+    "text": NOTICE,
+    "name": "week12.txt (invented, not for navigation)",
+    "as_of": "2026-03-31",
+    "region": "A",
+    "format": "json",
+}
+
+VALUES = {
+    "Position": ("47°12'.34S., 123°45'.67W.\n", ["47°12'.34S., 123°45'.67W.", "47°12'.34"]),
+    "Light": ("Fl(3)WRG.15s21m15-11M\n", ["Fl(3)WRG.15s21m15-11M", "Q(6)+LFl.15s"]),
+    "Depth": ("8.6m\ndries 1.2m\n", ["8.6m", "dries 1.2m", "3fm 2ft"]),
+}
+"""By the record: a body of lines, and a list of texts."""

@@ -1,0 +1,334 @@
+"""The limits of the HTTP service: size, time, how many at once, tokens, and what is logged."""
+
+from __future__ import annotations
+
+import inspect
+import logging
+import os
+import signal
+import time
+from collections.abc import Callable, Iterator
+from concurrent.futures import ThreadPoolExecutor
+from pathlib import Path
+
+import anyio
+import httpx2
+import pytest
+from starlette.types import Message, Receive, Scope, Send
+
+from noticeparse.web import guard, work
+from noticeparse.web.answers import PacedAnswer
+from noticeparse.web.problems import Problem, Refused
+from noticeparse.web.room import Room
+from noticeparse.web.settings import LARGE, ServiceSettings
+from tests.command import GOOD
+from tests.generator import generate
+from tests.service import PLAIN, client_of, connected, refused
+
+SMALL = ServiceSettings(
+    max_body=200_000,
+    max_held=5_000_000,
+    read_seconds=2.0,
+    arrive_seconds=1.0,
+    wait_seconds=5.0,
+    send_seconds=1.0,
+    workers=2,
+    places=4,
+    places_of_one=3,
+)
+
+
+@pytest.fixture(scope="module")
+def narrow() -> Iterator[httpx2.Client]:
+    """A client of a service with limits that are soon met."""
+    with client_of(SMALL) as client:
+        yield client
+
+
+@pytest.fixture(scope="module")
+def large() -> bytes:
+    """A body that takes some time."""
+    return generate(1, size_bytes=190_000, layouts=("notice_first",)).text.encode()[:195_000]
+
+
+def head(length: str, *more: str) -> bytes:
+    lines = ("POST /v1/parse HTTP/1.1", "Host: x", "Content-Type: text/plain", length, *more)
+    return "\r\n".join((*lines, "", "")).encode()
+
+
+def until(holds: Callable[[], bool], seconds: float = 10.0) -> None:
+    end = time.monotonic() + seconds
+    while not holds():
+        assert time.monotonic() < end
+        time.sleep(0.02)
+
+
+class TestSize:
+    """Bodies that are too large."""
+
+    def test_stated_length(self, narrow: httpx2.Client) -> None:
+        answer = narrow.post("/v1/parse", content=b"x" * 200_001, headers=PLAIN)
+        assert "200000" in refused(answer, "body-too-large")["detail"]
+        assert narrow.post("/v1/depths", content=b"8m\n" * 100, headers=PLAIN).status_code == 200
+
+    def test_no_stated_length(self, narrow: httpx2.Client) -> None:
+        def pieces() -> Iterator[bytes]:
+            for _ in range(30):
+                yield b"x" * 10_000
+
+        refused(narrow.post("/v1/parse", content=pieces(), headers=PLAIN), "body-too-large")
+
+    @pytest.mark.parametrize("figures", ["99999999999", "9" * 400, "0" * 50 + "300000"])
+    def test_refused_before_the_body_comes(self, narrow: httpx2.Client, figures: str) -> None:
+        with connected(narrow) as raw:
+            raw.sendall(head(f"Content-Length: {figures}", "Expect: 100-continue"))
+            answer = raw.recv(999)
+        # A length that no machine can hold is no HTTP at all.
+        assert answer.startswith((b"HTTP/1.1 413 ", b"HTTP/1.1 400 "))
+
+    def test_most_that_is_taken(self, narrow: httpx2.Client) -> None:
+        body = GOOD.encode().ljust(200_000)
+        assert narrow.post("/v1/parse", content=body, headers=PLAIN).status_code == 200
+
+
+class TestTime:
+    """What takes too long."""
+
+    def test_body_that_does_not_come(self, narrow: httpx2.Client) -> None:
+        with connected(narrow) as raw:
+            raw.sendall(head("Content-Length: 100") + b"2417/26")
+            assert raw.recv(999).startswith(b"HTTP/1.1 408 ")
+
+    def test_reading(self, large: bytes) -> None:
+        with client_of(ServiceSettings(read_seconds=0.5, workers=1)) as client:
+            answer = client.post("/v1/parse", content=large * 10, headers=PLAIN)
+        refused(answer, "took-too-long")
+        assert "retry-after" not in answer.headers
+
+    def test_answer_that_nobody_takes_in(self) -> None:
+        left: list[bool] = []
+        sent: list[Message] = []
+
+        async def app(scope: Scope, receive: Receive, send: Send) -> None:
+            answer = PacedAnswer(b"x" * 200_000, "text/plain", 0.05, lambda: left.append(True))
+            await answer(scope, receive, send)
+
+        async def send(message: Message) -> None:
+            sent.append(message)
+            if len(sent) == 3:
+                await anyio.sleep_forever()
+
+        async def receive() -> Message:
+            return {"type": "http.request"}
+
+        scope = {"type": "http", "method": "GET", "path": "/", "headers": []}
+        passage = guard.Guard(app, settings=SMALL, paths=())
+        anyio.run(passage, scope, receive, send)
+        assert left == [True]
+        assert len(sent) == 3
+
+
+class TestMany:
+    """More requests than there is room for."""
+
+    def test_one_address_cannot_take_all(self, narrow: httpx2.Client) -> None:
+        waiting = [connected(narrow) for _ in range(3)]
+        for raw in waiting:
+            raw.sendall(head("Content-Length: 100"))
+        time.sleep(0.3)
+        answer = narrow.post("/v1/parse", content=GOOD, headers=PLAIN)
+        refused(answer, "too-many-requests")
+        assert answer.headers["retry-after"] == "2"
+        assert narrow.get("/healthz").status_code == 200
+        for raw in waiting:
+            raw.close()
+        until(lambda: narrow.post("/v1/depths", json={"text": "8m"}).status_code == 200)
+
+    def test_all_places_taken(self) -> None:
+        room = Room(SMALL)
+        with room.place("a"), room.place("a"), room.place("b"), room.place("b"):
+            with pytest.raises(Refused) as caught, room.place("c"):
+                pass
+            assert caught.value.problem.status == 503
+            assert caught.value.problem.headers
+        assert (room.taken, room.held) == (0, 0)
+
+    def test_bytes_are_counted(self) -> None:
+        room = Room(SMALL)
+        with room.place("a") as first, room.place("b") as second:
+            first.hold(400_000)
+            assert room.held == 4_400_000  # with the answer that is to be expected
+            first.hold_instead(9_000_000)
+            assert room.held == 9_000_000
+            with pytest.raises(Refused) as caught:
+                second.hold(LARGE + 1)
+            assert caught.value.problem.status == 503
+            with room.place("c") as small:
+                small.hold(LARGE)  # nobody's large answer keeps a small body out
+        assert room.held == 0
+
+    def test_large_body_stalls_no_small_one(self, client: httpx2.Client, large: bytes) -> None:
+        body = large * 2
+        with ThreadPoolExecutor(4) as pool:
+            slow = [
+                pool.submit(client.post, "/v1/parse", content=body, headers=PLAIN)
+                for _ in range(2)
+            ]
+            time.sleep(0.5)
+            for _ in range(10):
+                assert client.post("/v1/depths", json={"text": "8m"}, timeout=3).status_code == 200
+            assert not any(one.done() for one in slow)
+        assert [one.result().status_code for one in slow] == [200, 200]
+
+    def test_no_worker_is_free(self, large: bytes) -> None:
+        one = SMALL._replace(workers=1, wait_seconds=0.1, read_seconds=20)
+        with client_of(one) as client, ThreadPoolExecutor(1) as pool:
+            slow = pool.submit(client.post, "/v1/parse", content=large, headers=PLAIN)
+            time.sleep(0.2)
+            answer = client.post("/v1/depths", json={"text": "8m"})
+            refused(answer, "busy")
+            assert answer.headers["retry-after"] == "2"
+            assert slow.result().status_code == 200
+
+
+class TestGone:
+    """Clients and workers that go away."""
+
+    def test_cut_while_reading_frees_the_worker(self, client: httpx2.Client, large: bytes) -> None:
+        body = large * 25
+        for _ in range(2):
+            with connected(client) as raw:
+                raw.sendall(head(f"Content-Length: {len(body)}") + body)
+                time.sleep(0.5)
+        # Each of the two would have kept the lane of the large for half a minute.
+        answer = client.post("/v1/parse", content=large, headers=PLAIN, timeout=10)
+        assert answer.status_code == 200
+
+    def test_cut_in_the_body(self, narrow: httpx2.Client) -> None:
+        for _ in range(8):
+            with connected(narrow) as raw:
+                raw.sendall(head("Content-Length: 100") + b"2417")
+        until(lambda: narrow.post("/v1/depths", json={"text": "8m"}).status_code == 200)
+
+    def test_worker_that_is_killed(self, large: bytes) -> None:
+        alone = ServiceSettings(workers=1)
+        others = children()
+        with client_of(alone) as client, ThreadPoolExecutor(1) as pool:
+            (worker,) = children() - others
+            slow = pool.submit(client.post, "/v1/parse", content=large * 5, headers=PLAIN)
+            time.sleep(0.5)
+            os.kill(worker, signal.SIGKILL)
+            refused(slow.result(), "reader-lost")
+            assert client.post("/v1/depths", json={"text": "8m"}).status_code == 200
+            last = children() - others
+            assert last
+        until(lambda: not last & children())  # workers end with their service
+
+
+def children() -> set[int]:
+    """The processes that this one has begun."""
+    if not Path("/proc/self/task").exists():
+        pytest.skip("the system tells of its processes in another way")
+    found: set[int] = set()
+    for task in Path("/proc/self/task").iterdir():
+        found |= {int(pid) for pid in (task / "children").read_text().split()}
+    return found
+
+
+TOKEN = "a-token-of-the-tests"
+
+
+@pytest.fixture(scope="module")
+def guarded() -> Iterator[httpx2.Client]:
+    """A client of a service that asks for a token; it sends none by itself."""
+    with client_of(ServiceSettings(token=TOKEN, workers=1)) as client:
+        yield client
+
+
+class TestToken:
+    """A service that asks for a token."""
+
+    def test_right(self, guarded: httpx2.Client) -> None:
+        for scheme in ("Bearer", "bearer"):
+            headers = {"Authorization": f"{scheme} {TOKEN}"}
+            answer = guarded.post("/v1/depths", json={"text": "8m"}, headers=headers)
+            assert answer.status_code == 200
+
+    @pytest.mark.parametrize(
+        "given", ["", "Bearer", "Bearer x", f"Bearer {TOKEN}x", f"Bearer {TOKEN[:-1]}",
+        f"Basic {TOKEN}", TOKEN, "Bearer \u00fc"],
+    )  # fmt: skip
+    def test_wrong(self, guarded: httpx2.Client, given: str) -> None:
+        headers = {"Authorization": given.encode("latin-1"), **PLAIN}
+        answer = guarded.post("/v1/parse", content=b"x" * 300_000, headers=headers)
+        refused(answer, "unauthorized")
+        assert answer.headers["www-authenticate"].startswith('Bearer realm="noticeparse"')
+        assert ("invalid_token" in answer.headers["www-authenticate"]) == (
+            given.startswith("Bearer")
+        )
+
+    @pytest.mark.parametrize("path", ["/v1/schema", "/v1/findings", "/v1/nothing", "/v1/parse"])
+    def test_all_below_v1(self, guarded: httpx2.Client, path: str) -> None:
+        refused(guarded.get(path), "unauthorized")
+
+    @pytest.mark.parametrize("path", ["/", "/docs", "/healthz", "/openapi.json"])
+    def test_pages_and_health_are_open(self, guarded: httpx2.Client, path: str) -> None:
+        assert guarded.get(path).status_code == 200
+
+    def test_document_says_so(self, guarded: httpx2.Client, client: httpx2.Client) -> None:
+        document = guarded.get("/openapi.json").json()
+        assert document["paths"]["/v1/parse"]["post"]["security"] == [{"token": []}]
+        assert "401" in document["paths"]["/v1/schema"]["get"]["responses"]
+        assert "security" not in document["paths"]["/healthz"]["get"]
+        assert "securitySchemes" not in client.get("/openapi.json").json()["components"]
+
+    def test_compared_in_constant_time(self) -> None:
+        source = inspect.getsource(guard)
+        assert "hmac.compare_digest(" in source
+        assert "== token" not in source
+
+
+class TestLog:
+    """What is said of a request, and what is not."""
+
+    def test_nothing_of_a_request(
+        self, client: httpx2.Client, caplog: pytest.LogCaptureFixture
+    ) -> None:
+        with caplog.at_level(logging.DEBUG, logger="noticeparse.web"):
+            client.post("/v1/parse?name=secretname", content="secrettext", headers=PLAIN)
+            client.post("/v1/parse?secretoption=1", content="secrettext", headers=PLAIN)
+            client.post("/v1/depths", json={"text": "secrettext", "secretkey": 1})
+            client.get("/secretpath")
+            client.request("SECRETMETHOD", "/v1/parse")
+            until(lambda: len(caplog.messages) >= 5)
+        assert "secret" not in caplog.text.lower()
+        assert "POST /v1/parse 200, 10 bytes in" in caplog.text
+        assert "GET (another path) 404" in caplog.text
+
+    def test_failure_tells_its_place_only(
+        self,
+        narrow: httpx2.Client,
+        caplog: pytest.LogCaptureFixture,
+        monkeypatch: pytest.MonkeyPatch,
+    ) -> None:
+        def failing(_: object) -> None:
+            raise RuntimeError("secrettext")
+
+        monkeypatch.setattr("noticeparse.web.app.kind_of", failing)
+        answer = narrow.post("/v1/parse", content="secrettext", headers=PLAIN)
+        refused(answer, "internal")
+        assert answer.headers["x-content-type-options"] == "nosniff"
+        assert "secret" not in caplog.text
+        assert "RuntimeError in" in caplog.text
+        assert "failing" in caplog.text
+
+    def test_failure_of_a_reader(self, monkeypatch: pytest.MonkeyPatch) -> None:
+        def failing(*_: object, **__: object) -> None:
+            raise RuntimeError("secrettext")
+
+        monkeypatch.setattr(work, "read_bulletin", failing)
+        found = work.perform(work.Job("notices", GOOD.encode(), False, None, {}))
+        assert isinstance(found, Problem)
+        assert found.kind == "internal"
+        assert "RuntimeError in failing" in found.detail
+        assert "secret" not in found.detail

@@ -1,0 +1,83 @@
+"""The pages of the HTTP service: the caution, nothing from outside, vendored files unaltered."""
+
+from __future__ import annotations
+
+import hashlib
+import re
+
+import httpx2
+import pytest
+
+from noticeparse.caution import CAUTION
+from noticeparse.version import VERSION
+from noticeparse.web.pages import STATIC
+
+VENDORED = {
+    # swagger-ui-dist 5.35.0; LICENSE.bundle.txt came as swagger-ui-bundle.js.LICENSE.txt
+    "swagger-ui/LICENSE": "cfc7749b96f63bd31c3c42b5c471bf756814053e847c10f3eb003417bc523d30",
+    "swagger-ui/LICENSE.bundle.txt": (
+        "37eb6e7e59aed57b2c1acf076574b818ea07b74265717e0bd67b59e0baf9abbb"
+    ),
+    "swagger-ui/NOTICE": "0d20d1adef18aee3f40dd258172155521ce702ac445cb5f7b7d60ed32dad2fb2",
+    "swagger-ui/swagger-ui-bundle.js": (
+        "e6a898692f2d768e807c3ba4626068a69a2c5dd960dd6c76f3e4d3a3de180af2"
+    ),
+    "swagger-ui/swagger-ui.css": (
+        "5ed08757e53da3e026d6cbecc61fe5d43585c9560b302d534ad56692519a273d"
+    ),
+}
+"""SHA-256 of each file that others wrote."""
+
+OWN = [path for path in sorted(STATIC.iterdir()) if path.is_file()]
+
+
+def test_vendored_files_are_as_they_came() -> None:
+    vendor = STATIC / "vendor"
+    found = {
+        path.relative_to(vendor).as_posix(): hashlib.sha256(path.read_bytes()).hexdigest()
+        for path in vendor.rglob("*")
+        if path.is_file()
+    }
+    assert found == VENDORED
+
+
+@pytest.mark.parametrize("path", OWN, ids=lambda path: path.name)
+def test_nothing_comes_from_outside(path: object) -> None:
+    words = STATIC.joinpath(str(path)).read_text("utf-8")
+    addresses = set(re.findall(r"(?:https?:)?//[\w.]+", words.replace("// ", "")))
+    assert addresses <= {"http://www.w3.org", "http://127.0.0.1"}, addresses
+    for forbidden in ("<style", "style=", "onclick", "onload", "innerHTML", "eval("):
+        assert forbidden not in words
+    assert not re.search(r"<script(?![^>]*src=)", words)
+
+
+class TestStartPage:
+    """What stands under the bare address."""
+
+    def test_caution_and_version(self, client: httpx2.Client) -> None:
+        answer = client.get("/")
+        assert answer.headers["content-type"] == "text/html; charset=utf-8"
+        words = answer.text.replace("&#x27;", "'")
+        assert CAUTION in words
+        assert VERSION in words
+        assert "{" not in words
+
+    @pytest.mark.parametrize("page", ["/", "/docs"])
+    def test_all_that_it_names_is_there(self, client: httpx2.Client, page: str) -> None:
+        named = re.findall(r'(?:href|src)="([^"#]+)"', client.get(page).text)
+        assert len(named) > 3
+        for path in named:
+            assert path.startswith("/")
+            assert client.get(path).status_code == 200, path
+
+    def test_head(self, client: httpx2.Client) -> None:
+        answer = client.head("/")
+        assert (answer.status_code, answer.content) == (200, b"")
+
+    def test_every_part_that_the_script_asks_for_is_in_the_page(
+        self, client: httpx2.Client
+    ) -> None:
+        asked = set(re.findall(r'element\("([\w-]+)"\)', client.get("/static/start.js").text))
+        assert len(asked) > 5
+        page = client.get("/").text
+        assert all(f'id="{one}"' in page for one in asked)
