@@ -52,6 +52,10 @@ def parse(
 ) -> Bulletin:
     """Read one bulletin; `name` is kept as that of its source.
 
+    Gives a `Bulletin`: notices with their charts and actions, findings, and the account of every
+    character, all in text order, spans in code points of `text`.  Positions are degrees with south
+    and west negative (ISO 6709), lights seconds, metres and nautical miles (INT 1), depths metres.
+
     With `charts`, from `read_chart_list`, positions are put on the sheets of the list and held
     against them.  Temporary notices that ended before the day `as_of` have a finding that says so,
     beside those that ended before the edition appeared; without it no day is assumed.  `region`
@@ -82,18 +86,20 @@ def iter_notices(
 ) -> Iterator[Notice]:
     """The notices of a stream of lines, such as an open text file, in bounded memory.
 
-    A line may come with its line end or without.  Spans and paths count in the whole stream.  Each
-    finding outside any notice goes to the next notice, or to the last; a stream without a notice
-    gives nothing, and its findings are shown by `parse` only.  Up to 1 000 000 characters the
-    notices are those of `parse`.  A longer text is read in parts, cut where notices begin: the
-    finding `text-in-parts` says so, numbers, lists and previous notices are not compared over the
-    whole, a notice whose charts stand far apart comes as two, a position is held against its
-    neighbours in its own part, and a datum or depth unit that a later section states for all
-    charts holds from its part on.  Where no notice begins for 1 000 000 characters the text is
-    cut all the same, with the error finding `text-cut`.
+    Gives each `Notice` as it is read.  A line may come with its line end or without.  Spans and
+    paths count in the whole stream.  Each finding outside any notice goes to the next notice, or
+    to the last; a stream without a notice gives nothing, and its findings are shown by `parse`
+    only.  Up to 1 000 000 characters the notices are those of `parse`.  A longer text is read in
+    parts, cut where notices begin: the finding `text-in-parts` says so, numbers, lists and
+    previous notices are not compared over the whole, a notice whose charts stand far apart comes
+    as two, a position is held against its neighbours in its own part, and a datum or depth unit
+    that a later section states for all charts holds from its part on.  Where no notice begins for
+    1 000 000 characters the text is cut all the same, with the error finding `text-cut`.
 
-    The other arguments, and the errors raised for them, are those of `parse`; raises TypeError for
-    one text in place of its lines, and for a line that is no text.
+    The other arguments are those of `parse`.
+
+    Raises TypeError for one text in place of its lines, for a line that is no text and for what is
+    no chart list, ValueError for what is no region.
     """
     if isinstance(lines, str):
         raise TypeError("lines must be an iterable of lines, not one text; split it, or use parse")
@@ -114,16 +120,17 @@ def _ended(lines: Iterable[str]) -> Iterator[str]:
 
 
 def read_chart_list(path: str | os.PathLike[str]) -> ChartList:
-    """Read the list of the charts on board, a CSV or GeoJSON file.
+    """Read the list of the charts on board, a CSV or GeoJSON file (RFC 7946).
 
-    What cannot be used is left out and stands in the findings of the list.  Raises OSError where
-    the file cannot be opened, and NoticeParseError where it is no chart list at all.
+    Gives a `ChartList`: charts and panels in the order of the file, limits in degrees.  What
+    cannot be used is left out and stands in the findings of the list.  Raises OSError where the
+    file cannot be opened, and NoticeParseError where it is no chart list at all.
     """
     return from_bytes(Path(path).read_bytes(), os.fspath(path))
 
 
 def render(notice: Notice) -> str:
-    """Write a notice in the canonical layout: one action a line, positions in one column.
+    """Write a notice in the canonical layout, a `str`: one action a line, positions in one column.
 
     Positions stand in the unit and with the digits of their `iso6709`, depths with their unit.
     The text reads back, by `parse`, as the same record but for `text`, `heading`, `via`, spans,
@@ -146,7 +153,10 @@ def render(notice: Notice) -> str:
 
 
 def parse_position(text: str) -> Position:
-    """Read one position, degrees with south and west negative.
+    """Read one position, degrees with south and west negative (ISO 6709).
+
+    Gives a `Position`: `exact()` is the pair of fractions that the figures state, `lat` and `lon`
+    the numbers nearest to it, `iso6709` the same in the unit and with the digits written.
 
     Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain:
     a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair.
@@ -163,6 +173,9 @@ def parse_position(text: str) -> Position:
 def parse_light(text: str) -> Light:
     """Read one light character: seconds, metres, nautical miles, degrees true from seaward.
 
+    Gives a `Light` with exact figures; abbreviations are those of INT 1, section P, codes those of
+    S-57.
+
     Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain
     or names more than one light.
     """
@@ -178,6 +191,9 @@ def parse_light(text: str) -> Light:
 def parse_depth(text: str) -> Depth:
     """Read one depth: the value in metres, a drying height negative, without a unit as metres.
 
+    Gives a `Depth` with the exact value: a foot is 0.3048 m, a fathom six feet (1.8288 m); forms
+    are those of INT 1, section I.
+
     Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain.
     """
     context = _context_of_value(text)
@@ -191,14 +207,15 @@ def parse_depth(text: str) -> Depth:
 def find_positions(text: str) -> list[Position]:
     """The positions in running text that can be read for certain, in text order.
 
-    Degrees with south and west negative.  Raises TypeError for what is no text.
+    Gives a list of `Position`, degrees with south and west negative (ISO 6709), empty where there
+    is none; what is in doubt is left out.  Raises TypeError for what is no text.
     """
     _require_text(text)
     context = _context(text)
     split = [one.start for one in hidden_in(context.repaired) if one.splits_figures]
     found: list[Position] = []
     elements = [element for line in read_lines(context.text) for element in line.elements]
-    for element in join_points(elements):
+    for element in join_points(context.text, elements):
         if element.kind != "point":
             continue
         reading: PointReading = element.value

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import contextlib
 import doctest
+import inspect
 import io
 import os
 import re
@@ -129,6 +130,26 @@ def layers_table() -> str:
     return _table(("layer", "module", "what it is"), rows)
 
 
+def api_table() -> str:
+    """The functions of the front door: how they are called, what they do, what they raise."""
+    rows = []
+    for name in noticeparse.__all__:
+        function = getattr(noticeparse, name)
+        if not inspect.isfunction(function):
+            continue
+        signature = inspect.signature(function)
+        given = ", ".join(
+            f"{one.name}=…" if one.default is not one.empty else one.name
+            for one in signature.parameters.values()
+        )
+        words = " ".join(inspect.getdoc(function).split())  # type: ignore[union-attr]
+        first = words.partition(". ")[0]
+        told = "; ".join(re.findall(r"(?:Never raises|[Rr]aises [A-Z])[^.;]*", words))
+        gives = signature.return_annotation
+        rows.append((f"`{name}({given})`", f"`{gives}`", first.rstrip("."), told))
+    return _table(("call", "gives", "what it does", "raises"), rows)
+
+
 def _first_line(name: str) -> str:
     body = tree_of(name).body[0]
     docstring = body.value.value  # type: ignore[attr-defined]
@@ -145,6 +166,7 @@ def _table(head: tuple[str, ...], rows: Iterable[tuple[str, ...]]) -> str:
 
 
 TABLES: dict[str, Callable[[], str]] = {
+    "api": api_table,
     "codes": codes_table,
     "columns": columns_table,
     "layers": layers_table,

@@ -203,3 +203,24 @@ def test_a_warning_of_several_files_counts_for_the_exit_status(tmp_path: Path) -
     assert invoke("check", *names).exit_code == 0
     assert invoke("check", "--fail-on", "warning", *names).exit_code == 1
     assert invoke("check", "--fail-on", "warning", names[0]).exit_code == 0
+
+
+class TestWordsOfWarnings:
+    """What a warning says of an area in words is looked at as the area of an action is."""
+
+    HEAD = "COASTAL WARNING 131/26\nFIRING IN AREA BOUNDED BY\n"
+
+    def test_a_limit_that_crosses_itself(self) -> None:
+        corners = (
+            "48-30.0S 125-00.0W, 48-40.0S 124-40.0W, 48-30.0S 124-40.0W AND 48-40.0S 125-00.0W"
+        )
+        found = [one for one in parse(self.HEAD + corners).findings if "crosses" in one.code]
+        assert [one.code for one in found] == ["area-crosses-itself"]
+
+    def test_a_limit_in_order_and_a_place_beside_it(self) -> None:
+        corners = (
+            "48-30.0S 125-00.0W, 48-30.0S 124-40.0W, 48-40.0S 124-40.0W AND 48-40.0S 125-00.0W"
+        )
+        beside = "\nGUARD SHIP NEAR 48-35.0S 124-50.0W."
+        found = parse(self.HEAD + corners + beside).findings
+        assert "area-crosses-itself" not in [one.code for one in found]

@@ -14,10 +14,10 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
-from tests.generator import ALL, Truth, generate
-from tests.generator.__main__ import read_size
-from tests.generator.compare import differences
-from tests.generator.coordinates import FORMS
+from noticeparse.testing.generator import ALL, Truth, generate
+from noticeparse.testing.generator.__main__ import read_size
+from noticeparse.testing.generator.compare import differences
+from noticeparse.testing.generator.coordinates import FORMS
 
 SEEDS = range(1, 17)
 NOTICES = 8

@@ -21,9 +21,9 @@ from noticeparse.caution import CAUTION
 from noticeparse.globe import CIRCLE_CORNERS
 from noticeparse.records.action import Move
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.testing.generator import generate
 from noticeparse.writers import AS_USUAL, Wishes, new_writer, write
 from noticeparse.writers.geojson_out import COUNTS, PROPERTIES
-from tests.generator import generate
 from tests.golden_files import NAMES, kept, written_of
 from tests.test_corpus import TEXTS, name_of
 

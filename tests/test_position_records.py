@@ -180,6 +180,17 @@ def test_position_in_prose(sentence: str) -> None:
     assert [p.exact() for remark in notice.remarks for p in remark.positions] == [exact]
 
 
+@pytest.mark.parametrize("stray", ["6", ".6", "4c", "12"])
+def test_halves_with_a_figure_between_are_no_position_in_prose(stray: str) -> None:
+    sentence = f"A wreck lies in 46-13.05S {stray} 123-44.20W, dangerous to navigation."
+    assert find_positions(sentence) == []
+    bulletin = parse(f"2417(T)/26\nQuill Sound - Wreck.\n{sentence}\n")
+    assert not any(remark.positions for remark in bulletin.notices[0].remarks)
+    assert {one.code for one in bulletin.findings if one.severity == "error"} == {
+        "position-half-missing"
+    }
+
+
 def test_a_bearing_at_the_end_of_a_paragraph_is_no_broken_position() -> None:
     # The same words must read the same, however much stands in front of them.
     before = "The work goes on as before.\n" * 90

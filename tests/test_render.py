@@ -17,8 +17,8 @@ import pytest
 import noticeparse
 from noticeparse import parse, render
 from noticeparse.records import Finding, Notice
+from noticeparse.testing.generator import ALL, generate
 from tests.canonical_table import DEPTHS, HEADS, ITEMS, UNITS, notice_of, placed
-from tests.generator import ALL, generate
 
 ROOT = Path(__file__).parents[1]
 CORPUS = sorted((ROOT / "corpus_synthetic").rglob("*.txt"))

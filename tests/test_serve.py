@@ -17,10 +17,10 @@ import httpx2
 import pytest
 
 from noticeparse.caution import CAUTION
+from noticeparse.testing.generator import generate
 from noticeparse.web.server import Unbound, address_of, is_loopback, listen
 from noticeparse.web.settings import TOKEN_VARIABLE, BadToken, token_of_environment
 from tests.command import GOOD, invoke, process
-from tests.generator import generate
 from tests.service import PLAIN, refused
 
 

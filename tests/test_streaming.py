@@ -23,10 +23,10 @@ from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
+from noticeparse.testing.generator import ALL, generate
 from noticeparse.writers.lines_out import write_lines
 from noticeparse.writers.parts_out import write_parts
 from tests.command import invoke
-from tests.generator import ALL, generate
 from tests.laws.strategies import anything
 from tests.specimens import bad_text
 
@@ -215,6 +215,16 @@ class TestParts:
         notices = notices_of(in_parts(text, 1000))
         assert [n.charts[0].depth_unit for n in (notices[0], notices[-1])] == units
         assert parse(text).notices[-1].charts[0].depth_unit == units[1]
+
+    def test_only_the_first_number_of_all_is_that_of_the_edition(self) -> None:
+        """A notice without a word is one, also where a later part begins with it."""
+        one = HEAD.replace("12/26", "{0}/26") + ITEM + "\n"
+        text = "Circular 7 of 2026\n26 March 2026\n\n"
+        text += "".join(one.format(n) + f"{n + 200}/26\n\n" for n in range(1, 90))
+        for part in (700, 730, 760, 790):
+            parts = in_parts(text, part)
+            assert any(part.notices[0].number > 200 for part in parts[1:])
+            same(text, parts)
 
     def test_furniture_of_an_early_part_is_known_later(self) -> None:
         """A page head that a later part shows once is no notice there."""

@@ -16,13 +16,13 @@ import httpx2
 import pytest
 from starlette.types import Message, Receive, Scope, Send
 
+from noticeparse.testing.generator import generate
 from noticeparse.web import guard, work
 from noticeparse.web.answers import PacedAnswer
 from noticeparse.web.problems import Problem, Refused
 from noticeparse.web.room import Room
 from noticeparse.web.settings import LARGE, ServiceSettings
 from tests.command import GOOD
-from tests.generator import generate
 from tests.service import PLAIN, client_of, connected, refused
 
 SMALL = ServiceSettings(

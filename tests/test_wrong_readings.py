@@ -50,9 +50,15 @@ def test_position_has_its_own_figures(text: str, positions: list[str]) -> None:
     ("text", "code"),
     [
         ("Insert wreck 47\n12.34S 123 45.67W\n", "position-unreadable"),
+        ("Insert wreck \ufffd7°12.34'S 123°45.67'W\n", "position-unreadable"),
+        ("Insert wreck 4? 12.34 S 123 45.67 W\n", "position-unreadable"),
+        ("Insert wreck \ufffd7.2056, -123.7611\n", "position-unreadable"),
         ("Insert buoy 045° 200M from 46-00.00S 122-00.00W\n", "offset-not-worked-out"),
     ],
-    ids=["figure at a line end", "reference alone"],
+    ids=[
+        "figure at a line end", "first figure lost", "figure lost before a blank",
+        "first figure of decimals lost", "reference alone",
+    ],
 )  # fmt: skip
 def test_doubt_is_an_error(text: str, code: str) -> None:
     bulletin = parse(HEAD + text)

@@ -188,7 +188,7 @@ ENTRIES = (
         "validity-ended", "warning", "the notice ended on {until}, before {day}",
         "what is no longer so would be put on the chart, or left there",
         "compare the date with the original notice; if it is right, rub the notice out", _COMMON,
-        f"{_EDITION}\n‹12(T)/26› Quill Sound.\nThe light is out until 2 March 2026.\nChart 802\n",
+        f"{_EDITION}\n12(T)/26 Quill Sound.\nThe light is out ‹until 2 March 2026›.\nChart 802\n",
         f"{_EDITION}\n12(T)/26 Quill Sound.\nThe light is out until 2 May 2026.\nChart 802\n",
     ),
 )  # fmt: skip

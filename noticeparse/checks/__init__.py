@@ -45,7 +45,7 @@ from noticeparse.checks.numbers import (
     check_stated_range,
 )
 from noticeparse.checks.outliers import check_stray_corners
-from noticeparse.checks.rings import check_rings
+from noticeparse.checks.rings import check_rings, check_told_rings
 from noticeparse.checks.sections import check_places_on_charts
 from noticeparse.checks.sheet_positions import (
     check_limits,
@@ -68,6 +68,7 @@ CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_come_and_gone,
     check_letters,
     check_rings,
+    check_told_rings,
     check_cardinal_marks,
     check_other_marks,
     check_lateral_marks,

@@ -52,6 +52,13 @@ class Given(NamedTuple):
         found = self._found(rf"{chart}[^\n]{{0,120}}?({words})", section.span)
         return found or self._found(f"({words})", section.span) or self.chart_of(section)
 
+    def period_of(self, notice: Notice) -> Span:
+        """Where a notice states its period of validity."""
+        written = notice.valid.written if notice.valid else ""
+        words = r"\s+".join(map(re.escape, written.split()))
+        found = self._found(f"({words})", notice.span) if words else None
+        return found or self.number_of(notice)
+
     def stated_range(self, first: NoticeRef, last: NoticeRef, before: int) -> Span | None:
         """Where the front of an edition states its first and last notice."""
         front = Span(start=0, end=before, line=1, column=1)

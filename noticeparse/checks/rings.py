@@ -8,8 +8,9 @@ from statistics import median
 
 from noticeparse.checks.outliers import distance_nm
 from noticeparse.checks.trouble import Trouble, actions_of
+from noticeparse.readers.places import is_connector
 from noticeparse.records.geometry import Geometry
-from noticeparse.records.notice import Notice
+from noticeparse.records.notice import Notice, Remark
 from noticeparse.records.position import Position
 
 _LARGEST = 300
@@ -26,7 +27,7 @@ def check_rings(notice: Notice) -> Iterator[Trouble]:
         geometry = placed.action.geometry
         if geometry.shape != "area" or not 4 <= len(geometry.positions) <= _LARGEST:
             continue
-        crossing = _crossing(geometry)
+        crossing = _crossing(geometry.positions)
         if crossing is not None:
             values = {"first": crossing[0].written, "second": crossing[1].written}
             yield Trouble(
@@ -39,9 +40,34 @@ def check_rings(notice: Notice) -> Iterator[Trouble]:
             yield Trouble("ring-not-closed", last.span, [placed.pointer], values, placed.chart)
 
 
-def _crossing(geometry: Geometry) -> tuple[Position, Position] | None:
+def check_told_rings(notice: Notice) -> Iterator[Trouble]:
+    """A limit in the words of a warning or remark that crosses itself."""
+    for index, remark in enumerate(notice.remarks):
+        corners = _bounding(remark)
+        crossing = _crossing(corners) if 4 <= len(corners) <= _LARGEST else None
+        if crossing is not None:
+            values = {"first": crossing[0].written, "second": crossing[1].written}
+            yield Trouble("area-crosses-itself", crossing[1].span, [f"/remarks/{index}"], values)
+
+
+def _bounding(remark: Remark) -> list[Position]:
+    """The positions that follow each other behind the only `bounded by` of a remark."""
+    parts = remark.text.lower().split("bounded by")
+    if len(parts) != 2:
+        return []
+    rest, found = parts[1], []
+    for position in remark.positions:
+        link, mark, behind = rest.partition(position.written.lower())
+        if mark and is_connector(link.strip(" :;,") or "and"):
+            found.append(position)
+            rest = behind
+        elif found:
+            break
+    return found
+
+
+def _crossing(corners: Sequence[Position]) -> tuple[Position, Position] | None:
     """The corners at which two sides begin that cross each other."""
-    corners = geometry.positions
     points = _points(corners)
     count = len(points)
     for first in range(count):

@@ -35,7 +35,7 @@ def check_ended(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:
         values = {"until": until[:10], "day": before}
         # That a notice has ended since it was printed is no slip of the edition.
         severity: Severity = "warning" if before == issued else "info"
-        span = given.number_of(notice)
+        span = given.period_of(notice)
         yield Trouble("validity-ended", span, [f"/notices/{index}"], values, severity=severity)
 
 

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 import click
 
-from noticeparse.cli import notices, reference, serving, values
+from noticeparse.cli import notices, qa, reference, serving, values
 from noticeparse.console import process
 from noticeparse.console.help_page import examples
 from noticeparse.console.outlet import (
@@ -37,6 +37,7 @@ _COMMANDS = (
     values.depth,
     reference.schema,
     reference.explain,
+    qa.fuzz,
     serving.serve,
 )
 

@@ -6,6 +6,7 @@ import logging
 import os
 import signal
 import sys
+from contextlib import closing, suppress
 
 from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import say
@@ -58,15 +59,14 @@ def serve(
     _begin_log()
     # The server hands the signal on when it has ended; unhandled it would leave workers behind.
     signal.signal(signal.SIGTERM, signal.default_int_handler)
-    try:
-        running = server.make_server(wanted, greet)
+    running = server.make_server(wanted, greet)
+    # The server mostly hands on the signal that ended it.
+    with closing(listener), suppress(KeyboardInterrupt):
         running.run(sockets=[listener])
-    except KeyboardInterrupt:
-        say("noticeparse: the service has ended")
-        return READ
-    finally:
-        listener.close()
-    return READ if running.started else NOT_READ
+    if not running.started:
+        return NOT_READ
+    say("noticeparse: the service has ended")
+    return READ
 
 
 def _begin_log() -> None:

@@ -6,7 +6,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.cuts import split_at_heads, without_axis_titles
+from noticeparse.layout.cuts import says_nothing, split_at_heads, without_axis_titles
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out
@@ -50,10 +50,13 @@ class _Reader(HeadReader):
         self.page_broke = False
         self._leaves_out = False
         """Whether the line above tells what a text in the canonical layout leaves out."""
+        self.is_first = True
+        """Whether the text is whole, or the first part of one."""
         self._may_be_front = True
 
     def take_up(self, before: HandedOn) -> None:
         """Go on where the layout of the part before ends."""
+        self.is_first = False
         self.tables.take_up(before)
         self.assembly.codes.update(before.codes)
         self.assembly.has_numbers = before.has_numbers
@@ -97,6 +100,7 @@ class _Reader(HeadReader):
                         self.behind_blank = self.page_broke = False
         self.keys.end_block()
         self.assembly.end_notice()
+        self._settle_edition()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
         self.layout.cut = self.assembly.cut.end
 
@@ -112,6 +116,15 @@ class _Reader(HeadReader):
         goes_on = bool(pieces) and not self.text[pieces[-1][1] : line.start].strip()
         start = pieces.pop()[0] if goes_on else line.start
         pieces.append((start, line.end))
+
+    def _settle_edition(self) -> None:
+        """A first number under which nothing stands is the edition's: `Circular 7 of 2026`."""
+        notices = self.layout.notices
+        if not self.is_first or len(notices) < 2 or not says_nothing(self.text, notices[0]):
+            return
+        first = notices.pop(0)
+        self.layout.front += [one for one in self.lines if one.start <= first.start < one.end]
+        self.layout.front.sort(key=lambda line: line.row)
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""

@@ -5,9 +5,10 @@ from __future__ import annotations
 from itertools import pairwise
 
 from noticeparse.layout.columns import column_role
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.lines import Line
 from noticeparse.layout.recognise import is_named, notice_opening
+from noticeparse.readers.heads import head_kinds
 
 
 def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
@@ -34,6 +35,13 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
         )
         for a, b in pairwise(bounds)
     ]
+
+
+def says_nothing(text: str, notice: NoticeDraft) -> bool:
+    """Whether nothing stands under a number but a date."""
+    if notice.number is None or notice.charts or notice.prose or notice.sources or notice.clauses:
+        return False
+    return all(head_kinds(text[start:end]) == {"DATE"} for start, end in notice.heading)
 
 
 def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:

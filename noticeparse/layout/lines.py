@@ -25,8 +25,8 @@ from noticeparse.layout.joints import (
     leads_on,
     runs_on,
 )
-from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed
+from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
+from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
 
 ElementKind = Literal[
     "words", "point", "half", "label", "reference", "same", "verb", "passive", "key", "number",
@@ -175,7 +175,7 @@ class _LineReader:
             _give_words(found, words)
             last_end = end
             if kind == "half":
-                self._coordinate(found, read_coordinate(token, text[start:end], start), gap)
+                self._coordinate(found, read_coordinate_in(text, token, start, end), gap)
             elif kind == "point":
                 found.append(self._whole(token, start, end, gap))
             else:
@@ -194,7 +194,7 @@ class _LineReader:
         if kind == "BARE_PAIR":
             bare = read_coordinate("COORDINATE_BARE", self._text[start:end], start)
             return Element("point", start, end, gap, PointReading(None, bare.faults, start, end))
-        return self._point(read_signed(self._text[start:end], start), gap)
+        return self._point(read_signed_in(self._text, start, end), gap)
 
     def _point(self, reading: PointReading, gap: bool) -> Element:
         if reading.point is not None:

@@ -68,11 +68,11 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
 
 
 def _paragraph(text: str, elements: Sequence[Element]) -> Prose:
-    joined = list(join_points(elements))
+    joined = list(join_points(text, elements))
     return Prose([(e.start, e.end) for e in elements], joined)
 
 
-def join_points(elements: Sequence[Element]) -> Iterator[Element]:
+def join_points(text: str, elements: Sequence[Element]) -> Iterator[Element]:
     """The elements with parted halves joined; a half left alone becomes an unreadable point."""
     half: Element | None = None
     waiting: list[Element] = []
@@ -86,11 +86,7 @@ def join_points(elements: Sequence[Element]) -> Iterator[Element]:
             half, waiting = None, []
         elif element.kind == "half":
             half = element
-        elif (
-            half is not None
-            and element.kind in ("words", "label")
-            and element.end - element.start > 3
-        ):
+        elif half is not None and _parts_halves(text, element):
             yield half._replace(kind="point", value=lone_half(half, before))
             yield from waiting
             yield element
@@ -104,6 +100,14 @@ def join_points(elements: Sequence[Element]) -> Iterator[Element]:
     if half is not None:
         yield half._replace(kind="point", value=lone_half(half, before))
         yield from waiting
+
+
+def _parts_halves(text: str, element: Element) -> bool:
+    """Whether what stands between two halves forbids to join them: long words, or any figure."""
+    if element.kind not in ("words", "label"):
+        return False
+    words = text[element.start : element.end]
+    return len(words) > 3 or any(char.isdigit() for char in words)
 
 
 def cut_sentences(text: str, lines: Sequence[Line]) -> Body:

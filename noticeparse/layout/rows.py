@@ -13,7 +13,7 @@ from noticeparse.layout.cells import goes_on_in_cells, is_nothing, lone_axes, wi
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
-from noticeparse.layout.states import set_states
+from noticeparse.layout.states import set_replacement, set_states
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
@@ -190,11 +190,7 @@ class RowReader:
                 item.verb = "move"
             return
         if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
-            # What goes stands under the feature or in the old state, what comes in the new one.
-            item.words += [(e.start, e.end) for e in old]
-            item.added.append(Added(" by ", [(e.start, e.end) for e in new], ""))
-            # A light that stands behind what comes is that of the new mark.
-            item.added.sort(key=lambda added: added.pieces)
+            set_replacement(self.text, item, old, new)
             return
         written, before = (
             "" if is_nothing(words) else words.strip(" .-")

@@ -12,8 +12,9 @@ from itertools import takewhile
 from typing import Literal
 
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Group, Item, Piece, Place
+from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
 from noticeparse.layout.lines import Element
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 
 _PLACES = frozenset({"point", "half", "reference", "same"})
@@ -63,6 +64,18 @@ def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Elem
         written = {"written": text[start:end]}
         item.faults.append(Fault("states-at-two-places", start, end, written))
     return True
+
+
+def set_replacement(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> None:
+    """What goes stands under the feature or in the old state, what comes in the new one."""
+    named = " ".join(text[start:end] for start, end in item.words)
+    item.words += [(e.start, e.end) for e in old]
+    # A new state without a kind is one of the same object: `Wreck`, `least depth 4 m`.
+    is_same = has_kind(named) and not has_kind(" ".join(text[e.start : e.end] for e in new))
+    joint = f" by {named} " if is_same else " by "
+    item.added.append(Added(joint, [(e.start, e.end) for e in new], ""))
+    # A light that stands behind what comes is that of the new mark.
+    item.added.sort(key=lambda added: added.pieces)
 
 
 def _changed(text: str, before: Sequence[Piece], after: Sequence[Piece]) -> Iterator[Piece]:

@@ -34,6 +34,9 @@ _DEGREES_MARKED = re.compile(r"[°\-'*\ufffd]|deg", re.IGNORECASE)
 _LOST_SYMBOL = re.compile("[�*]")
 _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
 _BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
+# A character lost in copying, right before a figure or behind one: `�6°12'S`, `4? 12.34 S`.
+_LOST_BEFORE = re.compile("(?:[\ufffd?#]|[0-9\ufffd?#][\ufffd?#] )\\Z")
+_WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
 
@@ -75,6 +78,18 @@ class Coordinate(NamedTuple):
         first, *others = self.fields
         body = f"{first:0{width}d}" + "".join([f"{field:02d}" for field in others])
         return f"{body}.{self.decimals}" if self.decimals else body
+
+
+def follows_lost_figure(text: str, start: int) -> bool:
+    """Whether a figure may be lost right before the coordinate at an offset of `text`."""
+    return _LOST_BEFORE.search(text, max(0, start - 3), start) is not None
+
+
+def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate:
+    """The coordinate found at a stretch of `text`, refused where its first figure may be lost."""
+    if follows_lost_figure(text, start):
+        return _refused("position-unreadable", text[start:end].rstrip(), start)
+    return read_coordinate(kind, text[start:end], start)
 
 
 def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
@@ -122,9 +137,18 @@ def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
     if axis is None:
         return _refused("position-hemisphere-missing", text, start)
     if _LOST_SYMBOL.search(text):
+        if not _has_all_figures(axis, figures):
+            # `4� 12.34 S`: what was lost may as well be a figure.
+            return _refused("position-unreadable", text, start)
         symbol = {"written": text}
         faults.append(Fault("position-symbol-lost", start, start + len(text), symbol))
     return _fields(kind, axis, sign, figures, text, start, faults)
+
+
+def _has_all_figures(axis: Axis, figures: str) -> bool:
+    """Whether degrees, minutes and seconds have as many figures as is usual for them."""
+    fields = _WHOLE_FIELD.findall(figures)
+    return [*map(len, fields)] == [2 if axis == "latitude" else 3, 2, 2][: len(fields)]
 
 
 def _hemisphere(text: str) -> re.Match[str] | None:

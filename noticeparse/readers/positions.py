@@ -11,7 +11,7 @@ from functools import cache
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.readers.coordinates import Coordinate, read_coordinate
+from noticeparse.readers.coordinates import Coordinate, follows_lost_figure, read_coordinate
 from noticeparse.records.position import PositionQuality
 
 _QUALITIES: dict[str, PositionQuality] = {
@@ -134,6 +134,14 @@ def _signed(one: Coordinate) -> tuple[float, str]:
 def two_figures(metres: float) -> float:
     """A length to two significant figures."""
     return float(f"{metres:.2g}")
+
+
+def read_signed_in(text: str, start: int, end: int) -> PointReading:
+    """The pair with signs at a stretch of `text`, refused where its first figure may be lost."""
+    if follows_lost_figure(text, start):
+        fault = Fault("position-unreadable", start, end, {"written": text[start:end]})
+        return PointReading(None, (fault,), start, end)
+    return read_signed(text[start:end], start)
 
 
 def read_signed(text: str, start: int) -> PointReading:

@@ -98,3 +98,4 @@ class Delete(Record):
 
 
 Action = Annotated[Insert | Amend | Replace | Move | Delete, Field(discriminator="verb")]
+"""One of the five chart actions; `verb` tells which."""

@@ -7,6 +7,7 @@ from pydantic import Field
 from noticeparse.spans import Record, Span
 
 Severity = Literal["error", "warning", "info"]
+"""Error: not read, or impossible; warning: read, but suspicious; info: what else was seen."""
 
 
 class Finding(Record):

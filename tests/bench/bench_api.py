@@ -31,9 +31,9 @@ from typing import NamedTuple
 
 import httpx2
 
+from noticeparse.testing.generator import generate
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.measure import machine, table
-from tests.generator import generate
-from tests.generator.__main__ import read_size
 
 _PLAIN = {"Content-Type": "text/plain"}
 _JSON = {"Content-Type": "application/json"}

@@ -17,9 +17,9 @@ import time
 from collections.abc import Sequence
 from pathlib import Path
 
+from noticeparse.testing.generator import ALL, generate
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.measure import machine, table
-from tests.generator import ALL, generate
-from tests.generator.__main__ import read_size
 
 
 def write_archive(directory: Path, files: int, size: int) -> int:

@@ -17,9 +17,9 @@ from noticeparse.checks import BULLETIN_CHECKS, CHECKS
 from noticeparse.checks.given import Given
 from noticeparse.checks.running import check_bulletin, check_notice
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.testing.generator import generate
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.measure import forget, machine, middle, seconds, table
-from tests.generator import generate
-from tests.generator.__main__ import read_size
 
 _MOST = 0.20
 _BESIDE = 4

@@ -13,10 +13,10 @@ from functools import partial
 
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.testing.generator import generate
+from noticeparse.testing.generator.__main__ import read_size
 from noticeparse.writers import FORMATS, new_writer, write
 from tests.bench.measure import forget, machine, middle, seconds, table
-from tests.generator import generate
-from tests.generator.__main__ import read_size
 
 
 def written(form: str, bulletin: Bulletin) -> bytes:

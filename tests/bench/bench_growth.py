@@ -11,10 +11,10 @@ import argparse
 from collections.abc import Callable, Sequence
 from functools import partial
 
+from noticeparse.testing.generator import ALL, generate
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.bench_whole import read
 from tests.bench.measure import forget, machine, middle, seconds, table
-from tests.generator import ALL, generate
-from tests.generator.__main__ import read_size
 
 _SIZES = (10_000, 100_000, 1_000_000, 5_000_000, 20_000_000)
 _RUN = 100_000

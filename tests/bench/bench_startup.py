@@ -18,8 +18,8 @@ from functools import partial
 from pathlib import Path
 
 from noticeparse.store import VARIABLE
+from noticeparse.testing.generator import generate
 from tests.bench.measure import machine, middle, table, wall_seconds
-from tests.generator import generate
 
 _COMMANDS = {
     "import lark, pydantic": ["-c", "import lark, pydantic"],

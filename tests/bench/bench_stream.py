@@ -15,9 +15,9 @@ import tempfile
 import time
 from collections.abc import Sequence
 
+from noticeparse.testing.generator import ALL
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.measure import machine, table
-from tests.generator import ALL
-from tests.generator.__main__ import read_size
 
 _SIZES = (5_000_000, 20_000_000, 100_000_000)
 _PARSE = (sys.executable, "-m", "noticeparse", "parse", "--format", "jsonl", "-")
@@ -26,7 +26,7 @@ _PARSE = (sys.executable, "-m", "noticeparse", "parse", "--format", "jsonl", "-"
 def stream(size: int, layout: str) -> tuple[str, ...]:
     """One row: size, notices and megabytes out, seconds, MB/s and the peak of memory."""
     with tempfile.TemporaryFile() as text, tempfile.TemporaryFile() as out:
-        writing = (sys.executable, "-m", "tests.generator", "--seed", "3")
+        writing = (sys.executable, "-m", "noticeparse.testing.generator", "--seed", "3")
         subprocess.run(
             [*writing, "--size", str(size), "--layout", layout], stdout=text, check=True
         )

@@ -15,10 +15,10 @@ from typing import Any
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
+from noticeparse.testing.generator import generate
+from noticeparse.testing.generator.__main__ import read_size
 from tests.bench.hand_scanner import scan, scan_bulletin
 from tests.bench.measure import forget, machine, middle, seconds, table
-from tests.generator import generate
-from tests.generator.__main__ import read_size
 
 _LAYOUT = ("notice_first",)
 

@@ -8,9 +8,9 @@ from functools import lru_cache
 from typing import Any, NamedTuple
 
 from noticeparse.records import Companion, Depth, Feature, Light, Sector
+from noticeparse.testing.generator.features import LIT_WORDS
+from noticeparse.testing.generator.phrases import AREAS, LINES, LIT, POINTS
 from noticeparse.vocabulary import kinds
-from tests.generator.features import LIT_WORDS
-from tests.generator.phrases import AREAS, LINES, LIT, POINTS
 
 _LITCHR = {
     "F": 1, "Fl": 2, "LFl": 3, "Q": 4, "VQ": 5, "Iso": 7, "Oc": 8, "Mo": 12, "Q+LFl": 25,

@@ -17,11 +17,11 @@ from typing import Any
 from noticeparse.catalogue import ENTRIES
 from noticeparse.caution import CAUTION
 from noticeparse.records import Bulletin, Notice
+from noticeparse.testing.generator.names import MONTHS
 from noticeparse.version import VERSION
 from tests.bench.hand_actions import make_action
 from tests.bench.hand_phrases import plain
 from tests.bench.hand_positions import Place, read_place
-from tests.generator.names import MONTHS
 
 _NOTICE = re.compile(r"(\d+)(?:\(([TP])\))?/(?:20)?(\d\d)   (.+?)\.?$")
 _NUMBER = r"(?P<number>\d+)(?:\((?P<mark>[TP])\))?/(?:20)?(?P<year>\d\d)"

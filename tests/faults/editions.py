@@ -10,7 +10,7 @@ from collections.abc import Callable
 from random import Random
 from typing import NamedTuple
 
-from tests.generator.editions import DATUMS, YEAR, Entry, Plan, Ref, Sheet
+from noticeparse.testing.generator.editions import DATUMS, YEAR, Entry, Plan, Ref, Sheet
 
 
 class Planted(NamedTuple):
@@ -195,7 +195,7 @@ def ended(rng: Random, plan: Plan) -> Planted:
     """A temporary notice ended before the edition appeared."""
     entry = rng.choice(plan.of("temporary") + plan.of("preliminary"))
     entry.until = f"{rng.randint(1, 28)} December {YEAR - 1}"
-    return Planted("validity-ended", entry.ref.id)
+    return Planted("validity-ended", f"until {entry.until}")
 
 
 def no_such_day(rng: Random, plan: Plan) -> Planted:

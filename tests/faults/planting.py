@@ -17,11 +17,11 @@ from noticeparse import parse
 from noticeparse.checks.regions import Region
 from noticeparse.records import Bulletin
 from noticeparse.records.finding import Finding
-from tests.generator import ALL, generate
-from tests.generator.coordinates import Water
-from tests.generator.features import Hand
-from tests.generator.jobs import Draw, Job
-from tests.generator.truth import Feature
+from noticeparse.testing.generator import ALL, generate
+from noticeparse.testing.generator.coordinates import Water
+from noticeparse.testing.generator.features import Hand
+from noticeparse.testing.generator.jobs import Draw, Job
+from noticeparse.testing.generator.truth import Feature
 
 TIMES = 1000 if os.environ.get("NOTICEPARSE_LAWS") == "full" else 50
 

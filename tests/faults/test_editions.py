@@ -16,9 +16,9 @@ from noticeparse import parse
 from noticeparse.catalogue.editions import ENTRIES
 from noticeparse.faults import Entry
 from noticeparse.records import Bulletin, Finding
+from noticeparse.testing.generator.editions import Plan, draw_editions, write_edition
 from noticeparse.together import seen_together
 from tests.faults.editions import PLANTS, PLANTS_TOGETHER, Planted, together_twice
-from tests.generator.editions import Plan, draw_editions, write_edition
 
 DRAWS = 1000 if os.environ.get("NOTICEPARSE_LAWS") == "full" else 50
 CODES = {entry.code for entry in ENTRIES} | {"date-impossible"}

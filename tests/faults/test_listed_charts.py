@@ -16,8 +16,8 @@ from noticeparse.chart_math import size_mm
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
 from noticeparse.sheets import Sheets
+from noticeparse.testing.generator import ALL, generate
 from tests.faults.listed_week import Week, write_week
-from tests.generator import ALL, generate
 
 WEEKS = 1000 if os.environ.get("NOTICEPARSE_LAWS") == "full" else 50
 CODES = {entry.code for entry in ENTRIES}

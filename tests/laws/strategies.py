@@ -5,11 +5,14 @@ All names lie on the invented Tavrenne Islands.
 
 from __future__ import annotations
 
-from collections.abc import Callable
-from fractions import Fraction
 from typing import NamedTuple
 
 from hypothesis import strategies as st
+
+from noticeparse.testing import WrittenPosition, positions
+from noticeparse.testing.generator.coordinates import FORMS
+from noticeparse.testing.generator.truth import Coordinate, Point
+from noticeparse.testing.strategies import ALL_FORMS
 
 # Pools
 
@@ -48,122 +51,37 @@ pieces = st.lists(
 texts = st.one_of(characters, pieces.map("".join), pieces.map(" ".join), pieces.map("\n".join))
 """Texts that look like notices here and there, and texts that look like nothing."""
 
-# Positions: an exact value, and every way to write it
-
-
-class Written(NamedTuple):
-    """A position as written, and its exact value in degrees."""
-
-    text: str
-    exact: tuple[Fraction, Fraction]
-
-
-class Half(NamedTuple):
-    """One coordinate: degrees, minutes and decimals of a minute as figures."""
-
-    degrees: int
-    minutes: int
-    decimals: str
-    letter: str
-
-    @property
-    def exact(self) -> Fraction:
-        size = self.degrees + (Fraction(self.minutes) + Fraction(f"0.{self.decimals or 0}")) / 60
-        return -size if self.letter in "SW" else size
-
-    @property
-    def width(self) -> int:
-        return 2 if self.letter in "NS" else 3
-
-    @property
-    def deg(self) -> str:
-        return f"{self.degrees:0{self.width}d}"
-
-    @property
-    def word(self) -> str:
-        return {"N": "North", "S": "South", "E": "East", "W": "West"}[self.letter]
-
-    def figures(self, point: str = ".") -> str:
-        """The minutes with their decimals."""
-        return f"{self.minutes:02d}" + (f"{point}{self.decimals}" if self.decimals else "")
-
-    def marked(self, mark: str, dot: str) -> str:
-        """The minutes with the mark before the decimals: `12´·34`."""
-        return f"{self.minutes:02d}{mark}" + (f"{dot}{self.decimals}" if self.decimals else "")
-
-    def seconds(self) -> tuple[str, str]:
-        """Minutes and seconds; a hundredth of a minute is six tenths of a second."""
-        tenths = int((self.decimals or "").ljust(2, "0")) * 6
-        return f"{self.minutes:02d}", f"{tenths // 10:02d}.{tenths % 10}"
+# Positions
 
 
 @st.composite
-def halves(draw: st.DrawFn, letters: str, decimals: int, last: int) -> Half:
-    degrees = draw(st.integers(0, last - 1))
-    minutes = draw(st.integers(0, 59))
-    digits = draw(st.text("0123456789", min_size=decimals, max_size=decimals))
-    return Half(degrees, minutes, digits, draw(st.sampled_from(letters)))
-
-
-def _with_seconds(write: Callable[[Half, str, str], str]) -> Callable[[Half], str]:
-    return lambda half: write(half, *half.seconds())
-
-
-FORMS: dict[str, Callable[[Half], str]] = {
-    "symbols": lambda h: f"{h.degrees}°{h.figures()}'{h.letter}",
-    "primes": lambda h: f"{h.deg}° {h.figures()}′ {h.letter}",
-    "acute": lambda h: f"{h.deg}° {h.marked('´', '·')}{h.letter}.",
-    "mark first": lambda h: f"{h.deg}° {h.marked(chr(39), '.')} {h.letter}",
-    "middle dot": lambda h: f"{h.deg}°{h.figures('·')}'{h.letter}",
-    "hyphens": lambda h: f"{h.deg}-{h.figures()}{h.letter}",
-    "en dash": lambda h: f"{h.deg}–{h.figures()} {h.letter}",
-    "blanks": lambda h: f"{h.deg} {h.figures()} {h.letter}",
-    "compact": lambda h: f"{h.deg}{h.figures()}{h.letter}",
-    "letter first": lambda h: f"{h.letter}{h.deg} {h.figures()}",
-    "letter first, symbols": lambda h: f"{h.letter} {h.deg}°{h.figures()}'",
-    "words": lambda h: f"{h.deg}°{h.figures()}' {h.word}",
-    "decimal comma": lambda h: f"{h.deg}°{h.figures(',')}'{h.letter}",
-    "deg": lambda h: f"{h.deg} deg {h.figures()} min {h.letter}",
-    "ordinal": lambda h: f"{h.deg}º{h.figures()}’{h.letter}",
-    "thin spaces": lambda h: f"{h.deg}°\u2009{h.figures()}'\u00a0{h.letter}",
-    "seconds": _with_seconds(lambda h, m, s: f"{h.deg}°{m}'{s}\"{h.letter}"),
-    "seconds, hyphens": _with_seconds(lambda h, m, s: f"{h.deg}-{m}-{s}{h.letter}"),
-    "seconds, words": _with_seconds(lambda h, m, s: f"{h.deg} deg {m} min {s} sec {h.letter}"),
-    "seconds, compact": _with_seconds(lambda h, m, s: f"{h.deg}{m}{s}{h.letter}"),
-}
-"""Every form with a letter; both coordinates of a position take the same one."""
-
-SEPARATORS = (" ", ", ", "; ", " / ", "\n")
-NEEDS_TWO_DECIMALS = tuple(name for name in FORMS if name.startswith("seconds"))
-
-
-def iso(lat: Half, lon: Half) -> str:
-    """The ISO 6709 form in degrees and minutes."""
-    signs = ["-" if half.letter in "SW" else "+" for half in (lat, lon)]
-    return f"{signs[0]}{lat.deg}{lat.figures()}{signs[1]}{lon.deg}{lon.figures()}/"
-
-
-@st.composite
-def spellings(draw: st.DrawFn, most: int = 4) -> list[Written]:
-    """One position, written in several ways."""
+def spellings(draw: st.DrawFn, most: int = 4) -> list[WrittenPosition]:
+    """One position, written in several ways: in minutes, and where it can be in seconds."""
     decimals = draw(st.sampled_from((0, 1, 2, 2, 3)))
-    lat = draw(halves("NS", decimals, 90))
-    lon = draw(halves("EW", decimals, 180))
-    exact = (lat.exact, lon.exact)
-    forms = [name for name in FORMS if decimals == 2 or name not in NEEDS_TWO_DECIMALS]
-    written = [Written(iso(lat, lon), exact)]
-    for name in draw(st.lists(st.sampled_from(forms), min_size=1, max_size=most)):
-        between = draw(st.sampled_from(SEPARATORS))
-        written.append(Written(FORMS[name](lat) + between + FORMS[name](lon), exact))
-    return written
+    scale = 60 * 10**decimals
+    lat, lon = (Coordinate(draw(st.integers(0, last * scale)), 1, decimals) for last in (90, 180))
+    letters = draw(st.sampled_from(("SW", "NE", "NW", "SE")))
+    values = {(1, decimals): Point(lat, lon)}
+    if decimals == 2:
+        # A hundredth of a minute is six tenths of a second.
+        values[2, 1] = Point(*(half._replace(steps=half.steps * 6, unit=2, decimals=1)
+                               for half in (lat, lon)))  # fmt: skip
+    pairs = [
+        (form, point)
+        for form in ALL_FORMS
+        for (unit, digits), point in values.items()
+        if form.unit == unit and digits in form.decimals
+    ]
+    chosen = draw(st.lists(st.sampled_from(pairs), min_size=1, max_size=most))
+    return [WrittenPosition.of(form, point, letters) for form, point in chosen]
 
 
-@st.composite
-def island_positions(draw: st.DrawFn) -> str:
+_HYPHENS = [form for form in FORMS if form.name == "hyphen"]
+
+
+def island_positions() -> st.SearchStrategy[str]:
     """A position among the islands, as radio warnings write it."""
-    lat = draw(halves("S", 2, 2))._replace(degrees=draw(st.integers(46, 48)))
-    lon = draw(halves("W", 2, 2))._replace(degrees=draw(st.integers(122, 127)))
-    return f"{FORMS['hyphens'](lat)} {FORMS['hyphens'](lon)}"
+    return positions(forms=_HYPHENS, is_at_islands=True).map(lambda one: one.text)
 
 
 # Notices

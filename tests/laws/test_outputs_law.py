@@ -12,8 +12,8 @@ from hypothesis import strategies as st
 
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
+from noticeparse.testing.generator import generate
 from noticeparse.writers import FORMATS, Wishes, new_writer, write
-from tests.generator import generate
 from tests.test_geojson import check_rules
 
 from .strategies import anything

@@ -6,8 +6,9 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from noticeparse import NoticeParseError, find_positions, parse, parse_position
+from noticeparse.testing import WrittenPosition
 
-from .strategies import Written, island_positions, spellings
+from .strategies import island_positions, spellings
 
 HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
 FOREIGN = {
@@ -17,20 +18,20 @@ FOREIGN = {
 
 
 @given(spellings())
-def test_alone(written: list[Written]) -> None:
+def test_alone(written: list[WrittenPosition]) -> None:
     for one in written:
         assert parse_position(one.text).exact() == one.exact
 
 
 @given(spellings())
-def test_in_running_text(written: list[Written]) -> None:
+def test_in_running_text(written: list[WrittenPosition]) -> None:
     for one in written:
         found = find_positions(f"A wreck lies in {one.text}, dangerous to navigation.")
         assert [position.exact() for position in found] == [one.exact]
 
 
 @given(spellings(most=2))
-def test_in_an_action(written: list[Written]) -> None:
+def test_in_an_action(written: list[WrittenPosition]) -> None:
     for one in written:
         bulletin = parse(f"{HEAD}Insert dangerous wreck   {one.text}\n")
         (action,) = bulletin.notices[0].charts[0].actions
@@ -39,7 +40,7 @@ def test_in_an_action(written: list[Written]) -> None:
 
 
 @given(spellings(most=2))
-def test_its_own_iso_form_gives_it_back(written: list[Written]) -> None:
+def test_its_own_iso_form_gives_it_back(written: list[WrittenPosition]) -> None:
     for one in written:
         position = parse_position(one.text)
         again = parse_position(position.iso6709)
@@ -49,7 +50,7 @@ def test_its_own_iso_form_gives_it_back(written: list[Written]) -> None:
 
 
 @given(spellings(most=2))
-def test_all_spellings_of_the_same_unit_have_one_record(written: list[Written]) -> None:
+def test_all_spellings_of_the_same_unit_have_one_record(written: list[WrittenPosition]) -> None:
     records = {parse_position(one.text).iso6709 for one in written}
     assert len({iso for iso in records if iso.count("-") + iso.count("+") == 2}) == len(records)
     assert len(records) <= 2

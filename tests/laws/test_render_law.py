@@ -13,9 +13,10 @@ from noticeparse.canonical import figures
 from noticeparse.numbers import FATHOM_M, FOOT_M, NAUTICAL_MILE_M
 from noticeparse.readers.places import read_phrase
 from noticeparse.records import Position
+from noticeparse.testing import WrittenPosition
 from tests.test_render import usable, values
 
-from .strategies import Written, anything, bulletins, spellings
+from .strategies import anything, bulletins, spellings
 
 
 @given(bulletins)
@@ -39,7 +40,7 @@ def test_any_text_comes_back_or_is_refused(text: str) -> None:
 
 
 @given(spellings())
-def test_a_position_keeps_its_unit_and_its_digits(written: list[Written]) -> None:
+def test_a_position_keeps_its_unit_and_its_digits(written: list[WrittenPosition]) -> None:
     for one in written:
         position = _position(one.text)
         if position is not None:

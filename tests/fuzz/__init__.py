@@ -1,0 +1,1 @@
+"""Coverage-guided fuzzing: the harness, and the texts it starts from."""
