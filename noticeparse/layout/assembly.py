@@ -11,6 +11,7 @@ from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
+from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_verb_last
@@ -228,11 +229,14 @@ class Assembly:
             return
         tells = any(line.has("passive") for line in body)
         commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
+        remarks: list[Prose] = []
+        if commands:
+            body, remarks = without_remarks(self.text, body)
         found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         if self.notice is not None:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
-        for prose in found.prose:
+        for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
             self.add_prose(prose)
 
     def _give(self, items: list[Item]) -> None:

@@ -60,14 +60,15 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
     for line in lines:
         opens = line.is_blank or (line.elements[0].kind == "label" and line.elements[0].gap)
         if opens and elements:
-            yield _paragraph(text, elements)
+            yield paragraph(text, elements)
             elements = []
         elements += line.elements
     if elements:
-        yield _paragraph(text, elements)
+        yield paragraph(text, elements)
 
 
-def _paragraph(text: str, elements: Sequence[Element]) -> Prose:
+def paragraph(text: str, elements: Sequence[Element]) -> Prose:
+    """A paragraph of these elements, its parted positions joined."""
     joined = list(join_points(text, elements))
     return Prose([(e.start, e.end) for e in elements], joined)
 
