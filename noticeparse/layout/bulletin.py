@@ -6,7 +6,12 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.cuts import says_nothing, split_at_heads, without_axis_titles
+from noticeparse.layout.cuts import (
+    number_behind_heading,
+    says_nothing,
+    split_at_heads,
+    without_axis_titles,
+)
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out
@@ -164,7 +169,11 @@ class _Reader(HeadReader):
         if self.keys.block_is_open and self.keys.takes_key(line):
             return
         opening = notice_opening(self.text, line)
-        if opening is not None:
+        behind = number_behind_heading(self.text, line, self.keys.following)
+        if opening is None and behind is not None:
+            self._notice_line(line, behind)
+            self.add_heading(list(line.elements[: behind.at]))
+        elif opening is not None:
             self._notice_line(line, opening)
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
@@ -211,6 +220,10 @@ class _Reader(HeadReader):
         """Whether a line belongs to the edition's lists, or is the title of a part."""
         blank = self.behind_blank
         in_notice = self.assembly.notice is not None
+        following = next(iter(self.lines[index + 1 : index + 2]), None)
+        if number_behind_heading(self.text, line, following) is not None:
+            self.lists.open = None
+            return False
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
             self._end_notice()
             return True

@@ -193,6 +193,13 @@ def opens_a_line(text: str, start: int) -> bool:
     return not before or before in BULLETS
 
 
+def opens_paragraph(text: str, line: Line) -> bool:
+    """Whether a line opens with a letter, number or bullet; `>` is a quote of mail."""
+    first = line.elements[0]
+    is_bullet = first.kind == "bar" and text[first.start : first.end].strip() in BULLETS - {">"}
+    return is_bullet or (first.kind == "label" and first.gap)
+
+
 def verb_places(lines: Sequence[Line]) -> frozenset[int]:
     """The places among the elements of their lines in which verbs stand behind a position."""
     return frozenset(

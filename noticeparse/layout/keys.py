@@ -116,7 +116,8 @@ class KeyReader:
         assert notice is not None
         pieces = [(e.start, e.end) for e in values]
         if role == "heading":
-            notice.heading += pieces
+            # As one piece: `works ended; notice 21(T)/26 is cancelled` is a sentence.
+            notice.heading += [(pieces[0][0], pieces[-1][1])] if pieces else []
         elif role == "source":
             notice.sources += pieces
         elif values:

@@ -127,9 +127,10 @@ class _LineReader:
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
         plain = [(e.kind, e.start, e.end) for e in elements]
-        if is_told_heading(self._text, plain):
+        lead = int(len(elements) > 1 and elements[0].kind == "label")
+        if is_told_heading(self._text, plain[lead:]):
             # `The following are to be inserted:` commands what stands below it.
-            elements = [Element("verb", elements[0].start, elements[-1].end, True)]
+            elements = [Element("verb", elements[lead].start, elements[-1].end, True)]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
         elif is_note(self._text, plain):

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.evidence import split_lead
+from noticeparse.layout.evidence import opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_only
@@ -58,7 +58,7 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
     """The paragraphs of prose: a blank line or a numbered line opens the next one."""
     elements: list[Element] = []
     for line in lines:
-        opens = line.is_blank or (line.elements[0].kind == "label" and line.elements[0].gap)
+        opens = line.is_blank or opens_paragraph(text, line)
         if opens and elements:
             yield paragraph(text, elements)
             elements = []

@@ -16,6 +16,7 @@ from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")
 # What may follow the verb on its line: where to, or what the feature becomes.
+_LISTS = ("joining", "bounded by", "between", "limits")
 _GOES_ON = ("to", "into", "from", "by", "with")
 
 
@@ -70,7 +71,10 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     verb: Element | None = None
     for line in lines:
         at = next((i for i, e in enumerate(line.elements) if e.kind in _VERBS), None)
-        if verb is not None and not _breaks_off(text, kept[-1]):
+        goes_on = bool(kept) and (
+            _breaks_off(text, kept[-1]) or (_lists_places(text, kept) and _is_place(text, line))
+        )
+        if verb is not None and not goes_on:
             yield Stretch(_led(kept, verb), verb)
             kept, verb = [], None
         if at is None:
@@ -100,6 +104,17 @@ def _breaks_off(text: str, line: Line) -> bool:
     if last is None or last.kind != "words":
         return False
     return text[last.start : last.end].rstrip(" :,").rpartition(" ")[2].lower() in _GOES_ON
+
+
+def _lists_places(text: str, lines: Sequence[Line]) -> bool:
+    """Whether words so far announce several places: `cable, joining`."""
+    words = [text[e.start : e.end] for line in lines for e in line.elements if e.kind == "words"]
+    return any(one.rstrip(" :,").lower().endswith(_LISTS) for one in words)
+
+
+def _is_place(text: str, line: Line) -> bool:
+    """Whether a line holds places and nothing that tells of a feature."""
+    return line.has("point", "half") and not any(tells(text, e) for e in line.elements)
 
 
 def _has_letters(text: str, element: Element) -> bool:
