@@ -216,6 +216,15 @@ class TestParts:
         assert [n.charts[0].depth_unit for n in (notices[0], notices[-1])] == units
         assert parse(text).notices[-1].charts[0].depth_unit == units[1]
 
+    def test_numbers_behind_their_headings(self) -> None:
+        """A heading in front of a cut stays that of the notice behind it."""
+        one = "Quill Sound - Wreck {1}                         {0}/26\n"
+        one += "Chart 802 [3/26] WGS84, depths in metres\n" + ITEM + "\n"
+        text = "".join(one.format(n, "ABC"[n % 3]) for n in range(1, 90))
+        parts = in_parts(text, 1000)
+        assert len(parts) > 3
+        same(text, parts)
+
     def test_only_the_first_number_of_all_is_that_of_the_edition(self) -> None:
         """A notice without a word is one, also where a later part begins with it."""
         one = HEAD.replace("12/26", "{0}/26") + ITEM + "\n"

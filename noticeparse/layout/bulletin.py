@@ -172,7 +172,8 @@ class _Reader(HeadReader):
         behind = number_behind_heading(self.text, line, self.keys.following)
         if opening is None and behind is not None:
             self._notice_line(line, behind)
-            self.add_heading(list(line.elements[: behind.at]))
+            if self.assembly.cut.end is None:
+                self.add_heading(list(line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
         elif self.takes_chart(line) or self.takes_panel(line):
