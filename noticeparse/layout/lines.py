@@ -259,15 +259,15 @@ class _LineReader:
                 return "words"
             return kind
         behind_dash = text[before_end - 2 : before_end] == " -"
-        if kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end):
+        is_past = kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end)
+        if is_past and not (behind_dash and leads_on(text, end)):
             # `established in …` behind a line end is prose; a past tense commands only in columns
             # and behind a dash: `buoy - moved to`.
-            kind = kind if behind_dash and leads_on(text, end) else "words"
-            if kind == "words":
-                return kind
+            return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
-        if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
+        stands_free = gap or before_end < 0 or (kind == "verb" and text[start] == "[")
+        if stands_free or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and joins_commands(text, before_end, end):
             # `… in P and delete …`: behind a position or another verb of the sentence.

@@ -243,6 +243,10 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         if element.kind == "passive":
             continue
         if element.kind in _PLACES:
+            if item.groups and not item.words:
+                # `P: buoy has been moved to Q`: the feature stands between its place and verb.
+                item.words = [(e.start, e.end) for e in lead if e.start < passive.start]
+                lead = lead[len(item.words) :]
             _add_place(text, item, lead, element, is_behind=element.start > passive.start)
             lead = []
         elif element.kind == "words":
@@ -282,8 +286,7 @@ def _add_place(
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
     """Words behind the last place: what the feature becomes, or a remark."""
-    changes = canonical_verb(item.verb or "") in ("amend", "replace")
-    is_change = False
+    changes, is_change = canonical_verb(item.verb or "") in ("amend", "replace"), False
     for element in lead:
         words = text[element.start : element.end].strip(" ,.")
         if not words:

@@ -45,6 +45,35 @@ def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
     return count > 0
 
 
+def stands_in_brackets(text: str, lines: Sequence[Line]) -> bool:
+    """Whether the verbs stand in brackets between feature and place: `Wreck [remove] P`."""
+    return sum(_bracketed(text, line) is not None for line in lines) > 1
+
+
+def _bracketed(text: str, line: Line) -> int | None:
+    """The index of a verb in brackets behind words that tell of a feature, or None."""
+    for index, element in enumerate(line.elements):
+        if element.kind == "verb" and text[element.start] == "[":
+            return index if any(tells(text, e) for e in line.elements[:index]) else None
+    return None
+
+
+def bracketed_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
+    """The stretches of such a body: a line with words of a feature, and the places below it."""
+    kept: list[Line] = []
+    verb: Element | None = None
+    for line in lines:
+        if any(tells(text, e) for e in line.elements):
+            if kept:
+                yield Stretch(_led(kept, verb), verb)
+            at = _bracketed(text, line)
+            verb = line.elements[at] if at is not None else None
+            kept = []
+        kept.append(line._replace(elements=tuple(e for e in line.elements if e is not verb)))
+    if kept:
+        yield Stretch(_led(kept, verb), verb)
+
+
 def _is_last(text: str, line: Line, index: int) -> bool:
     """Whether a verb stands at the end of a line that holds more than the verb."""
     verb, before, behind = line.elements[index], line.elements[:index], line.elements[index + 1 :]
