@@ -37,7 +37,7 @@ class HeadReader:
         self.keys = KeyReader(self.assembly, self.tables)
         self.behind_blank = True
         self.head_is_open = False
-        self._at_margin: set[str] = set()
+        self.at_margin: set[str] = set()
         """Charts whose numbers stood alone at the margin."""
 
     def takes_chart(self, line: Line) -> bool:
@@ -70,9 +70,9 @@ class HeadReader:
         end = next(ends, len(line.elements))
         rest = (second.start, line.elements[max(end, 2) - 1].end)
         is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
-        if not is_told and number not in self._at_margin:
+        if not is_told and number not in self.at_margin:
             return False
-        self._at_margin.add(number)
+        self.at_margin.add(number)
         self.keys.end_block()
         head = [(first.start, first.end), *([rest] if is_told else [])]
         self.assembly.open_row_chart(head, number)
@@ -228,7 +228,7 @@ class HeadReader:
             before = ()
         self._chart_elements(line, line.elements[index:])
         numbers = [e for e in before if e.kind == "words" and has_words(self.text, e)]
-        if numbers and self.assembly.charts:
+        if numbers and self.assembly.charts and self.assembly.cut.end is None:
             self.assembly.charts[-1].head.insert(0, (numbers[0].start, numbers[-1].end))
         return True
 
@@ -265,6 +265,10 @@ class HeadReader:
         ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
         end = next(ends, len(elements))
         start, stop = elements[0].start, elements[end - 1].end
+        before = [e for e in line.elements if e.start < start and e.kind != "label"]
+        opens = not any(self._tells(e) for e in before)
+        if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
+            return
         this_notice = opened_notice(self.text[start:stop])
         if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
             assembly.is_by_chart = True

@@ -56,8 +56,9 @@ class KeyReader:
             self._of_block(role, key, values)
             return True
         if role == "notice" and values and values[0].kind == "number":
-            self.end_block()
-            self.assembly.open_notice(values[0], line.start)
+            if self.assembly.is_by_chart or not self.assembly.cut.falls_before(line):
+                self.end_block()
+                self.assembly.open_notice(values[0], line.start)
             return True
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, key, values)
