@@ -326,3 +326,28 @@ def test_quoted_table_with_titles_in_underscores() -> None:
     assert previous is not None
     assert previous.number == 45
     assert [one.iso6709 for one in bulletin.notices[1].remarks[0].positions] == [AT_R]
+
+
+class TestLoneFiguresUnderHemispheres:
+    """Two figures under `Lat. S` and `Long. W` are degrees only where nothing else is likely."""
+
+    ROW = "1    Insert    wreck                  12.34       45.67\n"
+
+    def test_without_degrees_above_they_are_refused(self) -> None:
+        bulletin = parse(HEAD + TITLES + self.ROW)
+        assert places(bulletin) == [[]]
+        assert codes(bulletin) == {"position-shared-degrees-unknown"}
+
+    def test_whole_degrees_in_a_row_of_their_own_are_not_taken(self) -> None:
+        degrees = "                                      47°         123°\n"
+        assert places(parse(HEAD + TITLES + degrees + self.ROW))[-1] == []
+
+    def test_a_new_item_that_leaves_out_its_degrees_is_told(self) -> None:
+        above = "1    Insert    rock                   47 12.30    123 45.60\n"
+        bulletin = parse(HEAD + TITLES + above + self.ROW)
+        assert places(bulletin)[-1] == ["-4712.34-12345.67/"]
+        assert "position-degrees-from-above" in [one.code for one in bulletin.findings]
+
+    def test_decimal_degrees_are_read(self) -> None:
+        row = self.ROW.replace("12.34 ", "47.20567").replace("45.67", "123.76117")
+        assert places(parse(HEAD + TITLES + row)) == [["-47.20567-123.76117/"]]
