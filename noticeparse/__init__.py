@@ -13,6 +13,7 @@ from noticeparse.version import VERSION as __version__
 if TYPE_CHECKING:
     from noticeparse.api import (
         find_positions,
+        iter_notices,
         parse,
         parse_depth,
         parse_light,
@@ -26,6 +27,7 @@ __all__ = [
     "NoticeParseError",
     "__version__",
     "find_positions",
+    "iter_notices",
     "parse",
     "parse_depth",
     "parse_light",

@@ -22,6 +22,7 @@ from noticeparse.faults import Fault, shifted
 from noticeparse.findings import Located, to_finding
 from noticeparse.layout.lines import Element, read_lines
 from noticeparse.layout.prose import join_points
+from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
@@ -37,6 +38,8 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 
 # A difference in precision may be the writer's habit; everything else in doubt is refused.
 _MAY_STAND = frozenset({"position-precision-differs"})
+
+_LINE_ENDS = tuple("\n\r\v\f\x1c\x1d\x1e\x85\u2028\u2029")
 
 
 def parse(
@@ -63,11 +66,57 @@ def parse(
     what is no region.
     """
     _require_text(text)
+    _require_terms(charts, region)
+    return read_bulletin(text, name=name, charts=charts, as_of=as_of, region=region)
+
+
+def _require_terms(charts: ChartList | None, region: Region | None) -> None:
     if charts is not None and not isinstance(charts, ChartList):
         raise TypeError(f"charts must be a ChartList, not {type(charts).__name__}")
     if region not in (None, "A", "B"):
         raise ValueError(f'region must be "A" or "B", not {region!r}')
-    return read_bulletin(text, name=name, charts=charts, as_of=as_of, region=region)
+
+
+def iter_notices(
+    lines: Iterable[str],
+    *,
+    charts: ChartList | None = None,
+    as_of: date | None = None,
+    region: Region | None = None,
+) -> Iterator[Notice]:
+    """The notices of a stream of lines, such as an open text file, in bounded memory.
+
+    Gives each `Notice` as it is read.  A line may come with its line end or without.  Spans and
+    paths count in the whole stream.  Each finding outside any notice goes to the next notice, or
+    to the last; a stream without a notice gives nothing, and its findings are shown by `parse`
+    only.  Up to 1 000 000 characters the notices are those of `parse`.  A longer text is read in
+    parts, cut where notices begin: the finding `text-in-parts` says so, numbers, lists and
+    previous notices are not compared over the whole, a notice whose charts stand far apart comes
+    as two, a position is held against its neighbours in its own part, and a datum or depth unit
+    that a later section states for all charts holds from its part on.  Where no notice begins for
+    1 000 000 characters the text is cut all the same, with the error finding `text-cut`.
+
+    The other arguments are those of `parse`.
+
+    Raises TypeError for one text in place of its lines, for a line that is no text and for what is
+    no chart list, ValueError for what is no region.
+    """
+    if isinstance(lines, str):
+        raise TypeError("lines must be an iterable of lines, not one text; split it, or use parse")
+    _require_terms(charts, region)
+    return with_all_findings(
+        read_parts(_ended(lines), Terms(charts=charts, as_of=as_of, region=region))
+    )
+
+
+def _ended(lines: Iterable[str]) -> Iterator[str]:
+    """The lines, each with an end before the next one comes."""
+    end = ""
+    for line in lines:
+        _require_text(line)
+        yield end + line
+        # Whatever `splitlines` takes for an end is one, so that nothing is put into the text.
+        end = "" if line.endswith(_LINE_ENDS) else "\n"
 
 
 def read_chart_list(path: str | os.PathLike[str]) -> ChartList:

@@ -53,13 +53,19 @@ def _extent(one: Located) -> tuple[int, int]:
 
 def with_findings(bulletin: Bulletin, findings: Iterable[Finding]) -> Bulletin:
     """The bulletin with its findings in text order, each also in the notices it points into."""
-    ordered = sorted(findings, key=_order)
+    ordered = sorted(findings, key=in_text_order)
     own = _by_notice(ordered)
     notices = [_with_own(n, i, own.get(i, [])) for i, n in enumerate(bulletin.notices)]
     return bulletin.model_copy(update={"notices": notices, "findings": ordered})
 
 
-def _order(finding: Finding) -> tuple[int, int, str]:
+def is_outside(finding: Finding) -> bool:
+    """Whether a finding is of no notice: of the text between them, or of a list."""
+    return not any(path.startswith("/notices/") for path in finding.paths)
+
+
+def in_text_order(finding: Finding) -> tuple[int, int, str]:
+    """The key that sorts findings: by where they stand, those of the whole text first."""
     if finding.span is None:
         return -1, -1, finding.code
     return finding.span.start, finding.span.end, finding.code

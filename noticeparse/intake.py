@@ -11,18 +11,20 @@ import codecs
 import hashlib
 import re
 import sys
+from collections.abc import Iterator
+from contextlib import contextmanager
 from pathlib import Path
-from typing import NamedTuple
+from typing import IO, NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.text import repair
 
 STANDARD_INPUT = "-"
 
-_MEDIA_TYPE = "text/plain"
+MEDIA_TYPE = "text/plain"
 
 # The longer marks first: the mark of UTF-32 begins with that of UTF-16.
-_MARKS = (
+MARKS = (
     (codecs.BOM_UTF8, "utf-8"),
     (codecs.BOM_UTF32_LE, "utf-32-le"),
     (codecs.BOM_UTF32_BE, "utf-32-be"),
@@ -41,7 +43,9 @@ _OTHER_KINDS = (
 _DECLARED = re.compile(
     rb"(?:charset|encoding)[ \t]{0,4}=[ \t]{0,4}[\"']?([A-Za-z0-9._:-]{2,40})", re.I
 )
-_FIRST_BYTES = 4096
+FIRST_BYTES = 4096
+"""How many bytes are looked through for the name of an encoding."""
+HIGH_CONTROLS = bytes(range(0x80, 0xA0))
 _PLAIN = bytes(range(0x20, 0x5B)) + bytes(range(0x61, 0x7B))
 # Those with escapes turn a text into something else than what a person sees; the others depend on
 # the machine or stand for no one code page.
@@ -49,7 +53,7 @@ _NOT_FOR_TEXT = frozenset(
     {"charmap", "idna", "mbcs", "oem", "punycode", "raw-unicode-escape", "unicode-escape", "utf-7"}
 )
 
-_CONTROLS = bytes([*range(0x07), 0x08, *range(0x0E, 0x1B), *range(0x1C, 0x20), 0x7F])
+CONTROLS = bytes([*range(0x07), 0x08, *range(0x0E, 0x1B), *range(0x1C, 0x20), 0x7F])
 _FEW_CONTROLS = 8
 _CONTROL_SHARE = 20
 
@@ -72,12 +76,25 @@ def read_bytes(name: str) -> bytes:
 
     Raises NotReadable.
     """
+    with readable(name):
+        return standard_input().read() if name == STANDARD_INPUT else Path(name).read_bytes()
+
+
+def standard_input() -> IO[bytes]:
+    """Standard input as bytes.
+
+    Raises NotReadable where it is closed.
+    """
+    if sys.stdin is None:
+        raise NotReadable("standard input is closed")
+    return sys.stdin.buffer
+
+
+@contextmanager
+def readable(name: str) -> Iterator[None]:
+    """What goes wrong with the file `name` in here is said as NotReadable."""
     try:
-        if name == STANDARD_INPUT:
-            if sys.stdin is None:
-                raise NotReadable("standard input is closed")
-            return sys.stdin.buffer.read()
-        return Path(name).read_bytes()
+        yield
     except FileNotFoundError:
         raise NotReadable("no such file") from None
     except IsADirectoryError:
@@ -104,13 +121,17 @@ def decode(data: bytes, name: str | None = None) -> Intake:
     """
     text, faults = _text_of(data)
     if not text or text.isspace():
-        what = "standard input" if name == STANDARD_INPUT else "the file"
-        raise NotReadable(f"{what} is empty")
-    return Intake(text, hashlib.sha256(data).hexdigest(), _MEDIA_TYPE, faults)
+        raise is_empty(name)
+    return Intake(text, hashlib.sha256(data).hexdigest(), MEDIA_TYPE, faults)
+
+
+def is_empty(name: str | None) -> NotReadable:
+    """What is said of a file that holds nothing but blanks."""
+    return NotReadable(f"{'standard input' if name == STANDARD_INPUT else 'the file'} is empty")
 
 
 def _text_of(data: bytes) -> tuple[str, tuple[Fault, ...]]:
-    for mark, encoding in _MARKS:
+    for mark, encoding in MARKS:
         if data.startswith(mark):
             return _marked(data[len(mark) :], encoding, len(mark))
     _refuse_binary(data)
@@ -135,19 +156,26 @@ def _marked(body: bytes, encoding: str, mark_length: int) -> tuple[str, tuple[Fa
 
 def _declared(data: bytes) -> tuple[str, tuple[Fault, ...]] | None:
     """The text in the encoding that its head declares, if every byte fits it."""
-    match = _DECLARED.search(data[:_FIRST_BYTES])
-    encoding = _known_encoding(match.group(1).decode("ascii")) if match else None
+    high_controls = data.translate(None, HIGH_CONTROLS) != data
+    encoding = declared_encoding(data[:FIRST_BYTES], has_high_controls=high_controls)
     if encoding is None:
         return None
-    if encoding == "iso8859-1" and data.translate(None, bytes(range(0x80, 0xA0))) != data:
-        # Mail declares ISO 8859-1 and means Windows-1252 (WHATWG Encoding Standard, 4.2): the
-        # minute mark would turn into an invisible control character.
-        encoding = "cp1252"
     try:
         text = data.decode(encoding)
     except UnicodeError:
         return None
     return text, (Fault("text-other-encoding", 0, 0, {"encoding": encoding}),)
+
+
+def declared_encoding(head: bytes, *, has_high_controls: bool) -> str | None:
+    """The encoding that the first bytes declare; bytes 80 to 9F hex tell where it is another."""
+    match = _DECLARED.search(head)
+    encoding = _known_encoding(match.group(1).decode("ascii")) if match else None
+    if encoding == "iso8859-1" and has_high_controls:
+        # Mail declares ISO 8859-1 and means Windows-1252 (WHATWG Encoding Standard, 4.2): the
+        # minute mark would turn into an invisible control character.
+        return "cp1252"
+    return encoding
 
 
 def _known_encoding(name: str) -> str | None:
@@ -185,10 +213,19 @@ def _repaired_offset(text: str, offset: int) -> int:
 
 
 def _refuse_binary(data: bytes) -> None:
+    refuse_other_kinds(data)
+    refuse_controls(len(data) - len(data.translate(None, CONTROLS)), len(data))
+
+
+def refuse_other_kinds(head: bytes) -> None:
+    """Raise NotReadable where the first bytes are those of a file of another kind."""
     for start, words in _OTHER_KINDS:
-        if data.startswith(start):
+        if head.startswith(start):
             raise NotReadable(words)
-    controls = len(data) - len(data.translate(None, _CONTROLS))
-    many = controls > _FEW_CONTROLS and controls * _CONTROL_SHARE > len(data)
-    if many or controls * 2 > len(data):
+
+
+def refuse_controls(controls: int, length: int) -> None:
+    """Raise NotReadable where so many of the bytes are controls that they are no text."""
+    many = controls > _FEW_CONTROLS and controls * _CONTROL_SHARE > length
+    if many or controls * 2 > length:
         raise NotReadable("not a text file (binary data, or text in UTF-16 without its mark)")

@@ -9,9 +9,10 @@ from __future__ import annotations
 import hashlib
 from collections.abc import Iterable, Iterator
 from datetime import date
+from typing import NamedTuple
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
-from noticeparse.build.editions import read_edition, read_list, said_of_all
+from noticeparse.build.editions import SaidBefore, read_edition, read_list, said_of_all
 from noticeparse.build.lost_figures import without_lost_figures
 from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.build.sheets import on_sheets
@@ -31,20 +32,32 @@ from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Line, read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.notice import Notice
 from noticeparse.sheets import Sheets
-from noticeparse.text import SURROGATE, hidden_in, repair, without_surrogates
+from noticeparse.text import SURROGATE, RepairedText, hidden_in, repair, without_surrogates
 from noticeparse.version import VERSION
 
 # How many notices on either side are the surroundings of a notice.
 _BESIDE = 4
 
 
-@patient_collector()
+class Laid(NamedTuple):
+    """A text with its layout; where that ends at a cut, all of it ends there."""
+
+    given: str
+    repaired: RepairedText
+    words: str
+    """The repaired text without the marks of where it was copied from."""
+    lines: list[Line]
+    layout: Layout
+    ignored: list[Piece]
+
+
 def read_bulletin(
     text: str,
     *,
@@ -61,17 +74,58 @@ def read_bulletin(
     Of temporary notices that end before the day `as_of` it is said that they have ended; `region`
     is the region of buoyage that lateral marks are held against.
     """
+    with patient_collector():
+        return read_laid(
+            laid_out(text),
+            source=source_of(text, name, media_type, sha256),
+            faults=faults,
+            charts=charts,
+            as_of=as_of,
+            region=region,
+        )
+
+
+def laid_out(text: str, least: int | None = None, before: HandedOn | None = None) -> Laid:
+    """The text with its layout, up to the first place from `least` on where it may be cut.
+
+    `before` is what the layout of the part before hands on, where this is no whole text.
+    """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
-    layout = lay_out(words, lines)
-    ignored = layout.ignored + marks
+    layout = lay_out(words, lines, least, before)
+    end = layout.cut
+    if end is not None:
+        repaired, words = repaired.until(end), words[:end]
+        marks = [mark for mark in marks if mark[0] < end]
+        lines = [line for line in lines if line.start < end]
+        text = text[: len(repaired.given)]
+    return Laid(text, repaired, words, lines, layout, layout.ignored + marks)
+
+
+def read_laid(
+    laid: Laid,
+    *,
+    source: Source,
+    faults: Iterable[Fault] = (),
+    charts: ChartList | None = None,
+    as_of: date | None = None,
+    region: Region | None = None,
+    said: SaidBefore | None = None,
+) -> Bulletin:
+    """From the layout to the bulletin.
+
+    With `said` the text is a part of a longer one, of which that was said before; it is filled up.
+    The notices are then not held against an edition of which others are missing.
+    """
+    text, repaired, words, lines, layout, ignored = laid
     context = Context(repaired, words, ignored)
-    edition, left, dates = read_edition(context, layout.front)
+    front = SaidBefore() if said is None else said
+    edition, left, dates = read_edition(context, layout.front, front)
     context.year = edition.year if edition else None
     explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]
     general = [*layout.front, *layout.titles, *explained]
-    context.datum, context.depth_unit = said_of_all(context, general)
+    context.datum, context.depth_unit = said_of_all(context, general, front)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text) + dates
@@ -91,18 +145,19 @@ def read_bulletin(
     bulletin = Bulletin(
         generator=Generator(name="noticeparse", version=VERSION),
         caution=CAUTION,
-        source=_source(text, name, media_type, sha256),
+        source=source,
         edition=edition,
         notices=on_sheets(notices, sheets),
         lists=[read_list(context, draft) for draft in layout.lists],
         findings=[],
         coverage=count_coverage(context, ignored, unread + lost),
     )
-    located += _checked(bulletin, Given(text, as_of), sheets, region)
+    located += _checked(bulletin, Given(text, as_of), sheets, region, said is None)
     return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
 
 
-def _source(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+def source_of(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:
+    """Where a text came from; without the hash of its file, that of its own characters."""
     return Source(
         name=name,
         media_type=media_type,
@@ -112,7 +167,7 @@ def _source(text: str, name: str | None, media_type: str, sha256: str | None) ->
 
 
 def _checked(
-    bulletin: Bulletin, given: Given, sheets: Sheets | None, region: Region | None
+    bulletin: Bulletin, given: Given, sheets: Sheets | None, region: Region | None, is_whole: bool
 ) -> list[Located]:
     """What the checks find, those over the chart list in the place of others that tell less."""
     notices = bulletin.notices
@@ -120,7 +175,7 @@ def _checked(
     for index, notice in enumerate(notices):
         beside = notices[max(0, index - _BESIDE) : index + _BESIDE + 1]
         found += check_notice(notice, f"/notices/{index}", beside, region=region)
-    found += check_bulletin(bulletin, given)
+    found += check_bulletin(bulletin, given, is_whole=is_whole)
     if sheets is None:
         return found
     found = [one for one in found if not is_told_by_sheets(one, notices, sheets)]
@@ -153,7 +208,8 @@ def _character_faults(context: Context, text: str) -> list[Located]:
     found: list[Located] = []
     surrogate = SURROGATE.search(text)
     if surrogate is not None:
-        found.append(Located(Fault("text-surrogate", *_here(context, surrogate.start()))))
+        at = nearest(context.repaired, surrogate.start())
+        found.append(Located(Fault("text-surrogate", *at)))
     return found + hidden_characters(context)
 
 
@@ -162,7 +218,7 @@ def hidden_characters(context: Context) -> list[Located]:
     found: list[Located] = []
     is_told = False
     for one in hidden_in(context.repaired):
-        fault = Fault("text-control-character", *_here(context, one.start))
+        fault = Fault("text-control-character", *nearest(context.repaired, one.start))
         if one.splits_figures:
             span = context.lines.span(one.start - 1, one.end + 1)
             found.append(Located(fault, severity="warning", span=span))
@@ -172,13 +228,13 @@ def hidden_characters(context: Context) -> list[Located]:
     return found
 
 
-def _here(context: Context, offset: int) -> tuple[int, int]:
+def nearest(repaired: RepairedText, offset: int) -> Piece:
     """The stretch of the repaired text that stands nearest to an offset of the original."""
-    low, high = 0, len(context.text)
+    low, high = 0, len(repaired.text)
     while low < high:
         middle = (low + high) // 2
-        if context.repaired.original(middle) < offset:
+        if repaired.original(middle) < offset:
             low = middle + 1
         else:
             high = middle
-    return low, min(low + 1, len(context.text))
+    return low, min(low + 1, len(repaired.text))

@@ -144,6 +144,12 @@ class RepairedText:
             self._there.append(repair.end)
             shift += repair.end - repair.start - len(repair.read)
 
+    def until(self, offset: int) -> RepairedText:
+        """What was read in front of an offset of the repaired text, by itself."""
+        end = self.original(offset)
+        kept = [one for one in self.repairs if one.end <= end]
+        return RepairedText(self.given[:end], self.text[:offset], kept)
+
     def original(self, offset: int) -> int:
         """The offset into the original text of the character read at `offset`."""
         if not self.repairs:

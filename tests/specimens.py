@@ -16,6 +16,7 @@ from noticeparse.catalogue import ENTRIES, chart_lists, sheets
 from noticeparse.chart_list import read_list
 from noticeparse.faults import pointed
 from noticeparse.intake import decode
+from noticeparse.parts import Terms, read_parts
 from noticeparse.pipeline import read_bulletin
 from noticeparse.readers.lights import read_aids, read_light
 from noticeparse.records.finding import Severity
@@ -43,8 +44,12 @@ OF_ONE_AID = frozenset({"aid-unreadable"})
 OF_A_LIST = frozenset(entry.code for entry in chart_lists.ENTRIES)
 AGAINST_A_LIST = frozenset(entry.code for entry in sheets.ENTRIES)
 
+# What is told of a text that is too long to be read as one; here that is one of a few lines.
+OF_PARTS = frozenset({"text-cut", "text-in-parts"})
+_MOST_AS_ONE = 60
+
 # Codes of what is no notice.
-OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST
+OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST | OF_PARTS
 
 _WHOLE = re.compile(r"(?:Chart |(?s:.*^)[0-9]+(?:\([TP]\))?/[0-9]+ )", re.MULTILINE)
 _BYTE = re.compile(rb"\\x([0-9a-f]{2})")
@@ -66,6 +71,8 @@ def told_of(code: str, text: str) -> list[Told]:
         return _of_list(text)
     if code in OF_ONE_LIGHT | OF_ONE_AID:
         return _of_value(code, text)
+    if code in OF_PARTS:
+        return [one for one in _of_parts(text) if one.code == code]
     head = "" if _WHOLE.match(text) else HEAD
     given = head + text + "\n"
     if _BYTE.search(text.encode("utf-8", "surrogatepass")):
@@ -92,6 +99,17 @@ def _of_list(text: str) -> list[Told]:
     return [
         Told(one.code, one.severity, one.span.start, one.span.end, one.message)
         for one in findings
+        if one.span is not None
+    ]
+
+
+def _of_parts(text: str) -> list[Told]:
+    """What is told of a text that may be longer than what is read as one."""
+    terms = Terms(whole=_MOST_AS_ONE, part=_MOST_AS_ONE // 2)
+    return [
+        Told(one.code, one.severity, one.span.start, one.span.end, one.message)
+        for part in read_parts([text], terms)
+        for one in part.findings
         if one.span is not None
     ]
 

@@ -65,7 +65,7 @@ PHRASES = [
     ("buoy, RGR", "buoy_generic", [], {"colours": ["red", "green", "red"]}),
     ("light-buoy, BYB", "light_buoy_generic", ["LIGHTS"],
      {"attributes": {"COLOUR": [2, 6, 2], "COLPAT": [1]}}),
-    ("light-vessel", "light_vessel", ["LITVES", "LIGHTS"], {}),
+    ("light-vessel", "light_vessel", ["LITVES"], {}),
     # Telegraphic forms and capitals
     ("Lt By", "light_buoy_generic", ["LIGHTS"], {}),
     ("Lt Bn", "light_beacon", ["LIGHTS"], {}),

@@ -212,3 +212,142 @@ def test_cumulative_list() -> None:
     assert [(one.chart, [ref.number for ref in one.notices]) for one in found.entries] == [
         ("88", [3, 12])
     ]
+
+
+def test_verbs_over_clauses_numbered_in_three_parts() -> None:
+    text = (
+        "NOTICE TO SHIPPING No. 44/2026\nDated 3 November 2026\n"
+        "Subject: works ended; Notice 21(T)/2026 is cancelled\n\n"
+        "1     Chart 806 (corrected to 39/2026), positions WGS84\n"
+        "1.1   The following are established:\n"
+        "1.1.1   No 9, starboard-hand buoy, at 46°00.00' South 122°00.00' West\n"
+        "1.1.2   A wreck at 46°00.50' South 122°00.00' West\n"
+        "1.2   The following are removed:\n"
+        "1.2.1   A rock at 46°00.10' South 122°00.20' West\n"
+        "2     Chart 803 (corrected to 36/2026), positions WGS84\n"
+        "2.1   The following are established:\n"
+        "2.1.1   A wreck at 46°00.50' South 122°00.00' West\n"
+    )
+    bulletin = parse(text)
+    (notice,) = bulletin.notices
+    assert [(ref.number, ref.status) for ref in notice.cancels] == [(21, "temporary")]
+    assert [(one.chart, len(one.actions)) for one in notice.charts] == [("806", 3), ("803", 1)]
+    assert kinds(bulletin)[:3] == [
+        ("insert", "buoy_lateral_starboard"), ("insert", "wreck"), ("delete", "rock"),
+    ]  # fmt: skip
+    assert codes(bulletin) == set()
+
+
+def test_dashes_before_what_is_to_be_done_and_charts_at_the_foot() -> None:
+    text = (
+        "204/26. — Vellis Bay. — Rocks.\n"
+        "— A rock awash to be written in, in Lat. 46° 34' 22\" S., Long. 124° 50' 31\" W.\n"
+        "— The sounding of 7 fathoms to be erased, in Lat. 46° 34' 44\" S.,\n"
+        "  Long. 124° 51' 12\" W.\n"
+        "Chart: No. 88 (fathoms and feet), last correction 188/26, WGS 84.\n"
+    )
+    bulletin = parse(text)
+    assert bulletin.notices[0].charts[0].chart == "88"
+    assert kinds(bulletin) == [("insert", "rock_awash"), ("delete", "sounding")]
+    assert codes(bulletin) == set()
+
+
+def test_numbers_behind_the_headings_and_verbs_in_the_last_column() -> None:
+    text = (
+        "QUILL SOUND - Wreck                                                    2817/26\n"
+        "Chart 802 [2744/26] WGS 84\n"
+        f"   {P}    Wreck                                        Establish\n"
+        f"   {Q}    Submarine cable, joining                     Establish\n"
+        f"   {R}\n"
+        f"   {P}    Special buoy                                 Expunge\n\n"
+        "PORT ELLORY - Works                                                 2818(T)/26\n"
+        f"Two barges lie in {Q}.\nChart affected: 816\n"
+    )
+    bulletin = parse(text)
+    assert [one.id for one in bulletin.notices] == ["2817/26", "2818(T)/26"]
+    assert bulletin.notices[0].heading == "QUILL SOUND - Wreck"
+    assert places(bulletin) == [[AT_P], [AT_Q, AT_R], [AT_P]]
+    assert [one.chart for one in bulletin.notices[1].charts] == ["816"]
+
+
+class TestVerbsInBrackets:
+    """`Wreck [remove] P`: each line has its own verb, none is carried down."""
+
+    def test_they_belong_to_their_line(self) -> None:
+        body = f"* Wreck [chart] {P}\n* Cable [take up] joining {Q}, {R}\n"
+        bulletin = parse(HEAD + body)
+        assert kinds(bulletin) == [("insert", "wreck"), ("delete", "cable_submarine")]
+        assert places(bulletin) == [[AT_P], [AT_Q, AT_R]]
+
+    def test_a_line_without_one_is_told(self) -> None:
+        body = f"* Wreck [chart] {P}\n* Rock [as before] {Q}\n* Buoy [remove] {R}\n"
+        bulletin = parse(HEAD + body)
+        assert "item-without-verb" in codes(bulletin)
+        assert [verb for verb, _ in kinds(bulletin)] == ["insert", "delete"]
+
+
+def test_statements_with_the_place_in_front_and_roman_numbers() -> None:
+    text = (
+        "No. 58 of 2026 - QUILL SOUND\n"
+        "     i.   46° 00'.00 S, 122° 00'.00 W: wreck has been found.\n"
+        "     ii.  46° 00'.50 S, 122° 00'.00 W: special buoy has been moved\n"
+        "          to 46° 00'.10 S, 122° 00'.20 W.\n"
+        "Charts to be corrected: 802 (last notice 51/26).\n"
+    )
+    bulletin = parse(text)
+    assert kinds(bulletin) == [("insert", "wreck"), ("move", "buoy_special")]
+    assert places(bulletin) == [[AT_P], [AT_Q]]
+    assert codes(bulletin) == set()
+
+
+def test_route_positions_counted_below_a_cable() -> None:
+    body = (
+        "To be written in\n   submarine cable, joining the route positions:\n"
+        "      01  BMH   S 46 00.000  W 122 00.000\n      02  FS    S 46 00.500  W 122 00.000\n"
+        "   wreck, at S 46 00.100  W 122 00.200\n"
+    )
+    bulletin = parse(HEAD + body)
+    assert kinds(bulletin) == [("insert", "cable_submarine"), ("insert", "wreck")]
+    assert [len(found) for found in places(bulletin)] == [2, 1]
+    assert codes(bulletin) == set()
+
+
+def test_quoted_table_with_titles_in_underscores() -> None:
+    text = (
+        '"notice";"chart";"last_applied";"action";"object";"position";"to_position"\n'
+        '"46/26";"802";"45/26";"move";"special buoy";"-4600.00-12200.00/";"-4600.50-12200.00/"\n'
+        '"47(T)/26";"816";"";"note";"A barge is at work.";"-4600.10-12200.20/";""\n'
+    )
+    bulletin = parse(text)
+    move = bulletin.notices[0].charts[0].actions[0]
+    assert isinstance(move, Move)
+    assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+    previous = bulletin.notices[0].charts[0].previous
+    assert previous is not None
+    assert previous.number == 45
+    assert [one.iso6709 for one in bulletin.notices[1].remarks[0].positions] == [AT_R]
+
+
+class TestLoneFiguresUnderHemispheres:
+    """Two figures under `Lat. S` and `Long. W` are degrees only where nothing else is likely."""
+
+    ROW = "1    Insert    wreck                  12.34       45.67\n"
+
+    def test_without_degrees_above_they_are_refused(self) -> None:
+        bulletin = parse(HEAD + TITLES + self.ROW)
+        assert places(bulletin) == [[]]
+        assert codes(bulletin) == {"position-shared-degrees-unknown"}
+
+    def test_whole_degrees_in_a_row_of_their_own_are_not_taken(self) -> None:
+        degrees = "                                      47°         123°\n"
+        assert places(parse(HEAD + TITLES + degrees + self.ROW))[-1] == []
+
+    def test_a_new_item_that_leaves_out_its_degrees_is_told(self) -> None:
+        above = "1    Insert    rock                   47 12.30    123 45.60\n"
+        bulletin = parse(HEAD + TITLES + above + self.ROW)
+        assert places(bulletin)[-1] == ["-4712.34-12345.67/"]
+        assert "position-degrees-from-above" in [one.code for one in bulletin.findings]
+
+    def test_decimal_degrees_are_read(self) -> None:
+        row = self.ROW.replace("12.34 ", "47.20567").replace("45.67", "123.76117")
+        assert places(parse(HEAD + TITLES + row)) == [["-47.20567-123.76117/"]]

@@ -63,8 +63,6 @@ SOURCES = {
 """By the name: the standards that its rules come from, as its words must say."""
 
 UNUSABLE = noticeparse.parse("12/26 Quill.\nChart 802\nInsert wreck 47-72S 123-45W\n").notices[0]
-    "12/26 Quill Sound.\nChart 802\nInsert wreck 47-72S 123-45W\n"
-).notices[0]
 NO_TEXT: Any = b"47-12.34S 123-45.67W"
 RAISES: list[tuple[Callable[..., object], tuple[Any, ...], dict[str, Any], type[Exception]]] = [
     (noticeparse.parse, (NO_TEXT,), {}, TypeError),
@@ -79,6 +77,9 @@ RAISES: list[tuple[Callable[..., object], tuple[Any, ...], dict[str, Any], type[
     (noticeparse.find_positions, (NO_TEXT,), {}, TypeError),
     (noticeparse.read_chart_list, ("no/such/list.csv",), {}, OSError),
     (noticeparse.read_chart_list, (__file__,), {}, noticeparse.NoticeParseError),
+    (noticeparse.iter_notices, ("47-12.34S 123-45.67W",), {}, TypeError),
+    (noticeparse.iter_notices, ([],), {"charts": []}, TypeError),
+    (noticeparse.iter_notices, ([],), {"region": "C"}, ValueError),
     (noticeparse.render, (NO_TEXT,), {}, TypeError),
     (noticeparse.render, (UNUSABLE,), {}, ValueError),
     (kit.read_reply, ("{",), {}, ValueError),
@@ -118,7 +119,7 @@ def test_types_are_complete(name: str, function: Callable[..., object]) -> None:
     assert signature.return_annotation is not inspect.Signature.empty
     assert all(one.annotation is not one.empty for one in signature.parameters.values()), name
     if function.__module__ == "noticeparse.api":
-        gives = str(signature.return_annotation).removeprefix("list[").rstrip("]")
+        gives = str(signature.return_annotation).rpartition("[")[2].rstrip("]")
         assert f"`{gives}`" in (function.__doc__ or ""), f"{name} says not what it gives"
         assert get_type_hints(function)
 

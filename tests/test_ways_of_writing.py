@@ -349,3 +349,55 @@ def test_what_no_part_of_the_layout_holds_is_told() -> None:
     spans = [text[s.start : s.end] for s in bulletin.coverage.unread_spans]
     remarks = [remark.text for remark in bulletin.notices[0].remarks]
     assert "Office 4, Bay 7" in [*spans, *remarks]
+
+
+def test_doubt_behind_the_new_place_is_the_new_place_s() -> None:
+    (action,) = parse(f"{HEAD}Move wreck from {P} to {Q} (PA)\n").notices[0].charts[0].actions
+    assert isinstance(action, Move)
+    assert [one.quality for one in action.geometry.positions] == [None]
+    assert [one.quality for one in action.destination.positions] == ["approximate"]
+
+
+def test_a_letter_whose_item_has_no_place_is_no_place() -> None:
+    bulletin = parse(f"{HEAD}(a) Insert wreck\n(b) Delete depth 12m, close E of (a)\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"item-without-position", "reference-unknown"}
+
+
+def test_a_hemisphere_in_front_may_end_its_line() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck in S 46°00.00' W\n122°00.00'.\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    beside = parse(f"{HEAD}Insert buoy close W\n122°00.00'.\n")
+    assert told(beside) == []
+
+
+class TestRemarksAmongCommands:
+    """What is said to mariners between or behind commands; no position of it becomes an action."""
+
+    @pytest.mark.parametrize(
+        "remark",
+        [
+            f"\nMariners should keep clear of the ship in {Q} until 3 May.",
+            f"\nKeep clear of the works in {Q}.",
+            f"\nThe wreck in {Q} will be removed in May.",
+            f"Note: a ship lies in {Q}.",
+        ],
+    )
+    def test_remark(self, remark: str) -> None:
+        bulletin = parse(f"{HEAD}Insert rock {P}\n{remark}\n\nDelete wreck {R}\n")
+        assert told(bulletin) == [("insert", "rock", [AT_P]), ("delete", "wreck", [AT_R])]
+        (found,) = bulletin.notices[0].remarks
+        assert [one.iso6709 for one in found.positions] == [AT_Q]
+        assert errors(bulletin) == set()
+
+    def test_a_description_in_a_sentence_is_none(self) -> None:
+        body = f"INSERT\n\nRock which is awash in {P}\n\nWreck, which has lain long, in {Q}\n"
+        assert [one[2] for one in told(parse(HEAD + body))] == [[AT_P], [AT_Q]]
+
+
+def test_a_dash_for_the_old_state_is_nothing() -> None:
+    body = (
+        f"ACTION  OLD  NEW                    POSITION\nInsert  -    port-hand light-buoy   {P}\n"
+    )
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert (action.verb, action.feature.text) == ("insert", "port-hand light-buoy")

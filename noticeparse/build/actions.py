@@ -86,7 +86,8 @@ def read_action(
         says_limit=_says_limit(words.text),
         faults=place_faults,
     )
-    geometry, rest = _with_quality(reading)
+    reading = _with_quality(reading)
+    geometry, rest = reading.geometry, reading.rest
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
@@ -147,14 +148,18 @@ def _says_limit(words: str) -> bool:
     return not _LIMIT_WORDS.isdisjoint(cleaned)
 
 
-def _with_quality(reading: GeometryReading) -> tuple[Geometry, Stretch]:
-    """A quality mark behind the last coordinate belongs to that position."""
-    geometry, rest = reading.geometry, reading.rest
-    quality = quality_mark(rest.text)
-    if quality is None or not geometry.positions:
-        return geometry, rest
-    positions = with_quality(geometry.positions, quality)
-    return geometry.model_copy(update={"positions": positions}), EMPTY
+def _with_quality(reading: GeometryReading) -> GeometryReading:
+    """A quality mark behind the last coordinate belongs to that position, old or new."""
+    geometry, destination = reading.geometry, reading.destination
+    quality = quality_mark(reading.rest.text)
+    marked = destination if destination is not None and destination.positions else geometry
+    if quality is None or not marked.positions:
+        return reading
+    positions = with_quality(marked.positions, quality)
+    marked_now = marked.model_copy(update={"positions": positions})
+    if marked is destination:
+        return GeometryReading(geometry, marked_now, EMPTY)
+    return GeometryReading(marked_now, destination, EMPTY)
 
 
 def _describe(

@@ -10,7 +10,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.lines import Line
+from noticeparse.layout.lines import Line, read_lines
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds
 from noticeparse.records.bulletin import Coverage
@@ -113,7 +113,9 @@ def unread_fault(context: Context, piece: Piece, *, is_action: bool) -> Located:
 
 
 def _may_bear(words: str) -> bool:
-    """Whether words hold a chart number, or a figure with a unit beside a charted feature."""
+    """Whether words hold a position, a chart number, or a figure with a unit beside a feature."""
+    if any(line.has("point", "half") for line in read_lines(words)):
+        return True
     if "CHART_WORD" in head_kinds(words) and any(c.isdigit() for c in words):
         return True
     parts = words.replace(",", " ").split()

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
-from dataclasses import replace
+from dataclasses import dataclass, field, replace
 from itertools import pairwise
 from typing import NamedTuple
 
@@ -42,16 +42,27 @@ class EditionReading(NamedTuple):
     located: list[Located]
 
 
-def read_edition(context: Context, front: list[Line]) -> EditionReading:
-    """What the front lines say of the edition."""
+@dataclass
+class SaidBefore:
+    """What the front lines of a text have said so far, where it is read in parts."""
+
+    lines: int = 0
     title: str | None = None
     number: str | None = None
     year: int | None = None
     issued: str | None = None
     stated: tuple[NoticeRef, NoticeRef] | None = None
+    datums: dict[Datum, None] = field(default_factory=dict)
+    units: dict[DepthUnit, None] = field(default_factory=dict)
+
+
+def read_edition(context: Context, front: list[Line], said: SaidBefore) -> EditionReading:
+    """What the front lines say of the edition, together with those before; `said` is filled up."""
+    title, number, year = said.title, said.number, said.year
+    issued, stated = said.issued, said.stated
     located: list[Located] = []
     left: list[Line] = []
-    for index, line in enumerate(front):
+    for index, line in enumerate(front, said.lines):
         words = context.text[line.start : line.end]
         found = read_line_words(words)
         own = _number(found)
@@ -67,6 +78,9 @@ def read_edition(context: Context, front: list[Line]) -> EditionReading:
             title = _title(context, line)
         elif not found.first("NOTICES", "NUMBER_RANGE") and not _is_said_of_all(words):
             left.append(line)
+    said.title, said.number, said.year = title, number, year
+    said.issued, said.stated = issued, stated
+    said.lines += len(front)
     if number is None and issued is None:
         # Without a number or a date the first line is only a line.
         located = [replace(one, paths=[]) for one in located]
@@ -85,14 +99,20 @@ def _is_said_of_all(words: str) -> bool:
     return bool(read_codes(words) or head_kinds(words) & {"DATUM", "DEPTH_UNIT"})
 
 
-def said_of_all(context: Context, front: list[Line]) -> tuple[Datum | None, DepthUnit | None]:
-    """Datum and depth unit that the front lines state for all charts, where they state one."""
+def said_of_all(
+    context: Context, front: list[Line], said: SaidBefore
+) -> tuple[Datum | None, DepthUnit | None]:
+    """Datum and depth unit that front lines so far state for all charts, where they state one."""
     parts = [part for line in front for part in read_parts(context.text[line.start : line.end])]
-    datums = [read_datum(part.text) for part in parts if part.kind == "DATUM"]
-    units = [read_unit(part.text) for part in parts if part.kind == "DEPTH_UNIT"]
+    for part in parts:
+        if part.kind == "DATUM":
+            said.datums.setdefault(read_datum(part.text))
+        elif part.kind == "DEPTH_UNIT":
+            said.units.setdefault(read_unit(part.text))
+    datums, units = list(said.datums), list(said.units)
     return (
         datums[0] if len({one.name for one in datums}) == 1 else None,
-        units[0] if len(set(units)) == 1 else None,
+        units[0] if len(units) == 1 else None,
     )
 
 

@@ -127,6 +127,10 @@ def _referred(
             values = {"letter": letter, "written": context.written(element.start, element.end)}
             faults.append(Fault("letter-unknown", element.start, element.end, values))
             continue
+        if not positions:
+            # The item of the letter has no place itself.
+            written = {"written": context.written(element.start, element.end)}
+            faults.append(Fault("reference-unknown", element.start, element.end, written))
         own = letter.rpartition(".")[2]
         if labels.is_double(letter):
             faults.append(Fault("letter-used-twice", element.start, element.end, {"letter": own}))

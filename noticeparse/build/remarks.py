@@ -35,7 +35,9 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     start, end = prose.pieces[0][0], prose.pieces[-1][1]
     words = " ".join(context.text[start:end].lower().split())
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
-    told = any(element.kind == "passive" for element in prose.elements)
+    passives = [e for e in prose.elements if e.kind == "passive"]
+    # What will be done is not yet to be charted.
+    told = any(not context.text[e.start : e.end].lower().startswith("will") for e in passives)
     if _AS_CHART.search(words):
         return True
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):

@@ -8,22 +8,27 @@ from __future__ import annotations
 
 from noticeparse.catalogue import (
     actions,
+    changes,
     chart_lists,
+    clearances,
     depths,
     editions,
     features,
+    geometry,
     lights,
     marks,
     notices,
     positions,
+    rhythms,
+    sectors,
     sheets,
     texts,
 )
 from noticeparse.faults import Entry
 
 _SUBJECTS = (
-    actions, chart_lists, depths, editions, features, lights, marks, notices, positions, sheets,
-    texts,
+    actions, changes, chart_lists, clearances, depths, editions, features, geometry, lights,
+    marks, notices, positions, rhythms, sectors, sheets, texts,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

@@ -14,6 +14,15 @@ ENTRIES = (
         good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
+        "position-degrees-from-above", "info", "`{written}` leaves out its degrees",
+        "those of the row above it are read, as far as the figures allow",
+        "compare with the original notice", "common practice, no published source",
+        bad="ACTION\tFEATURE\tLAT (S)\tLONG (W)\nInsert\twreck\t47 12.34\t123 45.67\n"
+        "Insert\trock\t‹12.50\t45.80›",
+        good="ACTION\tFEATURE\tLAT (S)\tLONG (W)\nInsert\twreck\t47 12.34\t123 45.67\n"
+        "Insert\trock\t47 12.50\t123 45.80",
+    ),
+    Entry(
         "position-degrees-out-of-range", "error", "`{written}`: {axis} has {figure} degrees",
         "latitude ends at 90 and longitude at 180 degrees",
         "look for a digit slip and ask the issuer", _ISO,

@@ -11,10 +11,32 @@ ENTRIES = (
         good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-cut", "error", "no notice begins in {length} characters, and the text is cut here",
+        "what belongs together may have been read as two, and the second without its head",
+        "part the text where its notices begin, and read the parts", "none",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "‹Insert› wreck, least depth 5m 46-01.00S 122-00.00W"
+        ),
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-garbled", "error", "garbled: `{written}`",
         "an action may stand here that nobody can read", "read these words in the original notice",
         "common practice, no published source",
         bad="‹Insert w#eck, l&ast d~pth 46-00.00S 122-00.00W›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-in-parts", "warning",
+        "the text is longer than {most} characters and is read in parts",
+        "numbers, lists and charts are not compared; a notice that goes on elsewhere stands twice",
+        "read each edition by itself", "none",
+        bad=(
+            "‹›12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W"
+        ),
         good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(

@@ -88,7 +88,7 @@ SHEET_CHECKS: tuple[Callable[[SheetSection], Iterator[Trouble]], ...] = (
     check_precision,
 )
 """The same over a chart list, for each chart section."""
-BULLETIN_CHECKS: tuple[Callable[[Bulletin, Given], Iterator[Trouble]], ...] = (
+EDITION_CHECKS: tuple[Callable[[Bulletin, Given], Iterator[Trouble]], ...] = (
     check_numbers_once,
     check_numbers_in_order,
     check_stated_range,
@@ -97,12 +97,17 @@ BULLETIN_CHECKS: tuple[Callable[[Bulletin, Given], Iterator[Trouble]], ...] = (
     check_cancelled_list,
     check_cancelled_permanent,
     check_chain,
+)
+"""The same for a bulletin of which all notices and lists are known, held against each other."""
+
+BULLETIN_CHECKS: tuple[Callable[[Bulletin, Given], Iterator[Trouble]], ...] = (
+    *EDITION_CHECKS,
     check_ended,
     check_temporary_actions,
     check_datum_stated,
     check_datums_agree,
 )
-"""The same for a whole bulletin: its edition, its lists and all its notices are known."""
+"""These, and others that ask for what the edition says of itself, and may look at a part of it."""
 
 TOGETHER_CHECKS: tuple[Callable[[Sequence[Whole]], Iterator[tuple[int, Trouble]]], ...] = (
     check_numbers_differ,

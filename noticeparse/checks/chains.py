@@ -26,6 +26,10 @@ Key = tuple[int, int]
 """Year and number: later notices have greater keys, whatever year they are of."""
 
 
+_APART = 200
+"""Numbers; a local series of its own lies farther than this from that of the charts."""
+
+
 class Link(NamedTuple):
     """A section of a permanent notice: one link of the chain of its chart."""
 
@@ -163,13 +167,19 @@ def _range(bulletin: Bulletin) -> tuple[Key, Key] | None:
     return (min(keys), max(keys)) if keys and bulletin.edition is not None else None
 
 
+def _is_of_other_series(before: Key, link: Link) -> bool:
+    """Whether a local notice names one of the chart's own, whose numbers are far from its own."""
+    (year, number), (own_year, own_number) = before, link.key
+    return link.notice.series is not None and year == own_year and number - own_number > _APART
+
+
 def _judged(link: Link, trail: Trail, own: tuple[Key, Key] | None) -> Fault | None:
     """What is wrong with the previous notice of a link; `own` is the range of its edition."""
     before = trail.key(link.section.previous)
     if before is None:
         return None
     chart = {"chart": link.section.chart or link.section.international or ""}
-    if before >= link.key:
+    if before >= link.key and not _is_of_other_series(before, link):
         return Fault("previous-later", {"notice": notice_id(_ref(link.key))})
     last = trail.last(link.section)
     if trail.shares_head(link) or before == last:

@@ -4,7 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.checks import BULLETIN_CHECKS, CHECKS, SHEET_CHECKS, TOGETHER_CHECKS
+from noticeparse.checks import (
+    BULLETIN_CHECKS,
+    CHECKS,
+    EDITION_CHECKS,
+    SHEET_CHECKS,
+    TOGETHER_CHECKS,
+)
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.hemispheres import check_hemispheres
 from noticeparse.checks.outliers import check_far_positions
@@ -57,11 +63,12 @@ def is_told_by_sheets(located: Located, notices: Sequence[Notice], sheets: Sheet
     return bool(listed) and listed[0].chart.last_notice is not None
 
 
-def check_bulletin(bulletin: Bulletin, given: Given) -> list[Located]:
-    """What the checks find in a bulletin as a whole."""
+def check_bulletin(bulletin: Bulletin, given: Given, *, is_whole: bool = True) -> list[Located]:
+    """What the checks find in a bulletin; those that need all of it run over a whole one only."""
+    checks = [one for one in BULLETIN_CHECKS if is_whole or one not in EDITION_CHECKS]
     return [
         _located(trouble, "", _notice_of(bulletin, trouble))
-        for check in BULLETIN_CHECKS
+        for check in checks
         for trouble in check(bulletin, given)
     ]
 

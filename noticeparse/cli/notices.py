@@ -7,6 +7,7 @@ from typing import Any
 
 import click
 
+from noticeparse.cli import archives
 from noticeparse.cli.running import run
 from noticeparse.cli.targets import fitting_targets
 from noticeparse.console import options
@@ -22,6 +23,7 @@ from noticeparse.writers import Wishes
         "noticeparse parse --out week12.geojson --out week12.csv --bom week12.txt",
         "noticeparse parse --format text week12.txt | less",
         "noticeparse parse --indent - < notice.txt",
+        "noticeparse parse --jobs 4 --into records --resume archive 'years/**/*.txt' 2025.zip",
     )
 )
 @options.files
@@ -33,6 +35,7 @@ from noticeparse.writers import Wishes
 @options.indent
 @options.mark
 @options.unusable
+@archives.options
 @click.pass_context
 def parse(
     ctx: click.Context,
@@ -48,12 +51,18 @@ def parse(
     """Read notices and write their records.
 
     json and jsonl hold all that was read, text all of it for a person; geojson and csv hold the
-    actions. Several inputs make one map layer, one table or one text. What could not be read for
-    certain stands in the findings of the record.
+    actions. Several inputs make one map layer, one table or one text, and with --into one for
+    each. What could not be read for certain stands in the findings of the record.
+
+    FILE may also be a directory, of which the .txt and .zip files are read, a zip file, or a
+    pattern in quotes.
     """
     wishes = Wishes(is_indented, has_mark, with_unusable)
     is_asked = ctx.get_parameter_source("form") is not click.core.ParameterSource.DEFAULT
     targets = fitting_targets(outs, form, wishes, is_asked=is_asked)
+    given = archives.take(settings)
+    if archives.is_archive(files, given):
+        archives.parse(files, given, outs=outs, targets=targets, wishes=wishes, settings=settings)
     from noticeparse.console import parsing
 
     run(parsing.parse, files, Settings(**settings), targets=targets, wishes=wishes)

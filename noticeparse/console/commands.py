@@ -13,8 +13,8 @@ from typing import TYPE_CHECKING
 
 from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
-from noticeparse.console.parsing import WHAT_TO_DO
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
+from noticeparse.console.telling import WHAT_TO_DO
 from noticeparse.intake import as_text
 
 if TYPE_CHECKING:
@@ -82,9 +82,10 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.chart_file import read_chart_file
     from noticeparse.console.session import Session
+    from noticeparse.findings import is_outside
     from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts
-    from noticeparse.writers.findings_out import counted, is_outside
+    from noticeparse.writers.findings_out import counted
 
     known = read_chart_file(settings)
     if known.status == NOT_READ:

@@ -48,6 +48,11 @@ def _no_option(ctx: click.Context, _: click.Parameter, texts: tuple[str, ...]) -
     return texts
 
 
+def is_pattern(name: str) -> bool:
+    """Whether a name stands for all files that match it; a file of just that name comes first."""
+    return any(sign in name for sign in "*?[") and not os.path.lexists(name)
+
+
 files = click.argument(
     "files", nargs=-1, metavar="[FILE]...", callback=_once, type=click.Path(allow_dash=True)
 )

@@ -76,9 +76,16 @@ class Outlet:
 
         Raises ReaderGone and NotWritable.
         """
+        self.write_bytes(text.encode(self._encoding(), "backslashreplace"))
+
+    def write_bytes(self, data: bytes) -> None:
+        """The same with text that is encoded.
+
+        Raises ReaderGone and NotWritable.
+        """
         try:
             stream = self._stream()
-            stream.write(text.encode(self._encoding(), "backslashreplace"))
+            stream.write(data)
             stream.flush()
         except OSError as error:
             self._drop_what_is_left()

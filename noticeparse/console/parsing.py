@@ -14,18 +14,14 @@ from typing import TYPE_CHECKING
 from noticeparse.console.outlet import say
 from noticeparse.console.outputs import Outputs, Target
 from noticeparse.console.statuses import NOT_READ
+from noticeparse.console.telling import count, told_of
 from noticeparse.intake import STANDARD_INPUT
-from noticeparse.writers import Part, Wishes
+from noticeparse.writers import Part, Wishes, may_stream
 
 if TYPE_CHECKING:
     from noticeparse.console.session import Session
     from noticeparse.console.settings import Settings
     from noticeparse.records.bulletin import Bulletin
-
-WHAT_TO_DO = "`noticeparse check` shows what to look at"
-
-# These hold actions only; the others hold all that was read.
-_ACTIONS_ONLY = ("geojson", "csv")
 
 
 def parse(
@@ -44,9 +40,16 @@ def parse(
     known = read_chart_file(settings)
     if known.status == NOT_READ:
         return NOT_READ
+    forms = [target.form for target in targets]
     with Outputs(targets, wishes) as outputs:
+        if may_stream(forms):
+            from noticeparse.console.streaming import Stream
+
+            stream = Stream(files, settings, known, is_watched=outputs.is_terminal())
+            write_parts(outputs, ([Part(piece)] * len(forms) for piece in stream.lines()))
+            return stream.status
         session = Session(files, settings, known, is_watched=outputs.is_terminal())
-        write_bulletins(outputs, _bulletins(session, targets, wishes))
+        write_bulletins(outputs, _bulletins(session, forms, wishes))
     return session.status
 
 
@@ -78,45 +81,12 @@ def spares_inputs(targets: Sequence[Target], inputs: Sequence[str]) -> bool:
     return True
 
 
-def _bulletins(session: Session, targets: Sequence[Target], wishes: Wishes) -> Iterator[Bulletin]:
-    """The bulletins; that one has errors is said too, since a pipe shows no exit status."""
+def _bulletins(session: Session, forms: Sequence[str], wishes: Wishes) -> Iterator[Bulletin]:
+    """The bulletins, with what is to be said of each."""
     for reading in session.readings():
         yield reading.bulletin
-        for line in told_of(reading.bulletin, reading.label, targets, wishes):
+        for line in told_of(count(reading.bulletin), reading.label, forms, wishes):
             session.say(line)
-
-
-def told_of(
-    bulletin: Bulletin, label: str, targets: Sequence[Target], wishes: Wishes
-) -> Iterator[str]:
-    """What is to be said of a bulletin beside the data: its errors, and what an output lacks."""
-    from noticeparse.writers.findings_out import count_errors, counted
-
-    errors = count_errors(bulletin.findings)
-    if errors:
-        yield f"noticeparse: {label}: {counted(errors, 'error')}; {WHAT_TO_DO}"
-    forms = {target.form for target in targets}
-    if not forms.isdisjoint(_ACTIONS_ONLY):
-        yield from _told_of_lacking(bulletin, label, forms, wishes)
-
-
-def _told_of_lacking(
-    bulletin: Bulletin, label: str, forms: set[str], wishes: Wishes
-) -> Iterator[str]:
-    from noticeparse.writers.findings_out import counted
-
-    names = " and ".join(form for form in _ACTIONS_ONLY if form in forms)
-    of_notices = [
-        [action for section in notice.charts for action in section.actions]
-        for notice in bulletin.notices
-    ]
-    empty = sum(not actions for actions in of_notices)
-    if empty:
-        yield f"noticeparse: {label}: {counted(empty, 'notice')} without an action, not in {names}"
-    unusable = sum(not action.usable for actions in of_notices for action in actions)
-    if unusable and "geojson" in forms and not wishes.with_unusable:
-        words = counted(unusable, "unusable action")
-        yield f"noticeparse: {label}: {words} left out of geojson; --unusable puts them in"
 
 
 def _is_input(out: str, file: str) -> bool:

@@ -29,14 +29,18 @@ class Progress:
     def begin(self, size: int) -> None:
         """An input of `size` bytes is about to be read; the first long one brings up the bar."""
         if self._bar is None and self._is_wanted and (self._count > 1 or size > LONG_BYTES):
-            self._bar = _new_bar()
-            self._bar.add_task("reading", total=self._count if self._count > 1 else None)
+            self._bar = _new_bar(is_counted=self._count > 1)
+            total = self._count if self._count > 1 else None
+            self._bar.add_task("reading", total=total, rate="")
             self._bar.start()
 
     def advance(self) -> None:
         """One input is done."""
         if self._bar is not None:
-            self._bar.advance(self._bar.task_ids[0])
+            task = self._bar.tasks[0]
+            self._bar.advance(task.id)
+            speed = task.finished_speed or task.speed
+            self._bar.update(task.id, rate=f"{speed:.1f} files/s" if speed else "")
 
     def say(self, line: str) -> None:
         """One line to standard error, above the bar."""
@@ -60,10 +64,23 @@ def _is_possible() -> bool:
     )
 
 
-def _new_bar() -> Bar:
+def _new_bar(*, is_counted: bool) -> Bar:
+    from rich import progress
     from rich.console import Console
-    from rich.progress import Progress as Bar
 
-    return Bar(
-        console=Console(stderr=True), transient=True, redirect_stdout=False, redirect_stderr=False
+    columns = progress.Progress.get_default_columns()
+    if is_counted:
+        columns = (
+            progress.TextColumn("{task.description}"),
+            progress.BarColumn(),
+            progress.MofNCompleteColumn(),
+            progress.TextColumn("{task.fields[rate]}"),
+            progress.TimeRemainingColumn(),
+        )
+    return progress.Progress(
+        *columns,
+        console=Console(stderr=True),
+        transient=True,
+        redirect_stdout=False,
+        redirect_stderr=False,
     )

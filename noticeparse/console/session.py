@@ -53,8 +53,7 @@ class Session:
                 try:
                     reading = self._read(file)
                 except NotReadable as error:
-                    self.status = NOT_READ
-                    self.say(f"noticeparse: {_label(file)}: {error}")
+                    self.refuse(file, error)
                 else:
                     yield reading
                 self._progress.advance()
@@ -76,10 +75,25 @@ class Session:
         """One line to standard error, above the bar where there is one."""
         self._progress.say(line)
 
-    def _read(self, file: str) -> Reading:
+    def refuse(self, file: str, error: NotReadable) -> None:
+        """Say why an input cannot be read."""
+        self.status = NOT_READ
+        self.say(f"noticeparse: {label_of(file)}: {error}")
+
+    def ask(self, file: str) -> None:
+        """Say to a person that the text is awaited at the terminal."""
         if file == STANDARD_INPUT and sys.stdin is not None and sys.stdin.isatty():
             self.say("Reading from the terminal; end with Ctrl-D (Windows: Ctrl-Z, Enter).")
-        data = read_bytes(file)
+
+    def _read(self, file: str) -> Reading:
+        self.ask(file)
+        return self.read_data(file, read_bytes(file))
+
+    def read_data(self, file: str, data: bytes) -> Reading:
+        """The reading of an input of these bytes.
+
+        Raises NotReadable.
+        """
         intake = decode(data, file)
         self._progress.begin(len(data))
         bulletin = read_bulletin(
@@ -95,12 +109,13 @@ class Session:
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
         self._judge(bulletin)
-        return Reading(_label(file), intake.text, bulletin)
+        return Reading(label_of(file), intake.text, bulletin)
 
     def _judge(self, bulletin: Bulletin) -> None:
         if is_as_grave(bulletin.findings, self._settings.fail_on):
             self.status = max(self.status, WITH_ERRORS)
 
 
-def _label(file: str) -> str:
+def label_of(file: str) -> str:
+    """How an input is named to a person."""
     return "<stdin>" if file == STANDARD_INPUT else visible(as_text(file))

@@ -7,9 +7,11 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 from __future__ import annotations
 
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
+from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
+from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_verb_last
@@ -20,11 +22,14 @@ class Assembly:
 
     def __init__(self, text: str) -> None:
         self.text = text
+        self.cut = Cut(text)
         self.notices: list[NoticeDraft] = []
         self.loose: list[Prose] = []
         self.notice: NoticeDraft | None = None
         self.charts: list[ChartDraft] = []
         self.body: list[Line] = []
+        self.has_numbers = False
+        """Whether a notice with a number stands above, in a part before this one or here."""
         self.is_by_chart = False
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
@@ -50,6 +55,16 @@ class Assembly:
 
     # Opening
 
+    def is_known(self, words: str) -> bool:
+        """Whether a notice of this number stands above."""
+        return words in self._by_number
+
+    def is_between_charts(self) -> bool:
+        """Whether the next chart head of a list by chart has nothing to do with what is above."""
+        if not self.is_by_chart and self.has_numbers:
+            return False
+        return self.notice is None or (self.is_by_chart and bool(self.notice.charts))
+
     def open_notice(self, number: Element, start: int) -> NoticeDraft:
         """Open a notice at its own head; the one before ends."""
         self.end_notice()
@@ -69,7 +84,7 @@ class Assembly:
 
     def open_chart(self, piece: Piece) -> None:
         """Open a chart section; where a notice already has charts in a list by chart, it ends."""
-        if self.notice is None and not self._by_number:
+        if self.notice is None and not self.has_numbers:
             self.is_by_chart = True
         self.charts = []
         self.carried = []
@@ -133,6 +148,7 @@ class Assembly:
         self.notice = NoticeDraft(number=number, number_words=words, start=start)
         if words is not None:
             self._by_number[words] = self.notice
+            self.has_numbers = True
         self.notices.append(self.notice)
         return self.notice
 
@@ -213,11 +229,14 @@ class Assembly:
             return
         tells = any(line.has("passive") for line in body)
         commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
+        remarks: list[Prose] = []
+        if commands:
+            body, remarks = without_remarks(self.text, body)
         found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         if self.notice is not None:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
-        for prose in found.prose:
+        for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
             self.add_prose(prose)
 
     def _give(self, items: list[Item]) -> None:

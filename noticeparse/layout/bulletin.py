@@ -6,10 +6,16 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.cuts import says_nothing, split_at_heads, without_axis_titles
+from noticeparse.layout.cuts import (
+    number_behind_heading,
+    says_nothing,
+    split_at_heads,
+    without_axis_titles,
+)
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
@@ -23,10 +29,20 @@ from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
 
-def lay_out(text: str, lines: list[Line]) -> Layout:
-    """The drafts of all notices and lists, in text order."""
+def lay_out(
+    text: str, lines: list[Line], least: int | None = None, before: HandedOn | None = None
+) -> Layout:
+    """The drafts of all notices and lists, in text order; up to the first cut from `least` on.
+
+    `before` is what the layout of the part before hands on, where this is no whole text.
+    """
     reader = _Reader(text, lines)
-    reader.run()
+    reader.assembly.cut.least = least
+    if before is not None:
+        reader.take_up(before)
+    furniture = find_furniture(text, lines, before.furniture if before else None)
+    reader.run(furniture.lines)
+    reader.layout.handed_on = reader.handed_on(furniture.shapes)
     return reader.layout
 
 
@@ -37,13 +53,46 @@ class _Reader(HeadReader):
         self.lists = ListReader(text, lines)
         self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
         self.page_broke = False
+        self._leaves_out = False
+        """Whether the line above tells what a text in the canonical layout leaves out."""
+        self.is_first = True
+        """Whether the text is whole, or the first part of one."""
+        self._may_be_front = True
 
-    def run(self) -> None:
-        furniture = find_furniture(self.text, self.lines)
-        leaves_out = False
+    def take_up(self, before: HandedOn) -> None:
+        """Go on where the layout of the part before ends."""
+        self.is_first = False
+        self.tables.take_up(before)
+        self.assembly.codes.update(before.codes)
+        self.assembly.has_numbers = before.has_numbers
+        self.assembly.is_by_chart = before.is_by_chart
+        self.assembly.row_verb = before.row_verb
+        self.at_margin.update(before.at_margin)
+        self.behind_blank = before.is_behind_blank
+        self._leaves_out = before.leaves_out
+        # The rest of a notice that was cut says nothing of all that follow it.
+        self._may_be_front = not before.is_torn
+
+    def handed_on(self, furniture: frozenset[str]) -> HandedOn:
+        """What the layout of the next part is to go on with."""
+        own = HandedOn(
+            furniture=furniture,
+            codes=self.assembly.codes,
+            at_margin=frozenset(self.at_margin),
+            has_numbers=self.assembly.has_numbers,
+            is_by_chart=self.assembly.is_by_chart,
+            row_verb=self.assembly.row_verb,
+            is_behind_blank=self.behind_blank,
+            leaves_out=self._leaves_out,
+        )
+        return self.tables.hand_on(own)
+
+    def run(self, furniture: set[int]) -> None:
         for index, line in enumerate(self.lines):
-            leaves_out = self._is_left_out(line, leaves_out)
-            if leaves_out:
+            if self.assembly.cut.end is not None:
+                break
+            self._leaves_out = self._is_left_out(line, self._leaves_out)
+            if self._leaves_out:
                 self._left_out(line)
             elif index in furniture:
                 self._furniture(line)
@@ -52,11 +101,13 @@ class _Reader(HeadReader):
             else:
                 for part in split_at_heads(self.text, line, self.lines[index + 1 : index + 2]):
                     self._line(part, index)
-                    self.behind_blank = self.page_broke = False
+                    if self.assembly.cut.end is None:
+                        self.behind_blank = self.page_broke = False
         self.keys.end_block()
         self.assembly.end_notice()
         self._settle_edition()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
+        self.layout.cut = self.assembly.cut.end
 
     def _is_left_out(self, line: Line, goes_on: bool) -> bool:
         """Whether a line is left out; one that mail has wrapped goes on without the mark."""
@@ -74,7 +125,7 @@ class _Reader(HeadReader):
     def _settle_edition(self) -> None:
         """A first number under which nothing stands is the edition's: `Circular 7 of 2026`."""
         notices = self.layout.notices
-        if len(notices) < 2 or not says_nothing(self.text, notices[0]):
+        if not self.is_first or len(notices) < 2 or not says_nothing(self.text, notices[0]):
             return
         first = notices.pop(0)
         self.layout.front += [one for one in self.lines if one.start <= first.start < one.end]
@@ -101,7 +152,7 @@ class _Reader(HeadReader):
             self.assembly.body.append(line)
 
     def _line(self, line: Line, index: int) -> None:
-        if self._is_listed(line, index):
+        if self.assembly.cut.end is not None or self._is_listed(line, index):
             return
         line, titles = without_axis_titles(self.text, line)
         self.layout.ignored += titles
@@ -118,7 +169,12 @@ class _Reader(HeadReader):
         if self.keys.block_is_open and self.keys.takes_key(line):
             return
         opening = notice_opening(self.text, line)
-        if opening is not None:
+        behind = number_behind_heading(self.text, line, self.keys.following)
+        if opening is None and behind is not None:
+            self._notice_line(line, behind)
+            if self.assembly.cut.end is None:
+                self.add_heading(list(line.elements[: behind.at]))
+        elif opening is not None:
             self._notice_line(line, opening)
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
@@ -149,7 +205,7 @@ class _Reader(HeadReader):
     def _is_front(self, line: Line, index: int) -> bool:
         if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
             return False
-        if line.has("point", "half"):
+        if line.has("point", "half") or not self._may_be_front:
             return False
         return not line.has("verb") or self._is_title(line, index)
 
@@ -165,6 +221,10 @@ class _Reader(HeadReader):
         """Whether a line belongs to the edition's lists, or is the title of a part."""
         blank = self.behind_blank
         in_notice = self.assembly.notice is not None
+        following = next(iter(self.lines[index + 1 : index + 2]), None)
+        if number_behind_heading(self.text, line, following) is not None:
+            self.lists.open = None
+            return False
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
             self._end_notice()
             return True
@@ -175,6 +235,7 @@ class _Reader(HeadReader):
                 return True
             self._end_notice()
             self.assembly.end_part()
+            self._may_be_front = True
             self.tables.leave(keep_notice_column=False)
             if self.lists.open is None:
                 self.layout.front.append(line)
@@ -204,6 +265,8 @@ class _Reader(HeadReader):
             self.assembly.row_notice(opening.number)
             self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
+            return
+        if not by_chart and self.assembly.cut.falls_before(line):
             return
         self.lists.open = None
         self.tables.leave(keep_notice_column=True)

@@ -63,6 +63,6 @@ _HEMISPHERES = frozenset("n s e w north south east west".split())
 
 
 def _plain(title: str) -> str:
-    words = " ".join(title.lower().split()).partition(" (")[0]
+    words = " ".join(title.lower().replace("_", " ").split()).partition(" (")[0]
     head, _, last = words.rpartition(" ")
     return head if last in _HEMISPHERES else words

@@ -7,8 +7,28 @@ from itertools import pairwise
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.lines import Line
-from noticeparse.layout.recognise import is_named, notice_opening
+from noticeparse.layout.recognise import NoticeOpening, is_named, notice_opening
 from noticeparse.readers.heads import head_kinds
+
+_FAR_BEHIND = 30
+
+
+def number_behind_heading(text: str, line: Line, following: Line | None) -> NoticeOpening | None:
+    """The opening of a notice whose number stands at the right of its heading, or None.
+
+    Below it stands a chart, or the number says that the notice is temporary or preliminary.
+    """
+    if len(line.elements) < 2 or following is None:
+        return None
+    *before, number = line.elements
+    is_behind = number.kind == "number" and number.gap and number.start - line.start > _FAR_BEHIND
+    if not is_behind or any(e.kind != "words" for e in before):
+        return None
+    marked = "(" in text[number.start : number.end]
+    heads = following.has("chart") and following.elements[0].kind == "chart"
+    if not (marked or heads) or is_named(text, line, number):
+        return None
+    return NoticeOpening(number, len(before), False, None)
 
 
 def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:

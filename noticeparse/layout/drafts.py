@@ -10,6 +10,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Element, Line
 
 Piece = tuple[int, int]
@@ -144,3 +145,7 @@ class Layout:
     """Lines that a text in the canonical layout has behind its mark for what it leaves out."""
     titles: list[Line] = field(default_factory=list)
     """Rows of column titles; one may state the datum of all positions below it."""
+    cut: int | None = None
+    """Where the layout ends, if not with the text."""
+    handed_on: HandedOn = field(default_factory=HandedOn)
+    """What the layout of what follows needs to know."""

@@ -31,8 +31,11 @@ _OPEN_END = frozenset(
 
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
-    told = _told_by_verbs(text, lines)
-    return (told or told_by_lines(text, lines) + _told_by_turns(text, lines)) > 0
+    by_verbs, by_lines = _told_by_verbs(text, lines), told_by_lines(text, lines)
+    if by_verbs * by_lines < 0 and abs(by_lines) > abs(by_verbs):
+        # A verb here and there does not outweigh how the lines are set.
+        return by_lines > 0
+    return (by_verbs or by_lines + _told_by_turns(text, lines)) > 0
 
 
 def told_by_lines(text: str, lines: Sequence[Line]) -> int:
@@ -191,6 +194,13 @@ def opens_a_line(text: str, start: int) -> bool:
     """Whether nothing but a bullet stands before offset `start` on its line."""
     before = text[text.rfind("\n", 0, start) + 1 : start].strip()
     return not before or before in BULLETS
+
+
+def opens_paragraph(text: str, line: Line) -> bool:
+    """Whether a line opens with a letter, number or bullet; `>` is a quote of mail."""
+    first = line.elements[0]
+    is_bullet = first.kind == "bar" and text[first.start : first.end].strip() in BULLETS - {">"}
+    return is_bullet or (first.kind == "label" and first.gap)
 
 
 def verb_places(lines: Sequence[Line]) -> frozenset[int]:

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from noticeparse.layout.lines import ElementKind, Line
 from noticeparse.layout.recognise import is_details_line, notice_opening
@@ -32,6 +33,7 @@ LEFT_OUT = "#|"
 """Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FAR_RIGHT = 40
+_MOST_KNOWN = 1000
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
@@ -40,28 +42,45 @@ def is_left_out(text: str, line: Line) -> bool:
     return _LEFT_OUT.match(text, line.start, line.end) is not None
 
 
-def find_furniture(text: str, lines: Sequence[Line]) -> set[int]:
-    """The indexes of the lines that are page furniture."""
+class Furniture(NamedTuple):
+    """The indexes of lines that are page furniture, and the shapes that are so again."""
+
+    lines: set[int]
+    shapes: frozenset[str]
+
+
+def find_furniture(
+    text: str, lines: Sequence[Line], known: frozenset[str] | None = None
+) -> Furniture:
+    """The page furniture of a text.
+
+    Of a part that follows others `known` holds the shapes from these; it has no head of its own.
+    """
     candidates = {
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
     marks = {index for index in candidates if _is_mark(text, lines[index])}
     marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     counts = Counter(candidates.values())
-    top = {candidates[index] for index in candidates if index < _first_head(text, lines)}
-    head = _first_head(text, lines)
+    head = _first_head(text, lines) if known is None else 0
+    top = {candidates[index] for index in candidates if index < head}
+    shapes = top | (known or set())
     found = marks | _mail(text, lines, head)
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)
         if index in marks or is_front or len(shape) < 10:
             continue
+        is_known = known is not None and shape in known
         # Rows of bare figures differ in what they say, however alike they look.
         has_letters = any(char.isalpha() for char in shape)
-        again = has_letters and counts[shape] > 1 and (beside or shape in top)
+        is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
+        again = has_letters and is_told
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
-    return found
+            if len(shapes) < _MOST_KNOWN:
+                shapes.add(shape)
+    return Furniture(found, frozenset(shapes))
 
 
 def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:

@@ -37,7 +37,7 @@ class HeadReader:
         self.keys = KeyReader(self.assembly, self.tables)
         self.behind_blank = True
         self.head_is_open = False
-        self._at_margin: set[str] = set()
+        self.at_margin: set[str] = set()
         """Charts whose numbers stood alone at the margin."""
 
     def takes_chart(self, line: Line) -> bool:
@@ -70,9 +70,9 @@ class HeadReader:
         end = next(ends, len(line.elements))
         rest = (second.start, line.elements[max(end, 2) - 1].end)
         is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
-        if not is_told and number not in self._at_margin:
+        if not is_told and number not in self.at_margin:
             return False
-        self._at_margin.add(number)
+        self.at_margin.add(number)
         self.keys.end_block()
         head = [(first.start, first.end), *([rest] if is_told else [])]
         self.assembly.open_row_chart(head, number)
@@ -126,16 +126,21 @@ class HeadReader:
         words: list[Element] = []
         for index, element in enumerate(elements):
             if element.kind == "chart":
-                self._add_heading(words)
+                self.add_heading(words)
                 self._chart_elements(line, elements[index:])
                 return
-            if element.kind in _ENDS_A_HEAD and not self._is_in_heading(line, words):
-                self._add_heading(words)
+            cancels = element.kind == "passive" and bool(words) and words[-1].kind == "number"
+            if (
+                element.kind in _ENDS_A_HEAD
+                and not cancels
+                and not self._is_in_heading(line, words)
+            ):
+                self.add_heading(words)
                 self.assembly.body.append(line._replace(elements=elements[index:]))
                 self.head_is_open = False
                 return
             words.append(element)
-        self._add_heading(words)
+        self.add_heading(words)
 
     def _is_in_heading(self, line: Line, words: list[Element]) -> bool:
         """Whether a verb behind a dash is part of a name: `Dunnock Passage - Amend Shoal`."""
@@ -143,7 +148,8 @@ class HeadReader:
             return False
         return self.text[words[0].start : words[-1].end].rstrip().endswith(" -")
 
-    def _add_heading(self, words: list[Element]) -> None:
+    def add_heading(self, words: list[Element]) -> None:
+        """Words that belong to the heading of the open notice."""
         solid = [element for element in words if has_words(self.text, element)]
         if solid and self.assembly.notice is not None:
             self.assembly.notice.heading.append((solid[0].start, solid[-1].end))
@@ -218,18 +224,18 @@ class HeadReader:
                 return True
             if self.assembly.notice is None or not self.head_is_open:
                 return False
-            self._add_heading(list(before))
+            self.add_heading(list(before))
             before = ()
         self._chart_elements(line, line.elements[index:])
         numbers = [e for e in before if e.kind == "words" and has_words(self.text, e)]
-        if numbers and self.assembly.charts:
+        if numbers and self.assembly.charts and self.assembly.cut.end is None:
             self.assembly.charts[-1].head.insert(0, (numbers[0].start, numbers[-1].end))
         return True
 
     def _tells(self, element: Element) -> bool:
         """Whether an element holds more than marks and the number of a paragraph: `3.`."""
-        number = self.text[element.start : element.end].strip()
-        return has_words(self.text, element) and not (number[:-1].isdigit() and number[-1] in ".)")
+        number = self.text[element.start : element.end].strip().rstrip(".)")
+        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
 
     def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
         """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
@@ -259,6 +265,10 @@ class HeadReader:
         ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
         end = next(ends, len(elements))
         start, stop = elements[0].start, elements[end - 1].end
+        before = [e for e in line.elements if e.start < start and e.kind != "label"]
+        opens = not any(self._tells(e) for e in before)
+        if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
+            return
         this_notice = opened_notice(self.text[start:stop])
         if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
             assembly.is_by_chart = True

@@ -26,52 +26,56 @@ def hemisphere_in(title: str, role: str | None) -> str | None:
 
 
 def with_hemispheres(
-    text: str, elements: list[Element], letters: tuple[str, str], above: Point | None
+    text: str,
+    elements: list[Element],
+    letters: tuple[str, str],
+    above: Point | None,
+    *,
+    more: bool,
 ) -> list[Element]:
     """The coordinates of the cells of a row, read with the hemispheres of their columns.
 
-    `letters` are those of latitude and longitude, `above` the position in the row above.
+    `letters` are those of latitude and longitude, `above` the position in the row above; `more`
+    where the row is one more place of the feature above, and nothing else.
     """
     figures = [part for element in elements for part in _figures(text, element)]
     if len(figures) != 2 or any(any(c.isalpha() for c in words) for words, _ in figures):
         return elements
-    numbers = [words for words, _ in figures]
-    kind = "COORDINATE_MINUTES" if above and _are_minutes(numbers, above) else "COORDINATE"
+    kind, code = _told([words for words, _ in figures], above, more)
     first, second = (
         _coordinate(kind, words, letter, start)
         for (words, start), letter in zip(figures, letters, strict=True)
     )
     written = f"{first.text} {second.text}"
     reading = join_coordinates(first, second, written, above)
-    if above and kind == "COORDINATE" and _could_be_both(numbers, above):
-        doubt = Fault(
-            "position-shared-degrees-doubtful", reading.start, reading.end, {"written": written}
-        )
-        reading = reading._replace(faults=(*reading.faults, doubt))
+    if code is not None:
+        fault = Fault(code, reading.start, reading.end, {"written": written})
+        reading = reading._replace(faults=(*reading.faults, fault))
+    if code == "position-shared-degrees-unknown":
+        reading = reading._replace(point=None)
     end = elements[-1].end
     point = Element("point", elements[0].start, end, elements[0].gap, reading)
     return [point]
 
 
-def _are_minutes(numbers: list[str], above: Point) -> bool:
-    """Whether lone figures below a row with minutes are minutes: no degrees near those above."""
-    return _are_lone(numbers, above) and not _are_near(numbers, above)
-
-
-def _could_be_both(numbers: list[str], above: Point) -> bool:
-    return _are_lone(numbers, above) and _are_near(numbers, above)
-
-
-def _are_lone(numbers: list[str], above: Point) -> bool:
+def _told(numbers: list[str], above: Point | None, more: bool) -> tuple[str, str | None]:
+    """What two figures are, and what to say of it: lone ones may be minutes without degrees."""
     wholes = [number.replace(",", ".").partition(".")[0] for number in numbers]
-    with_minutes = all(len(one.fields) > 1 and one.unit == 1 for one in above.last)
-    return with_minutes and all(whole.isdigit() and len(whole) <= 2 for whole in wholes)
-
-
-def _are_near(numbers: list[str], above: Point) -> bool:
-    degrees = [int(number.replace(",", ".").partition(".")[0]) for number in numbers]
-    pairs = zip(degrees, above.last, strict=True)
-    return all(abs(one - last.fields[0]) <= 1 for one, last in pairs)
+    is_lone = all(whole.isdigit() and len(whole) <= 2 for whole in wholes)
+    if not is_lone:
+        return "COORDINATE", None
+    if above is None or all(len(one.fields) == 1 and not one.decimals for one in above.last):
+        # 12.34 under `Lat. S`: minutes whose degrees stand elsewhere, or far too coarse a place.
+        are_coarse = all(
+            len(number) - len(whole) <= 3 for number, whole in zip(numbers, wholes, strict=True)
+        )
+        return "COORDINATE", "position-shared-degrees-unknown" if are_coarse else None
+    if not all(len(one.fields) > 1 and one.unit == 1 for one in above.last):
+        return "COORDINATE", None
+    pairs = zip(wholes, above.last, strict=True)
+    if all(abs(int(whole) - last.fields[0]) <= 1 for whole, last in pairs):
+        return "COORDINATE", "position-shared-degrees-doubtful"
+    return "COORDINATE_MINUTES", None if more else "position-degrees-from-above"
 
 
 def _figures(text: str, element: Element) -> list[tuple[str, int]]:

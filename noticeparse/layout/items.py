@@ -8,9 +8,10 @@ them where the lines of the section stand that way round.
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Iterable, Sequence
 from typing import NamedTuple
 
+from noticeparse.layout.counted import with_counted_places
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Item, Prose
 from noticeparse.layout.evidence import (
@@ -20,7 +21,14 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.position_first import PositionFirst
-from noticeparse.layout.verb_last import settle_verbs, stands_verb_last, stretches
+from noticeparse.layout.verb_last import (
+    Stretch,
+    bracketed_stretches,
+    settle_verbs,
+    stands_in_brackets,
+    stands_verb_last,
+    stretches,
+)
 
 
 class Body(NamedTuple):
@@ -34,6 +42,9 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
+    lines = with_counted_places(text, lines)
+    if stands_in_brackets(text, lines):
+        return _cut_stretches(text, bracketed_stretches(text, lines), lambda _: FeatureFirst)
     if stands_verb_last(text, lines):
         return _cut_verb_last(text, lines)
     cutter = _way(text, lines)(text, lines)
@@ -47,7 +58,6 @@ def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
 
 
 def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
-    body = Body([], [], [])
     parts = list(stretches(text, lines))
     without = [
         line._replace(elements=tuple(e for e in line.elements if e is not part.verb))
@@ -55,11 +65,21 @@ def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
         for line in part.lines
     ]
     way = _way(text, without)
+
+    def own(part: Stretch) -> type[Cutter]:
+        told = told_by_lines(text, part.lines)
+        return FeatureFirst if told < 0 else PositionFirst if told > 0 else way
+
+    return _cut_stretches(text, parts, own)
+
+
+def _cut_stretches(
+    text: str, parts: Iterable[Stretch], way: Callable[[Stretch], type[Cutter]]
+) -> Body:
+    body = Body([], [], [])
     before = None
     for part in parts:
-        told = told_by_lines(text, part.lines)
-        own = FeatureFirst if told < 0 else PositionFirst if told > 0 else way
-        cutter = own(text, part.lines)
+        cutter = way(part)(text, part.lines)
         cutter.before = before
         cutter.run()
         before = cutter.before

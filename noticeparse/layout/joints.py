@@ -42,7 +42,17 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
     verb = canonical_verb(told)
     if not others and (verb not in _TOLD or told.lower().endswith("cancelled")):
         return False
-    ends = ("ed", "laid", "drawn", "taken out", "taken up", "struck out", "put in", "withdrawn")
+    ends = (
+        "ed",
+        "laid",
+        "drawn",
+        "taken out",
+        "taken up",
+        "struck out",
+        "put in",
+        "written in",
+        "withdrawn",
+    )
     return verb is not None and told.lower().endswith(ends)
 
 

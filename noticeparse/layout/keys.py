@@ -56,8 +56,9 @@ class KeyReader:
             self._of_block(role, key, values)
             return True
         if role == "notice" and values and values[0].kind == "number":
-            self.end_block()
-            self.assembly.open_notice(values[0], line.start)
+            if self.assembly.is_by_chart or not self.assembly.cut.falls_before(line):
+                self.end_block()
+                self.assembly.open_notice(values[0], line.start)
             return True
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, key, values)
@@ -115,7 +116,8 @@ class KeyReader:
         assert notice is not None
         pieces = [(e.start, e.end) for e in values]
         if role == "heading":
-            notice.heading += pieces
+            # As one piece: `works ended; notice 21(T)/26 is cancelled` is a sentence.
+            notice.heading += [(pieces[0][0], pieces[-1][1])] if pieces else []
         elif role == "source":
             notice.sources += pieces
         elif values:

@@ -127,9 +127,10 @@ class _LineReader:
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
         plain = [(e.kind, e.start, e.end) for e in elements]
-        if is_told_heading(self._text, plain):
+        lead = int(len(elements) > 1 and elements[0].kind == "label")
+        if is_told_heading(self._text, plain[lead:]):
             # `The following are to be inserted:` commands what stands below it.
-            elements = [Element("verb", elements[0].start, elements[-1].end, True)]
+            elements = [Element("verb", elements[lead].start, elements[-1].end, True)]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
         elif is_note(self._text, plain):
@@ -258,15 +259,15 @@ class _LineReader:
                 return "words"
             return kind
         behind_dash = text[before_end - 2 : before_end] == " -"
-        if kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end):
+        is_past = kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end)
+        if is_past and not (behind_dash and leads_on(text, end)):
             # `established in …` behind a line end is prose; a past tense commands only in columns
             # and behind a dash: `buoy - moved to`.
-            kind = kind if behind_dash and leads_on(text, end) else "words"
-            if kind == "words":
-                return kind
+            return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
-        if gap or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
+        stands_free = gap or before_end < 0 or (kind == "verb" and text[start] == "[")
+        if stands_free or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and joins_commands(text, before_end, end):
             # `… in P and delete …`: behind a position or another verb of the sentence.

@@ -110,13 +110,16 @@ def _behind_letter(text: str, line: Line) -> str | None:
     if not line.has("label"):
         return text[line.start : line.end]
     rest = text[line.elements[0].end : line.end].strip()
-    return rest if line.elements[0].kind == "label" and rest.isupper() else None
+    is_title = rest.isupper() or (rest[:1].isupper() and read_line_words(rest).list_kind)
+    return rest if line.elements[0].kind == "label" and is_title else None
 
 
 def list_title(text: str, line: Line) -> str | None:
     """The kind of the list that this line is the title of, or None."""
     words = _behind_letter(text, line)
-    if words is None or len(words) > 100:
+    # Two titles side by side stand over two lists, whose lines are not told apart.
+    is_double = sum(element.kind == "label" for element in line.elements) > 1
+    if words is None or len(words) > 100 or is_double:
         return None
     if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
         return None

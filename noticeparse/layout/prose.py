@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.evidence import split_lead
+from noticeparse.layout.evidence import opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_only
@@ -58,16 +58,17 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
     """The paragraphs of prose: a blank line or a numbered line opens the next one."""
     elements: list[Element] = []
     for line in lines:
-        opens = line.is_blank or (line.elements[0].kind == "label" and line.elements[0].gap)
+        opens = line.is_blank or opens_paragraph(text, line)
         if opens and elements:
-            yield _paragraph(text, elements)
+            yield paragraph(text, elements)
             elements = []
         elements += line.elements
     if elements:
-        yield _paragraph(text, elements)
+        yield paragraph(text, elements)
 
 
-def _paragraph(text: str, elements: Sequence[Element]) -> Prose:
+def paragraph(text: str, elements: Sequence[Element]) -> Prose:
+    """A paragraph of these elements, its parted positions joined."""
     joined = list(join_points(text, elements))
     return Prose([(e.start, e.end) for e in elements], joined)
 
@@ -242,6 +243,10 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         if element.kind == "passive":
             continue
         if element.kind in _PLACES:
+            if item.groups and not item.words:
+                # `P: buoy has been moved to Q`: the feature stands between its place and verb.
+                item.words = [(e.start, e.end) for e in lead if e.start < passive.start]
+                lead = lead[len(item.words) :]
             _add_place(text, item, lead, element, is_behind=element.start > passive.start)
             lead = []
         elif element.kind == "words":
@@ -281,8 +286,7 @@ def _add_place(
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
     """Words behind the last place: what the feature becomes, or a remark."""
-    changes = canonical_verb(item.verb or "") in ("amend", "replace")
-    is_change = False
+    changes, is_change = canonical_verb(item.verb or "") in ("amend", "replace"), False
     for element in lead:
         words = text[element.start : element.end].strip(" ,.")
         if not words:

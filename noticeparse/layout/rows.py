@@ -208,8 +208,8 @@ class RowReader:
                 # `charted` or `existing` beside the feature says nothing more of it.
                 item.words += [(e.start, e.end) for e in old]
             return
-        if not before and item.verb is None:
-            item.verb = "insert"
+        if not before and canonical_verb(item.verb or "insert") == "insert":
+            item.verb = item.verb or "insert"
             item.words += [(e.start, e.end) for e in new]
             return
         if item.verb is None and not item.words and has_kind(before) and has_kind(written):

@@ -2,8 +2,11 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
@@ -17,6 +20,7 @@ _HEAD_CELLS = (
 )  # fmt: skip
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
+_NOTES = frozenset({"note", "notes", "remark", "information", "info"})
 _DASHES = frozenset({"-", "--", "---"})
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
@@ -37,6 +41,23 @@ class TableReader:
         """The last line that was a row."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
+
+    def take_up(self, before: HandedOn) -> None:
+        """Go on with the columns of the part before."""
+        self.table, self._holds_for_all = before.table, before.table_holds_for_all
+        self._dropped = set(before.dropped) if before.dropped is not None else None
+        self._point_above = before.point_above
+
+    def hand_on(self, to: HandedOn) -> HandedOn:
+        """With the columns that hold on."""
+        dropped = frozenset(self._dropped) if self._dropped is not None else None
+        return replace(
+            to,
+            table=self.table,
+            table_holds_for_all=self._holds_for_all,
+            dropped=dropped,
+            point_above=self._point_above,
+        )
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
@@ -130,12 +151,21 @@ class TableReader:
         if not table.roles & set(_ACTION_CELLS) and line.has("verb", "point", "half"):
             # Under columns of charts alone stand items that go on over several lines.
             return False
+        if self._names_all(cells) and self.assembly.cut.falls_before(line):
+            return True
         self._last_row = line.row
         self._keep_point(cells)
         self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _names_all(self, cells: Cells) -> bool:
+        """Whether a row is of a notice not met before and takes nothing from the rows above."""
+        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
+        if not numbers or not cells.get("chart") or not cells.get("verb"):
+            return False
+        return not self.assembly.is_known(self.assembly.words(numbers[0]))
 
     def _keep_point(self, cells: Cells) -> None:
         for element in cells.get("latitude", []):
@@ -200,7 +230,10 @@ class TableReader:
             self.assembly.add_row(cells, unit)
 
     def _is_prose(self, cells: Cells) -> bool:
-        """Whether a row without a verb stands under a temporary or preliminary notice."""
+        """Whether a row is a note, or one without a verb under a temporary notice."""
+        told = " ".join(self.assembly.words(e) for e in cells.get("verb", [])).strip(" .:").lower()
+        if told in _NOTES:
+            return True
         words = (self.assembly.notice.number_words if self.assembly.notice else None) or ""
         return ("(T)" in words or "(P)" in words) and "verb" not in cells
 

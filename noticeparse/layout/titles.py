@@ -74,7 +74,8 @@ class Table(NamedTuple):
         if lat and lon:
             figures = cells.pop("latitude", []) + cells.pop("longitude", [])
             if figures:
-                cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above)
+                more = not {"verb", "feature"} & set(cells)
+                cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above, more=more)
         return cells
 
     @property

@@ -16,6 +16,7 @@ from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")
 # What may follow the verb on its line: where to, or what the feature becomes.
+_LISTS = ("joining", "bounded by", "between", "limits")
 _GOES_ON = ("to", "into", "from", "by", "with")
 
 
@@ -44,6 +45,35 @@ def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
     return count > 0
 
 
+def stands_in_brackets(text: str, lines: Sequence[Line]) -> bool:
+    """Whether the verbs stand in brackets between feature and place: `Wreck [remove] P`."""
+    return sum(_bracketed(text, line) is not None for line in lines) > 1
+
+
+def _bracketed(text: str, line: Line) -> int | None:
+    """The index of a verb in brackets behind words that tell of a feature, or None."""
+    for index, element in enumerate(line.elements):
+        if element.kind == "verb" and text[element.start] == "[":
+            return index if any(tells(text, e) for e in line.elements[:index]) else None
+    return None
+
+
+def bracketed_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
+    """The stretches of such a body: a line with words of a feature, and the places below it."""
+    kept: list[Line] = []
+    verb: Element | None = None
+    for line in lines:
+        if any(tells(text, e) for e in line.elements):
+            if kept:
+                yield Stretch(_led(kept, verb), verb)
+            at = _bracketed(text, line)
+            verb = line.elements[at] if at is not None else None
+            kept = []
+        kept.append(line._replace(elements=tuple(e for e in line.elements if e is not verb)))
+    if kept:
+        yield Stretch(_led(kept, verb), verb)
+
+
 def _is_last(text: str, line: Line, index: int) -> bool:
     """Whether a verb stands at the end of a line that holds more than the verb."""
     verb, before, behind = line.elements[index], line.elements[:index], line.elements[index + 1 :]
@@ -70,7 +100,10 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     verb: Element | None = None
     for line in lines:
         at = next((i for i, e in enumerate(line.elements) if e.kind in _VERBS), None)
-        if verb is not None and not _breaks_off(text, kept[-1]):
+        goes_on = bool(kept) and (
+            _breaks_off(text, kept[-1]) or (_lists_places(text, kept) and _is_place(text, line))
+        )
+        if verb is not None and not goes_on:
             yield Stretch(_led(kept, verb), verb)
             kept, verb = [], None
         if at is None:
@@ -100,6 +133,17 @@ def _breaks_off(text: str, line: Line) -> bool:
     if last is None or last.kind != "words":
         return False
     return text[last.start : last.end].rstrip(" :,").rpartition(" ")[2].lower() in _GOES_ON
+
+
+def _lists_places(text: str, lines: Sequence[Line]) -> bool:
+    """Whether words so far announce several places: `cable, joining`."""
+    words = [text[e.start : e.end] for line in lines for e in line.elements if e.kind == "words"]
+    return any(one.rstrip(" :,").lower().endswith(_LISTS) for one in words)
+
+
+def _is_place(text: str, line: Line) -> bool:
+    """Whether a line holds places and nothing that tells of a feature."""
+    return line.has("point", "half") and not any(tells(text, e) for e in line.elements)
 
 
 def _has_letters(text: str, element: Element) -> bool:

@@ -239,7 +239,8 @@ def _worked_out() -> Mapping[str, Sense]:
         known = kinds()[kind]
         words = normal.split()
         lit = known.lit or (
-            bool(known.form) and any(w in words for w in ("light", "lit", "lighted"))
+            known.form in ("buoy", "beacon")
+            and any(w in words for w in ("light", "lit", "lighted"))
         )
         sense = Sense("kind", kind, {**known.attributes, **attributes}, lit=lit)
         listed.append((normal, sense))

@@ -93,6 +93,19 @@ def write(writer: Writer, bulletins: Iterable[Bulletin]) -> Iterator[str]:
         yield writer.end()
 
 
+def may_stream(forms: Iterable[str]) -> bool:
+    """Whether outputs in these formats can be written of a text that is never held as a whole.
+
+    Where one of them needs all of it, all get the records of the whole: they must not differ.
+    """
+    return all(form == "jsonl" for form in forms)
+
+
 def form_of(path: str) -> str | None:
     """The format that the ending of a file's name tells, or None."""
     return ENDINGS.get(PurePath(path).suffix.lower())
+
+
+def ending_of(form: str) -> str:
+    """The ending of the name of a file in a format: `.csv`."""
+    return next(ending for ending, one in ENDINGS.items() if one == form)

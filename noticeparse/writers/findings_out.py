@@ -111,11 +111,6 @@ def counted(number: int, thing: str) -> str:
     return f"{number} {thing}" if number == 1 else f"{number} {thing}s"
 
 
-def is_outside(finding: Finding) -> bool:
-    """Whether a finding is of no notice: of the text between them, or of a list."""
-    return not any(path.startswith("/notices/") for path in finding.paths)
-
-
 def count_errors(findings: Iterable[Finding]) -> int:
     """How many of the findings are errors."""
     return sum(finding.severity == "error" for finding in findings)

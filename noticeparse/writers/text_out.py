@@ -13,13 +13,14 @@ from collections import defaultdict
 from collections.abc import Iterator
 
 from noticeparse.caution import CAUTION
+from noticeparse.findings import is_outside
 from noticeparse.readers.references import notice_id
 from noticeparse.records.bulletin import Bulletin, EditionList
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice, Remark
 from noticeparse.writers import Part, Wishes, Writer
-from noticeparse.writers.findings_out import counted, is_outside
+from noticeparse.writers.findings_out import counted
 from noticeparse.writers.paragraphs import NO_BREAK, filled, hanging
 from noticeparse.writers.quoting import visible
 from noticeparse.writers.rows import findings_of_actions

@@ -1,0 +1,1 @@
+"""Many files in one run: directories, patterns and zip files, several processes, a manifest."""

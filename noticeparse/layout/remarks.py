@@ -1,0 +1,77 @@
+"""Paragraphs among commands that command nothing: what is said to mariners, notes, plans.
+
+Only what stands behind a blank line, or calls itself a note, and says something in a sentence is
+taken out before a body is cut into items; all else may be an item and is never passed over here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.joints import opens_note
+from noticeparse.layout.lines import Line
+from noticeparse.layout.prose import paragraph
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.openings import unknown_first_word
+
+_MODALS = frozenset("will should must shall may advised requested".split())
+"""Words of what is to come or to be heeded; no command and no description of a feature."""
+_TELLING = frozenset("is are was were has have lies lie keep".split())
+"""Words of a sentence that may stand in the description of a feature too."""
+
+
+def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
+    """The lines of a body of commands without its remarks, and the remarks."""
+    kept: list[Line] = []
+    found: list[Prose] = []
+    column: int | None = None
+    for block in _blocks(text, lines):
+        if column is not None and _is_remark(text, block, column):
+            found.append(paragraph(text, [e for line in block for e in line.elements]))
+        else:
+            kept += block
+            columns = [_lead(line) for line in block if line.has("verb")]
+            column = min([one for one in (column, *columns) if one is not None], default=None)
+    return kept, found
+
+
+def _blocks(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
+    """The paragraphs, each blank line one of its own; a note is one up to the next command."""
+    block: list[Line] = []
+    in_note = False
+    for line in lines:
+        is_note = not line.is_blank and opens_note(text[line.elements[0].start : line.end])
+        if block and (line.is_blank or is_note or block[-1].is_blank):
+            yield block
+            block = []
+        elif in_note and line.has("verb", "label"):
+            yield block
+            block, in_note = [], False
+        block.append(line)
+        in_note = is_note or (in_note and not line.is_blank)
+    if block:
+        yield block
+
+
+def _lead(line: Line) -> int:
+    return line.elements[lead_index(line)].start - line.start
+
+
+def _is_remark(text: str, block: Sequence[Line], column: int) -> bool:
+    if not block or block[0].is_blank or any(line.has("verb", "label", "bar") for line in block):
+        return False
+    first = block[0].elements[0]
+    words = text[first.start : first.end]
+    if opens_note(words):
+        return True
+    is_sentence = (
+        first.kind == "words" and words[0].isupper() and unknown_first_word(words) is None
+    )
+    in_columns = any(e.gap for line in block for e in line.elements[1:])
+    if not is_sentence or in_columns or first.start - block[0].start > column:
+        return False
+    sentence = text[block[0].start : block[-1].end].replace(",", " ").replace(".", " ")
+    told = {words.split()[0].lower(), *sentence.split()}
+    return bool(told & _MODALS) or (bool(told & _TELLING) and not has_kind(words))
