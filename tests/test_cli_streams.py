@@ -174,4 +174,4 @@ class TestTerminal:
             ["parse", good, str(tmp_path / "none[red]"), good], out=subprocess.DEVNULL
         )
         assert status == 2
-        assert "none[red]: no such file" in shown
+        assert "none[red]: no file matches" in shown

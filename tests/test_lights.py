@@ -18,13 +18,14 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from noticeparse.catalogue.lights import ENTRIES
+from noticeparse.catalogue import lights, rhythms, sectors
 from noticeparse.faults import Fault
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.light_values import litchr_of, sound_of
 from noticeparse.readers.lights import LightReading, read_aids, read_light
 from noticeparse.records.light import Light, Rhythm
 
+ENTRIES = lights.ENTRIES + rhythms.ENTRIES + sectors.ENTRIES
 CATALOGUE = {entry.code: entry for entry in ENTRIES}
 
 PLAIN: dict[str, Any] = {

@@ -9,6 +9,7 @@ import signal
 import time
 from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import suppress
 from pathlib import Path
 
 import anyio
@@ -231,7 +232,8 @@ def children() -> set[int]:
         pytest.skip("the system tells of its processes in another way")
     found: set[int] = set()
     for task in Path("/proc/self/task").iterdir():
-        found |= {int(pid) for pid in (task / "children").read_text().split()}
+        with suppress(FileNotFoundError):  # a thread may end meanwhile
+            found |= {int(pid) for pid in (task / "children").read_text().split()}
     return found
 
 
