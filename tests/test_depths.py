@@ -197,7 +197,16 @@ def test_clearance_within_a_phrase_is_a_depth_over_the_ground_only():
     assert (depth.value_m, depth.kind) == (Decimal(12), "swept")
 
 
-@pytest.mark.parametrize("phrase", ["rock awash, 1.2m", "obstruction, submerged, 1.2m"])
+@pytest.mark.parametrize("phrase", ["depth 8m, least depth 8m", "least depth 8m, depth 8m"])
+def test_of_two_like_depths_the_one_that_says_more_is_kept(phrase):
+    depth = read_feature(f"wreck, {phrase}", "m").feature.depth
+    assert depth is not None
+    assert (depth.kind, depth.written) == ("least", "least depth 8m")
+
+
+@pytest.mark.parametrize(
+    "phrase", ["rock awash, 1.2m", "obstruction, submerged, 1.2m", "wreck, masts visible, 1.2m"]
+)
 def test_what_does_not_dry_lies_below_datum(phrase):
     depth = read_feature(phrase, "m").feature.depth
     assert depth is not None
@@ -226,8 +235,15 @@ def test_clearance(text, value, kind):
     reading = read_depth(text, "m")
     assert reading.clearance is not None
     assert (reading.clearance.value_m, reading.clearance.kind) == (Decimal(value), kind)
+    assert reading.clearance.written == text.removeprefix("overhead cable, ")
     assert reading.depth is None
     assert reading.faults == ()
+
+
+def test_clearance_with_a_doubtful_figure_is_left_out():
+    reading = read_depth("vertical clearance 8 6 m", "m")
+    assert reading.clearance is None
+    assert [fault.code for fault in reading.faults] == ["depth-figures-apart"]
 
 
 def test_clearance_without_unit_is_never_taken_from_a_chart_of_fathoms():

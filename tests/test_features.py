@@ -212,6 +212,8 @@ FAULTS = [
      "a sounding of 1₄ (underlined)"),
     ("wreck, least depth 5 m, least depth 6 m", "depth-several",
      "wreck, least depth 5 m, least depth 6 m"),
+    ("wreck, least depth unknown, depth 12 m", "depth-several",
+     "wreck, least depth unknown, depth 12 m"),
     ("depth 8 6", "depth-figures-apart", "8 6"),
     ("bridge, vertical clearance 6 m, horizontal clearance 20 m", "feature-clearances-several",
      "horizontal clearance 20 m"),
@@ -221,6 +223,7 @@ FAULTS = [
 @pytest.mark.parametrize(("text", "code", "stretch"), FAULTS, ids=[row[0] for row in FAULTS])
 def test_doubt_is_told_at_its_place(text, code, stretch):
     faults = read_feature(text, "m").faults
+    assert all(0 <= fault.start < fault.end for fault in faults)
     assert (code, stretch) in [(f.code, text[f.start : f.end]) for f in faults]
 
 

@@ -91,9 +91,10 @@ def test_light_ends_where_an_aid_begins(text: str, faults: list[tuple[str, str]]
     "text", ["F.X", "F.WX", "F(2+)", "Mo(A8)", "2F.R(vert)", "F.R", "F (fog)"]
 )
 def test_light_is_written_to_its_last_part(text: str) -> None:
-    (light,) = read_light(text).lights
-    assert light.written == text
-    assert "X" not in light.colours
+    for behind in ("", " AIS"):
+        (light,) = read_light(text + behind).lights
+        assert light.written == text
+        assert light.colours == ([] if "X" in text else ["R"] if "R" in text else ["W"])
 
 
 BRACKETS = [
