@@ -186,7 +186,7 @@ def test_messages_quote_what_is_told():
 
 
 def test_more_than_a_depth_is_no_depth_of_a_phrase():
-    for text in ("wreck, red, least depth 8m", "Wk on pier depth 8m"):
+    for text in ("wreck, red, least depth 8m", "wreck, least depth 5m, depth 8m"):
         assert read_depth(text, "m").depth is None
 
 
