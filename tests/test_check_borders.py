@@ -154,3 +154,22 @@ def test_the_first_two_sides_that_cross_are_named() -> None:
     assert finding.message == (
         "the side from `46-00.00S 122-02.00W` crosses the side from `46-00.00S 122-10.00W`"
     )
+
+
+LETTERS = [
+    ("a b c d e", None),
+    ("i ii iii iv v", None),
+    ("h i j", None),
+    ("a b c e", "(e) follows (c)"),
+    ("i ii iv", "(iv) follows (ii)"),
+    # `v` is a letter here and no Roman five, and `x` behind `i` no ten.
+    ("a b c d v", "(v) follows (d)"),
+    ("g h i x", "(x) follows (i)"),
+]
+
+
+@pytest.mark.parametrize(("letters", "told"), LETTERS)
+def test_letters_run_on_in_one_row(letters: str, told: str | None) -> None:
+    places = (f"({one}) wreck 46-0{at}.00S {P[-11:]}" for at, one in enumerate(letters.split()))
+    found = parse(f"{HEAD}Insert " + "\n".join(places) + "\n").findings
+    assert [one.message for one in found] == ([f"the letter {told}"] if told else [])

@@ -46,7 +46,7 @@ def _follows(letter: str, before: str) -> bool:
     first, second = _place(before), _place(letter)
     if not (first and second and _alike(letter, before)):
         return True
-    return any(a + 1 == b for a in first for b in second)
+    return any((kind, at + 1) in second for kind, at in first)
 
 
 def _between(before: str, letter: str) -> set[str]:
@@ -60,15 +60,15 @@ def _between(before: str, letter: str) -> set[str]:
     return between or {""}
 
 
-def _place(letter: str) -> set[int]:
-    """The places that a letter, number or Roman number may have in its list."""
+def _place(letter: str) -> set[tuple[str, int]]:
+    """The places that a letter may have in a list of letters, numbers or Roman numbers."""
     places = set()
     if letter.isdigit():
-        places.add(int(letter))
+        places.add(("number", int(letter)))
     if len(letter) == 1 and letter.isalpha():
-        places.add(ord(letter.lower()) - ord("a") + 1)
+        places.add(("letter", ord(letter.lower())))
     if letter.lower() in _ROMAN:
-        places.add(_ROMAN.index(letter.lower()) + 1)
+        places.add(("roman", _ROMAN.index(letter.lower())))
     return places
 
 
