@@ -173,3 +173,19 @@ PERIODS = [
 def test_limits_of_figures(form: str, beyond: str, within: str, code: str) -> None:
     assert [fault.code for fault in read_light(form.format(beyond)).faults] == [code]
     assert read_light(form.format(within)).faults == ()
+
+
+BEGUN = [
+    ("Fl.5s & Dir", [("light-leftover-words", "Dir")]),
+    ("Fl.5s & Gp", [("light-leftover-words", "Gp")]),
+    ("Dir Racon(K)", [("light-leftover-words", "Dir")]),
+    ("Fl.5s +", [("light-leftover-words", "+")]),
+    ("Fl.5s range", [("light-leftover-words", "range")]),
+]
+
+
+@pytest.mark.parametrize(("text", "faults"), BEGUN, ids=[row[0] for row in BEGUN])
+def test_a_light_begun_and_not_written_is_told(text: str, faults: list[tuple[str, str]]) -> None:
+    reading = read_light(text)
+    assert told(text, reading.faults) == faults
+    assert len(reading.lights) == text.count("Fl")
