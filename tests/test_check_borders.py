@@ -113,7 +113,17 @@ def test_warnings_are_outside_the_range_stated() -> None:
     text = f"{EDITION}Notices 12 to 12 of 2026\n\n{notice('12/26', '802 [3/26]')}"
     warning = "TAVRENNE COASTAL WARNING 41/26\nLIGHT OUT IN 46-13.05S 122-44.20W.\n"
     assert "notice-outside-range" not in codes(parse(text + warning))
+    local = "PORT ELLORY LOCAL NOTICE No 41/26\nChart 802\nInsert wreck 46-13.05S 122-44.20W\n"
+    assert "notice-outside-range" not in codes(parse(text + local))
     assert "notice-outside-range" in codes(parse(text + notice("14/26", "803 [3/26]")))
+
+
+def test_beside_the_antimeridian_either_letter_may_be_right() -> None:
+    west = "".join(f"Insert wreck 46-00.{at}0S 178-30.00W\n" for at in range(4))
+    east = "Insert rock 46-00.50S 178-30.00E\nInsert stump 46-00.60S 179-50.00E\n"
+    (finding,) = parse(HEAD + west + east).findings
+    assert finding.span is not None
+    assert (finding.code, finding.span.line) == ("position-hemisphere-differs", 7)
 
 
 # Marks: IALA Maritime Buoyage System
@@ -132,6 +142,12 @@ MARKS = [
 @pytest.mark.parametrize(("phrase", "told"), MARKS, ids=[row[0] for row in MARKS])
 def test_marks(phrase: str, told: list[str]) -> None:
     assert codes(parse(f"{HEAD}Insert {phrase} {P}\n")) == told
+
+
+def test_a_chart_list_takes_no_finding_of_a_notice_away() -> None:
+    text = f"{HEAD}Insert north cardinal light-buoy, Q.R {P}\nInsert bridge, depth 12m {P}\n"
+    charts = read_list(sheets.SPECIMEN_LIST)
+    assert {"mark-cardinal-light", "depth-of-overhead"} <= {*codes(parse(text, charts=charts))}
 
 
 def test_amended_passes_over_what_it_does_not_hold() -> None:

@@ -44,6 +44,8 @@ AIDS = [
     ("Racon(K) 30s", None, [("light-leftover-figure", "30s")]),
     ("Racon(K) 5M", None, [("light-leftover-figure", "5M")]),
     ("AIS (2)", None, [("light-leftover-figure", "(2)")]),
+    ("Horn 30s Racon(K) (2)", (), [("light-leftover-figure", "(2)")]),
+    ("Horn Bell(2)", (), [("sound-twice", "Bell"), ("light-leftover-figure", "(2)")]),
     ("Horn 60m", (), [("light-leftover-figure", "60m")]),
     ("Horn 12ft", (), [("light-leftover-figure", "12ft")]),
     ("Horn 12", (), [("light-leftover-figure", "12")]),
