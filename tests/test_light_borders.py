@@ -191,3 +191,8 @@ def test_a_light_begun_and_not_written_is_told(text: str, faults: list[tuple[str
     reading = read_light(text)
     assert told(text, reading.faults) == faults
     assert len(reading.lights) == text.count("Fl")
+
+
+def test_a_letter_without_brackets_is_the_one_of_the_morse_code() -> None:
+    (light,) = read_light("Morse code U every 15 seconds").lights
+    assert (light.morse, light.colours, light.period_s) == ("U", ["W"], 15)
