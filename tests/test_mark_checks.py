@@ -112,6 +112,7 @@ REGIONS = [
     (f"Insert starboard-hand light-buoy, Fl.R.5s {P}", 0, 1, 0),
     (f"Insert preferred channel to starboard light-buoy, Fl(2+1)G.10s {P}", 0, 1, 0),
     (f"Insert red conical buoy {P}", 0, 1, 0),
+    (f"Insert green conical buoy {P}", 0, 0, 1),
     (f"Insert red pillar buoy {P}", 0, 0, 0),
     (f"Insert red conical buoy {P}\nInsert red can buoy {Q}", 1, 1, 1),
     (f"Amend port-hand light-buoy, Fl.R.5s to Fl.G.5s {P}", 1, 1, 1),
