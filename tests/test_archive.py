@@ -533,6 +533,8 @@ def started(*arguments: str) -> subprocess.Popen[bytes]:
         stdout=subprocess.PIPE,
         stderr=subprocess.PIPE,
         start_new_session=True,
+        # Where the tests run in the background, Ctrl-C would be ignored in what they begin.
+        preexec_fn=lambda: signal.signal(signal.SIGINT, signal.SIG_DFL),
         env={**os.environ, "PYTHONPATH": str(Path(archive_run.__file__).parents[2])},
     )
 

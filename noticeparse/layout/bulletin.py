@@ -136,7 +136,7 @@ class _Reader(HeadReader):
         self.layout.ignored.append((line.start, line.end))
         if not self.assembly.notices:
             self.layout.front.append(line)
-        if line.has("rule"):
+        if line.has("rule", "bar"):
             self.keys.end_block()
         self.page_broke = True
         body = self.assembly.body

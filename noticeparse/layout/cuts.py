@@ -6,7 +6,8 @@ from itertools import pairwise
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import NoticeDraft, Piece
-from noticeparse.layout.lines import Line
+from noticeparse.layout.joints import heads_a_section
+from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import NoticeOpening, is_named, notice_opening
 from noticeparse.readers.heads import head_kinds
 
@@ -44,14 +45,16 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
             and element.kind == "number"
             and _opens_within(text, line, index, following)
         ]
-    if line.has("chart") and line.has("point"):
+    if line.has("chart"):
         cuts += [i for i in range(1, len(line.elements)) if _is_next_chart(text, line, i)]
     if not cuts:
         return [line]
     bounds = [0, *sorted(cuts), len(line.elements)]
     return [
         line._replace(
-            elements=line.elements[a:b], start=line.elements[a].start if a else line.start
+            elements=line.elements[a:b],
+            start=line.elements[a].start if a else line.start,
+            end=line.elements[b - 1].end if b < len(line.elements) else line.end,
         )
         for a, b in pairwise(bounds)
     ]
@@ -80,11 +83,19 @@ def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
 def _is_next_chart(text: str, line: Line, index: int) -> bool:
     """Whether a chart behind the last place of another opens its items: `P. Chart 805: …`."""
     before, chart = line.elements[index - 1], line.elements[index]
+    if chart.kind == "chart" and before.kind == "words" and _tells_much(text, before):
+        return heads_a_section(text, chart.end)
     if chart.kind != "chart" or before.kind not in ("point", "reference", "semicolon"):
         return False
     stops = text[before.end - 1 : chart.start].strip()
     behind = line.elements[index + 1 :]
-    return stops[-1:] in (".", ";") and any(e.kind == "verb" for e in behind)
+    is_head = any(e.kind == "verb" for e in behind) or heads_a_section(text, chart.end)
+    return stops[-1:] in (".", ";") and is_head
+
+
+def _tells_much(text: str, element: Element) -> bool:
+    """Whether words are part of a sentence, and no mere number or title before a chart."""
+    return len(text[element.start : element.end].split()) > 2
 
 
 def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> bool:

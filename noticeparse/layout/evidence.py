@@ -25,7 +25,8 @@ AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
 
 _LINKS = ("by", "with", "for")
 _OPEN_END = frozenset(
-    "and or of with by from to in at on the a an for joining between within near over".split()
+    "and or of with by from to in at on the a an for joining between within near over "
+    "least".split()
 )
 
 

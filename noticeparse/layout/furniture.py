@@ -136,7 +136,9 @@ def _is_number_with_page(text: str, line: Line) -> bool:
         return False
     page = line.elements[1]
     figure = text[page.start : page.end]
-    return figure.isdigit() and len(figure) < 4 and page.start - line.start > _FAR_RIGHT
+    is_figure = figure.isdigit() and len(figure) < 4
+    is_page = is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
+    return is_page and page.start - line.start > _FAR_RIGHT
 
 
 def _first_head(text: str, lines: Sequence[Line]) -> int:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.readers.features import leads_feature
@@ -92,6 +93,17 @@ def is_bullet(text: str, start: int) -> bool:
     if text[start] not in BULLETS or text[start + 1 : start + 2] != " ":
         return False
     return text[start] != "*" or not text[start + 1 : start + 8].strip()[:1].isdigit()
+
+
+# The number of a chart, and in a bracket behind it the notice that must be on it already.
+_WITH_PREVIOUS = re.compile(
+    r"[A-Z]{0,3} ?[0-9]{1,6}[A-Z]?,? ?\s?[(\[](?:last|prev|corrected|after|former|amended)", re.I
+)
+
+
+def heads_a_section(text: str, end: int) -> bool:
+    """Whether a chart word is followed by a number and the notice before: a head, wherever."""
+    return _WITH_PREVIOUS.match(text, end) is not None
 
 
 def is_letter(words: str) -> bool:

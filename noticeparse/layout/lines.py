@@ -15,6 +15,7 @@ from typing import Any, Literal, NamedTuple
 from noticeparse import grammar
 from noticeparse.layout.chunks import chunks
 from noticeparse.layout.joints import (
+    heads_a_section,
     is_aside,
     is_bullet,
     is_command_key,
@@ -266,8 +267,8 @@ class _LineReader:
             return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
-        stands_free = gap or before_end < 0 or (kind == "verb" and text[start] == "[")
-        if stands_free or (not words and found[-1].kind in _BEFORE_AN_OPENING):
+        tells = text[start] == "[" if kind == "verb" else heads_a_section(text, end)
+        if gap or tells or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and joins_commands(text, before_end, end):
             # `… in P and delete …`: behind a position or another verb of the sentence.

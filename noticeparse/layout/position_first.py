@@ -15,6 +15,7 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, split_phrase
 
@@ -129,6 +130,11 @@ class PositionFirst(Cutter):
             self._led = self.item
             self.add_place(element, label)
             return
+        if item is not None and self._names_what_follows(item, element):
+            self._leads_on(item)
+            item.pieces.append((element.start, element.end))
+            self._led = item
+            return
         if item is not None and item is self._led and not self._opens_item(element, label):
             if self.pending:
                 self.add_group(item)
@@ -153,6 +159,14 @@ class PositionFirst(Cutter):
         if self.pending:
             self.add_group(item)
         self.add_place(element, label)
+
+    def _names_what_follows(self, item: Item, element: Element) -> bool:
+        """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""
+        if element.kind != "reference" or not item.words or not _has_letter(item):
+            return False
+        letters = read_letters(self.text[element.start : element.end])
+        is_own = letters[:1] == (item.groups[0].places[0].label,)
+        return is_own and self.text[element.end :].lstrip(" ").startswith(":")
 
     def _opens_item(self, element: Element, label: Element | None) -> bool:
         """Whether a lettered place has words of its own behind it."""

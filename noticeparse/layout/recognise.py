@@ -111,8 +111,12 @@ def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     )
 
 
-_OF_EDITIONS = frozenset("weekly monthly fortnightly quarterly annual previous last".split())
-_SERIES_NOUNS = _NOTICE_NOUNS - {"", "correction", "update", "amendment", "entry", "slip"}
+_OF_EDITIONS = frozenset(
+    "weekly monthly fortnightly quarterly annual previous last see cancels".split()
+)
+_SERIES_NOUNS = (_NOTICE_NOUNS | {"item"}) - {
+    "", "correction", "update", "amendment", "entry", "slip",
+}  # fmt: skip
 
 
 def _names_local_series(words: str) -> bool:

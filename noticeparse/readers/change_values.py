@@ -103,7 +103,8 @@ def _implied(text: str, feature: Feature) -> str | None:
             return kind
     if roles and roles <= {"numbered", "code"}:
         return "NAME"
-    if feature.depth is not None and roles and roles <= {"measure", "number"}:
+    has_depth = feature.depth is not None or feature.kind in _OF_DEPTH
+    if has_depth and roles and roles <= {"measure", "number"}:
         return "DEPTH_WORD"
     if feature.clearance is not None and roles and roles <= {"measure"}:
         return "CLEARANCE_WORD"
@@ -114,6 +115,10 @@ def _implied(text: str, feature: Feature) -> str | None:
     if "shape" in roles and "colour" not in roles:
         return "SHAPE"
     return "COLOUR" if roles & {"colour", "unknown"} else None
+
+
+_OF_DEPTH = ("dredged_area", "swept_area", "fairway")
+"""Kinds whose only length is a depth: `dredged area`, from 7.5 m to 8.1 m."""
 
 
 def _depth(

@@ -111,6 +111,7 @@ _STEMS: dict[str, Verb] = {
             "repl",
             "rpl",
             "subst",
+            "sub",
             "replacement",
             "substitution",
         ),
