@@ -118,6 +118,13 @@ def test_warnings_are_outside_the_range_stated() -> None:
     assert "notice-outside-range" in codes(parse(text + notice("14/26", "803 [3/26]")))
 
 
+def test_missing_notices_are_told_in_runs() -> None:
+    front = f"{EDITION}Notices 12 to 18 of 2026\n\n"
+    text = front + notice("12/26", "802 [3/26]") + notice("14/26", "803 [3/26]")
+    (message,) = [one.message for one in parse(text).findings if one.code == "notice-missing"]
+    assert message == "`13, 15 to 18` of the notices 12 to 18/26 stated is not here"
+
+
 def test_beside_the_antimeridian_either_letter_may_be_right() -> None:
     west = "".join(f"Insert wreck 46-00.{at}0S 178-30.00W\n" for at in range(4))
     east = "Insert rock 46-00.50S 178-30.00E\nInsert stump 46-00.60S 179-50.00E\n"

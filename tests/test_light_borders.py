@@ -196,3 +196,12 @@ def test_a_light_begun_and_not_written_is_told(text: str, faults: list[tuple[str
 def test_a_letter_without_brackets_is_the_one_of_the_morse_code() -> None:
     (light,) = read_light("Morse code U every 15 seconds").lights
     assert (light.morse, light.colours, light.period_s) == ("U", ["W"], 15)
+
+
+@pytest.mark.parametrize("before", ["Dir", "Ldg"])
+def test_an_axis_is_told_of_lights_that_have_one(before: str) -> None:
+    text = f"{before} F.R 269.5°"
+    assert told(text, read_light(text).faults) == [("light-axis-not-kept", "269.5°")]
+    assert told("F.R 269.5°", read_light("F.R 269.5°").faults) == [
+        ("light-leftover-figure", "269.5°"),
+    ]
