@@ -8,7 +8,7 @@ _STATUSES = """\b
 Exit status:
   0  read, no finding is an error
   1  read, with error findings (or warnings: check --fail-on warning)
-  2  could not be read at all: no such file, a directory, no text, wrong usage"""
+  2  could not be read at all: no such file, no text, wrong usage"""
 
 EXPLAIN_STATUSES = """\b
 Exit status:
