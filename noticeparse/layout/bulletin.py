@@ -7,6 +7,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 from __future__ import annotations
 
 from noticeparse.layout.cuts import (
+    heading_before,
     number_behind_heading,
     says_nothing,
     split_at_heads,
@@ -173,7 +174,7 @@ class _Reader(HeadReader):
         if opening is None and behind is not None:
             self._notice_line(line, behind)
             if self.assembly.cut.end is None:
-                self.add_heading(list(line.elements[: behind.at]))
+                self.add_heading(heading_before(self.text, line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
         elif self.takes_chart(line) or self.takes_panel(line):

@@ -2,13 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.joints import heads_a_section
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.recognise import NoticeOpening, is_named, notice_opening
+from noticeparse.layout.recognise import (
+    NoticeOpening,
+    is_named,
+    is_source,
+    notice_opening,
+)
 from noticeparse.readers.heads import head_kinds
 
 _FAR_BEHIND = 30
@@ -22,6 +28,10 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     if len(line.elements) < 2 or following is None:
         return None
     *before, number = line.elements
+    heading = text[line.start : number.start].rstrip().lower()
+    if heading.endswith((". notice", "- notice")) and number.kind == "number":
+        opens = following.has("chart") or is_source(text, following)
+        return NoticeOpening(number, len(before), False, None) if opens else None
     is_behind = number.kind == "number" and number.gap and number.start - line.start > _FAR_BEHIND
     if not is_behind or any(e.kind != "words" for e in before):
         return None
@@ -30,6 +40,15 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     if not (marked or heads) or is_named(text, line, number):
         return None
     return NoticeOpening(number, len(before), False, None)
+
+
+def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
+    """The words before the number behind a heading, without the word `Notice` at their end."""
+    *kept, last = elements
+    words = text[last.start : last.end].rstrip()
+    if words.lower().endswith("notice"):
+        last = last._replace(end=last.start + len(words) - len("notice"))
+    return [*kept, last]
 
 
 def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
@@ -68,9 +87,10 @@ def says_nothing(text: str, notice: NoticeDraft) -> bool:
 
 
 def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
-    """A chart's line without `Lat.   Long.` at its end, the titles of the columns below."""
+    """A chart's or verb's line without `Lat.   Long.` at its end, the titles of the columns."""
     elements = line.elements
-    if len(elements) < 4 or elements[0].kind != "chart":
+    fewest = {"chart": 4, "verb": 3}.get(elements[0].kind if elements else "", 0)
+    if not fewest or len(elements) < fewest:
         return line, []
     titles = elements[-2:]
     roles = [column_role(text[e.start : e.end]) for e in titles]

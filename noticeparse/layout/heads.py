@@ -241,12 +241,14 @@ class HeadReader:
         """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
         notice = self.assembly.notice
         words = self.text[before[0].start : before[-1].end].strip()
-        if notice is None or notice.is_radio or notice.charts or not words.endswith(":"):
+        if notice is None or notice.is_radio or not words.endswith(":"):
             return False
         if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
             return False
         kinds = head_kinds(self.text[rest[0].start : rest[-1].end])
-        return not kinds & {"OTHER_WORDS", "OTHER"}
+        if kinds & {"PREVIOUS", "EDITION"}:
+            return True
+        return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
 
     def _ends_chart_head(self, element: Element) -> bool:
         """Whether what is said of the chart ends here; `are to be corrected` is said of it."""

@@ -21,7 +21,16 @@ _LEAST = 3
 def without_marks(text: str) -> tuple[str, list[Piece]]:
     """The text with such marks blanked out, and where they stood."""
     marks: list[Piece] = []
-    for step in (_mail, _line_numbers, _stars, _quoted_cells, _tags, _led_keys, _dittos):
+    for step in (
+        _mail,
+        _line_numbers,
+        _stars,
+        _quoted_cells,
+        _tags,
+        _led_keys,
+        _led_heads,
+        _dittos,
+    ):
         text, found = step(text)
         marks += found
     return text, sorted(marks)
@@ -161,6 +170,19 @@ def _led_keys(text: str) -> tuple[str, list[Piece]]:
     if not is_record or known < 2 * _LEAST or known < 0.9 * len(found):
         return text, []
     return _blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+
+
+_LED_HEAD = re.compile(
+    r"^([ \t]*)(charts?|notice)[ \t]*\.{3,60}(?=[ \t]+[A-Z]{0,3} ?[0-9])",
+    re.MULTILINE | re.IGNORECASE,
+)
+
+
+def _led_heads(text: str) -> tuple[str, list[Piece]]:
+    """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads."""
+    if len(_LED_HEAD.findall(text)) < _LEAST - 1:
+        return text, []
+    return _blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".rjust(len(m.group())))
 
 
 _PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})

@@ -148,12 +148,18 @@ def read_titles(text: str, line: Line) -> Table | None:
 
 
 def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
-    """Role, words and start of each title; `Kind` beside a column of features is the status."""
+    """Role, words and start of each title; some titles mean what no other title does.
+
+    `Kind` beside a column of features is the status, `Subject` without one is the feature.
+    """
     found = [(column_role(title), title, start) for title, start in titles]
     features = [title for role, title, _ in found if role == "feature"]
     for role, title, start in found:
-        is_status = title.lower() == "kind" and len(features) > 1
-        yield "status" if is_status else role, title, start
+        if title.lower() == "kind" and len(features) > 1:
+            role = "status"
+        elif title.lower() == "subject" and not features:
+            role = "feature"
+        yield role, title, start
 
 
 def _unit_in(title: str, role: str | None) -> str | None:
