@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
+from noticeparse.build.contradictions import contradictions
 from noticeparse.build.doubts import (
     change_within,
     command_within,
@@ -101,6 +102,7 @@ def read_action(
         # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
+    faults += contradictions(context, item, phrase, verb, described.feature, geometry)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)

@@ -17,6 +17,7 @@ from noticeparse.readers.places import Offset as OffsetWords
 from noticeparse.readers.positions import Point, two_figures
 from noticeparse.records.position import Position, PositionQuality
 
+_FULL_CIRCLE = 360
 _MILE_M = 1852.0
 _DEGREE_M = 60 * _MILE_M
 
@@ -158,6 +159,8 @@ def with_quality(positions: list[Position], quality: PositionQuality) -> list[Po
 
 def bearing_of(offset: OffsetWords) -> float | None:
     """The true bearing of an offset in degrees; a compass point counts as its middle."""
+    if offset.bearing_deg is not None and offset.bearing_deg > _FULL_CIRCLE:
+        return None
     if offset.bearing_deg is not None:
         return float(offset.bearing_deg)
     if offset.direction is not None:

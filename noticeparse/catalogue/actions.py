@@ -183,6 +183,16 @@ ENTRIES = (
         good="The light in 46-00.00S 122-00.00W has been moved to 46-00.50S 122-00.00W.",
     ),
     Entry(
+        "sentence-under-verb",
+        "error",
+        "`{written}` is said in a sentence of its own: the verb above does not hold for it",
+        "what is only told of, or has been done, would be done to the chart",
+        "read the sentence in the original notice",
+        _COMMON,
+        bad="Delete wreck 46-00.00S 122-00.00W\nThe light in 46-00.50S 122-00.00W ‹is› unlit",
+        good="Delete wreck 46-00.00S 122-00.00W\nDelete light in 46-00.50S 122-00.00W",
+    ),
+    Entry(
         "sentence-unread",
         "error",
         "`{written}` tells of a change but names no known feature",

@@ -28,16 +28,19 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     if len(line.elements) < 2 or following is None:
         return None
     *before, number = line.elements
-    heading = text[line.start : number.start].rstrip().lower()
-    if heading.endswith((". notice", "- notice")) and number.kind == "number":
-        opens = following.has("chart") or is_source(text, following)
-        return NoticeOpening(number, len(before), False, None) if opens else None
-    is_behind = number.kind == "number" and number.gap and number.start - line.start > _FAR_BEHIND
-    if not is_behind or any(e.kind != "words" for e in before):
+    if number.kind != "number" or any(e.kind != "words" for e in before):
         return None
-    marked = "(" in text[number.start : number.end]
-    heads = following.has("chart") and following.elements[0].kind == "chart"
-    if not (marked or heads) or is_named(text, line, number):
+    heading = text[line.start : number.start].rstrip().lower()
+    if heading.endswith((". notice", "- notice")):
+        opens = following.has("chart") or is_source(text, following)
+        goes_on = following.has("passive") or text[following.start : following.end].islower()
+        is_opening = opens and not goes_on and len(before) == 1
+    else:
+        # A number that says that the notice is temporary or preliminary has no chart below it.
+        marked = "(" in text[number.start : number.end]
+        heads = following.has("chart") and following.elements[0].kind == "chart"
+        is_opening = number.gap and number.start - line.start > _FAR_BEHIND and (marked or heads)
+    if not is_opening or is_named(text, line, number):
         return None
     return NoticeOpening(number, len(before), False, None)
 

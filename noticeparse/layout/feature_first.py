@@ -9,6 +9,7 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
+from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
@@ -85,7 +86,10 @@ class FeatureFirst(Cutter):
     def _take_passive(self, element: Element) -> None:
         """`A pier has been built joining …` among commands: the verb of the item it stands in."""
         item = self.item
-        if self.pending and has_kind(self.words_of(self.pending)) and not self.verb_is_own:
+        said = self.words_of(self.pending)
+        if tells_no_change(said, self.text[element.start : element.end]):
+            self.pending.append(element)
+        elif has_kind(said) and not self.verb_is_own:
             self.close_item(keep_pending=True)
             self.passive = element
         elif item is not None and item.has_place and not self.pending and item.verb_piece is None:

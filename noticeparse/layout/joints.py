@@ -83,6 +83,19 @@ def tells_only(words: str) -> bool:
     return words.endswith(":") and " " in words and " be " not in f" {words.lower()}"
 
 
+_NO_CHANGE = ("no ", "neither ", "not ", "none ", "if ", "when ", "unless ", "should ")
+
+
+def tells_no_change(said: str, told: str) -> bool:
+    """Whether a sentence says what is not, or may be: `No wreck was found in P`.
+
+    `told` is its verb; what will be done on a day that is named is to be charted.
+    """
+    return told.lower().startswith("may") or said.lower().lstrip(" -*0123456789.()").startswith(
+        _NO_CHANGE
+    )
+
+
 def is_command_key(words: str) -> bool:
     """Whether a key may be a verb: `Change:` with a whole item behind it."""
     return words.strip(" \t.:").lower() in ("change", "changes")

@@ -94,7 +94,7 @@ class OpenItem:
             item.label, item.scope = label.value, self.scopes.of(label.value)
             item.label_piece = (label.start, label.end)
             item.pieces.append(item.label_piece)
-        if self.passive is not None:
+        if self.passive is not None and self.verb_lost is None:
             self.set_verb(item, self.passive)
             self.passive = None
         elif self.verb is not None:

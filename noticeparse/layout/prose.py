@@ -14,7 +14,7 @@ from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.evidence import opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
-from noticeparse.layout.joints import tells_only
+from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
@@ -225,11 +225,11 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     passive = sentence[index]
     before = [e for e in sentence[:index] if e.kind != "passive"]
     words = " ".join(text[e.start : e.end] for e in before if e.kind == "words")
-    if not has_kind(words):
+    told = " ".join(text[sentence[0].start : sentence[-1].end].split())
+    if not has_kind(words) or tells_no_change(told, text[passive.start : passive.end]):
         return None
     item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
     extent = (sentence[0].start, sentence[-1].end)
-    told = " ".join(text[slice(*extent)].split())
     times = max(sum(e.kind == "passive" for e in sentence), told.count(" been "))
     is_one = times == 1 or _says_again(text, sentence)
     if not is_one or any(

@@ -1,0 +1,131 @@
+"""Words of an item that speak against carrying it out as it is read.
+
+An item may be a whole sentence below a verb that does not hold for it, name a part or a second
+feature behind a preposition, or hold a figure of which a sign was lost.  What is read then is not
+what is meant, however well it reads.
+"""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterator
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.verbs import Verb
+from noticeparse.records.feature import Feature
+from noticeparse.records.geometry import Geometry
+from noticeparse.stretch import Stretch
+
+_QUOTED = re.compile(r'"[^"]*"')
+_RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
+_OF_A_SENTENCE = re.compile(
+    r"\b(?:is|are|was|were|has|have|had|been|remains?|should|must|will|shall|may|advised"
+    r"|requested|mariners|[Vv]essels)\b"
+)
+_AGAINST = {
+    "insert": re.compile(
+        r"\b(?:discontinued|removed|deleted?|destroyed|withdrawn|extinguished|ex"
+        r"|out of position)\b",
+        re.IGNORECASE,
+    ),
+    "delete": re.compile(
+        r"\b(?:new|(?:re-?)?established|erected|installed|inserted)\b", re.IGNORECASE
+    ),
+}
+"""States that contradict a verb carried down from above."""
+_NOT_YET = re.compile(
+    r"\b(?:proposed|planned|projected|on completion|when completed|to be (?!avoided)[a-z]+ed)\b",
+    re.IGNORECASE,
+)
+_COMPASS = r"(?:[NSEW]{1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward|inshore|landward)"
+_SECOND = re.compile(
+    rf"\b(?:from|around|surrounding|opposite(?: to)?|adjacent to|between|(?:{_COMPASS}) of) "
+    r"(?:the |an? )?(?P<other>[^,;]+)"
+)
+_ADDED_TO = re.compile(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]+)")
+_OF = re.compile(r"(?P<first>[A-Za-z-]+(?: [A-Za-z-]+)?) of (?:the |an? )?(?P<other>[^,;]+)")
+_PARTS = frozenset("part sector name clearance signal word remainder portion colour".split())
+_WHOLES = frozenset("line lines limit limits area areas group row pair wreck extent edge".split())
+_LOST_UNIT = re.compile(
+    r"[0-9] ?(?:cm|dm|mm|km|')(?![A-Za-z0-9'])|\babove (?:the )?(?:sea ?bed|bottom)\b"
+    r"|\bin (?:an? )?depths? of\b"
+)
+_LOST_FIGURE = re.compile(
+    r"(?:^|(?<= ))[.,][0-9]|[\ufffd?_|][0-9]|[0-9][.,]?[\ufffd?|]|[\ufffd?] ?[.,][0-9]"
+    r"|[₀-₉¼½¾⅓⅔⅛⅜⅝⅞][0-9]"
+)
+_RAISED = frozenset("⁰¹²³⁴⁵⁶⁷⁸⁹")
+_SMALL = frozenset("₀₁₂₃₄₅₆₇₈₉¼½¾⅓⅔⅛⅜⅝⅞")
+
+
+def contradictions(
+    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
+) -> Iterator[Fault]:
+    """What in the words of an item, quotations left out, speaks against its reading."""
+    text = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
+    if item.verb_piece is None and verb in ("insert", "delete", "amend", "move", "replace"):
+        plain = _RELATIVE.sub(lambda match: " " * len(match.group()), text)
+        against = _AGAINST.get(verb)
+        said = _OF_A_SENTENCE.search(plain) or (against.search(plain) if against else None)
+        if said is not None:
+            yield _fault(context, "sentence-under-verb", words, said.span())
+    lost = _lost_figure(text)
+    if lost is not None:
+        yield _fault(context, "text-garbled", words, lost)
+    if feature.depth is not None and (unit := _LOST_UNIT.search(text)) is not None:
+        yield _fault(context, "depth-unread", words, unit.span())
+    if verb in ("insert", "delete"):
+        other = _second_feature(text, verb) or _several(text, geometry)
+        if other is not None:
+            yield _fault(context, "feature-kinds-several", words, other)
+    if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
+        yield _fault(context, "feature-negated", words, later.span())
+
+
+def _fault(context: Context, code: str, words: Stretch, span: tuple[int, int]) -> Fault:
+    start, end = words.outer(span[0]), words.outer(span[1] - 1) + 1
+    return Fault(code, start, end, {"written": context.written(start, end)})
+
+
+def _lost_figure(text: str) -> tuple[int, int] | None:
+    """A figure touched by a sign that stands for none: `.6m`, `1?m`, a circled 12."""
+    found = _LOST_FIGURE.search(text)
+    if found is not None:
+        return found.span()
+    for at, char in enumerate(text):
+        is_odd = not char.isascii() and unicodedata.category(char) == "No" and char not in _SMALL
+        before, behind = text[at - 1 : at], text[at + 1 : at + 2]
+        # A raised figure behind another is a decimetre set wrong, which is told elsewhere.
+        if is_odd and (behind.isdigit() or (before.isdigit() and char not in _RAISED)):
+            return at, at + 1
+    return None
+
+
+def _second_feature(text: str, verb: Verb) -> tuple[int, int] | None:
+    """A feature behind a preposition: the first is meant, or only a part of this one."""
+    patterns = (_SECOND, _ADDED_TO) if verb == "insert" else (_SECOND,)
+    for pattern in patterns:
+        for found in pattern.finditer(text):
+            if has_kind(found["other"]):
+                return found.span("other")
+    for found in _OF.finditer(text):
+        last = found["first"].split()[-1].lower()
+        is_part = last in _PARTS or (last not in _WHOLES and has_kind(found["first"]))
+        if is_part and has_kind(found["other"]):
+            return found.span("other")
+    return None
+
+
+def _several(text: str, geometry: Geometry) -> tuple[int, int] | None:
+    """Two features, or two lights, that share several places: which has which is not said."""
+    if geometry.shape != "points":
+        return None
+    first, joint, second = text.partition(" and ")
+    roles = value_property(second) if joint else frozenset()
+    if has_kind(first) and roles & {"kind", "light"}:
+        return len(first) + len(joint), len(text)
+    return None
