@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
+from noticeparse.checks.trouble import Trouble, actions_of, positions_of
 from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 
@@ -19,14 +19,14 @@ _NAMES = {("lat", 1): "north", ("lat", -1): "south", ("lon", 1): "east", ("lon",
 def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
     """A position in a hemisphere that few others share, away from the lines between them."""
     spots = list(_spots(notice))
-    around = [position for position, _ in spots]
+    around = [position for position, _, _ in spots]
     if len(around) < _FEW:
-        around = [p for one in neighbours for p, _ in _spots(one)]
+        around = [position for one in neighbours for position, _, _ in _spots(one)]
     for axis in ("lat", "lon"):
         usual = _usual(around, axis)
         if usual is None:
             continue
-        for position, placed in spots:
+        for position, pointer, chart in spots:
             value = getattr(position, axis)
             if value * usual < 0 and _is_clear(value, axis):
                 values = {
@@ -36,7 +36,7 @@ def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[
                 }
                 yield Trouble(
                     "position-hemisphere-differs",
-                    position.span, [placed.pointer], values, placed.chart,
+                    position.span, [pointer], values, chart,
                 )  # fmt: skip
 
 
@@ -56,8 +56,12 @@ def _is_clear(value: float, axis: str) -> bool:
     return abs(value) > _NEAR_THE_LINE_DEG
 
 
-def _spots(notice: Notice) -> Iterator[tuple[Position, Placed]]:
+def _spots(notice: Notice) -> Iterator[tuple[Position, str, str | None]]:
+    """The positions stated in actions and remarks, each with the record and chart it is of."""
     for placed in actions_of(notice):
         for position in positions_of(placed.action):
             if position.via == "stated":
-                yield position, placed
+                yield position, placed.pointer, placed.chart
+    for index, remark in enumerate(notice.remarks):
+        for position in remark.positions:
+            yield position, f"/remarks/{index}", None
