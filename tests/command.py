@@ -12,7 +12,7 @@ from noticeparse.cli import cli
 
 GOOD = """\
 2417/26 TAVRENNE ISLANDS - Quill Sound - Depths.
-Chart 802 [previous update 2310/26] WGS84
+Chart 802 [last correction 2310/26] WGS84
 Insert depth 8m 47°12'.34S., 123°45'.67W.
 """
 BAD = GOOD.replace("47°12'", "47°72'")

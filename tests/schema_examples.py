@@ -25,7 +25,7 @@ PLACE = Path(noticeparse.__file__).with_name("schema_examples.json")
 
 _MORE = """\
 2417/26 TAVRENNE ISLANDS (invented, not for navigation) - Quill Sound - Limits.
-Chart 802 (INT 9871) plan B, Edition 3, 2 May 2026 [previous update 2310/26] WGS84
+Chart 802 (INT 9871) plan B, Edition 3, 2 May 2026 [last correction 2310/26] WGS84
 Amend period of light from 4s to 5s 47°12'.34S., 123°45'.67W.
 Insert wreck 47°12'.34S., 123°45'.67W.
 Insert harbour limit, arc of a circle of radius 1.2 miles, between the bearings 195° and 280° \
@@ -34,7 +34,7 @@ Insert light, Fl.WR.15s12m9M, W 010°-090° 9M, obscured 090°-120° 47°12'.34S
 Insert lights, 2F.R(hor)4m3M 47°12'.34S., 123°45'.67W.
 Insert special buoy 47°12'.34S., 123°45'.60W. (PA)
 Insert chimney, height 42m (rep 2025) 47°12'.34S., 123°45'.60W.
-Chart 803 Panel A [previous update 2288/26] WGS84
+Chart 803 Panel A [last correction 2288/26] WGS84
 Insert light, Fl.5s9M (occas) 47°12'.34S., 123°45'.67W.
 """
 _EMPTY = (None, [], {}, "")

@@ -170,7 +170,7 @@ class TestCharts:
 
     def test_what_is_found_on_another_chart_is_not_counted(self) -> None:
         bulletin = parse(
-            notice("10/26", "802", "1/26", LINE, "Chart 95 [previous update 2/26]", LINE)
+            notice("10/26", "802", "1/26", LINE, "Chart 95 [last correction 2/26]", LINE)
         )
         head = bulletin.notices[0]
         found = [

@@ -16,7 +16,7 @@ from tests.bare_venv import OFFLINE, copy_checkout, make_bare_venv, run
 
 NOTICE = """\
 2417/26 TAVRENNE ISLANDS - Quill Sound - Wreck.
-Chart 802 [previous update 2310/26] WGS84
+Chart 802 [last correction 2310/26] WGS84
 Insert dangerous wreck, least depth 8.6m 47°13'.05S., 123°44'.20W.
 """
 

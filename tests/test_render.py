@@ -145,7 +145,7 @@ DEMO = """\
 Source: Port Ellory Harbour Master
 Notice 2301(T)/26 is cancelled.
 
-Chart 802 (INT 9871), plan "Grain Quay" [previous notice 2310/26] WGS84, depths in fathoms and feet
+Chart 802 (INT 9871), plan "Grain Quay", WGS84, depths in fathoms and feet, after notice 2310/26
 Insert   (a) dangerous wreck, least depth 4fm 3ft   47°13.05'S 123°44.20'W (PA)
 Insert   legend, "Foul ground", close E of          (a) above
 Amend    light to Fl(3)WRG.15s21m15-11M             47°11'54.0"S 123°46'12.0"W

@@ -20,7 +20,7 @@ CORPUS = sorted((ROOT / "corpus_synthetic").glob("*/*.txt"))
 TIDY = f"""\
 2417/26  TAVRENNE ISLANDS - Quill Sound - Depths.
 
-Chart 802 [previous notice 2310/26] WGS84
+Chart 802, WGS84, after notice 2310/26
 Insert   depth 8m   47°12.34'S 123°45.67'W
 
 --

@@ -6,7 +6,7 @@ from __future__ import annotations
 def notice(number: str, chart: str, previous: str, *lines: str) -> str:
     """A notice of the Tavrenne Islands for one chart."""
     head = f"{number} TAVRENNE ISLANDS - Quill Sound - Depths.\n"
-    return f"{head}Chart {chart} [previous update {previous}]\n" + "\n".join(lines) + "\n\n"
+    return f"{head}Chart {chart} [last correction {previous}]\n" + "\n".join(lines) + "\n\n"
 
 
 LINE = "Insert depth 8m 47°12'.34S., 123°45'.67W."

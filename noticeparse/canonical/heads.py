@@ -82,7 +82,7 @@ def _validity(valid: Validity) -> str:
 
 
 def chart_head(section: ChartSection) -> str:
-    """`Chart 802 (INT 9871) [previous notice 2310/26] WGS84, depths in metres`."""
+    """`Chart 802 (INT 9871), WGS84, depths in metres, after notice 2310/26`."""
     words = "Chart"
     if section.chart is not None:
         words += f" {section.chart}"
@@ -94,14 +94,17 @@ def chart_head(section: ChartSection) -> str:
         words += f", edition {section.edition}"
     if section.edition_date is not None:
         words += f" of {section.edition_date}" if section.edition else f", {section.edition_date}"
-    if section.previous is not None:
-        words += f" [previous notice {number(section.previous)}]"
-    elif section.previous_written:
-        words += f" [{on_one_line(section.previous_written)}]"
     if section.datum is not None:
-        words += f" {_datum(section)}"
+        words += f", {_datum(section)}"
     if section.depth_unit is not None:
         words += f", depths in {_UNITS[section.depth_unit]}"
+    if section.previous is not None:
+        is_whole = section.previous.year is not None
+        # A number without its year is told from other figures by its bracket.
+        words += ", after notice " if is_whole else " [previous notice "
+        words += number(section.previous) + "]" * (not is_whole)
+    elif section.previous_written:
+        words += f" [{on_one_line(section.previous_written)}]"
     return words
 
 
