@@ -116,8 +116,6 @@ class NoticeBuilder:
     def _fault(self, fault: Fault, paths: list[str], chart: str | None = None) -> None:
         self.located.append(Located(fault, paths, self.id, chart))
 
-    # Head
-
     def _heading(self) -> str | None:
         kept: list[str] = []
         for start, end in self.draft.heading:
@@ -160,8 +158,6 @@ class NoticeBuilder:
         self.valid = self.valid or clauses.valid
         for fault in clauses.faults:
             self._fault(fault.shifted(start), [self.path])
-
-    # Chart sections
 
     def _sections(self) -> list[Section]:
         reader = SectionReader(self.context, self.draft)
@@ -250,8 +246,6 @@ class NoticeBuilder:
         usable = not any(is_error(one) for one in located)
         action = reading.action
         actions.append(action if usable else action.model_copy(update={"usable": False}))
-
-    # Prose
 
     def _remark(self, prose: Prose, index: int) -> Remark:
         context = self.context

@@ -62,9 +62,6 @@ def _rows(bulletin: Bulletin, kind: str) -> list[Row]:
     ]
 
 
-# Index of charts
-
-
 class Named(NamedTuple):
     """A pair of the index: a row, a notice that it names, and the notices that this may mean."""
 
@@ -153,9 +150,6 @@ def _to_index(bulletin: Bulletin, given: Given, named: Sequence[Named]) -> Itera
             yield Trouble("index-without-chart", span, [pointer], values, section.chart)
 
 
-# Notices in force
-
-
 def check_in_force(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:
     """Temporary and preliminary notices of the edition that its list in force leaves out."""
     rows = _rows(bulletin, "in_force")
@@ -167,9 +161,6 @@ def check_in_force(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:
             values = {"written": notice_id(own)}
             span = given.number_of(notice)
             yield Trouble("in-force-missing", span, [f"/notices/{index}"], values)
-
-
-# Cancelled notices
 
 
 def check_cancelled_list(bulletin: Bulletin, given: Given) -> Iterator[Trouble]:

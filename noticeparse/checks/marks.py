@@ -111,9 +111,6 @@ def _suits(light: Light, quarter: int) -> bool:
     return light.period_s is None or light.period_s == period
 
 
-# Marks that are neither lateral nor cardinal
-
-
 _SPECIAL = frozenset(("odas", "outfall", "spoil_ground", "tsunami", "wave_recorder"))
 """Kinds that are special marks by another name; private buoys have paints of all sorts."""
 

@@ -53,8 +53,6 @@ class Assembly:
             return False
         return all(line.is_blank for line in self.body)
 
-    # Opening
-
     def is_known(self, words: str) -> bool:
         """Whether a notice of this number stands above."""
         return words in self._by_number
@@ -157,8 +155,6 @@ class Assembly:
         if self.notice is not None:
             self.notice.charts.append(chart)
 
-    # Filling
-
     def add_row(self, cells: Cells, depth_unit: str | None = None) -> None:
         """A row of a table or a block of keys."""
         if self.body:
@@ -195,8 +191,6 @@ class Assembly:
             self.loose.append(prose)
         else:
             self.notice.prose.append(prose)
-
-    # Ending
 
     def end_notice(self) -> None:
         """End the open notice; in a list by chart the chart head stays open."""

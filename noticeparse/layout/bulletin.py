@@ -248,8 +248,6 @@ class _Reader(HeadReader):
         self.assembly.end_notice()
         self.head_is_open = False
 
-    # Heads of notices
-
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:
         self.keys.end_block()
         rest = line.elements[opening.at + 1 :]

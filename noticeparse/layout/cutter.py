@@ -119,8 +119,6 @@ class Cutter(OpenItem):
         del element, opens
         return False
 
-    # Verbs
-
     def _verb(self, element: Element, following: Element | None, opens: bool) -> None:
         if self.takes_late_verb(element, opens):
             return
@@ -165,8 +163,6 @@ class Cutter(OpenItem):
         if rest:
             self._words(element._replace(start=end + 1), True)
 
-    # Labels and numbers
-
     def _label(self, element: Element, following: Element | None) -> None:
         if following is None or following.kind in PLACES or self._leads_to_end(following):
             self.place_label = element
@@ -190,8 +186,6 @@ class Cutter(OpenItem):
         else:
             self.pending.append(element)
 
-    # Words
-
     def _words(self, element: Element, opens: bool) -> None:
         if opens and opens_note(self.text[element.start : element.end]):
             self.close_item()
@@ -200,8 +194,6 @@ class Cutter(OpenItem):
             return
         if not self._is_blank_word(element):
             self.take_words(element, opens)
-
-    # Places
 
     def _place(self, element: Element) -> None:
         if self.pending and self.words_of(self.pending).lower().endswith(_MENTIONS):
@@ -230,8 +222,6 @@ class Cutter(OpenItem):
         if half is not None:
             reading = lone_half(half, self.before)
             self._place(half._replace(kind="point", value=reading))
-
-    # Items
 
     def close_item(self, *, keep_pending: bool = False) -> None:
         """End the open item; words that wait become its tail, an item, or prose."""

@@ -210,8 +210,6 @@ class HeadReader:
             self.head_is_open = False
         return True
 
-    # Heads of chart sections
-
     def _chart_line(self, line: Line) -> bool:
         index = next(i for i, e in enumerate(line.elements) if e.kind == "chart")
         before = line.elements[:index]

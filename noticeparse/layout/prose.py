@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.evidence import opens_paragraph, split_lead
+from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
@@ -25,7 +25,6 @@ from noticeparse.readers.verbs import canonical_verb
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
 """Words that join two statements in one sentence."""
-_PLACES = frozenset({"point", "half", "reference", "same"})
 
 
 def is_prose_body(text: str, lines: Sequence[Line], number: str | None) -> bool:
@@ -242,7 +241,7 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     for element in sentence:
         if element.kind == "passive":
             continue
-        if element.kind in _PLACES:
+        if element.kind in PLACES:
             if item.groups and not item.words:
                 # `P: buoy has been moved to Q`: the feature stands between its place and verb.
                 item.words = [(e.start, e.end) for e in lead if e.start < passive.start]

@@ -11,6 +11,7 @@ from collections.abc import Iterator
 from noticeparse.faults import Fault
 from noticeparse.layout.cells import goes_on_in_cells, is_nothing, lone_axes, with_own_feature
 from noticeparse.layout.drafts import Added, Group, Item, Place
+from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
 from noticeparse.layout.states import set_replacement, set_states
@@ -29,7 +30,6 @@ _JOINTS = {
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
 )  # fmt: skip
-_PLACES = frozenset({"point", "half", "reference", "same"})
 
 
 class RowReader:
@@ -123,7 +123,7 @@ class RowReader:
         if any(role in cells for role in ("old", "new", "number")):
             return False
         for role in ("verb", "feature"):
-            words = self._words([e for e in cells.get(role, []) if e.kind not in _PLACES])
+            words = self._words([e for e in cells.get(role, []) if e.kind not in PLACES])
             if words and not is_connector(words):
                 return False
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
@@ -165,10 +165,10 @@ class RowReader:
 
     def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
         for element in cells.get("feature", []):
-            if element.kind not in _PLACES and element.kind not in ("label", "verb"):
+            if element.kind not in PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
         for role, joint in _JOINTS.items():
-            pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in _PLACES]
+            pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
             if not pieces:
                 continue
             if not item.words:
@@ -184,9 +184,9 @@ class RowReader:
         old, new = cells.get("old", []), cells.get("new", [])
         if old and new and not cells.get("feature") and set_states(self.text, item, old, new):
             return
-        if not (old or new) or any(e.kind in _PLACES for e in old + new):
+        if not (old or new) or any(e.kind in PLACES for e in old + new):
             places = old + new + (cells.get("to", []) if cells.get("from") else [])
-            if any(e.kind in _PLACES for e in places) and item.verb is None:
+            if any(e.kind in PLACES for e in places) and item.verb is None:
                 item.verb = "move"
             return
         if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
@@ -252,7 +252,7 @@ class RowReader:
         for element in self._joined(elements):
             if element.kind == "label":
                 label = element.value
-            elif element.kind not in _PLACES:
+            elif element.kind not in PLACES:
                 lead.append(element)
                 continue
             else:

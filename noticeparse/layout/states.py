@@ -13,11 +13,11 @@ from typing import Literal
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
+from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.lines import Element
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 
-_PLACES = frozenset({"point", "half", "reference", "same"})
 _NOTHING = frozenset(
     {"", "nil", "none", "nothing", "nothing charted", "not charted", "no feature", "uncharted",
      "not shown"}
@@ -42,7 +42,7 @@ def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
 def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> bool:
     """Make an item of two states; False where neither holds both words and a place."""
     before, after = list(_words(text, old)), list(_words(text, new))
-    places = [[e for e in state if e.kind in _PLACES] for state in (old, new)]
+    places = [[e for e in state if e.kind in PLACES] for state in (old, new)]
     if not (places[0] and before) and not (places[1] and after):
         return False
     told = [
@@ -99,7 +99,7 @@ def _shared(first: str, second: str) -> int:
 def _words(text: str, state: Sequence[Element]) -> Iterator[Piece]:
     """The words of a state, cut at its commas outside quotes and brackets."""
     for element in state:
-        if element.kind in _PLACES:
+        if element.kind in PLACES:
             continue
         start, depth, quoted = element.start, 0, False
         for at in range(element.start, element.end):

@@ -15,8 +15,9 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")
-# What may follow the verb on its line: where to, or what the feature becomes.
+# What ends the words of a feature with several places.
 _LISTS = ("joining", "bounded by", "between", "limits")
+# What may follow the verb on its line: where to, or what the feature becomes.
 _GOES_ON = ("to", "into", "from", "by", "with")
 
 

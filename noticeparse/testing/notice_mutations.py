@@ -23,8 +23,6 @@ _NUMBER, _CHART = "2417/26", "802"
 _HEAD = f"{_NUMBER}  TAVRENNE ISLANDS - Quill Sound - Wreck.\nChart {_CHART} [12/26] WGS84\n"
 _VERB = "Insert dangerous wreck   "
 
-# The same records
-
 
 def _as_it_is(_: Draw, one: WrittenBulletin) -> WrittenBulletin:
     return one
@@ -82,9 +80,6 @@ def _page_end(draw: Draw, one: WrittenBulletin) -> WrittenBulletin:
     lines = one.text.split("\n")
     moved = {row + 1: row + 1 + (len(foot) if row >= at else 0) for row in range(len(lines))}
     return one.saying("\n".join([*lines[:at], *foot, *lines[at:]]), moved)
-
-
-# Told, or refused
 
 
 def _verb_garbled(draw: Draw, one: WrittenBulletin) -> WrittenBulletin:

@@ -48,9 +48,6 @@ def _with_half(one: WrittenPosition, axis: int, half: Coordinate) -> WrittenPosi
     return WrittenPosition.of(one.form, Point(*halves), one.letters)
 
 
-# The same record
-
-
 def as_it_is(_: Draw, one: WrittenPosition) -> WrittenPosition:
     """No change."""
     return one
@@ -98,9 +95,6 @@ def full_width(_: Draw, one: WrittenPosition) -> WrittenPosition:
     return one.saying(characters.with_figures_of(characters.FULL_WIDTH, one.text))
 
 
-# What the text states now
-
-
 def digit_slip(draw: Draw, one: WrittenPosition) -> WrittenPosition:
     """One figure of a coordinate is another one, and the value is still on the globe."""
     axis = draw(st.integers(0, 1))
@@ -123,9 +117,6 @@ def decimal_lost(draw: Draw, one: WrittenPosition) -> WrittenPosition:
     axis = draw(st.integers(0, 1))
     before = one.point[axis]
     return _with_half(one, axis, Coordinate(before.steps // 10, before.unit, before.decimals - 1))
-
-
-# Told, or refused
 
 
 def exchanged(_: Draw, one: WrittenPosition) -> WrittenPosition:

@@ -68,9 +68,6 @@ def _figure_split(draw: Draw, text: str) -> str:
     return characters.with_figure_split(draw, text)
 
 
-# Lights
-
-
 def _wrapped_light(draw: Draw, text: str) -> str:
     places = [match.end() for match in re.finditer(r"[.)](?=[A-Z])| (?=[A-Z0-9])", text)]
     assume(places)
@@ -148,9 +145,6 @@ def _colour_unknown(draw: Draw, one: WrittenLight) -> WrittenLight:
     assume(light.is_colour_stated)
     odd = (draw(st.sampled_from("KXZ")), *light.colours[1:])
     return one.saying(_rewritten(draw, replace(light, colours=odd)).text)
-
-
-# Depths
 
 
 def _long_unit(_: Draw, text: str) -> str:

@@ -40,9 +40,6 @@ def listed(places: list[str], last: str = " and ") -> str:
     return ", ".join(places[:-1]) + last + places[-1]
 
 
-# Notice first
-
-
 def notice_first(w: Writing) -> None:
     """A notice with its chart sections, each with verb headings and items in two columns."""
     notice = w.open_notice()
@@ -87,9 +84,6 @@ def _item(w: Writing, water: Water, job: Job) -> int:
     if job.destination is not None:
         w.line(f"{'   to':<56}    {write_point(water.form, job.destination)}")
     return line
-
-
-# Lettered list
 
 
 def lettered_list(w: Writing) -> None:
@@ -162,9 +156,6 @@ class _Letters:
 
 def _letter(index: int) -> str:
     return chr(ord("a") + index)
-
-
-# Position first
 
 
 def position_first(w: Writing) -> None:

@@ -34,8 +34,6 @@ class Writing:
         self.verbs: Verbs = VERBS[0]
         self.centre = draw_centre(rng)
 
-    # Lines
-
     def line(self, words: str = "") -> int:
         """Write one line and give its number, counted from 1."""
         self.lines.append(words)
@@ -50,8 +48,6 @@ class Writing:
     def text(self) -> str:
         """All lines."""
         return "\n".join(self.lines) + "\n"
-
-    # Numbers and words
 
     def open_notice(self, *, marked: float = 0.06, has_chart_heads: bool = True) -> Notice:
         """A notice with the next number and a new hand; some are temporary.
