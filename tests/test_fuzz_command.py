@@ -139,11 +139,14 @@ class TestCommand:
     def test_the_reproduction_can_be_pasted(self, carrying: str) -> None:
         text = "47°72.34'S 123°45.67'W\n"
         pasted = CommandTarget(carrying, 20).reproduction(text)
-        ran = subprocess.run(["sh", "-c", pasted], capture_output=True, check=True)
+        # `python` is the one of the person who pastes, whose environment is active.
+        path = os.pathsep.join((str(Path(sys.executable).parent), os.environ["PATH"]))
+        active = {**os.environ, "PATH": path}
+        ran = subprocess.run(["sh", "-c", pasted], capture_output=True, check=True, env=active)
         assert json.loads(ran.stdout)["iso6709"] == "-4812.34-12345.67/"
         assert pasted.isascii()
         ours = ThisReader("positions").reproduction(text)
-        ran = subprocess.run(["sh", "-c", ours], capture_output=True, check=False)
+        ran = subprocess.run(["sh", "-c", ours], capture_output=True, check=False, env=active)
         assert b"72.34 minutes; 59 is the last" in ran.stderr
 
     @pytest.mark.parametrize(
