@@ -41,6 +41,12 @@ _NOT_YET = re.compile(
     r"\b(?:proposed|planned|projected|on completion|when completed|to be (?!avoided)[a-z]+ed)\b",
     re.IGNORECASE,
 )
+_A_DATE = re.compile(
+    r"(?:[0-9]{1,2} )?(?:january|february|march|april|may|june|july|august|september|october"
+    r"|november|december)\b|(?:lat|long?)\.?$",
+    re.IGNORECASE,
+)
+"""Words of a date, or of a position, that stand where a name may."""
 _COMPASS = r"(?:[NSEW]{1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward|inshore|landward)"
 _SECOND = re.compile(
     rf"\b(?:from|around|surrounding|opposite(?: to)?|adjacent to|between|(?:{_COMPASS}) of) "
@@ -82,6 +88,10 @@ def contradictions(
         other = _second_feature(text, verb) or _several(text, geometry)
         if other is not None:
             yield _fault(context, "feature-kinds-several", words, other)
+    if feature.name is not None and _A_DATE.match(feature.name):
+        at = text.find(feature.name)
+        if at >= 0:
+            yield _fault(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield _fault(context, "feature-negated", words, later.span())
 

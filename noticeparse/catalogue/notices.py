@@ -83,6 +83,15 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "chart-without-actions", "warning", "nothing is to be done on chart {chart}, as read",
+        "what stands below its head may not have been read as an action",
+        "read this chart of the notice in the original", _COMMON,
+        bad="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert rock 46-00.00S 122-00.00W\n"
+        "‹Chart 803 [4/26] WGS84›\nAs above",
+        good="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert rock 46-00.00S 122-00.00W\n"
+        "Chart 803 [4/26] WGS84\nInsert rock 46-00.0S 122-00.0W",
+    ),
+    Entry(
         "date-impossible", "warning", "there is no day `{written}`",
         "a period of validity or an edition cannot be told", "look for a slip in the date",
         "ISO 8601",

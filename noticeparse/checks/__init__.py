@@ -14,6 +14,7 @@ from noticeparse.checks.datums import check_datum_stated, check_datums_agree
 from noticeparse.checks.depths import check_depths
 from noticeparse.checks.duplicates import check_duplicates
 from noticeparse.checks.given import Given, Whole
+from noticeparse.checks.idle_charts import check_idle_charts
 from noticeparse.checks.lateral_marks import check_lateral_marks
 from noticeparse.checks.letters import check_letters
 from noticeparse.checks.lights import check_signal_periods
@@ -67,6 +68,7 @@ CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_duplicates,
     check_come_and_gone,
     check_letters,
+    check_idle_charts,
     check_rings,
     check_told_rings,
     check_cardinal_marks,
