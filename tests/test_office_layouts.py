@@ -348,6 +348,38 @@ class TestLoneFiguresUnderHemispheres:
         assert places(bulletin)[-1] == ["-4712.34-12345.67/"]
         assert "position-degrees-from-above" in [one.code for one in bulletin.findings]
 
+    def test_a_row_that_cannot_be_read_lends_no_degrees(self) -> None:
+        rows = (
+            "1    Insert    rock                   47 12.30    123 45.60\n"
+            "2    Insert    wreck                  48 7l.00    123 45.60\n"
+        )
+        bulletin = parse(HEAD + TITLES + rows + self.ROW)
+        assert places(bulletin)[1:] == [[], []]
+
+    def test_minutes_beside_degrees_and_minutes_are_refused(self) -> None:
+        row = "1    Insert    wreck                  12.34       123 45.67\n"
+        bulletin = parse(HEAD + TITLES + row)
+        assert places(bulletin) == [[]]
+        assert "position-shared-degrees-unknown" in codes(bulletin)
+
     def test_decimal_degrees_are_read(self) -> None:
         row = self.ROW.replace("12.34 ", "47.20567").replace("45.67", "123.76117")
         assert places(parse(HEAD + TITLES + row)) == [["-47.20567-123.76117/"]]
+
+
+def test_marks_of_quality_behind_the_places_are_no_codes_of_sources() -> None:
+    rows = "".join(f"Insert    wreck    {place}   ED\n" for place in (P, Q, R))
+    for action in parse(HEAD + rows).notices[0].charts[0].actions:
+        assert "ED" in action.feature.text
+
+
+def test_a_replacement_by_nothing_is_refused() -> None:
+    rows = "ACTION\tOBJECT\tOLD\tNEW\tPOSITION\nReplace\tWreck\tdepth unknown\tnil\t" + P
+    (action,) = parse(HEAD + rows).notices[0].charts[0].actions
+    assert not action.usable
+
+
+def test_numbers_before_positions_with_features_are_items() -> None:
+    body = f"Insert along the line\n1   {P}   wreck\n2   {Q}   rock\n"
+    bulletin = parse(HEAD + body)
+    assert {kind for _, kind in kinds(bulletin)} >= {"wreck", "rock"}

@@ -390,6 +390,12 @@ class TestRemarksAmongCommands:
         assert [one.iso6709 for one in found.positions] == [AT_Q]
         assert errors(bulletin) == set()
 
+    def test_an_item_below_a_heading_is_never_a_remark(self) -> None:
+        item = f"Wreck, whose depth should be verified, in {Q}\n"
+        bulletin = parse(f"{HEAD}INSERT\n\nRock  {P}\n\n{item}")
+        assert bulletin.notices[0].remarks == []
+        assert errors(bulletin)
+
     def test_a_description_in_a_sentence_is_none(self) -> None:
         body = f"INSERT\n\nRock which is awash in {P}\n\nWreck, which has lain long, in {Q}\n"
         assert [one[2] for one in told(parse(HEAD + body))] == [[AT_P], [AT_Q]]

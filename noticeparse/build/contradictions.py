@@ -73,7 +73,7 @@ def contradictions(
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
     text = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
-    if item.verb_piece is None and verb in ("insert", "delete", "amend", "move", "replace"):
+    if item.verb_piece is None:
         plain = _RELATIVE.sub(lambda match: " " * len(match.group()), text)
         against = _AGAINST.get(verb)
         said = _OF_A_SENTENCE.search(plain) or (against.search(plain) if against else None)

@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.lines import Element, Line
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line")
@@ -30,14 +30,16 @@ def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
 
 
 def _announces(text: str, line: Line) -> bool:
-    words = text[line.start : line.end].rstrip(" :,").lower()
-    return not line.is_blank and words.endswith(_LISTS)
+    words = " " + text[line.start : line.end].strip(" :,").lower()
+    return not line.is_blank and words.endswith(tuple(f" {one}" for one in _LISTS))
 
 
 def _counted(text: str, line: Line, count: int) -> Line | None:
     """The line with its count, and the code behind it, as a mark before its place; else None."""
     at = next((i for i, e in enumerate(line.elements) if e.kind in PLACES), 0)
     lead = line.elements[:at]
+    if any(tells(text, e) for e in line.elements[at:]):
+        return None
     if not lead or len(lead) > 2 or any(e.kind not in ("words", "label") for e in lead):
         return None
     number = text[lead[0].start : lead[0].end].strip(" .)(")

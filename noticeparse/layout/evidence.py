@@ -11,10 +11,9 @@ from itertools import takewhile
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.joints import BULLETS
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.openings import only_qualifies, unknown_first_word
-from noticeparse.readers.places import is_connector, split_phrase
-from noticeparse.readers.positions import quality_mark
+from noticeparse.readers.places import direction_in, is_connector, split_phrase
 from noticeparse.stretch import gather
 
 PLACES = frozenset({"point", "half", "reference", "same"})
@@ -219,7 +218,10 @@ _LONGEST_CODE = 5
 
 
 def margin_codes(text: str, lines: Sequence[Line]) -> frozenset[int]:
-    """Where the codes of sources stand, in a column of their own behind the places: `TWD`."""
+    """Where the codes of sources stand at the ends of lines, behind the places: `TWD`.
+
+    A few lines must have one, and none of them may say anything of a feature: `ED`, `SD`.
+    """
     found = [line.elements[-1].start for line in lines if _ends_in_code(text, line)]
     return frozenset(found) if len(found) >= _FEWEST_CODES else frozenset()
 
@@ -232,7 +234,7 @@ def _ends_in_code(text: str, line: Line) -> bool:
     if last.kind != "words" or not last.gap or before.kind not in PLACES:
         return False
     is_code = code.isalpha() and code.isupper() and 1 < len(code) <= _LONGEST_CODE
-    return is_code and quality_mark(code) is None and not has_kind(code)
+    return is_code and value_property(code) == {"unknown"} and direction_in(code) is None
 
 
 def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:

@@ -61,9 +61,12 @@ def with_hemispheres(
 def _told(numbers: list[str], above: Point | None, more: bool) -> tuple[str, str | None]:
     """What two figures are, and what to say of it: lone ones may be minutes without degrees."""
     wholes = [number.replace(",", ".").partition(".")[0] for number in numbers]
-    is_lone = all(whole.isdigit() and len(whole) <= 2 for whole in wholes)
-    if not is_lone:
-        return "COORDINATE", None
+    lone = [whole.isdigit() and len(whole) <= 2 for whole in wholes]
+    if not all(lone):
+        with_minutes = [" " in whole.strip() for whole in wholes]
+        # `12.34   123 45.67`: minutes beside degrees and minutes are no degrees.
+        is_mixed = any(lone) and any(with_minutes)
+        return "COORDINATE", "position-shared-degrees-unknown" if is_mixed else None
     if above is None or all(len(one.fields) == 1 and not one.decimals for one in above.last):
         # 12.34 under `Lat. S`: minutes whose degrees stand elsewhere, or far too coarse a place.
         are_coarse = all(

@@ -27,12 +27,15 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     kept: list[Line] = []
     found: list[Prose] = []
     column: int | None = None
+    heads = False
     for block in _blocks(text, lines):
-        if column is not None and _is_remark(text, block, column):
+        if column is not None and _is_remark(text, block, column, heads=heads):
             found.append(paragraph(text, [e for line in block for e in line.elements]))
         else:
             kept += block
-            columns = [_lead(line) for line in block if line.has("verb")]
+            commands = [line for line in block if line.has("verb")]
+            heads = _heads(commands[-1]) if commands else heads
+            columns = [_lead(line) for line in commands]
             column = min([one for one in (column, *columns) if one is not None], default=None)
     return kept, found
 
@@ -55,11 +58,16 @@ def _blocks(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
         yield block
 
 
+def _heads(line: Line) -> bool:
+    """Whether a verb stands alone on its line: what is below it may be one of its items."""
+    return all(e.kind in ("verb", "label", "bar") for e in line.elements)
+
+
 def _lead(line: Line) -> int:
     return line.elements[lead_index(line)].start - line.start
 
 
-def _is_remark(text: str, block: Sequence[Line], column: int) -> bool:
+def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) -> bool:
     if not block or block[0].is_blank or any(line.has("verb", "label", "bar") for line in block):
         return False
     first = block[0].elements[0]
@@ -74,4 +82,6 @@ def _is_remark(text: str, block: Sequence[Line], column: int) -> bool:
         return False
     sentence = text[block[0].start : block[-1].end].replace(",", " ").replace(".", " ")
     told = {words.split()[0].lower(), *sentence.split()}
+    if has_kind(words) and heads:
+        return False
     return bool(told & _MODALS) or (bool(told & _TELLING) and not has_kind(words))

@@ -15,7 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.lines import Element
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import canonical_verb
 
 _NOTHING = frozenset(
@@ -25,6 +25,7 @@ _NOTHING = frozenset(
 
 
 _OLD = frozenset({"old", "was", "former", "existing"})
+_VALUES = frozenset({"depth", "measure", "light", "number", "numbered", "status", "quality"})
 _NEW = frozenset({"new", "now", "revised"})
 
 
@@ -70,8 +71,10 @@ def set_replacement(text: str, item: Item, old: Sequence[Element], new: Sequence
     """What goes stands under the feature or in the old state, what comes in the new one."""
     named = " ".join(text[start:end] for start, end in item.words)
     item.words += [(e.start, e.end) for e in old]
-    # A new state without a kind is one of the same object: `Wreck`, `least depth 4 m`.
-    is_same = has_kind(named) and not has_kind(" ".join(text[e.start : e.end] for e in new))
+    # A new state of values alone is one of the same object: `Wreck`, `least depth 4 m`.
+    comes = " ".join(text[e.start : e.end] for e in new)
+    values = value_property(comes)
+    is_same = has_kind(named) and not has_kind(comes) and bool(values) and values <= _VALUES
     joint = f" by {named} " if is_same else " by "
     item.added.append(Added(joint, [(e.start, e.end) for e in new], ""))
     # A light that stands behind what comes is that of the new mark.

@@ -168,9 +168,11 @@ class TableReader:
         return not self.assembly.is_known(self.assembly.words(numbers[0]))
 
     def _keep_point(self, cells: Cells) -> None:
-        for element in cells.get("latitude", []):
-            if element.kind == "point" and element.value.point is not None:
-                self._point_above = element.value.point
+        """Keep the position of a row; one that cannot be read lends no degrees to those below."""
+        placed = cells.get("latitude", [])
+        if placed:
+            points = [e.value.point for e in placed if e.kind == "point"]
+            self._point_above = points[-1] if points else None
 
     def _heads_rows(self, line: Line) -> bool:
         """Whether a line is the heading of other rows: `Delete the following marks:`."""
