@@ -407,3 +407,22 @@ def test_a_dash_for_the_old_state_is_nothing() -> None:
     )
     (action,) = parse(HEAD + body).notices[0].charts[0].actions
     assert (action.verb, action.feature.text) == ("insert", "port-hand light-buoy")
+
+
+def test_main_chart_behind_a_panel_is_no_panel() -> None:
+    text = (
+        f"{HEAD}Plan A, Port Ellory\nInsert wreck {P}\nMain chart:\nDelete rock {Q}\n"
+        f"Inset B, Dunmarrow\nInsert wreck {R}\nOn the main chart\nDelete wreck {P}\n"
+    )
+    bulletin = parse(text)
+    sections = [
+        (chart.chart, chart.panel, [(a.verb, a.feature.text) for a in chart.actions])
+        for chart in bulletin.notices[0].charts
+    ]
+    assert sections == [
+        ("802", "Plan A", [("insert", "wreck")]),
+        ("802", None, [("delete", "rock")]),
+        ("802", "Inset B", [("insert", "wreck")]),
+        ("802", None, [("delete", "wreck")]),
+    ]
+    assert not bulletin.findings

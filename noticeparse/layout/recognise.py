@@ -214,18 +214,21 @@ def is_details_line(text: str, line: Line) -> bool:
     return is_chart_details(text[line.start : line.end], breaks_off=False)
 
 
+_PANELS = frozenset({"PANEL", "MAIN_PANEL"})
+
+
 def names_panel(words: str) -> bool:
     """Whether words of a head name a panel, plan or inset."""
-    return "PANEL" in head_kinds(words)
+    return not head_kinds(words).isdisjoint(_PANELS)
 
 
 def is_panel_line(text: str, line: Line) -> bool:
-    """Whether a whole line is the name of a panel: `PLAN B, QUILL BASIN`."""
-    if any(element.kind not in ("words", "label") for element in line.elements):
+    """Whether a whole line names a panel or the main chart: `PLAN B, QUILL BASIN`."""
+    if any(element.kind not in ("words", "label", "chart") for element in line.elements):
         return False
     parts = read_parts(text[line.start : line.end])
     solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]
-    if not solid or solid[0].kind != "PANEL":
+    if not solid or solid[0].kind not in _PANELS:
         return False
     words = [part for part in solid[1:] if part.kind == "OTHER_WORDS"]
     return len(words) == len(solid) - 1 <= _WORDS_OF_ADDRESS and all(

@@ -43,6 +43,8 @@ class Told(NamedTuple):
     """The item that names the kind, None where no word does."""
     first_words: tuple[Item, ...]
     """The items of the first segment's first run, in which a new item of a list begins."""
+    lost: tuple[Item, ...]
+    """Figures with a unit behind `over`, `near` and the like, where no thing is named."""
     after_head: Item | None
     """A word without meaning directly behind the kind: the real noun may be that one."""
 
@@ -60,19 +62,23 @@ def told_by(text: str) -> Told:
 def _gather(phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
+    lost: list[Item] = []
     for index, segment in enumerate(phrase.segments):
-        runs += _own_runs(segment, companions, opens=index == 0)
+        runs += _own_runs(segment, companions, lost, opens=index == 0)
     head, run = _head(runs)
     return Told(
         items=tuple(item for one in runs for item in one),
         companions=tuple(companions),
         head=head,
         first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),
+        lost=tuple(lost),
         after_head=_word_behind(head, run),
     )
 
 
-def _own_runs(segment: Segment, companions: list[Companion], *, opens: bool) -> list[list[Item]]:
+def _own_runs(
+    segment: Segment, companions: list[Companion], lost: list[Item], *, opens: bool
+) -> list[list[Item]]:
     own = _with_lit_structure(look_up(segment.pieces, opens=opens))
     before, joined = _joined(own)
     if joined is not None:
@@ -84,6 +90,8 @@ def _own_runs(segment: Segment, companions: list[Companion], *, opens: bool) -> 
             runs.append(items)
         elif named := _named(companion, items):
             companions.append(named)
+        else:
+            lost += [item for item in items if item.role == "measure"]
     return runs
 
 
