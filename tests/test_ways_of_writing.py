@@ -426,3 +426,20 @@ def test_main_chart_behind_a_panel_is_no_panel() -> None:
         ("802", None, [("delete", "wreck")]),
     ]
     assert not bulletin.findings
+
+
+@pytest.mark.parametrize(
+    ("words", "cancels"),
+    [
+        ("Notice 10/26 refers. That notice is cancelled.", [10]),
+        ("Notice 10/26 remains in force.", []),
+        ("10/26 refers.", []),
+    ],
+)
+def test_notice_that_a_sentence_speaks_of_opens_nothing(words: str, cancels: list[int]) -> None:
+    bulletin = parse(f"{HEAD}{words}\nDelete wreck {P}\n")
+    assert [notice.id for notice in bulletin.notices] == ["12/26"]
+    assert [ref.number for ref in bulletin.notices[0].cancels] == cancels
+    assert told(bulletin) == [("delete", "wreck", [AT_P])]
+    assert bulletin.notices[0].charts[0].chart == "802"
+    assert cancels or words in [one.text for one in bulletin.notices[0].remarks]
