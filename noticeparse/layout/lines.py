@@ -76,7 +76,7 @@ _KINDS: dict[str, ElementKind] = {
     "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
     "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
     "VERB_FOR": "verb", "PASSIVE": "passive", "KEY": "key",
-    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
+    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
 _FEW = 12
