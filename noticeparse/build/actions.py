@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
+from noticeparse.build.announced import announced_letters
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.doubts import (
     change_within,
@@ -40,6 +41,8 @@ class ActionReading(NamedTuple):
 
     action: Action | None
     faults: list[Fault]
+    announced: tuple[str, ...] = ()
+    """The letters of an item that is no action and only names positions for those below it."""
 
 
 class _Described(NamedTuple):
@@ -56,6 +59,9 @@ def read_action(
     faults = list(item.faults)
     verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
+    if verb is None and (letters := announced_letters(context, item)):
+        _note_labels(context, item, labels)
+        return ActionReading(None, faults, letters)
     if verb is None:
         faults = [with_item(context, item, fault) for fault in faults]
         if not any(fault.code == "verb-unknown" for fault in faults):

@@ -9,7 +9,7 @@ from typing import NamedTuple
 from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
-from noticeparse.build.extents import item_extent
+from noticeparse.build.extents import item_extent, over
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
@@ -173,6 +173,7 @@ class NoticeBuilder:
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
+        announced: list[tuple[Item, ActionReading]] = []
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, unit)
@@ -182,10 +183,17 @@ class NoticeBuilder:
                 self._passed_over.setdefault(extent, path)
                 continue
             self._taken.add(extent)
+            if reading.announced:
+                announced.append((item, reading))
+                continue
             if is_shared and (words := words_of_one_chart(self.context, item)):
                 values = {"written": words}
                 reading.faults.append(Fault("item-of-one-chart", *extent, values))
             self._action(reading, item, actions, path, head.chart)
+        for item, reading in announced:
+            if not labels.referred.issuperset(reading.announced):
+                reading.faults.append(over(self.context, item, "item-without-verb"))
+                self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:
             self._fault(self._without_chart(section), [path])

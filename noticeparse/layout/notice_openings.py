@@ -13,6 +13,7 @@ _NOTICE_NOUNS = frozenset(
     {
         "",
         "notice",
+        "item",
         "nm",
         "n.m.",
         "ntm",
