@@ -116,8 +116,8 @@ def read_action(
 
 
 def _opening(words: str) -> int:
-    """How long the word is that joins an item to the one before it: `and rock`."""
-    return len("and ") if words[: len("and ")].lower() == "and " else 0
+    """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`."""
+    return next((len(one) for one in ("and ", "/ ") if words[: len(one)].lower() == one), 0)
 
 
 def _is_at_two_places(item: Item) -> bool:

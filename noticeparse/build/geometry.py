@@ -50,6 +50,8 @@ def read_geometry(
         _take_group(context, found, group, parts, phrase, labels, is_move, faults)
     if not item.groups:
         take_parts(found, lead, words.text)
+    # `withdrawn from position P` is its own place, `045° 200M from position P` a reference.
+    found.is_taken_from = found.is_taken_from and "°" not in words.text
     rest = _take_tail(context, found, item)
     _settle_offset(context, found, item, faults, is_move=is_move)
     join_numbered(found, kind)
@@ -101,7 +103,7 @@ def _take_group(
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True
-    if "from position" in phrase.text.lower() and "°" not in phrase.text:
+    if "from position" in phrase.text.lower():
         found.is_taken_from = True
     if group.role is not None:
         found.relation = RELATIONS.get(group.role, found.relation)

@@ -61,6 +61,9 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if len(before) > 1 and before[-1].gap and before[-2].end - before[0].start <= _SHORT_CELL:
         # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
         before = before[-1:]
+    if len(before) > 1 and before[0].kind == "label" and _is_parted(text, elements[index:]):
+        # `1. NOTICE 44/26 / QUILL SOUND`: the paragraph of a message.
+        before = before[1:]
     if any(e.kind not in ("words", "key") for e in before):
         return None
     if _is_spoken_of(text, elements[index + 1 :]):
@@ -133,6 +136,11 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
         return False
     words = [text[e.start : e.end] for e in rest if e.kind != "number"]
     return all(not word.replace("and", "").strip(" ,.;&") for word in words)
+
+
+def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
+    """Whether a sign, and no sentence, stands behind the number."""
+    return len(elements) == 1 or text[elements[1].start] in "/-:"
 
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
