@@ -559,3 +559,18 @@ def test_cancelled_notice_of_a_message_opens_none() -> None:
     assert not others
     assert (notice.id, notice.heading, notice.charts[0].chart) == ("12/26", "QUILL SOUND", "802")
     assert [ref.number for ref in notice.cancels] == [9]
+
+
+def test_charts_at_the_end_of_an_item() -> None:
+    head = "12/26 Quill Sound.\nCharts: 611 (previous notice 3/26), 612 (previous notice 4/26)\n"
+    items = f"Insert wreck - {P} [611, 612]\nDelete rock - {Q} [612]\nInsert wreck - {R} [99]\n"
+    bulletin = parse(head + items)
+    assert [
+        (chart.chart, [(a.verb, a.feature.kind) for a in chart.actions if a.usable])
+        for chart in bulletin.notices[0].charts
+    ] == [
+        ("611", [("insert", "wreck")]),
+        ("612", [("insert", "wreck"), ("delete", "rock")]),
+    ]
+    # A number that is none of the charts named is no chart.
+    assert "feature-figure-unclear" in errors(bulletin)

@@ -10,6 +10,7 @@ from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
+from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
@@ -89,15 +90,13 @@ class NoticeBuilder:
         start, end = self._extent(sections)
         if self.ref is None:
             self._fault(Fault("notice-head-missing", start, end), [self.path])
-        status = (
-            "radio_warning" if draft.is_radio else self.ref.status if self.ref else "permanent"
-        )
+        status = "radio_warning" if draft.is_radio else self.ref.status if self.ref else None
         parts = read_heading(heading) if heading else Heading([], [])
         notice = Notice(
             id=self.id,
             number=self.ref.number if self.ref else None,
             year=self.ref.year if self.ref else None,
-            status=status,
+            status=status or "permanent",
             series=draft.series,
             original_information=draft.is_original,
             heading=heading,
@@ -161,7 +160,7 @@ class NoticeBuilder:
 
     def _sections(self) -> list[Section]:
         reader = SectionReader(self.context, self.draft)
-        sections = reader.sections()
+        sections = by_item_charts(self.context, reader.sections())
         self.cancels += reader.cancels
         for fault, chart in reader.faults:
             self._fault(fault, [self.path], chart)
