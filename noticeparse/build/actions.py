@@ -59,15 +59,8 @@ def read_action(
     faults = list(item.faults)
     verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
-    if verb is None and (letters := announced_letters(context, item)):
-        _note_labels(context, item, labels)
-        return ActionReading(None, faults, letters)
     if verb is None:
-        faults = [with_item(context, item, fault) for fault in faults]
-        if not any(fault.code == "verb-unknown" for fault in faults):
-            faults.append(over(context, item, "item-without-verb"))
-        _note_labels(context, item, labels)
-        return ActionReading(None, faults)
+        return _without_verb(context, item, labels)
     words = gather(context.text, item.words)
     verb, words = of_erratum(verb, (item.verb or "").lower(), words)
     if is_garbled(words.text):
@@ -113,6 +106,17 @@ def read_action(
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:
+    """An item that says not what is to be done; it may name positions for others."""
+    _note_labels(context, item, labels)
+    if letters := announced_letters(context, item):
+        return ActionReading(None, list(item.faults), letters)
+    faults = [with_item(context, item, fault) for fault in item.faults]
+    if not any(fault.code == "verb-unknown" for fault in faults):
+        faults.append(over(context, item, "item-without-verb"))
+    return ActionReading(None, faults)
 
 
 def _opening(words: str) -> int:
