@@ -66,6 +66,7 @@ def _gather(phrase: Phrase) -> Told:
     for index, segment in enumerate(phrase.segments):
         runs += _own_runs(segment, companions, lost, opens=index == 0)
     head, run = _head(runs)
+    head = _without_place_name(run, head)
     return Told(
         items=tuple(item for one in runs for item in one),
         companions=tuple(companions),
@@ -159,6 +160,23 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
             head = head._replace(sense=head.sense._replace(lit=True))
         return head, run
     return None, ()
+
+
+# What lies there by nature; an aid named close behind stands on it.
+_NATURAL = frozenset(("UWTROC", "LNDARE", "LNDRGN", "LNDELV", "SEAARE", "SBDARE", "OBSTRN"))
+_AIDS = frozenset(("racon", "sound", "light"))
+
+
+def _without_place_name(run: Sequence[Item], head: Item | None) -> Item | None:
+    """The aid in `BRANNOCH ROCK FOG SIGNAL`, none where values name it: `BRANNOCH ROCK RACON`."""
+    if head is None or kinds()[head.value].s57 not in _NATURAL:
+        return head
+    behind = next((item for item in run if item.start >= head.end), None)
+    if behind is None or behind.start - head.end > 1:
+        return head
+    if behind.role in _AIDS:
+        return None
+    return behind if behind.value == "fog_signal" else head
 
 
 def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:
