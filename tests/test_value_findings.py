@@ -201,4 +201,6 @@ def test_elevation_apart_from_the_character_is_that_of_the_light(
 
 @pytest.mark.parametrize("phrase", ["depth of less than 5m", "obstruction, depth under 5m"])
 def test_words_before_a_depth_are_told(phrase: str) -> None:
-    assert "feature-words-unread" in [fault.code for fault in read_feature(phrase, "m").faults]
+    reading = read_feature(phrase, "m")
+    assert reading.feature.depth is None
+    assert [fault.code for fault in reading.faults] == ["depth-bound-only"]
