@@ -599,3 +599,22 @@ class TestCountedGrid:
         assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
         assert [p.iso6709 for p in depth.geometry.positions] == [AT_P, AT_Q]
         assert errors(bulletin) == {"letter-unknown"}
+
+
+def test_positions_with_letters_and_details_below() -> None:
+    text = (
+        f"12/26. TAVRENNE ISLANDS. Quill Sound.\nChart:       802 (last correction 3/26).\n"
+        f"Position:    a) {P}\n             b) {Q}\n             c) {R}\n"
+        "Details:     Insert a pier joining a) and b).\n"
+        "             Move the buoy from b) to c).\n"
+        "             Delete the rocks in a), b) and c).\n"
+        "Source:      Harbour office, 3 June 2026.\n"
+    )
+    bulletin = parse(text)
+    pier, move, rocks = bulletin.notices[0].charts[0].actions
+    assert [p.iso6709 for p in pier.geometry.positions] == [AT_P, AT_Q]
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.destination.positions] == [AT_R]
+    assert [p.iso6709 for p in rocks.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert bulletin.notices[0].authority == "Harbour office, 3 June 2026"
+    assert not errors(bulletin)
