@@ -160,7 +160,12 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if self._takes_cancellation(line) or self.tables.takes_row(line):
+        if self._takes_cancellation(line):
+            return
+        if self.chart_rows.takes(line, behind_blank=self.behind_blank):
+            self.head_is_open = True
+            return
+        if self.tables.takes_row(line):
             return
         self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
         if self.keys.block_is_open and self.keys.takes_key(line):
@@ -269,6 +274,11 @@ class _Reader(HeadReader):
             return
         if by_chart and is_head_of_card(self.text, rest):
             self.assembly.row_notice(opening.number)
+            if len(rest) > 1 and head_kinds(self.text[rest[0].start : rest[0].end]) == {"DATE"}:
+                # The date of the notice, not that of the edition.
+                if self.assembly.notice is not None:
+                    self.assembly.notice.clauses.append((rest[0].start, rest[0].end))
+                rest = rest[1:]
             self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
             return

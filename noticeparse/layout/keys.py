@@ -92,7 +92,7 @@ class KeyReader:
         return words is not None and "(" in words and all(e.kind != "verb" for e in values)
 
     def _only_leads(self, role: str, line: Line) -> bool:
-        """Whether a key stands before a list: `Position: a) P`, or whole items: `Details: Insert …`."""
+        """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
         behind = [element.kind for element in line.elements[1:3]]
         if role == "position":
             return behind[:1] == ["label"] and behind[1:] in (["point"], ["half"])

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.lines import Element
 from noticeparse.layout.scopes import Scopes
 
@@ -20,6 +20,8 @@ class OpenItem:
         self.item: Item | None = None
         self.pending: list[Element] = []
         """Words not yet given to an item."""
+        self.ahead: list[Piece] = []
+        """Marks before the first place of the coming item, that say nothing of it."""
         self.item_label: Element | None = None
         self.verb: Element | None = None
         self.verb_is_own = False
@@ -115,4 +117,5 @@ class OpenItem:
         assert self.item is not None
         pieces = [(e.start, e.end) for e in words]
         self.item.words += pieces
-        self.item.pieces += pieces
+        self.item.pieces = sorted([*self.item.pieces, *pieces, *self.ahead])
+        self.ahead = []
