@@ -37,8 +37,12 @@ class OpenItem:
     def set_verb(self, item: Item, element: Element) -> None:
         """Give an item a verb of its own."""
         piece = (element.start, element.end)
-        item.verb, item.verb_piece = self.text[element.start : element.end], piece
+        item.verb, item.verb_piece = self.meaning_of(element), piece
         item.pieces.append(piece)
+
+    def meaning_of(self, verb: Element) -> str:
+        """A verb as written, or the one that the word in its place stands for."""
+        return verb.value or self.text[verb.start : verb.end]
 
     def under_verb(self, element: Element | None, *, is_own: bool = False) -> None:
         """Let another verb hold for what follows, or none."""
@@ -100,7 +104,7 @@ class OpenItem:
             self.set_verb(item, self.passive)
             self.passive = None
         elif self.verb is not None:
-            item.verb = self.text[self.verb.start : self.verb.end]
+            item.verb = self.meaning_of(self.verb)
             if self.verb_is_own:
                 self.set_verb(item, self.verb)
                 self.verb_is_own = False
