@@ -475,6 +475,25 @@ def test_show_again_keeps_what_is_selected_and_destroy_leaves_nothing(opened: An
     assert page.locator("#plot").inner_html() == ""
 
 
+def test_show_again_keeps_the_view_of_a_person(opened: Any) -> None:
+    page = opened()
+    show(page, ALL)
+    page.locator("[role=option]").nth(3).focus()
+    page.get_by_role("button", name="Zoom in").click()
+    page.locator("[role=option]").nth(3).focus()
+    drawn(page)
+    before = places(page)
+    rock = "rock 47°12'.05S., 123°41'.20W.\n"
+    show(page, ALL.replace("Amend light", f" {rock}Amend light"))
+    assert places(page)[:5] == [pytest.approx(one, abs=0.1) for one in before[:5]]
+    focused = page.evaluate("() => document.activeElement.getAttribute('aria-label')")
+    assert "fish haven" in focused
+    show(page, f"{HEAD}Insert wreck 48°53'.05S., 127°44'.20W.\n")
+    surface = page.locator(".plot-surface").bounding_box()
+    ((x, y),) = places(page)
+    assert (0 < x < surface["width"], 0 < y < surface["height"]) == (True, True)
+
+
 def test_hostile_words_stay_words(opened: Any) -> None:
     page = opened()
     actions = actions_of(f"{HEAD}Insert wreck 47°13'.05S., 123°44'.20W.\n")

@@ -24,12 +24,20 @@ let count = 0;
  * into sight and gives whether it is there; `destroy()` empties the element again.
  */
 export function createPlot(element, { onSelect = () => {} } = {}) {
+  addStyle();
   const plot = new Plot(element, onSelect);
   return {
     show: (wish) => plot.show(wish),
     select: (path) => plot.select(path),
     destroy: () => plot.destroy(),
   };
+}
+
+function addStyle() {
+  const href = new URL("plot.css", import.meta.url).href;
+  if ([...document.styleSheets].some((one) => one.href === href)) return;
+  if (document.head.querySelector(`link[href="${href}"]`)) return;
+  document.head.append(html("link", { rel: "stylesheet", href }));
 }
 
 class Plot {
@@ -85,9 +93,14 @@ class Plot {
     });
   }
 
-  /** Draw actions and frames anew; the view shows all of them, the selected path is kept. */
+  /**
+   * Draw actions and frames anew. What is selected is kept, and so is a view that a person has
+   * chosen, as long as anything is in sight there; else the view shows all.
+   */
   show({ actions = [], frames = [] }) {
     const path = this._selected?.action.path;
+    const focused = this._marks.find((one) => one.option === document.activeElement);
+    const before = this._isAll ? null : this._view.place();
     this._frames = frames;
     const places = actions.flatMap(positionsOf);
     const corners = frames.flatMap((one) => [[one.west, one.south], [one.east, one.north]]);
@@ -105,10 +118,15 @@ class Plot {
     const all = points.length ? points : shown.map((one) => world.project(one));
     this._view.setAll(all.length ? all : [[-0.01, -0.01], [0.01, 0.01]]);
     this._tell(actions.length);
-    this._isAll = true;
+    if (before) this._view.go(before);
+    const isInSight = points.some((one) => this._view.sees(this._view.screen(one)));
+    this._isAll = !before || !isInSight;
     this._selected = null;
     this._measure();
-    if (path) this._mark(this._marks.find((one) => one.action.path === path) ?? null);
+    const again = (wanted) => this._marks.find((one) => one.action.path === wanted);
+    if (path) this._mark(again(path) ?? null);
+    const target = focused && (again(focused.action.path)?.option ?? this._surface);
+    target?.focus({ preventScroll: true });
   }
 
   _tell(number) {

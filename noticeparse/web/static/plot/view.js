@@ -102,6 +102,19 @@ export class View {
     this._hold();
   }
 
+  /** What is shown, in degrees, to go there again when the world has another middle. */
+  place() {
+    const { world, middle: [x, y], scale } = this;
+    return { lon: world.longitude(x), lat: world.latitude(y), scale };
+  }
+
+  /** Show a place that `place` gave. */
+  go({ lon, lat, scale }) {
+    this.middle = this.world.project([lon, lat]);
+    this.scale = scale;
+    this._hold();
+  }
+
   /** Come nearer by a factor; the place at a screen position stays where it is. */
   zoom(factor, screen) {
     const { left, top, width, height } = this.box;
