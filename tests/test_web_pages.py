@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import re
+from pathlib import Path
 
 import httpx2
 import pytest
@@ -49,6 +50,12 @@ def test_vendored_files_are_as_they_came() -> None:
         if path.is_file()
     }
     assert found == VENDORED
+
+
+def test_the_example_edition_is_that_of_the_corpus() -> None:
+    corpus = Path(__file__).resolve().parents[1] / "corpus_synthetic"
+    shipped = (STATIC / "example_edition.txt").read_bytes()
+    assert shipped == (corpus / "demo_edition.txt").read_bytes()
 
 
 @pytest.mark.parametrize("path", OWN, ids=lambda path: path.name)
