@@ -95,6 +95,16 @@ function drawShapes(view, marks) {
   }
 }
 
+/** Ring a mark as the selected one, or not any more. */
+export function showChoice({ places, shapes, option }, isSelected) {
+  option.setAttribute("aria-selected", isSelected);
+  for (const { drawn } of places) {
+    if (isSelected) drawn.prepend(svg("circle", { class: "choice", r: 16 }));
+    else drawn.querySelector(".choice")?.remove();
+  }
+  for (const { drawn } of shapes) drawn.classList.toggle("is-selected", isSelected);
+}
+
 /** The words beside a mark; those of a reference say how the feature lies to it. */
 export function labelOf({ action }) {
   const words = action.label || `${action.verb} ${action.kind.replaceAll("_", " ")}`;
