@@ -114,12 +114,13 @@ export function labelOf({ action }) {
 }
 
 function nameOf(action) {
-  const { verb, kind, label, notice, chart, usable, geometry } = action;
+  const { verb, kind, label, notice, chart, usable, geometry, destination } = action;
+  const isNear = [geometry, destination].some((one) => REFERENCES.includes(one?.relation));
   return [
     `${VERBS[verb].name}: ${label || kind.replaceAll("_", " ")}`,
     notice ? `notice ${notice}` : null,
     chart ? `chart ${chart}` : null,
-    REFERENCES.includes(geometry.relation) ? "the mark is its reference only" : null,
+    isNear ? "the mark is its reference only" : null,
     usable ? null : "not to be used, an error was found",
   ].filter(Boolean).join(", ");
 }
