@@ -93,11 +93,6 @@ def test_the_demo_edition_has_two_errors_and_none_when_mended() -> None:
     assert {one.status for one in permanent} == {"permanent", "temporary", "preliminary"}
 
 
-@pytest.mark.xfail(
-    strict=True,
-    reason="rows of its index that go on in the next line are read as rows of their own, and the "
-    "last rows of a list right before a page foot as part of the foot",
-)
 def test_the_demo_edition_is_quiet_when_mended() -> None:
     assert [one for one in edition(is_mended=True).findings if one.severity != "info"] == []
 
