@@ -27,17 +27,20 @@ def read_list(context: Context, draft: ListDraft) -> EditionList:
     columns = _chart_columns(context, draft.entries) if draft.kind in _OF_CHARTS else []
     entries: list[ListEntry] = []
     notices_at: int | None = None
+    above = draft.title
     for line in draft.entries:
         if (
             entries
             and notices_at is not None
             and _column(context, line.elements[0].start) >= notices_at
         ):
-            entries[-1] = _going_on(context, draft.kind, entries[-1], line)
+            entries[-1] = _going_on(context, draft.kind, entries[-1], above, line)
+            above = line
             continue
         pieces = [*_entry_pieces(context, draft.kind, line, columns)]
         entries += [_entry(context, draft.kind, start, end) for start, end in pieces]
         notices_at = _notices_at(context, draft.kind, *pieces[0]) if len(pieces) == 1 else None
+        above = line
     return EditionList(
         kind="other" if draft.kind == "cumulative" else draft.kind,  # type: ignore[arg-type]
         title=context.written(draft.title.start, draft.title.end),
@@ -59,16 +62,16 @@ def _notices_at(context: Context, kind: str, start: int, end: int) -> int | None
     return _column(context, start + first.start) - _AHEAD if first is not None else None
 
 
-def _going_on(context: Context, kind: str, above: ListEntry, line: Line) -> ListEntry:
-    """An entry with the notices of the line below it."""
+def _going_on(context: Context, kind: str, entry: ListEntry, above: Line, line: Line) -> ListEntry:
+    """An entry, whose last line is `above`, with the notices of the line below it."""
     start, end = line.elements[0].start, line.elements[-1].end
-    more = _entry(context, kind, start, end, chart=above.chart)
-    first, last = above.span, more.span
+    more = _entry(context, kind, start, end, chart=entry.chart)
+    comma = "," if context.text[above.start : above.end].rstrip().endswith(",") else ""
     return ListEntry(
-        chart=above.chart,
-        notices=[*above.notices, *more.notices],
-        text=f"{above.text} {more.text}",
-        span=first.model_copy(update={"end": last.end}),
+        chart=entry.chart,
+        notices=[*entry.notices, *more.notices],
+        text=f"{entry.text.rstrip(',')}{comma} {more.text}",
+        span=entry.span.model_copy(update={"end": more.span.end}),
     )
 
 
