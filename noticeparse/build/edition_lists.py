@@ -5,13 +5,14 @@ from __future__ import annotations
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
+from typing import get_args
 
 from noticeparse.context import Context
 from noticeparse.layout.drafts import ListDraft, Piece
 from noticeparse.layout.lines import Line
 from noticeparse.readers.heads import HeadPart, read_cancelled, read_parts
 from noticeparse.readers.references import read_number
-from noticeparse.records.bulletin import EditionList, ListEntry
+from noticeparse.records.bulletin import EditionList, ListEntry, ListKind
 from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _CHARTS = frozenset({"chart", "charts", "chart no", "chart number"})
@@ -19,6 +20,9 @@ _AHEAD = 3
 _NOTICES = ("NOTICE_NUMBER", "BARE_NUMBER")
 _OF_CHARTS = ("index_of_charts", "cumulative")
 """Kinds of list with a chart a line and the notices behind it."""
+
+_KINDS: dict[str, ListKind] = {kind: kind for kind in get_args(ListKind)} | {"cumulative": "other"}
+"""The kind of a record by the kind that its title tells."""
 
 
 def read_list(context: Context, draft: ListDraft) -> EditionList:
@@ -42,7 +46,7 @@ def read_list(context: Context, draft: ListDraft) -> EditionList:
         notices_at = _notices_at(context, draft.kind, *pieces[0]) if len(pieces) == 1 else None
         above = line
     return EditionList(
-        kind="other" if draft.kind == "cumulative" else draft.kind,  # type: ignore[arg-type]
+        kind=_KINDS[draft.kind],
         title=context.written(draft.title.start, draft.title.end),
         entries=entries,
         span=context.span(draft.title.elements[0].start, last.elements[-1].end),

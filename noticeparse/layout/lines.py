@@ -73,11 +73,11 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
-    "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
-    "VERB_FOR": "verb", "PASSIVE": "passive", "KEY": "key",
+    "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
+    "LABEL": "label", "NOTICE_NUMBER": "number", "CHART": "chart", "VERB": "verb",
+    "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb", "PASSIVE": "passive",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
-    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
+    "KEY": "key", "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
