@@ -7,7 +7,8 @@ from pathlib import Path
 ROOT = Path(__file__).resolve().parents[1]
 CORPUS = ROOT / "corpus_synthetic"
 CLEAN = sorted((CORPUS / "clean").glob("*.txt"))
-FAULTY = sorted((CORPUS / "faulty").glob("*.txt"))
+EDITION = CORPUS / "demo_edition.txt"
+FAULTY = [*sorted((CORPUS / "faulty").glob("*.txt")), EDITION]
 TEXTS = CLEAN + FAULTY
 
 

@@ -20,6 +20,7 @@ from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
 from noticeparse.web.settings import ServiceSettings
 from noticeparse.web.work import MEDIA_TYPES
 from noticeparse.writers import FORMATS
+from noticeparse.writers.position_forms import PositionForms
 
 _COMPONENTS = "#/components/schemas/"
 
@@ -65,6 +66,10 @@ def _records() -> dict[str, Any]:
     schema = bulletin_schema()
     records: dict[str, Any] = {**schema.pop("$defs")}
     records["Bulletin"] = {key: schema[key] for key in schema if not key.startswith("$")}
+    forms = PositionForms.model_json_schema(mode="serialization")
+    records["PositionForm"] = forms["$defs"]["PositionForm"]
+    records["PositionForm"]["required"] = [*records["PositionForm"]["properties"]]
+    records["PositionForms"] = {key: forms[key] for key in forms if not key.startswith("$")}
     moved: dict[str, Any] = _moved(records)
     return moved
 
