@@ -18,6 +18,7 @@ from noticeparse.web.answers import PacedAnswer, problem_answer
 from noticeparse.web.bodies import kind_of, read_body
 from noticeparse.web.document import (
     catalogue,
+    chart_list_operation,
     document_of,
     notices_operation,
     plain_operation,
@@ -127,7 +128,16 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
         """Read depths, one in each line or text; without a unit they are metres."""
         return await desk.answer("depths", request)
 
+    async def chart_list(request: Request) -> Response:
+        """Read a chart list, CSV or GeoJSON, as it stands in `charts` of `/v1/parse`.
+
+        A list with an error or a warning is refused there, and so it is here.
+        """
+        return await desk.answer("charts", request)
+
     kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
+    summary = "Read a chart list"
+    app.post("/v1/chart-list", summary=summary, **kept, **chart_list_operation())(chart_list)
     app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
     for path, record, read in (
         ("/v1/positions", "Position", positions),

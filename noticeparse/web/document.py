@@ -14,6 +14,7 @@ from pydantic import BaseModel
 from noticeparse.catalogue import ENTRIES
 from noticeparse.caution import CAUTION
 from noticeparse.intake import as_text
+from noticeparse.records.chart_list import ChartList
 from noticeparse.schema import bulletin_schema
 from noticeparse.web import examples, problems
 from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
@@ -65,6 +66,10 @@ def _records() -> dict[str, Any]:
     schema = bulletin_schema()
     records: dict[str, Any] = {**schema.pop("$defs")}
     records["Bulletin"] = {key: schema[key] for key in schema if not key.startswith("$")}
+    charts = ChartList.model_json_schema(mode="serialization")
+    for name, record in charts.pop("$defs").items():
+        records.setdefault(name, record)
+    records["ChartList"] = charts
     moved: dict[str, Any] = _moved(records)
     return moved
 
@@ -124,6 +129,16 @@ def values_operation(record: str) -> dict[str, Any]:
             },
             **_problems(),
         },
+    }
+
+
+def chart_list_operation() -> dict[str, Any]:
+    """What a path takes and answers that reads a chart list."""
+    content = {"text/plain": {"schema": {"type": "string"}, "example": examples.CHART_LIST}}
+    answer = {"application/json": {"schema": _reference("ChartList")}}
+    return {
+        "openapi_extra": {"requestBody": {"required": True, "content": content}},
+        "responses": {200: {"description": "The charts", "content": answer}, **_problems()},
     }
 
 

@@ -6,6 +6,11 @@ Chart 802 [last correction 2310/26] WGS84
 Insert dangerous wreck, least depth 8.6m   47°13'.05S., 123°44'.20W.
 """
 
+CHART_LIST = """\
+number,title,scale,south,west,north,east
+802,Quill Sound and Approaches,75000,-47.5,-124,-47,-123.25
+"""
+
 PARSE = {
     "text": NOTICE,
     "name": "week12.txt (invented, not for navigation)",

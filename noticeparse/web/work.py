@@ -36,7 +36,7 @@ from noticeparse.web.requests import (
 )
 from noticeparse.writers import new_writer, write
 
-Kind = Literal["notices", "positions", "lights", "depths"]
+Kind = Literal["notices", "positions", "lights", "depths", "charts"]
 
 MEDIA_TYPES = {
     "json": "application/json",
@@ -97,7 +97,11 @@ def perform_in_worker(job: Job) -> Answer | Problem:
 def perform(job: Job) -> Answer | Problem:
     """The answer to one body; never raises."""
     try:
-        return _notices(job) if job.kind == "notices" else _values(job, _READERS[job.kind])
+        if job.kind == "notices":
+            return _notices(job)
+        if job.kind == "charts":
+            return _charts(job)
+        return _values(job, _READERS[job.kind])
     except Refused as refused:
         return refused.problem
     except Exception as error:
@@ -133,6 +137,14 @@ def _request(job: Job) -> tuple[Intake, ParseOptions, ChartList | None]:
     request = validated(ParseRequest, given)
     # The sum of a text without a file is worked out by the pipeline.
     return Intake(request.text, "", "text/plain", ()), request, _chart_list(request.charts)
+
+
+def _charts(job: Job) -> Answer:
+    if job.is_json:
+        raise Refused("media-type-unsupported", "send the list itself, as `text/plain`")
+    charts = _chart_list(text_of(job.body, job.charset).text)
+    assert charts is not None
+    return Answer(MEDIA_TYPES["json"], charts.model_dump_json().encode("utf-8"))
 
 
 def _chart_list(text: str | None) -> ChartList | None:
