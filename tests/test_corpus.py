@@ -12,7 +12,8 @@ from tests import corpus_truth
 
 CORPUS = Path(__file__).resolve().parents[1] / "corpus_synthetic"
 CLEAN = sorted((CORPUS / "clean").glob("*.txt"))
-FAULTY = sorted((CORPUS / "faulty").glob("*.txt"))
+EDITION = CORPUS / "demo_edition.txt"
+FAULTY = [*sorted((CORPUS / "faulty").glob("*.txt")), EDITION]
 TEXTS = CLEAN + FAULTY
 
 
@@ -58,6 +59,47 @@ def test_truth_by_hand(path: Path) -> None:
 @pytest.mark.parametrize("path", FAULTY, ids=name_of)
 def test_planted_faults_are_found(path: Path) -> None:
     assert list(corpus_truth.unreported(read(path), corpus_truth.load(path))) == []
+
+
+SLIPS = {"48°73'.44S.": "48°15'.44S.", "124°51'.32\n": "124°51'.32W.\n"}
+"""The two slips of the demo edition, and what stands there when they are mended."""
+
+
+def edition(*, is_mended: bool = False) -> noticeparse.Bulletin:
+    text = EDITION.read_text("utf-8")
+    for slip, mended in SLIPS.items():
+        assert text.count(slip) == 1
+        text = text.replace(slip, mended) if is_mended else text
+    return noticeparse.parse(text, charts=noticeparse.read_chart_list(CORPUS / "charts.csv"))
+
+
+def test_the_demo_edition_has_two_errors_and_none_when_mended() -> None:
+    bulletin = edition()
+    errors = [one for one in bulletin.findings if one.severity == "error"]
+    planted = corpus_truth.load(EDITION)["findings"]
+    assert [one.span.line for one in errors if one.span] == [one["line"] for one in planted]
+    assert [one.code for one in errors] == [
+        "position-minutes-out-of-range",
+        "position-hemisphere-missing",
+    ]
+    mended = edition(is_mended=True)
+    assert [one for one in mended.findings if one.severity == "error"] == []
+    actions = [action for n in mended.notices for c in n.charts for action in c.actions]
+    assert len(actions) == 79
+    assert all(action.usable for action in actions)
+    assert all(action.sheet for action in actions), "every chart is in the chart list"
+    permanent = [one for one in mended.notices if one.status != "radio_warning"]
+    assert (len(permanent), len(mended.notices)) == (40, 43)
+    assert {one.status for one in permanent} == {"permanent", "temporary", "preliminary"}
+
+
+@pytest.mark.xfail(
+    strict=True,
+    reason="rows of its index that go on in the next line are read as rows of their own, and the "
+    "last rows of a list right before a page foot as part of the foot",
+)
+def test_the_demo_edition_is_quiet_when_mended() -> None:
+    assert [one for one in edition(is_mended=True).findings if one.severity != "info"] == []
 
 
 @pytest.mark.parametrize("path", CLEAN, ids=name_of)

@@ -29,6 +29,6 @@ def test_schemathesis_finds_nothing(client: httpx2.Client, tmp_path: Path) -> No
     )
     told = ran.stdout.decode() + ran.stderr.decode()
     assert ran.returncode == 0, told
-    assert "Tested: 7" in told
+    assert f"Tested: {len(document['paths'])}" in told
     assert "No issues found" in told
     assert client.get("/healthz").status_code == 200

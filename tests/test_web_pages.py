@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import hashlib
 import re
+from pathlib import Path
 
 import httpx2
 import pytest
@@ -13,6 +14,12 @@ from noticeparse.version import VERSION
 from noticeparse.web.pages import STATIC
 
 VENDORED = {
+    # d3-geo 3.1.2 with what it needs of d3-array 3.2.5, bundled as DEVELOPERS.md tells
+    "d3-geo/LICENSE": "3ded44a2c7935c8f5236f0543069406fdf7256b61b9eaeaddd007e80f19bc959",
+    "d3-geo/LICENSE.d3-array.txt": (
+        "2a6d2d5f32ba0b755ddbc1c833f766e30cdbe6ebe9a6d4e3e24427721f0b63d3"
+    ),
+    "d3-geo/d3-geo.js": "0cf4ec83e32fd2d4215482eb623f762544717639b1046b0ead7b140999ea2b56",
     # swagger-ui-dist 5.35.0; LICENSE.bundle.txt came as swagger-ui-bundle.js.LICENSE.txt
     "swagger-ui/LICENSE": "cfc7749b96f63bd31c3c42b5c471bf756814053e847c10f3eb003417bc523d30",
     "swagger-ui/LICENSE.bundle.txt": (
@@ -28,7 +35,11 @@ VENDORED = {
 }
 """SHA-256 of each file that others wrote."""
 
-OWN = [path for path in sorted(STATIC.iterdir()) if path.is_file()]
+OWN = [
+    path
+    for path in sorted(STATIC.rglob("*"))
+    if path.is_file() and "vendor" not in path.relative_to(STATIC).parts
+]
 
 
 def test_vendored_files_are_as_they_came() -> None:
@@ -39,6 +50,12 @@ def test_vendored_files_are_as_they_came() -> None:
         if path.is_file()
     }
     assert found == VENDORED
+
+
+def test_the_example_edition_is_that_of_the_corpus() -> None:
+    corpus = Path(__file__).resolve().parents[1] / "corpus_synthetic"
+    shipped = (STATIC / "example_edition.txt").read_bytes()
+    assert shipped == (corpus / "demo_edition.txt").read_bytes()
 
 
 @pytest.mark.parametrize("path", OWN, ids=lambda path: path.name)

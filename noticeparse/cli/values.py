@@ -19,17 +19,24 @@ _SETTINGS = {"ignore_unknown_options": True}
     epilog=examples(
         "noticeparse position \"47°12'.34S., 123°45'.67W.\"",
         'noticeparse position --format json "47 12.34S 123 45.67W"',
+        'noticeparse position --forms "47-12.34S 123-45.67W"',
     ),
 )
 @options.texts
 @options.value_form
-def position(texts: Sequence[str], form: str) -> None:
+@click.option(
+    "--forms",
+    "has_forms",
+    is_flag=True,
+    help="Write each position in all forms; what a form cannot hold exactly is marked.",
+)
+def position(texts: Sequence[str], form: str, has_forms: bool) -> None:
     """Read each TEXT as one position.
 
     What cannot be read for certain is refused: a missing hemisphere, 60 minutes, a letter among
     the figures.
     """
-    _values("position", texts, form)
+    _values("position forms" if has_forms else "position", texts, form)
 
 
 @click.command(

@@ -24,6 +24,7 @@ if TYPE_CHECKING:
     from noticeparse.records.depth import Depth
     from noticeparse.records.light import Light
     from noticeparse.records.position import Position
+    from noticeparse.writers.position_forms import PositionForms
 
 
 def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool) -> int:
@@ -115,7 +116,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
 
 
 def values(kind: str, texts: Sequence[str], *, form: str) -> int:
-    """Write each text of `texts`, read as a position, a light or a depth."""
+    """Write each text of `texts`, read as a position, with its forms or not, a light, a depth."""
     from noticeparse.errors import NoticeParseError
     from noticeparse.writers.values_out import write_refusal, write_value
 
@@ -141,11 +142,13 @@ def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     return status
 
 
-def _reader(kind: str) -> Callable[[str], Position | Light | Depth]:
+def _reader(kind: str) -> Callable[[str], Position | PositionForms | Light | Depth]:
     from noticeparse import api
+    from noticeparse.writers.position_forms import forms_of
 
-    readers: dict[str, Callable[[str], Position | Light | Depth]] = {
+    readers: dict[str, Callable[[str], Position | PositionForms | Light | Depth]] = {
         "position": api.parse_position,
+        "position forms": lambda text: forms_of(api.parse_position(text)),
         "light": api.parse_light,
         "depth": api.parse_depth,
     }

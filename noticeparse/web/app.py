@@ -120,6 +120,13 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
         """Read positions, one in each line or text; what is in any doubt is refused."""
         return await desk.answer("positions", request)
 
+    async def position_forms(request: Request) -> Response:
+        """Read positions as `/v1/positions` does, and write each in all forms of the trade.
+
+        `exact` is false where a form cannot hold the exact value: `rounded_to` is its last digit.
+        """
+        return await desk.answer("position-forms", request)
+
     async def lights(request: Request) -> Response:
         """Read light characters, one in each line or text; what is in any doubt is refused."""
         return await desk.answer("lights", request)
@@ -141,10 +148,11 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
     app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
     for path, record, read in (
         ("/v1/positions", "Position", positions),
+        ("/v1/position-forms", "PositionForms", position_forms),
         ("/v1/lights", "Light", lights),
         ("/v1/depths", "Depth", depths),
     ):
-        summary = f"Read {path.rpartition('/')[2]}"
+        summary = f"Read {path.rpartition('/')[2].replace('-', ' ')}"
         app.post(path, summary=summary, **kept, **values_operation(record))(read)
     _add_tables(app)
 

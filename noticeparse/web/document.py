@@ -21,6 +21,7 @@ from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
 from noticeparse.web.settings import ServiceSettings
 from noticeparse.web.work import MEDIA_TYPES
 from noticeparse.writers import FORMATS
+from noticeparse.writers.position_forms import PositionForms
 
 _COMPONENTS = "#/components/schemas/"
 
@@ -70,6 +71,10 @@ def _records() -> dict[str, Any]:
     for name, record in charts.pop("$defs").items():
         records.setdefault(name, record)
     records["ChartList"] = charts
+    forms = PositionForms.model_json_schema(mode="serialization")
+    records["PositionForm"] = forms["$defs"]["PositionForm"]
+    records["PositionForm"]["required"] = [*records["PositionForm"]["properties"]]
+    records["PositionForms"] = {key: forms[key] for key in forms if not key.startswith("$")}
     moved: dict[str, Any] = _moved(records)
     return moved
 

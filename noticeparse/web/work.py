@@ -35,8 +35,10 @@ from noticeparse.web.requests import (
     validated,
 )
 from noticeparse.writers import new_writer, write
+from noticeparse.writers.position_forms import PositionForms, forms_of
 
-Kind = Literal["notices", "positions", "lights", "depths", "charts"]
+Kind = Literal["notices", "positions", "position-forms", "lights", "depths", "charts"]
+Value = Position | PositionForms | Light | Depth
 
 MEDIA_TYPES = {
     "json": "application/json",
@@ -47,8 +49,9 @@ MEDIA_TYPES = {
 }
 """The media type of an answer, by the name of its format."""
 
-_READERS: dict[Kind, Callable[[str], Position | Light | Depth]] = {
+_READERS: dict[Kind, Callable[[str], Value]] = {
     "positions": api.parse_position,
+    "position-forms": lambda text: forms_of(api.parse_position(text)),
     "lights": api.parse_light,
     "depths": api.parse_depth,
 }
@@ -166,7 +169,7 @@ def _chart_list(text: str | None) -> ChartList | None:
     raise Refused("chart-list-unusable", words, tuple(errors))
 
 
-def _values(job: Job, read: Callable[[str], Position | Light | Depth]) -> Answer:
+def _values(job: Job, read: Callable[[str], Value]) -> Answer:
     texts = _texts(job)
     results = ",".join(_result(text, read) for text in texts)
     body = f'{{"caution":{json.dumps(CAUTION)},"results":[{results}]}}\n'
@@ -188,7 +191,7 @@ def _texts(job: Job) -> list[str]:
     return texts
 
 
-def _result(text: str, read: Callable[[str], Position | Light | Depth]) -> str:
+def _result(text: str, read: Callable[[str], Value]) -> str:
     """The record, or the finding that says why there is none, as the command line writes them."""
     try:
         return read(text).model_dump_json()

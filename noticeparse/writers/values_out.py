@@ -11,6 +11,7 @@ from noticeparse.records.light import Light, Sector
 from noticeparse.records.position import Position
 from noticeparse.writers.coordinates import angle_parts, split_iso6709
 from noticeparse.writers.findings_out import told
+from noticeparse.writers.position_forms import PositionForms
 from noticeparse.writers.quoting import visible
 from noticeparse.writers.wording import plain
 
@@ -39,17 +40,20 @@ _UNITS = {"m": "metres", "fm": "fathoms", "ft": "feet", "fm_ft": "fathoms and fe
 _LIGHT_MARKS = ("vertical", "horizontal", "directional", "leading", "aero")
 
 
-def write_value(value: Position | Light | Depth) -> str:
+def write_value(value: Position | PositionForms | Light | Depth) -> str:
     """The words read on the first line, below them a line for each part."""
+    written = (value.position if isinstance(value, PositionForms) else value).written
     if isinstance(value, Position):
         rows = [*_position(value)]
+    elif isinstance(value, PositionForms):
+        rows = [*_forms(value)]
     elif isinstance(value, Light):
         rows = [*_light(value)]
     else:
         rows = [*_depth(value)]
     width = max(len(name) for name, _ in rows) + 2
     body = "".join(f"  {name:<{width}}{visible(words)}\n" for name, words in rows)
-    return f"{visible(value.written)}\n{body}"
+    return f"{visible(written)}\n{body}"
 
 
 def write_refusal(finding: Finding, text: str) -> str:
@@ -71,6 +75,12 @@ def _position(position: Position) -> Iterator[tuple[str, str]]:
         yield "letter", position.label
     if position.quality:
         yield "quality", position.quality
+
+
+def _forms(known: PositionForms) -> Iterator[tuple[str, str]]:
+    for form in known.forms:
+        yield form.name, form.text if form.exact else f"{form.text}  rounded to {form.rounded_to}"
+    yield "resolution as written", f"{plain(Decimal(str(known.position.resolution_m)))} m"
 
 
 def _angle(written: str, width: int, hemispheres: str) -> str:
