@@ -1,0 +1,92 @@
+"""Finds room for the labels of a plot: beside their places, on no other label and no place."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from math import cos, hypot, pi, sin
+from typing import NamedTuple
+
+from noticeparse.worksheet.drawing import Box, Point
+from noticeparse.worksheet.symbols import HAIR_MM
+
+_REACHES_MM = (7.0, 11.0, 16.0, 23.0, 32.0, 44.0)
+_TURNS = [pi / 4 + number * pi / 8 for number in (0, 2, -2, 4, 6, -4, 1, -1, 3, -3, 5, -5)]
+_GAP_MM = 0.8
+
+
+class Spot(NamedTuple):
+    """Where a label stands, and where the line from its place ends at it."""
+
+    box: Box
+    end: Point
+
+
+def find_spots(
+    wanted: Sequence[tuple[Point, float]], height: float, places: Sequence[Point], within: Box
+) -> list[Spot]:
+    """A spot for each place and width of a label; the farthest one tried where all are taken."""
+    taken = [_round(place) for place in places]
+    spots = []
+    for place, width in wanted:
+        spot = _free(place, width, height, taken, within)
+        taken.append(spot.box)
+        spots.append(spot)
+    return spots
+
+
+def _round(place: Point) -> Box:
+    x, y = place
+    return Box(x - HAIR_MM, y - HAIR_MM, 2 * HAIR_MM, 2 * HAIR_MM)
+
+
+def _free(
+    place: Point, width: float, height: float, taken: Sequence[Box], within: Box
+) -> Spot:
+    last: Spot | None = None
+    for reach in _REACHES_MM:
+        for turn in _TURNS:
+            spot = _spot(place, width, height, reach, turn)
+            if not _holds(within, spot.box):
+                continue
+            if not any(_meet(spot.box, other) for other in taken):
+                return spot
+            last = last or spot
+    return last or _spot(place, width, height, _REACHES_MM[0], _TURNS[0])
+
+
+def _spot(place: Point, width: float, height: float, reach: float, turn: float) -> Spot:
+    dx, dy = cos(turn), sin(turn)
+    x, y = place[0] + reach * dx, place[1] + reach * dy
+    left = x if dx > 0.1 else x - width if dx < -0.1 else x - width / 2
+    bottom = y if dy > 0.1 else y - height if dy < -0.1 else y - height / 2
+    box = Box(left, bottom, width, height)
+    end = (min(max(place[0], left), left + width), min(max(place[1], bottom), bottom + height))
+    return Spot(box, end)
+
+
+def _meet(one: Box, other: Box) -> bool:
+    return (
+        one.left - _GAP_MM < other.left + other.width
+        and other.left < one.left + one.width + _GAP_MM
+        and one.bottom - _GAP_MM < other.bottom + other.height
+        and other.bottom < one.bottom + one.height + _GAP_MM
+    )
+
+
+def _holds(within: Box, box: Box) -> bool:
+    return (
+        box.left >= within.left
+        and box.bottom >= within.bottom
+        and box.left + box.width <= within.left + within.width
+        and box.bottom + box.height <= within.bottom + within.height
+    )
+
+
+def shortened(start: Point, end: Point, by_mm: float) -> list[Point]:
+    """The line from a place to its label, begun outside the ring; empty where none is left."""
+    length = hypot(end[0] - start[0], end[1] - start[1])
+    if length <= by_mm:
+        return []
+    share = by_mm / length
+    begin = (start[0] + (end[0] - start[0]) * share, start[1] + (end[1] - start[1]) * share)
+    return [begin, end]
