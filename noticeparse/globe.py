@@ -48,7 +48,12 @@ def circle(centre: Point, radius_m: float) -> list[Point]:
 
 
 def arc(
-    centre: Point, radius_m: float, from_deg: float, sweep_deg: float, *, step_deg: float = _STEP_DEG
+    centre: Point,
+    radius_m: float,
+    from_deg: float,
+    sweep_deg: float,
+    *,
+    step_deg: float = _STEP_DEG,
 ) -> list[Point]:
     """Points along a part of a circle, from one bearing on; a positive sweep is clockwise."""
     from geographiclib.geodesic import Geodesic  # slow to import

@@ -16,9 +16,9 @@ from noticeparse.caution import CAUTION
 from noticeparse.intake import as_text
 from noticeparse.schema import bulletin_schema
 from noticeparse.web import examples, problems
-from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
+from noticeparse.web.requests import ParseOptions, ParseRequest, SheetRequest, ValuesRequest
 from noticeparse.web.settings import ServiceSettings
-from noticeparse.web.work import MEDIA_TYPES
+from noticeparse.web.work import MEDIA_TYPES, SHEET_MEDIA_TYPES
 from noticeparse.writers import FORMATS
 
 _COMPONENTS = "#/components/schemas/"
@@ -44,7 +44,7 @@ def document_of(app: FastAPI, settings: ServiceSettings) -> dict[str, Any]:
     )
     schemas = _records()
     schemas["Problem"] = problems.problem_schema()
-    for model in (ParseRequest, ValuesRequest):
+    for model in (ParseRequest, SheetRequest, ValuesRequest):
         schemas[model.__name__] = model.model_json_schema()
     for one in schemas["ValuesRequest"]["properties"].values():
         del one["default"]
@@ -123,6 +123,26 @@ def values_operation(record: str) -> dict[str, Any]:
                 "content": {"application/json": {"schema": answer}},
             },
             **_problems(),
+        },
+    }
+
+
+def sheet_operation() -> dict[str, Any]:
+    """What the path takes and answers that makes work sheets and plots."""
+    body = {"schema": _reference("SheetRequest"), "example": examples.SHEET}
+    answers = {
+        media_type.partition(";")[0]: {"schema": {"type": "string"}}
+        for media_type in SHEET_MEDIA_TYPES.values()
+    }
+    return {
+        "openapi_extra": {
+            "requestBody": {"required": True, "content": {"application/json": body}}
+        },
+        "responses": {
+            200: {"description": "The work sheet, or the plot", "content": answers},
+            **_problems(),
+            404: _problem(404),
+            501: _problem(501),
         },
     }
 

@@ -14,6 +14,20 @@ PARSE = {
     "format": "json",
 }
 
+CHARTS = """\
+number,title,scale,scale_latitude,south,west,north,east,datum,last_notice
+802,Quill Sound and Approaches,75000,-47.25,-47.5,-124,-47,-123.25,WGS84,2310/26
+"""
+
+SHEET = {
+    "text": NOTICE,
+    "name": "week12.txt (invented, not for navigation)",
+    "charts": CHARTS,
+    "chart": "802",
+    "format": "html",
+    "plot": False,
+}
+
 VALUES = {
     "Position": ("47°12'.34S., 123°45'.67W.\n", ["47°12'.34S., 123°45'.67W.", "47°12'.34"]),
     "Light": ("Fl(3)WRG.15s21m15-11M\n", ["Fl(3)WRG.15s21m15-11M", "Q(6)+LFl.15s"]),

@@ -30,13 +30,17 @@ from noticeparse.web.requests import (
     MOST_TEXTS,
     ParseOptions,
     ParseRequest,
+    SheetRequest,
     ValuesRequest,
     read_json,
     validated,
 )
+from noticeparse.worksheet.collecting import NotTouched, chart_sheets
+from noticeparse.worksheet.documents import ExtraMissing, plot_document, sheet_document
+from noticeparse.worksheet.plotting import NoPlot
 from noticeparse.writers import new_writer, write
 
-Kind = Literal["notices", "positions", "lights", "depths"]
+Kind = Literal["notices", "positions", "lights", "depths", "sheet"]
 
 MEDIA_TYPES = {
     "json": "application/json",
@@ -46,6 +50,13 @@ MEDIA_TYPES = {
     "text": "text/plain; charset=utf-8",
 }
 """The media type of an answer, by the name of its format."""
+
+SHEET_MEDIA_TYPES = {
+    "html": "text/html; charset=utf-8",
+    "pdf": "application/pdf",
+    "svg": "image/svg+xml",
+}
+"""That of a work sheet or a plot."""
 
 _READERS: dict[Kind, Callable[[str], Position | Light | Depth]] = {
     "positions": api.parse_position,
@@ -97,7 +108,9 @@ def perform_in_worker(job: Job) -> Answer | Problem:
 def perform(job: Job) -> Answer | Problem:
     """The answer to one body; never raises."""
     try:
-        return _notices(job) if job.kind == "notices" else _values(job, _READERS[job.kind])
+        if job.kind == "notices":
+            return _notices(job)
+        return _sheet(job) if job.kind == "sheet" else _values(job, _READERS[job.kind])
     except Refused as refused:
         return refused.problem
     except Exception as error:
@@ -152,6 +165,33 @@ def _chart_list(text: str | None) -> ChartList | None:
         errors.append(Detail("/charts", f"{where}{one.code}: {one.message}"))
     words = "correct the chart list; none of the notices was held against it"
     raise Refused("chart-list-unusable", words, tuple(errors))
+
+
+def _sheet(job: Job) -> Answer:
+    if not job.is_json:
+        raise Refused("media-type-unsupported", "say `Content-Type: application/json`")
+    request = validated(SheetRequest, read_json(job.body))
+    charts = _chart_list(request.charts)
+    bulletin = read_bulletin(
+        request.text,
+        name=request.name,
+        charts=charts,
+        as_of=request.as_of,
+        region=request.region,
+    )
+    label = request.name or "text"
+    try:
+        wanted = [request.chart] if request.chart is not None else []
+        sheets = chart_sheets([(label, bulletin)], charts, wanted)
+        write_it = plot_document if request.is_plot else sheet_document
+        document = write_it(sheets, request.format)
+    except NotTouched as error:
+        raise Refused("chart-not-touched", str(error.args[0])) from None
+    except NoPlot as error:
+        raise Refused("chart-not-plotted", str(error.args[0])) from None
+    except ExtraMissing as error:
+        raise Refused("package-missing", str(error)) from None
+    return Answer(SHEET_MEDIA_TYPES[request.format], document)
 
 
 def _values(job: Job, read: Callable[[str], Position | Light | Depth]) -> Answer:

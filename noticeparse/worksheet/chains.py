@@ -1,4 +1,4 @@
-"""The chain of notices on a chart: what must be on it before, and what is missing from the chain."""
+"""The chain of notices on a chart: what must be on it before, and what is missing from it."""
 
 from __future__ import annotations
 
@@ -15,10 +15,14 @@ def before_of(steps: Sequence[Step], last: NoticeRef | None) -> list[str]:
     """Where the chain begins: the notice before, which must be seen on the chart."""
     begin = _begin(steps, last)
     for step in _open(steps):
-        if begin is not None and step.previous is not None and is_same_notice(step.previous, begin):
+        if (
+            begin is not None
+            and step.previous is not None
+            and is_same_notice(step.previous, begin)
+        ):
             by_list = "; by the chart list it is the last one applied" if last else ""
-            words = f"{notice_id(step.previous)} must be on the chart before {notice_name(step.notice)}"
-            return [words + by_list]
+            before = f"{notice_id(step.previous)} must be on the chart"
+            return [f"{before} before {notice_name(step.notice)}{by_list}"]
     return []
 
 

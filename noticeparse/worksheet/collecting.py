@@ -142,9 +142,7 @@ def _circle(group: list[Panel]) -> Iterator[str]:
 
 def _outside(readings: Readings) -> Iterator[Finding]:
     for _, bulletin in readings:
-        yield from (
-            one for one in bulletin.findings if is_outside(one) and one.severity != "info"
-        )
+        yield from (one for one in bulletin.findings if is_outside(one) and one.severity != "info")
 
 
 def _notes(unnamed: list[Panel]) -> Iterator[str]:
@@ -187,7 +185,9 @@ def _panel_sheet(
 
 def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int]) -> NoticeBlock:
     notice = step.notice
-    own = {index for index, one in enumerate(notice.charts) if any(one is s for s in step.sections)}
+    own = {
+        index for index, one in enumerate(notice.charts) if any(one is s for s in step.sections)
+    }
     return NoticeBlock(
         name=notice_name(notice),
         status=notice.status,

@@ -33,7 +33,9 @@ def register() -> frozenset[int]:
         pdfmetrics.registerFont(font)
         own = set(font.face.charToGlyph)
         shown = own if shown is None else shown & own
-    pdfmetrics.registerFontFamily(REGULAR, normal=REGULAR, bold=BOLD, italic=REGULAR, boldItalic=BOLD)
+    pdfmetrics.registerFontFamily(
+        REGULAR, normal=REGULAR, bold=BOLD, italic=REGULAR, boldItalic=BOLD
+    )
     return frozenset(shown or ())
 
 

@@ -18,7 +18,9 @@ _UNITS = {"m": "metres", "fm_ft": "fathoms and feet", "ft": "feet"}
 def panel_name(panel: Panel) -> str:
     """`Chart 802 (INT 9871)`, without the name of the panel."""
     if panel.chart:
-        return f"Chart {panel.chart}" + (f" ({panel.international})" if panel.international else "")
+        return f"Chart {panel.chart}" + (
+            f" ({panel.international})" if panel.international else ""
+        )
     return f"Chart {panel.international}" if panel.international else "No chart named"
 
 

@@ -156,7 +156,9 @@ def _place(place: Place) -> str:
     if place.notes:
         parts.append(f'<span class="remark-of-place">{_text(", ".join(place.notes))}</span>')
     sheet = f"<b>{_text(place.on_sheet)}</b> " if place.on_sheet else ""
-    parts.append(f'<span class="on-sheet">{sheet}<span>written {_text(place.written)}</span></span>')
+    parts.append(
+        f'<span class="on-sheet">{sheet}<span>written {_text(place.written)}</span></span>'
+    )
     return f'<li class="place">{" ".join(parts)}</li>'
 
 

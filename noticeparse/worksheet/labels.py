@@ -39,9 +39,7 @@ def _round(place: Point) -> Box:
     return Box(x - HAIR_MM, y - HAIR_MM, 2 * HAIR_MM, 2 * HAIR_MM)
 
 
-def _free(
-    place: Point, width: float, height: float, taken: Sequence[Box], within: Box
-) -> Spot:
+def _free(place: Point, width: float, height: float, taken: Sequence[Box], within: Box) -> Spot:
     last: Spot | None = None
     for reach in _REACHES_MM:
         for turn in _TURNS:

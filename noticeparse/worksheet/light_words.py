@@ -170,21 +170,21 @@ def _ranges(light: Light) -> str:
     by_colour = light.range_by_colour
     if not by_colour:
         return f"ranges {_listed([plain(one) for one in ranges])} nautical miles"
-    told = [
-        f"{COLOURS[colour]} {plain(by_colour[colour])}"
-        if by_colour.get(colour) is not None
-        else f"{COLOURS[colour]} not stated"
-        for colour in light.colours
-    ]
-    between = any(by_colour.get(colour) is None for colour in light.colours)
-    ends = f" (from {plain(max(ranges))} to {plain(min(ranges))})" if between else ""
+    told, is_open = [], False
+    for colour in light.colours:
+        own = by_colour.get(colour)
+        is_open = is_open or own is None
+        told.append(f"{COLOURS[colour]} {'not stated' if own is None else plain(own)}")
+    ends = f" (from {plain(max(ranges))} to {plain(min(ranges))})" if is_open else ""
     return f"range {', '.join(told)} nautical miles{ends}"
 
 
 def sector_words(sector: Sector) -> str:
     """`red 195° to 268°, 9 nautical miles`."""
     words = " ".join(
-        part for part in (COLOURS[sector.colour] if sector.colour else "", sector.visibility) if part
+        part
+        for part in (COLOURS[sector.colour] if sector.colour else "", sector.visibility)
+        if part
     )
     limits = f"{bearing(sector.from_deg)} to {bearing(sector.to_deg)}"
     reach = "" if sector.range_nm is None else f" {amount(sector.range_nm, 'nautical mile')}"

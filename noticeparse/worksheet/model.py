@@ -10,7 +10,6 @@ from typing import NamedTuple
 
 from noticeparse.records.action import Action
 from noticeparse.records.chart import ChartSection
-from noticeparse.records.finding import Finding
 from noticeparse.records.reference import NoticeStatus
 from noticeparse.sheets import ListedSheet
 from noticeparse.worksheet.feature_words import Fact

@@ -86,7 +86,7 @@ class _NumberedCanvas(Canvas):
         super().__init__(*arguments, **settings)
         self._kept: list[dict[str, Any]] = []
 
-    def showPage(self) -> None:  # noqa: N802 - reportlab's name
+    def showPage(self) -> None:
         """Keep the page until the last one is there."""
         self._kept.append(dict(self.__dict__))
         self._startPage()
@@ -150,7 +150,9 @@ def _block(block: NoticeBlock) -> Iterator[Flowable]:
     yield Paragraph(words, STYLES["heading"])
     for alarm in block.alarms:
         yield boxed([_paragraph(alarm, "strong")], WIDTH, rule_mm=0.35, is_dashed=True)
-    facts = "&nbsp;&nbsp;&nbsp; ".join(f"{fact.label}: {_text(fact.words)}" for fact in block.facts)
+    facts = "&nbsp;&nbsp;&nbsp; ".join(
+        f"{fact.label}: {_text(fact.words)}" for fact in block.facts
+    )
     yield Paragraph(facts, STYLES["small"])
     yield Spacer(1, 1.5 * mm)
     for line in block.lines:
@@ -171,7 +173,9 @@ def _foot(sheet: ChartSheet) -> Iterator[Flowable]:
         yield _paragraph("Places: millimetres from the lower left corner of the frame.", "plain")
     yield _paragraph(CAUTION, "plain")
     yield Spacer(1, 9 * mm)
-    cells = [[_paragraph("applied by, date", "small"), "", _paragraph("checked by, date", "small")]]
+    cells = [
+        [_paragraph("applied by, date", "small"), "", _paragraph("checked by, date", "small")]
+    ]
     signed = Table(cells, [WIDTH * 0.45, WIDTH * 0.1, WIDTH * 0.45])
     signed.setStyle([("LINEABOVE", (0, 0), (0, 0), 0.5, "black"),
                      ("LINEABOVE", (2, 0), (2, 0), 0.5, "black")])  # fmt: skip

@@ -19,7 +19,9 @@ from noticeparse.worksheet.places import Place, Where
 _DARK = HexColor("#333333")
 
 
-def _style(size: float, *, is_bold: bool = False, lead: float = 1.3, **more: object) -> ParagraphStyle:
+def _style(
+    size: float, *, is_bold: bool = False, lead: float = 1.3, **more: object
+) -> ParagraphStyle:
     name = BOLD if is_bold else REGULAR
     # `_` keeps each name apart: styles of one name would share what is derived from them.
     settings = {"fontName": name, "fontSize": size, "leading": size * lead, **more}
@@ -220,7 +222,9 @@ def _exact(place: Place, style: str) -> list[Flowable]:
 
 
 def _place_words(place: Place) -> list[Flowable]:
-    sheet = [Paragraph(f"<b>{_text(place.on_sheet)}</b>", STYLES["place"])] if place.on_sheet else []
+    sheet = (
+        [Paragraph(f"<b>{_text(place.on_sheet)}</b>", STYLES["place"])] if place.on_sheet else []
+    )
     return [*sheet, _paragraph(f"written {place.written}", "place")]
 
 

@@ -128,6 +128,5 @@ def between(first: Position, second: Position) -> str:
     whole, _, rest = f"{rounded:.{decimals}f}".partition(".")
     degrees = f"{whole:0>3}" + (f".{rest}" if rest else "")
     miles = distance_m / _NAUTICAL_MILE_M
-    return f"{degrees}° true, {miles:.{2 if miles >= 1 else 3}f} nautical miles ({distance_m:.0f} metres)"
-
-
+    written = f"{miles:.{2 if miles >= 1 else 3}f} nautical miles ({distance_m:.0f} metres)"
+    return f"{degrees}° true, {written}"

@@ -131,11 +131,13 @@ def _labels(drawn: Sequence[Drawn], box: Box, sheet_file: str) -> Iterator[Group
     spots = find_spots(wanted, _LABEL_MM + 0.6, places, box)
     for number, ((one, place), spot) in enumerate(zip(labelled, spots, strict=True)):
         left, bottom, width, height = spot.box
+        action = one.line.action
+        at = (left + SIGN_MM + 1.4, bottom + 1.0)
         items: list[Item] = [
             Path(_corners(spot.box), THIN, is_closed=True, fill="#ffffff"),
-            *sign(sign_of(one.line.action.feature, one.line.action.geometry.shape), left + 0.6, bottom + 0.6),
-            Words((left + SIGN_MM + 1.4, bottom + 1.0), _words(one), _LABEL_MM, "start", True, COLOUR),
-        ]  # fmt: skip
+            *sign(sign_of(action.feature, action.geometry.shape), left + 0.6, bottom + 0.6),
+            Words(at, _words(one), _LABEL_MM, "start", True, COLOUR),
+        ]
         lead = shortened(place, spot.end, RING_MM * 1.5)
         if lead:
             items.insert(0, Path(lead, Pen(0.12, colour=COLOUR)))
@@ -153,7 +155,9 @@ def _named_places(one: Drawn, box: Box) -> list[Point]:
         for x, y in path
         if 0 <= x - box.left <= box.width and 0 <= y - box.bottom <= box.height
     ]
-    return one.places[:1] or inside[:1] or [(box.left + box.width / 2, box.bottom + box.height / 2)]
+    return (
+        one.places[:1] or inside[:1] or [(box.left + box.width / 2, box.bottom + box.height / 2)]
+    )
 
 
 def _words(one: Drawn) -> str:

@@ -7,6 +7,7 @@ than the chart.  Lines of a notice are straight on the chart (rhumb lines); circ
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.chart_math import Frame, mm_between, place_mm, size_mm
@@ -154,10 +155,10 @@ def _drawn(
 
 
 def path_mm(frame: Frame, at: Sequence[tuple[float, float]]) -> list[Point]:
-    """Latitudes and longitudes as places on the paper, each the shorter way from the one before."""
+    """Latitudes and longitudes as places on the paper, each the shorter way from the last."""
     x, y = place_mm(frame, *at[0])
     path = [(x, y)]
-    for first, second in zip(at, at[1:], strict=False):
+    for first, second in pairwise(at):
         right, up = mm_between(frame, first, second)
         x, y = x + right, y + up
         path.append((x, y))

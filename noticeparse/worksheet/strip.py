@@ -33,7 +33,9 @@ def strip(
     latitude = angle(Fraction(str(chart.scale_latitude)), is_parallel=True)
     title = f"{chart.title}. " if chart.title else ""
     datum = chart.datum.name if chart.datum else "datum not stated"
-    lines = [f"{title}{scale} at {latitude}, Mercator, {datum}. Plot to lay over the chart; no chart."]
+    lines = [
+        f"{title}{scale} at {latitude}, Mercator, {datum}. Plot to lay over the chart; no chart."
+    ]
     lines += [f"{counted(drawn, 'action')} drawn here. {_left_out(found)}".strip(), CAUTION]
     y = _TOP_MM - 10.5
     columns = int((page_width - _LEFT_MM - 12) / (_SIZE * 0.53))
@@ -70,7 +72,9 @@ def controls(page_width: float) -> Iterator[Item]:
     del page_width
     x, y = _LEFT_MM, 5.0
     yield from _measure((x, y), (x + _CONTROL_MM, y))
-    yield Words((x + _CONTROL_MM + 3, y - 1.1), "100 mm, both lines: else it is not to scale", _SIZE)
+    yield Words(
+        (x + _CONTROL_MM + 3, y - 1.1), "100 mm, both lines: else it is not to scale", _SIZE
+    )
     x, y = 8.0, 10.0
     yield from _measure((x, y), (x, y + _CONTROL_MM))
 

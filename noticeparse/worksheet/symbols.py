@@ -88,7 +88,9 @@ def ring_of(verb: str, at: Point, *, is_in_pencil: bool = False) -> Iterator[Ite
     x, y = at
     if verb == "amend":
         side = RING_MM * 1.2
-        yield Path([(x, y + side), (x + side, y), (x, y - side), (x - side, y)], pen, is_closed=True)
+        yield Path(
+            [(x, y + side), (x + side, y), (x, y - side), (x - side, y)], pen, is_closed=True
+        )
         return
     yield Ring(at, RING_MM, pen)
     if verb == "replace":
