@@ -51,7 +51,7 @@ def head_facts(step: Step) -> Iterator[Fact]:
         yield Fact("Valid", notice.valid.written)
     if notice.cancels:
         yield Fact("Cancels", ", ".join(map(notice_id, notice.cancels)))
-    for section in step.sections[:1]:
+    for section in [one for one in step.sections if one.actions][:1]:
         yield from _section_facts(section)
     yield Fact("Stands in", step.place)
 

@@ -6,12 +6,15 @@ Of an action that must not be applied nothing is shown but its words as they sta
 from __future__ import annotations
 
 from collections.abc import Iterable, Iterator
+from decimal import Decimal
 
-from noticeparse.records.action import Action, Amend, Replace
+from noticeparse.numbers import NAUTICAL_MILE_M
+from noticeparse.records.action import Action, Amend, Move, Replace
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.feature import Feature
 from noticeparse.records.finding import Finding
 from noticeparse.worksheet.feature_words import Fact, change_fact, feature_facts
+from noticeparse.worksheet.light_words import amount
 from noticeparse.worksheet.model import Line, Told
 from noticeparse.worksheet.places import move_words, wheres_of
 
@@ -80,13 +83,27 @@ def _named(feature: Feature) -> str:
 def _facts(action: Action) -> Iterator[Fact]:
     move = move_words(action)
     if move:
-        yield Fact("From old to new", move)
+        yield Fact("Moved by", move)
     if isinstance(action, Amend):
         yield from map(change_fact, action.changes)
+    yield from map(_radius, _radii(action))
     if isinstance(action, Replace):
         for fact in feature_facts(action.feature):
             yield Fact(f"{fact.label}, old", fact.words)
         for fact in feature_facts(action.replacement):
             yield Fact(f"{fact.label}, new", fact.words)
     else:
-        yield from feature_facts(action.feature)
+        # An amendment names the state before it.
+        mark = ", before" if isinstance(action, Amend) else ""
+        for fact in feature_facts(action.feature):
+            yield Fact(f"{fact.label}{mark}", fact.words)
+
+
+def _radii(action: Action) -> list[Decimal]:
+    ends = [action.geometry, *([action.destination] if isinstance(action, Move) else [])]
+    return [one.radius_nm for one in ends if one.radius_nm is not None]
+
+
+def _radius(radius_nm: Decimal) -> Fact:
+    metres = f"{round(radius_nm * NAUTICAL_MILE_M):d} metres"
+    return Fact("Radius", f"{amount(radius_nm, 'nautical mile')} ({metres})")

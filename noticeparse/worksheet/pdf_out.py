@@ -135,6 +135,7 @@ def _panel(sheet: ChartSheet, panel: PanelSheet) -> Iterator[Flowable]:
     if panel.name or len(sheet.panels) > 1:
         title = f": {panel.title}" if panel.title and panel.name else ""
         yield Spacer(1, 4 * mm)
+        yield CondPageBreak(75 * mm)
         yield _paragraph(f"{panel.name or 'The chart itself'}{title}", "heading")
     for block in panel.blocks:
         yield from _block(block)

@@ -8,7 +8,7 @@ from html import escape
 from reportlab.lib.colors import HexColor, black, white
 from reportlab.lib.styles import ParagraphStyle
 from reportlab.lib.units import mm
-from reportlab.platypus import Flowable, Paragraph, Spacer, Table
+from reportlab.platypus import Flowable, KeepTogether, Paragraph, Spacer, Table
 
 from noticeparse.worksheet.feature_words import Fact
 from noticeparse.worksheet.fonts import BOLD, REGULAR, showable
@@ -48,7 +48,7 @@ STYLES = {
 }
 
 _NUMBER, _DONE = 11 * mm, 37 * mm
-_EXACT, _LABEL = 58 * mm, 29 * mm
+_EXACT, _LABEL = 60 * mm, 27 * mm
 _TIGHT = [
     ("LEFTPADDING", (0, 0), (-1, -1), 0),
     ("RIGHTPADDING", (0, 0), (-1, -1), 0),
@@ -166,7 +166,7 @@ def action_rows(line: Line, width: float) -> Iterator[Flowable]:
     if not line.is_usable:
         style.append(("BACKGROUND", (0, 0), (-1, -1), HexColor("#e2e2e2")))
     table.setStyle(style)
-    yield table
+    yield KeepTogether([table])
 
 
 def _usable(line: Line, width: float) -> Iterator[Flowable]:
@@ -193,6 +193,7 @@ def _done(line: Line) -> Iterator[Flowable]:
     if line.is_usable:
         if line.is_in_pencil:
             yield _paragraph("in pencil", "detail")
+            yield Spacer(1, 1.2 * mm)
         yield from map(Box, TICKS)
     else:
         yield _paragraph("No box: read the notice.", "detail")

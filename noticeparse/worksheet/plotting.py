@@ -128,7 +128,8 @@ def _labels(drawn: Sequence[Drawn], box: Box, sheet_file: str) -> Iterator[Group
     labelled = [(one, place) for one in drawn for place in _named_places(one, box)]
     places = [place for one in drawn for place in one.places]
     wanted = [(place, _width(one)) for one, place in labelled]
-    spots = find_spots(wanted, _LABEL_MM + 0.6, places, box)
+    paths = [path for one in drawn for path in one.paths]
+    spots = find_spots(wanted, _LABEL_MM + 0.6, places, paths, box)
     for number, ((one, place), spot) in enumerate(zip(labelled, spots, strict=True)):
         left, bottom, width, height = spot.box
         action = one.line.action

@@ -15,7 +15,7 @@ from noticeparse.worksheet.model import counted
 from noticeparse.worksheet.shapes import REASONS, Spread
 from noticeparse.worksheet.symbols import SIGN_MM, SIGNS, VERBS, cross_hair, ring_of, sign
 
-STRIP_MM = 98.0
+STRIP_MM = 92.0
 _LEFT_MM = 30.0
 _CONTROL_MM = 100.0
 _CONTROL = Pen(0.15)
@@ -57,12 +57,12 @@ def _key(page_width: float) -> Iterator[Item]:
     """The verbs and the signs, in columns."""
     del page_width
     for number, (verb, words) in enumerate(VERBS.items()):
-        x, y = _LEFT_MM + 6 + (number % 3) * 48, 40.0 - (number // 3) * 12
+        x, y = _LEFT_MM + 6 + (number % 3) * 48, 39.0 - (number // 3) * 12
         yield from cross_hair((x, y))
         yield from ring_of(verb, (x, y))
         yield Words((x + 7.5, y - 1.1), words, _SIZE)
     for number, (name, words) in enumerate(SIGNS.items()):
-        x, y = _LEFT_MM + (number % 5) * 35, 17.5 - (number // 5) * 4.6
+        x, y = _LEFT_MM + (number % 5) * 36, 17.5 - (number // 5) * 4.6
         yield from sign(name, x, y)
         yield Words((x + SIGN_MM + 1.2, y + 0.5), words, 2.7)
 

@@ -92,7 +92,8 @@ def ring_of(verb: str, at: Point, *, is_in_pencil: bool = False) -> Iterator[Ite
             [(x, y + side), (x + side, y), (x, y - side), (x - side, y)], pen, is_closed=True
         )
         return
-    yield Ring(at, RING_MM, pen)
+    if verb != "from":
+        yield Ring(at, RING_MM, pen)
     if verb == "replace":
         yield Ring(at, RING_MM * 0.72, pen)
     if verb in ("delete", "from"):
