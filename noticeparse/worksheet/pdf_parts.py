@@ -146,27 +146,53 @@ def told_parts(told: Iterable[Told]) -> Iterator[Flowable]:
         yield table
 
 
+_MOST_ROWS = 20
+"""Of places, facts or findings in one piece of an action, well below what a page holds."""
+
+
+def _pieces(parts: Iterable[Flowable]) -> list[list[Flowable]]:
+    """The parts of an action in pieces that are laid out one by one, since long ones take long."""
+    pieces: list[list[Flowable]] = [[]]
+    rows = 0
+    for part in parts:
+        own = len(part._cellvalues) if isinstance(part, Table) else 1
+        if pieces[-1] and rows + own > _MOST_ROWS:
+            pieces.append([])
+            rows = 0
+        pieces[-1].append(part)
+        rows += own
+    return pieces
+
+
 def action_rows(line: Line, width: float) -> Iterator[Flowable]:
-    """An action; it may only be cut where it is longer than a page."""
+    """An action, kept together unless it is long."""
     inner = width - _NUMBER - _DONE - 4 * mm
     parts = list(_usable(line, inner) if line.is_usable else _refused(line))
     parts += told_parts(line.told)
-    cells = [[Anchor(line), _paragraph(str(line.number), "number")], parts, list(_done(line))]
+    first, *others = _pieces(parts)
+    number = [Anchor(line), _paragraph(str(line.number), "number")]
+    yield _action_row(line, [number, first, list(_done(line))], width, is_first=True)
+    for piece in others:
+        yield _action_row(line, ["", piece, ""], width, is_first=False)
+
+
+def _action_row(line: Line, cells: list[object], width: float, *, is_first: bool) -> Flowable:
     table = Table([cells], [_NUMBER, width - _NUMBER - _DONE, _DONE], splitInRow=1)
     dash = (1.5 * mm, 1 * mm) if line.is_in_pencil else None
     style: list[tuple[object, ...]] = [
         ("VALIGN", (0, 0), (-1, -1), "TOP"),
-        ("LINEABOVE", (0, 0), (-1, 0), 0.25 * mm, black, None, dash),
         ("LEFTPADDING", (0, 0), (-1, -1), 1 * mm),
         ("RIGHTPADDING", (0, 0), (-1, -1), 3 * mm),
         ("RIGHTPADDING", (2, 0), (2, 0), 0),
         ("TOPPADDING", (0, 0), (-1, -1), 2 * mm),
         ("BOTTOMPADDING", (0, 0), (-1, -1), 3 * mm),
     ]
+    if is_first:
+        style.append(("LINEABOVE", (0, 0), (-1, 0), 0.25 * mm, black, None, dash))
     if not line.is_usable:
         style.append(("BACKGROUND", (0, 0), (-1, -1), HexColor("#e2e2e2")))
     table.setStyle(style)
-    yield KeepTogether([table])
+    return KeepTogether([table])
 
 
 def _usable(line: Line, width: float) -> Iterator[Flowable]:
@@ -208,9 +234,10 @@ def _where(where: Where, width: float) -> Iterator[Flowable]:
     if where.places:
         style = "reference" if where.is_reference else "exact"
         rows = [[_exact(place, style), _place_words(place)] for place in where.places]
-        table = Table(rows, [_EXACT, width - _EXACT])
-        table.setStyle(_TIGHT)
-        yield table
+        for start in range(0, len(rows), _MOST_ROWS):
+            table = Table(rows[start : start + _MOST_ROWS], [_EXACT, width - _EXACT])
+            table.setStyle(_TIGHT)
+            yield table
     yield from (_paragraph(note, "place") for note in where.notes)
 
 
