@@ -85,7 +85,7 @@ def _panel(sheet: ChartSheet, panel: PanelSheet) -> Iterator[str]:
 def _block(block: NoticeBlock) -> Iterator[str]:
     yield '<tr class="notice"><th colspan="3" scope="rowgroup">'
     heading = f' <span class="heading">{_text(block.heading)}</span>' if block.heading else ""
-    yield f"<h3>{_text(block.name)}</h3>{heading}"
+    yield f"<h2>{_text(block.name)}</h2>{heading}"
     yield from (f'<p class="status">{_text(alarm)}</p>' for alarm in block.alarms)
     yield _definitions(block.facts, "facts")
     yield "</th></tr>"

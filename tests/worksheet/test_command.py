@@ -117,7 +117,7 @@ def test_files_are_seen_together(tmp_path: Path) -> None:
     second = tmp_path / "b.txt"
     second.write_text(notice.format(11, 10), "utf-8")
     result = invoke("sheet", str(first), str(second))
-    assert result.stdout.index("<h3>11/26</h3>") < result.stdout.index("<h3>12/26</h3>")
+    assert result.stdout.index("<h2>11/26</h2>") < result.stdout.index("<h2>12/26</h2>")
     assert "is missing" not in result.stdout
     twice = invoke("sheet", str(first), str(first))
     assert twice.exit_code == 1
