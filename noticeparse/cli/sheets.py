@@ -70,11 +70,18 @@ def _fitting(
     help="Write a plot at the scale of the chart, .svg or .pdf, to lay over it; needs --charts. "
     "Without --out nothing else is written.",
 )
+@click.option(
+    "--tile",
+    "paper",
+    type=click.Choice(["A4", "A3"]),
+    help="Divide a plot in PDF into tiles on this paper, in place of pages of the chart's size.",
+)
 def sheet(
     files: Sequence[str],
     wanted: Sequence[str],
     out: str | None,
     plot: str | None,
+    paper: str | None,
     **settings: Any,
 ) -> None:
     """Make work sheets for the correction of charts by hand.
@@ -89,6 +96,8 @@ def sheet(
     is_plotted_alone = plot is not None and not _is_given("out")
     if plot is not None and settings["chart_list"] is None:
         raise click.UsageError("--plot needs --charts LIST, which tells scale and limits")
+    if paper is not None and (plot is None or not plot.lower().endswith(".pdf")):
+        raise click.UsageError("--tile goes with --plot OUT.pdf only")
     from noticeparse.console import sheeting
 
     run(
@@ -98,6 +107,7 @@ def sheet(
         wanted=wanted,
         out=out,
         plot=plot,
+        paper=paper,
         is_sheet_wanted=not is_plotted_alone,
     )
 

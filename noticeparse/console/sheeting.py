@@ -39,6 +39,7 @@ def sheet(
     wanted: Sequence[str],
     out: str | None,
     plot: str | None,
+    paper: str | None,
     is_sheet_wanted: bool,
 ) -> int:
     """Write the sheets of the wanted charts, or of all that `files` touch."""
@@ -64,7 +65,10 @@ def sheet(
         return NOT_READ
     try:
         sheets = chart_sheets(readings, known.charts, wanted)
-        made = _made(sheets, forms, out, plot, is_sheet_wanted=is_sheet_wanted)
+        made = [(out, sheet_document(sheets, forms[0]))] if is_sheet_wanted else []
+        if plot is not None:
+            name = _seen_from(plot, out)
+            made.append((plot, plot_document(sheets, forms[1], sheet_file=name, paper=paper)))
     except (NotTouched, NoPlot) as error:
         say(f"noticeparse: {visible(str(error.args[0]))}")
         return NOT_READ
@@ -79,23 +83,9 @@ def _form(path: str | None, endings: dict[str, str]) -> str:
     return endings[os.path.splitext(path)[1].lower()] if path else "html"
 
 
-def _made(
-    sheets: list[ChartSheet],
-    forms: tuple[str, str],
-    out: str | None,
-    plot: str | None,
-    *,
-    is_sheet_wanted: bool,
-) -> list[tuple[str | None, bytes]]:
-    """The documents and where they go."""
-    made: list[tuple[str | None, bytes]] = []
-    if is_sheet_wanted:
-        made.append((out, sheet_document(sheets, forms[0])))
-    if plot is not None:
-        # A link from one file to the other holds where both stand in one folder.
-        name = os.path.relpath(out, os.path.dirname(plot) or ".") if out else ""
-        made.append((plot, plot_document(sheets, forms[1], sheet_file=name)))
-    return made
+def _seen_from(plot: str, out: str | None) -> str:
+    """The name of the sheet for a link in the plot, empty where the sheet is no file."""
+    return os.path.relpath(out, os.path.dirname(plot) or ".") if out else ""
 
 
 def _write(path: str | None, data: bytes) -> None:

@@ -9,8 +9,9 @@ from collections.abc import Sequence
 
 from noticeparse.worksheet.html_out import write_html
 from noticeparse.worksheet.model import ChartSheet
-from noticeparse.worksheet.plotting import plots_of
+from noticeparse.worksheet.plotting import plots_of, whole_page
 from noticeparse.worksheet.svg_out import write_svg
+from noticeparse.worksheet.tiling import tiles_of
 
 SHEET_ENDINGS = {".html": "html", ".htm": "html", ".pdf": "pdf"}
 PLOT_ENDINGS = {".svg": "svg", ".pdf": "pdf"}
@@ -35,12 +36,20 @@ def sheet_document(sheets: Sequence[ChartSheet], form: str) -> bytes:
     return write_pdf(sheets)
 
 
-def plot_document(sheets: Sequence[ChartSheet], form: str, *, sheet_file: str = "") -> bytes:
+def plot_document(
+    sheets: Sequence[ChartSheet], form: str, *, sheet_file: str = "", paper: str | None = None
+) -> bytes:
     """Plots at chart scale as `svg` or `pdf`; numbers lead into the work sheet `sheet_file`.
 
+    A page has the size of the frame, or is a tile on `paper`, `A4` or `A3`.
     Raises ExtraMissing, and NoPlot for a chart that cannot be plotted.
     """
-    drawings = [drawing for sheet in sheets for drawing in plots_of(sheet, sheet_file)]
+    plots = [plot for sheet in sheets for plot in plots_of(sheet, sheet_file)]
+    drawings = (
+        [tile for plot in plots for tile in tiles_of(plot, paper)]
+        if paper
+        else list(map(whole_page, plots))
+    )
     if form == "svg":
         return "".join(write_svg(drawings)).encode("utf-8")
     require_pdf()

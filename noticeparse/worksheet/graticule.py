@@ -26,19 +26,28 @@ _EDGE = Pen(0.3)
 _SIZE = 3.2
 
 
-def graticule(frame: Frame, box: Box) -> tuple[list[Item], list[Item]]:
-    """The lines within the frame, and the frame with ticks and labels."""
+def graticule(frame: Frame, box: Box, shown: Box) -> tuple[list[Item], list[Item]]:
+    """The lines of a frame that lies at `box`, and the edge of the part shown, with its labels."""
     lines: list[Item] = []
-    edge: list[Item] = [Path(_corners(box), _EDGE, is_closed=True)]
+    edge: list[Item] = [Path(_corners(shown), _EDGE, is_closed=True)]
     for is_parallel in (True, False):
         step = _step(frame, is_parallel, _LINE_MM)
         for degrees in _multiples(frame, is_parallel, step):
             at = _place(frame, box, is_parallel, degrees)
-            lines.append(Path(_across(box, is_parallel, at), _LINE))
-            edge += _labels(box, is_parallel, at, angle(degrees, is_parallel=is_parallel))
+            if _is_shown(shown, is_parallel, at):
+                lines.append(Path(_across(shown, is_parallel, at), _LINE))
+                edge += _labels(shown, is_parallel, at, angle(degrees, is_parallel=is_parallel))
         for degrees in _multiples(frame, is_parallel, _step(frame, is_parallel, _TICK_MM)):
-            edge += _ticks(box, is_parallel, _place(frame, box, is_parallel, degrees))
+            at = _place(frame, box, is_parallel, degrees)
+            if _is_shown(shown, is_parallel, at):
+                edge += _ticks(shown, is_parallel, at)
     return lines, edge
+
+
+def _is_shown(shown: Box, is_parallel: bool, at: float) -> bool:
+    first = shown.bottom if is_parallel else shown.left
+    length = shown.height if is_parallel else shown.width
+    return first - 1e-6 <= at <= first + length + 1e-6
 
 
 def step_of(frame: Frame) -> tuple[Fraction, Fraction]:

@@ -17,6 +17,7 @@ from noticeparse.worksheet.places import Place, Where
 from noticeparse.writers.quoting import visible
 
 STOP = "Must not be applied"
+PLACES = "Places on the sheet: millimetres right and up from the lower left corner of the frame."
 TICKS = ("applied", "checked by colleague")
 
 
@@ -46,6 +47,8 @@ def _chart(sheet: ChartSheet) -> Iterator[str]:
     if sheet.is_listed is False:
         yield '<p class="note">The chart is not in the chart list: no places on the sheet.</p>'
     yield f'<p class="account">{_text(sheet.account())}</p>'
+    if sheet.is_listed:
+        yield f'<p class="note">{PLACES}</p>'
     for alarm in sheet.alarms:
         yield f'<p class="alarm">{_text(alarm)}</p>'
     for words in sheet.before:
@@ -185,8 +188,6 @@ def _foot(sheet: ChartSheet) -> Iterator[str]:
         f'<footer class="foot"><p class="account">{_text(sheet.account())}. The records hold as '
         f"many for {_text(sheet.name)}: none is left out.</p>"
     )
-    if any(frame for panel in sheet.panels for frame in panel.frames):
-        yield "<p>Places: millimetres from the lower left corner of the frame.</p>"
     yield f"<p>{_text(CAUTION)}</p>"
     yield (
         '<p class="signed"><span>applied by, date</span><span>checked by, date</span></p></footer>'

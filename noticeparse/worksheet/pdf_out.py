@@ -30,6 +30,7 @@ from reportlab.platypus import (
 
 from noticeparse.caution import CAUTION
 from noticeparse.worksheet.fonts import BOLD, REGULAR, register, showable
+from noticeparse.worksheet.html_out import PLACES
 from noticeparse.worksheet.model import ChartSheet, NoticeBlock, PanelSheet
 from noticeparse.worksheet.pdf_parts import (
     STYLES,
@@ -116,6 +117,8 @@ def _chart(sheet: ChartSheet) -> Iterator[Flowable]:
     if sheet.is_listed is False:
         yield _paragraph("The chart is not in the chart list: no places on the sheet.", "plain")
     yield _paragraph(sheet.account(), "strong")
+    if sheet.is_listed:
+        yield _paragraph(PLACES, "small")
     for alarm in sheet.alarms:
         yield boxed([_paragraph(alarm, "strong")], WIDTH, rule_mm=1.1)
     for words in sheet.before:
@@ -170,8 +173,6 @@ def _foot(sheet: ChartSheet) -> Iterator[Flowable]:
     yield Rule(WIDTH, 0.5)
     words = f"{sheet.account()}. The records hold as many for {sheet.name}: none is left out."
     yield _paragraph(words, "strong")
-    if any(panel.frames for panel in sheet.panels):
-        yield _paragraph("Places: millimetres from the lower left corner of the frame.", "plain")
     yield _paragraph(CAUTION, "plain")
     yield Spacer(1, 9 * mm)
     cells = [

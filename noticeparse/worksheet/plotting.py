@@ -1,12 +1,13 @@
-"""The plot of a chart at its own scale, to be laid over it: one drawing for each frame.
+"""The plot of a chart at its own scale, to be laid over it: one page for each frame, or tiles.
 
-A page has the size of the frame in millimetres, with a margin for the labels of the graticule and
-a strip below that says what is not drawn, and why.
+A whole page has the size of the frame in millimetres, with a margin for the labels of the
+graticule and a strip below that says what is not drawn, and why.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
 from noticeparse.chart_math import size_mm
 from noticeparse.sheets import ListedSheet
@@ -14,7 +15,7 @@ from noticeparse.worksheet.drawing import Box, Drawing, Group, Item, Path, Pen, 
 from noticeparse.worksheet.graticule import graticule
 from noticeparse.worksheet.labels import find_spots, shortened
 from noticeparse.worksheet.model import ChartSheet, all_frames
-from noticeparse.worksheet.shapes import Drawn, Spread, spread
+from noticeparse.worksheet.shapes import Drawn, Spread, is_within, overlaps, spread
 from noticeparse.worksheet.strip import STRIP_MM, controls, strip
 from noticeparse.worksheet.symbols import (
     COLOUR,
@@ -40,8 +41,23 @@ class NoPlot(LookupError):
     """A chart that cannot be plotted; its words say why."""
 
 
-def plots_of(sheet: ChartSheet, sheet_file: str = "") -> list[Drawing]:
-    """A drawing for each frame of the chart on which something is to be drawn, at least one.
+class Plot(NamedTuple):
+    """What is drawn on one frame, in millimetres from its lower left corner."""
+
+    name: str
+    listed: ListedSheet
+    drawn: list[Drawn]
+    found: Spread
+    sheet_file: str
+
+    @property
+    def many(self) -> int:
+        """How many actions are drawn, whole or in part."""
+        return len({one.line.number for one in self.drawn})
+
+
+def plots_of(sheet: ChartSheet, sheet_file: str = "") -> list[Plot]:
+    """The plots of the frames on which something is to be drawn, at least one.
 
     Numbers lead to the lines of the sheet in the file `sheet_file`, if that is named.
     Raises NoPlot where the chart list does not have the chart, or its frame is too large.
@@ -51,55 +67,70 @@ def plots_of(sheet: ChartSheet, sheet_file: str = "") -> list[Drawing]:
         words = "is not in the chart list" if sheet.is_listed is False else "needs a chart list"
         raise NoPlot(f"{sheet.name} {words}: its scale and limits must be known for a plot")
     found = spread(sheet.lines(), frames)
-    wanted = sorted(found.drawn) or [0]
-    return [_plot(sheet, frames[index], found, index, sheet_file) for index in wanted]
+    return [
+        _plot(sheet, frames[index], found, index, sheet_file)
+        for index in sorted(found.drawn) or [0]
+    ]
 
 
 def _plot(
     sheet: ChartSheet, listed: ListedSheet, found: Spread, index: int, sheet_file: str
-) -> Drawing:
+) -> Plot:
     width, height = size_mm(listed.frame)
     if max(width, height) > MOST_MM:
         raise NoPlot(
             f"{sheet.name} would be {width / 1000:.1f} m by {height / 1000:.1f} m on the paper; "
             "see whether its scale and limits in the chart list are right"
         )
+    panel = f", {listed.chart.panel}" if listed.chart.panel else ""
+    return Plot(f"{sheet.name}{panel}", listed, found.drawn.get(index, []), found, sheet_file)
+
+
+def whole_page(plot: Plot) -> Drawing:
+    """The plot on a page of the size of its frame, with a margin and a strip below."""
+    width, height = size_mm(plot.listed.frame)
     page_width = max(width + _LEFT_MM + _RIGHT_MM, _LEAST_WIDTH_MM)
     page_height = max(height + STRIP_MM + _TOP_MM, _LEAST_HEIGHT_MM)
-    box = Box(_LEFT_MM, page_height - _TOP_MM - height, width, height)
-    drawn = [_moved(one, box) for one in found.drawn.get(index, [])]
-    within, around = graticule(listed.frame, box)
-    panel = f", {listed.chart.panel}" if listed.chart.panel else ""
-    name = f"{sheet.name}{panel}"
-    around += strip(name, listed, found, len({one.line.number for one in drawn}), page_width)
-    around += controls(page_width)
-    lines = [item for one in drawn for item in _lines(one)]
-    groups = [_marks(one, number) for number, one in enumerate(drawn)]
+    at = (_LEFT_MM, page_height - _TOP_MM - height)
+    around = [*strip(plot.name, plot.listed, plot.found, plot.many, page_width), *controls()]
+    page = page_of(plot, Box(0, 0, width, height), at, (page_width, page_height))
+    return page._replace(around=[*page.around, *around])
+
+
+def page_of(plot: Plot, window: Box, at: Point, size: tuple[float, float]) -> Drawing:
+    """A page that shows a window of the frame, the lower left corner of which stands at `at`."""
+    frame = plot.listed.frame
+    right, up = at[0] - window.left, at[1] - window.bottom
+    box = Box(right, up, *size_mm(frame))
+    shown = Box(*at, window.width, window.height)
+    drawn = [moved for one in plot.drawn if (moved := _shown(one, right, up, shown)) is not None]
+    within, around = graticule(frame, box, shown)
     return Drawing(
-        title=f"Plot for {name}, work sheet",
-        width_mm=page_width,
-        height_mm=page_height,
-        frame=box,
+        title=f"Plot for {plot.name}, work sheet",
+        width_mm=size[0],
+        height_mm=size[1],
+        frame=shown,
         around=around,
-        within=[*within, *lines, *_ways(drawn)],
-        groups=groups,
-        labels=list(_labels(drawn, box, sheet_file)),
+        within=[*within, *_ways([_moved(one, right, up) for one in plot.drawn])],
+        groups=[_marks(one, number) for number, one in enumerate(drawn)],
+        labels=list(_labels(drawn, shown, plot.sheet_file)),
     )
 
 
-def _moved(one: Drawn, box: Box) -> Drawn:
-    """From the corner of the frame to that of the page."""
+def _shown(one: Drawn, right: float, up: float, shown: Box) -> Drawn | None:
+    """One end of an action on the page, with the places that are shown; None where nothing is."""
+    moved = _moved(one, right, up)
+    places = [place for place in moved.places if is_within(shown, place)]
+    if not places and not any(overlaps(path, shown) for path in moved.paths):
+        return None
+    return moved._replace(places=places)
 
-    def on_page(points: Sequence[Point]) -> list[Point]:
-        return [(x + box.left, y + box.bottom) for x, y in points]
 
-    return one._replace(places=on_page(one.places), paths=list(map(on_page, one.paths)))
+def _moved(one: Drawn, right: float, up: float) -> Drawn:
+    def moved(points: Sequence[Point]) -> list[Point]:
+        return [(x + right, y + up) for x, y in points]
 
-
-def _lines(one: Drawn) -> Iterator[Item]:
-    pen = LINES[one.verb]
-    for path in one.paths:
-        yield Path(path, pen, is_closed=one.is_closed)
+    return one._replace(places=moved(one.places), paths=list(map(moved, one.paths)))
 
 
 def _ways(drawn: Sequence[Drawn]) -> Iterator[Item]:
@@ -112,7 +143,9 @@ def _ways(drawn: Sequence[Drawn]) -> Iterator[Item]:
 
 
 def _marks(one: Drawn, number: int) -> Group:
-    items: list[Item] = []
+    items: list[Item] = [
+        Path(path, LINES[one.verb], is_closed=one.is_closed) for path in one.paths
+    ]
     for place in one.places:
         items += cross_hair(place)
         if not one.paths:
@@ -150,12 +183,7 @@ def _named_places(one: Drawn, box: Box) -> list[Point]:
     """Where the numbers stand: at each place, of a line or an area at the first only."""
     if not one.paths:
         return one.places
-    inside = [
-        (x, y)
-        for path in one.paths
-        for x, y in path
-        if 0 <= x - box.left <= box.width and 0 <= y - box.bottom <= box.height
-    ]
+    inside = [(x, y) for path in one.paths for x, y in path if is_within(box, (x, y))]
     return (
         one.places[:1] or inside[:1] or [(box.left + box.width / 2, box.bottom + box.height / 2)]
     )

@@ -148,7 +148,7 @@ def _drawn(
         paths = [path_mm(frame, _round(geometry, one)) for one in at]
     places = [place_mm(frame, *one) for one, position in zip(at, positions, strict=True)
               if sheet.holds(position)]  # fmt: skip
-    if not places and not any(_touches(path, frame) for path in paths):
+    if not places and not any(overlaps(path, Box(0, 0, *size_mm(frame))) for path in paths):
         return None
     is_closed = geometry.shape in ("area", "circle")
     return Drawn(line, verb, places, paths, is_closed)
@@ -175,12 +175,21 @@ def _round(geometry: Geometry, centre: tuple[float, float]) -> list[tuple[float,
     return [(latitude, longitude) for longitude, latitude in points]
 
 
-def _touches(path: list[Point], frame: Frame) -> bool:
-    box = frame_box(frame)
+def overlaps(path: Sequence[Point], box: Box) -> bool:
+    """Whether the rectangle round a path meets a box."""
     xs, ys = [x for x, _ in path], [y for _, y in path]
-    return min(xs) <= box.width and max(xs) >= 0 and min(ys) <= box.height and max(ys) >= 0
+    return (
+        min(xs) <= box.left + box.width
+        and max(xs) >= box.left
+        and min(ys) <= box.bottom + box.height
+        and max(ys) >= box.bottom
+    )
 
 
-def frame_box(frame: Frame) -> Box:
-    """The frame on the paper, its lower left corner at the origin."""
-    return Box(0, 0, *size_mm(frame))
+def is_within(box: Box, at: Point) -> bool:
+    """Whether a place lies in a box or on its edge; a rounded one just beyond it does too."""
+    slack = 0.2
+    return (
+        -slack <= at[0] - box.left <= box.width + slack
+        and -slack <= at[1] - box.bottom <= box.height + slack
+    )

@@ -36,16 +36,17 @@ def strip(
     lines = [
         f"{title}{scale} at {latitude}, Mercator, {datum}. Plot to lay over the chart; no chart."
     ]
-    lines += [f"{counted(drawn, 'action')} drawn here. {_left_out(found)}".strip(), CAUTION]
+    lines += [f"{counted(drawn, 'action')} drawn here. {left_out_words(found)}".strip(), CAUTION]
     y = _TOP_MM - 10.5
     columns = int((page_width - _LEFT_MM - 12) / (_SIZE * 0.53))
     for words in (part for line in lines for part in wrap(line, columns)[:4]):
         yield Words((_LEFT_MM, y), words, _SIZE)
         y -= _LEAD
-    yield from _key(page_width)
+    yield from _key()
 
 
-def _left_out(found: Spread) -> str:
+def left_out_words(found: Spread) -> str:
+    """`Not drawn: 4 (must not be applied).`, empty where all is drawn."""
     by_reason: dict[str, list[str]] = defaultdict(list)
     for number, reason in found.left_out:
         by_reason[reason].append(str(number))
@@ -53,9 +54,8 @@ def _left_out(found: Spread) -> str:
     return f"Not drawn: {'; '.join(parts)}." if parts else ""
 
 
-def _key(page_width: float) -> Iterator[Item]:
+def _key() -> Iterator[Item]:
     """The verbs and the signs, in columns."""
-    del page_width
     for number, (verb, words) in enumerate(VERBS.items()):
         x, y = _LEFT_MM + 6 + (number % 3) * 48, 39.0 - (number // 3) * 12
         yield from cross_hair((x, y))
@@ -67,15 +67,14 @@ def _key(page_width: float) -> Iterator[Item]:
         yield Words((x + SIGN_MM + 1.2, y + 0.5), words, 2.7)
 
 
-def controls(page_width: float) -> Iterator[Item]:
+def controls() -> Iterator[Item]:
     """Two lines of 100 mm: what is printed at another size shows on a ruler."""
-    del page_width
     x, y = _LEFT_MM, 5.0
     yield from _measure((x, y), (x + _CONTROL_MM, y))
     yield Words(
         (x + _CONTROL_MM + 3, y - 1.1), "100 mm, both lines: else it is not to scale", _SIZE
     )
-    x, y = 8.0, 10.0
+    x, y = 6.0, 10.0
     yield from _measure((x, y), (x, y + _CONTROL_MM))
 
 

@@ -14,7 +14,7 @@ from pyproj import Geod, Proj
 from noticeparse.records.chart_list import ListedChart
 from noticeparse.worksheet.documents import plot_document
 from noticeparse.worksheet.model import all_frames
-from noticeparse.worksheet.plotting import NoPlot, plots_of
+from noticeparse.worksheet.plotting import NoPlot, plots_of, whole_page
 from noticeparse.worksheet.shapes import spread
 from tests.worksheet.paths import Lines, pdf_pages, svg_pages
 from tests.worksheet.week import CORPUS, WEEK, chart_list, sheets_of
@@ -264,7 +264,7 @@ def test_labels_stand_apart() -> None:
         f"       rock 47°12'.{number:02}S., 123°45'.00W.\n" for number in range(0, 60, 4)
     )
     text = f"11/26 Quill Sound.\nChart 803 [2288/26] WGS84\nInsert{near[6:]}"
-    (drawing,) = plots_of(sheets_of(text, "803", charts=chart_list())[0])
+    (drawing,) = map(whole_page, plots_of(sheets_of(text, "803", charts=chart_list())[0]))
     boxes = [group.box for group in drawing.labels]
     assert len(boxes) == 15
     for one, other in itertools.combinations(boxes, 2):
