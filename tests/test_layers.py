@@ -44,6 +44,7 @@ LAYERS = (
     ("pipeline", "together", "moving"),
     ("parts", "canonical"),
     ("writers", "api"),
+    ("worksheet",),
     ("testing", "web"),
     ("console",),
     ("archive",),

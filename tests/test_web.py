@@ -191,8 +191,8 @@ class TestTables:
     def test_document(self, client: httpx2.Client) -> None:
         document = client.get("/openapi.json").json()
         assert set(document["paths"]) == {
-            "/v1/parse", "/v1/positions", "/v1/position-forms", "/v1/lights", "/v1/depths",
-            "/v1/schema", "/v1/findings", "/healthz",
+            "/v1/parse", "/v1/positions", "/v1/position-forms", "/v1/lights", "/v1/depths", "/v1/sheet",
+            "/v1/chart-list", "/v1/schema", "/v1/findings", "/healthz",
         }  # fmt: skip
         assert CAUTION in document["info"]["description"]
         for operations in document["paths"].values():

@@ -22,6 +22,7 @@ from noticeparse.web.document import (
     document_of,
     notices_operation,
     plain_operation,
+    sheet_operation,
     values_operation,
 )
 from noticeparse.web.guard import Guard
@@ -142,9 +143,18 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
         """
         return await desk.answer("charts", request)
 
+    async def sheet(request: Request) -> Response:
+        """Make a work sheet of one chart, or of each, or a plot at the scale of the chart.
+
+        All actions for the chart stand on it in the order of their application; those that must
+        not be applied are marked. The plot is for laying over the chart, in millimetres.
+        """
+        return await desk.answer("sheet", request)
+
     kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
     summary = "Read a chart list"
     app.post("/v1/chart-list", summary=summary, **kept, **chart_list_operation())(chart_list)
+    app.post("/v1/sheet", summary="Make a work sheet", **kept, **sheet_operation())(sheet)
     app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
     for path, record, read in (
         ("/v1/positions", "Position", positions),

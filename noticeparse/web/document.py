@@ -17,9 +17,9 @@ from noticeparse.intake import as_text
 from noticeparse.records.chart_list import ChartList
 from noticeparse.schema import bulletin_schema
 from noticeparse.web import examples, problems
-from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
+from noticeparse.web.requests import ParseOptions, ParseRequest, SheetRequest, ValuesRequest
 from noticeparse.web.settings import ServiceSettings
-from noticeparse.web.work import MEDIA_TYPES
+from noticeparse.web.work import MEDIA_TYPES, SHEET_MEDIA_TYPES
 from noticeparse.writers import FORMATS
 from noticeparse.writers.position_forms import PositionForms
 
@@ -46,7 +46,7 @@ def document_of(app: FastAPI, settings: ServiceSettings) -> dict[str, Any]:
     )
     schemas = _records()
     schemas["Problem"] = problems.problem_schema()
-    for model in (ParseRequest, ValuesRequest):
+    for model in (ParseRequest, SheetRequest, ValuesRequest):
         schemas[model.__name__] = model.model_json_schema()
     for one in schemas["ValuesRequest"]["properties"].values():
         del one["default"]
@@ -144,6 +144,26 @@ def chart_list_operation() -> dict[str, Any]:
     return {
         "openapi_extra": {"requestBody": {"required": True, "content": content}},
         "responses": {200: {"description": "The charts", "content": answer}, **_problems()},
+    }
+
+
+def sheet_operation() -> dict[str, Any]:
+    """What the path takes and answers that makes work sheets and plots."""
+    body = {"schema": _reference("SheetRequest"), "example": examples.SHEET}
+    answers = {
+        media_type.partition(";")[0]: {"schema": {"type": "string"}}
+        for media_type in SHEET_MEDIA_TYPES.values()
+    }
+    return {
+        "openapi_extra": {
+            "requestBody": {"required": True, "content": {"application/json": body}}
+        },
+        "responses": {
+            200: {"description": "The work sheet, or the plot", "content": answers},
+            **_problems(),
+            404: _problem(404),
+            501: _problem(501),
+        },
     }
 
 

@@ -19,6 +19,20 @@ PARSE = {
     "format": "json",
 }
 
+CHARTS = """\
+number,title,scale,scale_latitude,south,west,north,east,datum,last_notice
+802,Quill Sound and Approaches,75000,-47.25,-47.5,-124,-47,-123.25,WGS84,2310/26
+"""
+
+SHEET = {
+    "text": NOTICE,
+    "name": "week12.txt (invented, not for navigation)",
+    "charts": CHARTS,
+    "chart": "802",
+    "format": "html",
+    "plot": False,
+}
+
 VALUES = {
     "Position": ("47°12'.34S., 123°45'.67W.\n", ["47°12'.34S., 123°45'.67W.", "47°12'.34"]),
     "PositionForms": ("47-12.34S 123-45.67W\n", ["47-12.34S 123-45.67W", "47-12.34S"]),

@@ -16,6 +16,8 @@ KINDS: dict[str, tuple[int, str]] = {
     "malformed-json": (400, "The body is not well-formed JSON"),
     "unauthorized": (401, "A token is needed"),
     "not-found": (404, "There is nothing under this path"),
+    "chart-not-touched": (404, "No notice touches the chart"),
+    "chart-not-plotted": (404, "The chart cannot be plotted"),
     "method-not-allowed": (405, "The path does not answer to this method"),
     "head-too-slow": (408, "The head of the request did not arrive in time"),
     "body-too-slow": (408, "The body did not arrive in time"),
@@ -29,6 +31,7 @@ KINDS: dict[str, tuple[int, str]] = {
     "too-many-requests": (429, "Too many requests at one time"),
     "internal": (500, "The program failed"),
     "reader-lost": (500, "The reading process ended unexpectedly"),
+    "package-missing": (501, "The service lacks a package for it"),
     "busy": (503, "The service is busy"),
     "took-too-long": (503, "Reading took too long"),
 }

@@ -120,6 +120,35 @@ class ParseRequest(ParseOptions):
     )
 
 
+class SheetRequest(BaseModel):
+    """A text, and the chart to make a work sheet or a plot of."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    text: Text = Field(description="the notices, as plain text")
+    name: str | None = Field(
+        default=None, max_length=LONGEST_NAME, description="the name of the text on the sheet"
+    )
+    charts: str | None = Field(
+        default=None, description="the charts on board, as of `/v1/parse`; a plot needs them"
+    )
+    chart: Annotated[str, Field(max_length=LONGEST_NAME)] | None = Field(
+        default=None,
+        description="the number of the chart; null makes a sheet of each chart touched",
+    )
+    format: Literal["html", "pdf", "svg"] = Field(
+        default="html", description="svg, and pdf with `plot`, is the plot; else the work sheet"
+    )
+    plot: bool = Field(default=False, description="with `pdf`: the plot at chart scale")
+    as_of: Day | None = Field(default=None, description="as of `/v1/parse`")
+    region: Literal["A", "B"] | None = Field(default=None, description="as of `/v1/parse`")
+
+    @property
+    def is_plot(self) -> bool:
+        """Whether the plot is asked for."""
+        return self.format == "svg" or (self.plot and self.format == "pdf")
+
+
 class ValuesRequest(BaseModel):
     """Texts to read as one value each: `texts`, or `text` for one alone."""
 

@@ -30,14 +30,20 @@ from noticeparse.web.requests import (
     MOST_TEXTS,
     ParseOptions,
     ParseRequest,
+    SheetRequest,
     ValuesRequest,
     read_json,
     validated,
 )
+from noticeparse.worksheet.collecting import NotTouched, chart_sheets
+from noticeparse.worksheet.documents import ExtraMissing, plot_document, sheet_document
+from noticeparse.worksheet.plotting import NoPlot
 from noticeparse.writers import new_writer, write
 from noticeparse.writers.position_forms import PositionForms, forms_of
 
-Kind = Literal["notices", "positions", "position-forms", "lights", "depths", "charts"]
+Kind = Literal[
+    "notices", "positions", "position-forms", "lights", "depths", "charts", "sheet"
+]  # fmt: skip
 Value = Position | PositionForms | Light | Depth
 
 MEDIA_TYPES = {
@@ -48,6 +54,13 @@ MEDIA_TYPES = {
     "text": "text/plain; charset=utf-8",
 }
 """The media type of an answer, by the name of its format."""
+
+SHEET_MEDIA_TYPES = {
+    "html": "text/html; charset=utf-8",
+    "pdf": "application/pdf",
+    "svg": "image/svg+xml",
+}
+"""That of a work sheet or a plot."""
 
 _READERS: dict[Kind, Callable[[str], Value]] = {
     "positions": api.parse_position,
@@ -100,11 +113,8 @@ def perform_in_worker(job: Job) -> Answer | Problem:
 def perform(job: Job) -> Answer | Problem:
     """The answer to one body; never raises."""
     try:
-        if job.kind == "notices":
-            return _notices(job)
-        if job.kind == "charts":
-            return _charts(job)
-        return _values(job, _READERS[job.kind])
+        way = _WAYS.get(job.kind)
+        return _values(job, _READERS[job.kind]) if way is None else way(job)
     except Refused as refused:
         return refused.problem
     except Exception as error:
@@ -169,6 +179,33 @@ def _chart_list(text: str | None) -> ChartList | None:
     raise Refused("chart-list-unusable", words, tuple(errors))
 
 
+def _sheet(job: Job) -> Answer:
+    if not job.is_json:
+        raise Refused("media-type-unsupported", "say `Content-Type: application/json`")
+    request = validated(SheetRequest, read_json(job.body))
+    charts = _chart_list(request.charts)
+    bulletin = read_bulletin(
+        request.text,
+        name=request.name,
+        charts=charts,
+        as_of=request.as_of,
+        region=request.region,
+    )
+    label = request.name or "text"
+    try:
+        wanted = [request.chart] if request.chart is not None else []
+        sheets = chart_sheets([(label, bulletin)], charts, wanted)
+        write_it = plot_document if request.is_plot else sheet_document
+        document = write_it(sheets, request.format)
+    except NotTouched as error:
+        raise Refused("chart-not-touched", str(error.args[0])) from None
+    except NoPlot as error:
+        raise Refused("chart-not-plotted", str(error.args[0])) from None
+    except ExtraMissing as error:
+        raise Refused("package-missing", str(error)) from None
+    return Answer(SHEET_MEDIA_TYPES[request.format], document)
+
+
 def _values(job: Job, read: Callable[[str], Value]) -> Answer:
     texts = _texts(job)
     results = ",".join(_result(text, read) for text in texts)
@@ -198,3 +235,9 @@ def _result(text: str, read: Callable[[str], Value]) -> str:
     except NoticeParseError as error:
         refusal = {"error": error.finding.model_dump(mode="json"), "text": as_text(text)}
         return json.dumps(refusal, ensure_ascii=False, separators=(",", ":"))
+
+
+_WAYS: dict[Kind, Callable[[Job], Answer]] = {
+    "notices": _notices, "charts": _charts, "sheet": _sheet,
+}  # fmt: skip
+"""What is done with a body that holds no single values."""
