@@ -1,4 +1,4 @@
-"""A service and a browser for all tests of the page; each test has a page without a past.
+"""A service for all tests of the page; each test has a page without a past.
 
 Whatever a page asks of another host is stopped, written down, and fails the test, as does an error
 of a script or of the security policy.
@@ -11,7 +11,6 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
-from tests.browser.chromium import chromium_path, launched
 from tests.service import served
 
 if TYPE_CHECKING:
@@ -20,35 +19,11 @@ if TYPE_CHECKING:
 Opener = Callable[..., "Page"]
 
 
-def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
-    """Without playwright or a browser these tests are skipped, and say why."""
-    reason = _why_not()
-    if reason:
-        for item in items:
-            if "tests/browser/" in item.path.as_posix():
-                item.add_marker(pytest.mark.skip(reason=reason))
-
-
-def _why_not() -> str | None:
-    try:
-        import playwright  # noqa: F401
-    except ModuleNotFoundError:
-        return "playwright is not installed: pip install playwright"
-    return None if chromium_path() else "there is no Chromium: apt-get install chromium"
-
-
 @pytest.fixture(scope="session")
 def address() -> Iterator[str]:
     """Where the service of these tests answers."""
     with served() as address:
         yield address
-
-
-@pytest.fixture(scope="session")
-def browser() -> Iterator[Browser]:
-    """The browser of these tests."""
-    with launched() as browser:
-        yield browser
 
 
 @pytest.fixture

@@ -13,6 +13,7 @@ if TYPE_CHECKING:
 
 DEMO = (CORPUS / "demo.txt").read_text("utf-8")
 FAULTY = (CORPUS / "demo_faulty.txt").read_text("utf-8")
+EDITION = (CORPUS / "demo_edition.txt").read_text("utf-8")
 CHARTS = (CORPUS / "charts.csv").read_text("utf-8")
 
 _OF_VIEW = """async () => {

@@ -12,7 +12,7 @@ from playwright.sync_api import expect
 
 from noticeparse.caution import CAUTION
 from noticeparse.testing.generator import generate
-from tests.browser.desk import DEMO, FAULTY, choose, clipboard, editor, paste, read, selected, slip, text_of
+from tests.browser.desk import DEMO, EDITION, FAULTY, choose, clipboard, editor, paste, read, selected, slip, text_of
 
 if TYPE_CHECKING:
     from playwright.sync_api import Page
@@ -64,7 +64,7 @@ class TestReading:
     def test_undo_survives_reading_and_opening(self, page: Page) -> None:
         paste(page, FAULTY)
         page.locator("#example").click()
-        expect(page.locator("#file-name")).to_have_text("example.txt")
+        expect(page.locator("#file-name")).to_have_text("example_edition.txt")
         read(page)
         editor(page).focus()
         page.keyboard.press("ControlOrMeta+z")
@@ -126,8 +126,8 @@ class TestKeeping:
         read(page)
         page.reload()
         read(page)
-        expect(page.locator("#file-name")).to_have_text("example.txt")
-        assert text_of(page) == DEMO
+        expect(page.locator("#file-name")).to_have_text("example_edition.txt")
+        assert text_of(page) == EDITION
 
     def test_clear_takes_it_out_and_undo_brings_it_back(self, page: Page) -> None:
         paste(page, DEMO)

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import os
-import shutil
 from collections.abc import Iterator
 from typing import Any
 
@@ -13,26 +11,14 @@ import pytest
 from noticeparse.worksheet.documents import sheet_document
 from tests.worksheet.week import WEEK, chart_list, sheets_of
 
-sync_api = pytest.importorskip("playwright.sync_api", reason="playwright is not installed")
 axe = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe is not installed")
 
-CHROMIUM = os.environ.get("CHROMIUM") or shutil.which("chromium")
-pytestmark = pytest.mark.skipif(CHROMIUM is None, reason="chromium is not installed")
-
-_QUIET = (
-    "--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run",
-    "--disable-background-networking", "--disable-component-update", "--disable-sync",
-)  # fmt: skip
-
-
 @pytest.fixture(scope="module")
-def page() -> Iterator[Any]:
-    with sync_api.sync_playwright() as playwright:
-        browser = playwright.chromium.launch(executable_path=CHROMIUM, args=list(_QUIET))
-        page = browser.new_page(color_scheme="dark")
-        page.set_content(sheet_document(sheets_of(WEEK, charts=chart_list()), "html").decode())
-        yield page
-        browser.close()
+def page(browser: Any) -> Iterator[Any]:
+    page = browser.new_page(color_scheme="dark")
+    page.set_content(sheet_document(sheets_of(WEEK, charts=chart_list()), "html").decode())
+    yield page
+    page.close()
 
 
 @pytest.mark.parametrize("width", [375, 1280])

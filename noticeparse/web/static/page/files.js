@@ -36,8 +36,8 @@ export function createFiles({ onText, onCharts, onBusy }) {
   async function takeExample() {
     onBusy("Opening the example …");
     try {
-      const answer = await get("/static/example.txt");
-      onText({ text: await answer.text(), name: "example.txt", findings: [], places: [] });
+      const answer = await get("/static/example_edition.txt");
+      onText({ text: await answer.text(), name: "example_edition.txt", findings: [], places: [] });
     } catch (error) {
       onBusy(null);
       tell(error, "The example was not opened.");
