@@ -20,12 +20,8 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
-from noticeparse.layout.recognise import (
-    NoticeOpening,
-    has_star,
-    is_head_of_card,
-    notice_opening,
-)
+from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
+from noticeparse.layout.recognise import has_star, is_head_of_card
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -194,7 +190,8 @@ class _Reader(HeadReader):
     def _takes_cancellation(self, line: Line) -> bool:
         """Whether a line says nothing but that other notices are cancelled."""
         notice = self.assembly.notice
-        if notice is None or not line.has("number"):
+        # All that a radio warning says is kept word for word among its remarks.
+        if notice is None or notice.is_radio or not line.has("number"):
             return False
         first = line.elements[lead_index(line)]
         piece = (first.start, line.elements[-1].end)

@@ -52,6 +52,10 @@ class KeyReader:
         role = key_role(self.assembly.words(key), has_places=has_places)
         if role is None:
             return False
+        if role in ("from", "to") and not self._block and not has_places:
+            # `To: Masters and pilots`: the head of a letter.
+            self.assembly.add_prose(Prose([(line.elements[0].start, line.end)], values))
+            return True
         if self._block and role in ("notice", "previous"):
             self._of_block(role, key, values)
             return True

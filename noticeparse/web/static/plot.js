@@ -8,7 +8,7 @@ import { legend, toolbar } from "./plot/controls.js";
 import { html, svg } from "./plot/dom.js";
 import { positionsOf } from "./plot/drawing.js";
 import { drawLabels } from "./plot/labels.js";
-import { labelOf, marksOf, placeMarks } from "./plot/marks.js";
+import { labelOf, marksOf, placeMarks, showChoice } from "./plot/marks.js";
 import { bindMoves } from "./plot/moves.js";
 import { View, longitudeSpan, worldOf } from "./plot/view.js";
 
@@ -168,10 +168,12 @@ class Plot {
   _draw() {
     const view = this._view;
     drawBorder(view, this._layers.graticule, this._layers.border);
-    const numbers = drawFrames(view, this._frames, this._layers.frames, this._layers.numbers);
-    drawScale(view, this._layers.scale);
+    const taken = [
+      ...drawFrames(view, this._frames, this._layers.frames, this._layers.numbers),
+      ...drawScale(view, this._layers.scale),
+    ];
     const seen = placeMarks(view, this._marks, this._layers.marks);
-    drawLabels(view, this._labels(), seen, numbers, this._layers.labels);
+    drawLabels(view, this._labels(), seen, taken, this._layers.labels);
   }
 
   /** The labels that are wished for, the selected action's first, each wording once in a place. */
@@ -180,7 +182,9 @@ class Plot {
     const known = new Set();
     const wanted = [];
     for (const mark of this._hasLabels ? [...chosen, ...this._marks] : chosen) {
-      const place = mark.places.findLast((one) => one.screen && one.role !== "from");
+      const place = mark.places.findLast(
+        (one) => one.screen && one.role !== "from" && this._view.sees(one.screen),
+      );
       const words = labelOf(mark);
       const key = place && `${place.at} ${words}`;
       if (!place || known.has(key)) continue;
@@ -247,14 +251,12 @@ class Plot {
   }
 
   _mark(mark) {
-    for (const [one, is] of [[this._selected, false], [mark, true]]) {
-      if (!one) continue;
-      one.option.setAttribute("aria-selected", is);
-      one.option.classList.toggle("is-selected", is);
-      for (const shape of one.shapes) shape.drawn.classList.toggle("is-selected", is);
-    }
+    if (this._selected) showChoice(this._selected, false);
     this._selected = mark;
-    if (mark) this._makeStop(mark);
+    if (mark) {
+      showChoice(mark, true);
+      this._makeStop(mark);
+    }
     this._ask();
   }
 

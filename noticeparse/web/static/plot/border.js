@@ -7,6 +7,8 @@ const STEPS = [
   0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 30, 60, 120, 300, 600, 1200, 1800, 3600,
 ];
 const BAND = 5;
+/** A frame that is narrower on the screen has no number. */
+const NARROWEST = 24;
 const APART = { lon: 74, lat: 64 };
 const MILES = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000];
 const LONGEST_BAR = 130;
@@ -28,8 +30,10 @@ export function angle(minutes, letters, step) {
 /** Draw the graticule and the border with its figures into two groups. */
 export function drawBorder(view, grid, border) {
   const { left, top, width, height } = view.box;
-  const [west, north] = view.at([left, top]);
-  const [east, south] = view.at([left + width, top + height]);
+  const [first, north] = view.at([left, top]);
+  const [last, south] = view.at([left + width, top + height]);
+  // Beyond half the globe to either side the same meridians would come again.
+  const [west, east] = [Math.max(first, -Math.PI), Math.min(last, Math.PI)];
   const { world } = view;
   const lons = ticks(world.longitude(west) * 60, world.longitude(east) * 60, width / APART.lon);
   const lats = ticks(world.latitude(south) * 60, world.latitude(north) * 60, height / APART.lat);
@@ -120,7 +124,7 @@ export function drawFrames(view, frames, group, numbers) {
     const at = [Math.max(x1, left) + 4, y - 4 > top + 11 ? y - 4 : Math.max(y1, top) + 13];
     const isTaken = (one) => Math.abs(one.x - at[0]) < 70 && Math.abs(one.y + 11 - at[1]) < 13;
     while (taken.some(isTaken)) at[1] += 13;
-    if (at[1] < top + height) {
+    if (at[1] < top + height && x2 - x1 >= NARROWEST) {
       taken.push({ x: at[0], y: at[1] - 11, x2: at[0] + name.length * 7, y2: at[1] + 2 });
       written.push(figure(name, at[0], at[1], "start"));
       written.at(-1).setAttribute("class", "halo");
@@ -134,7 +138,10 @@ export function drawFrames(view, frames, group, numbers) {
   return taken;
 }
 
-/** Draw the scale bar, in nautical miles at the middle latitude, and the arrow of north. */
+/**
+ * Draw the scale bar, in nautical miles at the middle latitude, and the arrow of north; gives the
+ * boxes that they take.
+ */
 export function drawScale(view, group) {
   const { left, top, width, height } = view.box;
   const perMile = view.pixelsPerMile();
@@ -156,4 +163,8 @@ export function drawScale(view, group) {
       svg("path", { d: "M0 -14L5 8L0 4L-5 8Z" }),
       svg("text", { y: 20, "text-anchor": "middle" }, "N")),
   );
+  return [
+    { x, y: y - 20, x2: x + Math.max(length, name.length * 6.2), y2: y + 6 },
+    { x: left + width - 28, y: top + 8, x2: left + width - 12, y2: top + 48 },
+  ];
 }

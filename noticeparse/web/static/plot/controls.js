@@ -14,7 +14,7 @@ const BUTTONS = [
 
 const HINTS =
   "A figure at a symbol: so many actions in that very place, one after the other with each click. "
-  + "Where very many symbols crowd they have no badges; come nearer to see them. "
+  + "Where very many symbols crowd they have no badges: come nearer to see them. "
   + "Dotted circle: an arc whose limits are not certain. Keys: arrows to pan, + and −, 0 for all; "
   + "Tab to the symbols, there arrows to go from one to the next and Enter to open it.";
 

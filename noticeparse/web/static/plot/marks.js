@@ -95,6 +95,16 @@ function drawShapes(view, marks) {
   }
 }
 
+/** Ring a mark as the selected one, or not any more. */
+export function showChoice({ places, shapes, option }, isSelected) {
+  option.setAttribute("aria-selected", isSelected);
+  for (const { drawn } of places) {
+    if (isSelected) drawn.prepend(svg("circle", { class: "choice", r: 16 }));
+    else drawn.querySelector(".choice")?.remove();
+  }
+  for (const { drawn } of shapes) drawn.classList.toggle("is-selected", isSelected);
+}
+
 /** The words beside a mark; those of a reference say how the feature lies to it. */
 export function labelOf({ action }) {
   const words = action.label || `${action.verb} ${action.kind.replaceAll("_", " ")}`;
@@ -104,12 +114,13 @@ export function labelOf({ action }) {
 }
 
 function nameOf(action) {
-  const { verb, kind, label, notice, chart, usable, geometry } = action;
+  const { verb, kind, label, notice, chart, usable, geometry, destination } = action;
+  const isNear = [geometry, destination].some((one) => REFERENCES.includes(one?.relation));
   return [
     `${VERBS[verb].name}: ${label || kind.replaceAll("_", " ")}`,
     notice ? `notice ${notice}` : null,
     chart ? `chart ${chart}` : null,
-    REFERENCES.includes(geometry.relation) ? "the mark is its reference only" : null,
+    isNear ? "the mark is its reference only" : null,
     usable ? null : "not to be used, an error was found",
   ].filter(Boolean).join(", ");
 }
