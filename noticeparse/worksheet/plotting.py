@@ -14,8 +14,9 @@ from noticeparse.sheets import ListedSheet
 from noticeparse.worksheet.drawing import Box, Drawing, Group, Item, Path, Pen, Point, Words
 from noticeparse.worksheet.graticule import graticule
 from noticeparse.worksheet.labels import find_spots, shortened
+from noticeparse.worksheet.meetings import meeting
 from noticeparse.worksheet.model import ChartSheet, all_frames
-from noticeparse.worksheet.shapes import Drawn, Spread, is_within, overlaps, spread
+from noticeparse.worksheet.shapes import Drawn, Spread, is_within, spread
 from noticeparse.worksheet.strip import STRIP_MM, controls, strip
 from noticeparse.worksheet.symbols import (
     COLOUR,
@@ -121,7 +122,7 @@ def _shown(one: Drawn, right: float, up: float, shown: Box) -> Drawn | None:
     """One end of an action on the page, with the places that are shown; None where nothing is."""
     moved = _moved(one, right, up)
     places = [place for place in moved.places if is_within(shown, place)]
-    if not places and not any(overlaps(path, shown) for path in moved.paths):
+    if not places and not _meetings(moved, shown):
         return None
     return moved._replace(places=places)
 
@@ -179,14 +180,15 @@ def _labels(drawn: Sequence[Drawn], box: Box, sheet_file: str) -> Iterator[Group
         yield Group(f"label-{number}", _told(one), items, target, (left, bottom, width, height))
 
 
+def _meetings(one: Drawn, box: Box) -> list[Point]:
+    """Where its lines are seen in a box."""
+    found = (meeting(path, box, is_closed=one.is_closed) for path in one.paths)
+    return [place for place in found if place is not None]
+
+
 def _named_places(one: Drawn, box: Box) -> list[Point]:
     """Where the numbers stand: at each place, of a line or an area at the first only."""
-    if not one.paths:
-        return one.places
-    inside = [(x, y) for path in one.paths for x, y in path if is_within(box, (x, y))]
-    return (
-        one.places[:1] or inside[:1] or [(box.left + box.width / 2, box.bottom + box.height / 2)]
-    )
+    return one.places if not one.paths else (one.places or _meetings(one, box))[:1]
 
 
 def _words(one: Drawn) -> str:

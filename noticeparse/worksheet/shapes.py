@@ -18,6 +18,7 @@ from noticeparse.records.geometry import Geometry
 from noticeparse.records.position import Position
 from noticeparse.sheets import ListedSheet, sheet_of
 from noticeparse.worksheet.drawing import Box, Point
+from noticeparse.worksheet.meetings import meeting
 from noticeparse.worksheet.model import Line
 from noticeparse.writers.drawing import draw, swept
 
@@ -148,9 +149,10 @@ def _drawn(
         paths = [path_mm(frame, _round(geometry, one)) for one in at]
     places = [place_mm(frame, *one) for one, position in zip(at, positions, strict=True)
               if sheet.holds(position)]  # fmt: skip
-    if not places and not any(overlaps(path, Box(0, 0, *size_mm(frame))) for path in paths):
-        return None
     is_closed = geometry.shape in ("area", "circle")
+    whole = Box(0, 0, *size_mm(frame))
+    if not places and not any(meeting(path, whole, is_closed=is_closed) for path in paths):
+        return None
     return Drawn(line, verb, places, paths, is_closed)
 
 
@@ -173,17 +175,6 @@ def _round(geometry: Geometry, centre: tuple[float, float]) -> list[tuple[float,
     if geometry.shape == "circle":
         del points[-1]
     return [(latitude, longitude) for longitude, latitude in points]
-
-
-def overlaps(path: Sequence[Point], box: Box) -> bool:
-    """Whether the rectangle round a path meets a box."""
-    xs, ys = [x for x, _ in path], [y for _, y in path]
-    return (
-        min(xs) <= box.left + box.width
-        and max(xs) >= box.left
-        and min(ys) <= box.bottom + box.height
-        and max(ys) >= box.bottom
-    )
 
 
 def is_within(box: Box, at: Point) -> bool:

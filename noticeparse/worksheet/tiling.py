@@ -16,6 +16,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.chart_math import size_mm
 from noticeparse.worksheet.drawing import Box, Drawing, Item, Path, Pen, Point, Ring, Words
 from noticeparse.worksheet.plotting import Plot, page_of
+from noticeparse.worksheet.shapes import is_within
 from noticeparse.worksheet.strip import controls, left_out_words
 
 PAPERS = {"A4": (210.0, 297.0), "A3": (297.0, 420.0)}
@@ -85,8 +86,9 @@ def _marks(plot: Plot, tile: _Tile, paper: str) -> Iterator[Item]:
     ys = [height - number * down - half for number in range(ceil(height / down) + 1)]
     for x in xs:
         for y in ys:
-            at = (x - window.left + _LEFT_MM, y - window.bottom + _BOTTOM_MM)
-            yield from _mark(at)
+            # Beyond the frame nothing lies that could be compared.
+            if x < width - half and y > half and is_within(window, (x, y)):
+                yield from _mark((x - window.left + _LEFT_MM, y - window.bottom + _BOTTOM_MM))
 
 
 def _mark(at: Point) -> Iterator[Item]:

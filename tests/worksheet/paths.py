@@ -29,16 +29,16 @@ class Lines(NamedTuple):
         xs, ys = [x for x, _ in largest], [y for _, y in largest]
         return (min(xs), min(ys)), (max(xs), max(ys))
 
-    def crosses(self) -> list[Point]:
-        """Where two lines of 10 mm, one level and one upright, cross in their middles."""
+    def crosses(self, side: float = 10) -> list[Point]:
+        """Where two lines of this length, one level and one upright, cross in their middles."""
         level, upright = [], []
         for path in self.paths:
             if len(path) == 2:
                 (x0, y0), (x1, y1) = path
                 middle = (x0 + x1) / 2, (y0 + y1) / 2
-                if abs(abs(x1 - x0) - 10) < 0.01 and abs(y1 - y0) < 0.001:
+                if abs(abs(x1 - x0) - side) < 0.01 and abs(y1 - y0) < 0.001:
                     level.append(middle)
-                if abs(abs(y1 - y0) - 10) < 0.01 and abs(x1 - x0) < 0.001:
+                if abs(abs(y1 - y0) - side) < 0.01 and abs(x1 - x0) < 0.001:
                     upright.append(middle)
         return [one for one in level if any(_is_near(one, other) for other in upright)]
 
