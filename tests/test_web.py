@@ -192,7 +192,7 @@ class TestTables:
         document = client.get("/openapi.json").json()
         assert set(document["paths"]) == {
             "/v1/parse", "/v1/positions", "/v1/lights", "/v1/depths", "/v1/schema",
-            "/v1/findings", "/healthz",
+            "/v1/findings", "/healthz", "/v1/intake",
         }  # fmt: skip
         assert CAUTION in document["info"]["description"]
         for operations in document["paths"].values():
@@ -276,7 +276,7 @@ class TestCharsets:
 
     @pytest.mark.parametrize(
         "kind",
-        ["text/html", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
+        ["text/rtf", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
          "text/plain; =", "application/jsonx", "text/plain, application/json"],
     )  # fmt: skip
     def test_other_types(self, client: httpx2.Client, kind: str) -> None:

@@ -95,9 +95,10 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
-        for label, _, bulletin in session.readings_together():
-            elsewhere.update(one.severity for one in bulletin.findings if is_outside(one))
-            yield label, bulletin
+        for reading in session.readings_together():
+            found = reading.bulletin.findings
+            elsewhere.update(one.severity for one in found if is_outside(one))
+            yield reading.label, reading.bulletin
 
     sheets = Sheets(known.charts) if known.charts is not None else None
     panels = order_by_chart(labelled())
