@@ -18,7 +18,7 @@ ENTRIES = (
         good="Insert wreck, least depth 8₆ 46-00.00S 122-00.00W",
     ),
     Entry(
-        "page-order-in-doubt", "warning",
+        "page-order-in-doubt", "error",
         "page {page}: whether columns or a table stand here cannot be told; it is read in rows",
         "words of one column may have been read with those of the one beside it",
         "compare these lines with the page", "common practice, no published source",

@@ -5,6 +5,8 @@ Offsets count in the text as it is given, code points, but for the faults of dec
 
 from __future__ import annotations
 
+from bisect import bisect_right
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
@@ -25,6 +27,14 @@ class Place(NamedTuple):
     """Millimetres from the left edge of the page as it is shown."""
     y_mm: float
     """Millimetres from its upper edge."""
+
+
+def page_at(places: Sequence[Place], offset: int) -> int | None:
+    """The page on which the character at an offset stands; None for a text without pages."""
+    at = bisect_right(places, offset, key=lambda place: place.start) - 1
+    if at < 0:
+        return places[0].page if places else None
+    return places[at].page
 
 
 class Intake(NamedTuple):

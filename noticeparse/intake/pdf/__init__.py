@@ -12,7 +12,7 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 
 from noticeparse.intake.composing import Composed, Composer
-from noticeparse.intake.pdf.columns import Part, read_parts
+from noticeparse.intake.pdf.columns import Cutter, Part
 from noticeparse.intake.pdf.furniture import PageRows, furniture_of
 from noticeparse.intake.pdf.glyphs import read_glyphs
 from noticeparse.intake.pdf.rows import Row
@@ -74,9 +74,10 @@ def _read_pages(data: bytes) -> list[_Page]:
     if not count:
         raise NotReadable("has no pages that can be read: the PDF file is damaged")
     pages: list[_Page] = []
+    cutter = Cutter()
     characters = 0
     for number in range(count):
-        page = _read_page(document, number)
+        page = _read_page(document, number, cutter)
         characters += sum(len(row.text) for row in page.rows)
         if characters > MOST_CHARACTERS:
             words = f"holds more than {MOST_CHARACTERS} characters"
@@ -85,14 +86,14 @@ def _read_pages(data: bytes) -> list[_Page]:
     return pages
 
 
-def _read_page(document: pypdfium2.PdfDocument, number: int) -> _Page:
+def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> _Page:
     try:
         page = document[number]
         text_page = page.get_textpage()
     except pypdfium2.PdfiumError:
         words = f"page {number + 1} is damaged"
         raise NotReadable(f"cannot be read: {words}; take it out, or print it anew") from None
-    glyphs = read_glyphs(page, text_page)
+    glyphs = read_glyphs(page.raw, text_page.raw)
     if max(glyphs.width, glyphs.height) > _LARGEST:
         raise NotReadable(f"cannot be read: page {number + 1} is of a senseless size")
     counts = {
@@ -103,9 +104,9 @@ def _read_page(document: pypdfium2.PdfDocument, number: int) -> _Page:
         part
         for angle, found in sorted(glyphs.by_angle.items())
         if angle != main and counts[angle]
-        for part in read_parts(found)
+        for part in Cutter().parts(found)
     ]
-    parts = list(read_parts(glyphs.by_angle.get(main, [])))
+    parts = list(cutter.parts(glyphs.by_angle.get(main, [])))
     total = sum(counts.values())
     read = _Page(
         parts=parts,

@@ -20,6 +20,9 @@ _STEP = 2.0
 _LEAST_LINES = 3
 _MOST_TRIED = 8
 _DEEPEST = 40
+_FEWEST = 40
+_SAME_EDGE = 8.0
+_MOST_EDGES = 20
 
 _LATITUDE = re.compile(r"[0-9][0-9°'′.,\"″ -]{1,14}[NS]\b")
 _LONGITUDE = re.compile(r"[0-9][0-9°'′.,\"″ -]{1,15}[EW]\b")
@@ -38,31 +41,63 @@ class _Gutter(NamedTuple):
     x1: float
     top: float
     bottom: float
-    lines: float
+    rows: int
+    """Steps of height with text on both sides."""
 
 
-def read_parts(glyphs: Sequence[Glyph]) -> Iterator[Part]:
-    """The parts of a page in reading order."""
-    yield from _parts([one for one in glyphs if one.char != " "], glyphs, _DEEPEST)
+class Cutter:
+    """Cuts the pages of one file, and remembers where its columns have been cut."""
 
+    def __init__(self) -> None:
+        self._grid: list[float] = []
 
-def _parts(solid: Sequence[Glyph], glyphs: Sequence[Glyph], deep: int) -> Iterator[Part]:
-    if not solid:
-        return
-    is_doubtful = False
-    if deep and len(solid) > 40:
-        for gutter in _gutters(solid)[:_MOST_TRIED]:
-            within = [one for one in glyphs if gutter.top <= one.middle <= gutter.bottom]
-            cuts, in_doubt = _cuts(within, gutter)
-            is_doubtful = is_doubtful or in_doubt
-            if not cuts:
-                continue
-            above = [one for one in glyphs if one.middle < gutter.top]
-            below = [one for one in glyphs if one.middle > gutter.bottom]
-            for piece in (above, *_between(within, cuts), below):
-                yield from _parts([one for one in piece if one.char != " "], piece, deep - 1)
+    def parts(self, glyphs: Sequence[Glyph]) -> Iterator[Part]:
+        """The parts of a page in reading order."""
+        yield from self._parts(glyphs, _DEEPEST)
+
+    def _parts(self, glyphs: Sequence[Glyph], deep: int) -> Iterator[Part]:
+        solid = [one for one in glyphs if one.char != " "]
+        if not solid:
             return
-    yield Part(read_rows(glyphs), is_doubtful)
+        is_doubtful = False
+        if deep and len(solid) > _FEWEST:
+            for gutter in _gutters(solid)[:_MOST_TRIED]:
+                within = [one for one in glyphs if gutter.top <= one.middle <= gutter.bottom]
+                cuts, in_doubt = self._cuts(within, gutter)
+                is_doubtful = is_doubtful or in_doubt
+                if not cuts:
+                    continue
+                above = [one for one in glyphs if one.middle < gutter.top]
+                below = [one for one in glyphs if one.middle > gutter.bottom]
+                for piece in (above, *_between(within, cuts), below):
+                    yield from self._parts(piece, deep - 1)
+                return
+        yield Part(read_rows(glyphs), is_doubtful)
+
+    def _cuts(self, glyphs: Sequence[Glyph], main: _Gutter) -> tuple[list[float], bool]:
+        """Where to cut at the gutters of this height, and whether the order is in doubt."""
+        edges = _edges(glyphs, main)
+        strips = [_Strip(piece) for piece in _between(glyphs, edges)]
+        if not edges or not all(strip.rows for strip in strips):
+            return [], False
+        cuts: list[float] = []
+        sure: list[float] = []
+        is_doubtful = False
+        group = _Group()
+        group.add(strips[0])
+        for edge, (before, strip) in zip(edges, pairwise(strips), strict=True):
+            answer = group.ends_before(strip, before)
+            if answer:
+                sure.append(edge)
+            elif answer is None and any(abs(edge - one) < _SAME_EDGE for one in self._grid):
+                answer = True
+            is_doubtful = is_doubtful or answer is None
+            if answer:
+                cuts.append(edge)
+                group = _Group()
+            group.add(strip)
+        self._grid += [one for one in sure if one not in self._grid][:_MOST_EDGES]
+        return cuts, is_doubtful and not cuts
 
 
 def _between(glyphs: Sequence[Glyph], cuts: Sequence[float]) -> list[list[Glyph]]:
@@ -89,16 +124,19 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
             taken[x] |= mask
     least = max(int(_least_width(glyphs, size)), 1)
     before, behind = _sides(taken)
+    fewest = _LEAST_LINES * size / _STEP
     found: dict[tuple[int, int], _Gutter] = {}
     for x in range(1, width - least):
         crossed = 0
         for at in range(x, x + least):
             crossed |= taken[at]
         both = before[x] & behind[x + least - 1]
+        if (both & ~crossed).bit_count() < fewest:
+            continue
         for begin, end in _free(crossed, before[x] | behind[x + least - 1]):
             run = ((1 << (end - begin)) - 1) << begin
-            lines = _line_count(both & run, size)
-            if lines < _LEAST_LINES:
+            count = (both & run).bit_count()
+            if count < fewest:
                 continue
             known = found.get((begin, end))
             gutter = _Gutter(
@@ -106,10 +144,10 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
                 x + least + left,
                 top + begin * _STEP,
                 top + end * _STEP,
-                lines,
+                count,
             )
             found[begin, end] = gutter if known is None or known.x1 >= x + left else known
-    return sorted(found.values(), key=lambda one: -one.lines)
+    return sorted(found.values(), key=lambda one: -one.rows)
 
 
 def _rows_of(one: Glyph, top: float) -> int:
@@ -117,10 +155,6 @@ def _rows_of(one: Glyph, top: float) -> int:
     first = max(int((one.base - 0.75 * one.size - top) / _STEP), 0)
     last = max(int((one.base + 0.2 * one.size - top) / _STEP), first)
     return ((1 << (min(last, 20_000) - first + 1)) - 1) << first
-
-
-def _line_count(rows: int, size: float) -> float:
-    return rows.bit_count() * _STEP / max(size, 1.0)
 
 
 def _least_width(glyphs: Sequence[Glyph], size: float) -> float:
@@ -157,27 +191,6 @@ def _free(crossed: int, any_text: int) -> Iterator[tuple[int, int]]:
         length = (rest & -rest).bit_length() - 1 if rest else end - at
         yield at, min(at + length, end)
         at += length
-
-
-def _cuts(glyphs: Sequence[Glyph], main: _Gutter) -> tuple[list[float], bool]:
-    """Where to cut at the gutters of this height, and whether the order is in doubt."""
-    edges = _edges(glyphs, main)
-    strips = [_Strip(piece) for piece in _between(glyphs, edges)]
-    strips = [one for one in strips if one.rows]
-    if len(strips) != len(edges) + 1:
-        return [], False
-    cuts: list[float] = []
-    is_doubtful = False
-    group = _Group()
-    for edge, before, strip in zip([None, *edges], [None, *strips], strips, strict=False):
-        if edge is not None and before is not None:
-            answer = group.ends_before(strip, before)
-            is_doubtful = is_doubtful or answer is None
-            if answer:
-                cuts.append(edge)
-                group = _Group()
-        group.add(strip)
-    return cuts, is_doubtful and not cuts
 
 
 def _edges(glyphs: Sequence[Glyph], main: _Gutter) -> list[float]:
@@ -247,18 +260,20 @@ class _Group:
 
     def ends_before(self, strip: _Strip, before: _Strip) -> bool | None:
         """Whether the next strip is another column; None where that cannot be told."""
+        in_order = before.is_drawn_before(strip)
         if strip.is_places and self.axis == "latitude" and strip.axis == "longitude":
-            return False
+            return None if in_order else False
         if strip.is_places and self.has_places and self.axis == strip.axis == "both":
             # Corners in two columns: their order is the outline.
-            return before.is_drawn_before(strip) or None
+            return in_order or None
         if strip.is_cells or not self.has_words:
-            return self.has_words and self.has_places and before.is_drawn_before(strip)
+            return self.has_words and self.has_places and in_order
         if strip.is_places and not self.has_places:
-            return False
+            # Who draws a table goes along its rows; what is drawn apart may be two columns.
+            return None if in_order else False
         if self.has_places and strip.has_places and not strip.is_places:
             return True
-        if before.is_drawn_before(strip):
+        if in_order:
             return True
         if self.has_places and not strip.is_places and strip.is_prose:
             return True

@@ -1,13 +1,15 @@
 """Which rows are the heads and feet of pages: page numbers, and what comes again on other pages.
 
 Nothing is taken out.  The rows are marked, so that what stands on both sides is read together.
+Only what stands apart from the text, in white, can be one: notices repeat their lines too.
 """
 
 from __future__ import annotations
 
 import re
 from collections import defaultdict
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from statistics import median
 from typing import NamedTuple
 
@@ -15,12 +17,13 @@ from noticeparse.intake.pdf.rows import Row
 
 _ZONE = 0.14
 _NEAR = 3.0
+_MOST_ROWS = 4
+_WHITE = 1.4
 _FIGURES = str.maketrans("0123456789", "##########")
-_PAGE_WORD = re.compile(
-    r"\W{0,4}(?:page|p\.)\s{0,3}[0-9]{1,4}(?:\s{0,3}(?:of|/)\s{0,3}[0-9]{1,4})?\W{0,4}", re.I
-)
-_PAGE_FIGURE = re.compile(
-    r"[-–— ]{0,4}(?:[0-9]{1,4}|[ivxlc]{1,7})(?:\s{0,3}(?:of|/)\s{0,3}[0-9]{1,4})?[-–— ]{0,4}"
+_PAGE_NUMBER = re.compile(
+    r"[-–— ]{0,4}(?:(?:page|p\.)\s{0,3})?(?:[0-9]{1,4}|[ivxlc]{1,7})"
+    r"(?:\s{0,3}(?:of|/)\s{0,3}[0-9]{1,4})?[-–— ]{0,4}",
+    re.I,
 )
 
 
@@ -31,45 +34,60 @@ class PageRows(NamedTuple):
     height: float
 
 
+class _Level(NamedTuple):
+    """The rows at one height, at the edge of a page and apart from its text."""
+
+    page: int
+    side: float
+    """The height from the upper edge, from the lower one for feet: pages differ in height."""
+    rows: list[int]
+    shapes: list[str]
+
+
 def furniture_of(pages: Sequence[PageRows]) -> set[tuple[int, int]]:
     """Page and row, both from 0, of every row that is the head or foot of its page."""
+    levels = [level for number, page in enumerate(pages) for level in _levels(number, page)]
+    seen: dict[str, list[tuple[int, float]]] = defaultdict(list)
+    for level in levels:
+        for shape in level.shapes:
+            seen[shape].append((level.page, level.side))
     found: set[tuple[int, int]] = set()
-    seen: dict[str, list[tuple[int, int, float]]] = defaultdict(list)
-    for number, page in enumerate(pages):
-        for index, row in enumerate(page.rows):
-            edge = min(row.page_y, page.height - row.page_y)
-            if edge > _ZONE * page.height:
-                continue
-            shape = " ".join(row.text.translate(_FIGURES).split())
-            # From the lower edge for feet, since pages may differ in height.
-            side = row.page_y if row.page_y < page.height / 2 else row.page_y - page.height
-            seen[shape].append((number, index, side))
-            if _is_page_number(page, index):
-                found.add((number, index))
-    for places in seen.values():
-        for number, index, side in places:
-            if any(
-                other != number and abs(side - other_side) <= _NEAR
-                for other, _, other_side in places[:200]
-            ):
-                found.add((number, index))
+    for level in levels:
+        if all(_comes_again(level, shape, seen[shape]) for shape in level.shapes):
+            found |= {(level.page, row) for row in level.rows}
     return found
 
 
-def _is_page_number(page: PageRows, index: int) -> bool:
-    text = page.rows[index].text.strip()
-    if _PAGE_WORD.fullmatch(text):
-        return _is_outermost(page, index, 0.0)
-    # A lone figure may be the end of a depth; only white round it makes it a page number.
-    return bool(_PAGE_FIGURE.fullmatch(text)) and _is_outermost(page, index, 1.6)
+def _comes_again(level: _Level, shape: str, places: Sequence[tuple[int, float]]) -> bool:
+    if _PAGE_NUMBER.fullmatch(shape.replace("#", "1")):
+        return True
+    return any(
+        page != level.page and abs(side - level.side) <= _NEAR for page, side in places[:500]
+    )
 
 
-def _is_outermost(page: PageRows, index: int, white: float) -> bool:
-    """Whether no row stands nearer to the edge of the page, and so many sizes of white beside."""
-    own = page.rows[index]
-    heights = [row.page_y for at, row in enumerate(page.rows) if at != index]
-    if not heights:
-        return white == 0
-    size = median(row.size for row in page.rows)
-    gap = min(heights) - own.page_y, own.page_y - max(heights)
-    return max(gap) >= -1.0 if white == 0 else max(gap) >= white * size
+def _levels(number: int, page: PageRows) -> Iterator[_Level]:
+    """The heights at both edges of a page, from the edge on to the first white."""
+    by_height: dict[int, list[int]] = defaultdict(list)
+    for index, row in enumerate(page.rows):
+        by_height[round(row.page_y)].append(index)
+    heights = sorted(by_height)
+    if len(heights) < 2:
+        return
+    usual = median(b - a for a, b in pairwise(heights))
+    # Rows of columns that do not stand at one height lie closer than lines do.
+    usual = max(usual, 1.1 * median(row.size for row in page.rows))
+    for edge in (heights, heights[::-1]):
+        for at, height in enumerate(edge[: _MOST_ROWS + 1]):
+            if at and abs(height - edge[at - 1]) > _WHITE * usual:
+                for one in edge[:at]:
+                    side = one if edge is heights else one - page.height
+                    if abs(side) <= _ZONE * page.height:
+                        rows = by_height[one]
+                        shapes = [_shape(page.rows[row]) for row in rows]
+                        yield _Level(number, side, rows, shapes)
+                break
+
+
+def _shape(row: Row) -> str:
+    return " ".join(row.text.translate(_FIGURES).split())

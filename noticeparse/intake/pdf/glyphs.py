@@ -15,6 +15,7 @@ from noticeparse.intake.records import NotReadable
 
 MOST_ON_PAGE = 200_000
 _TURNED_180, _ALL_ROUND = 2, 4
+_TOUCHING, _NEAR, _CELL = 0.25, 0.6, 4.0
 LOST = "\ufffd"
 _UNSEEN = 3
 _LAST_CONTROL = 0x20
@@ -38,11 +39,13 @@ class Glyph(NamedTuple):
     page_x: float
     """Where it stands on the page as it is shown, from the upper left corner."""
     page_y: float
+    line: float
+    """The base line of what it stands beside: that of its line, for a low or raised figure."""
 
     @property
     def middle(self) -> float:
-        """The height of its middle."""
-        return self.base - 0.3 * self.size
+        """The height of the middle of its line."""
+        return self.line - 0.3 * self.size
 
 
 class PageGlyphs(NamedTuple):
@@ -66,16 +69,16 @@ class _Frame:
             raise NotReadable("cannot be read: a page of the file is damaged")
         self._left, self._right = sorted((box.left, box.right))
         self._bottom, self._top = sorted((box.bottom, box.top))
-        self._turns = pdfium.FPDFPage_GetRotation(page) % _ALL_ROUND
+        self.turns = pdfium.FPDFPage_GetRotation(page) % _ALL_ROUND
         size = (self._right - self._left, self._top - self._bottom)
-        self.width, self.height = size if self._turns % 2 == 0 else size[::-1]
+        self.width, self.height = size if self.turns % 2 == 0 else size[::-1]
 
     def shown(self, x: float, y: float) -> tuple[float, float]:
-        if self._turns == 0:
+        if self.turns == 0:
             return x - self._left, self._top - y
-        if self._turns == 1:
+        if self.turns == 1:
             return y - self._bottom, x - self._left
-        if self._turns == _TURNED_180:
+        if self.turns == _TURNED_180:
             return self._right - x, y - self._bottom
         return self._top - y, self._right - x
 
@@ -96,6 +99,7 @@ def read_glyphs(page: object, text_page: object) -> PageGlyphs:
         raise NotReadable(f"a page holds more than {MOST_ON_PAGE} characters; take it apart first")
     frame = _Frame(page)
     by_angle: dict[int, list[Glyph]] = {}
+    angles: dict[tuple[float, float], float] = {}
     outside: list[str] = []
     unseen = 0
     x, y = ctypes.c_double(), ctypes.c_double()
@@ -110,7 +114,10 @@ def read_glyphs(page: object, text_page: object) -> PageGlyphs:
         size = pdfium.FPDFText_GetFontSize(text_page, index) * math.hypot(matrix.c, matrix.d)
         if not 0 < size < 1e4 or not math.isfinite(x.value + y.value + box.left + box.right):
             continue
-        angle = frame.direction(matrix.a, matrix.b)
+        direction = matrix.a, matrix.b
+        if direction not in angles:
+            angles[direction] = frame.direction(*direction)
+        angle = angles[direction]
         glyph = _glyph(frame, char, angle, (x.value, y.value), box, size=size, order=index)
         if not (0 <= glyph.page_x <= frame.width and -size <= glyph.page_y <= frame.height):
             outside.append(char)
@@ -118,6 +125,7 @@ def read_glyphs(page: object, text_page: object) -> PageGlyphs:
         if char != " " and _is_unseen(text_page, index):
             unseen += 1
         by_angle.setdefault(round(math.degrees(angle)) % 360, []).append(glyph)
+    by_angle = {angle: _on_lines(found) for angle, found in by_angle.items()}
     return PageGlyphs(frame.width, frame.height, by_angle, unseen, "".join(outside).strip())
 
 
@@ -151,6 +159,11 @@ def _glyph(
     size: float,
     order: int,
 ) -> Glyph:
+    if angle == 0:
+        page_x, base = frame.shown(*origin)
+        x1 = max(frame.shown(box.left, box.bottom)[0], frame.shown(box.right, box.top)[0])
+        top = base - size
+        return Glyph(char, page_x, max(x1, page_x), base, size, order, page_x, top, base)
     along, across = math.cos(angle), math.sin(angle)
 
     def read(x: float, y: float) -> tuple[float, float]:
@@ -165,4 +178,38 @@ def _glyph(
         x1 = x0 + 0.5 * size
     page_x, page_y = frame.shown(*origin)
     top_x, top_y = page_x + size * across, page_y - size * along
-    return Glyph(char, x0, max(x1, x0), base, size, order, top_x, top_y)
+    return Glyph(char, x0, max(x1, x0), base, size, order, top_x, top_y, base)
+
+
+def _on_lines(glyphs: list[Glyph]) -> list[Glyph]:
+    """The characters, each on the line of the one that it touches on its left."""
+    found = sorted(glyphs, key=lambda one: (one.x0, one.order))
+    by_end: dict[tuple[int, int], list[Glyph]] = {}
+    placed: list[Glyph] = []
+    for glyph in found:
+        reach, high = _TOUCHING * glyph.size, _NEAR * glyph.size
+        columns = range(int(glyph.x0 - reach), int(glyph.x0 + min(reach, 50)) + 1)
+        rows = range(int((glyph.base - high) / _CELL), int((glyph.base + high) / _CELL) + 1)
+        near = [
+            one
+            for column in columns
+            for row in rows
+            for one in by_end.get((column, row), ())
+            if _touches(one, glyph, reach)
+        ]
+        if near:
+            # The nearest in height, and of these the nearest along the line.
+            beside = min(near, key=lambda one: (abs(one.base - glyph.base), glyph.x0 - one.x1))
+            glyph = glyph._replace(line=beside.line)
+        placed.append(glyph)
+        by_end.setdefault((int(glyph.x1), int(glyph.base / _CELL)), []).append(glyph)
+    return placed
+
+
+def _touches(before: Glyph, glyph: Glyph, reach: float) -> bool:
+    if abs(before.x1 - glyph.x0) > reach or before.x0 >= glyph.x0:
+        return False
+    if abs(before.base - glyph.base) < 0.01 * glyph.size:
+        return True
+    is_near = abs(before.base - glyph.base) < _NEAR * max(before.size, glyph.size)
+    return is_near and before.size >= 0.95 * glyph.size and glyph.char != " "

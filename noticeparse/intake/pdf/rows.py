@@ -65,9 +65,9 @@ def read_rows(glyphs: Sequence[Glyph]) -> list[Row]:
 def _lines(glyphs: Sequence[Glyph]) -> list[list[Glyph]]:
     """Characters that stand on one line, from its left, each line with what is raised in it."""
     groups: list[list[Glyph]] = []
-    for glyph in sorted(glyphs, key=lambda one: one.base):
+    for glyph in sorted(glyphs, key=lambda one: one.line):
         last = groups[-1] if groups else None
-        if last is not None and glyph.base - last[0].base <= _SAME_ROW * max(
+        if last is not None and glyph.line - last[0].line <= _SAME_ROW * max(
             glyph.size, last[0].size
         ):
             last.append(glyph)
@@ -85,7 +85,7 @@ def _lines(glyphs: Sequence[Glyph]) -> list[list[Glyph]]:
 def _belongs(group: list[Glyph], above: list[Glyph]) -> bool:
     """Whether two groups at different heights are one line: close, and nowhere over each other."""
     size = max(_size(group), _size(above))
-    if _base(group) - _base(above) > _NEAR_ROW * size:
+    if group[0].line - above[0].line > _NEAR_ROW * size:
         return False
     room = 0.2 * size
     spans = [(one.x0, one.x1) for one in above if one.char != " "]
