@@ -42,7 +42,7 @@ LAYERS = (
     ("findings",),
     ("build", "checks"),
     ("pipeline", "together", "moving"),
-    ("parts", "canonical"),
+    ("parts", "canonical", "files"),
     ("writers", "api"),
     ("worksheet",),
     ("testing", "web"),

@@ -200,8 +200,8 @@ class TestTables:
     def test_document(self, client: httpx2.Client) -> None:
         document = client.get("/openapi.json").json()
         assert set(document["paths"]) == {
-            "/v1/parse", "/v1/positions", "/v1/position-forms", "/v1/lights", "/v1/depths", "/v1/sheet",
-            "/v1/chart-list", "/v1/schema", "/v1/findings", "/healthz",
+            "/v1/parse", "/v1/positions", "/v1/position-forms", "/v1/lights", "/v1/depths",
+            "/v1/sheet", "/v1/intake", "/v1/chart-list", "/v1/schema", "/v1/findings", "/healthz",
         }  # fmt: skip
         assert CAUTION in document["info"]["description"]
         for operations in document["paths"].values():
@@ -285,7 +285,7 @@ class TestCharsets:
 
     @pytest.mark.parametrize(
         "kind",
-        ["text/html", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
+        ["text/rtf", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
          "text/plain; =", "application/jsonx", "text/plain, application/json"],
     )  # fmt: skip
     def test_other_types(self, client: httpx2.Client, kind: str) -> None:

@@ -58,7 +58,7 @@ def sheet(
     if known.status == NOT_READ:
         return NOT_READ
     session = Session(files, settings, known, is_watched=False)
-    readings = [(label, bulletin) for label, _, bulletin in session.readings_together()]
+    readings = [(one.label, one.bulletin) for one in session.readings_together()]
     # A sheet without the notices that could not be read would look whole.
     if session.status == NOT_READ:
         say("noticeparse: no sheet is made: it would lack what could not be read")

@@ -13,11 +13,17 @@ from pydantic import BaseModel
 
 from noticeparse.catalogue import ENTRIES
 from noticeparse.caution import CAUTION
-from noticeparse.intake import as_text
+from noticeparse.intake import Place, as_text
 from noticeparse.records.chart_list import ChartList
 from noticeparse.schema import bulletin_schema
 from noticeparse.web import examples, problems
-from noticeparse.web.requests import ParseOptions, ParseRequest, SheetRequest, ValuesRequest
+from noticeparse.web.requests import (
+    FileOptions,
+    ParseOptions,
+    ParseRequest,
+    SheetRequest,
+    ValuesRequest,
+)
 from noticeparse.web.settings import ServiceSettings
 from noticeparse.web.work import MEDIA_TYPES, SHEET_MEDIA_TYPES
 from noticeparse.writers import FORMATS
@@ -106,6 +112,46 @@ def notices_operation() -> dict[str, Any]:
         },
         "responses": {
             200: {"description": "The records, in the format asked for", "content": answers},
+            **_problems(),
+        },
+    }
+
+
+def file_operation() -> dict[str, Any]:
+    """What the path takes and answers that turns a file into text."""
+    place = {
+        "type": "object",
+        "required": list(Place._fields),
+        "properties": {
+            name: {"type": "number" if name.endswith("_mm") else "integer"}
+            for name in Place._fields
+        },
+    }
+    answer = {
+        "type": "object",
+        "required": ["caution", "name", "media_type", "sha256", "text", "findings", "places"],
+        "properties": {
+            "caution": {"type": "string"},
+            "name": {"type": ["string", "null"]},
+            "media_type": {"type": "string"},
+            "sha256": {"type": "string"},
+            "text": {"type": "string"},
+            "findings": {"type": "array", "items": _reference("Finding")},
+            "places": {"type": "array", "items": place},
+        },
+    }
+    binary = {"type": "string", "format": "binary"}
+    body = {"*/*": {"schema": binary, "example": examples.NOTICE}}
+    return {
+        "openapi_extra": {
+            "parameters": [*_parameters(FileOptions)],
+            "requestBody": {"required": True, "content": body},
+        },
+        "responses": {
+            200: {
+                "description": "The text, what is to be said of it, and where its lines stand",
+                "content": {"application/json": {"schema": answer}},
+            },
             **_problems(),
         },
     }

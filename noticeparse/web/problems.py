@@ -25,6 +25,7 @@ KINDS: dict[str, tuple[int, str]] = {
     "media-type-unsupported": (415, "The body is of a type that is not read"),
     "charset-unsupported": (415, "The charset is not read"),
     "charset-contradicted": (422, "The body is not in the charset it states"),
+    "file-unreadable": (422, "The file cannot be turned into text"),
     "text-unreadable": (422, "The body is not a text that can be read"),
     "request-invalid": (422, "The request does not say what it should"),
     "chart-list-unusable": (422, "The chart list cannot be used as it stands"),

@@ -84,6 +84,19 @@ Value = Annotated[
 ]
 
 
+class FileOptions(BaseModel):
+    """What may be said of a file that is turned into text."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    name: str | None = Field(
+        default=None,
+        max_length=LONGEST_NAME,
+        description="the name of the file; its ending tells the kind where the bytes do not",
+        examples=["week12.pdf"],
+    )
+
+
 class ParseOptions(BaseModel):
     """The options of `parse`; the output depends on the text and on these alone."""
 
@@ -170,8 +183,8 @@ class ValuesRequest(BaseModel):
         return [self.text] if "text" in self.model_fields_set else self.texts
 
 
-def query_options(query: bytes) -> dict[str, Any]:
-    """The options of a query, as far as they are given.
+def query_options(query: bytes, model: type[BaseModel]) -> dict[str, Any]:
+    """The options of a query, as far as they are given, which must be those of `model`.
 
     Raises Refused.
     """
@@ -191,7 +204,7 @@ def query_options(query: bytes) -> dict[str, Any]:
     if twice:
         errors = tuple(Detail(name, "given more than once") for name in twice)
         raise Refused("request-invalid", "an option is given more than once", errors)
-    options = validated(ParseOptions, dict(pairs), is_query=True)
+    options = validated(model, dict(pairs), is_query=True)
     return options.model_dump(exclude_unset=True)
 
 

@@ -17,6 +17,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.chart_list import from_bytes
 from noticeparse.checks.regions import Region
 from noticeparse.errors import NoticeParseError
+from noticeparse.files import read_intake
 from noticeparse.intake import Intake, as_text
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.chart_list import ChartList
@@ -24,10 +25,12 @@ from noticeparse.records.depth import Depth
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
 from noticeparse.web.charsets import text_of
+from noticeparse.web.files import file_answer, intake_of
 from noticeparse.web.problems import Detail, Problem, Refused
 from noticeparse.web.requests import (
     LONGEST_VALUE,
     MOST_TEXTS,
+    FileOptions,
     ParseOptions,
     ParseRequest,
     SheetRequest,
@@ -42,7 +45,7 @@ from noticeparse.writers import new_writer, write
 from noticeparse.writers.position_forms import PositionForms, forms_of
 
 Kind = Literal[
-    "notices", "positions", "position-forms", "lights", "depths", "charts", "sheet"
+    "notices", "file", "positions", "position-forms", "lights", "depths", "charts", "sheet"
 ]  # fmt: skip
 Value = Position | PositionForms | Light | Depth
 
@@ -84,6 +87,8 @@ class Job(NamedTuple):
     is_json: bool
     charset: str | None
     options: dict[str, Any]
+    is_file: bool = False
+    """Whether the body is a file of another kind than text."""
 
 
 class Answer(NamedTuple):
@@ -127,15 +132,8 @@ def perform(job: Job) -> Answer | Problem:
 def _notices(job: Job) -> Answer:
     intake, options, charts = _request(job)
     region: Region | None = options.region
-    bulletin = read_bulletin(
-        intake.text,
-        name=options.name,
-        media_type=intake.media_type,
-        sha256=intake.sha256 or None,
-        faults=intake.faults,
-        charts=charts,
-        as_of=options.as_of,
-        region=region,
+    bulletin = read_intake(
+        intake, name=options.name, charts=charts, as_of=options.as_of, region=region
     )
     pieces = write(new_writer(options.format), [bulletin])
     return Answer(MEDIA_TYPES[options.format], "".join(pieces).encode("utf-8"))
@@ -143,13 +141,21 @@ def _notices(job: Job) -> Answer:
 
 def _request(job: Job) -> tuple[Intake, ParseOptions, ChartList | None]:
     if not job.is_json:
-        return text_of(job.body, job.charset), validated(ParseOptions, job.options), None
+        options = validated(ParseOptions, job.options)
+        if job.is_file:
+            return intake_of(job.body, options.name), options, None
+        return text_of(job.body, job.charset), options, None
     given = read_json(job.body)
     if isinstance(given, dict):
         given = {**job.options, **given}
     request = validated(ParseRequest, given)
     # The sum of a text without a file is worked out by the pipeline.
     return Intake(request.text, "", "text/plain", ()), request, _chart_list(request.charts)
+
+
+def _file(job: Job) -> Answer:
+    name = validated(FileOptions, job.options).name
+    return Answer(MEDIA_TYPES["json"], file_answer(job.body, name))
 
 
 def _charts(job: Job) -> Answer:
@@ -238,6 +244,6 @@ def _result(text: str, read: Callable[[str], Value]) -> str:
 
 
 _WAYS: dict[Kind, Callable[[Job], Answer]] = {
-    "notices": _notices, "charts": _charts, "sheet": _sheet,
+    "notices": _notices, "file": _file, "charts": _charts, "sheet": _sheet,
 }  # fmt: skip
 """What is done with a body that holds no single values."""

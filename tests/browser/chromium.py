@@ -1,4 +1,4 @@
-"""The browser of these tests and of the picture: the Chromium of this machine, without a window."""
+"""The browser of these tests and of the picture: the Chromium of this machine."""
 
 from __future__ import annotations
 

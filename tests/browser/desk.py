@@ -79,11 +79,12 @@ def drop(page: Page, name: str, content: bytes, kind: str = "") -> None:
         """([name, bytes, kind]) => {
             const file = new File([new Uint8Array(bytes)], name, { type: kind });
             const carried = new DataTransfer();
+            const options = { bubbles: true, cancelable: true };
             carried.items.add(file);
             for (const event of ["dragenter", "dragover", "drop"])
-                document.querySelector("#slips").dispatchEvent(
-                    new DragEvent(event, { bubbles: true, cancelable: true, dataTransfer: carried })
-                );
+                document
+                    .querySelector("#slips")
+                    .dispatchEvent(new DragEvent(event, { ...options, dataTransfer: carried }));
         }""",
         [name, list(content), kind],
     )

@@ -1,4 +1,4 @@
-"""The list of findings and the actions that are shown: by key, by filter, counted, without a mouse."""
+"""The findings and the actions that are shown: by key, by filter, counted, without a mouse."""
 
 from __future__ import annotations
 
@@ -111,7 +111,13 @@ class TestFilters:
 
     @pytest.mark.parametrize(
         ("sought", "count"),
-        [("submarine cable", 1), ("2418/26", 5), ("4711.90", 1), ("47°12'.34S", 1), ("buoy 803 move", 2)],
+        [
+            ("submarine cable", 1),
+            ("2418/26", 5),
+            ("4711.90", 1),
+            ("47°12'.34S", 1),
+            ("buoy 803 move", 2),
+        ],
     )
     def test_search(self, page: Page, sought: str, count: int) -> None:
         paste(page, DEMO)

@@ -1,4 +1,4 @@
-"""Looks that a program can judge: access by axe, light and dark, the phone, the security policy."""
+"""Looks that a program can judge: access by axe, light and dark, the phone, the policy."""
 
 from __future__ import annotations
 
@@ -25,7 +25,11 @@ PHONE = {"width": 390, "height": 844}
 
 def violations(page: Page) -> list[str]:
     found: dict[str, Any] = axe.Axe().run(page).response
-    return [f"{one['id']}: {node['html'][:120]}" for one in found["violations"] for node in one["nodes"]]
+    return [
+        f"{one['id']}: {node['html'][:120]}"
+        for one in found["violations"]
+        for node in one["nodes"]
+    ]
 
 
 @pytest.mark.parametrize("scheme", ["light", "dark"])

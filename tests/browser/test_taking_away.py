@@ -100,16 +100,14 @@ class TestPaper:
     def test_text_records_findings_and_caution(self, page: Page) -> None:
         paste(page, FAULTY)
         document = pdfium.PdfDocument(page.pdf())
-        words = " ".join(
-            " ".join(one.get_textpage().get_text_range().split()) for one in document
-        )
+        words = " ".join(" ".join(one.get_textpage().get_text_range().split()) for one in document)
         assert CAUTION in words
         for wanted in (
             "Actions: 11 of 11",
             "-4713.05-12344.20/",
             "73.02 minutes; 59 is the last",
             "Source: Survey vessel Brannoch Rock",
-            "legend, \"Works\", by legend, \"Marina\"",
+            'legend, "Works", by legend, "Marina"',
         ):
             assert wanted in words, wanted
         assert "not to be used" in words.lower()

@@ -12,7 +12,19 @@ from playwright.sync_api import expect
 
 from noticeparse.caution import CAUTION
 from noticeparse.testing.generator import generate
-from tests.browser.desk import DEMO, EDITION, FAULTY, choose, clipboard, editor, paste, read, selected, slip, text_of
+from tests.browser.desk import (
+    DEMO,
+    EDITION,
+    FAULTY,
+    choose,
+    clipboard,
+    editor,
+    paste,
+    read,
+    selected,
+    slip,
+    text_of,
+)
 
 if TYPE_CHECKING:
     from playwright.sync_api import Page

@@ -68,7 +68,9 @@ class TestService:
 
     def test_a_fault_of_the_program_is_told(self, page: Page) -> None:
         paste(page, DEMO)
-        answer = problem(500, "internal", "The program failed", "the log of the service says where")
+        answer = problem(
+            500, "internal", "The program failed", "the log of the service says where"
+        )
         page.route(PARSE, lambda route: route.fulfill(**answer))
         type_into(page, "x")
         expect(page.locator("#trouble-words")).to_contain_text("The program failed")
@@ -119,7 +121,12 @@ class TestBadInput:
 
     @pytest.mark.parametrize(
         "text",
-        ["\U0001f6a2 \U0001f6a2 no notice at all", "\x00\x01\x7f\ufffd binary", "Insert wreck", "\n\n\n "],
+        [
+            "\U0001f6a2 \U0001f6a2 no notice at all",
+            "\x00\x01\x7f\ufffd binary",
+            "Insert wreck",
+            "\n\n\n ",
+        ],
         ids=["emoji", "binary", "fragment", "blank"],
     )
     def test_any_text(self, page: Page, text: str) -> None:

@@ -13,6 +13,7 @@ from tests.worksheet.week import WEEK, chart_list, sheets_of
 
 axe = pytest.importorskip("axe_playwright_python.sync_playwright", reason="axe is not installed")
 
+
 @pytest.fixture(scope="module")
 def page(browser: Any) -> Iterator[Any]:
     page = browser.new_page(color_scheme="dark")
