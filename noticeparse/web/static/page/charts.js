@@ -24,6 +24,7 @@ export function createCharts(onChange) {
   // A list is used only where every row of it could be read: else some charts would not be held
   // against anything, in silence.
   async function take(wanted, wantedName) {
+    openDialog("charts-dialog");
     try {
       const found = await read(wanted);
       [text, name, list] = [wanted, wantedName, found];
@@ -31,9 +32,7 @@ export function createCharts(onChange) {
       keep("charts-name", name);
       tellUse();
       onChange();
-      openDialog("charts-dialog");
     } catch (error) {
-      openDialog("charts-dialog");
       tellRefused(wantedName, error);
     }
   }

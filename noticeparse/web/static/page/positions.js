@@ -6,6 +6,7 @@ import { postJson } from "./service.js";
 import { cell } from "./slip.js";
 
 const WAIT = 120;
+const LONGEST = 80; // characters of a selection that may be a position
 
 // `selected()` gives the words that are chosen in the text.
 export function createPositionBox(selected) {
@@ -16,7 +17,7 @@ export function createPositionBox(selected) {
 
   function open() {
     const words = selected().trim();
-    if (words && words.length < 200 && !words.includes("\n")) field.value = words;
+    if (words && words.length < LONGEST && !words.includes("\n")) field.value = words;
     openDialog("position-dialog");
     field.select();
     changed();
