@@ -17,7 +17,7 @@ from tests.service import served
 PICTURE = STATIC.parent / "page.png"
 MOST_BYTES = 150_000
 _SIZE = {"width": 1280, "height": 800}
-_COLOURS = 64
+_COLOURS = 160
 
 
 def make_picture(path: Path = PICTURE) -> None:

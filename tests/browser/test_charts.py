@@ -1,4 +1,4 @@
-"""What goes with charts: the plot beside the actions, work sheets, and one position in all forms."""
+"""What goes with charts: the plot beside the actions, work sheets, positions in all forms."""
 
 from __future__ import annotations
 

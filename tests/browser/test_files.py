@@ -1,4 +1,4 @@
-"""Files over the page: a PDF made here, mail, text in another encoding, and what is none of these."""
+"""Files over the page: a PDF, mail, text in another encoding, and what is none of these."""
 
 from __future__ import annotations
 

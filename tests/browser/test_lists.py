@@ -144,7 +144,7 @@ class TestChartList:
     def test_a_list_puts_positions_on_their_sheets(self, page: Page) -> None:
         paste(page, DEMO)
         drop(page, "charts.csv", CHARTS.encode())
-        expect(page.locator("#charts-answer")).to_contain_text("charts.csv is in use: 4 rows")
+        expect(page.locator("#charts-answer")).to_contain_text("charts.csv is in use: 9 rows")
         page.keyboard.press("Escape")
         expect(slip(page, "dangerous wreck")).to_contain_text("265.793 mm right")
         page.reload()

@@ -33,7 +33,7 @@ export const look = cm.EditorView.theme({
   ".np-sign svg": { display: "block", width: "14px", height: "14px" },
   ".np-sign path": { fill: "none", stroke: "currentColor", strokeWidth: "1.8", strokeLinecap: "round", strokeLinejoin: "round" },
   ".np-bad": { color: "var(--sheet)", backgroundColor: "var(--error)", borderRadius: "3px", outline: "2px solid var(--error)" },
-  ".np-current": { backgroundColor: "var(--current)" },
+  ".np-current": { backgroundColor: "var(--current-tint)" },
   ".np-error": { ...underline("wavy", "var(--error)", "2px"), backgroundColor: "var(--error-tint)" },
   ".np-warning": underline("dashed", "var(--warning)", "2px"),
   ".np-info": underline("dotted", "var(--info)", "2px"),

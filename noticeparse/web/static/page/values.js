@@ -142,6 +142,7 @@ const OF_REFERENCE = new Set(["close", "between", "vicinity"]);
 export function placeRows(geometry) {
   const rows = [];
   if (geometry.shape === "unlocated") return [["place", "no position is named", true]];
+  if (!geometry.positions.length) rows.push(["position", "none could be read", true]);
   const relation = RELATIONS[geometry.relation];
   if (OF_REFERENCE.has(geometry.relation)) {
     const toward = geometry.direction ? `${relation.replace(" to", "")} ${geometry.direction} of` : relation;
