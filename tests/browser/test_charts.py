@@ -103,6 +103,7 @@ class TestPositionBox:
         forms = page.locator("#position-answer dd")
         expect(forms.nth(3)).to_be_visible()
         expect(page.locator("#position-answer")).to_contain_text("-4712.34-12345.67/")
+        expect(page.locator("#position-answer .rounded").first).to_contain_text("rounded to")
         forms.first.locator(".copy").click()
         expect(page.locator("#said")).to_contain_text("Copied")
         assert clipboard(page) == forms.first.locator(".cell-words").inner_text()

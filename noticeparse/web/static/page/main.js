@@ -121,11 +121,9 @@ async function read(found, signal) {
       model = found;
       pane.showRead(model);
     },
-    () => {
-      filters.offer(model);
-      findings.show(model?.findings ?? []);
-      draw();
-    },
+    () => filters.offer(model),
+    () => findings.show(model?.findings ?? []),
+    draw,
     () => model && markPlace(pane.place(), false),
     () => (model ? sayRead(model) : sayState("Nothing read yet.")),
   ];

@@ -53,7 +53,15 @@ export function createPositionBox(selected) {
 }
 
 function formsOf({ position, forms }) {
-  const rows = forms.map(({ name, text }) => [make("dt", {}, name), cell("dd", "code", text, name)]);
+  const rows = forms.map(({ name, text, exact, rounded_to: digit }) => [
+    make("dt", {}, name),
+    make(
+      "dd",
+      {},
+      cell("span", "code", text, name),
+      exact ? null : make("span", { class: "doubt rounded" }, `rounded to ${digit}`),
+    ),
+  ]);
   return [
     make("dl", { class: "rows forms" }, rows),
     make("p", { class: "small" }, `Known to ± ${position.resolution_m} m, by the figures written. No datum is shifted.`),
