@@ -19,11 +19,14 @@ if TYPE_CHECKING:
         parse_light,
         parse_position,
         read_chart_list,
+        read_file,
         render,
     )
     from noticeparse.errors import NoticeParseError
+    from noticeparse.intake import NotReadable
 
 __all__ = [
+    "NotReadable",
     "NoticeParseError",
     "__version__",
     "find_positions",
@@ -33,6 +36,7 @@ __all__ = [
     "parse_light",
     "parse_position",
     "read_chart_list",
+    "read_file",
     "render",
 ]
 
@@ -43,6 +47,10 @@ def __getattr__(name: str) -> Any:
         from noticeparse.errors import NoticeParseError
 
         return NoticeParseError
+    if name == "NotReadable":
+        from noticeparse.intake import NotReadable
+
+        return NotReadable
     if name in __all__:
         from noticeparse import api
 

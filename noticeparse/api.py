@@ -19,6 +19,7 @@ from noticeparse.checks.regions import Region
 from noticeparse.context import Context
 from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
+from noticeparse.files import read_given
 from noticeparse.findings import Located, to_finding
 from noticeparse.layout.lines import Element, read_lines
 from noticeparse.layout.prose import join_points
@@ -68,6 +69,27 @@ def parse(
     _require_text(text)
     _require_terms(charts, region)
     return read_bulletin(text, name=name, charts=charts, as_of=as_of, region=region)
+
+
+def read_file(
+    file: str | os.PathLike[str] | bytes,
+    *,
+    name: str | None = None,
+    charts: ChartList | None = None,
+    as_of: date | None = None,
+    region: Region | None = None,
+) -> Bulletin:
+    """Read a file of any kind, a path or its bytes: plain text, PDF, HTML, mail or .docx.
+
+    Gives a `Bulletin`; spans count in the text that the file is turned into.  The other arguments
+    are those of `parse`; `name` may tell the kind of bytes.  All but plain text takes the extra
+    `intake`, and a process of its own, bounded in time and memory.
+
+    Raises OSError where the file cannot be opened, NotReadable (a ValueError) where it is no text:
+    a scan, a damaged or encrypted file, a kind or library that is not there.
+    """
+    _require_terms(charts, region)
+    return read_given(file, name=name, charts=charts, as_of=as_of, region=region)
 
 
 def _require_terms(charts: ChartList | None, region: Region | None) -> None:

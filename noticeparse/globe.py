@@ -47,11 +47,18 @@ def circle(centre: Point, radius_m: float) -> list[Point]:
     return arc(centre, radius_m, 0.0, -360.0)[:-1]
 
 
-def arc(centre: Point, radius_m: float, from_deg: float, sweep_deg: float) -> list[Point]:
+def arc(
+    centre: Point,
+    radius_m: float,
+    from_deg: float,
+    sweep_deg: float,
+    *,
+    step_deg: float = _STEP_DEG,
+) -> list[Point]:
     """Points along a part of a circle, from one bearing on; a positive sweep is clockwise."""
     from geographiclib.geodesic import Geodesic  # slow to import
 
-    count = max(1, round(abs(sweep_deg) / _STEP_DEG))
+    count = max(1, round(abs(sweep_deg) / step_deg))
     points = []
     for number in range(count + 1):
         bearing = from_deg + sweep_deg * number / count

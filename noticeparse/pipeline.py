@@ -7,11 +7,13 @@ same text gives the same bulletin.
 from __future__ import annotations
 
 import hashlib
-from collections.abc import Iterable, Iterator
+from bisect import bisect_right
+from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import NamedTuple
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
+from noticeparse.build.doubtful_places import doubts_in_place
 from noticeparse.build.edition_lists import read_list
 from noticeparse.build.editions import SaidBefore, read_edition, said_of_all
 from noticeparse.build.lost_figures import without_lost_figures
@@ -86,15 +88,23 @@ def read_bulletin(
         )
 
 
-def laid_out(text: str, least: int | None = None, before: HandedOn | None = None) -> Laid:
+def laid_out(
+    text: str,
+    least: int | None = None,
+    before: HandedOn | None = None,
+    *,
+    furniture: Sequence[Piece] = (),
+) -> Laid:
     """The text with its layout, up to the first place from `least` on where it may be cut.
 
-    `before` is what the layout of the part before hands on, where this is no whole text.
+    `before` is what the layout of the part before hands on, where this is no whole text;
+    `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
     repaired = repair(without_surrogates(text))
     words, marks = without_marks(repaired.text)
     lines = list(read_lines(words))
-    layout = lay_out(words, lines, least, before)
+    rows = _rows_within(repaired, lines, furniture)
+    layout = lay_out(words, lines, least, before, furniture=rows)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]
@@ -113,8 +123,9 @@ def read_laid(
     as_of: date | None = None,
     region: Region | None = None,
     said: SaidBefore | None = None,
+    doubts: Sequence[Fault] = (),
 ) -> Bulletin:
-    """From the layout to the bulletin.
+    """From the layout to the bulletin; `doubts` are faults at offsets of the text as given.
 
     With `said` the text is a part of a longer one, of which that was said before; it is filled up.
     The notices are then not held against an edition of which others are missing.
@@ -138,6 +149,7 @@ def read_laid(
         located += reading.located
         lost += reading.lost
 
+    located += doubts_in_place(context, doubts, notices)
     sheets = Sheets(charts) if charts is not None else None
     unread = _unread(context, layout, lines, _unread_lines(left, ignored))
     unread += apart_from(unclaimed_words(words, layout, lines, told), [*unread, *lost], lines)
@@ -155,6 +167,25 @@ def read_laid(
     )
     located += _checked(bulletin, Given(text, as_of), sheets, region, said is None)
     return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
+
+
+def _rows_within(
+    repaired: RepairedText, lines: Sequence[Line], pieces: Sequence[Piece]
+) -> frozenset[int]:
+    """The rows of the lines that stand within these stretches of the text as given."""
+    if not pieces:
+        return frozenset()
+    ordered = sorted(pieces)
+    starts = [start for start, _ in ordered]
+    rows: set[int] = set()
+    for line in lines:
+        if line.elements:
+            start = repaired.original(line.elements[0].start)
+            end = repaired.original_end(line.elements[-1].end)
+            at = bisect_right(starts, start) - 1
+            if at >= 0 and end <= ordered[at][1]:
+                rows.add(line.row)
+    return frozenset(rows)
 
 
 def source_of(text: str, name: str | None, media_type: str, sha256: str | None) -> Source:

@@ -23,6 +23,7 @@ from tests.week import WEEK
 
 if TYPE_CHECKING:
     import httpx2
+    from playwright.sync_api import Browser
 
     from noticeparse.records.bulletin import Bulletin
 
@@ -84,3 +85,18 @@ def client() -> Iterator[httpx2.Client]:
 
     with client_of() as client:
         yield client
+
+
+@pytest.fixture(scope="session")
+def browser() -> Iterator[Browser]:
+    """The one browser of all tests: playwright runs once in a process.
+
+    Without playwright or a browser the tests that ask for it are skipped, and say why.
+    """
+    pytest.importorskip("playwright", reason="playwright is not installed")
+    from tests.browser.chromium import chromium_path, launched
+
+    if chromium_path() is None:
+        pytest.skip("there is no Chromium on this machine: apt-get install chromium")
+    with launched() as browser:
+        yield browser

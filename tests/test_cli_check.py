@@ -129,7 +129,7 @@ class TestCharts:
             )
         ]  # fmt: skip
         changed = bulletin.model_copy(update={"findings": lost})
-        monkeypatch.setattr("noticeparse.console.session.read_bulletin", lambda *_, **__: changed)
+        monkeypatch.setattr("noticeparse.console.session.read_intake", lambda *_, **__: changed)
         result = invoke("charts", good)
         assert result.exit_code == 1
         assert result.stderr == (

@@ -17,7 +17,7 @@ from tests.command import POSITION, invoke, process
 
 COMMANDS = (
     "parse", "check", "charts", "tidy", "position", "light", "depth", "schema", "explain", "serve",
-    "fuzz",
+    "fuzz", "sheet",
 )  # fmt: skip
 
 

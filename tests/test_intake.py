@@ -7,9 +7,9 @@ import io
 
 import pytest
 
-from noticeparse import intake, text
+from noticeparse import text
 from noticeparse.catalogue import ENTRIES
-from noticeparse.intake import NotReadable, as_text, decode, read_bytes
+from noticeparse.intake import NotReadable, as_text, decode, plain, read_bytes
 from noticeparse.pipeline import read_bulletin
 
 LINE = "Insert depth 8₂ 47°12′·34S., 123°45′·67W.\r\n"
@@ -151,7 +151,7 @@ def test_repair_keeps_every_lost_character() -> None:
     # `_repaired_offset` counts on it.
     given = "\ufffd a\ufffd\ufffd-\nb ﬁ\ufffd\u00ad\ufffd"
     assert text.repair(given).text.count("\ufffd") == given.count("\ufffd")
-    assert intake._repaired_offset(given, given.rindex("\ufffd")) == (
+    assert plain._repaired_offset(given, given.rindex("\ufffd")) == (
         text.repair(given).text.rindex("\ufffd")
     )
 

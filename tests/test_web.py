@@ -93,6 +93,15 @@ class TestParse:
         assert errors[0]["pointer"] == "/charts"
         assert words in errors[0]["detail"]
 
+    def test_chart_list_alone(self, client: httpx2.Client) -> None:
+        answer = client.post("/v1/chart-list", content=CHARTS.encode(), headers=PLAIN)
+        record = noticeparse.read_chart_list(ROOT / "corpus_synthetic" / "charts.csv")
+        assert answer.json()["charts"] == json.loads(record.model_dump_json())["charts"]
+        bad = CHARTS.replace("75000", "no scale").encode()
+        refused(client.post("/v1/chart-list", content=bad, headers=PLAIN), "chart-list-unusable")
+        given = client.post("/v1/chart-list", json={"charts": CHARTS})
+        refused(given, "media-type-unsupported")
+
     def test_half_a_character(self, client: httpx2.Client) -> None:
         body = json.dumps({"text": GOOD + "\ud83d"})
         answer = client.post(
@@ -192,7 +201,7 @@ class TestTables:
         document = client.get("/openapi.json").json()
         assert set(document["paths"]) == {
             "/v1/parse", "/v1/positions", "/v1/position-forms", "/v1/lights", "/v1/depths",
-            "/v1/schema", "/v1/findings", "/healthz",
+            "/v1/sheet", "/v1/intake", "/v1/chart-list", "/v1/schema", "/v1/findings", "/healthz",
         }  # fmt: skip
         assert CAUTION in document["info"]["description"]
         for operations in document["paths"].values():
@@ -276,7 +285,7 @@ class TestCharsets:
 
     @pytest.mark.parametrize(
         "kind",
-        ["text/html", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
+        ["text/rtf", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
          "text/plain; =", "application/jsonx", "text/plain, application/json"],
     )  # fmt: skip
     def test_other_types(self, client: httpx2.Client, kind: str) -> None:
@@ -362,12 +371,12 @@ class TestRefusals:
             answer = client.request(method, "/v1/parse")
             refused(answer, "method-not-allowed")
             assert answer.headers["allow"] == "POST"
-        refused(client.post("/static/start.css", content=b"x"), "method-not-allowed")
+        refused(client.post("/static/page.css", content=b"x"), "method-not-allowed")
 
     def test_parts_of_a_file_are_not_given(self, client: httpx2.Client) -> None:
-        whole = client.get("/static/start.css").content
+        whole = client.get("/static/page.css").content
         for part in ("bytes=9999999-", "bytes=a-b", "bytes=0-1,3-4", "lines=1"):
-            answer = client.get("/static/start.css", headers={"Range": part})
+            answer = client.get("/static/page.css", headers={"Range": part})
             assert (answer.status_code, answer.content) == (200, whole)
 
 
@@ -375,7 +384,7 @@ class TestEveryAnswer:
     """What holds for every answer, good or bad."""
 
     @pytest.mark.parametrize(
-        "path", ["/", "/docs", "/static/start.js", "/healthz", "/openapi.json", "/v1/schema",
+        "path", ["/", "/docs", "/static/page/main.js", "/healthz", "/openapi.json", "/v1/schema",
         "/v1/parse", "/nothing", "/static/nothing"],
     )  # fmt: skip
     def test_headers_of_safety(self, client: httpx2.Client, path: str) -> None:
@@ -385,7 +394,7 @@ class TestEveryAnswer:
         assert headers["referrer-policy"] == "no-referrer"
         assert "server" not in headers
         assert headers["cache-control"] == (
-            "no-cache" if path == "/static/start.js" else "no-store"
+            "no-cache" if path == "/static/page/main.js" else "no-store"
         )
 
     def test_policy_lets_nothing_in(self) -> None:

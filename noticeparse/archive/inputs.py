@@ -18,8 +18,7 @@ from typing import NamedTuple
 from noticeparse.archive import zips
 from noticeparse.console.options import is_pattern
 from noticeparse.intake import NotReadable, as_text, readable
-
-_TEXT_ENDINGS = (".txt", ".text")
+from noticeparse.intake.kinds import ENDINGS
 
 
 class Input(NamedTuple):
@@ -97,7 +96,7 @@ def _add_directory(listing: Listing, directory: str, apart: str | None) -> None:
         words = "1 file is" if passed == 1 else f"{passed} files are"
         pattern = os.path.join(as_text(directory), "**", "*")
         listing.notes.append(
-            f"{as_text(directory)}: {words} neither .txt nor .zip and passed over;"
+            f"{as_text(directory)}: {words} of no kind that is read and passed over;"
             f" the pattern '{pattern}' takes all"
         )
     if links:
@@ -106,7 +105,7 @@ def _add_directory(listing: Listing, directory: str, apart: str | None) -> None:
 
 
 def _is_wanted(name: str) -> bool:
-    return name.lower().endswith(_TEXT_ENDINGS) or zips.is_zip_name(name)
+    return name.lower().endswith(tuple(ENDINGS)) or zips.is_zip_name(name)
 
 
 def _is_apart(path: str, apart: str | None) -> bool:
@@ -157,7 +156,7 @@ def _add_file(listing: Listing, path: str, output: str) -> None:
         listing.refuse(f"{path}/{name}", why)
     if members.passed:
         words = "1 file is" if members.passed == 1 else f"{members.passed} files are"
-        listing.notes.append(f"{as_text(path)}: {words} not .txt and passed over")
+        listing.notes.append(f"{as_text(path)}: {words} of no kind that is read and passed over")
 
 
 def of_shard(inputs: Iterable[Input], shard: tuple[int, int]) -> Iterator[Input]:

@@ -15,9 +15,10 @@ from noticeparse.checks.regions import Region
 from noticeparse.console.long_input import pieces, survey
 from noticeparse.console.outputs import parts_of
 from noticeparse.console.telling import Counts, count
-from noticeparse.intake import MEDIA_TYPE, NotReadable, decode
+from noticeparse.files import read_intake
+from noticeparse.intake import MEDIA_TYPE, NotReadable, kind_of, read
+from noticeparse.intake.kinds import HEAD
 from noticeparse.parts import WHOLE, Terms, read_parts
-from noticeparse.pipeline import read_bulletin
 from noticeparse.records.bulletin import Bulletin, Source
 from noticeparse.version import VERSION
 from noticeparse.writers import AS_USUAL, Part, Wishes, may_stream
@@ -59,7 +60,8 @@ def work(data: bytes, name: str, options: Options) -> Done:
 
 
 def _parts(data: bytes, name: str, options: Options, tally: _Tally) -> Sequence[Part]:
-    if may_stream(options.forms) and len(data) > WHOLE:
+    is_plain = kind_of(data[:HEAD], name) is None
+    if is_plain and may_stream(options.forms) and len(data) > WHOLE:
         file = io.BytesIO(data)
         known = survey(file, name)
         if known.characters > WHOLE:
@@ -74,16 +76,8 @@ def _parts(data: bytes, name: str, options: Options, tally: _Tally) -> Sequence[
             )
             lines = "".join(write_parts(tally.counted(read_parts(pieces(file, known), terms))))
             return [Part(lines)] * len(options.forms)
-    intake = decode(data, name)
-    bulletin = read_bulletin(
-        intake.text,
-        name=name,
-        media_type=intake.media_type,
-        sha256=intake.sha256,
-        faults=intake.faults,
-        as_of=options.as_of,
-        region=options.region,
-    )
+    intake = read(data, name)
+    bulletin = read_intake(intake, name=name, as_of=options.as_of, region=options.region)
     (bulletin,) = tally.counted([bulletin])
     return parts_of(bulletin, options.forms, options.wishes)
 

@@ -11,12 +11,12 @@ import zlib
 from typing import NamedTuple
 
 from noticeparse.intake import NotReadable, readable
+from noticeparse.intake.kinds import ENDINGS
 
 _MOST_MEMBERS = 100_000
 _MOST_BYTES = 64 << 20
 _MOST_IN_ALL = 2 << 30
 _MOST_TIMES, _SMALL = 200, 1 << 20
-_TEXT_ENDINGS = (".txt", ".text")
 _ENCRYPTED = 0x1
 _FAULTS = (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, OSError)
 
@@ -50,7 +50,7 @@ def members_of(path: str) -> Members:
     for one in entries:
         name = one.filename
         is_nested = is_zip_name(name)
-        if not is_nested and not name.lower().endswith(_TEXT_ENDINGS):
+        if not is_nested and not name.lower().endswith(tuple(ENDINGS)):
             found = found._replace(passed=found.passed + 1)
             continue
         why = _refusal(one, name in seen)

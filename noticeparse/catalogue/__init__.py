@@ -14,6 +14,7 @@ from noticeparse.catalogue import (
     depths,
     editions,
     features,
+    files,
     geometry,
     lights,
     marks,
@@ -27,7 +28,7 @@ from noticeparse.catalogue import (
 from noticeparse.faults import Entry
 
 _SUBJECTS = (
-    actions, changes, chart_lists, clearances, depths, editions, features, geometry, lights,
+    actions, changes, chart_lists, clearances, depths, editions, features, files, geometry, lights,
     marks, notices, positions, rhythms, sectors, sheets, texts,
 )  # fmt: skip
 

@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 import click
 
-from noticeparse.cli import notices, qa, reference, serving, values
+from noticeparse.cli import notices, qa, reference, serving, sheets, values
 from noticeparse.console import process
 from noticeparse.console.help_page import examples
 from noticeparse.console.outlet import (
@@ -32,6 +32,7 @@ _COMMANDS = (
     notices.check,
     notices.charts,
     notices.tidy,
+    sheets.sheet,
     values.position,
     values.light,
     values.depth,

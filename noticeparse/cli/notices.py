@@ -23,6 +23,7 @@ from noticeparse.writers import Wishes
         "noticeparse parse --out week12.geojson --out week12.csv --bom week12.txt",
         "noticeparse parse --format text week12.txt | less",
         "noticeparse parse --indent - < notice.txt",
+        "noticeparse parse --format text week12.pdf forwarded.eml",
         "noticeparse parse --jobs 4 --into records --resume archive 'years/**/*.txt' 2025.zip",
     )
 )
@@ -54,8 +55,8 @@ def parse(
     actions. Several inputs make one map layer, one table or one text, and with --into one for
     each. What could not be read for certain stands in the findings of the record.
 
-    FILE may also be a directory, of which the .txt and .zip files are read, a zip file, or a
-    pattern in quotes.
+    FILE may be plain text, PDF, HTML, mail or .docx (all but text take noticeparse[intake]); also
+    a directory, of which such files and zip files are read, a zip file, or a pattern in quotes.
     """
     wishes = Wishes(is_indented, has_mark, with_unusable)
     is_asked = ctx.get_parameter_source("form") is not click.core.ParameterSource.DEFAULT

@@ -67,10 +67,10 @@ def _findings_writer(
     if form in WRITERS:
         return lambda reading: WRITERS[form](reading.bulletin)
     if is_brief:
-        return lambda reading: write_headlines(reading.bulletin, reading.label)
-    if colour.is_wanted(is_terminal=is_terminal):
-        return lambda one: write_findings(one.bulletin, one.text, one.label, colour.coloured)
-    return lambda reading: write_findings(reading.bulletin, reading.text, reading.label)
+        return lambda one: write_headlines(one.bulletin, one.label, one.places)
+    is_coloured = colour.is_wanted(is_terminal=is_terminal)
+    paint = colour.coloured if is_coloured else lambda words, _: words
+    return lambda one: write_findings(one.bulletin, one.text, one.label, paint, places=one.places)
 
 
 def _caution(*, is_first: bool = False) -> str:
@@ -96,9 +96,10 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     elsewhere: Counter[str] = Counter()
 
     def labelled() -> Iterator[tuple[str, Bulletin]]:
-        for label, _, bulletin in session.readings_together():
-            elsewhere.update(one.severity for one in bulletin.findings if is_outside(one))
-            yield label, bulletin
+        for reading in session.readings_together():
+            found = reading.bulletin.findings
+            elsewhere.update(one.severity for one in found if is_outside(one))
+            yield reading.label, reading.bulletin
 
     sheets = Sheets(known.charts) if known.charts is not None else None
     panels = order_by_chart(labelled())

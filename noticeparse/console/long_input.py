@@ -18,16 +18,14 @@ from contextlib import contextmanager
 from typing import IO, NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.intake import (
+from noticeparse.intake import STANDARD_INPUT, NotReadable, readable
+from noticeparse.intake.plain import (
     CONTROLS,
     FIRST_BYTES,
     HIGH_CONTROLS,
     MARKS,
-    STANDARD_INPUT,
-    NotReadable,
     declared_encoding,
     is_empty,
-    readable,
     refuse_controls,
     refuse_other_kinds,
     standard_input,

@@ -18,9 +18,10 @@ def _once(_: click.Context, parameter: click.Parameter, files: tuple[str, ...]) 
     return files
 
 
-def _each_once(
+def each_once(
     _: click.Context, parameter: click.Parameter, outs: tuple[str, ...]
 ) -> tuple[str, ...]:
+    """Names of outputs, each of a file in a folder that is there, and named once."""
     places = [out if out == "-" else os.path.realpath(out) for out in outs]
     for out, place in zip(outs, places, strict=True):
         if not out or out.endswith(os.sep):
@@ -88,7 +89,7 @@ outs = click.option(
     "outs",
     metavar="OUT",
     multiple=True,
-    callback=_each_once,
+    callback=each_once,
     type=click.Path(dir_okay=False, allow_dash=True),
     help="Write to the file OUT, whole or not at all, instead of standard output (`-`). May be "
     f"repeated; an ending {', '.join(ENDINGS)} tells the format, --format that of the others.",

@@ -13,8 +13,8 @@ from noticeparse.console.chart_file import ChartFile
 from noticeparse.console.progress import Progress
 from noticeparse.console.settings import Settings
 from noticeparse.console.statuses import NOT_READ, WITH_ERRORS
-from noticeparse.intake import STANDARD_INPUT, NotReadable, as_text, decode, read_bytes
-from noticeparse.pipeline import read_bulletin
+from noticeparse.files import read_intake
+from noticeparse.intake import STANDARD_INPUT, NotReadable, Place, as_text, read, read_bytes
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.sheets import after_applying
 from noticeparse.together import seen_together
@@ -28,6 +28,8 @@ class Reading(NamedTuple):
     label: str
     text: str
     bulletin: Bulletin
+    places: Sequence[Place] = ()
+    """Where its lines stand on pages, where it has any."""
 
 
 class Session:
@@ -94,14 +96,11 @@ class Session:
 
         Raises NotReadable.
         """
-        intake = decode(data, file)
+        intake = read(data, file)
         self._progress.begin(len(data))
-        bulletin = read_bulletin(
-            intake.text,
+        bulletin = read_intake(
+            intake,
             name=None if file == STANDARD_INPUT else as_text(file),
-            media_type=intake.media_type,
-            sha256=intake.sha256,
-            faults=intake.faults,
             charts=self._charts,
             as_of=self._settings.as_of,
             region=self._settings.region,
@@ -109,7 +108,7 @@ class Session:
         if self._charts is not None:
             self._charts = after_applying(self._charts, bulletin)
         self._judge(bulletin)
-        return Reading(label_of(file), intake.text, bulletin)
+        return Reading(label_of(file), intake.text, bulletin, intake.places)
 
     def _judge(self, bulletin: Bulletin) -> None:
         if is_as_grave(bulletin.findings, self._settings.fail_on):

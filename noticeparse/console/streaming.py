@@ -10,7 +10,8 @@ from noticeparse.console.long_input import Survey, opened, pieces, survey
 from noticeparse.console.outlet import NotWritable
 from noticeparse.console.session import Session, label_of
 from noticeparse.console.telling import Counts, count, told_of
-from noticeparse.intake import MEDIA_TYPE, STANDARD_INPUT, NotReadable, as_text
+from noticeparse.intake import MEDIA_TYPE, STANDARD_INPUT, NotReadable, as_text, kind_of
+from noticeparse.intake.kinds import HEAD
 from noticeparse.parts import WHOLE, Terms, read_parts
 from noticeparse.records.bulletin import Bulletin, Source
 from noticeparse.sheets import after_applying
@@ -48,7 +49,8 @@ class Stream(Session):
         self.ask(file)
         with opened(file, WHOLE) as data:
             size = data.seek(0, os.SEEK_END)
-            if size > WHOLE:
+            data.seek(0)
+            if size > WHOLE and kind_of(data.read(HEAD), file) is None:
                 known = survey(data, file)
                 if known.characters > WHOLE:
                     yield from self._parts_of(file, data, known)

@@ -27,19 +27,25 @@ from noticeparse.readers.heads import head_kinds
 
 
 def lay_out(
-    text: str, lines: list[Line], least: int | None = None, before: HandedOn | None = None
+    text: str,
+    lines: list[Line],
+    least: int | None = None,
+    before: HandedOn | None = None,
+    *,
+    furniture: frozenset[int] = frozenset(),
 ) -> Layout:
     """The drafts of all notices and lists, in text order; up to the first cut from `least` on.
 
-    `before` is what the layout of the part before hands on, where this is no whole text.
+    `before` is what the layout of the part before hands on, where this is no whole text;
+    `furniture` holds the rows that stand at the head or foot of a page of the file.
     """
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
     if before is not None:
         reader.take_up(before)
-    furniture = find_furniture(text, lines, before.furniture if before else None)
-    reader.run(furniture.lines)
-    reader.layout.handed_on = reader.handed_on(furniture.shapes)
+    found = find_furniture(text, lines, before.furniture if before else None, furniture)
+    reader.run(found.lines)
+    reader.layout.handed_on = reader.handed_on(found.shapes)
     return reader.layout
 
 

@@ -53,11 +53,15 @@ class Furniture(NamedTuple):
 
 
 def find_furniture(
-    text: str, lines: Sequence[Line], known: frozenset[str] | None = None
+    text: str,
+    lines: Sequence[Line],
+    known: frozenset[str] | None = None,
+    rows: frozenset[int] = frozenset(),
 ) -> Furniture:
     """The page furniture of a text.
 
     Of a part that follows others `known` holds the shapes from these; it has no head of its own.
+    `rows` are those that a file shows at the head or foot of a page, figures or not.
     """
     candidates = {
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
@@ -68,7 +72,8 @@ def find_furniture(
     head = _first_head(text, lines) if known is None else 0
     top = {candidates[index] for index in candidates if index < head}
     shapes = top | (known or set())
-    found = marks | _mail(text, lines, head)
+    shown = {index for index in candidates if lines[index].row in rows}
+    found = marks | shown | _mail(text, lines, head)
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)

@@ -8,6 +8,7 @@ from functools import cache
 from typing import Any
 
 from fastapi import FastAPI, Request
+from pydantic import BaseModel
 from starlette.exceptions import HTTPException
 from starlette.requests import ClientDisconnect
 from starlette.responses import JSONResponse, Response
@@ -15,24 +16,30 @@ from starlette.responses import JSONResponse, Response
 from noticeparse.schema import bulletin_schema
 from noticeparse.version import VERSION
 from noticeparse.web.answers import PacedAnswer, problem_answer
-from noticeparse.web.bodies import kind_of, read_body
+from noticeparse.web.bodies import Kind as Stated
+from noticeparse.web.bodies import kind_of, read_body, require_uncompressed
 from noticeparse.web.document import (
     catalogue,
+    chart_list_operation,
     document_of,
+    file_operation,
     notices_operation,
     plain_operation,
+    sheet_operation,
     values_operation,
 )
+from noticeparse.web.files import FILE_TYPES
 from noticeparse.web.guard import Guard
 from noticeparse.web.pages import page_routes
 from noticeparse.web.problems import STATUS_KINDS, Problem, Refused
-from noticeparse.web.requests import query_options
+from noticeparse.web.requests import FileOptions, ParseOptions, query_options
 from noticeparse.web.room import Room
 from noticeparse.web.settings import ServiceSettings
 from noticeparse.web.work import Job, Kind
 from noticeparse.web.workers import Workers
 
 _SCHEMA = "application/schema+json"
+_OPTIONS: dict[Kind, type[BaseModel]] = {"notices": ParseOptions, "file": FileOptions}
 _HINTS = {404: "see /docs for the paths", 405: "see the header Allow, and /docs"}
 
 
@@ -83,16 +90,20 @@ class _Desk:
 
         Raises Refused, and ClientDisconnect where nobody waits for it any more.
         """
-        is_notices = kind == "notices"
-        options = query_options(request.scope["query_string"]) if is_notices else {}
-        if not is_notices and request.query_params:
+        model = _OPTIONS.get(kind)
+        options = query_options(request.scope["query_string"], model) if model else {}
+        if model is None and request.query_params:
             raise Refused("request-invalid", "this path has no options in its query")
-        stated = kind_of(request)
+        if kind == "file":
+            require_uncompressed(request)
+            stated = Stated(False, None, is_file=True)
+        else:
+            stated = kind_of(request, FILE_TYPES if kind == "notices" else ())
         with ExitStack() as stack:
             client = request.client.host if request.client else ""
             place = stack.enter_context(self._room.place(client))
             body = await read_body(request, place, self._settings)
-            job = Job(kind, body, stated.is_json, stated.charset, options)
+            job = Job(kind, body, *stated[:2], options, stated.is_file)
             found = await self._workers.perform(job, request.receive)
             if found is None:
                 raise ClientDisconnect
@@ -112,8 +123,17 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
         The answer is what `noticeparse parse` writes. With JSON an option may stand in the query
         as well; the one in the body holds. A plain text without a charset is read as a file is:
         UTF-8, unless its head declares another encoding, with a finding where it was doubtful.
+        A file of another kind (PDF, HTML, mail, .docx) goes in with its own media type.
         """
         return await desk.answer("notices", request)
+
+    async def intake(request: Request) -> Response:
+        """Turn a file of any kind into text: plain text, PDF, HTML, mail, .docx.
+
+        The kind is told by the bytes, then by `name`; the media type does not count. `places` say
+        where each line stands on its page, `findings` what the file shows and the text does not.
+        """
+        return await desk.answer("file", request)
 
     async def positions(request: Request) -> Response:
         """Read positions, one in each line or text; what is in any doubt is refused."""
@@ -136,6 +156,7 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
 
     kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
     app.post("/v1/parse", summary="Read notices", **kept, **notices_operation())(parse)
+    app.post("/v1/intake", summary="Turn a file into text", **kept, **file_operation())(intake)
     for path, record, read in (
         ("/v1/positions", "Position", positions),
         ("/v1/position-forms", "PositionForms", position_forms),
@@ -144,7 +165,30 @@ def _add_paths(app: FastAPI, desk: _Desk) -> None:
     ):
         summary = f"Read {path.rpartition('/')[2].replace('-', ' ')}"
         app.post(path, summary=summary, **kept, **values_operation(record))(read)
+    _add_charts(app, desk)
     _add_tables(app)
+
+
+def _add_charts(app: FastAPI, desk: _Desk) -> None:
+    async def chart_list(request: Request) -> Response:
+        """Read a chart list, CSV or GeoJSON, as it stands in `charts` of `/v1/parse`.
+
+        A list with an error or a warning is refused there, and so it is here.
+        """
+        return await desk.answer("charts", request)
+
+    async def sheet(request: Request) -> Response:
+        """Make a work sheet of one chart, or of each, or a plot at the scale of the chart.
+
+        All actions for the chart stand on it in the order of their application; those that must
+        not be applied are marked. The plot is for laying over the chart, in millimetres.
+        """
+        return await desk.answer("sheet", request)
+
+    kept: dict[str, Any] = {"response_class": Response, "tags": ["reading"]}
+    summary = "Read a chart list"
+    app.post("/v1/chart-list", summary=summary, **kept, **chart_list_operation())(chart_list)
+    app.post("/v1/sheet", summary="Make a work sheet", **kept, **sheet_operation())(sheet)
 
 
 def _add_tables(app: FastAPI) -> None:

@@ -6,6 +6,7 @@ The length that a client states is believed only where it is too large.
 from __future__ import annotations
 
 import re
+from collections.abc import Collection
 from typing import NamedTuple
 
 from anyio import move_on_after
@@ -20,6 +21,7 @@ _TYPE = re.compile(r"[ \t]*([A-Za-z]+/[A-Za-z0-9.+-]+)[ \t]*((?:;.*)?)")
 _PARAMETER = re.compile(r';[ \t]*([A-Za-z0-9-]+)=("[^"\\;]*"|[^\s";]+)[ \t]*')
 
 _TELL = "say `Content-Type: text/plain` or `application/json`"
+_JSON, _PLAIN = "application/json", "text/plain"
 
 
 class Kind(NamedTuple):
@@ -27,28 +29,40 @@ class Kind(NamedTuple):
 
     is_json: bool
     charset: str | None
+    is_file: bool = False
+    """Whether it is a file of another kind than text."""
 
 
-def kind_of(request: Request) -> Kind:
-    """What the body of a request says it is.
-
-    Raises Refused where that is not read.
-    """
+def require_uncompressed(request: Request) -> None:
+    """Raise Refused where the body of a request is compressed."""
     coding = request.headers.get("content-encoding", "identity").strip().lower()
     if coding != "identity":
         raise Refused("media-type-unsupported", "send the body as it is, not compressed")
+
+
+def kind_of(request: Request, files: Collection[str] = ()) -> Kind:
+    """What the body of a request says it is; `files` are the media types of files that are read.
+
+    Raises Refused where that is not read.
+    """
+    require_uncompressed(request)
     stated = request.headers.getlist("content-type")
     if len(stated) != 1:
         what = "no type is stated" if not stated else "more than one type is stated"
         raise Refused("media-type-unsupported", f"{what}; {_TELL}")
     match = _TYPE.fullmatch(stated[0])
     media_type = match[1].lower() if match else ""
-    if match is None or media_type not in ("text/plain", "application/json"):
+    if match is not None and media_type in files:
+        if _charset(match[2]) not in (None, "utf-8", "utf8", "us-ascii"):
+            words = "say the charset of such a file in the file itself, or send UTF-8"
+            raise Refused("charset-unsupported", words)
+        return Kind(False, None, is_file=True)
+    if match is None or media_type not in (_PLAIN, _JSON):
         raise Refused("media-type-unsupported", _TELL)
     charset = _charset(match[2])
-    if media_type == "application/json" and charset not in (None, "utf-8", "utf8", "us-ascii"):
+    if media_type == _JSON and charset not in (None, "utf-8", "utf8", "us-ascii"):
         raise Refused("charset-unsupported", "JSON is UTF-8 (RFC 8259, 8.1)")
-    return Kind(media_type == "application/json", charset)
+    return Kind(media_type == _JSON, charset)
 
 
 def _charset(parameters: str) -> str | None:

@@ -13,12 +13,19 @@ from pydantic import BaseModel
 
 from noticeparse.catalogue import ENTRIES
 from noticeparse.caution import CAUTION
-from noticeparse.intake import as_text
+from noticeparse.intake import Place, as_text
+from noticeparse.records.chart_list import ChartList
 from noticeparse.schema import bulletin_schema
 from noticeparse.web import examples, problems
-from noticeparse.web.requests import ParseOptions, ParseRequest, ValuesRequest
+from noticeparse.web.requests import (
+    FileOptions,
+    ParseOptions,
+    ParseRequest,
+    SheetRequest,
+    ValuesRequest,
+)
 from noticeparse.web.settings import ServiceSettings
-from noticeparse.web.work import MEDIA_TYPES
+from noticeparse.web.work import MEDIA_TYPES, SHEET_MEDIA_TYPES
 from noticeparse.writers import FORMATS
 from noticeparse.writers.position_forms import PositionForms
 
@@ -45,7 +52,7 @@ def document_of(app: FastAPI, settings: ServiceSettings) -> dict[str, Any]:
     )
     schemas = _records()
     schemas["Problem"] = problems.problem_schema()
-    for model in (ParseRequest, ValuesRequest):
+    for model in (ParseRequest, SheetRequest, ValuesRequest):
         schemas[model.__name__] = model.model_json_schema()
     for one in schemas["ValuesRequest"]["properties"].values():
         del one["default"]
@@ -66,6 +73,10 @@ def _records() -> dict[str, Any]:
     schema = bulletin_schema()
     records: dict[str, Any] = {**schema.pop("$defs")}
     records["Bulletin"] = {key: schema[key] for key in schema if not key.startswith("$")}
+    charts = ChartList.model_json_schema(mode="serialization")
+    for name, record in charts.pop("$defs").items():
+        records.setdefault(name, record)
+    records["ChartList"] = charts
     forms = PositionForms.model_json_schema(mode="serialization")
     records["PositionForm"] = forms["$defs"]["PositionForm"]
     records["PositionForm"]["required"] = [*records["PositionForm"]["properties"]]
@@ -106,6 +117,46 @@ def notices_operation() -> dict[str, Any]:
     }
 
 
+def file_operation() -> dict[str, Any]:
+    """What the path takes and answers that turns a file into text."""
+    place = {
+        "type": "object",
+        "required": list(Place._fields),
+        "properties": {
+            name: {"type": "number" if name.endswith("_mm") else "integer"}
+            for name in Place._fields
+        },
+    }
+    answer = {
+        "type": "object",
+        "required": ["caution", "name", "media_type", "sha256", "text", "findings", "places"],
+        "properties": {
+            "caution": {"type": "string"},
+            "name": {"type": ["string", "null"]},
+            "media_type": {"type": "string"},
+            "sha256": {"type": "string"},
+            "text": {"type": "string"},
+            "findings": {"type": "array", "items": _reference("Finding")},
+            "places": {"type": "array", "items": place},
+        },
+    }
+    binary = {"type": "string", "format": "binary"}
+    body = {"*/*": {"schema": binary, "example": examples.NOTICE}}
+    return {
+        "openapi_extra": {
+            "parameters": [*_parameters(FileOptions)],
+            "requestBody": {"required": True, "content": body},
+        },
+        "responses": {
+            200: {
+                "description": "The text, what is to be said of it, and where its lines stand",
+                "content": {"application/json": {"schema": answer}},
+            },
+            **_problems(),
+        },
+    }
+
+
 def values_operation(record: str) -> dict[str, Any]:
     """What a path takes and answers that reads values, each into a `record`."""
     plain, texts = examples.VALUES[record]
@@ -128,6 +179,36 @@ def values_operation(record: str) -> dict[str, Any]:
                 "content": {"application/json": {"schema": answer}},
             },
             **_problems(),
+        },
+    }
+
+
+def chart_list_operation() -> dict[str, Any]:
+    """What a path takes and answers that reads a chart list."""
+    content = {"text/plain": {"schema": {"type": "string"}, "example": examples.CHART_LIST}}
+    answer = {"application/json": {"schema": _reference("ChartList")}}
+    return {
+        "openapi_extra": {"requestBody": {"required": True, "content": content}},
+        "responses": {200: {"description": "The charts", "content": answer}, **_problems()},
+    }
+
+
+def sheet_operation() -> dict[str, Any]:
+    """What the path takes and answers that makes work sheets and plots."""
+    body = {"schema": _reference("SheetRequest"), "example": examples.SHEET}
+    answers = {
+        media_type.partition(";")[0]: {"schema": {"type": "string"}}
+        for media_type in SHEET_MEDIA_TYPES.values()
+    }
+    return {
+        "openapi_extra": {
+            "requestBody": {"required": True, "content": {"application/json": body}}
+        },
+        "responses": {
+            200: {"description": "The work sheet, or the plot", "content": answers},
+            **_problems(),
+            404: _problem(404),
+            501: _problem(501),
         },
     }
 

@@ -6,12 +6,31 @@ Chart 802 [last correction 2310/26] WGS84
 Insert dangerous wreck, least depth 8.6m   47°13'.05S., 123°44'.20W.
 """
 
+CHART_LIST = """\
+number,title,scale,south,west,north,east
+802,Quill Sound and Approaches,75000,-47.5,-124,-47,-123.25
+"""
+
 PARSE = {
     "text": NOTICE,
     "name": "week12.txt (invented, not for navigation)",
     "as_of": "2026-03-31",
     "region": "A",
     "format": "json",
+}
+
+CHARTS = """\
+number,title,scale,scale_latitude,south,west,north,east,datum,last_notice
+802,Quill Sound and Approaches,75000,-47.25,-47.5,-124,-47,-123.25,WGS84,2310/26
+"""
+
+SHEET = {
+    "text": NOTICE,
+    "name": "week12.txt (invented, not for navigation)",
+    "charts": CHARTS,
+    "chart": "802",
+    "format": "html",
+    "plot": False,
 }
 
 VALUES = {

@@ -1,4 +1,4 @@
-"""The pages for a person: the start page, and the documentation with the files that lie beside.
+"""The pages for a person: the clerk's page, and the documentation with the files that lie beside.
 
 They are files of the package; nothing is fetched from outside, and no script stands in a page.
 """
@@ -25,7 +25,7 @@ STATIC = Path(str(files("noticeparse.web") / "static"))
 def page_routes() -> list[BaseRoute]:
     """The routes of the pages."""
     return [
-        Route("/", _page("start.html"), name="start"),
+        Route("/", _page("page.html"), name="page"),
         Route("/docs", _page("docs.html"), name="docs"),
         Mount("/static", _Files(directory=STATIC), name="static"),
     ]

@@ -84,6 +84,19 @@ Value = Annotated[
 ]
 
 
+class FileOptions(BaseModel):
+    """What may be said of a file that is turned into text."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    name: str | None = Field(
+        default=None,
+        max_length=LONGEST_NAME,
+        description="the name of the file; its ending tells the kind where the bytes do not",
+        examples=["week12.pdf"],
+    )
+
+
 class ParseOptions(BaseModel):
     """The options of `parse`; the output depends on the text and on these alone."""
 
@@ -120,6 +133,35 @@ class ParseRequest(ParseOptions):
     )
 
 
+class SheetRequest(BaseModel):
+    """A text, and the chart to make a work sheet or a plot of."""
+
+    model_config = ConfigDict(extra="forbid", frozen=True)
+
+    text: Text = Field(description="the notices, as plain text")
+    name: str | None = Field(
+        default=None, max_length=LONGEST_NAME, description="the name of the text on the sheet"
+    )
+    charts: str | None = Field(
+        default=None, description="the charts on board, as of `/v1/parse`; a plot needs them"
+    )
+    chart: Annotated[str, Field(max_length=LONGEST_NAME)] | None = Field(
+        default=None,
+        description="the number of the chart; null makes a sheet of each chart touched",
+    )
+    format: Literal["html", "pdf", "svg"] = Field(
+        default="html", description="svg, and pdf with `plot`, is the plot; else the work sheet"
+    )
+    plot: bool = Field(default=False, description="with `pdf`: the plot at chart scale")
+    as_of: Day | None = Field(default=None, description="as of `/v1/parse`")
+    region: Literal["A", "B"] | None = Field(default=None, description="as of `/v1/parse`")
+
+    @property
+    def is_plot(self) -> bool:
+        """Whether the plot is asked for."""
+        return self.format == "svg" or (self.plot and self.format == "pdf")
+
+
 class ValuesRequest(BaseModel):
     """Texts to read as one value each: `texts`, or `text` for one alone."""
 
@@ -141,8 +183,8 @@ class ValuesRequest(BaseModel):
         return [self.text] if "text" in self.model_fields_set else self.texts
 
 
-def query_options(query: bytes) -> dict[str, Any]:
-    """The options of a query, as far as they are given.
+def query_options(query: bytes, model: type[BaseModel]) -> dict[str, Any]:
+    """The options of a query, as far as they are given, which must be those of `model`.
 
     Raises Refused.
     """
@@ -162,7 +204,7 @@ def query_options(query: bytes) -> dict[str, Any]:
     if twice:
         errors = tuple(Detail(name, "given more than once") for name in twice)
         raise Refused("request-invalid", "an option is given more than once", errors)
-    options = validated(ParseOptions, dict(pairs), is_query=True)
+    options = validated(model, dict(pairs), is_query=True)
     return options.model_dump(exclude_unset=True)
 
 

@@ -17,6 +17,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.chart_list import from_bytes
 from noticeparse.checks.regions import Region
 from noticeparse.errors import NoticeParseError
+from noticeparse.files import read_intake
 from noticeparse.intake import Intake, as_text
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.chart_list import ChartList
@@ -24,20 +25,28 @@ from noticeparse.records.depth import Depth
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
 from noticeparse.web.charsets import text_of
+from noticeparse.web.files import file_answer, intake_of
 from noticeparse.web.problems import Detail, Problem, Refused
 from noticeparse.web.requests import (
     LONGEST_VALUE,
     MOST_TEXTS,
+    FileOptions,
     ParseOptions,
     ParseRequest,
+    SheetRequest,
     ValuesRequest,
     read_json,
     validated,
 )
+from noticeparse.worksheet.collecting import NotTouched, chart_sheets
+from noticeparse.worksheet.documents import ExtraMissing, plot_document, sheet_document
+from noticeparse.worksheet.plotting import NoPlot
 from noticeparse.writers import new_writer, write
 from noticeparse.writers.position_forms import PositionForms, forms_of
 
-Kind = Literal["notices", "positions", "position-forms", "lights", "depths"]
+Kind = Literal[
+    "notices", "file", "positions", "position-forms", "lights", "depths", "charts", "sheet"
+]  # fmt: skip
 Value = Position | PositionForms | Light | Depth
 
 MEDIA_TYPES = {
@@ -48,6 +57,13 @@ MEDIA_TYPES = {
     "text": "text/plain; charset=utf-8",
 }
 """The media type of an answer, by the name of its format."""
+
+SHEET_MEDIA_TYPES = {
+    "html": "text/html; charset=utf-8",
+    "pdf": "application/pdf",
+    "svg": "image/svg+xml",
+}
+"""That of a work sheet or a plot."""
 
 _READERS: dict[Kind, Callable[[str], Value]] = {
     "positions": api.parse_position,
@@ -71,6 +87,8 @@ class Job(NamedTuple):
     is_json: bool
     charset: str | None
     options: dict[str, Any]
+    is_file: bool = False
+    """Whether the body is a file of another kind than text."""
 
 
 class Answer(NamedTuple):
@@ -100,7 +118,8 @@ def perform_in_worker(job: Job) -> Answer | Problem:
 def perform(job: Job) -> Answer | Problem:
     """The answer to one body; never raises."""
     try:
-        return _notices(job) if job.kind == "notices" else _values(job, _READERS[job.kind])
+        way = _WAYS.get(job.kind)
+        return _values(job, _READERS[job.kind]) if way is None else way(job)
     except Refused as refused:
         return refused.problem
     except Exception as error:
@@ -113,15 +132,8 @@ def perform(job: Job) -> Answer | Problem:
 def _notices(job: Job) -> Answer:
     intake, options, charts = _request(job)
     region: Region | None = options.region
-    bulletin = read_bulletin(
-        intake.text,
-        name=options.name,
-        media_type=intake.media_type,
-        sha256=intake.sha256 or None,
-        faults=intake.faults,
-        charts=charts,
-        as_of=options.as_of,
-        region=region,
+    bulletin = read_intake(
+        intake, name=options.name, charts=charts, as_of=options.as_of, region=region
     )
     pieces = write(new_writer(options.format), [bulletin])
     return Answer(MEDIA_TYPES[options.format], "".join(pieces).encode("utf-8"))
@@ -129,13 +141,29 @@ def _notices(job: Job) -> Answer:
 
 def _request(job: Job) -> tuple[Intake, ParseOptions, ChartList | None]:
     if not job.is_json:
-        return text_of(job.body, job.charset), validated(ParseOptions, job.options), None
+        options = validated(ParseOptions, job.options)
+        if job.is_file:
+            return intake_of(job.body, options.name), options, None
+        return text_of(job.body, job.charset), options, None
     given = read_json(job.body)
     if isinstance(given, dict):
         given = {**job.options, **given}
     request = validated(ParseRequest, given)
     # The sum of a text without a file is worked out by the pipeline.
     return Intake(request.text, "", "text/plain", ()), request, _chart_list(request.charts)
+
+
+def _file(job: Job) -> Answer:
+    name = validated(FileOptions, job.options).name
+    return Answer(MEDIA_TYPES["json"], file_answer(job.body, name))
+
+
+def _charts(job: Job) -> Answer:
+    if job.is_json:
+        raise Refused("media-type-unsupported", "send the list itself, as `text/plain`")
+    charts = _chart_list(text_of(job.body, job.charset).text)
+    assert charts is not None
+    return Answer(MEDIA_TYPES["json"], charts.model_dump_json().encode("utf-8"))
 
 
 def _chart_list(text: str | None) -> ChartList | None:
@@ -155,6 +183,33 @@ def _chart_list(text: str | None) -> ChartList | None:
         errors.append(Detail("/charts", f"{where}{one.code}: {one.message}"))
     words = "correct the chart list; none of the notices was held against it"
     raise Refused("chart-list-unusable", words, tuple(errors))
+
+
+def _sheet(job: Job) -> Answer:
+    if not job.is_json:
+        raise Refused("media-type-unsupported", "say `Content-Type: application/json`")
+    request = validated(SheetRequest, read_json(job.body))
+    charts = _chart_list(request.charts)
+    bulletin = read_bulletin(
+        request.text,
+        name=request.name,
+        charts=charts,
+        as_of=request.as_of,
+        region=request.region,
+    )
+    label = request.name or "text"
+    try:
+        wanted = [request.chart] if request.chart is not None else []
+        sheets = chart_sheets([(label, bulletin)], charts, wanted)
+        write_it = plot_document if request.is_plot else sheet_document
+        document = write_it(sheets, request.format)
+    except NotTouched as error:
+        raise Refused("chart-not-touched", str(error.args[0])) from None
+    except NoPlot as error:
+        raise Refused("chart-not-plotted", str(error.args[0])) from None
+    except ExtraMissing as error:
+        raise Refused("package-missing", str(error)) from None
+    return Answer(SHEET_MEDIA_TYPES[request.format], document)
 
 
 def _values(job: Job, read: Callable[[str], Value]) -> Answer:
@@ -186,3 +241,9 @@ def _result(text: str, read: Callable[[str], Value]) -> str:
     except NoticeParseError as error:
         refusal = {"error": error.finding.model_dump(mode="json"), "text": as_text(text)}
         return json.dumps(refusal, ensure_ascii=False, separators=(",", ":"))
+
+
+_WAYS: dict[Kind, Callable[[Job], Answer]] = {
+    "notices": _notices, "file": _file, "charts": _charts, "sheet": _sheet,
+}  # fmt: skip
+"""What is done with a body that holds no single values."""

@@ -41,7 +41,7 @@ def draw(geometry: Geometry, section: ChartSection) -> tuple[Drawn, str | None]:
     if not is_on_wgs84(section):
         return None, "datum"
     points = [(position.lon, position.lat) for position in geometry.positions]
-    if geometry.shape == "arc" and not _is_told(geometry):
+    if geometry.shape == "arc" and not is_told(geometry):
         return None, "arc_open"
     drawn = _shape(geometry, points)
     return drawn, None if drawn else "form"
@@ -62,7 +62,7 @@ def _shape(geometry: Geometry, points: list[Point]) -> Drawn:
     radius_m = float(radius * NAUTICAL_MILE_M)
     if geometry.shape == "circle":
         return _polygons([circle(point, radius_m) for point in points])
-    from_deg, sweep_deg = _swept(geometry)
+    from_deg, sweep_deg = swept(geometry)
     lines = [arc(point, radius_m, from_deg, sweep_deg) for point in points]
     return _joined("LineString", [part for line in lines for part in line_parts(line)])
 
@@ -83,13 +83,13 @@ def _joined(kind: str, parts: list[Any]) -> dict[str, Any]:
     return {"type": f"Multi{kind}", "coordinates": parts}
 
 
-def _is_told(geometry: Geometry) -> bool:
+def is_told(geometry: Geometry) -> bool:
     """Whether an arc can lie in one place only."""
     told = geometry.arc
     return told is not None and told.sense is not None and told.bearings != "not_stated"
 
 
-def _swept(geometry: Geometry) -> tuple[float, float]:
+def swept(geometry: Geometry) -> tuple[float, float]:
     """The first bearing from the centre, and how far the arc goes on, clockwise positive."""
     told = geometry.arc
     if told is None:

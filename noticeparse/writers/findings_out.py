@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from collections import Counter
-from collections.abc import Callable, Iterable, Iterator
+from collections.abc import Callable, Iterable, Iterator, Sequence
 
 from noticeparse.catalogue import ENTRIES
+from noticeparse.intake.records import Place, page_at
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.writers.quoting import pointed_at, visible
@@ -18,17 +19,34 @@ Paint = Callable[[str, str], str]
 
 
 def write_findings(
-    bulletin: Bulletin, text: str, label: str, paint: Paint = lambda words, _: words
+    bulletin: Bulletin,
+    text: str,
+    label: str,
+    paint: Paint = lambda words, _: words,
+    *,
+    places: Sequence[Place] = (),
 ) -> Iterator[str]:
     """Each finding with the line of the text it points at, and a blank line behind it."""
     for finding in bulletin.findings:
-        yield "\n".join(_lines(finding, text, label, paint)) + "\n\n"
+        page = _page(finding, places)
+        yield "\n".join(_lines(finding, text, label, paint, page=page)) + "\n\n"
 
 
-def write_headlines(bulletin: Bulletin, label: str) -> Iterator[str]:
+def write_headlines(bulletin: Bulletin, label: str, places: Sequence[Place] = ()) -> Iterator[str]:
     """Each finding on a line of its own."""
     for finding in bulletin.findings:
-        yield headline(finding, label) + "\n"
+        page = _page(finding, places)
+        yield headline(finding, label) + (f" ({page})" if page else "") + "\n"
+
+
+def _page(finding: Finding, places: Sequence[Place]) -> str:
+    """`page 3`, or nothing where the text comes from no pages."""
+    span = finding.span
+    # What points between two characters may be of either page, and names its own.
+    if span is None or span.end == span.start:
+        return ""
+    number = page_at(places, span.start)
+    return f"page {number}" if number is not None else ""
 
 
 def headline(finding: Finding, label: str) -> str:
@@ -46,8 +64,8 @@ def _where(finding: Finding, label: str) -> str:
     return f"{label}:{span.line}:{span.column}" if span else label
 
 
-def _lines(finding: Finding, text: str, label: str, paint: Paint) -> Iterator[str]:
-    place = _place(finding)
+def _lines(finding: Finding, text: str, label: str, paint: Paint, *, page: str) -> Iterator[str]:
+    place = ", ".join(filter(None, (page, _place(finding))))
     grave = paint(finding.severity, finding.severity)
     yield f"{_where(finding, label)}: {grave} {finding.code}{f' ({place})' if place else ''}"
     span = finding.span

@@ -96,19 +96,20 @@ def _words(feature: Feature) -> str:
 def _geometry(geometry: Geometry, lead: str) -> Iterator[str]:
     """Where it applies: how, the positions, and on a line apart what they are told from."""
     inside = f"{_PLACE}{' ' * len(lead)}"
-    how, positions = _how(geometry), [_position(one) for one in geometry.positions]
+    how, positions = how_words(geometry), [_position(one) for one in geometry.positions]
     if len(positions) > 1:
         lines = [how, *positions] if how else positions
     else:
         lines = [" ".join(part for part in (how, *(positions or ["no position"])) if part)]
     if geometry.offset:
         # Not on one line: the two positions could be taken for each other.
-        lines.append(f"that is {_offset(geometry.offset)}")
+        lines.append(f"that is {offset_words(geometry.offset)}")
     for number, line in enumerate(lines):
         yield from filled(line, inside if number else f"{_PLACE}{lead}", f"{inside}  ")
 
 
-def _how(geometry: Geometry) -> str:
+def how_words(geometry: Geometry) -> str:
+    """How the positions are meant: `close NE of`, `circle of 0.2 M radius round`."""
     words = _SHAPES.get(geometry.shape) or _RELATIONS.get(geometry.relation, "")
     if geometry.relation == "close":
         words = f"close {geometry.direction} of" if geometry.direction else "close to"
@@ -134,7 +135,8 @@ def _bearings(geometry: Geometry) -> str:
     return f", bearings {limits}, {sense}, {ends[told.bearings]},"
 
 
-def _offset(offset: Offset) -> str:
+def offset_words(offset: Offset) -> str:
+    """`0.6 M 240° true from the light`, with the position of what it is told from."""
     parts = []
     if offset.distance_nm is not None:
         parts.append(miles(offset.distance_nm))

@@ -23,7 +23,7 @@ class TestInputs:
         ]  # fmt: skip
         assert listing.inputs[0].output == os.path.join("2025", "a.TXT")
         assert len(listing.notes) == 2
-        assert "1 file is neither .txt nor .zip and passed over" in listing.notes[1]
+        assert "1 file is of no kind that is read and passed over" in listing.notes[1]
 
     def test_pattern(self, folder: Path) -> None:
         listing = list_inputs(["archive/**/*.[tT]*"])

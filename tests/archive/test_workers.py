@@ -51,7 +51,7 @@ class TestWorkers:
         def fails(*_: Any, **__: Any) -> None:
             raise RecursionError("too deep")
 
-        monkeypatch.setattr("noticeparse.archive.work.read_bulletin", fails)
+        monkeypatch.setattr("noticeparse.archive.work.read_intake", fails)
         done = work(GOOD.encode(), "a.txt", Options(("json",)))
         assert done.refusal == "a fault of this program: RecursionError: too deep"
 

@@ -9,9 +9,7 @@ from __future__ import annotations
 import csv
 import json
 import mimetypes
-import os
 import re
-import shutil
 from collections.abc import Callable, Iterator
 from pathlib import Path
 from typing import Any
@@ -24,9 +22,6 @@ from noticeparse.web.guard import POLICY
 from noticeparse.web.pages import STATIC
 
 playwright = pytest.importorskip("playwright.sync_api", reason="playwright is not installed")
-CHROMIUM = os.environ.get("CHROMIUM") or shutil.which("chromium")
-pytestmark = pytest.mark.skipif(not CHROMIUM, reason="there is no Chromium on this machine")
-
 CORPUS = Path(__file__).resolve().parents[2] / "corpus_synthetic"
 PAGE = Path(__file__).with_name("plot_page.html").read_text("utf-8")
 ADDRESS = "http://plot.test"
@@ -42,15 +37,6 @@ START = """async () => {
 }"""
 BOX = "one => { const { x, y, width, height } = one.getBBox(); return { x, y, width, height } }"
 Json = dict[str, Any]
-
-
-@pytest.fixture(scope="module")
-def browser() -> Iterator[Any]:
-    with playwright.sync_playwright() as running:
-        options = ["--no-sandbox", "--disable-gpu", "--disable-quic", "--no-first-run"]
-        one = running.chromium.launch(executable_path=CHROMIUM, args=options)
-        yield one
-        one.close()
 
 
 @pytest.fixture

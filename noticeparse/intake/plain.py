@@ -14,9 +14,10 @@ import sys
 from collections.abc import Iterator
 from contextlib import contextmanager
 from pathlib import Path
-from typing import IO, NamedTuple
+from typing import IO
 
 from noticeparse.faults import Fault
+from noticeparse.intake.records import Intake, NotReadable
 from noticeparse.text import repair
 
 STANDARD_INPUT = "-"
@@ -33,9 +34,10 @@ MARKS = (
 )
 
 _OTHER_KINDS = (
-    (b"%PDF-", "a PDF file: copy its text into a text file first"),
-    (b"{\\rtf", "an RTF file: save it as plain text first"),
-    (b"PK\x03\x04", "a zip archive or an office file: save its text first"),
+    (b"%PDF-", "a PDF file: its text is wanted here"),
+    (b"{\\rtf", "an RTF file: save it as .docx or as plain text first"),
+    (b"\xd0\xcf\x11\xe0", "an old office or mail file: save it as .docx, .eml or text"),
+    (b"PK\x03\x04", "a zip archive or an office file: save it as .docx or as plain text first"),
     (b"\x1f\x8b", "a compressed file: unpack it first"),
 )
 
@@ -56,19 +58,6 @@ _NOT_FOR_TEXT = frozenset(
 CONTROLS = bytes([*range(0x07), 0x08, *range(0x0E, 0x1B), *range(0x1C, 0x20), 0x7F])
 _FEW_CONTROLS = 8
 _CONTROL_SHARE = 20
-
-
-class NotReadable(Exception):
-    """An input that cannot be read at all; its words complete `<name>: …`."""
-
-
-class Intake(NamedTuple):
-    """A text, the SHA-256 of the bytes it came from, its media type and the faults of decoding."""
-
-    text: str
-    sha256: str
-    media_type: str
-    faults: tuple[Fault, ...]
 
 
 def read_bytes(name: str) -> bytes:
@@ -95,6 +84,8 @@ def readable(name: str) -> Iterator[None]:
     """What goes wrong with the file `name` in here is said as NotReadable."""
     try:
         yield
+    except NotReadable:
+        raise
     except FileNotFoundError:
         raise NotReadable("no such file") from None
     except IsADirectoryError:

@@ -1,0 +1,85 @@
+"""Finding codes about what a file shows and its text alone does not."""
+
+from noticeparse.faults import Entry
+
+ENTRIES = (
+    Entry(
+        "attachment-not-read", "warning", "the attachment `{name}` is not read: {why}",
+        "it may hold notices, or sketches and tables that belong to them",
+        "open the attachment and read it by itself", "common practice, no published source",
+        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W‹›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "figure-in-doubt", "error", "`{written}`: how large and low a figure is does not decide",
+        "small low figures are tenths: 8.6 m is read as 86 m where they are taken for large ones",
+        "read the figure in the original file", "IHO S-4, B-412, from memory",
+        bad="Insert wreck, least depth ‹8\ufffdx› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 8₆ 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "page-order-in-doubt", "error",
+        "page {page}: whether columns or a table stand here cannot be told; it is read in rows",
+        "words of one column may have been read with those of the one beside it",
+        "compare these lines with the page", "common practice, no published source",
+        bad=(
+            "‹12/26 Quill Sound.                                  Brannoch Rock.\n"
+            "Chart 802 [3/26] WGS84, depths in metres            Chart 803\n"
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W   No datum\n"
+            "Delete buoy 46-01.00S 122-00.00W                    Depths in feet›"
+        ),
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "page-text-recognised", "warning",
+        "page {page}: the text behind the picture was made by a scanner",
+        "a figure that was recognised wrongly looks right", "compare every figure with the page",
+        "common practice, no published source",
+        bad="‹Insert wreck, least depth 4m 46-00.00S 122-00.00W›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "page-text-turned", "warning",
+        "page {page}: this text stands in another direction, and behind the rest of its page",
+        "it may belong to what it stands beside", "look at the page",
+        "common practice, no published source",
+        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W\n‹Cancelled on 3 March 2026›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "page-without-text", "error", "page {page} holds no text, only pictures: it is not read",
+        "notices may stand on it", "read this page in the original, or have its text recognised",
+        "common practice, no published source",
+        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W\n‹›",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-character-lost", "error",
+        "`{written}`: the file does not say which character is drawn here",
+        "it may be a degree sign or a figure", "read these words in the original file",
+        "The Unicode Standard, section 23.8",
+        bad="Insert wreck, ‹le\ufffdst› depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-hidden", "warning", "the file hides these words, and they are left out: `{written}`",
+        "nobody sees them who looks at the page", "look whether they belong to the notices",
+        "common practice, no published source",
+        bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-inserted", "warning", "put in later, and not accepted yet: `{written}`",
+        "the change may be a proposal that is not valid", "ask for the file without open changes",
+        "common practice, no published source",
+        bad="Insert wreck, ‹least depth 4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-struck-out", "warning", "struck out, and left out here: `{written}`",
+        "what was struck out may still hold, or more of it", "compare it with the original",
+        "common practice, no published source",
+        bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+    ),
+)  # fmt: skip

@@ -1,0 +1,132 @@
+"""Where an action applies: positions exact and as written, their places on the paper, moves.
+
+Bearings and distances are those of the geodesic on WGS84 (Karney), nautical miles of 1852 m.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from math import radians
+from typing import NamedTuple
+
+from noticeparse.records.action import Action, Move
+from noticeparse.records.geometry import Geometry
+from noticeparse.records.position import Position
+from noticeparse.records.sheet import SheetPlace
+from noticeparse.writers.coordinates import readable
+from noticeparse.writers.drawing import is_of_reference
+from noticeparse.writers.text_actions import how_words, offset_words
+
+_NAUTICAL_MILE_M = 1852.0
+
+
+class Place(NamedTuple):
+    """One position: exact, as written where that differs, and on the paper."""
+
+    exact: str
+    written: str
+    on_sheet: str | None
+    is_outside: bool
+    notes: list[str]
+
+
+class Where(NamedTuple):
+    """A geometry of an action: which end of a move, how the positions are meant, and they."""
+
+    lead: str
+    how: str
+    places: list[Place]
+    notes: list[str]
+    is_reference: bool
+    """Whether the places are those of something else than the feature."""
+
+
+def wheres_of(action: Action) -> list[Where]:
+    """Where an action applies; of a move the old place, then the new one."""
+    sheet = action.sheet
+    here = sheet.positions if sheet else []
+    if not isinstance(action, Move):
+        return [_where("", action.geometry, here)]
+    there = sheet.destination if sheet else []
+    return [_where("from", action.geometry, here), _where("to", action.destination, there)]
+
+
+def _where(lead: str, geometry: Geometry, sheet: list[SheetPlace]) -> Where:
+    known = [*sheet, *[None] * (len(geometry.positions) - len(sheet))]
+    places = [
+        _place(one, on, is_corner=len(geometry.positions) > 1)
+        for one, on in zip(geometry.positions, known, strict=True)
+    ]
+    is_reference = is_of_reference(geometry)
+    return Where(lead, how_words(geometry), places, list(_notes(geometry)), is_reference)
+
+
+def _notes(geometry: Geometry) -> Iterator[str]:
+    if not geometry.positions:
+        yield "no position is given"
+    elif is_of_reference(geometry):
+        yield "position of the reference, not of the feature"
+    if geometry.offset:
+        yield f"that is {offset_words(geometry.offset)}"
+
+
+def _place(position: Position, on: SheetPlace | None, *, is_corner: bool) -> Place:
+    notes: list[str] = []
+    if position.label and position.via == "stated" and is_corner:
+        notes.append(f"({position.label})")
+    if position.quality:
+        notes.append(position.quality)
+    if position.via == "offset":
+        notes.append(f"worked out, good to {position.resolution_m:g} metres")
+    written = " ".join(position.written.split())
+    is_outside = on is not None and on.part is None
+    return Place(readable(position), written, _on_sheet(on), is_outside, notes)
+
+
+def _on_sheet(on: SheetPlace | None) -> str | None:
+    if on is None:
+        return None
+    panel = f"{on.panel}: " if on.panel else ""
+    if on.part is None:
+        return f"{panel}outside the frame, {_from_corner(on)}"
+    return f"{panel}{on.part}, {_from_corner(on)}"
+
+
+def _from_corner(on: SheetPlace) -> str:
+    sideways = "right" if on.x_mm >= 0 else "left"
+    upright = "up" if on.y_mm >= 0 else "down"
+    # No-break spaces: a figure and its unit stay on one line.
+    return f"{abs(on.x_mm):.1f}\u00a0mm\u00a0{sideways}, {abs(on.y_mm):.1f}\u00a0mm\u00a0{upright}"
+
+
+def move_words(action: Action) -> str | None:
+    """`139° true, 0.09 nautical miles (172 metres)`, of a move between two places of its own.
+
+    Bearings to a tenth of a degree only where the last figures of the positions bear it.
+    """
+    if not isinstance(action, Move):
+        return None
+    ends = (action.geometry, action.destination)
+    if any(len(one.positions) != 1 or is_of_reference(one) for one in ends):
+        return None
+    first, second = (one.positions[0] for one in ends)
+    return between(first, second)
+
+
+def between(first: Position, second: Position) -> str:
+    """True bearing and distance of the geodesic from one position to another."""
+    from geographiclib.geodesic import Geodesic  # slow to import
+
+    found = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
+    distance_m, azimuth = found["s12"], found["azi1"] % 360
+    if distance_m < 0.01:
+        return "the two positions are the same"
+    doubt_m = first.resolution_m + second.resolution_m
+    decimals = 1 if doubt_m < radians(0.1) * distance_m else 0
+    # A bearing that is rounded up to 360 is 000.
+    rounded = round(azimuth, decimals) % 360
+    whole, _, rest = f"{rounded:.{decimals}f}".partition(".")
+    degrees = f"{whole:0>3}" + (f".{rest}" if rest else "")
+    miles = distance_m / _NAUTICAL_MILE_M
+    written = f"{miles:.{2 if miles >= 1 else 3}f} nautical miles ({distance_m:.0f} metres)"
+    return f"{degrees}° true, {written}"

@@ -1,0 +1,1 @@
+"""Work sheets and plots."""
