@@ -8,12 +8,12 @@ from collections.abc import Sequence
 from typing import Any
 
 import pytest
-from reportlab.lib.utils import ImageReader
 from reportlab.pdfgen.canvas import Canvas
 
 import noticeparse
 from noticeparse.intake import Intake, NotReadable, read
 from noticeparse.records import Bulletin
+from tests.file_specimens import picture
 from tests.pdf_pages import (
     HEIGHT,
     MARGIN,
@@ -236,7 +236,6 @@ class TestTables:
     @pytest.mark.parametrize("order", ["columns", "rows", "shuffled"])
     def test_tables_within_columns(self, order: Any) -> None:
         """Each column has its own table: the white within it is no gutter."""
-        setting = Setting(columns=2, order=order)
         rows = [
             (f"Delete depth {n}‹{n % 9 + 1}›", f"47°{n:02}'.05S., 123°44'.20W.")
             for n in range(10, 30)
@@ -515,12 +514,6 @@ class TestPages:
 
 def pieces(intake: Intake) -> list[str]:
     return [intake.text[start:end] for start, end in intake.furniture]
-
-
-def picture() -> ImageReader:
-    from PIL import Image
-
-    return ImageReader(Image.new("L", (40, 40), 128))
 
 
 class TestScans:

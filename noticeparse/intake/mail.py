@@ -135,8 +135,8 @@ def _add_attachment(composer: Composer, part: EmailMessage, left: list[int], dee
     try:
         found = _attached(part, name, left, deep)
     except NotReadable as error:
-        composer.end_line()
-        at = max(composer.length - (composer.last == "\n"), 0)
+        composer.end_paragraph()
+        at = composer.length
         composer.doubt("attachment-not-read", at, at, name=name, why=str(error))
         return
     except (LookupError, ValueError, RecursionError) as error:

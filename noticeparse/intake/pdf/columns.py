@@ -41,6 +41,8 @@ class _Gutter(NamedTuple):
     x1: float
     top: float
     bottom: float
+    least: float
+    """How wide white must be at least, to be more than a blank between words."""
     rows: int
     """Steps of height with text on both sides."""
 
@@ -187,7 +189,7 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
         mask = _rows_of(one, top)
         for x in range(int(one.x0 - left), min(int(one.x1 - left) + 1, width)):
             taken[x] |= mask
-    least = max(int(_least_width(glyphs, size)), 1)
+    least = max(int(_least_width(glyphs, size)) + 1, 2)
     before, behind = _sides(taken)
     line = 0.8 * size / _STEP
     fewest, tall = _LEAST_LINES * line, _TALL_LINES * line
@@ -213,6 +215,7 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
                 x + least + left,
                 top + begin * _STEP,
                 top + end * _STEP,
+                least,
                 count,
             )
             found[begin, end] = gutter if known is None or known.x1 >= x + left else known
@@ -265,12 +268,10 @@ def _free(crossed: int, any_text: int) -> Iterator[tuple[int, int]]:
 def _edges(glyphs: Sequence[Glyph], main: _Gutter) -> list[float]:
     """The middles of all white stretches that go through as well as the main one."""
     solid = sorted((one for one in glyphs if one.char != " "), key=lambda one: one.x0)
-    least = 0.75 * (main.x1 - main.x0)
-    size = median(one.size for one in solid) if solid else 1.0
     edges: list[float] = []
     reach = solid[0].x1 if solid else 0.0
     for one in solid:
-        if one.x0 - reach >= min(least, 0.6 * size):
+        if one.x0 - reach >= main.least:
             edges.append((reach + one.x0) / 2)
         reach = max(reach, one.x1)
     return edges

@@ -73,7 +73,8 @@ class Group:
         """Take a strip in."""
         self.has_words = self.has_words or not (strip.is_places or strip.is_cells)
         self.has_places = self.has_places or strip.has_places
-        self.axis = strip.axis if strip.is_places else ""
+        is_second = self.axis == "latitude" and strip.axis == "longitude"
+        self.axis = ("both" if is_second else strip.axis) if strip.is_places else ""
 
     def ends_before(self, strip: Strip, before: Strip) -> bool | None:
         """Whether the next strip is another column; None where that cannot be told."""
