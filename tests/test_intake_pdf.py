@@ -28,6 +28,8 @@ from tests.pdf_pages import (
     wrapped,
 )
 
+pytestmark = pytest.mark.usefixtures("in_this_process")
+
 DEMO = "corpus_synthetic/demo.txt"
 HEAD = "TAVRENNE ISLANDS NOTICES TO MARINERS (invented, not for navigation)"
 

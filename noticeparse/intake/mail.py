@@ -67,7 +67,12 @@ def _add_heads(composer: Composer, message: EmailMessage) -> None:
 
 def _others(message: EmailMessage, chosen: set[int], left: list[int]) -> Iterator[EmailMessage]:
     """The parts of a message but for its body and the alternatives to that."""
-    if message.get_content_type() == "message/rfc822" or not message.is_multipart():
+    if message.get_content_type() == "message/rfc822":
+        yield message
+        return
+    if not message.is_multipart():
+        if not chosen:
+            yield message
         return
     stack: list[tuple[EmailMessage, bool]] = [(message, False)]
     while stack:
