@@ -25,6 +25,8 @@ if TYPE_CHECKING:
     import httpx2
     from playwright.sync_api import Browser
 
+    from noticeparse.intake.composing import Composed
+    from noticeparse.intake.kinds import Kind
     from noticeparse.records.bulletin import Bulletin
 
 os.environ[VARIABLE] = tempfile.mkdtemp()
@@ -54,6 +56,18 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 
 def pytest_unconfigure() -> None:
     shutil.rmtree(os.environ[VARIABLE], ignore_errors=True)
+
+
+@pytest.fixture
+def in_this_process(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Files are read without a process for each; those of `test_intake_hostile` have theirs."""
+    from noticeparse.intake import apart, child
+
+    def read_here(data: bytes, kind: Kind) -> Composed:
+        apart.require(kind)
+        return child.reader_of(kind)(data)
+
+    monkeypatch.setattr(apart, "read_apart", read_here)
 
 
 @pytest.fixture

@@ -3,7 +3,8 @@ r"""The specimens of the catalogue, read: a bad one gives its finding, a good on
 A specimen is the body of a notice for a metric chart, put under `HEAD`; a whole text where it
 names a chart or a notice number of its own at the start of a line; one light, as the command
 `light` reads it; or a list of charts.  What is held against a list is read with that of `sheets`.
-`\\xe9` in it stands for the byte E9, to show what is no UTF-8.
+`\\xe9` in it stands for the byte E9, to show what is no UTF-8.  What only a file
+shows is put into one by `file_specimens`.
 """
 
 from __future__ import annotations
@@ -12,14 +13,16 @@ import re
 from typing import NamedTuple
 
 from noticeparse import NoticeParseError, parse_light
-from noticeparse.catalogue import ENTRIES, chart_lists, sheets
+from noticeparse.catalogue import ENTRIES, chart_lists, files, sheets
 from noticeparse.chart_list import read_list
 from noticeparse.faults import pointed
-from noticeparse.intake import decode
+from noticeparse.files import read_intake
+from noticeparse.intake import decode, read
 from noticeparse.parts import Terms, read_parts
 from noticeparse.pipeline import read_bulletin
 from noticeparse.readers.lights import read_aids, read_light
 from noticeparse.records.finding import Severity
+from tests.file_specimens import file_with
 from tests.short_notices import HEAD
 
 # In a notice the words behind a light or an aid belong to the feature; these codes are for what
@@ -47,8 +50,11 @@ AGAINST_A_LIST = frozenset(entry.code for entry in sheets.ENTRIES)
 OF_PARTS = frozenset({"text-cut", "text-in-parts"})
 _MOST_AS_ONE = 60
 
-# Codes of what is no notice.
-OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST | OF_PARTS
+# What a file shows and its text does not.
+OF_A_FILE = frozenset(entry.code for entry in files.ENTRIES)
+
+# Codes of what is no notice, or none that a text gives.
+OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST | OF_PARTS | OF_A_FILE
 
 _WHOLE = re.compile(r"(?:Chart |(?s:.*^)[0-9]+(?:\([TP]\))?/[0-9]+ )", re.MULTILINE)
 _BYTE = re.compile(rb"\\x([0-9a-f]{2})")
@@ -74,6 +80,8 @@ def told_of(code: str, text: str) -> list[Told]:
         return [one for one in _of_parts(text) if one.code == code]
     given = under_head(text)
     before = given.index(text)
+    if code in OF_A_FILE:
+        return _of_file(code, given[:before], text)
     if _BYTE.search(text.encode("utf-8", "surrogatepass")):
         intake = decode(_BYTE.sub(_as_byte, given.encode("utf-8")), "specimen.txt")
         bulletin = read_bulletin(intake.text, faults=intake.faults)
@@ -109,6 +117,25 @@ def _of_parts(text: str) -> list[Told]:
         Told(one.code, one.severity, one.span.start, one.span.end, one.message)
         for part in read_parts([text], terms)
         for one in part.findings
+        if one.span is not None
+    ]
+
+
+def _of_file(code: str, head: str, text: str) -> list[Told]:
+    """What is told of a text in a file that shows the fault of the code, or no fault."""
+    plain, start, end = pointed(ENTRIES[code].bad)
+    marked = (start + len(head), end + len(head)) if text == plain else None
+    intake = read(*file_with(code, head + text, marked))
+    assert intake.text.rstrip("\n") == (head + text).rstrip("\n")
+    return [
+        Told(
+            one.code,
+            one.severity,
+            one.span.start - len(head),
+            one.span.end - len(head),
+            one.message,
+        )
+        for one in read_intake(intake).findings
         if one.span is not None
     ]
 

@@ -30,6 +30,8 @@ BY_MODULE: dict[str, tuple[Entry, ...]] = {
 COMPANIONS = {
     # The heading is one fault; each item under it is another, lost one.
     "text-action-lost": {"verb-unknown"},
+    # The mark that parts the figure is read as such in a plain text too.
+    "figure-in-doubt": {"text-garbled"},
     # If the place is that of the item before it, the item behind it has none.
     "place-before-verb": {"item-without-position"},
 }
