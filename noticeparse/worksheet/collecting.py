@@ -17,7 +17,7 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
-from noticeparse.sheets import Sheets, chart_key
+from noticeparse.sheets import Sheets, chart_key, is_same_notice, own_reference
 from noticeparse.worksheet.chains import alarms_of, before_of
 from noticeparse.worksheet.heads import (
     head_facts,
@@ -45,6 +45,7 @@ class _Known(NamedTuple):
 
     path: str
     of_actions: dict[str, list[Finding]]
+    cancelled_by: list[str]
 
 
 def chart_sheets(
@@ -62,10 +63,10 @@ def chart_sheets(
         raise NotTouched("no notice touches a chart: there is nothing to make a sheet of")
     sheets = Sheets(charts) if charts is not None else None
     known = _known(readings)
-    left = _unnamed(by_chart) if wanted else []
+    notes = list(_notes(_unnamed(by_chart), is_without_sheet=bool(wanted)))
     unique = {id(group): group for group in chosen}.values()
     return [
-        _chart_sheet(group, readings, known, sheets, number, left)
+        _chart_sheet(group, readings, known, sheets, number, notes)
         for number, group in enumerate(unique, 1)
         if _names(group[0]) or _has_actions(group)
     ]
@@ -94,10 +95,18 @@ def _chosen(wanted: str, groups: list[list[Panel]]) -> list[Panel]:
 
 def _known(readings: Readings) -> dict[int, _Known]:
     found = {}
+    cancelled = [
+        (ref, notice_name(notice))
+        for _, bulletin in readings
+        for notice in bulletin.notices
+        for ref in notice.cancels
+    ]
     for _, bulletin in readings:
         of_actions = findings_of_actions(bulletin.findings)
         for index, notice in enumerate(bulletin.notices):
-            found[id(notice)] = _Known(f"/notices/{index}", of_actions)
+            own = own_reference(notice)
+            by = [name for ref, name in cancelled if own is not None and is_same_notice(ref, own)]
+            found[id(notice)] = _Known(f"/notices/{index}", of_actions, by)
     return found
 
 
@@ -111,7 +120,7 @@ def _chart_sheet(
     known: dict[int, _Known],
     sheets: Sheets | None,
     chart_number: int,
-    unnamed: list[Panel],
+    notes: list[str],
 ) -> ChartSheet:
     numbers = count(1)
     panels = [_panel_sheet(panel, known, sheets, chart_number, numbers) for panel in group]
@@ -125,7 +134,7 @@ def _chart_sheet(
         is_listed=None if sheets is None else bool(listed),
         alarms=[*alarms_of(steps, last), *_circle(group)],
         before=before_of(steps, last),
-        notes=list(_notes(unnamed)),
+        notes=notes,
         panels=panels,
         told=told_of(_outside(readings)),
     )
@@ -145,9 +154,10 @@ def _outside(readings: Readings) -> Iterator[Finding]:
         yield from (one for one in bulletin.findings if is_outside(one) and one.severity != "info")
 
 
-def _notes(unnamed: list[Panel]) -> Iterator[str]:
+def _notes(unnamed: list[Panel], *, is_without_sheet: bool) -> Iterator[str]:
+    """What stands under no chart: actions, where they have no sheet, and notices that cancel."""
     actions = sum(step.actions for panel in unnamed for step in panel.steps)
-    if actions:
+    if actions and is_without_sheet:
         yield (
             f"{counted(actions, 'action')} of these notices name no chart and are not on this "
             "sheet: see whether they are for this chart."
@@ -193,7 +203,7 @@ def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int])
         status=notice.status,
         heading=notice.heading,
         facts=list(head_facts(step)),
-        alarms=list(notice_alarms(step)),
+        alarms=list(notice_alarms(step, known.cancelled_by)),
         lines=list(_lines(step, known, own, chart_number, numbers)),
         remarks=[remark.text for remark in notice.remarks],
         told=told_of(_of_notice(notice, own)),
