@@ -30,15 +30,15 @@ class _Taken:
     """Boxes that are taken, to be asked for what lies near."""
 
     def __init__(self) -> None:
-        self._cells: dict[tuple[int, int], list[Box]] = defaultdict(list)
+        self._cells: dict[tuple[int, int], set[Box]] = defaultdict(set)
 
     def add(self, box: Box) -> None:
         for cell in _cells(box):
-            self._cells[cell].append(box)
+            self._cells[cell].add(box)
 
     def meets(self, box: Box) -> bool:
         return any(
-            _meet(box, other) for cell in _cells(box) for other in self._cells.get(cell, [])
+            _meet(box, other) for cell in _cells(box) for other in self._cells.get(cell, ())
         )
 
 

@@ -65,8 +65,10 @@ def plots_of(sheet: ChartSheet, sheet_file: str = "") -> list[Plot]:
     """
     frames = all_frames(sheet)
     if not frames:
-        words = "is not in the chart list" if sheet.is_listed is False else "needs a chart list"
-        raise NoPlot(f"{sheet.name} {words}: its scale and limits must be known for a plot")
+        words = "needs a chart list"
+        if sheet.is_listed is False:
+            words = "is not in the chart list, or not the panel that the notices name"
+        raise NoPlot(f"{sheet.name} {words}: scale and limits must be known for a plot")
     found = spread(sheet.lines(), frames)
     return [
         _plot(sheet, frames[index], found, index, sheet_file)
