@@ -6,6 +6,7 @@ Every action of the records for a chart stands on its sheet once; that is counte
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import count, groupby
 from typing import NamedTuple
@@ -17,6 +18,7 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
+from noticeparse.records.reference import NoticeRef
 from noticeparse.sheets import Sheets, chart_key, is_same_notice, own_reference
 from noticeparse.worksheet.chains import alarms_of, before_of
 from noticeparse.worksheet.heads import (
@@ -58,7 +60,7 @@ def chart_sheets(
     panels = order_by_chart(readings)
     by_chart = [list(group) for _, group in groupby(panels, _key)]
     numbered = [group for group in by_chart if _names(group[0])]
-    chosen = [_chosen(one, numbered) for one in dict.fromkeys(wanted)] or by_chart
+    chosen = [group for one in wanted for group in _chosen(one, numbered)] or by_chart
     if not any(_names(group[0]) or _has_actions(group) for group in chosen):
         raise NotTouched("no notice touches a chart: there is nothing to make a sheet of")
     sheets = Sheets(charts) if charts is not None else None
@@ -84,10 +86,13 @@ def _has_actions(group: Iterable[Panel]) -> bool:
     return any(step.actions for panel in group for step in panel.steps)
 
 
-def _chosen(wanted: str, groups: list[list[Panel]]) -> list[Panel]:
-    for group in groups:
-        if any(chart_key(wanted) in _names(panel) for panel in group):
-            return group
+def _chosen(wanted: str, groups: list[list[Panel]]) -> list[list[Panel]]:
+    """The chart of a number, and behind it what notices name by its other number alone."""
+    named = [({name for panel in group for name in _names(panel)}, group) for group in groups]
+    for names, group in named:
+        if chart_key(wanted) in names:
+            others = (other for known, other in named if known & names and other is not group)
+            return [group, *others]
     touched = ", ".join(str(group[0].chart or group[0].international) for group in groups)
     words = f"those touched are {touched}" if touched else "none is touched"
     raise NotTouched(f"no notice touches chart {wanted}; {words}")
@@ -95,17 +100,20 @@ def _chosen(wanted: str, groups: list[list[Panel]]) -> list[Panel]:
 
 def _known(readings: Readings) -> dict[int, _Known]:
     found = {}
-    cancelled = [
-        (ref, notice_name(notice))
-        for _, bulletin in readings
-        for notice in bulletin.notices
-        for ref in notice.cancels
-    ]
+    cancelled: dict[int, list[tuple[NoticeRef, str]]] = defaultdict(list)
+    for _, bulletin in readings:
+        for notice in bulletin.notices:
+            for ref in notice.cancels:
+                cancelled[ref.number].append((ref, notice_name(notice)))
     for _, bulletin in readings:
         of_actions = findings_of_actions(bulletin.findings)
         for index, notice in enumerate(bulletin.notices):
             own = own_reference(notice)
-            by = [name for ref, name in cancelled if own is not None and is_same_notice(ref, own)]
+            by = [
+                name
+                for ref, name in (cancelled.get(own.number, []) if own else [])
+                if own and is_same_notice(ref, own)
+            ]
             found[id(notice)] = _Known(f"/notices/{index}", of_actions, by)
     return found
 

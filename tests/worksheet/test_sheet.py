@@ -86,6 +86,13 @@ class TestOrder:
         (sheet,) = sheets_of(international, "int9871")
         assert sheet.name == "Chart 802 (INT 9871)"
 
+    def test_chart_that_one_notice_names_by_its_other_number_alone(self) -> None:
+        first = notice("11/26", "10/26").replace("802", "802 (INT 9871)")
+        other = notice("12/26", "11/26").replace("Chart 802", "Chart INT 9871")
+        for wanted in ("802", "INT 9871"):
+            sheets = sheets_of(first + other, wanted)
+            assert sum(1 for sheet in sheets for _ in sheet.lines()) == 2
+
     @pytest.mark.parametrize("text", ["", "Nothing of a chart."])
     def test_nothing_touched(self, text: str) -> None:
         with pytest.raises(NotTouched, match="no notice touches"):
