@@ -68,7 +68,7 @@ def chart_sheets(
     notes = list(_notes(_unnamed(by_chart), is_without_sheet=bool(wanted)))
     unique = {id(group): group for group in chosen}.values()
     return [
-        _chart_sheet(group, readings, known, sheets, number, notes)
+        _chart_sheet(group, readings, known, sheets=sheets, chart_number=number, notes=notes)
         for number, group in enumerate(unique, 1)
         if _names(group[0]) or _has_actions(group)
     ]
@@ -126,12 +126,16 @@ def _chart_sheet(
     group: list[Panel],
     readings: Readings,
     known: dict[int, _Known],
+    *,
     sheets: Sheets | None,
     chart_number: int,
     notes: list[str],
 ) -> ChartSheet:
     numbers = count(1)
-    panels = [_panel_sheet(panel, known, sheets, chart_number, numbers) for panel in group]
+    panels = [
+        _panel_sheet(one, known, sheets, chart_number=chart_number, numbers=numbers)
+        for one in group
+    ]
     first = panels[0]
     listed = [frame.chart for panel in panels for frame in panel.frames]
     last = next((one.last_notice for one in listed if one.last_notice), None)
@@ -192,6 +196,7 @@ def _panel_sheet(
     panel: Panel,
     known: dict[int, _Known],
     sheets: Sheets | None,
+    *,
     chart_number: int,
     numbers: Iterator[int],
 ) -> PanelSheet:
@@ -212,14 +217,14 @@ def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int])
         heading=notice.heading,
         facts=list(head_facts(step)),
         alarms=list(notice_alarms(step, known.cancelled_by)),
-        lines=list(_lines(step, known, own, chart_number, numbers)),
+        lines=list(_lines(step, known, own, chart_number=chart_number, numbers=numbers)),
         remarks=[remark.text for remark in notice.remarks],
         told=told_of(_of_notice(notice, own)),
     )
 
 
 def _lines(
-    step: Step, known: _Known, own: set[int], chart_number: int, numbers: Iterator[int]
+    step: Step, known: _Known, own: set[int], *, chart_number: int, numbers: Iterator[int]
 ) -> Iterator[Line]:
     for index in sorted(own):
         section = step.notice.charts[index]
