@@ -202,7 +202,7 @@ def _words(one: Drawn) -> str:
 
 def _width(one: Drawn) -> float:
     # A little more than any sans-serif typeface takes.
-    return SIGN_MM + 2.4 + 0.62 * _LABEL_MM * len(_words(one))
+    return SIGN_MM + 2.6 + 0.72 * _LABEL_MM * len(_words(one))
 
 
 def _corners(box: Box) -> list[Point]:
