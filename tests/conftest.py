@@ -1,4 +1,4 @@
-"""Hypothesis profiles, `--update-golden`, and two files that many tests read.
+"""Hypothesis profiles, `--update-golden`, and what many tests read.
 
 The laws take few draws, many with `NOTICEPARSE_LAWS=full`.  What is kept between runs is kept in a
 folder of this run alone, so that every run also begins without it.
@@ -16,13 +16,20 @@ from typing import TYPE_CHECKING
 import pytest
 from hypothesis import HealthCheck, settings
 
+from noticeparse import parse
 from noticeparse.store import VARIABLE
 from tests.command import BAD, GOOD
+from tests.week import WEEK
 
 if TYPE_CHECKING:
     import httpx2
 
+    from noticeparse.records.bulletin import Bulletin
+
 os.environ[VARIABLE] = tempfile.mkdtemp()
+
+# What these assert is shown as fully as what a test does.
+pytest.register_assert_rewrite("tests.comes_back", "tests.geojson_rules", "tests.stream_parts")
 
 _SLOW = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 
@@ -62,6 +69,12 @@ def bad(tmp_path: Path) -> str:
     path = tmp_path / "bad.txt"
     path.write_text(BAD, "utf-8")
     return str(path)
+
+
+@pytest.fixture(scope="session")
+def week() -> Bulletin:
+    """What is read of a week of notices; records are frozen, so that all tests share it."""
+    return parse(WEEK, name="w.txt")
 
 
 @pytest.fixture(scope="session")

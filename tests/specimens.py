@@ -20,8 +20,7 @@ from noticeparse.parts import Terms, read_parts
 from noticeparse.pipeline import read_bulletin
 from noticeparse.readers.lights import read_aids, read_light
 from noticeparse.records.finding import Severity
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+from tests.short_notices import HEAD
 
 # In a notice the words behind a light or an aid belong to the feature; these codes are for what
 # is given as one light alone.
@@ -73,8 +72,8 @@ def told_of(code: str, text: str) -> list[Told]:
         return _of_value(code, text)
     if code in OF_PARTS:
         return [one for one in _of_parts(text) if one.code == code]
-    head = "" if _WHOLE.match(text) else HEAD
-    given = head + text + "\n"
+    given = under_head(text)
+    before = given.index(text)
     if _BYTE.search(text.encode("utf-8", "surrogatepass")):
         intake = decode(_BYTE.sub(_as_byte, given.encode("utf-8")), "specimen.txt")
         bulletin = read_bulletin(intake.text, faults=intake.faults)
@@ -84,7 +83,7 @@ def told_of(code: str, text: str) -> list[Told]:
     found = []
     for one in bulletin.findings:
         assert one.span is not None
-        start, end = one.span.start - len(head), one.span.end - len(head)
+        start, end = one.span.start - before, one.span.end - before
         # Four signs of the specimen are one byte of the text.
         end += 3 * len(_BYTE.findall(text[start : end + 3].encode("utf-8", "surrogatepass")))
         found.append(Told(one.code, one.severity, start, end, one.message))
@@ -139,7 +138,11 @@ def _of_value(code: str, text: str) -> list[Told]:
     return found
 
 
+def under_head(text: str) -> str:
+    """A specimen as a whole text, under `HEAD` where it has no head of its own."""
+    return ("" if _WHOLE.match(text) else HEAD) + text + "\n"
+
+
 def bad_text(code: str) -> str:
     """The whole text of a bad specimen, for those that are no single value."""
-    text = pointed(ENTRIES[code].bad).text
-    return ("" if _WHOLE.match(text) else HEAD) + text + "\n"
+    return under_head(pointed(ENTRIES[code].bad).text)

@@ -6,6 +6,7 @@ import subprocess
 import sys
 from collections.abc import Sequence
 from importlib.metadata import entry_points
+from pathlib import Path
 
 import pytest
 
@@ -102,6 +103,15 @@ class TestUsage:
         assert result.exit_code == 2
         assert not result.stdout
         assert "Usage:" in result.stderr
+
+    def test_unknown_ending_is_not_filled_with_json(self, good: str, tmp_path: Path) -> None:
+        sheet = tmp_path / "week.xls"
+        refused = invoke("parse", good, "--out", str(sheet))
+        assert refused.exit_code == 2
+        assert "no format is known" in refused.stderr
+        assert not sheet.exists()
+        assert invoke("parse", good, "--format", "csv", "--out", str(sheet)).exit_code == 0
+        assert sheet.read_text("utf-8").startswith("usable,notice,")
 
     def test_wrong_usage_of_a_process(self) -> None:
         ran = process("parse", "--no-such-option")

@@ -9,15 +9,7 @@ import pytest
 
 import noticeparse
 from tests import corpus_truth
-
-CORPUS = Path(__file__).resolve().parents[1] / "corpus_synthetic"
-CLEAN = sorted((CORPUS / "clean").glob("*.txt"))
-FAULTY = sorted((CORPUS / "faulty").glob("*.txt"))
-TEXTS = CLEAN + FAULTY
-
-
-def name_of(path: Path) -> str:
-    return f"{path.parent.name}/{path.stem}"
+from tests.corpus_files import CLEAN, FAULTY, TEXTS, name_of
 
 
 def read(path: Path) -> dict[str, object]:

@@ -56,8 +56,8 @@ class TestSeveral:
     def test_format_is_for_other_endings(self, good: str, tmp_path: Path) -> None:
         assert not invoke("parse", good, "--format", "csv", *outs(tmp_path, "a.dat")).exit_code
         assert (tmp_path / "a.dat").read_bytes().startswith(b"usable,notice,")
-        assert not invoke("parse", good, *outs(tmp_path, "b.dat")).exit_code
-        assert (tmp_path / "b.dat").read_bytes().startswith(b'{"schema_version"')
+        assert not invoke("parse", good, *outs(tmp_path, "b")).exit_code
+        assert (tmp_path / "b").read_bytes().startswith(b'{"schema_version"')
 
     def test_mark_and_indent_go_where_they_belong(self, good: str, tmp_path: Path) -> None:
         options = outs(tmp_path, "a.csv", "a.json", "a.jsonl")

@@ -52,6 +52,15 @@ SAME = {
         "| INSERT |\n| Wreck | 46-00.00S | 122-00.00W |\n"
         "| DELETE |\n| Rock | 46-00.50S | 122-00.00W |"
     ),
+    "courtesy": f"- Please add wreck at {P}\n- Kindly remove rock at {Q}",
+    "slashes": f"INSERT / WRECK / {P}\nDELETE / ROCK / {Q}",
+    "square letters": (
+        f"Insert wreck ......... [A] {P}\nDelete rock .......... [B] {Q}"
+    ),
+    "positions first": (
+        f"Positions  (1) {P}\n           (2) {Q}\n"
+        "Matter     Insert wreck at (1).\n           Delete rock at (2)."
+    ),
     "letters with a key": (
         "Codes: I = insert, D = delete.\nCODE   OBJECT   POSITION\n"
         f"I      wreck    {P}\nD      rock     {Q}"
@@ -407,3 +416,205 @@ def test_a_dash_for_the_old_state_is_nothing() -> None:
     )
     (action,) = parse(HEAD + body).notices[0].charts[0].actions
     assert (action.verb, action.feature.text) == ("insert", "port-hand light-buoy")
+
+
+def test_main_chart_behind_a_panel_is_no_panel() -> None:
+    text = (
+        f"{HEAD}Plan A, Port Ellory\nInsert wreck {P}\nMain chart:\nDelete rock {Q}\n"
+        f"Inset B, Dunmarrow\nInsert wreck {R}\nOn the main chart\nDelete wreck {P}\n"
+    )
+    bulletin = parse(text)
+    sections = [
+        (chart.chart, chart.panel, [(a.verb, a.feature.text) for a in chart.actions])
+        for chart in bulletin.notices[0].charts
+    ]
+    assert sections == [
+        ("802", "Plan A", [("insert", "wreck")]),
+        ("802", None, [("delete", "rock")]),
+        ("802", "Inset B", [("insert", "wreck")]),
+        ("802", None, [("delete", "wreck")]),
+    ]
+    assert not bulletin.findings
+
+
+@pytest.mark.parametrize(
+    ("words", "cancels"),
+    [
+        ("Notice 10/26 refers. That notice is cancelled.", [10]),
+        ("Notice 10/26 remains in force.", []),
+        ("10/26 refers.", []),
+    ],
+)
+def test_notice_that_a_sentence_speaks_of_opens_nothing(words: str, cancels: list[int]) -> None:
+    bulletin = parse(f"{HEAD}{words}\nDelete wreck {P}\n")
+    assert [notice.id for notice in bulletin.notices] == ["12/26"]
+    assert [ref.number for ref in bulletin.notices[0].cancels] == cancels
+    assert told(bulletin) == [("delete", "wreck", [AT_P])]
+    assert bulletin.notices[0].charts[0].chart == "802"
+    assert cancels or words in [one.text for one in bulletin.notices[0].remarks]
+
+
+# text, kind: what a rock gives its name to is no rock
+AIDS_ON_ROCKS = [
+    ("BRANNOCH ROCK RACON (K)", "racon"),
+    ("BRANNOCH ROCK FOG SIGNAL, Horn(3)60s", "fog_signal"),
+    ("PELLAN ISLAND FOG SIGNAL", "fog_signal"),
+    ("BRANNOCH ROCK Fl(2)10s18m12M", "light"),
+    ("BRANNOCH ROCK LIGHT", "light"),
+    ("BRANNOCH ROCK", "rock"),
+]
+
+
+@pytest.mark.parametrize(("phrase", "kind"), AIDS_ON_ROCKS)
+def test_an_aid_named_by_a_rock_is_no_rock(phrase: str, kind: str) -> None:
+    assert told(parse(f"{HEAD}Delete {phrase} {P}\n")) == [("delete", kind, [AT_P])]
+
+
+class TestToldBelow:
+    """A thing with its place, and what became of it on the line below."""
+
+    def test_all_verbs(self) -> None:
+        text = (
+            f"{HEAD}\nPIER LIGHT, F.R.9m5M, {P}.\n    Elevation altered to 11m.\n\n"
+            f"SPIT PORT-HAND BUOY, {Q}.\n    Permanently withdrawn.\n\n"
+            f"ELLORY SAFE-WATER LIGHT-BUOY, Mo(A)8s, {R}.\n    Moved to {Q}.\n\n"
+            f"JETTY LIGHT, {P}.\n    Established.\n"
+        )
+        bulletin = parse(text)
+        assert [(verb, at) for verb, _, at in told(bulletin)] == [
+            ("amend", [AT_P]), ("delete", [AT_Q]), ("move", [AT_R]), ("insert", [AT_P]),
+        ]  # fmt: skip
+        amend, _, move, _ = bulletin.notices[0].charts[0].actions
+        assert isinstance(amend, Amend)
+        assert [(c.property, c.new) for c in amend.changes] == [("light.elevation_m", 11)]
+        assert isinstance(move, Move)
+        assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+
+    @pytest.mark.parametrize(
+        "words", ["Reported removed.", "Temporarily withdrawn.", "Not established."]
+    )
+    def test_what_tells_less_is_no_verb(self, words: str) -> None:
+        bulletin = parse(f"{HEAD}\nPIER LIGHT, {P}.\n    {words}\n")
+        assert not told(bulletin)
+        assert errors(bulletin)
+
+
+class TestAnnounced:
+    """Positions numbered first, and items that refer to them by number."""
+
+    def test_relations(self) -> None:
+        text = (
+            f"{HEAD}Positions  (1) {P}\n           (2) {Q}\n"
+            "Insert submarine cable joining (1) and (2).\nMove buoy from (2) to (1).\n"
+            "Delete depth 8m, close N of (1).\n"
+        )
+        bulletin = parse(text)
+        cable, move, depth = bulletin.notices[0].charts[0].actions
+        assert (cable.geometry.shape, [p.iso6709 for p in cable.geometry.positions]) == (
+            "line", [AT_P, AT_Q],
+        )  # fmt: skip
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_P]
+        assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
+        assert not errors(bulletin)
+
+    def test_one_that_no_item_refers_to_is_told(self) -> None:
+        text = f"{HEAD}Positions  (1) {P}\n           (2) {Q}\nInsert wreck at (1).\n"
+        bulletin = parse(text)
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert errors(bulletin) == {"item-without-verb"}
+
+    def test_unknown_number_is_told(self) -> None:
+        bulletin = parse(f"{HEAD}Positions  (1) {P}\nInsert wreck at (1).\nDelete rock at (3).\n")
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert errors(bulletin)
+
+
+def test_charts_behind_each_other_share_the_items_below() -> None:
+    head = "12/26 Quill Sound. Ch. 41 (prev. 3/26), Ch. 42 (prev. 4/26)\n"
+    charts = parse(f"{head}Ins wreck, {P}\n").notices[0].charts
+    assert [(chart.chart, len(chart.actions)) for chart in charts] == [("41", 1), ("42", 1)]
+
+
+def test_taken_from_a_position_is_its_own_place() -> None:
+    bulletin = parse(f"{HEAD}The buoy No 3 has been withdrawn from position {P}.\n")
+    assert told(bulletin) == [("delete", "buoy_generic", [AT_P])]
+    bulletin = parse(f"{HEAD}The buoy No 3, 045° 200M from position {P}, has been withdrawn.\n")
+    assert told(bulletin) == []
+
+
+def test_letters_may_leave_out_i_and_o() -> None:
+    rows = [f"[{letter}] 46-0{n}.00S 122-00.00W" for n, letter in enumerate("FGHJK")]
+    bulletin = parse(f"{HEAD}Insert cable, joining {rows[0]}\n" + "\n".join(rows[1:]) + "\n")
+    assert "letter-out-of-order" not in {finding.code for finding in bulletin.findings}
+    assert len(bulletin.notices[0].charts[0].actions[0].geometry.positions) == 5
+
+
+def test_cancelled_notice_of_a_message_opens_none() -> None:
+    text = (
+        "1. NOTICE 12/26 / QUILL SOUND / CHART 802 / LAST 3/26 / DATUM WGS84\n"
+        f"   DELETE / WRECK / {P}\n   NOTICE 9(T)/26 CANCELLED\n"
+    )
+    notice, *others = parse(text).notices
+    assert not others
+    assert (notice.id, notice.heading, notice.charts[0].chart) == ("12/26", "QUILL SOUND", "802")
+    assert [ref.number for ref in notice.cancels] == [9]
+
+
+def test_charts_at_the_end_of_an_item() -> None:
+    head = "12/26 Quill Sound.\nCharts: 611 (previous notice 3/26), 612 (previous notice 4/26)\n"
+    items = f"Insert wreck - {P} [611, 612]\nDelete rock - {Q} [612]\nInsert wreck - {R} [99]\n"
+    bulletin = parse(head + items)
+    assert [
+        (chart.chart, [(a.verb, a.feature.kind) for a in chart.actions if a.usable])
+        for chart in bulletin.notices[0].charts
+    ] == [
+        ("611", [("insert", "wreck")]),
+        ("612", [("insert", "wreck"), ("delete", "rock")]),
+    ]
+    # A number that is none of the charts named is no chart.
+    assert "feature-figure-unclear" in errors(bulletin)
+
+
+class TestCountedGrid:
+    """A ruled table that counts its rows: a cell may wrap, and a place be that of another row."""
+
+    def test_wrapped_cells_and_references(self) -> None:
+        text = (
+            f"{HEAD}"
+            "| Item | Action | Object                  | Position                  |\n"
+            f"| 1    | Insert | Overhead cable, safe    | {P} |\n"
+            f"|      |        | clearance 9 m, joining  | {Q} |\n"
+            f"| 2    | Move   | Mooring buoy, from      | {P} |\n"
+            f"|      |        | to                      | {Q} |\n"
+            "| 3    | Delete | Depth 15.1 m, close N of | as item 1 |\n"
+            "| 4    | Delete | Depth 13.6 m, close E of | as item 9 |\n"
+        )
+        bulletin = parse(text)
+        cable, move, depth, _ = bulletin.notices[0].charts[0].actions
+        assert [p.iso6709 for p in cable.geometry.positions] == [AT_P, AT_Q]
+        assert cable.feature.clearance is not None
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+        assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
+        assert [p.iso6709 for p in depth.geometry.positions] == [AT_P, AT_Q]
+        assert errors(bulletin) == {"letter-unknown"}
+
+
+def test_positions_with_letters_and_details_below() -> None:
+    text = (
+        f"12/26. TAVRENNE ISLANDS. Quill Sound.\nChart:       802 (last correction 3/26).\n"
+        f"Position:    a) {P}\n             b) {Q}\n             c) {R}\n"
+        "Details:     Insert a pier joining a) and b).\n"
+        "             Move the buoy from b) to c).\n"
+        "             Delete the rocks in a), b) and c).\n"
+        "Source:      Harbour office, 3 June 2026.\n"
+    )
+    bulletin = parse(text)
+    pier, move, rocks = bulletin.notices[0].charts[0].actions
+    assert [p.iso6709 for p in pier.geometry.positions] == [AT_P, AT_Q]
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.destination.positions] == [AT_R]
+    assert [p.iso6709 for p in rocks.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert bulletin.notices[0].authority == "Harbour office, 3 June 2026"
+    assert not errors(bulletin)

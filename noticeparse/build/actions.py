@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
+from noticeparse.build.announced import announced_letters
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.doubts import (
     change_within,
@@ -40,6 +41,8 @@ class ActionReading(NamedTuple):
 
     action: Action | None
     faults: list[Fault]
+    announced: tuple[str, ...] = ()
+    """The letters of an item that is no action and only names positions for those below it."""
 
 
 class _Described(NamedTuple):
@@ -57,11 +60,7 @@ def read_action(
     verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
     if verb is None:
-        faults = [with_item(context, item, fault) for fault in faults]
-        if not any(fault.code == "verb-unknown" for fault in faults):
-            faults.append(over(context, item, "item-without-verb"))
-        _note_labels(context, item, labels)
-        return ActionReading(None, faults)
+        return _without_verb(context, item, labels)
     words = gather(context.text, item.words)
     verb, words = of_erratum(verb, (item.verb or "").lower(), words)
     if is_garbled(words.text):
@@ -109,9 +108,20 @@ def read_action(
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 
 
+def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:
+    """An item that says not what is to be done; it may name positions for others."""
+    _note_labels(context, item, labels)
+    if letters := announced_letters(context, item):
+        return ActionReading(None, list(item.faults), letters)
+    faults = [with_item(context, item, fault) for fault in item.faults]
+    if not any(fault.code == "verb-unknown" for fault in faults):
+        faults.append(over(context, item, "item-without-verb"))
+    return ActionReading(None, faults)
+
+
 def _opening(words: str) -> int:
-    """How long the word is that joins an item to the one before it: `and rock`."""
-    return len("and ") if words[: len("and ")].lower() == "and " else 0
+    """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`."""
+    return next((len(one) for one in ("and ", "/ ") if words[: len(one)].lower() == one), 0)
 
 
 def _is_at_two_places(item: Item) -> bool:

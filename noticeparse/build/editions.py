@@ -7,7 +7,7 @@ from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from itertools import pairwise
-from typing import NamedTuple
+from typing import NamedTuple, get_args
 
 from noticeparse.context import Context
 from noticeparse.findings import Located
@@ -25,7 +25,7 @@ from noticeparse.readers.heads import (
     read_unit,
 )
 from noticeparse.readers.references import read_number
-from noticeparse.records.bulletin import Edition, EditionList, ListEntry
+from noticeparse.records.bulletin import Edition, EditionList, ListEntry, ListKind
 from noticeparse.records.chart import Datum
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef, NoticeStatus
@@ -180,13 +180,16 @@ def _stated_range(found: LineWords, near: int | None) -> tuple[NoticeRef, Notice
 _OF_CHARTS = ("index_of_charts", "cumulative")
 """Kinds of list with a chart a line and the notices behind it."""
 
+_KINDS: dict[str, ListKind] = {kind: kind for kind in get_args(ListKind)} | {"cumulative": "other"}
+"""The kind of a record by the kind that its title tells."""
+
 
 def read_list(context: Context, draft: ListDraft) -> EditionList:
     """One list of the edition with its entries."""
     last = draft.entries[-1] if draft.entries else draft.title
     columns = _chart_columns(context, draft.entries) if draft.kind in _OF_CHARTS else []
     return EditionList(
-        kind="other" if draft.kind == "cumulative" else draft.kind,  # type: ignore[arg-type]
+        kind=_KINDS[draft.kind],
         title=context.written(draft.title.start, draft.title.end),
         entries=[
             _entry(context, draft.kind, start, end)

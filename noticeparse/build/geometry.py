@@ -50,6 +50,8 @@ def read_geometry(
         _take_group(context, found, group, parts, phrase, labels, is_move, faults)
     if not item.groups:
         take_parts(found, lead, words.text)
+    # `withdrawn from position P` is its own place, `045° 200M from position P` a reference.
+    found.is_taken_from = found.is_taken_from and "°" not in words.text
     rest = _take_tail(context, found, item)
     _settle_offset(context, found, item, faults, is_move=is_move)
     join_numbered(found, kind)
@@ -101,6 +103,8 @@ def _take_group(
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True
+    if "from position" in phrase.text.lower():
+        found.is_taken_from = True
     if group.role is not None:
         found.relation = RELATIONS.get(group.role, found.relation)
         found.kinds.append(group.role)
@@ -166,7 +170,8 @@ def _settle_offset(
             faults.append(Fault("offset-not-worked-out", start, end, values))
             found.positions = []
             return
-        if "from_" in found.kinds and len(found.positions) == 1 and not is_move:
+        has_own = is_move or found.is_taken_from
+        if "from_" in found.kinds and len(found.positions) == 1 and not has_own:
             # `buoy 045° 200M from P`: P is not where the buoy lies.
             faults.append(Fault("offset-not-worked-out", start, end, values))
             found.positions = []

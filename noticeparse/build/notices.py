@@ -9,7 +9,8 @@ from typing import NamedTuple
 from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
-from noticeparse.build.extents import item_extent
+from noticeparse.build.extents import item_extent, over
+from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
@@ -89,15 +90,13 @@ class NoticeBuilder:
         start, end = self._extent(sections)
         if self.ref is None:
             self._fault(Fault("notice-head-missing", start, end), [self.path])
-        status = (
-            "radio_warning" if draft.is_radio else self.ref.status if self.ref else "permanent"
-        )
+        status = "radio_warning" if draft.is_radio else self.ref.status if self.ref else None
         parts = read_heading(heading) if heading else Heading([], [])
         notice = Notice(
             id=self.id,
             number=self.ref.number if self.ref else None,
             year=self.ref.year if self.ref else None,
-            status=status,
+            status=status or "permanent",
             series=draft.series,
             original_information=draft.is_original,
             heading=heading,
@@ -128,7 +127,7 @@ class NoticeBuilder:
                     at = start + part.end
             kept += self._without_source(self.context.written(at, end), at)
         joined = " ".join(" ".join(kept).split()).replace(" .", ".")
-        return joined.strip(" .:|-–*()").strip() or None
+        return joined.strip(" .,:|-–*()/").strip() or None
 
     def _without_source(self, words: str, start: int) -> list[str]:
         """The sentences of a heading, without one that names the source."""
@@ -161,7 +160,7 @@ class NoticeBuilder:
 
     def _sections(self) -> list[Section]:
         reader = SectionReader(self.context, self.draft)
-        sections = reader.sections()
+        sections = by_item_charts(self.context, reader.sections())
         self.cancels += reader.cancels
         for fault, chart in reader.faults:
             self._fault(fault, [self.path], chart)
@@ -173,6 +172,7 @@ class NoticeBuilder:
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
+        announced: list[tuple[Item, ActionReading]] = []
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, unit)
@@ -182,10 +182,17 @@ class NoticeBuilder:
                 self._passed_over.setdefault(extent, path)
                 continue
             self._taken.add(extent)
+            if reading.announced:
+                announced.append((item, reading))
+                continue
             if is_shared and (words := words_of_one_chart(self.context, item)):
                 values = {"written": words}
                 reading.faults.append(Fault("item-of-one-chart", *extent, values))
             self._action(reading, item, actions, path, head.chart)
+        for item, reading in announced:
+            if not labels.referred.issuperset(reading.announced):
+                reading.faults.append(over(self.context, item, "item-without-verb"))
+                self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:
             self._fault(self._without_chart(section), [path])

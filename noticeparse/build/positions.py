@@ -39,6 +39,8 @@ class Labels:
         self._twice: set[str] = set()
         self._verb: str | None = None
         self._may_begin = False
+        self.referred: set[str] = set()
+        """The letters that an item has referred to."""
         self.last: Position | None = None
 
     def under(self, verb: str | None) -> None:
@@ -63,7 +65,8 @@ class Labels:
         return letter in self._twice
 
     def get(self, letter: str) -> list[Position] | None:
-        """The positions of a letter, or None."""
+        """The positions of a letter that an item refers to, or None."""
+        self.referred.add(letter)
         return self._known.get(letter)
 
 

@@ -41,6 +41,8 @@ class Found:
     offset_reference: Position | None = None
     is_from_to: bool = False
     """Whether one place is led by `from` and a later one by `to`."""
+    is_taken_from: bool = False
+    """Whether words such as `withdrawn from position` give its own place, not a reference."""
     lost_distance: bool = False
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_ring: bool = False

@@ -21,6 +21,16 @@ ENTRIES = (
         good="Insert rock, drying 1.2m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "depth-bound-only",
+        "error",
+        "`{written}` is a bound, not a depth",
+        "a chart shows the depth itself; how much more or less it is, is not said",
+        "take the depth from the original notice, or plot what the issuer confirms",
+        _PRACTICE,
+        bad="Insert wreck, over ‹5.2m› 46-00.00S 122-00.00W",
+        good="Insert wreck, 5.2m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "depth-capital-m",
         "warning",
         "`{written}`: a capital M stands for metres or for miles",

@@ -12,6 +12,8 @@ from noticeparse.spans import Span
 _ROMAN = ("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii")
 _LEAST = 3
 """Letters; two tell no order."""
+_LEFT_OUT = (("H", "J"), ("N", "P"))
+"""Capitals around I and O, which lists leave out: common practice, no published source."""
 
 
 def check_letters(notice: Notice) -> Iterator[Trouble]:
@@ -41,7 +43,7 @@ def _labels(placed: Placed) -> Iterator[tuple[str, Span, Placed]]:
 
 def _follows(letter: str, before: str) -> bool:
     """Whether a letter may stand behind another: the next one, the same, or a list begun anew."""
-    if letter.lower() in ("a", "i", "1") or letter == before:
+    if letter.lower() in ("a", "i", "1") or letter == before or (before, letter) in _LEFT_OUT:
         return True
     first, second = _place(before), _place(letter)
     if not (first and second and _alike(letter, before)):

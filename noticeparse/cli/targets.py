@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from pathlib import PurePath
 
 import click
 
 from noticeparse.console.outputs import Target, targets_of
-from noticeparse.writers import Wishes
+from noticeparse.writers import ENDINGS, Wishes, form_of
 
 
 def fitting_targets(
@@ -32,4 +33,17 @@ def fitting_targets(
             f"--format {form} has no output: {first.path} is written as {first.form}, "
             "as its name ends"
         )
+    if not is_asked:
+        _refuse_unknown_endings(outs)
     return targets
+
+
+def _refuse_unknown_endings(outs: Sequence[str]) -> None:
+    """A name like `week12.xls` promises a format; JSON in it would surprise its reader."""
+    for out in outs:
+        ending = PurePath(out).suffix
+        if ending and form_of(out) is None and ending[1:].isalnum() and not ending[1:].isdigit():
+            raise click.UsageError(
+                f"no format is known for {out}: the endings are {', '.join(ENDINGS)}; "
+                "--format names another"
+            )

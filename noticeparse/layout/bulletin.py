@@ -20,12 +20,8 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
-from noticeparse.layout.recognise import (
-    NoticeOpening,
-    has_star,
-    is_head_of_card,
-    notice_opening,
-)
+from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
+from noticeparse.layout.recognise import has_star, is_head_of_card, is_source
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -185,6 +181,8 @@ class _Reader(HeadReader):
             pass
         elif (self.head_is_open or self.waits_for_chart()) and self.more_head(line):
             self.head_is_open = True
+        elif self._takes_source(line):
+            pass
         elif self._is_front(line, index):
             self.layout.front.append(line)
         else:
@@ -194,13 +192,22 @@ class _Reader(HeadReader):
     def _takes_cancellation(self, line: Line) -> bool:
         """Whether a line says nothing but that other notices are cancelled."""
         notice = self.assembly.notice
-        if notice is None or not line.has("number"):
+        # All that a radio warning says is kept word for word among its remarks.
+        if notice is None or notice.is_radio or not line.has("number"):
             return False
         first = line.elements[lead_index(line)]
         piece = (first.start, line.elements[-1].end)
         if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
             return False
         notice.clauses.append(piece)
+        return True
+
+    def _takes_source(self, line: Line) -> bool:
+        """Whether a line below the items names the source of the information."""
+        notice = self.assembly.notice
+        if notice is None or notice.is_radio or not is_source(self.text, line):
+            return False
+        notice.sources.append((line.elements[0].start, line.elements[-1].end))
         return True
 
     def _is_front(self, line: Line, index: int) -> bool:

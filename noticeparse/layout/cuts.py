@@ -9,12 +9,8 @@ from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.joints import heads_a_section
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.recognise import (
-    NoticeOpening,
-    is_named,
-    is_source,
-    notice_opening,
-)
+from noticeparse.layout.notice_openings import NoticeOpening, is_named, notice_opening
+from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds
 
 _FAR_BEHIND = 30
@@ -106,6 +102,8 @@ def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
 def _is_next_chart(text: str, line: Line, index: int) -> bool:
     """Whether a chart behind the last place of another opens its items: `P. Chart 805: …`."""
     before, chart = line.elements[index - 1], line.elements[index]
+    if chart.kind == "chart" and _goes_on_with_charts(line.elements[:index]):
+        return False
     if chart.kind == "chart" and before.kind == "words" and _tells_much(text, before):
         return heads_a_section(text, chart.end)
     if chart.kind != "chart" or before.kind not in ("point", "reference", "semicolon"):
@@ -114,6 +112,15 @@ def _is_next_chart(text: str, line: Line, index: int) -> bool:
     behind = line.elements[index + 1 :]
     is_head = any(e.kind == "verb" for e in behind) or heads_a_section(text, chart.end)
     return stops[-1:] in (".", ";") and is_head
+
+
+def _goes_on_with_charts(before: Sequence[Element]) -> bool:
+    """Whether a chart stands before, nothing to be done between: both share what follows."""
+    kinds = [element.kind for element in before]
+    if "chart" not in kinds:
+        return False
+    last = len(kinds) - 1 - kinds[::-1].index("chart")
+    return set(kinds[last + 1 :]) <= {"words", "semicolon", "number", "bar"}
 
 
 def _tells_much(text: str, element: Element) -> bool:

@@ -13,7 +13,8 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.lines import ElementKind, Line
-from noticeparse.layout.recognise import is_details_line, notice_opening
+from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.recognise import is_details_line
 from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import value_property

@@ -21,6 +21,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.position_first import PositionFirst
+from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.verb_last import (
     Stretch,
     bracketed_stretches,
@@ -45,6 +46,8 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_places(text, lines)
     if stands_in_brackets(text, lines):
         return _cut_stretches(text, bracketed_stretches(text, lines), lambda _: FeatureFirst)
+    if stands_told_below(text, lines):
+        return _cut_stretches(text, told_below_stretches(text, lines), lambda _: FeatureFirst)
     if stands_verb_last(text, lines):
         return _cut_verb_last(text, lines)
     cutter = _way(text, lines)(text, lines)
@@ -84,6 +87,9 @@ def _cut_stretches(
         cutter.run()
         before = cutter.before
         settle_verbs(cutter.items)
+        if part.change and cutter.items:
+            cutter.items[-1].change.extend(part.change)
+            cutter.items[-1].pieces.extend(part.change)
         body.items.extend(cutter.items)
         body.prose.extend(cutter.prose)
         body.idle.extend(cutter.idle)

@@ -73,11 +73,11 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
-    "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
-    "VERB_FOR": "verb", "PASSIVE": "passive", "KEY": "key",
-    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "RULE": "rule",
-    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
+    "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
+    "LABEL": "label", "NOTICE_NUMBER": "number", "CHART": "chart", "VERB": "verb",
+    "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb", "PASSIVE": "passive",
+    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
+    "KEY": "key", "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
@@ -190,7 +190,7 @@ class _LineReader:
         return found
 
     def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
-        return self._text[start:end].strip("().") if kind == "label" else None
+        return self._text[start:end].strip("().[]") if kind == "label" else None
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":
@@ -254,7 +254,7 @@ class _LineReader:
         text = self._text
         before_end = words[1] if words else found[-1].end if found else -1
         if kind == "label":
-            letter = text[start:end].strip("().")
+            letter = text[start:end].strip("().[]")
             touches = before_end == start and bool(words)
             if touches or not (gap or (letter.isalpha() and letter.islower())):
                 return "words"

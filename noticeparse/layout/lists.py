@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.lines import Line
-from noticeparse.layout.recognise import notice_opening
+from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 

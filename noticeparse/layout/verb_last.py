@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
-from noticeparse.layout.drafts import Item
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import leads_feature
@@ -26,6 +26,8 @@ class Stretch(NamedTuple):
 
     lines: list[Line]
     verb: Element | None
+    change: tuple[Piece, ...] = ()
+    """What the feature becomes, where that stands apart from it."""
 
 
 def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
@@ -66,13 +68,13 @@ def bracketed_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     for line in lines:
         if any(tells(text, e) for e in line.elements):
             if kept:
-                yield Stretch(_led(kept, verb), verb)
+                yield Stretch(led(kept, verb), verb)
             at = _bracketed(text, line)
             verb = line.elements[at] if at is not None else None
             kept = []
         kept.append(line._replace(elements=tuple(e for e in line.elements if e is not verb)))
     if kept:
-        yield Stretch(_led(kept, verb), verb)
+        yield Stretch(led(kept, verb), verb)
 
 
 def _is_last(text: str, line: Line, index: int) -> bool:
@@ -105,7 +107,7 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
             _breaks_off(text, kept[-1]) or (_lists_places(text, kept) and _is_place(text, line))
         )
         if verb is not None and not goes_on:
-            yield Stretch(_led(kept, verb), verb)
+            yield Stretch(led(kept, verb), verb)
             kept, verb = [], None
         if at is None:
             if verb is not None:
@@ -114,7 +116,7 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
             kept.append(line)
             continue
         if verb is not None:
-            yield Stretch(_led(kept, verb), verb)
+            yield Stretch(led(kept, verb), verb)
             kept = []
         verb = line.elements[at]
         before = list(line.elements[:at])
@@ -125,7 +127,7 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
             words = text[before[-1].start : before[-1].end].rstrip(" -:,")
             before[-1] = before[-1]._replace(end=before[-1].start + len(words))
         kept.append(line._replace(elements=(*before, *line.elements[at + 1 :])))
-    yield Stretch(_led(kept, verb), verb)
+    yield Stretch(led(kept, verb), verb)
 
 
 def _breaks_off(text: str, line: Line) -> bool:
@@ -151,7 +153,7 @@ def _has_letters(text: str, element: Element) -> bool:
     return any(c.isalnum() for c in text[element.start : element.end])
 
 
-def _led(lines: list[Line], verb: Element | None) -> list[Line]:
+def led(lines: list[Line], verb: Element | None) -> list[Line]:
     """The lines, with the verb before the first that holds anything."""
     first = next((i for i, line in enumerate(lines) if line.elements), None)
     if verb is None or first is None:

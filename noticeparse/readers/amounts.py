@@ -149,6 +149,8 @@ class AmountReader:
             code = "depth-minus"
         if code is None and {"DRIES", "DEPTH_WORD"} <= self.senses.keys():
             code = "depth-and-drying"
+        if code is None and "BOUND" in self.senses:
+            code = "depth-bound-only"
         if code is None and figure.type == "DECIMAL" and re.search(r",[0-9]{3}$", figure):
             code = "depth-thousands"
         if code is not None:

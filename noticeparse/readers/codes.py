@@ -23,8 +23,10 @@ def read_codes(text: str) -> dict[str, str]:
         if kind != "CODE":
             continue
         words = text[start:end]
-        code = words[: next(i for i, c in enumerate(words) if not c.isupper())]
+        code = words[: next(i for i, c in enumerate(words) if not c.isalpha())]
         verb = words.replace("=", " ").replace(":", " ").split()[-1]
-        if canonical_verb(verb) is not None:
+        meant = canonical_verb(verb)
+        # `Ins insert`: a short form that is known anyway; `Do insert` is no key.
+        if meant is not None and (code.isupper() or canonical_verb(code) == meant):
             found[code] = verb
     return found if len(found) >= _LEAST else {}

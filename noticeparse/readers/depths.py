@@ -171,7 +171,8 @@ def _depth(text: str, statement: Statement, chart_unit: ChartUnit | None) -> Dep
 
 
 _NO_VALUE = {
-    "depth-and-drying", "depth-feet-over-five", "depth-figure-raised", "depth-figures-apart",
+    "depth-and-drying", "depth-bound-only", "depth-feet-over-five", "depth-figure-raised",
+    "depth-figures-apart",
     "depth-impossible", "depth-minus", "depth-several", "depth-small-figure-of-feet",
     "depth-thousands", "depth-unread",
 }  # fmt: skip

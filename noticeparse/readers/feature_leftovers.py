@@ -33,6 +33,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     for item in told.items:
         if item.role in _SAID:
             yield _fault(_SAID[item.role], item)
+    yield from (_fault("feature-figure-unread", item) for item in told.lost)
     behind = told.after_head
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
     is_word = is_word and not (behind is not None and _is_paint(behind.text, kind))

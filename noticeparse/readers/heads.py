@@ -238,7 +238,8 @@ def read_unit(text: str) -> DepthUnit:
 
 
 def _panel(text: str) -> str:
-    return text.strip("()-,;: ").replace('"', "").strip()
+    plain = text.strip("()-,;: ").replace('"', "")
+    return " ".join(plain.split()).replace(" :", ":")
 
 
 _LETTER = re.compile(r"\b(?:[a-z]|[0-9]{1,2})\b|-")

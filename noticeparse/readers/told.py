@@ -43,6 +43,8 @@ class Told(NamedTuple):
     """The item that names the kind, None where no word does."""
     first_words: tuple[Item, ...]
     """The items of the first segment's first run, in which a new item of a list begins."""
+    lost: tuple[Item, ...]
+    """Figures with a unit behind `over`, `near` and the like, where no thing is named."""
     after_head: Item | None
     """A word without meaning directly behind the kind: the real noun may be that one."""
 
@@ -60,19 +62,24 @@ def told_by(text: str) -> Told:
 def _gather(phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
+    lost: list[Item] = []
     for index, segment in enumerate(phrase.segments):
-        runs += _own_runs(segment, companions, opens=index == 0)
+        runs += _own_runs(segment, companions, lost, opens=index == 0)
     head, run = _head(runs)
+    head = _without_place_name(run, head)
     return Told(
         items=tuple(item for one in runs for item in one),
         companions=tuple(companions),
         head=head,
         first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),
+        lost=tuple(lost),
         after_head=_word_behind(head, run),
     )
 
 
-def _own_runs(segment: Segment, companions: list[Companion], *, opens: bool) -> list[list[Item]]:
+def _own_runs(
+    segment: Segment, companions: list[Companion], lost: list[Item], *, opens: bool
+) -> list[list[Item]]:
     own = _with_lit_structure(look_up(segment.pieces, opens=opens))
     before, joined = _joined(own)
     if joined is not None:
@@ -84,6 +91,8 @@ def _own_runs(segment: Segment, companions: list[Companion], *, opens: bool) -> 
             runs.append(items)
         elif named := _named(companion, items):
             companions.append(named)
+        else:
+            lost += [item for item in items if item.role == "measure"]
     return runs
 
 
@@ -151,6 +160,23 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
             head = head._replace(sense=head.sense._replace(lit=True))
         return head, run
     return None, ()
+
+
+# What lies there by nature; an aid named close behind stands on it.
+_NATURAL = frozenset(("UWTROC", "LNDARE", "LNDRGN", "LNDELV", "SEAARE", "SBDARE", "OBSTRN"))
+_AIDS = frozenset(("racon", "sound", "light"))
+
+
+def _without_place_name(run: Sequence[Item], head: Item | None) -> Item | None:
+    """The aid in `BRANNOCH ROCK FOG SIGNAL`, none where values name it: `BRANNOCH ROCK RACON`."""
+    if head is None or kinds()[head.value].s57 not in _NATURAL:
+        return head
+    behind = next((item for item in run if item.start >= head.end), None)
+    if behind is None or behind.start - head.end > 1:
+        return head
+    if behind.role in _AIDS:
+        return None
+    return behind if behind.value == "fog_signal" else head
 
 
 def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:

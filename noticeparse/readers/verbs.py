@@ -25,6 +25,7 @@ _STEMS: dict[str, Verb] = {
             "exhibit",
             "erect",
             "found",
+            "locate",
             "discover",
             "draw",
             "drawn",

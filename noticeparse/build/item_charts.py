@@ -1,0 +1,51 @@
+"""Charts named at the end of an item, among those of the notice: `Wreck - P [611, 612]`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from noticeparse.build.sections import Section
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.heads import read_parts
+
+_PARTS = frozenset({"CHART_WORD", "CHART_NUMBER", "COMMA", "STOP"})
+
+
+def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Section]:
+    """The sections, each without the items that name other charts of the notice alone."""
+    known = {section.head.chart for section in sections if section.head.chart is not None}
+    if len(known) < 1 or not any(item.tail for section in sections for item in section.items):
+        return list(sections)
+    return [
+        section._replace(
+            items=[
+                own
+                for item in section.items
+                if (own := _own(context, item, section.head.chart, known)) is not None
+            ]
+        )
+        for section in sections
+    ]
+
+
+def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> Item | None:
+    """The item without the charts it names; None where this chart is not among them."""
+    if not item.tail:
+        return item
+    named = _named(context.text[slice(*item.tail[-1])])
+    if not named or not named <= known:
+        return item
+    return replace(item, tail=item.tail[:-1]) if chart in named else None
+
+
+def _named(words: str) -> set[str]:
+    """The charts that a bracket holds and nothing else; empty for other words."""
+    inner = words.strip(" .,;")
+    if not inner or inner[0] + inner[-1] not in ("[]", "()"):
+        return set()
+    parts = read_parts(inner)
+    if any(part.kind not in _PARTS for part in parts):
+        return set()
+    return {part.text for part in parts if part.kind == "CHART_NUMBER"}
