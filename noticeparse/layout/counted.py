@@ -1,4 +1,4 @@
-"""Places counted below a feature: `01  BMH  P`, with a code for what each of them is.
+"""Items counted in a column, and places below a feature: `01  BMH  P`, with a code for each.
 
 The count and the code belong to the place; they are no items of their own.
 """
@@ -6,12 +6,16 @@ The count and the code belong to the place; they are no items of their own.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.lines import Element, Line
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line")
 _LONGEST_CODE = 6
+_LONGEST_COUNT = 2
+_FEWEST = 2
+"""Items; one number counts nothing."""
 
 
 def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
@@ -27,6 +31,32 @@ def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
         found.append(line)
         count = 0 if _announces(text, line) else None
     return found
+
+
+def with_counted_items(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines; where numbers in a column of their own count the items they are labels.
+
+    `1  Light-buoy, Fl.R.3s   P`, `2  Depth 8.2 m   Q`: each is one more than the one before.
+    """
+    counts = [(at, number) for at, line in enumerate(lines) if (number := _count(text, line))]
+    if len(counts) < _FEWEST or any(b - a != 1 for (_, a), (_, b) in pairwise(counts)):
+        return list(lines)
+    found = list(lines)
+    for at, number in counts:
+        line = found[at]
+        label = line.elements[0]._replace(kind="label", value=str(number))
+        found[at] = line._replace(elements=(label, *line.elements[1:]))
+    return found
+
+
+def _count(text: str, line: Line) -> int | None:
+    """The number that stands alone before the words of a line, or None."""
+    if len(line.elements) < 2 or line.elements[0].kind != "words":
+        return None
+    first, second = line.elements[:2]
+    number = text[first.start : first.end]
+    is_apart = second.gap and tells(text, second)
+    return int(number) if number.isdigit() and len(number) <= _LONGEST_COUNT and is_apart else None
 
 
 def _announces(text: str, line: Line) -> bool:

@@ -11,7 +11,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Sequence
 from typing import NamedTuple
 
-from noticeparse.layout.counted import with_counted_places
+from noticeparse.layout.counted import with_counted_items, with_counted_places
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Item, Prose
 from noticeparse.layout.evidence import (
@@ -43,7 +43,7 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    lines = with_counted_places(text, lines)
+    lines = with_counted_items(text, with_counted_places(text, lines))
     if stands_in_brackets(text, lines):
         return _cut_stretches(text, bracketed_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):
