@@ -55,7 +55,7 @@ def read_geometry(
     rest = _take_tail(context, found, item)
     _settle_offset(context, found, item, faults, is_move=is_move)
     join_numbered(found, kind)
-    close_ring(found)
+    close_ring(found, kind)
     if found.positions:
         labels.last = found.positions[-1]
     shape = shape_of(found, kind, says_limit)

@@ -16,13 +16,17 @@ from noticeparse.vocabulary import primitives
 _OF_REFERENCE = frozenset({"close", "between", "vicinity"})
 
 
-def close_ring(found: Found) -> None:
+def close_ring(found: Found, kind: str) -> None:
     """Leave out a last position that only repeats the first of a limit."""
     positions = found.positions
     first_last = len(positions) > 3 and (
         (positions[0].lat, positions[0].lon) == (positions[-1].lat, positions[-1].lon)
     )
-    if first_last and found.relation in ("joining", "within"):
+    is_limit = found.relation in ("joining", "within")
+    if first_last and found.relation == "at" and "A" in primitives(kind):
+        # A list that comes back to its first position goes round an area.
+        found.relation, is_limit = "joining", True
+    if first_last and is_limit:
         found.is_ring = True
         found.positions = positions[:-1]
 

@@ -21,7 +21,7 @@ from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
-from noticeparse.layout.recognise import has_star, is_head_of_card, is_source
+from noticeparse.layout.recognise import has_star, is_head_of_card
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -192,7 +192,7 @@ class _Reader(HeadReader):
             pass
         elif (self.head_is_open or self.waits_for_chart()) and self.more_head(line):
             self.head_is_open = True
-        elif self._takes_source(line):
+        elif self.takes_detail(line):
             pass
         elif self._is_front(line, index):
             self.layout.front.append(line)
@@ -211,14 +211,6 @@ class _Reader(HeadReader):
         if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
             return False
         notice.clauses.append(piece)
-        return True
-
-    def _takes_source(self, line: Line) -> bool:
-        """Whether a line below the items names the source of the information."""
-        notice = self.assembly.notice
-        if notice is None or notice.is_radio or not is_source(self.text, line):
-            return False
-        notice.sources.append((line.elements[0].start, line.elements[-1].end))
         return True
 
     def _is_front(self, line: Line, index: int) -> bool:

@@ -2,11 +2,14 @@
 
 from __future__ import annotations
 
+from noticeparse.layout.columns import column_role
+from noticeparse.layout.drafts import Added, Item, Piece
 from noticeparse.layout.lines import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.places import is_connector
+from noticeparse.readers.verbs import canonical_verb
 
 _NOTHING = frozenset(
     {
@@ -80,3 +83,25 @@ def lone_axes(cells: Cells) -> set[str]:
             return set()
         axes |= {str(e.value.axis) for e in halves}
     return axes
+
+
+_PROPERTIES = frozenset({"range", "elevation", "name", "sectors", "colours"})
+
+
+def changed_property(text: str, verb: Element) -> list[Added]:
+    """What a verb such as `Range amended` adds to the feature: the property that changes."""
+    head, _, last = text[verb.start : verb.end].rpartition(" ")
+    if column_role(head) not in _PROPERTIES or canonical_verb(last) != "amend":
+        return []
+    return [Added(", ", [(verb.start, verb.start + len(head))], "")]
+
+
+def awaits_destination(item: Item) -> bool:
+    """Whether a row of a move has one place, so that the row below says where to."""
+    is_move = item.verb is not None and canonical_verb(item.verb) == "move"
+    return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
+
+
+def span_of(elements: list[Element]) -> Piece | None:
+    """From the first of some elements to the end of the last."""
+    return (elements[0].start, elements[-1].end) if elements else None

@@ -149,6 +149,20 @@ class HeadReader:
         self.add_heading(list(line.elements))
         return True
 
+    def takes_detail(self, line: Line) -> bool:
+        """Whether a line among the items names the source of the information, or the datum."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if notice is None or notice.is_radio:
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        if is_source(self.text, line):
+            notice.sources.append(piece)
+        elif charts and head_kinds(self.text[slice(*piece)]) in ({"DATUM"}, {"DATUM", "STOP"}):
+            charts[-1].head.append(piece)
+        else:
+            return False
+        return True
+
     def _heading_breaks_off(self, line: Line) -> bool:
         """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
         notice = self.assembly.notice

@@ -9,7 +9,15 @@ from __future__ import annotations
 from collections.abc import Iterator
 
 from noticeparse.faults import Fault
-from noticeparse.layout.cells import goes_on_in_cells, is_nothing, lone_axes, with_own_feature
+from noticeparse.layout.cells import (
+    awaits_destination,
+    changed_property,
+    goes_on_in_cells,
+    is_nothing,
+    lone_axes,
+    span_of,
+    with_own_feature,
+)
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
@@ -23,15 +31,14 @@ from noticeparse.readers.verbs import canonical_verb
 
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _JOINTS = {
-    "light": ", ", "depth": ", depth ", "name": ", ", "legend": ", ", "colours": ", ",
-    "shape": ", ", "topmark": ", topmark ", "sectors": ", ", "clearance": ", vertical clearance ",
+    "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
+    "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
+    "clearance": ", vertical clearance ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
 )  # fmt: skip
-
-
 _LONGEST_COUNT = 3
 
 
@@ -97,7 +104,7 @@ class RowReader:
         self._set_words(item, cells, depth_unit)
         self._set_old_new(item, cells)
         self._set_label(item, cells)
-        radius = _span(cells.get("radius", []))
+        radius = span_of(cells.get("radius", []))
         if radius is not None:
             item.tail.append(radius)
         item.pieces = sorted(
@@ -137,7 +144,7 @@ class RowReader:
         ]
         pieces = [(e.start, e.end) for e in lead]
         for group in groups:
-            if group.role is None and not lead and _awaits_destination(item):
+            if group.role is None and not lead and awaits_destination(item):
                 group.role = "to"
                 item.groups.append(group)
             elif group.role is None and not lead and item.groups:
@@ -159,6 +166,7 @@ class RowReader:
                 return
             self.verb = words
             item.verb_piece = (start, end)
+            item.added += changed_property(self.text, cell[0])
         else:
             own = next((e for e in cells.get("feature", []) if e.kind == "verb"), None)
             if own is not None:
@@ -206,7 +214,7 @@ class RowReader:
         verb = canonical_verb(written) if written else "delete"
         if verb in ("insert", "delete"):
             item.verb = item.verb or written or "delete"
-            item.verb_piece = item.verb_piece or _span(new)
+            item.verb_piece = item.verb_piece or span_of(new)
             if before and not (item.words and before.replace(" ", "").isalpha()):
                 # `charted` or `existing` beside the feature says nothing more of it.
                 item.words += [(e.start, e.end) for e in old]
@@ -287,13 +295,3 @@ class RowReader:
             yield point
         if half is not None:
             yield half._replace(kind="point", value=lone_half(half, None))
-
-
-def _awaits_destination(item: Item) -> bool:
-    """Whether a row of a move has one place, so that the row below says where to."""
-    is_move = item.verb is not None and canonical_verb(item.verb) == "move"
-    return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
-
-
-def _span(elements: list[Element]) -> tuple[int, int] | None:
-    return (elements[0].start, elements[-1].end) if elements else None
