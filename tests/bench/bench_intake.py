@@ -8,8 +8,8 @@ import time
 
 from noticeparse.intake import apart
 from noticeparse.intake.pdf import read_pdf
-from tests.pdf_pages import pages_of, plain, wrapped
 from tests.pdf_pages import document as drawn
+from tests.pdf_pages import pages_of, plain, wrapped
 from tests.test_intake_pdf import HEAD, SETTINGS, bulletin
 
 _NOTICES = 40
