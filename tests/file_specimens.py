@@ -47,6 +47,7 @@ def _mail(text: str, marked: Marked | None) -> bytes:
 
 _TAGS: dict[str, Callable[[str], str]] = {
     "figure-in-doubt": lambda words: words.replace("\ufffdx", "<sub>x</sub>"),
+    "list-number-left-out": lambda words: f"<ol><li>{words}",
     "text-hidden": lambda words: f'<span style="display:none">old </span>{words}',
     "text-inserted": lambda words: f"<ins>{words}</ins>",
     "text-struck-out": lambda words: f"<s>old </s>{words}",
@@ -84,5 +85,7 @@ def _pdf(code: str, text: str, marked: Marked | None) -> bytes:
             canvas.rotate(90)
             canvas.translate(300, -1000)
         canvas.drawText(words)
+    if marked and code == "page-annotated":
+        canvas.textAnnotation("8.6 m, not 4 m", Rect=(40, 700, 200, 720))
     canvas.save()
     return made.getvalue()

@@ -111,6 +111,9 @@ class TestHtml:
         assert "\ufffd" in intake.text
         assert not any(one[-1] for one in facts(noticeparse.parse(intake.text)))
 
+    def test_counted_items_are_told_once(self) -> None:
+        assert told(html("<ul><li>a</ul><ol><li>b<li>c</ol>")) == ["list-number-left-out"]
+
     @pytest.mark.parametrize("how", ["hidden", "style='display: none'", "style=visibility:hidden"])
     def test_hidden_words(self, how: str) -> None:
         intake = html(f"a <span {how}>Delete wreck</span> b")
@@ -289,6 +292,13 @@ class TestDocx:
         intake = read(word(paint))
         assert intake.text.strip() == "Delete wreck 47°13'.05S"
         assert told(intake) == ["text-struck-out", "text-hidden"]
+
+    def test_counted_items_are_told(self) -> None:
+        def paint(made: Any) -> None:
+            one = made.add_paragraph("Delete wreck")
+            one._p.get_or_add_pPr().get_or_add_numPr().get_or_add_numId().val = 1
+
+        assert told(read(word(paint))) == ["list-number-left-out"]
 
     def test_a_text_box_is_read_once(self) -> None:
         box = (

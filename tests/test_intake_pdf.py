@@ -506,6 +506,17 @@ class TestPages:
         intake = read(page((72, 700, "Delete 88 wrecks"), (72.3, 700, "Delete 88 wrecks")))
         assert intake.text.strip() == "Delete 88 wrecks"
 
+    def test_notes_over_a_page_are_told_and_links_are_not(self) -> None:
+        def paint(canvas: Canvas) -> None:
+            table(canvas, head(canvas, 780))
+            canvas.linkURL("https://example.org", (0, 0, 9, 9))
+            canvas.showPage()
+            table(canvas, head(canvas, 780))
+            canvas.textAnnotation("8.6 m", Rect=(40, 700, 200, 720))
+
+        (doubt,) = read(drawn(paint)).doubts
+        assert (doubt.code, doubt.values) == ("page-annotated", {"page": "2"})
+
     def test_text_off_the_page_is_told(self) -> None:
         intake = read(page((72, 700, "seen"), (72, 1700, "unseen")))
         assert intake.text.strip() == "seen"

@@ -22,6 +22,31 @@ ENTRIES = (
         good="Insert wreck, least depth 8₆ 46-00.00S 122-00.00W",
     ),
     Entry(
+        "list-number-left-out", "warning",
+        "the file counts the items of a list by itself, and the text has no such numbers",
+        "a letter that a later item refers to may be one of them",
+        "compare references such as `(a) above` with the original",
+        "common practice, no published source",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "\n"
+            "‹›Delete wreck, least depth 5m 46-01.00S 122-00.00W"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "page-annotated", "warning",
+        "page {page}: notes, marks or fields lie over the text, and are not read",
+        "words may have been struck out or corrected by them", "look at the page",
+        "ISO 32000-1, 12.5",
+        bad=(
+            "‹12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W›"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "page-order-in-doubt", "error",
         "page {page}: whether columns or a table stand here cannot be told; it is read in rows",
         "words of one column may have been read with those of the one beside it",

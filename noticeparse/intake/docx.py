@@ -262,7 +262,9 @@ class _Reader(_Taker):
     def _property(self, own: str, values: dict[str, str]) -> None:
         value = values.get("val", "")
         run = self._run
-        if own == "vertAlign":
+        if own == "numId" and value != "0":
+            self.walker.count_item()
+        elif own == "vertAlign":
             run.level = _LEVELS.get(value, "plain")
         elif own == "position" and value.lstrip("-").isdecimal():
             halves = int(value)

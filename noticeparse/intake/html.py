@@ -126,6 +126,8 @@ def _walk(walker: Walker, root: LexborNode) -> None:
             walker.begin_cell(has_lines=_has_lines(node))
         else:
             _begin(walker, tag)
+            if tag == "li" and node.parent is not None and node.parent.tag == "ol":
+                walker.count_item()
         is_pre = is_kept or tag in ("pre", "textarea")
         own = _level(node, tag, level)
         stack.append((None, tag, level, is_kept, is_inserted))

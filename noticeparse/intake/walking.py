@@ -29,6 +29,7 @@ class Walker:
         """Whether figures were left out right before the next character."""
         self._between = ""
         self._inserted: list[tuple[int, int]] = []
+        self._has_counted = False
         self._cells: list[bool] = []
         """The cells that are open, and whether each keeps the lines in it."""
 
@@ -98,6 +99,12 @@ class Walker:
             self._between = self._between or " "
         else:
             self._is_torn = _is_of_figure(text[-1])
+
+    def count_item(self) -> None:
+        """Say, once, that the number of an item is not in the text."""
+        if not self._has_counted:
+            self._has_counted = True
+            self._left_out.append(("list-number-left-out", 0, ""))
 
     def made(self) -> Composed:
         """All of it."""

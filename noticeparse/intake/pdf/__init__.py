@@ -24,6 +24,7 @@ MOST_CHARACTERS = 8_000_000
 _MM = 25.4 / 72
 _PARAGRAPH = 1.7
 _LARGEST = 14_400 * 4
+_MOST_NOTES = 1000
 
 _WHY = {
     pdfium.FPDF_ERR_PASSWORD: "is encrypted with a password; save it without one first",
@@ -41,6 +42,7 @@ class _Page(NamedTuple):
     is_recognised: bool
     """Whether most of its text is not shown: what a scanner made of a picture."""
     outside: str
+    is_annotated: bool
 
     @property
     def rows(self) -> list[Row]:
@@ -115,10 +117,22 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
         is_picture=not total and pdfium.FPDFPage_CountObjects(page) > 0,
         is_recognised=glyphs.unseen * 2 > total,
         outside=glyphs.outside,
+        is_annotated=_is_annotated(page.raw),
     )
     text_page.close()
     page.close()
     return read
+
+
+def _is_annotated(page: object) -> bool:
+    """Whether something lies over a page that a person put there, links apart."""
+    for number in range(min(pdfium.FPDFPage_GetAnnotCount(page), _MOST_NOTES)):
+        note = pdfium.FPDFPage_GetAnnot(page, number)
+        subtype = pdfium.FPDFAnnot_GetSubtype(note)
+        pdfium.FPDFPage_CloseAnnot(note)
+        if subtype not in (pdfium.FPDF_ANNOT_LINK, pdfium.FPDF_ANNOT_POPUP):
+            return True
+    return False
 
 
 def _composed(pages: list[_Page]) -> Composed:
@@ -201,5 +215,7 @@ def _doubt_page(composer: Composer, page: _Page, begin: int, number: int) -> Non
         composer.doubt("page-without-text", begin, begin, page=named)
     if page.is_recognised and end > begin:
         composer.doubt("page-text-recognised", begin, end, page=named)
+    if page.is_annotated:
+        composer.doubt("page-annotated", begin, end, page=named)
     if page.outside:
         composer.doubt("text-hidden", begin, begin, written=page.outside)

@@ -36,14 +36,8 @@ class Row(NamedTuple):
 
 class _Word(NamedTuple):
     glyphs: list[Glyph]
-
-    @property
-    def x0(self) -> float:
-        return self.glyphs[0].x0
-
-    @property
-    def x1(self) -> float:
-        return max(glyph.x1 for glyph in self.glyphs)
+    x0: float
+    x1: float
 
 
 def read_rows(glyphs: Sequence[Glyph]) -> list[Row]:
@@ -57,7 +51,7 @@ def read_rows(glyphs: Sequence[Glyph]) -> list[Row]:
     unit = max(median(drawn), 0.1)
     gaps = [b.x0 - a.x1 for words in lines for a, b in pairwise(words)]
     usual = median(gaps) if gaps else 0.0
-    wide = [[_is_wide(words, at, usual) for at in range(len(words))] for words in lines]
+    wide = [_wide(words, usual) for words in lines]
     unit = _fitting(lines, wide, left, unit)
     return [_row(words, marks, left, unit) for words, marks in zip(lines, wide, strict=True)]
 
@@ -124,7 +118,7 @@ def _words(line: list[Glyph]) -> list[_Word]:
             words.append([])
         words[-1].append(glyph)
         last, is_parted = glyph, False
-    return [_Word(word) for word in words]
+    return [_Word(word, word[0].x0, max([one.x1 for one in word])) for word in words]
 
 
 def _is_drawn_twice(words: list[list[Glyph]], glyph: Glyph) -> bool:
@@ -136,17 +130,15 @@ def _is_drawn_twice(words: list[list[Glyph]], glyph: Glyph) -> bool:
     )
 
 
-def _is_wide(words: list[_Word], at: int, usual: float) -> bool:
-    """Whether the gap before a word is more than one blank, as between cells."""
-    if at == 0:
-        return False
-    gap = words[at].x0 - words[at - 1].x1
-    size = max(words[at].glyphs[0].size, 1.0)
-    if gap > _WIDE * size:
-        return True
-    own = [b.x0 - a.x1 for a, b in pairwise(words)]
-    blank = min(own) if len(own) > 1 else usual
-    return gap >= 0.5 * size and gap >= 1.8 * blank
+def _wide(words: list[_Word], usual: float) -> list[bool]:
+    """Of each word, whether the gap before it is more than one blank, as between cells."""
+    gaps = [b.x0 - a.x1 for a, b in pairwise(words)]
+    blank = min(gaps) if len(gaps) > 1 else usual
+    found = [False]
+    for gap, word in zip(gaps, words[1:], strict=True):
+        size = max(word.glyphs[0].size, 1.0)
+        found.append(gap > _WIDE * size or (gap >= 0.5 * size and gap >= 1.8 * blank))
+    return found
 
 
 def _fitting(lines: list[list[_Word]], wide: list[list[bool]], left: float, unit: float) -> float:
@@ -176,7 +168,10 @@ def _row(words: list[_Word], wide: list[bool], left: float, unit: float) -> Row:
             column = min(round((word.x0 - left) / unit), 1000)
             text += " " * max(2, column - len(text)) if is_wide else " "
         behind = words[at + 1].glyphs[0].char if at + 1 < len(words) else ""
-        piece, is_doubtful = written(list(_marks(word.glyphs, base, size)), behind)
+        if _is_level(word.glyphs, base, size):
+            piece, is_doubtful = "".join([glyph.char for glyph in word.glyphs]), False
+        else:
+            piece, is_doubtful = written(list(_marks(word.glyphs, base, size)), behind)
         if is_doubtful:
             doubtful.append((len(text), len(text) + len(piece)))
         elif LOST in piece:
@@ -192,6 +187,19 @@ def _row(words: list[_Word], wide: list[bool], left: float, unit: float) -> Row:
         doubtful=tuple(doubtful),
         lost=tuple(lost),
     )
+
+
+def _is_level(word: list[Glyph], base: float, size: float) -> bool:
+    """Whether all characters of a word are of one size on one line, and beside each other."""
+    near = 0.02 * size
+    last = word[0].x0
+    for glyph in word:
+        if abs(glyph.size - size) > near or abs(glyph.base - base) > near:
+            return False
+        if glyph.x0 < last - 0.3 * size:
+            return False
+        last = glyph.x1
+    return True
 
 
 def _main_size(line: list[Glyph]) -> float:
