@@ -45,8 +45,8 @@ class Move(NamedTuple):
 
 def moved(value: Moved, move: Move) -> Moved:
     """A record, or a list of records, in the whole; one without spans is handed back as it is."""
-    new: Any = _moved(value, move)
-    return new  # type: ignore[no-any-return]
+    new: Moved = _moved(value, move)
+    return new
 
 
 def _moved(value: Any, move: Move) -> Any:

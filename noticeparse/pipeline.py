@@ -14,7 +14,8 @@ from typing import NamedTuple
 
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
 from noticeparse.build.doubtful_places import doubts_in_place
-from noticeparse.build.editions import SaidBefore, read_edition, read_list, said_of_all
+from noticeparse.build.edition_lists import read_list
+from noticeparse.build.editions import SaidBefore, read_edition, said_of_all
 from noticeparse.build.lost_figures import without_lost_figures
 from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.build.sheets import on_sheets

@@ -15,7 +15,7 @@ import venv
 from collections.abc import Mapping, Sequence
 from pathlib import Path
 
-from tests.documents import ROOT
+from tests.corpus_files import ROOT
 
 _NOT_SHIPPED = {".git", ".venv", "dist", "build"}
 

@@ -1,4 +1,4 @@
-"""Hypothesis profiles, `--update-golden`, and two files that many tests read.
+"""Hypothesis profiles, `--update-golden`, and what many tests read.
 
 The laws take few draws, many with `NOTICEPARSE_LAWS=full`.  What is kept between runs is kept in a
 folder of this run alone, so that every run also begins without it.
@@ -16,14 +16,23 @@ from typing import TYPE_CHECKING
 import pytest
 from hypothesis import HealthCheck, settings
 
+from noticeparse import parse
 from noticeparse.store import VARIABLE
 from tests.command import BAD, GOOD
+from tests.week import WEEK
 
 if TYPE_CHECKING:
     import httpx2
     from playwright.sync_api import Browser
 
+    from noticeparse.intake.composing import Composed
+    from noticeparse.intake.kinds import Kind
+    from noticeparse.records.bulletin import Bulletin
+
 os.environ[VARIABLE] = tempfile.mkdtemp()
+
+# What these assert is shown as fully as what a test does.
+pytest.register_assert_rewrite("tests.comes_back", "tests.geojson_rules", "tests.stream_parts")
 
 _SLOW = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 
@@ -50,6 +59,18 @@ def pytest_unconfigure() -> None:
 
 
 @pytest.fixture
+def in_this_process(monkeypatch: pytest.MonkeyPatch) -> None:
+    """Files are read without a process for each; those of `test_intake_hostile` have theirs."""
+    from noticeparse.intake import apart, child
+
+    def read_here(data: bytes, kind: Kind) -> Composed:
+        apart.require(kind)
+        return child.reader_of(kind)(data)
+
+    monkeypatch.setattr(apart, "read_apart", read_here)
+
+
+@pytest.fixture
 def good(tmp_path: Path) -> str:
     """The name of a file with a notice that reads without an error."""
     path = tmp_path / "good.txt"
@@ -63,6 +84,12 @@ def bad(tmp_path: Path) -> str:
     path = tmp_path / "bad.txt"
     path.write_text(BAD, "utf-8")
     return str(path)
+
+
+@pytest.fixture(scope="session")
+def week() -> Bulletin:
+    """What is read of a week of notices; records are frozen, so that all tests share it."""
+    return parse(WEEK, name="w.txt")
 
 
 @pytest.fixture(scope="session")

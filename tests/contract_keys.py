@@ -1,4 +1,4 @@
-"""The keys of every record, and which record stands where.
+"""The keys of every record, which record stands where, and what a path leads to.
 
 Written out by hand from the output contract; further keys may only stand behind these.
 """
@@ -120,3 +120,18 @@ def records(value: Any, kind: str = "Bulletin") -> Iterator[tuple[str, dict[str,
     for key, part in PARTS.get(own, {}).items():
         if key in value:
             yield from records(value[key], part)
+
+
+def resolve(document: Any, pointer: str) -> Any:
+    """What a JSON Pointer points at (RFC 6901, section 4); raises where it points nowhere."""
+    assert pointer == "" or pointer.startswith("/")
+    for token in pointer.split("/")[1:]:
+        key = token.replace("~1", "/").replace("~0", "~")
+        if isinstance(document, list):
+            assert key.isascii()
+            assert key.isdigit()
+            assert key == "0" or not key.startswith("0")
+            document = document[int(key)]
+        else:
+            document = document[key]
+    return document

@@ -24,9 +24,9 @@ from typing import Any, NamedTuple
 import noticeparse
 from noticeparse.catalogue import ENTRIES
 from noticeparse.writers.columns import COLUMNS
+from tests.corpus_files import ROOT
 from tests.test_layers import LAYERS, MODULES, tree_of
 
-ROOT = Path(noticeparse.__file__).resolve().parents[1]
 README = ROOT / "README.md"
 DEVELOPERS = ROOT / "DEVELOPERS.md"
 DOCUMENTS = (README, DEVELOPERS)

@@ -1,4 +1,4 @@
-"""Outputs kept as files, byte for byte; `--update-golden` writes them anew."""
+"""Whole outputs, and those kept as files, byte for byte; `--update-golden` writes them anew."""
 
 from __future__ import annotations
 
@@ -7,17 +7,23 @@ from pathlib import Path
 import pytest
 
 from noticeparse import parse
-from noticeparse.writers import new_writer, write
+from noticeparse.records.bulletin import Bulletin
+from noticeparse.writers import AS_USUAL, Wishes, new_writer, write
+from tests.corpus_files import CORPUS
 
 FOLDER = Path(__file__).with_name("golden")
-CORPUS = Path(__file__).resolve().parents[1] / "corpus_synthetic"
 NAMES = ("demo", "demo_faulty")
+
+
+def written(form: str, *bulletins: Bulletin, wishes: Wishes = AS_USUAL) -> str:
+    """The whole output of bulletins in a format."""
+    return "".join(write(new_writer(form, wishes), bulletins))
 
 
 def written_of(name: str, form: str) -> str:
     """What a demonstration bulletin gives in a format."""
     text = (CORPUS / f"{name}.txt").read_text("utf-8")
-    return "".join(write(new_writer(form), [parse(text, name=f"{name}.txt")]))
+    return written(form, parse(text, name=f"{name}.txt"))
 
 
 def kept(name: str, found: str, config: pytest.Config) -> str:

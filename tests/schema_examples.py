@@ -18,8 +18,8 @@ from typing import Any
 import noticeparse
 from noticeparse.records.chart_list import ChartList
 from noticeparse.schema import bulletin_schema
+from tests.corpus_files import CLEAN, CORPUS
 from tests.test_contract import SPECIMENS
-from tests.test_corpus import CLEAN, CORPUS
 
 PLACE = Path(noticeparse.__file__).with_name("schema_examples.json")
 

@@ -3,7 +3,8 @@ r"""The specimens of the catalogue, read: a bad one gives its finding, a good on
 A specimen is the body of a notice for a metric chart, put under `HEAD`; a whole text where it
 names a chart or a notice number of its own at the start of a line; one light, as the command
 `light` reads it; or a list of charts.  What is held against a list is read with that of `sheets`.
-`\\xe9` in it stands for the byte E9, to show what is no UTF-8.
+`\\xe9` in it stands for the byte E9, to show what is no UTF-8.  What only a file
+shows is put into one by `file_specimens`.
 """
 
 from __future__ import annotations
@@ -12,16 +13,17 @@ import re
 from typing import NamedTuple
 
 from noticeparse import NoticeParseError, parse_light
-from noticeparse.catalogue import ENTRIES, chart_lists, sheets
+from noticeparse.catalogue import ENTRIES, chart_lists, files, sheets
 from noticeparse.chart_list import read_list
 from noticeparse.faults import pointed
-from noticeparse.intake import decode
+from noticeparse.files import read_intake
+from noticeparse.intake import decode, read
 from noticeparse.parts import Terms, read_parts
 from noticeparse.pipeline import read_bulletin
 from noticeparse.readers.lights import read_aids, read_light
 from noticeparse.records.finding import Severity
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+from tests.file_specimens import file_with
+from tests.short_notices import HEAD
 
 # In a notice the words behind a light or an aid belong to the feature; these codes are for what
 # is given as one light alone.
@@ -48,8 +50,11 @@ AGAINST_A_LIST = frozenset(entry.code for entry in sheets.ENTRIES)
 OF_PARTS = frozenset({"text-cut", "text-in-parts"})
 _MOST_AS_ONE = 60
 
-# Codes of what is no notice.
-OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST | OF_PARTS
+# What a file shows and its text does not.
+OF_A_FILE = frozenset(entry.code for entry in files.ENTRIES)
+
+# Codes of what is no notice, or none that a text gives.
+OF_A_VALUE = OF_ONE_LIGHT | OF_ONE_AID | OF_A_LIST | OF_PARTS | OF_A_FILE
 
 _WHOLE = re.compile(r"(?:Chart |(?s:.*^)[0-9]+(?:\([TP]\))?/[0-9]+ )", re.MULTILINE)
 _BYTE = re.compile(rb"\\x([0-9a-f]{2})")
@@ -73,8 +78,10 @@ def told_of(code: str, text: str) -> list[Told]:
         return _of_value(code, text)
     if code in OF_PARTS:
         return [one for one in _of_parts(text) if one.code == code]
-    head = "" if _WHOLE.match(text) else HEAD
-    given = head + text + "\n"
+    given = under_head(text)
+    before = given.index(text)
+    if code in OF_A_FILE:
+        return _of_file(code, given[:before], text)
     if _BYTE.search(text.encode("utf-8", "surrogatepass")):
         intake = decode(_BYTE.sub(_as_byte, given.encode("utf-8")), "specimen.txt")
         bulletin = read_bulletin(intake.text, faults=intake.faults)
@@ -84,7 +91,7 @@ def told_of(code: str, text: str) -> list[Told]:
     found = []
     for one in bulletin.findings:
         assert one.span is not None
-        start, end = one.span.start - len(head), one.span.end - len(head)
+        start, end = one.span.start - before, one.span.end - before
         # Four signs of the specimen are one byte of the text.
         end += 3 * len(_BYTE.findall(text[start : end + 3].encode("utf-8", "surrogatepass")))
         found.append(Told(one.code, one.severity, start, end, one.message))
@@ -114,6 +121,25 @@ def _of_parts(text: str) -> list[Told]:
     ]
 
 
+def _of_file(code: str, head: str, text: str) -> list[Told]:
+    """What is told of a text in a file that shows the fault of the code, or no fault."""
+    plain, start, end = pointed(ENTRIES[code].bad)
+    marked = (start + len(head), end + len(head)) if text == plain else None
+    intake = read(*file_with(code, head + text, marked))
+    assert intake.text.rstrip("\n") == (head + text).rstrip("\n")
+    return [
+        Told(
+            one.code,
+            one.severity,
+            one.span.start - len(head),
+            one.span.end - len(head),
+            one.message,
+        )
+        for one in read_intake(intake).findings
+        if one.span is not None
+    ]
+
+
 def _as_byte(match: re.Match[bytes]) -> bytes:
     return bytes([int(match[1], 16)])
 
@@ -139,7 +165,11 @@ def _of_value(code: str, text: str) -> list[Told]:
     return found
 
 
+def under_head(text: str) -> str:
+    """A specimen as a whole text, under `HEAD` where it has no head of its own."""
+    return ("" if _WHOLE.match(text) else HEAD) + text + "\n"
+
+
 def bad_text(code: str) -> str:
     """The whole text of a bad specimen, for those that are no single value."""
-    text = pointed(ENTRIES[code].bad).text
-    return ("" if _WHOLE.match(text) else HEAD) + text + "\n"
+    return under_head(pointed(ENTRIES[code].bad).text)

@@ -5,9 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
+from tests.short_notices import HEAD, P, Q, R
 
 TOLD = {
     "east among west": (

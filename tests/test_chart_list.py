@@ -12,8 +12,7 @@ from noticeparse import NoticeParseError, read_chart_list
 from noticeparse.catalogue import ENTRIES, chart_lists
 from noticeparse.chart_list import from_bytes, read_list
 from noticeparse.records.chart_list import ChartList, ListedChart
-
-CORPUS = Path(__file__).resolve().parents[1] / "corpus_synthetic"
+from tests.corpus_files import CORPUS
 
 HEAD = (
     "number,panel,title,scale,scale_latitude,south,west,north,east,"

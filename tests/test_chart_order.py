@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import pytest
-
 from noticeparse import parse
 from noticeparse.chart_order import Panel, is_settled, order_by_chart
 from noticeparse.records.bulletin import Bulletin
@@ -11,11 +9,6 @@ from noticeparse.records.finding import Finding
 from noticeparse.records.reference import NoticeRef
 from noticeparse.writers.charts_out import write_charts
 from tests.week import LINE, OTHER_LINE, WEEK, notice
-
-
-@pytest.fixture(scope="module")
-def week() -> Bulletin:
-    return parse(WEEK, name="w.txt")
 
 
 def chart_list(*labelled: tuple[str, str]) -> list[Panel]:

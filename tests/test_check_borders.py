@@ -12,9 +12,9 @@ from noticeparse.chart_list import read_list
 from noticeparse.checks.features import amended
 from noticeparse.records import Bulletin
 from noticeparse.records.action import Amend
+from tests.short_notices import HEAD, P
 from tests.specimens import AGAINST_A_LIST, OF_A_VALUE, bad_text
 from tests.test_edition_checks import EDITION, notice
-from tests.test_mark_checks import HEAD, P
 
 OF_THE_WHOLE = {
     "datum-not-stated", "depth-unit-not-stated", "item-of-one-chart", "item-without-chart",

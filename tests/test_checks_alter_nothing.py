@@ -11,8 +11,8 @@ from noticeparse.checks import CHECKS
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.running import check_bulletin, check_notice, check_sheets, check_together
 from noticeparse.sheets import Sheets
+from tests.corpus_files import CORPUS
 
-CORPUS = Path(__file__).parents[1] / "corpus_synthetic"
 FILES = sorted(CORPUS.rglob("*.txt"))
 SHEETS = Sheets(read_chart_list(CORPUS / "charts.csv"))
 

@@ -16,7 +16,7 @@ from hypothesis import given
 from noticeparse import parse
 from noticeparse.catalogue import ENTRIES
 
-from .contract_keys import KEYS, records
+from .contract_keys import KEYS, records, resolve
 from .laws.strategies import anything
 
 EDITION = """\
@@ -83,21 +83,6 @@ SPECIMENS = {
 
 def dumped(text: str) -> dict[str, Any]:
     return parse(text).model_dump(mode="json")
-
-
-def resolve(document: Any, pointer: str) -> Any:
-    """What a JSON Pointer points at (RFC 6901, section 4); raises where it points nowhere."""
-    assert pointer == "" or pointer.startswith("/")
-    for token in pointer.split("/")[1:]:
-        key = token.replace("~1", "/").replace("~0", "~")
-        if isinstance(document, list):
-            assert key.isascii()
-            assert key.isdigit()
-            assert key == "0" or not key.startswith("0")
-            document = document[int(key)]
-        else:
-            document = document[key]
-    return document
 
 
 @pytest.mark.parametrize("text", SPECIMENS.values(), ids=SPECIMENS)

@@ -9,16 +9,7 @@ import pytest
 
 import noticeparse
 from tests import corpus_truth
-
-CORPUS = Path(__file__).resolve().parents[1] / "corpus_synthetic"
-CLEAN = sorted((CORPUS / "clean").glob("*.txt"))
-EDITION = CORPUS / "demo_edition.txt"
-FAULTY = [*sorted((CORPUS / "faulty").glob("*.txt")), EDITION]
-TEXTS = CLEAN + FAULTY
-
-
-def name_of(path: Path) -> str:
-    return f"{path.parent.name}/{path.stem}"
+from tests.corpus_files import CLEAN, CORPUS, EDITION, FAULTY, TEXTS, name_of
 
 
 def read(path: Path) -> dict[str, object]:
@@ -93,11 +84,6 @@ def test_the_demo_edition_has_two_errors_and_none_when_mended() -> None:
     assert {one.status for one in permanent} == {"permanent", "temporary", "preliminary"}
 
 
-@pytest.mark.xfail(
-    strict=True,
-    reason="rows of its index that go on in the next line are read as rows of their own, and the "
-    "last rows of a list right before a page foot as part of the foot",
-)
 def test_the_demo_edition_is_quiet_when_mended() -> None:
     assert [one for one in edition(is_mended=True).findings if one.severity != "info"] == []
 

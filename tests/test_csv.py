@@ -12,28 +12,24 @@ from hypothesis import strategies as st
 
 from noticeparse import parse, parse_position, read_chart_list
 from noticeparse.caution import CAUTION
-from noticeparse.records.action import Action
 from noticeparse.records.bulletin import Bulletin
-from noticeparse.writers import AS_USUAL, Wishes, new_writer, write
+from noticeparse.writers import Wishes
 from noticeparse.writers.columns import COLUMNS
 from noticeparse.writers.csv_out import TITLES
 from noticeparse.writers.rows import placed_actions, row_of
-from tests.golden_files import NAMES, kept, written_of
-from tests.test_corpus import CORPUS, TEXTS
-from tests.test_geojson import with_destination
+from tests.contract_keys import resolve
+from tests.corpus_files import CORPUS, TEXTS
+from tests.geojson_rules import HEAD, with_destination
+from tests.golden_files import NAMES, kept, written, written_of
+from tests.short_notices import actions_of
 from tests.week import WEEK
 
-HEAD = "2417/26 TAVRENNE ISLANDS - Quill Sound - Limits. (invented)\nChart 802 WGS84\n"
 P, Q = "47°12'.34S., 123°45'.67W.", "47°12'.41S., 123°45'.58W."
-
-
-def written(*bulletins: Bulletin, wishes: Wishes = AS_USUAL) -> str:
-    return "".join(write(new_writer("csv", wishes), bulletins))
 
 
 def read(*bulletins: Bulletin) -> list[dict[str, str]]:
     """The rows of a table by the names of its columns."""
-    return [*csv.DictReader(io.StringIO(written(*bulletins), newline=""))]
+    return [*csv.DictReader(io.StringIO(written("csv", *bulletins), newline=""))]
 
 
 def row(line: str) -> dict[str, str]:
@@ -41,14 +37,10 @@ def row(line: str) -> dict[str, str]:
     return found
 
 
-def actions(bulletin: Bulletin) -> list[Action]:
-    return [a for notice in bulletin.notices for section in notice.charts for a in section.actions]
-
-
 def test_a_row_for_each_action() -> None:
     bulletins = [parse(path.read_text("utf-8"), name=path.name) for path in TEXTS]
     rows = read(*bulletins)
-    expected = [(b.source.name, a.verb, a.text) for b in bulletins for a in actions(b)]
+    expected = [(b.source.name, a.verb, a.text) for b in bulletins for a in actions_of(b)]
     guarded = [unguarded(one) for one in rows]
     assert [(one["source"], one["verb"], one["text"]) for one in guarded] == expected
     assert all(one["caution"] == CAUTION for one in rows)
@@ -149,29 +141,26 @@ class TestColumns:
     def test_pointer_leads_to_the_action(self) -> None:
         bulletin = parse(WEEK, name="w.txt")
         whole = json.loads(bulletin.model_dump_json())
-        for found, action in zip(read(bulletin), actions(bulletin), strict=True):
-            record = whole
-            for part in found["path"].split("/")[1:]:
-                record = record[int(part)] if isinstance(record, list) else record[part]
-            assert record["text"] == action.text
+        for found, action in zip(read(bulletin), actions_of(bulletin), strict=True):
+            assert resolve(whole, found["path"])["text"] == action.text
 
 
 class TestForm:
     """The form of the file."""
 
     def test_lines_end_as_in_rfc_4180(self) -> None:
-        text = written(parse(WEEK))
+        text = written("csv", parse(WEEK))
         assert text.count("\n") == text.count("\r\n") == len(read(parse(WEEK))) + 1
 
     def test_one_row_of_titles(self) -> None:
         week = parse(WEEK)
-        assert written(week, week).count(",".join(TITLES)) == 1
-        assert written(parse("")) == ",".join(TITLES) + "\r\n"
+        assert written("csv", week, week).count(",".join(TITLES)) == 1
+        assert written("csv", parse("")) == ",".join(TITLES) + "\r\n"
 
     def test_mark(self) -> None:
         week = parse(WEEK)
-        marked = written(week, week, wishes=Wishes(has_mark=True))
-        assert marked == "\ufeff" + written(week, week)
+        marked = written("csv", week, week, wishes=Wishes(has_mark=True))
+        assert marked == "\ufeff" + written("csv", week, week)
 
 
 DANGEROUS = ["=1+1", "+1", "-1", "@SUM(A1)", " =1", "\t=1", "＝1", "-47.2 -123.8"]

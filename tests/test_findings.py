@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 from noticeparse import parse
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
+from tests.short_notices import HEAD, P, Q
 
 
 def test_item_that_no_chart_takes() -> None:

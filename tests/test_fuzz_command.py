@@ -1,4 +1,4 @@
-"""`noticeparse fuzz`: this reader, a command, an endpoint; reports; statuses; the same again."""
+"""`noticeparse fuzz`: this reader, a command; reports; statuses; the same again."""
 
 from __future__ import annotations
 
@@ -7,26 +7,16 @@ import os
 import shlex
 import subprocess
 import sys
-import threading
 import time
-from collections.abc import Iterator
-from http.server import BaseHTTPRequestHandler, HTTPServer
 from pathlib import Path
 from xml.etree import ElementTree
 
 import pytest
 
 from noticeparse.caution import CAUTION
-from noticeparse.testing.answering import answer
-from noticeparse.testing.targets import (
-    TOKEN,
-    CommandTarget,
-    HttpTarget,
-    NoAnswer,
-    ThisReader,
-    open_target,
-)
+from noticeparse.testing.targets import CommandTarget, NoAnswer, ThisReader, open_target
 from tests.command import invoke
+from tests.corpus_files import ROOT
 
 MINUTES = "minutes-of-60"
 HERE = f'"{sys.executable}" -m noticeparse.testing.answering'
@@ -45,7 +35,7 @@ for line in sys.stdin:
 
 @pytest.fixture(autouse=True)
 def _commands_read_with_this_package(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setenv("PYTHONPATH", str(Path(__file__).parents[1]))
+    monkeypatch.setenv("PYTHONPATH", str(ROOT))
 
 
 @pytest.fixture
@@ -53,40 +43,6 @@ def carrying(tmp_path: Path) -> str:
     script = tmp_path / "carrying.py"
     script.write_text(CARRIES_OVER, "utf-8")
     return f'"{sys.executable}" "{script}"'
-
-
-class Endpoint(BaseHTTPRequestHandler):
-    """A small service in the form of ours: `results`, a token, and a path that is out of order."""
-
-    token: str | None = None
-
-    def do_POST(self) -> None:
-        body = json.loads(self.rfile.read(int(self.headers["Content-Length"])))
-        if self.token and self.headers.get("Authorization") != f"Bearer {self.token}":
-            return self._send(401, '{"title": "a token is needed"}')
-        kind = self.path.removeprefix("/v1/")
-        if kind == "parse":
-            return self._send(200, answer("notices", body["text"]))
-        if kind not in ("positions", "lights", "depths"):
-            return self._send(503, "out of order")
-        return self._send(200, f'{{"results": [{answer(kind, body["text"])}]}}')  # type: ignore[arg-type]
-
-    def _send(self, status: int, words: str) -> None:
-        self.send_response(status)
-        self.end_headers()
-        self.wfile.write(words.encode())
-
-    def log_message(self, format: str, *args: object) -> None:
-        del format, args
-
-
-@pytest.fixture
-def service() -> Iterator[str]:
-    server = HTTPServer(("127.0.0.1", 0), Endpoint)
-    threading.Thread(target=server.serve_forever, daemon=True).start()
-    yield f"http://127.0.0.1:{server.server_address[1]}"
-    server.shutdown()
-    server.server_close()
 
 
 class TestThisReader:
@@ -196,40 +152,6 @@ class TestCommand:
         target._seconds = 20
         assert json.loads(target.ask("third")) == "third"
         target.close()
-
-
-class TestEndpoint:
-    """An endpoint over HTTP."""
-
-    @pytest.mark.parametrize("kind", ["positions", "notices"])
-    def test_a_good_one(self, service: str, kind: str) -> None:
-        given = ("--only", "as-it-is", "--examples", "4", "--target", service)
-        result = invoke("fuzz", kind, *given)
-        assert result.exit_code == 0, result.stdout
-        assert f"{service}/v1/" in result.stderr
-
-    def test_a_token_is_sent(self, service: str, monkeypatch: pytest.MonkeyPatch) -> None:
-        monkeypatch.setattr(Endpoint, "token", "kelp")
-        given = ("fuzz", "lights", "--only", "as-it-is", "--examples", "2", "--target", service)
-        result = invoke(*given)
-        assert result.exit_code == 2
-        assert "HTTP status 401" in result.stderr
-        monkeypatch.setenv(TOKEN, "kelp")
-        assert invoke(*given).exit_code == 0
-        shown = HttpTarget("lights", service, 5).reproduction("Fl.R.5s")
-        assert "kelp" not in shown
-        assert f"Bearer ${TOKEN}" in shown
-
-    def test_one_out_of_order(self, service: str) -> None:
-        result = invoke("fuzz", "depths", "--target", f"{service}/v2/depths")
-        assert result.exit_code == 2
-        assert "HTTP status 503: out of order" in result.stderr
-
-    @pytest.mark.parametrize("url", ["http://127.0.0.1:1", "http://127.0.0.1:x/", "http://["])
-    def test_no_one_there(self, url: str) -> None:
-        result = invoke("fuzz", "depths", "--target", url)
-        assert result.exit_code == 2
-        assert "the target does not answer" in result.stderr
 
 
 class TestReports:

@@ -10,14 +10,9 @@ from decimal import Decimal
 
 import pytest
 
-from noticeparse.faults import Fault
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_aids, read_light
-
-
-def told(text: str, faults: tuple[Fault, ...]) -> list[tuple[str, str]]:
-    return [(fault.code, text[fault.start : fault.end]) for fault in faults]
-
+from tests.light_records import told
 
 # What is said of a fault beside the words written.
 VALUES = [

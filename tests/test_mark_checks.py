@@ -13,9 +13,7 @@ from noticeparse.checks.regions import Region
 from noticeparse.cli import main
 from noticeparse.records import Bulletin
 from noticeparse.records.action import Amend, Replace
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
+from tests.short_notices import HEAD, P, Q
 
 
 def codes(body: str, region: Region | None = None) -> list[str]:

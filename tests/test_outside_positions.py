@@ -24,9 +24,9 @@ from noticeparse.numbers import CABLE_M, FATHOM_M, FOOT_M, NAUTICAL_MILE_M
 from noticeparse.readers.heads import _EPSG, read_datum
 from noticeparse.readers.places import COMPASS
 from noticeparse.records import Position
+from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
 
 WGS84 = Geod(ellps="WGS84")
-HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
 LIGHT = "47-12.34S 123-45.67W"
 LIGHT_DEG = (-(47 + 12.34 / 60), -(123 + 45.67 / 60))
 

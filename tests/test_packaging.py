@@ -78,6 +78,8 @@ class TestWheel:
         assert {
             "noticeparse/grammars/position.lark",
             "noticeparse/vocabulary/phrases.csv",
+            "noticeparse/worksheet/sheet.css",
+            "noticeparse/worksheet/fonts/NotoSans-Regular.ttf",
         } <= found
 
     def test_licence(self, built: dict[str, Path]) -> None:
@@ -87,7 +89,10 @@ class TestWheel:
             vendored = f"{info}/licenses/noticeparse/web/static/vendor/swagger-ui"
             assert {f"{vendored}/LICENSE", f"{vendored}/NOTICE"} <= set(archive.namelist())
             licence = archive.read(f"{info}/licenses/noticeparse/LICENSE").decode("utf-8")
-        assert "\nLicense-Expression: Apache-2.0 AND MIT AND BSD-3-Clause\n" in metadata
+            typeface = archive.read(f"{info}/licenses/noticeparse/worksheet/fonts/LICENSE")
+        licences = "Apache-2.0 AND MIT AND BSD-3-Clause AND OFL-1.1"
+        assert f"\nLicense-Expression: {licences}\n" in metadata
+        assert b"SIL OPEN FONT LICENSE" in typeface
         assert "\nLicense-File: noticeparse/LICENSE\n" in metadata
         assert "Apache License" in licence
         assert "END OF TERMS AND CONDITIONS" in licence

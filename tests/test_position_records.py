@@ -7,9 +7,9 @@ from fractions import Fraction
 import pytest
 
 from noticeparse import find_positions, parse, parse_position
-from noticeparse.records import Action, Bulletin
-
-HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
+from noticeparse.records import Action
+from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
+from tests.short_notices import actions_of
 
 RECORDS = {
     # text: iso6709, resolution in metres (half the last figure; one minute is 1852 m)
@@ -86,10 +86,6 @@ def test_quality_of_a_position_in_an_action(text: str, quality: str) -> None:
 @pytest.mark.parametrize(("text", "quality"), QUALITIES.items(), ids=QUALITIES)
 def test_quality_of_a_position_alone(text: str, quality: str) -> None:
     assert parse_position(text).quality == quality
-
-
-def actions_of(bulletin: Bulletin) -> list[Action]:
-    return [a for notice in bulletin.notices for chart in notice.charts for a in chart.actions]
 
 
 def iso_of(action: Action) -> list[str]:

@@ -12,8 +12,8 @@ import pytest
 
 from noticeparse import NoticeParseError, find_positions, parse, parse_position
 from noticeparse.records import Bulletin, Finding, Position
-
-HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
+from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
+from tests.short_notices import actions_of
 
 
 def degrees(whole: int, minutes: str = "0", seconds: str = "0") -> Fraction:
@@ -216,13 +216,7 @@ def notice_with(words: str) -> Bulletin:
 
 
 def positions_of(bulletin: Bulletin) -> list[Position]:
-    return [
-        position
-        for notice in bulletin.notices
-        for chart in notice.charts
-        for action in chart.actions
-        for position in action.geometry.positions
-    ]
+    return [position for action in actions_of(bulletin) for position in action.geometry.positions]
 
 
 @pytest.mark.parametrize(("text", "exact"), FORMS.values(), ids=FORMS)

@@ -13,9 +13,10 @@ from noticeparse.caution import CAUTION
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.writers import new_writer, write
 from noticeparse.writers.coordinates import readable
-from tests.golden_files import CORPUS, NAMES, kept, written_of
-from tests.test_corpus import TEXTS, name_of
-from tests.test_geojson import FAULTY, HEAD, P, Q, R
+from tests.corpus_files import CORPUS, TEXTS, name_of
+from tests.geojson_rules import FAULTY, HEAD, P, Q, R
+from tests.golden_files import NAMES, kept, written_of
+from tests.short_notices import actions_of
 
 _POSITION = re.compile(r"[0-9]{2}°[0-9.'\"°]* ?[NS] [0-9]{3}°[0-9.'\"]* ?[EW]")
 
@@ -56,7 +57,7 @@ def test_is_complete(path: Path) -> None:
     assert all(squeezed(finding.message) in words for finding in bulletin.findings)
     boxes = len(re.findall(r"^  \[ \] ", shown, re.MULTILINE))
     crosses = len(re.findall(r"^   X  ", shown, re.MULTILINE))
-    actions = [a for n in bulletin.notices for section in n.charts for a in section.actions]
+    actions = actions_of(bulletin)
     assert (boxes, crosses) == (
         sum(action.usable for action in actions), sum(not action.usable for action in actions),
     )  # fmt: skip

@@ -1,14 +1,9 @@
-"""The canonical layout reads back as the record it was written from, or is refused.
-
-What must come back is held here by the words of the output contract and not by the program's own
-comparison: all but spans, findings, `text`, `heading`, `via` and the keys for words as written.
-"""
+"""The canonical layout reads back as the record it was written from, or is refused."""
 
 from __future__ import annotations
 
 import json
 import os
-from collections.abc import Iterator
 from pathlib import Path
 from typing import Any
 
@@ -19,56 +14,14 @@ from noticeparse import parse, render
 from noticeparse.records import Finding, Notice
 from noticeparse.testing.generator import ALL, generate
 from tests.canonical_table import DEPTHS, HEADS, ITEMS, UNITS, notice_of, placed
+from tests.comes_back import all_actions, assert_comes_back, usable
+from tests.corpus_files import CORPUS, name_of
 
-ROOT = Path(__file__).parents[1]
-CORPUS = sorted((ROOT / "corpus_synthetic").rglob("*.txt"))
+TEXTS = sorted(CORPUS.rglob("*.txt"))
 FULL = os.environ.get("NOTICEPARSE_LAWS") == "full"
 # Notices generated in all layouts together: 10,000, else 300.
 NOTICES = 10_000 if FULL else 300
 IN_ONE_TEXT = 4
-
-_ASIDE = {"span", "findings", "text", "heading", "via", "written", "sheet"}
-
-
-def said(value: Any) -> Any:
-    """What must come back, without what the contract leaves aside."""
-    if isinstance(value, dict):
-        return {
-            key: said(one)
-            for key, one in value.items()
-            if key not in _ASIDE
-            and not key.startswith("written_")
-            and not key.endswith("_written")
-        }
-    return [said(one) for one in value] if isinstance(value, list) else value
-
-
-def values(notice: Notice) -> Any:
-    """The values of a notice as its JSON has them."""
-    return said(json.loads(notice.model_dump_json()))
-
-
-def usable(notice: Notice) -> Notice:
-    """The notice without its unusable actions."""
-    charts = [
-        chart.model_copy(update={"actions": [one for one in chart.actions if one.usable]})
-        for chart in notice.charts
-    ]
-    return notice.model_copy(update={"charts": charts})
-
-
-def assert_comes_back(notice: Notice, *, stays: bool = True) -> str:
-    """The text of a notice, after it has been read back and perhaps written once more."""
-    text = render(notice)
-    again = parse(text).notices
-    assert len(again) == 1, text
-    assert values(again[0]) == values(notice), text
-    assert not stays or render(again[0]) == text
-    return text
-
-
-def all_actions(notice: Notice) -> Iterator[Any]:
-    return (action for chart in notice.charts for action in chart.actions)
 
 
 @pytest.mark.parametrize("item", ITEMS)
@@ -94,7 +47,7 @@ def test_a_head_comes_back(name: str) -> None:
     assert_comes_back(notices[0])
 
 
-@pytest.mark.parametrize("path", CORPUS, ids=lambda path: f"{path.parent.name}/{path.stem}")
+@pytest.mark.parametrize("path", TEXTS, ids=name_of)
 def test_the_corpus_comes_back(path: Path) -> None:
     notices = parse(path.read_text("utf-8")).notices
     assert notices

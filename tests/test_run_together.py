@@ -8,20 +8,9 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.records.bulletin import Bulletin
+from tests.short_notices import HEAD, usable_of
 
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P, Q, R = (f"46-0{n}.00S 122-00.00W" for n in (1, 2, 3))
-
-
-def usable(bulletin: Bulletin) -> list[tuple[str, str]]:
-    return [
-        (action.verb, action.feature.kind)
-        for notice in bulletin.notices
-        for chart in notice.charts
-        for action in chart.actions
-        if action.usable
-    ]
 
 
 EXACT = {
@@ -62,7 +51,7 @@ EXACT = {
 @pytest.mark.parametrize(("text", "actions"), EXACT.values(), ids=EXACT)
 def test_told_apart(text: str, actions: list[tuple[str, str]]) -> None:
     bulletin = parse(HEAD + text + "\n")
-    assert usable(bulletin) == actions
+    assert usable_of(bulletin) == actions
     assert not [f for f in bulletin.findings if f.severity in ("error", "warning")]
 
 
@@ -108,7 +97,7 @@ ERRORS = {
 def test_never_a_guess(text: str, code: str, actions: int) -> None:
     bulletin = parse(HEAD + text + "\n")
     assert code in [f.code for f in bulletin.findings if f.severity == "error"]
-    assert len(usable(bulletin)) == actions
+    assert len(usable_of(bulletin)) == actions
 
 
 HEADS = {

@@ -23,9 +23,9 @@ from noticeparse.schema import (
 )
 from noticeparse.schema_words import all_words, unit_of
 from noticeparse.writers import new_writer, write
+from tests.corpus_files import CORPUS, TEXTS, name_of
 from tests.documents import DEVELOPERS
 from tests.test_contract import SPECIMENS
-from tests.test_corpus import CORPUS, TEXTS, name_of
 from tests.week import LINE, WEEK
 
 _UNIT_WORDS = {

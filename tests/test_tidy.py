@@ -10,12 +10,11 @@ from noticeparse import parse
 from noticeparse.caution import CAUTION
 from noticeparse.records import Bulletin
 from noticeparse.writers.tidy_out import Tidying
+from tests.comes_back import usable, values
 from tests.command import BAD, GOOD, invoke
-from tests.test_render import usable, values
+from tests.corpus_files import CORPUS, TEXTS, name_of
 
-ROOT = Path(__file__).parents[1]
-DEMO = str(ROOT / "corpus_synthetic" / "demo.txt")
-CORPUS = sorted((ROOT / "corpus_synthetic").glob("*/*.txt"))
+DEMO = str(CORPUS / "demo.txt")
 
 TIDY = f"""\
 2417/26  TAVRENNE ISLANDS - Quill Sound - Depths.
@@ -149,13 +148,13 @@ def test_no_such_file(good: str) -> None:
 
 
 def test_the_edition_and_its_lists() -> None:
-    text = (ROOT / "corpus_synthetic" / "clean" / "weekly_full.txt").read_text("utf-8")
+    text = (CORPUS / "clean" / "weekly_full.txt").read_text("utf-8")
     out = tidied(text)
     assert out.startswith("TAVRENNE HYDROGRAPHIC DESK\nEdition 31/2026, 2026-07-31\n\n3104/26  ")
     assert "Not repeated: `" in out
 
 
-@pytest.mark.parametrize("path", CORPUS, ids=lambda path: f"{path.parent.name}/{path.stem}")
+@pytest.mark.parametrize("path", TEXTS, ids=name_of)
 def test_the_corpus_reads_again_the_same(path: Path) -> None:
     """No usable action is lost, and none comes of what was not usable."""
     text = path.read_text("utf-8")

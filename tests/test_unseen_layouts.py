@@ -5,15 +5,12 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.records.action import Action, Move
+from noticeparse.records.action import Move
 from noticeparse.records.bulletin import Bulletin
+from tests.short_notices import actions_of
 
 TOP = "TAVRENNE ISLANDS (INVENTED)\n\n12/26 Quill Sound.\n"
 HEAD = TOP + "Chart 802 [3/26] depths in metres\n"
-
-
-def actions_of(bulletin: Bulletin) -> list[Action]:
-    return [a for n in bulletin.notices for c in n.charts for a in c.actions]
 
 
 def told(bulletin: Bulletin) -> list[tuple[str, str, list[str]]]:

@@ -9,16 +9,12 @@ import pytest
 from noticeparse import parse
 from noticeparse.readers.amounts import ChartUnit
 from noticeparse.readers.changes import read_change
-from noticeparse.readers.clauses import read_clauses
-from noticeparse.readers.dates import full_year
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_light
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P = "46-00.00S 122-00.00W"
+from tests.short_notices import HEAD, P
 
 # Further slips of codes whose specimen in the catalogue shows another.
 SLIPS = {
@@ -35,50 +31,6 @@ SLIPS = {
 @pytest.mark.parametrize("code", SLIPS)
 def test_slip_has_its_finding(code: str) -> None:
     assert [one.code for one in parse(HEAD + SLIPS[code] + "\n").findings] == [code]
-
-
-PERIODS = [
-    ("from 8 to 2026-07-26", "2026-07-08", "2026-07-26"),
-    ("from 8 to June 26, 2026", "2026-06-08", "2026-06-26"),
-    ("from 8 June to 2026-07-26", "2026-06-08", "2026-07-26"),
-    ("from 8 to 26 June", "2026-06-08", "2026-06-26"),
-    # The turn of a year between the two.
-    ("from 28 December to 3 January 2027", "2026-12-28", "2027-01-03"),
-    ("from 28 December 2026 to 3 January", "2026-12-28", "2027-01-03"),
-]
-
-
-@pytest.mark.parametrize(("text", "since", "until"), PERIODS)
-def test_period(text: str, since: str, until: str) -> None:
-    clauses = read_clauses(text, 2026)
-    assert clauses.valid is not None
-    assert (clauses.valid.from_, clauses.valid.until) == (since, until)
-    assert clauses.dates == [since, until]
-    assert clauses.faults == []
-
-
-NO_PERIODS = [
-    ("from 28 to 3 January 2027", "validity-reversed"),
-    ("from 28 December to 3 January", "validity-reversed"),
-    ("from 31 to 5 June 2026", "date-impossible"),
-    ("until 31 June 2026", "date-impossible"),
-    ("until 45 June 2026", "validity-unread"),
-    ("from 3/4/26 to 5/6/26", "validity-unread"),
-    ("until the end of May 2027", "validity-month-only"),
-]
-
-
-@pytest.mark.parametrize(("text", "code"), NO_PERIODS)
-def test_no_period_without_a_fault(text: str, code: str) -> None:
-    clauses = read_clauses(text, 2026)
-    assert clauses.valid is None or clauses.valid.from_ is None
-    assert [fault.code for fault in clauses.faults] == [code]
-
-
-def test_date_without_any_year_is_no_validity() -> None:
-    clauses = read_clauses("until 20 July", None)
-    assert clauses.valid is None
-    assert [fault.code for fault in clauses.faults] == ["validity-unread"]
 
 
 DEPTHS_UNREAD = [
@@ -153,53 +105,6 @@ def test_height(text: str, unit: ChartUnit, height: str | None, codes: list[str]
     assert [fault.code for fault in reading.faults] == codes
 
 
-KINDS_LOST = [
-    "N and S cardinal buoys",
-    "north and south cardinal buoys",
-    "wreck, buoy",
-    "Dangerous wreck Isolated danger buoy",
-    "wreck/obstruction",
-    "rocks, wrecks and obstructions",
-    "conical or can buoy",
-]
-
-
-@pytest.mark.parametrize("phrase", KINDS_LOST)
-def test_second_kind_has_a_fault(phrase: str) -> None:
-    codes = {fault.code for fault in read_feature(phrase).faults}
-    assert codes & {"feature-kinds-several", "feature-kind-apposed"}
-
-
-VALUES_LOST = [
-    "light, Fl.5s, Racon(K), on pier, Racon(B)",
-    "can buoy, conical",
-    "buoy, topmark can, topmark 2 cones points up",
-]
-
-
-@pytest.mark.parametrize("phrase", VALUES_LOST)
-def test_second_value_has_one_fault(phrase: str) -> None:
-    codes = [fault.code for fault in read_feature(phrase).faults]
-    assert codes.count("feature-stated-twice") == 1
-
-
-COLOURS = [
-    ("red can buoy, port hand, red", ["red"]),
-    ("buoy, BYB, black, yellow and black", ["black", "yellow", "black"]),
-    ("west cardinal buoy, yellow, black, yellow", ["yellow", "black", "yellow"]),
-]
-
-
-@pytest.mark.parametrize(("phrase", "colours"), COLOURS)
-def test_no_colour_is_said_twice(phrase: str, colours: list[str]) -> None:
-    assert read_feature(phrase).feature.colours == colours
-
-
-def test_topmark_can_is_no_shape_of_the_buoy() -> None:
-    feature = read_feature("buoy, topmark can").feature
-    assert (feature.shape, feature.topmark) == (None, "cylinder")
-
-
 LIGHT_CHANGES = [
     ("range of light to 15,12M", [], "light-range-comma-unclear"),
     ("range of light to 15,5M", [], "light-range-comma-unclear"),
@@ -231,25 +136,6 @@ def test_change_of_a_light_has_the_limits_of_a_light(
     assert changes is None or found == changes
     codes = [fault.code for fault in reading.faults]
     assert code in codes if code else codes == []
-
-
-NAMES = [
-    ("Light Mull Stack", "light", "Mull Stack"),
-    ("Light - Brannoch Rock, Fl.5s", "light", "Brannoch Rock"),
-    ("Light Vessel Anna", "light_vessel", "Anna"),
-    ("Light Port Brannoch", "light", "Port Brannoch"),
-    ("Buoy Mull Stack, yellow", "buoy_generic", "Mull Stack"),
-]
-
-
-@pytest.mark.parametrize(("phrase", "kind", "name"), NAMES)
-def test_capitals_behind_a_mark_are_its_name(phrase: str, kind: str, name: str) -> None:
-    feature = read_feature(phrase).feature
-    assert (feature.kind, feature.name) == (kind, name)
-
-
-def test_a_name_of_known_words_alone_is_an_error() -> None:
-    assert "feature-kinds-several" in [fault.code for fault in read_feature("Light Stack").faults]
 
 
 LETTERS = [
@@ -289,31 +175,6 @@ def test_word_and_unit_of_a_figure_agree(
     assert ("light-figures-unclear" in [fault.code for fault in reading.faults]) != is_clear
 
 
-YEARS = [("26", 2026, 2026), ("99", 2001, 1999), ("01", 1999, 2001), ("76", 2026, 1976),
-         ("77", 2026, 1977), ("75", 2026, 2075), ("49", None, 2049), ("50", None, 1950),
-         ("1926", 2026, 1926), ("10", 2080, 2110)]  # fmt: skip
-
-
-@pytest.mark.parametrize(("figures", "near", "year"), YEARS)
-def test_year_of_two_figures_is_the_nearest(figures: str, near: int | None, year: int) -> None:
-    assert full_year(figures, near) == year
-
-
-# `Port` directly before a strange word begins a name; elsewhere it is a side.
-SIDES = [
-    ("buoy Port Brannoch", None),
-    ("can buoy, port brannoch", None),
-    ("buoy, port, brannoch", 1),
-    ("port hand buoy", 1),
-    ("starboard buoy Brannoch", 2),
-]
-
-
-@pytest.mark.parametrize(("phrase", "side"), SIDES)
-def test_side_or_name(phrase: str, side: int | None) -> None:
-    assert read_feature(phrase).feature.attributes.get("CATLAM") == side
-
-
 def test_no_bearing_has_sixty_minutes() -> None:
     reading = read_sectors("W 171°75'-195°, R 195°-268°15'")
     assert [sector.colour for sector in reading.sectors] == ["R"]
@@ -340,33 +201,6 @@ def test_elevation_apart_from_the_character_is_that_of_the_light(
 
 @pytest.mark.parametrize("phrase", ["depth of less than 5m", "obstruction, depth under 5m"])
 def test_words_before_a_depth_are_told(phrase: str) -> None:
-    assert "feature-words-unread" in [fault.code for fault in read_feature(phrase, "m").faults]
-
-
-def test_companions_end_at_the_fourth() -> None:
-    feature = read_feature("wreck" + " and wreck" * 9).feature
-    depth = 0
-    while feature.companions:
-        feature, depth = feature.companions[0].feature, depth + 1
-    assert depth == 4
-
-
-@pytest.mark.parametrize(
-    "phrase",
-    [
-        "wreck buoy",
-        "breakwater light",
-        "light, Fl.5s, white tower",
-        "light, Fl.5s, Racon(K), on pier, Horn(1)10s",
-        "north cardinal beacon, topmark two cones, points up",
-        "special buoy to mark the wreck",
-    ],
-)
-def test_what_belongs_together_has_no_fault(phrase: str) -> None:
-    codes = [fault.code for fault in read_feature(phrase).faults]
-    assert [code for code in codes if code != "feature-class-unknown"] == []
-
-
-@pytest.mark.parametrize("text", ["between 47-35.25S and 47-36.25S", "from 47-35-12N", "until 8"])
-def test_a_coordinate_is_no_date(text: str) -> None:
-    assert read_clauses(text, 2026).faults == []
+    reading = read_feature(phrase, "m")
+    assert reading.feature.depth is None
+    assert [fault.code for fault in reading.faults] == ["depth-bound-only"]

@@ -1,10 +1,7 @@
 """The word tables: every phrase leads to its kind, every code stands in the S-57 tables."""
 
-import csv
 from collections import Counter, defaultdict
-from pathlib import Path
 
-import pyogrio
 import pytest
 
 from noticeparse.readers.features import read_feature
@@ -20,18 +17,12 @@ from noticeparse.vocabulary.codes import (
     QUALITIES,
     read_attributes,
 )
+from tests.s57_tables import s57_table
 
-
-def _table(name):
-    path = Path(pyogrio.get_gdal_data_path()) / name
-    with path.open(encoding="latin-1", newline="") as stream:
-        return list(csv.DictReader(stream))
-
-
-_ATTRIBUTES = {row["Code"]: row for row in _table("s57attributes.csv")}
-_CLASSES = {row["Acronym"]: row for row in _table("s57objectclasses.csv")}
+_ATTRIBUTES = {row["Code"]: row for row in s57_table("s57attributes.csv")}
+_CLASSES = {row["Acronym"]: row for row in s57_table("s57objectclasses.csv")}
 _CODES = defaultdict(dict)
-for _row in _table("s57expectedinput.csv"):
+for _row in s57_table("s57expectedinput.csv"):
     _CODES[_ATTRIBUTES[_row["Code"]]["Acronym"]][int(_row["ID"])] = _row["Meaning"]
 _TYPES = {row["Acronym"]: row["Attributetype"] for row in _ATTRIBUTES.values()}
 _ALL_CODES = sorted(

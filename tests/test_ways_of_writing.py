@@ -574,3 +574,47 @@ def test_charts_at_the_end_of_an_item() -> None:
     ]
     # A number that is none of the charts named is no chart.
     assert "feature-figure-unclear" in errors(bulletin)
+
+
+class TestCountedGrid:
+    """A ruled table that counts its rows: a cell may wrap, and a place be that of another row."""
+
+    def test_wrapped_cells_and_references(self) -> None:
+        text = (
+            f"{HEAD}"
+            "| Item | Action | Object                  | Position                  |\n"
+            f"| 1    | Insert | Overhead cable, safe    | {P} |\n"
+            f"|      |        | clearance 9 m, joining  | {Q} |\n"
+            f"| 2    | Move   | Mooring buoy, from      | {P} |\n"
+            f"|      |        | to                      | {Q} |\n"
+            "| 3    | Delete | Depth 15.1 m, close N of | as item 1 |\n"
+            "| 4    | Delete | Depth 13.6 m, close E of | as item 9 |\n"
+        )
+        bulletin = parse(text)
+        cable, move, depth, _ = bulletin.notices[0].charts[0].actions
+        assert [p.iso6709 for p in cable.geometry.positions] == [AT_P, AT_Q]
+        assert cable.feature.clearance is not None
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+        assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
+        assert [p.iso6709 for p in depth.geometry.positions] == [AT_P, AT_Q]
+        assert errors(bulletin) == {"letter-unknown"}
+
+
+def test_positions_with_letters_and_details_below() -> None:
+    text = (
+        f"12/26. TAVRENNE ISLANDS. Quill Sound.\nChart:       802 (last correction 3/26).\n"
+        f"Position:    a) {P}\n             b) {Q}\n             c) {R}\n"
+        "Details:     Insert a pier joining a) and b).\n"
+        "             Move the buoy from b) to c).\n"
+        "             Delete the rocks in a), b) and c).\n"
+        "Source:      Harbour office, 3 June 2026.\n"
+    )
+    bulletin = parse(text)
+    pier, move, rocks = bulletin.notices[0].charts[0].actions
+    assert [p.iso6709 for p in pier.geometry.positions] == [AT_P, AT_Q]
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.destination.positions] == [AT_R]
+    assert [p.iso6709 for p in rocks.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert bulletin.notices[0].authority == "Harbour office, 3 June 2026"
+    assert not errors(bulletin)

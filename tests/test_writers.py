@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 import json
-from typing import Any
 
 import pytest
 
@@ -13,21 +12,13 @@ from noticeparse.caution import CAUTION
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.spans import LineIndex, Span
-from noticeparse.writers import AS_USUAL, ENDINGS, FORMATS, Wishes, form_of, new_writer, write
+from noticeparse.writers import ENDINGS, FORMATS, Wishes, form_of, new_writer
 from noticeparse.writers.catalogue_out import write_entries
 from noticeparse.writers.findings_out import Tally, write_findings, write_headlines
 from noticeparse.writers.quoting import pointed_at, visible
+from tests.contract_keys import resolve
+from tests.golden_files import written
 from tests.week import FAULTY_LINE, LINE, WEEK, notice
-
-
-@pytest.fixture(scope="module")
-def week() -> Bulletin:
-    return parse(WEEK, name="w.txt")
-
-
-def written(form: str, *bulletins: Bulletin, wishes: Wishes = AS_USUAL) -> str:
-    """The whole output of bulletins in a format."""
-    return "".join(write(new_writer(form, wishes), bulletins))
 
 
 class TestJson:
@@ -129,13 +120,6 @@ class TestLines:
         for finding in record["findings"]:
             for path in finding["paths"]:
                 resolve(record, path)
-
-
-def resolve(record: Any, path: str) -> Any:
-    """What an RFC 6901 pointer leads to."""
-    for part in path.split("/")[1:]:
-        record = record[int(part)] if isinstance(record, list) else record[part]
-    return record
 
 
 class TestFindings:

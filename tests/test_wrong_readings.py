@@ -7,6 +7,7 @@ from geographiclib.geodesic import Geodesic
 
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
+from tests.short_notices import actions_of
 
 HEAD = "TAVRENNE ISLANDS (INVENTED)\n\n12/26 Quill Sound.\nChart 802 [3/26] depths in metres\n"
 
@@ -14,9 +15,7 @@ HEAD = "TAVRENNE ISLANDS (INVENTED)\n\n12/26 Quill Sound.\nChart 802 [3/26] dept
 def lines_of(bulletin: Bulletin) -> list[list[str]]:
     return [
         [position.iso6709 for position in action.geometry.positions]
-        for notice in bulletin.notices
-        for chart in notice.charts
-        for action in chart.actions
+        for action in actions_of(bulletin)
     ]
 
 
@@ -67,8 +66,7 @@ def test_doubt_is_an_error(text: str, code: str) -> None:
 
 def test_rows_with_the_position_in_front_keep_their_own() -> None:
     text = "S48 23.01 W126 30.61   Establish buoy\nS48 22.83 W126 30.73   Delete rock\n"
-    bulletin = parse(HEAD + text)
-    actions = [a for n in bulletin.notices for c in n.charts for a in c.actions]
+    actions = actions_of(parse(HEAD + text))
     assert [(a.verb, a.geometry.positions[0].iso6709) for a in actions] == [
         ("insert", "-4823.01-12630.61/"), ("delete", "-4822.83-12630.73/"),
     ]  # fmt: skip

@@ -1,34 +1,28 @@
-"""The edition as a whole: its title, number and date, and the lists it prints about itself."""
+"""The edition as a whole: its title, number and date, and what it states for all charts."""
 
 from __future__ import annotations
 
 import re
-from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from dataclasses import dataclass, field, replace
-from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.context import Context
 from noticeparse.findings import Located
-from noticeparse.layout.drafts import ListDraft, Piece
 from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words
 from noticeparse.readers.heads import (
-    HeadPart,
     head_kinds,
-    read_cancelled,
     read_datum,
     read_parts,
     read_unit,
 )
-from noticeparse.readers.references import read_number
-from noticeparse.records.bulletin import Edition, EditionList, ListEntry
+from noticeparse.records.bulletin import Edition
 from noticeparse.records.chart import Datum
 from noticeparse.records.depth import DepthUnit
-from noticeparse.records.reference import NoticeRef, NoticeStatus
+from noticeparse.records.reference import NoticeRef
 
 _FRONT_LINES = 12
 _NUMBER_OF_RANGE = re.compile(r"([0-9]{1,5})(?:(?:/| of )([0-9]{4}|[0-9]{2})(?![0-9]))?")
@@ -116,10 +110,6 @@ def said_of_all(
     )
 
 
-_CHARTS = frozenset({"chart", "charts", "chart no", "chart number"})
-_AHEAD = 3
-
-
 def _title(context: Context, line: Line) -> str | None:
     cells = context.written(line.start, line.end)
     first = next((e for e in line.elements if e.kind == "words"), None)
@@ -175,106 +165,3 @@ def _stated_range(found: LineWords, near: int | None) -> tuple[NoticeRef, Notice
         NoticeRef(number=int(first[0]), year=year, status="permanent"),
         NoticeRef(number=int(last[0]), year=year, status="permanent"),
     )
-
-
-_OF_CHARTS = ("index_of_charts", "cumulative")
-"""Kinds of list with a chart a line and the notices behind it."""
-
-
-def read_list(context: Context, draft: ListDraft) -> EditionList:
-    """One list of the edition with its entries."""
-    last = draft.entries[-1] if draft.entries else draft.title
-    columns = _chart_columns(context, draft.entries) if draft.kind in _OF_CHARTS else []
-    return EditionList(
-        kind="other" if draft.kind == "cumulative" else draft.kind,  # type: ignore[arg-type]
-        title=context.written(draft.title.start, draft.title.end),
-        entries=[
-            _entry(context, draft.kind, start, end)
-            for line in draft.entries
-            for start, end in _entry_pieces(context, draft.kind, line, columns)
-        ],
-        span=context.span(draft.title.elements[0].start, last.elements[-1].end),
-    )
-
-
-def _chart_columns(context: Context, entries: Sequence[Line]) -> list[int]:
-    """Where the columns of the charts begin in an index set side by side; [] for a single one."""
-    for line in entries:
-        titles = [context.text[e.start : e.end].strip(" .:").lower() for e in line.elements]
-        charts = [e for e, title in zip(line.elements, titles, strict=True) if title in _CHARTS]
-        if len(charts) > 1:
-            return [_column(context, e.start) for e in charts]
-    return []
-
-
-def _column(context: Context, offset: int) -> int:
-    """How far from the beginning of its line an offset stands."""
-    return offset - context.text.rfind("\n", 0, offset) - 1
-
-
-def _entry_pieces(
-    context: Context, kind: str, line: Line, columns: Sequence[int]
-) -> Iterator[Piece]:
-    """A line of a list, cut before each chart of several: `Chart 21: 40, 42    Chart 22: 41`."""
-    start, end = line.elements[0].start, line.elements[-1].end
-    if columns:
-        # A figure may stand a little to the left of its title.
-        lead = [bisect_right(columns, _column(context, e.start) + _AHEAD) for e in line.elements]
-        later = zip(line.elements[1:], pairwise(lead), strict=True)
-        first = [e.start for e, (before, own) in later if before < own]
-        for at, behind in pairwise([start, *first, end]):
-            yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
-        return
-    parts = read_parts(context.text[start:end]) if kind in (*_OF_CHARTS, "in_force") else ()
-    charts = [part.start for part in parts if part.kind == "CHART_WORD"]
-    # `1504(T)/25 (chart 9)` gives the chart behind its notice.
-    cuts = [start, *(start + one for one in charts[1:] if charts[0] == 0), end]
-    for at, behind in pairwise(cuts):
-        yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
-
-
-def _entry(context: Context, kind: str, start: int, end: int) -> ListEntry:
-    parts = read_parts(context.text[start:end])
-    chart: str | None = None
-    notices: list[NoticeRef] = []
-    names_charts = kind in (*_OF_CHARTS, "in_force", "new_charts")
-    for index, part in enumerate(parts):
-        if part.kind in ("NOTICE_NUMBER", "THIS_NOTICE", "PREVIOUS_IN_BRACKETS"):
-            ref = read_number(part.text.strip("[]() "), context.year)
-            if ref is not None:
-                notices.append(ref)
-        elif part.kind == "CANCELS":
-            notices += read_cancelled(part.text, context.year)
-        elif part.kind == "BARE_NUMBER":
-            notices.append(_bare(part.text))
-        elif part.kind == "INTERNATIONAL" and chart is None and names_charts and not notices:
-            chart = part.text.strip("() ")
-        elif part.kind == "CHART_NUMBER":
-            is_own = chart is None or _is_own(parts, index)
-            if is_own and names_charts and not notices:
-                chart = part.text.strip()
-            elif kind in _OF_CHARTS and part.text.isdigit():
-                notices.append(_bare(part.text))
-    return ListEntry(
-        chart=chart,
-        notices=notices,
-        text=context.written(start, end),
-        span=context.span(start, end),
-    )
-
-
-def _is_own(parts: Sequence[HeadPart], index: int) -> bool:
-    """Whether a chart's own number stands behind its international one: `INT 9802 (802) .. 12`."""
-    before, behind = parts[index - 1], parts[index + 1 : index + 2]
-    if before.kind == "INTERNATIONAL":
-        # `INT 9802  12, 13` has no other number than those of its notices.
-        return bool(behind) and behind[0].kind != "COMMA"
-    return before.text == "("
-
-
-def _bare(words: str) -> NoticeRef:
-    figures = "".join(c for c in words if c.isdigit())
-    status: NoticeStatus = (
-        "temporary" if "T" in words else "preliminary" if "P" in words else "permanent"
-    )
-    return NoticeRef(number=int(figures), year=None, status=status)

@@ -81,7 +81,8 @@ def _in(size: Decimal, metres: Decimal, unit: str) -> str | None:
 
 def metres(value: Decimal) -> str:
     """A height or elevation; one that was given in feet stays in feet: 12.192 is `40ft`."""
-    if Decimal(plain(value)).as_tuple().exponent < -1:  # type: ignore[operator]
+    _, _, decimals = plain(value).partition(".")
+    if len(decimals) > 1:
         feet = Fraction(value) / Fraction(FOOT_M)
         if feet.denominator == 1:
             return f"{feet}ft"

@@ -13,6 +13,7 @@ from noticeparse.build.positions import worked_out
 from noticeparse.canonical import figures
 from noticeparse.canonical.lights import bearing
 from noticeparse.canonical.sameness import is_same
+from noticeparse.readers.places import Offset as OffsetWords
 from noticeparse.readers.places import read_offset
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
@@ -235,11 +236,11 @@ def _with_distance(offset: Offset, side: str, wanted: Position | None) -> Iterat
             yield words
 
 
-def _says(read: object, offset: Offset) -> bool:
+def _says(read: OffsetWords, offset: Offset) -> bool:
     names = ("bearing_deg", "direction")
     if any(getattr(read, name) != getattr(offset, name) for name in names):
         return False
-    one, other = read.distance_nm, offset.distance_nm  # type: ignore[attr-defined]
+    one, other = read.distance_nm, offset.distance_nm
     if one is None or other is None:
         return one is other
     return float(one) == float(other)

@@ -7,8 +7,12 @@ ENTRIES = (
         "attachment-not-read", "warning", "the attachment `{name}` is not read: {why}",
         "it may hold notices, or sketches and tables that belong to them",
         "open the attachment and read it by itself", "common practice, no published source",
-        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W‹›",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "\n"
+            "‹›Insert wreck, least depth 5m 46-01.00S 122-00.00W"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "figure-in-doubt", "error", "`{written}`: how large and low a figure is does not decide",
@@ -23,35 +27,45 @@ ENTRIES = (
         "words of one column may have been read with those of the one beside it",
         "compare these lines with the page", "common practice, no published source",
         bad=(
-            "‹12/26 Quill Sound.                                  Brannoch Rock.\n"
-            "Chart 802 [3/26] WGS84, depths in metres            Chart 803\n"
-            "Insert wreck, least depth 4m 46-00.00S 122-00.00W   No datum\n"
-            "Delete buoy 46-01.00S 122-00.00W                    Depths in feet›"
+            "‹12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert submarine cable, joining\n"
+            "46-00.00S 122-00.00W    46-00.00S 122-04.00W\n"
+            "46-01.00S 122-01.00W    46-01.00S 122-05.00W\n"
+            "46-01.00S 122-02.00W    46-01.00S 122-06.00W\n"
+            "46-00.00S 122-03.00W    46-00.00S 122-07.00W›"
         ),
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "page-text-recognised", "warning",
         "page {page}: the text behind the picture was made by a scanner",
         "a figure that was recognised wrongly looks right", "compare every figure with the page",
         "common practice, no published source",
-        bad="‹Insert wreck, least depth 4m 46-00.00S 122-00.00W›",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        bad=(
+            "‹12/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W›"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "page-text-turned", "warning",
         "page {page}: this text stands in another direction, and behind the rest of its page",
         "it may belong to what it stands beside", "look at the page",
         "common practice, no published source",
-        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W\n‹Cancelled on 3 March 2026›",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W\n‹Seen by night›",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "page-without-text", "error", "page {page} holds no text, only pictures: it is not read",
         "notices may stand on it", "read this page in the original, or have its text recognised",
         "common practice, no published source",
-        bad="Insert wreck, least depth 4m 46-00.00S 122-00.00W\n‹›",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "‹›Insert wreck, least depth 5m 46-01.00S 122-00.00W"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-character-lost", "error",
@@ -59,27 +73,27 @@ ENTRIES = (
         "it may be a degree sign or a figure", "read these words in the original file",
         "The Unicode Standard, section 23.8",
         bad="Insert wreck, ‹le\ufffdst› depth 4m 46-00.00S 122-00.00W",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-hidden", "warning", "the file hides these words, and they are left out: `{written}`",
         "nobody sees them who looks at the page", "look whether they belong to the notices",
         "common practice, no published source",
         bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-inserted", "warning", "put in later, and not accepted yet: `{written}`",
         "the change may be a proposal that is not valid", "ask for the file without open changes",
         "common practice, no published source",
         bad="Insert wreck, ‹least depth 4m› 46-00.00S 122-00.00W",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-struck-out", "warning", "struck out, and left out here: `{written}`",
         "what was struck out may still hold, or more of it", "compare it with the original",
         "common practice, no published source",
         bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
-        good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
 )  # fmt: skip

@@ -18,7 +18,7 @@ from noticeparse.chart_list.columns import (
 )
 
 _FEATURES = re.compile(r'"features"\s{0,99}:\s{0,99}\[')
-_BETWEEN = re.compile(r"[\s,]*")
+_NEXT = re.compile(r"[^\s,]")
 
 
 def read_features(text: str) -> Rows | Slip:
@@ -53,14 +53,16 @@ def _stretches(text: str, features: list[Any]) -> list[tuple[int, int]]:
         decoder = json.JSONDecoder()
         at = opening.end()
         for feature in features:
-            start = _BETWEEN.match(text, at).end()  # type: ignore[union-attr]
+            first = _NEXT.search(text, at)
+            if first is None:
+                break
             try:
-                again, at = decoder.raw_decode(text, start)
+                again, at = decoder.raw_decode(text, first.start())
             except ValueError:
                 break
             if repr(again) != repr(feature):
                 break
-            found.append((start, at))
+            found.append((first.start(), at))
     # The words of another key may look like the list; then all stand at the top.
     return found if len(found) == len(features) else [(0, 0)] * len(features)
 

@@ -78,6 +78,7 @@ def _fitting(
 )
 def sheet(
     files: Sequence[str],
+    *,
     wanted: Sequence[str],
     out: str | None,
     plot: str | None,

@@ -27,7 +27,7 @@ from noticeparse.worksheet.documents import (
     require_pdf,
     sheet_document,
 )
-from noticeparse.worksheet.model import ChartSheet
+from noticeparse.worksheet.model import ChartSheet, all_frames
 from noticeparse.worksheet.plotting import NoPlot
 from noticeparse.writers.quoting import visible
 
@@ -74,7 +74,7 @@ def sheet(
         return NOT_READ
     for path, data in made:
         _write(path, data)
-    _tell(sheets)
+    _tell(sheets, is_plotted=plot is not None)
     is_certain = is_settled(order_by_chart(readings))
     return session.status if is_certain else max(session.status, WITH_ERRORS)
 
@@ -100,10 +100,12 @@ def _write(path: str | None, data: bytes) -> None:
             return
 
 
-def _tell(sheets: Sequence[ChartSheet]) -> None:
+def _tell(sheets: Sequence[ChartSheet], *, is_plotted: bool) -> None:
     """One line for each chart, and its alarms."""
     for one in sheets:
         say(visible(f"{one.name}: {one.account()}"))
+        if is_plotted and not all_frames(one):
+            say("  no plot: the chart, or its panel, is not in the chart list")
         for alarm in one.alarms:
             say(visible(f"  {alarm}"))
     if any(not line.is_usable for one in sheets for line in one.lines()):

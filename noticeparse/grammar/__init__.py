@@ -93,6 +93,7 @@ def build(
         check(lark.terminals)
         tables.write(place, _key(), lark)
     lark.parser.lexer.keep(place, _key())
+    # Lark names the class of its own front end here, and asks of it what ours has as well.
     lark.parser = PhraseParser(lark)  # type: ignore[assignment]
     return lark
 

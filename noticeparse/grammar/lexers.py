@@ -32,7 +32,7 @@ def check(terminals: Iterable[TerminalDef]) -> None:
 
 def _unexpected(text: str, at: int) -> UnexpectedCharacters:
     line, column = text.count("\n", 0, at) + 1, at - text.rfind("\n", 0, at)
-    return UnexpectedCharacters(text, at, line, column)  # type: ignore[no-untyped-call]
+    return UnexpectedCharacters(text, at, line, column)
 
 
 class BasicLexer(Lexer):

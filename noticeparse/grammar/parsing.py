@@ -19,7 +19,7 @@ _END = "$END"
 
 
 def _unexpected(token: Token) -> UnexpectedToken:
-    return UnexpectedToken(token, set())  # type: ignore[no-untyped-call]
+    return UnexpectedToken(token, set())
 
 
 class _Reduce(NamedTuple):
@@ -54,6 +54,7 @@ class PhraseParser:
             rule: _Reduce(len(rule.expansion), rule.origin.name, callbacks[rule])
             for rule in lark.rules
         }
+        origins = {rule.origin.name for rule in lark.rules}
         self._states: dict[int, dict[str, int | _Reduce]] = {
             state: {
                 symbol: to if action is Shift else reduces[to]
@@ -62,6 +63,11 @@ class PhraseParser:
             for state, actions in self._tables.states.items()
         }
         """By state and symbol: the state that a token leads to, or the rule that it completes."""
+        self._behind: dict[int, dict[str, int]] = {
+            state: {origin: actions[origin][1] for origin in actions.keys() & origins}
+            for state, actions in self._tables.states.items()
+        }
+        """By state and rule: the state that a completed rule leads to."""
 
     def parse(self, text: str, start: str | None = None, on_error: None = None) -> Any:
         """What the callbacks make of a text; Lark calls this.
@@ -106,4 +112,4 @@ class PhraseParser:
             del stack[-rule.size :]
             del values[-rule.size :]
         values.append(rule.callback(parts))
-        stack.append(self._states[stack[-1]][rule.origin])  # type: ignore[arg-type]
+        stack.append(self._behind[stack[-1]][rule.origin])

@@ -60,7 +60,7 @@ class Scanner:
                     at = blank.end()
                     continue
             match = token_at(text, at, end)
-            if match is None:
+            if match is None or match.lastgroup is None:
                 raise ValueError(f"no terminal for the character at offset {at}")
-            yield match.lastgroup, at, match.end()  # type: ignore[misc]
+            yield match.lastgroup, at, match.end()
             at = match.end()

@@ -99,7 +99,7 @@ def _put_together(parts: dict[str, Any], options: dict[str, Any]) -> Lark:
     }
     parser = LALR_Parser.__new__(LALR_Parser)
     parser.parser_conf = conf
-    table: Any = IntParseTable(states, parts["starts"], parts["ends"])  # type: ignore[no-untyped-call]
+    table: Any = IntParseTable(states, parts["starts"], parts["ends"])
     parser._parse_table = table
     parser.parser = _Parser(table, lark._callbacks)
     lark.parser = ParsingFrontend(lark.lexer_conf, conf, lark.options, parser=parser)

@@ -21,7 +21,7 @@ def main(terms: Sequence[str]) -> None:
     sys.stdout = sys.stderr
     data = sys.stdin.buffer.read()
     try:
-        found = _reader(kind)(data)
+        found = reader_of(kind)(data)
         answer: dict[str, object] = found._asdict()
     except NotReadable as error:
         answer = {"refused": str(error)}
@@ -35,7 +35,8 @@ def main(terms: Sequence[str]) -> None:
     os._exit(0)
 
 
-def _reader(kind: str) -> Callable[[bytes], Composed]:
+def reader_of(kind: str) -> Callable[[bytes], Composed]:
+    """What reads files of a kind."""
     if kind == "pdf":
         from noticeparse.intake.pdf import read_pdf
 

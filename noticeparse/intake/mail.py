@@ -67,7 +67,12 @@ def _add_heads(composer: Composer, message: EmailMessage) -> None:
 
 def _others(message: EmailMessage, chosen: set[int], left: list[int]) -> Iterator[EmailMessage]:
     """The parts of a message but for its body and the alternatives to that."""
-    if message.get_content_type() == "message/rfc822" or not message.is_multipart():
+    if message.get_content_type() == "message/rfc822":
+        yield message
+        return
+    if not message.is_multipart():
+        if not chosen:
+            yield message
         return
     stack: list[tuple[EmailMessage, bool]] = [(message, False)]
     while stack:
@@ -135,8 +140,8 @@ def _add_attachment(composer: Composer, part: EmailMessage, left: list[int], dee
     try:
         found = _attached(part, name, left, deep)
     except NotReadable as error:
-        composer.end_line()
-        at = max(composer.length - (composer.last == "\n"), 0)
+        composer.end_paragraph()
+        at = composer.length
         composer.doubt("attachment-not-read", at, at, name=name, why=str(error))
         return
     except (LookupError, ValueError, RecursionError) as error:

@@ -88,10 +88,16 @@ class Assembly:
         self.carried = []
         self._add_chart(ChartDraft(head=[piece]))
 
-    def open_panel(self, head: list[Piece]) -> None:
+    def open_numbered_chart(self, piece: Piece, number: str) -> None:
+        """Open a chart section, above its notices, whose head has no word for a chart."""
+        self.is_by_chart = True
+        self.charts, self.carried = [], []
+        self._add_chart(ChartDraft([piece], number))
+
+    def open_panel(self, head: list[Piece], number: str | None) -> None:
         """Open a section for another panel of the chart that is open."""
         self.charts = []
-        self._add_chart(ChartDraft(head=head))
+        self._add_chart(ChartDraft(head, number))
 
     def open_row_chart(
         self,
@@ -130,17 +136,16 @@ class Assembly:
         if self.notice is not None and self.notice.number_words == self.words(number):
             return
         self.end_body()
-        heads = [chart.head for chart in self.charts]
-        self._under(number, heads)
+        self._under(number, self.charts)
 
-    def _under(self, number: Element, heads: list[list[Piece]]) -> None:
+    def _under(self, number: Element, charts: list[ChartDraft]) -> None:
         words = self.words(number)
         if self.notice is not None and self.notice.number_words == words:
             return
         self.notice = self._by_number.get(words) or self._new(words, number, number.start)
         self.charts = []
-        for head in heads:
-            self._add_chart(ChartDraft(head=list(head)))
+        for chart in charts:
+            self._add_chart(ChartDraft(list(chart.head), chart.number))
 
     def _new(self, words: str | None, number: Element | None, start: int) -> NoticeDraft:
         self.notice = NoticeDraft(number=number, number_words=words, start=start)
@@ -241,7 +246,7 @@ class Assembly:
             if items:
                 self._chart().items += items
             return
-        heads = [list(chart.head) for chart in self.charts]
+        charts = [ChartDraft(list(chart.head), chart.number) for chart in self.charts]
         following: Element | None = None
         for item in reversed(items):
             # A number stands at the end of its row; rows above without one share it.
@@ -249,7 +254,7 @@ class Assembly:
             item.number = item.number or following
         for item in items:
             if item.number is not None:
-                self._under(item.number, heads)
+                self._under(item.number, charts)
             self._chart().items.append(item)
 
     def _chart(self) -> ChartDraft:

@@ -21,7 +21,7 @@ from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
-from noticeparse.layout.recognise import has_star, is_head_of_card
+from noticeparse.layout.recognise import has_star, is_head_of_card, is_source
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -166,7 +166,12 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if self._takes_cancellation(line) or self.tables.takes_row(line):
+        if self._takes_cancellation(line):
+            return
+        if self.chart_rows.takes(line, behind_blank=self.behind_blank):
+            self.head_is_open = True
+            return
+        if self.tables.takes_row(line):
             return
         self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
         if self.keys.block_is_open and self.keys.takes_key(line):
@@ -187,6 +192,8 @@ class _Reader(HeadReader):
             pass
         elif (self.head_is_open or self.waits_for_chart()) and self.more_head(line):
             self.head_is_open = True
+        elif self._takes_source(line):
+            pass
         elif self._is_front(line, index):
             self.layout.front.append(line)
         else:
@@ -204,6 +211,14 @@ class _Reader(HeadReader):
         if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
             return False
         notice.clauses.append(piece)
+        return True
+
+    def _takes_source(self, line: Line) -> bool:
+        """Whether a line below the items names the source of the information."""
+        notice = self.assembly.notice
+        if notice is None or notice.is_radio or not is_source(self.text, line):
+            return False
+        notice.sources.append((line.elements[0].start, line.elements[-1].end))
         return True
 
     def _is_front(self, line: Line, index: int) -> bool:
@@ -265,6 +280,11 @@ class _Reader(HeadReader):
             return
         if by_chart and is_head_of_card(self.text, rest):
             self.assembly.row_notice(opening.number)
+            if len(rest) > 1 and head_kinds(self.text[rest[0].start : rest[0].end]) == {"DATE"}:
+                # The date of the notice, not that of the edition.
+                if self.assembly.notice is not None:
+                    self.assembly.notice.clauses.append((rest[0].start, rest[0].end))
+                rest = rest[1:]
             self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
             return

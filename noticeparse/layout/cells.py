@@ -6,6 +6,7 @@ from noticeparse.layout.lines import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
 from noticeparse.readers.openings import is_parted
+from noticeparse.readers.places import is_connector
 
 _NOTHING = frozenset(
     {
@@ -34,6 +35,9 @@ def goes_on_in_cells(text: str, above: Cells, below: Cells) -> bool:
         return False
     if any(e.kind != "words" for role in more for e in below[role]):
         return False
+    if "label" in above and not {"label", "verb"} & set(below):
+        # Every row is counted; one without its count is more of the row above.
+        return not all(is_connector(_words(text, below[role])) for role in more)
     if set(below) - set(more) and not (_is_place(below, more) and _lacks_place(above)):
         return False
     return all(_goes_on(_words(text, above[role]), _words(text, below[role])) for role in more)

@@ -16,7 +16,6 @@ from noticeparse.layout.evidence import (
     is_lost_behind_stop,
     is_unknown_verb,
     lead_index,
-    margin_codes,
     opens_a_line,
     stands_behind_blank,
     verb_column,
@@ -24,6 +23,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.joints import opens_note
 from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import is_parted
@@ -79,9 +79,13 @@ class Cutter(OpenItem):
     def _element(self, element: Element, following: Element | None, opens: bool) -> None:
         kind = element.kind
         self.following = following
-        if element.start in self._codes and self.item is not None:
+        if element.start in self._codes:
             # The code of the source says nothing of the feature.
-            self.item.pieces.append((element.start, element.end))
+            piece = (element.start, element.end)
+            if self.item is not None and not self.pending:
+                self.item.pieces.append(piece)
+            else:
+                self.ahead.append(piece)
             return
         goes_on = kind in ("half", "bar", "label") or (
             kind == "words" and self._is_blank_word(element)

@@ -11,9 +11,9 @@ from itertools import takewhile
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.joints import BULLETS
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import only_qualifies, unknown_first_word
-from noticeparse.readers.places import direction_in, is_connector, split_phrase
+from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
 
 PLACES = frozenset({"point", "half", "reference", "same"})
@@ -211,30 +211,6 @@ def verb_places(lines: Sequence[Line]) -> frozenset[int]:
         for index, element in enumerate(line.elements)
         if element.kind == "verb" and any(e.kind in PLACES for e in line.elements[:index])
     )
-
-
-_FEWEST_CODES = 3
-_LONGEST_CODE = 5
-
-
-def margin_codes(text: str, lines: Sequence[Line]) -> frozenset[int]:
-    """Where the codes of sources stand at the ends of lines, behind the places: `TWD`.
-
-    A few lines must have one, and none of them may say anything of a feature: `ED`, `SD`.
-    """
-    found = [line.elements[-1].start for line in lines if _ends_in_code(text, line)]
-    return frozenset(found) if len(found) >= _FEWEST_CODES else frozenset()
-
-
-def _ends_in_code(text: str, line: Line) -> bool:
-    if len(line.elements) < 2:
-        return False
-    before, last = line.elements[-2:]
-    code = text[last.start : last.end]
-    if last.kind != "words" or not last.gap or before.kind not in PLACES:
-        return False
-    is_code = code.isalpha() and code.isupper() and 1 < len(code) <= _LONGEST_CODE
-    return is_code and value_property(code) == {"unknown"} and direction_in(code) is None
 
 
 def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]]:

@@ -35,6 +35,8 @@ LEFT_OUT = "#|"
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FAR_RIGHT = 40
 _MOST_KNOWN = 1000
+_STATUS = re.compile(r"\([tp]\)")
+"""Of a notice number, `2447(T)/26`: figures like the others of a list."""
 _FIGURES = str.maketrans("0123456789", "##########")
 
 
@@ -79,7 +81,7 @@ def find_furniture(
             continue
         is_known = known is not None and shape in known
         # Rows of bare figures differ in what they say, however alike they look.
-        has_letters = any(char.isalpha() for char in shape)
+        has_letters = any(char.isalpha() for char in _STATUS.sub("", shape))
         is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
         again = has_letters and is_told
         if again or (beside and _names_edition(text, lines[index])):

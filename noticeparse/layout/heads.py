@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.chart_rows import ChartRowReader
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.lines import Element, ElementKind, Line
 from noticeparse.layout.recognise import (
@@ -37,6 +38,7 @@ class HeadReader:
         self.keys = KeyReader(self.assembly, self.tables)
         self.behind_blank = True
         self.head_is_open = False
+        self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
         self.at_margin: set[str] = set()
         """Charts whose numbers stood alone at the margin."""
 
@@ -85,7 +87,11 @@ class HeadReader:
 
     def _titled_chart(self, line: Line) -> bool:
         """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
-        if self.assembly.notice is None or line.has(*_ENDS_A_CHART_HEAD, "number"):
+        is_first = self.assembly.notice is None and not self.assembly.has_numbers
+        by_chart = is_first or self.assembly.is_by_chart
+        if self.assembly.notice is None and not by_chart:
+            return False
+        if line.has(*_ENDS_A_CHART_HEAD, "number"):
             return False
         start, end = line.elements[0].start, line.elements[-1].end
         opened = opens_titled_chart(self.text[start:end])
@@ -93,7 +99,12 @@ class HeadReader:
             return False
         self.keys.end_block()
         number = self.text[start : start + opened]
-        self.assembly.open_row_chart([(start, end)], number)
+        if by_chart:
+            self.assembly.end_body()
+            self.assembly.notice = None
+            self.assembly.open_numbered_chart((start, end), number)
+        else:
+            self.assembly.open_row_chart([(start, end)], number)
         self.head_is_open = True
         return True
 
@@ -110,7 +121,7 @@ class HeadReader:
         else:
             self.keys.end_block()
             self.assembly.end_body()
-            self.assembly.open_panel([*kept, piece])
+            self.assembly.open_panel([*kept, piece], charts[-1].number)
         self.head_is_open = True
         return True
 

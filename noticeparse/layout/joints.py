@@ -96,9 +96,16 @@ def tells_no_change(said: str, told: str) -> bool:
     )
 
 
-def is_command_key(words: str) -> bool:
-    """Whether a key may be a verb: `Change:` with a whole item behind it."""
-    return words.strip(" \t.:").lower() in ("change", "changes")
+def verb_of_key(text: str, start: int, end: int) -> tuple[int, str | None] | None:
+    """Where a key that is a verb begins, and what it stands for where it is none as written.
+
+    `Change:` before a whole item, and `New:` before a bullet; None for other keys.
+    """
+    words = text[start:end]
+    plain = words.strip(" \t.:").lower()
+    if plain == "new" and text[end : end + 80].lstrip()[:2] == "· ":
+        return end - len(words.lstrip()), "insert"
+    return (end - len(words.lstrip()), None) if plain in ("change", "changes") else None
 
 
 def is_bullet(text: str, start: int) -> bool:

@@ -56,6 +56,11 @@ class KeyReader:
             # `To: Masters and pilots`: the head of a letter.
             self.assembly.add_prose(Prose([(line.elements[0].start, line.end)], values))
             return True
+        if not self._block and self._only_leads(role, line):
+            self.assembly.body.append(
+                line._replace(elements=(key._replace(kind="words"), *line.elements[1:]))
+            )
+            return True
         if self._block and role in ("notice", "previous"):
             self._of_block(role, key, values)
             return True
@@ -67,6 +72,8 @@ class KeyReader:
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, key, values)
             return True
+        if role == "feature" and values and not self._block and self._is_prose(values):
+            role = "remark"
         if role == "remark" and values and self._is_wording():
             role = "legend"
         if role == "remark" and values:
@@ -77,6 +84,19 @@ class KeyReader:
             return False
         self._of_block(role, key, values)
         return True
+
+    def _is_prose(self, values: list[Element]) -> bool:
+        """Whether what stands behind `Details:` is the body of a notice in prose."""
+        notice = self.assembly.notice
+        words = notice.number_words if notice is not None else None
+        return words is not None and "(" in words and all(e.kind != "verb" for e in values)
+
+    def _only_leads(self, role: str, line: Line) -> bool:
+        """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
+        behind = [element.kind for element in line.elements[1:3]]
+        if role == "position":
+            return behind[:1] == ["label"] and behind[1:] in (["point"], ["half"])
+        return role == "feature" and behind[:1] == ["verb"]
 
     def _is_wording(self) -> bool:
         """Whether the open record is of a legend or note, so that `Text:` gives its words."""

@@ -18,13 +18,13 @@ from noticeparse.layout.joints import (
     heads_a_section,
     is_aside,
     is_bullet,
-    is_command_key,
     is_letter,
     is_note,
     is_told_heading,
     joins_commands,
     leads_on,
     runs_on,
+    verb_of_key,
 )
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
@@ -73,11 +73,11 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
-    "REFERENCE": "reference", "SAME_POSITION": "same", "LABEL": "label", "NOTICE_NUMBER": "number",
-    "CHART": "chart", "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb",
-    "VERB_FOR": "verb", "PASSIVE": "passive", "KEY": "key",
+    "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
+    "LABEL": "label", "NOTICE_NUMBER": "number", "CHART": "chart", "VERB": "verb",
+    "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb", "PASSIVE": "passive",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
-    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
+    "KEY": "key", "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
@@ -142,11 +142,9 @@ class _LineReader:
     def _key(self, elements: list[Element]) -> Element:
         """The key of a line, or the verb `Change:` where a whole item stands behind it."""
         key = elements[0]
-        words = self._text[key.start : key.end]
         whole = any(e.kind in ("point", "half", "reference") for e in elements[2:])
-        if not whole or not is_command_key(words):
-            return key
-        return key._replace(kind="verb", start=key.end - len(words.lstrip()))
+        verb = verb_of_key(self._text, key.start, key.end) if whole else None
+        return key if verb is None else key._replace(kind="verb", start=verb[0], value=verb[1])
 
     def _elements(self, tokens: list[tuple[str, int, int]]) -> list[Element]:
         """The elements of a line; words that follow each other without a gap are one."""
@@ -160,7 +158,8 @@ class _LineReader:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
             kind = _KINDS[token]
-            if last_end < 0 and end - start == 1 and is_bullet(text, start):
+            opens = last_end < 0 or (gap and text[start] == "·")
+            if opens and end - start == 1 and is_bullet(text, start):
                 kind = "bar"
             if token == "VERB_NOUN" and (words or _holds_more(found)):
                 kind = "words"

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.lines import Element
 from noticeparse.layout.scopes import Scopes
 
@@ -20,6 +20,8 @@ class OpenItem:
         self.item: Item | None = None
         self.pending: list[Element] = []
         """Words not yet given to an item."""
+        self.ahead: list[Piece] = []
+        """Marks before the first place of the coming item, that say nothing of it."""
         self.item_label: Element | None = None
         self.verb: Element | None = None
         self.verb_is_own = False
@@ -35,8 +37,12 @@ class OpenItem:
     def set_verb(self, item: Item, element: Element) -> None:
         """Give an item a verb of its own."""
         piece = (element.start, element.end)
-        item.verb, item.verb_piece = self.text[element.start : element.end], piece
+        item.verb, item.verb_piece = self.meaning_of(element), piece
         item.pieces.append(piece)
+
+    def meaning_of(self, verb: Element) -> str:
+        """A verb as written, or the one that the word in its place stands for."""
+        return verb.value or self.text[verb.start : verb.end]
 
     def under_verb(self, element: Element | None, *, is_own: bool = False) -> None:
         """Let another verb hold for what follows, or none."""
@@ -98,7 +104,7 @@ class OpenItem:
             self.set_verb(item, self.passive)
             self.passive = None
         elif self.verb is not None:
-            item.verb = self.text[self.verb.start : self.verb.end]
+            item.verb = self.meaning_of(self.verb)
             if self.verb_is_own:
                 self.set_verb(item, self.verb)
                 self.verb_is_own = False
@@ -115,4 +121,5 @@ class OpenItem:
         assert self.item is not None
         pieces = [(e.start, e.end) for e in words]
         self.item.words += pieces
-        self.item.pieces += pieces
+        self.item.pieces = sorted([*self.item.pieces, *pieces, *self.ahead])
+        self.ahead = []

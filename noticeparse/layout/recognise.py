@@ -49,7 +49,7 @@ def opens_titled_chart(words: str) -> int:
     if not is_chart_number(number) or not rest.lstrip().startswith(("-", "(INT", "INT ")):
         return 0
     kinds = head_kinds(rest)
-    told = kinds & {"EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
+    told = kinds & {"EDITION", "NEW_EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
     return len(number) if len(told) > 1 or "EDITION" in kinds else 0
 
 

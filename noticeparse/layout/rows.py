@@ -32,6 +32,9 @@ _PLACE_ROLES = (
 )  # fmt: skip
 
 
+_LONGEST_COUNT = 3
+
+
 class RowReader:
     """Turns rows into items, one after the other; a verb left blank is carried down."""
 
@@ -223,8 +226,10 @@ class RowReader:
             for element in cells.get(role, []):
                 if role == "verb" and self.text[element.start : element.end] in self.codes:
                     continue
-                if element.kind == "label" and item.label is None:
-                    item.label = element.value
+                written = self.text[element.start : element.end].strip(" .)(")
+                is_count = role == "label" and written.isalnum() and len(written) <= _LONGEST_COUNT
+                if (element.kind == "label" or is_count) and item.label is None:
+                    item.label = element.value or written
                     item.label_piece = (element.start, element.end)
 
     def _groups(self, cells: Cells) -> Iterator[Group]:

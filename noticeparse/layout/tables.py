@@ -103,6 +103,11 @@ class TableReader:
         self._awaits_rows = False
         return False
 
+    @property
+    def holds_actions(self) -> bool:
+        """Whether the columns are those of actions, and not of the heads of charts alone."""
+        return self.table is not None and bool({"verb", "feature"} & self.table.roles)
+
     def leave(self, *, keep_notice_column: bool) -> None:
         """Forget the columns, unless they name the notice of each row or stand above them all."""
         table = self.table

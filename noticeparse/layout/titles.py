@@ -18,6 +18,8 @@ _ACTION_ROLES = frozenset(
 )
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
+_COUNTS = frozenset({"item", "entry"})
+"""Titles that count the rows where another column holds the features."""
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
@@ -159,6 +161,8 @@ def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, st
             role = "status"
         elif title.lower() == "subject" and not features:
             role = "feature"
+        elif title.lower() in _COUNTS and len(features) > 1:
+            role = "label"
         yield role, title, start
 
 

@@ -44,10 +44,13 @@ class ListEntry(Record):
     span: Span
 
 
+ListKind = Literal["contents", "index_of_charts", "in_force", "cancelled", "new_charts", "other"]
+
+
 class EditionList(Record):
     """A list that the edition prints about itself."""
 
-    kind: Literal["contents", "index_of_charts", "in_force", "cancelled", "new_charts", "other"]
+    kind: ListKind
     title: str
     entries: list[ListEntry]
     span: Span

@@ -6,6 +6,7 @@ Every action of the records for a chart stands on its sheet once; that is counte
 from __future__ import annotations
 
 import re
+from collections import defaultdict
 from collections.abc import Iterable, Iterator, Sequence
 from itertools import count, groupby
 from typing import NamedTuple
@@ -17,7 +18,8 @@ from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
-from noticeparse.sheets import Sheets, chart_key
+from noticeparse.records.reference import NoticeRef
+from noticeparse.sheets import Sheets, chart_key, is_same_notice, own_reference
 from noticeparse.worksheet.chains import alarms_of, before_of
 from noticeparse.worksheet.heads import (
     head_facts,
@@ -45,6 +47,7 @@ class _Known(NamedTuple):
 
     path: str
     of_actions: dict[str, list[Finding]]
+    cancelled_by: list[str]
 
 
 def chart_sheets(
@@ -57,15 +60,15 @@ def chart_sheets(
     panels = order_by_chart(readings)
     by_chart = [list(group) for _, group in groupby(panels, _key)]
     numbered = [group for group in by_chart if _names(group[0])]
-    chosen = [_chosen(one, numbered) for one in dict.fromkeys(wanted)] or by_chart
+    chosen = [group for one in wanted for group in _chosen(one, numbered)] or by_chart
     if not any(_names(group[0]) or _has_actions(group) for group in chosen):
         raise NotTouched("no notice touches a chart: there is nothing to make a sheet of")
     sheets = Sheets(charts) if charts is not None else None
     known = _known(readings)
-    left = _unnamed(by_chart) if wanted else []
+    notes = list(_notes(_unnamed(by_chart), is_without_sheet=bool(wanted)))
     unique = {id(group): group for group in chosen}.values()
     return [
-        _chart_sheet(group, readings, known, sheets, number, left)
+        _chart_sheet(group, readings, known, sheets=sheets, chart_number=number, notes=notes)
         for number, group in enumerate(unique, 1)
         if _names(group[0]) or _has_actions(group)
     ]
@@ -83,10 +86,13 @@ def _has_actions(group: Iterable[Panel]) -> bool:
     return any(step.actions for panel in group for step in panel.steps)
 
 
-def _chosen(wanted: str, groups: list[list[Panel]]) -> list[Panel]:
-    for group in groups:
-        if any(chart_key(wanted) in _names(panel) for panel in group):
-            return group
+def _chosen(wanted: str, groups: list[list[Panel]]) -> list[list[Panel]]:
+    """The chart of a number, and behind it what notices name by its other number alone."""
+    named = [({name for panel in group for name in _names(panel)}, group) for group in groups]
+    for names, group in named:
+        if chart_key(wanted) in names:
+            others = (other for known, other in named if known & names and other is not group)
+            return [group, *others]
     touched = ", ".join(str(group[0].chart or group[0].international) for group in groups)
     words = f"those touched are {touched}" if touched else "none is touched"
     raise NotTouched(f"no notice touches chart {wanted}; {words}")
@@ -94,10 +100,21 @@ def _chosen(wanted: str, groups: list[list[Panel]]) -> list[Panel]:
 
 def _known(readings: Readings) -> dict[int, _Known]:
     found = {}
+    cancelled: dict[int, list[tuple[NoticeRef, str]]] = defaultdict(list)
+    for _, bulletin in readings:
+        for notice in bulletin.notices:
+            for ref in notice.cancels:
+                cancelled[ref.number].append((ref, notice_name(notice)))
     for _, bulletin in readings:
         of_actions = findings_of_actions(bulletin.findings)
         for index, notice in enumerate(bulletin.notices):
-            found[id(notice)] = _Known(f"/notices/{index}", of_actions)
+            own = own_reference(notice)
+            by = [
+                name
+                for ref, name in (cancelled.get(own.number, []) if own else [])
+                if own and is_same_notice(ref, own)
+            ]
+            found[id(notice)] = _Known(f"/notices/{index}", of_actions, by)
     return found
 
 
@@ -109,12 +126,16 @@ def _chart_sheet(
     group: list[Panel],
     readings: Readings,
     known: dict[int, _Known],
+    *,
     sheets: Sheets | None,
     chart_number: int,
-    unnamed: list[Panel],
+    notes: list[str],
 ) -> ChartSheet:
     numbers = count(1)
-    panels = [_panel_sheet(panel, known, sheets, chart_number, numbers) for panel in group]
+    panels = [
+        _panel_sheet(one, known, sheets, chart_number=chart_number, numbers=numbers)
+        for one in group
+    ]
     first = panels[0]
     listed = [frame.chart for panel in panels for frame in panel.frames]
     last = next((one.last_notice for one in listed if one.last_notice), None)
@@ -125,7 +146,7 @@ def _chart_sheet(
         is_listed=None if sheets is None else bool(listed),
         alarms=[*alarms_of(steps, last), *_circle(group)],
         before=before_of(steps, last),
-        notes=list(_notes(unnamed)),
+        notes=notes,
         panels=panels,
         told=told_of(_outside(readings)),
     )
@@ -145,9 +166,10 @@ def _outside(readings: Readings) -> Iterator[Finding]:
         yield from (one for one in bulletin.findings if is_outside(one) and one.severity != "info")
 
 
-def _notes(unnamed: list[Panel]) -> Iterator[str]:
+def _notes(unnamed: list[Panel], *, is_without_sheet: bool) -> Iterator[str]:
+    """What stands under no chart: actions, where they have no sheet, and notices that cancel."""
     actions = sum(step.actions for panel in unnamed for step in panel.steps)
-    if actions:
+    if actions and is_without_sheet:
         yield (
             f"{counted(actions, 'action')} of these notices name no chart and are not on this "
             "sheet: see whether they are for this chart."
@@ -174,6 +196,7 @@ def _panel_sheet(
     panel: Panel,
     known: dict[int, _Known],
     sheets: Sheets | None,
+    *,
     chart_number: int,
     numbers: Iterator[int],
 ) -> PanelSheet:
@@ -193,15 +216,15 @@ def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int])
         status=notice.status,
         heading=notice.heading,
         facts=list(head_facts(step)),
-        alarms=list(notice_alarms(step)),
-        lines=list(_lines(step, known, own, chart_number, numbers)),
+        alarms=list(notice_alarms(step, known.cancelled_by)),
+        lines=list(_lines(step, known, own, chart_number=chart_number, numbers=numbers)),
         remarks=[remark.text for remark in notice.remarks],
         told=told_of(_of_notice(notice, own)),
     )
 
 
 def _lines(
-    step: Step, known: _Known, own: set[int], chart_number: int, numbers: Iterator[int]
+    step: Step, known: _Known, own: set[int], *, chart_number: int, numbers: Iterator[int]
 ) -> Iterator[Line]:
     for index in sorted(own):
         section = step.notice.charts[index]

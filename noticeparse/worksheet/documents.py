@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.worksheet.html_out import write_html
-from noticeparse.worksheet.model import ChartSheet
+from noticeparse.worksheet.model import ChartSheet, all_frames
 from noticeparse.worksheet.plotting import plots_of, whole_page
 from noticeparse.worksheet.svg_out import write_svg
 from noticeparse.worksheet.tiling import tiles_of
@@ -44,7 +44,9 @@ def plot_document(
     A page has the size of the frame, or is a tile on `paper`, `A4` or `A3`.
     Raises ExtraMissing, and NoPlot for a chart that cannot be plotted.
     """
-    plots = [plot for sheet in sheets for plot in plots_of(sheet, sheet_file)]
+    # Of several charts those that the list has; that none is there is a refusal.
+    listed = [sheet for sheet in sheets if all_frames(sheet)] or sheets
+    plots = [plot for sheet in listed for plot in plots_of(sheet, sheet_file)]
     drawings = (
         [tile for plot in plots for tile in tiles_of(plot, paper)]
         if paper

@@ -12,6 +12,7 @@ from noticeparse.sheets import ListedSheet
 from noticeparse.worksheet.feature_words import Fact
 from noticeparse.worksheet.model import counted
 
+_ENDED = "validity-ended"
 _UNITS = {"m": "metres", "fm_ft": "fathoms and feet", "ft": "feet"}
 
 
@@ -65,8 +66,13 @@ def _section_facts(section: ChartSection) -> Iterator[Fact]:
         yield Fact("Edition", dated)
 
 
-def notice_alarms(step: Step) -> Iterator[str]:
+def notice_alarms(step: Step, cancelled_by: Sequence[str]) -> Iterator[str]:
     """What must be known before any action of the notice is applied."""
+    if cancelled_by:
+        yield f"Cancelled by {', '.join(cancelled_by)}: see there before anything is applied."
+    for finding in step.notice.findings:
+        if finding.code == _ENDED:
+            yield f"Ended: {finding.message}."
     if step.notice.status == "radio_warning":
         yield "Radio warning: it does not change the chart. It is shown to be known, not applied."
     if step.notice.status == "temporary":

@@ -17,6 +17,7 @@ from noticeparse.worksheet.places import Place, Where
 from noticeparse.writers.quoting import visible
 
 STOP = "Must not be applied"
+UNLISTED = "No places on the sheet: the chart, or its panel, is not in the chart list."
 PLACES = "Places on the sheet: millimetres right and up from the lower left corner of the frame."
 TICKS = ("applied", "checked by colleague")
 
@@ -45,7 +46,7 @@ def _chart(sheet: ChartSheet) -> Iterator[str]:
     if sheet.title:
         yield f'<p class="title">{_text(sheet.title)}</p>'
     if sheet.is_listed is False:
-        yield '<p class="note">The chart is not in the chart list: no places on the sheet.</p>'
+        yield f'<p class="note">{UNLISTED}</p>'
     yield f'<p class="account">{_text(sheet.account())}</p>'
     if sheet.is_listed:
         yield f'<p class="note">{PLACES}</p>'

@@ -30,15 +30,15 @@ class _Taken:
     """Boxes that are taken, to be asked for what lies near."""
 
     def __init__(self) -> None:
-        self._cells: dict[tuple[int, int], list[Box]] = defaultdict(list)
+        self._cells: dict[tuple[int, int], set[Box]] = defaultdict(set)
 
     def add(self, box: Box) -> None:
         for cell in _cells(box):
-            self._cells[cell].append(box)
+            self._cells[cell].add(box)
 
     def meets(self, box: Box) -> bool:
         return any(
-            _meet(box, other) for cell in _cells(box) for other in self._cells.get(cell, [])
+            _meet(box, other) for cell in _cells(box) for other in self._cells.get(cell, ())
         )
 
 
@@ -56,6 +56,7 @@ def _span(start: float, length: float) -> range:
 def find_spots(
     wanted: Sequence[tuple[Point, float]],
     height: float,
+    *,
     places: Sequence[Point],
     paths: Sequence[Sequence[Point]],
     within: Box,
@@ -69,7 +70,7 @@ def find_spots(
             taken.add(Box(x, y, 0, 0))
     spots = []
     for place, width in wanted:
-        spot = _free(place, width, height, taken, within)
+        spot = _free(place, width, height, taken=taken, within=within)
         taken.add(spot.box)
         spots.append(spot)
     return spots
@@ -92,20 +93,20 @@ def _round(place: Point) -> Box:
     return Box(x - HAIR_MM, y - HAIR_MM, 2 * HAIR_MM, 2 * HAIR_MM)
 
 
-def _free(place: Point, width: float, height: float, taken: _Taken, within: Box) -> Spot:
+def _free(place: Point, width: float, height: float, *, taken: _Taken, within: Box) -> Spot:
     last: Spot | None = None
     for reach in _REACHES_MM:
         for turn in _TURNS:
-            spot = _spot(place, width, height, reach, turn)
+            spot = _spot(place, width, height, reach=reach, turn=turn)
             if not _holds(within, spot.box):
                 continue
             if not taken.meets(spot.box):
                 return spot
             last = last or spot
-    return last or _spot(place, width, height, _REACHES_MM[0], _TURNS[0])
+    return last or _spot(place, width, height, reach=_REACHES_MM[0], turn=_TURNS[0])
 
 
-def _spot(place: Point, width: float, height: float, reach: float, turn: float) -> Spot:
+def _spot(place: Point, width: float, height: float, *, reach: float, turn: float) -> Spot:
     dx, dy = cos(turn), sin(turn)
     x, y = place[0] + reach * dx, place[1] + reach * dy
     left = x if dx > 0.1 else x - width if dx < -0.1 else x - width / 2

@@ -30,7 +30,7 @@ from reportlab.platypus import (
 
 from noticeparse.caution import CAUTION
 from noticeparse.worksheet.fonts import BOLD, REGULAR, register, showable
-from noticeparse.worksheet.html_out import PLACES
+from noticeparse.worksheet.html_out import PLACES, UNLISTED
 from noticeparse.worksheet.model import ChartSheet, NoticeBlock, PanelSheet
 from noticeparse.worksheet.pdf_parts import (
     STYLES,
@@ -115,7 +115,7 @@ def _chart(sheet: ChartSheet) -> Iterator[Flowable]:
     if sheet.title:
         yield _paragraph(sheet.title, "subtitle")
     if sheet.is_listed is False:
-        yield _paragraph("The chart is not in the chart list: no places on the sheet.", "plain")
+        yield _paragraph(UNLISTED, "plain")
     yield _paragraph(sheet.account(), "strong")
     if sheet.is_listed:
         yield _paragraph(PLACES, "small")

@@ -65,17 +65,19 @@ def plots_of(sheet: ChartSheet, sheet_file: str = "") -> list[Plot]:
     """
     frames = all_frames(sheet)
     if not frames:
-        words = "is not in the chart list" if sheet.is_listed is False else "needs a chart list"
-        raise NoPlot(f"{sheet.name} {words}: its scale and limits must be known for a plot")
+        words = "needs a chart list"
+        if sheet.is_listed is False:
+            words = "is not in the chart list, or not the panel that the notices name"
+        raise NoPlot(f"{sheet.name} {words}: scale and limits must be known for a plot")
     found = spread(sheet.lines(), frames)
     return [
-        _plot(sheet, frames[index], found, index, sheet_file)
+        _plot(sheet, frames[index], found, index=index, sheet_file=sheet_file)
         for index in sorted(found.drawn) or [0]
     ]
 
 
 def _plot(
-    sheet: ChartSheet, listed: ListedSheet, found: Spread, index: int, sheet_file: str
+    sheet: ChartSheet, listed: ListedSheet, found: Spread, *, index: int, sheet_file: str
 ) -> Plot:
     width, height = size_mm(listed.frame)
     if max(width, height) > MOST_MM:
@@ -93,7 +95,8 @@ def whole_page(plot: Plot) -> Drawing:
     page_width = max(width + _LEFT_MM + _RIGHT_MM, _LEAST_WIDTH_MM)
     page_height = max(height + STRIP_MM + _TOP_MM, _LEAST_HEIGHT_MM)
     at = (_LEFT_MM, page_height - _TOP_MM - height)
-    around = [*strip(plot.name, plot.listed, plot.found, plot.many, page_width), *controls()]
+    words = strip(plot.name, plot.listed, plot.found, drawn=plot.many, page_width=page_width)
+    around = [*words, *controls()]
     page = page_of(plot, Box(0, 0, width, height), at, (page_width, page_height))
     return page._replace(around=[*page.around, *around])
 
@@ -163,7 +166,7 @@ def _labels(drawn: Sequence[Drawn], box: Box, sheet_file: str) -> Iterator[Group
     places = [place for one in drawn for place in one.places]
     wanted = [(place, _width(one)) for one, place in labelled]
     paths = [path for one in drawn for path in one.paths]
-    spots = find_spots(wanted, _LABEL_MM + 0.6, places, paths, box)
+    spots = find_spots(wanted, _LABEL_MM + 0.6, places=places, paths=paths, within=box)
     for number, ((one, place), spot) in enumerate(zip(labelled, spots, strict=True)):
         left, bottom, width, height = spot.box
         action = one.line.action
@@ -199,7 +202,7 @@ def _words(one: Drawn) -> str:
 
 def _width(one: Drawn) -> float:
     # A little more than any sans-serif typeface takes.
-    return SIGN_MM + 2.4 + 0.62 * _LABEL_MM * len(_words(one))
+    return SIGN_MM + 2.6 + 0.72 * _LABEL_MM * len(_words(one))
 
 
 def _corners(box: Box) -> list[Point]:

@@ -63,7 +63,7 @@ def spread(lines: Iterator[Line], frames: Sequence[ListedSheet]) -> Spread:
             left_out.append((line.number, "unusable"))
             continue
         for verb, geometry in _ends(line):
-            reason = _on_frames(line, verb, geometry, frames, found)
+            reason = _on_frames(line, verb, geometry, frames=frames, found=found)
             if reason:
                 left_out.append((line.number, reason))
     return Spread(found, list(dict.fromkeys(left_out)))
@@ -80,6 +80,7 @@ def _on_frames(
     line: Line,
     verb: str,
     geometry: Geometry,
+    *,
     frames: Sequence[ListedSheet],
     found: dict[int, list[Drawn]],
 ) -> str | None:
@@ -92,7 +93,7 @@ def _on_frames(
         refusal = _refusal(line, geometry, frames[index])
         if refusal:
             return refusal
-        drawn = _drawn(line, verb, geometry, positions, frames[index])
+        drawn = _drawn(line, verb, geometry, positions=positions, sheet=frames[index])
         if drawn is None:
             reason = "outside"
         else:
@@ -137,7 +138,7 @@ def _refusal(line: Line, geometry: Geometry, frame: ListedSheet) -> str | None:
 
 
 def _drawn(
-    line: Line, verb: str, geometry: Geometry, positions: list[Position], sheet: ListedSheet
+    line: Line, verb: str, geometry: Geometry, *, positions: list[Position], sheet: ListedSheet
 ) -> Drawn | None:
     frame = sheet.frame
     at = [(one.lat, one.lon) for one in positions]

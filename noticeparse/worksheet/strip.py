@@ -24,7 +24,7 @@ _TOP_MM = STRIP_MM - 12
 
 
 def strip(
-    name: str, listed: ListedSheet, found: Spread, drawn: int, page_width: float
+    name: str, listed: ListedSheet, found: Spread, *, drawn: int, page_width: float
 ) -> Iterator[Item]:
     """The words and the key, from the top down."""
     chart = listed.chart

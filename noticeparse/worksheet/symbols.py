@@ -43,7 +43,7 @@ VERBS = {
 SIGNS = {
     "mark": "buoy, beacon, float",
     "light": "light",
-    "danger": "wreck, rock, obstruction",
+    "danger": "wreck, rock, danger",
     "depth": "depth",
     "cable": "cable, pipe",
     "area": "area, limit, route",

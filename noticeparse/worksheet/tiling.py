@@ -43,7 +43,11 @@ def tiles_of(plot: Plot, paper: str) -> list[Drawing]:
     return [
         page._replace(
             title=f"{page.title}, tile {tile.name}",
-            around=[*page.around, *_foot(plot, tile, names, len(tiles), paper), *controls()],
+            around=[
+                *page.around,
+                *_foot(plot, tile, names=names, count=len(tiles), paper=paper),
+                *controls(),
+            ],
             within=[*page.within, *_marks(plot, tile, paper)],
         )
         for tile, page in filled
@@ -98,7 +102,7 @@ def _mark(at: Point) -> Iterator[Item]:
     yield Path([(x, y - 3), (x, y + 3)], _MARK)
 
 
-def _foot(plot: Plot, tile: _Tile, names: list[str], count: int, paper: str) -> Iterator[Item]:
+def _foot(plot: Plot, tile: _Tile, *, names: list[str], count: int, paper: str) -> Iterator[Item]:
     chart = plot.listed.chart
     scale = f"1:{chart.scale:,}".replace(",", " ")
     yield Words((_LEFT_MM, 34.0), f"{plot.name}, tile {tile.name}", 5.0, is_bold=True)

@@ -35,9 +35,6 @@ def _sheet_of(entry: Entry, chart: str) -> Sheet:
     return next(sheet for sheet in entry.sheets if sheet.chart == chart)
 
 
-# Numbers
-
-
 def number_twice(rng: Random, plan: Plan) -> Planted:
     """A notice has the number of the one above."""
     place = rng.randrange(1, len(plan.entries))
@@ -67,9 +64,6 @@ def outside_range(rng: Random, plan: Plan) -> Planted:
     entry = plan.entries[-1]
     entry.ref = entry.ref._replace(number=plan.last + rng.randint(1, 900))
     return Planted("notice-outside-range", entry.ref.id)
-
-
-# Lists
 
 
 def index_other_chart(rng: Random, plan: Plan) -> Planted:
@@ -134,9 +128,6 @@ def cancels_permanent(rng: Random, plan: Plan) -> Planted:
     return Planted("cancels-permanent", wrong.id)
 
 
-# Chains
-
-
 def fork(rng: Random, plan: Plan) -> Planted:
     """A notice names the same one before as the notice before it on the chart."""
     _, sheet, before = rng.choice(_chained(plan))
@@ -186,9 +177,6 @@ def _renumber(plan: Plan, entry: Entry) -> None:
         for sheet in other.sheets:
             if sheet.previous == old and other.ref.number > new.number:
                 sheet.previous = new
-
-
-# Validity, commands, datum
 
 
 def ended(rng: Random, plan: Plan) -> Planted:
@@ -257,66 +245,4 @@ PLANTS: tuple[Callable[[Random, Plan], Planted], ...] = (
     in_force_without, cancelled_other, cancelled_by_none, cancels_permanent,
     fork, goes_back, later, gap,
     ended, no_such_day, commands, datum_of_some, datum_differs, no_datum,
-)  # fmt: skip
-
-
-# Several editions
-
-
-def _later_sheet(rng: Random, plans: list[Plan]) -> Sheet:
-    """The first section for a chart in the second edition that has one in the first as well."""
-    known = {sheet.chart for entry in plans[0].of("permanent") for sheet in entry.sheets}
-    firsts: dict[str, Sheet] = {}
-    for entry in plans[1].of("permanent"):
-        for sheet in entry.sheets:
-            firsts.setdefault(sheet.chart, sheet)
-    return rng.choice([sheet for chart, sheet in firsts.items() if chart in known])
-
-
-def together_fork(rng: Random, plans: list[Plan]) -> Planted:
-    """The next edition names the same notice before as a notice of the one before."""
-    sheet = _later_sheet(rng, plans)
-    last = [one for entry in plans[0].of("permanent") for one in entry.sheets]
-    sheet.previous = next(one for one in reversed(last) if one.chart == sheet.chart).previous
-    assert sheet.previous is not None
-    return Planted("previous-fork", sheet.previous.id)
-
-
-def together_back(rng: Random, plans: list[Plan]) -> Planted:
-    """The next edition names a notice before that is older than the edition before."""
-    sheet = _later_sheet(rng, plans)
-    sheet.previous = Ref(rng.randint(1, 9999), year=YEAR - 1)
-    return Planted("previous-goes-back", sheet.previous.id)
-
-
-def together_gap(_: Random, plans: list[Plan]) -> Planted:
-    """The edition between two others is not here."""
-    del plans[1]
-    charts = {sheet.chart for entry in plans[0].of("permanent") for sheet in entry.sheets}
-    between = next(
-        sheet.previous
-        for sheet in plans[1].of("permanent")[0].sheets
-        if sheet.chart in charts and sheet.previous and sheet.previous.number > plans[0].last
-    )
-    return Planted("previous-gap", between.id)
-
-
-def together_cancels(rng: Random, plans: list[Plan]) -> Planted:
-    """The next edition cancels what the one before has as a permanent notice."""
-    target = rng.choice(plans[0].of("permanent")).ref
-    entry = rng.choice(plans[1].entries)
-    entry.cancels = [target._replace(status="temporary")]
-    plans[1].cancelled = [one for other in plans[1].entries for one in other.cancels]
-    return Planted("cancels-permanent", entry.cancels[0].id)
-
-
-def together_twice(rng: Random, plans: list[Plan]) -> Planted:
-    """The next edition has a number of the one before again."""
-    old = rng.choice(plans[0].of("permanent")).ref
-    plans[1].of("permanent")[0].ref = old
-    return Planted("notice-number-twice", old.id)
-
-
-PLANTS_TOGETHER: tuple[Callable[[Random, list[Plan]], Planted], ...] = (
-    together_fork, together_back, together_gap, together_cancels, together_twice,
 )  # fmt: skip

@@ -14,11 +14,13 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.catalogue.editions import ENTRIES
-from noticeparse.faults import Entry
+from noticeparse.faults import Entry, pointed
 from noticeparse.records import Bulletin, Finding
 from noticeparse.testing.generator.editions import Plan, draw_editions, write_edition
 from noticeparse.together import seen_together
-from tests.faults.editions import PLANTS, PLANTS_TOGETHER, Planted, together_twice
+from tests.faults.editions import PLANTS, Planted
+from tests.faults.editions_together import PLANTS_TOGETHER, together_twice
+from tests.specimens import under_head
 
 DRAWS = 1000 if os.environ.get("NOTICEPARSE_LAWS") == "full" else 50
 CODES = {entry.code for entry in ENTRIES} | {"date-impossible"}
@@ -97,20 +99,13 @@ def test_the_day_asked_about() -> None:
     assert len(ended) == len(plan.of("temporary") + plan.of("preliminary"))
 
 
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-
-
-def whole(specimen: str) -> str:
-    """A specimen under a head, where it is no whole text by itself."""
-    is_whole = specimen.lstrip("‹")[0].isdigit() or specimen.startswith("Weekly edition")
-    return specimen if is_whole else HEAD + specimen
-
-
 @pytest.mark.parametrize("entry", ENTRIES, ids=lambda entry: entry.code)
 def test_specimens_of_the_catalogue(entry: Entry) -> None:
-    marked = whole(entry.bad)
-    start, end = marked.index("‹"), marked.index("›") - 1
-    text = marked.replace("‹", "").replace("›", "")
+    bad = pointed(entry.bad)
+    text = under_head(bad.text)
+    before = text.index(bad.text)
     found = [one.span for one in parse(text).findings if one.code == entry.code]
-    assert [(span.start, span.end) for span in found if span] == [(start, end)]
-    assert entry.code not in {one.code for one in parse(whole(entry.good)).findings}
+    assert [(span.start, span.end) for span in found if span] == [
+        (before + bad.start, before + bad.end)
+    ]
+    assert entry.code not in {one.code for one in parse(under_head(entry.good)).findings}

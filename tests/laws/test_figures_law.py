@@ -9,10 +9,11 @@ from hypothesis import assume, given
 from hypothesis import strategies as st
 
 from noticeparse import parse
+from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
+from tests.short_notices import actions_of
 
 from .strategies import Item, items, notices
 
-HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
 FIGURE = re.compile("[0-9₀-₉]")
 NOT_A_VALUE = {"written", "written_verb", "text", "span", "sha256", "findings", "unread_spans"}
 
@@ -65,9 +66,7 @@ def test_a_figure_of_a_position_counts(item: Item, data: st.DataObject, step: in
 def positions(text: str) -> list[str]:
     return [
         position.iso6709
-        for notice in parse(text).notices
-        for chart in notice.charts
-        for action in chart.actions
+        for action in actions_of(parse(text))
         for position in action.geometry.positions
     ]
 
@@ -91,12 +90,8 @@ def test_a_verb_made_unreadable_is_an_error(text: str, data: st.DataObject, word
     verbs = [match.start() for match in re.finditer(r"^(?:Insert|Delete)", text, re.MULTILINE)]
     at = data.draw(st.sampled_from(verbs))
     changed = text[:at] + word + text[at + 6 :]
-    assert sum(action.usable for action in actions(changed)) < len(verbs)
+    assert sum(action.usable for action in actions_of(parse(changed))) < len(verbs)
     assert has_error(changed)
-
-
-def actions(text: str) -> list[Any]:
-    return [a for n in parse(text).notices for chart in n.charts for a in chart.actions]
 
 
 def has_error(text: str) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import csv
 import io
 import json
+from functools import partial
 from itertools import chain
 
 from hypothesis import given
@@ -13,16 +14,14 @@ from hypothesis import strategies as st
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.testing.generator import generate
-from noticeparse.writers import FORMATS, Wishes, new_writer, write
-from tests.test_geojson import check_rules
+from noticeparse.writers import FORMATS, Wishes
+from tests.geojson_rules import check_rules
+from tests.golden_files import written
+from tests.short_notices import actions_of
 
 from .strategies import anything
 
-EVERYTHING = Wishes(has_mark=True, with_unusable=True)
-
-
-def written(form: str, *bulletins: Bulletin) -> str:
-    return "".join(write(new_writer(form, EVERYTHING), bulletins))
+everything = partial(written, wishes=Wishes(has_mark=True, with_unusable=True))
 
 
 @given(st.lists(anything, min_size=1, max_size=3))
@@ -38,19 +37,13 @@ def test_generated_bulletins(seeds: list[int]) -> None:
 def hold(bulletins: list[Bulletin]) -> None:
     """Each output has every action once, as often as its format says."""
     for form in FORMATS:
-        written(form, *bulletins).encode("utf-8")
-    verbs = [
-        action.verb
-        for bulletin in bulletins
-        for notice in bulletin.notices
-        for section in notice.charts
-        for action in section.actions
-    ]
-    table = written("csv", *bulletins).removeprefix("\ufeff")
+        everything(form, *bulletins).encode("utf-8")
+    verbs = [action.verb for bulletin in bulletins for action in actions_of(bulletin)]
+    table = everything("csv", *bulletins).removeprefix("\ufeff")
     assert [row["verb"] for row in csv.DictReader(io.StringIO(table, newline=""))] == verbs
-    layer = json.loads(written("geojson", *bulletins))
+    layer = json.loads(everything("geojson", *bulletins))
     check_rules(layer)
     ends = chain.from_iterable((verb, verb) if verb == "move" else (verb,) for verb in verbs)
     assert [one["properties"]["verb"] for one in layer["features"]] == [*ends]
-    copy = written("text", *bulletins)
+    copy = everything("text", *bulletins)
     assert copy.count("\n  [ ] ") + copy.count("\n   X  ") >= len(verbs)

@@ -7,10 +7,10 @@ from hypothesis import strategies as st
 
 from noticeparse import NoticeParseError, find_positions, parse, parse_position
 from noticeparse.testing import WrittenPosition
+from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
 
 from .strategies import island_positions, spellings
 
-HEAD = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
 FOREIGN = {
     "Arabic-Indic": "٠١٢٣٤٥٦٧٨٩", "Devanagari": "०१२३४५६७८९", "Bengali": "০১২৩৪৫৬৭৮৯",
     "superscript": "⁰¹²³⁴⁵⁶⁷⁸⁹", "subscript": "₀₁₂₃₄₅₆₇₈₉", "circled": "⓪①②③④⑤⑥⑦⑧⑨",

@@ -14,7 +14,7 @@ from noticeparse.numbers import FATHOM_M, FOOT_M, NAUTICAL_MILE_M
 from noticeparse.readers.places import read_phrase
 from noticeparse.records import Position
 from noticeparse.testing import WrittenPosition
-from tests.test_render import usable, values
+from tests.comes_back import usable, values
 
 from .strategies import anything, bulletins, spellings
 

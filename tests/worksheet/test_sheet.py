@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from datetime import date
 from html.parser import HTMLParser
 
 import pytest
@@ -85,6 +86,13 @@ class TestOrder:
         (sheet,) = sheets_of(international, "int9871")
         assert sheet.name == "Chart 802 (INT 9871)"
 
+    def test_chart_that_one_notice_names_by_its_other_number_alone(self) -> None:
+        first = notice("11/26", "10/26").replace("802", "802 (INT 9871)")
+        other = notice("12/26", "11/26").replace("Chart 802", "Chart INT 9871")
+        for wanted in ("802", "INT 9871"):
+            sheets = sheets_of(first + other, wanted)
+            assert sum(1 for sheet in sheets for _ in sheet.lines()) == 2
+
     @pytest.mark.parametrize("text", ["", "Nothing of a chart."])
     def test_nothing_touched(self, text: str) -> None:
         with pytest.raises(NotTouched, match="no notice touches"):
@@ -127,6 +135,23 @@ class TestChain:
         read = [(name, noticeparse.parse(notice("11/26", "10/26"))) for name in ("a", "b")]
         (sheet,) = chart_sheets(read, None)
         assert "is the same as that at a:1" in sheet.panels[0].blocks[1].alarms[0]
+
+    def test_cancelled_and_ended_notices(self) -> None:
+        text = (
+            "2431(T)/26 TAVRENNE ISLANDS - Quill Sound - Buoy.\n"
+            "(valid until 1 May 2026)\n"
+            "Chart 803 WGS84\nInsert special buoy 47°14'.00S., 123°40'.00W.\n\n"
+            "2440/26 TAVRENNE ISLANDS - Quill Sound - Notice cancelled.\n"
+            "Cancel notice 2431(T)/26.\n"
+        )
+        bulletin = noticeparse.parse(text, as_of=date(2026, 6, 1))
+        (sheet,) = [
+            one for one in chart_sheets([("a", bulletin)], None) if one.name == "Chart 803"
+        ]
+        alarms = sheet.panels[0].blocks[0].alarms
+        assert any(alarm.startswith("Cancelled by 2440/26") for alarm in alarms), alarms
+        assert any(alarm.startswith("Ended: ") for alarm in alarms), alarms
+        assert sheet.notes == ["2440/26 cancels 2431(T)/26 and names no chart."]
 
     def test_what_names_no_chart_is_told(self) -> None:
         text = notice("11/26", "10/26") + "12/26 Quill Sound.\nInsert rock 46-00.00S 122-00.00W\n"

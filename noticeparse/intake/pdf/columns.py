@@ -7,7 +7,6 @@ beside one with positions alone is a table, and is read row by row.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from statistics import median
@@ -15,18 +14,19 @@ from typing import NamedTuple
 
 from noticeparse.intake.pdf.glyphs import Glyph
 from noticeparse.intake.pdf.rows import Row, read_rows
+from noticeparse.intake.pdf.strips import Group, Strip, has_place, is_bare
 
 _STEP = 2.0
 _LEAST_LINES = 3
+_TALL_LINES = 10
 _MOST_TRIED = 8
 _DEEPEST = 40
 _FEWEST = 40
 _SAME_EDGE = 8.0
+_OFF_EDGE = 3.0
+_APART = 1.6
+_MANY_ROWS = 4
 _MOST_EDGES = 20
-
-_LATITUDE = re.compile(r"[0-9][0-9°'′.,\"″ -]{1,14}[NS]\b")
-_LONGITUDE = re.compile(r"[0-9][0-9°'′.,\"″ -]{1,15}[EW]\b")
-_BESIDE_POSITIONS = re.compile(r"\([a-z]{1,2}\)|\b(?:and|from|to)\b|[\s.,;:()-]")
 
 
 class Part(NamedTuple):
@@ -41,6 +41,8 @@ class _Gutter(NamedTuple):
     x1: float
     top: float
     bottom: float
+    least: float
+    """How wide white must be at least, to be more than a blank between words."""
     rows: int
     """Steps of height with text on both sides."""
 
@@ -61,7 +63,9 @@ class Cutter:
             return
         is_doubtful = False
         if deep and len(solid) > _FEWEST:
-            for gutter in _gutters(solid)[:_MOST_TRIED]:
+            for found in _gutters(solid)[:_MOST_TRIED]:
+                gutter, is_sure = _without_tables(glyphs, found)
+                is_doubtful = is_doubtful or not is_sure
                 within = [one for one in glyphs if gutter.top <= one.middle <= gutter.bottom]
                 cuts, in_doubt = self._cuts(within, gutter)
                 is_doubtful = is_doubtful or in_doubt
@@ -77,13 +81,13 @@ class Cutter:
     def _cuts(self, glyphs: Sequence[Glyph], main: _Gutter) -> tuple[list[float], bool]:
         """Where to cut at the gutters of this height, and whether the order is in doubt."""
         edges = _edges(glyphs, main)
-        strips = [_Strip(piece) for piece in _between(glyphs, edges)]
+        strips = [Strip(piece) for piece in _between(glyphs, edges)]
         if not edges or not all(strip.rows for strip in strips):
             return [], False
         cuts: list[float] = []
         sure: list[float] = []
         is_doubtful = False
-        group = _Group()
+        group = Group()
         group.add(strips[0])
         for edge, (before, strip) in zip(edges, pairwise(strips), strict=True):
             answer = group.ends_before(strip, before)
@@ -94,10 +98,73 @@ class Cutter:
             is_doubtful = is_doubtful or answer is None
             if answer:
                 cuts.append(edge)
-                group = _Group()
+                group = Group()
             group.add(strip)
         self._grid += [one for one in sure if one not in self._grid][:_MOST_EDGES]
         return cuts, is_doubtful and not cuts
+
+
+def _without_tables(glyphs: Sequence[Glyph], gutter: _Gutter) -> tuple[_Gutter, bool]:
+    """The longest part of a gutter that goes through no table; False where that is in doubt.
+
+    In a table whose cells leave the gutter white, nothing on the right begins at its edge, and
+    words alone stand beside positions alone.
+    """
+    middle = (gutter.x0 + gutter.x1) / 2
+    within = [one for one in glyphs if gutter.top <= one.middle <= gutter.bottom]
+    left, right = (read_rows(piece) for piece in _between(within, [middle]))
+    if not left or not right:
+        return gutter, True
+    edge = min(row.x0 for row in right)
+    size = median(row.size for row in right)
+    runs = [(row.base, row.x0 > edge + _OFF_EDGE * size) for row in right]
+    if not any(is_off for _, is_off in runs):
+        return gutter, True
+    bounds = [gutter.top]
+    bases = sorted(row.base for row in (*left, *right))
+    is_sure = True
+    for first, last, above, below in _stretches(runs, gutter):
+        beside = [row for row in left if first - size <= row.base <= last + size]
+        bare = [is_bare(row.text) for row in right if first <= row.base <= last]
+        if not beside or any(has_place(row.text) for row in beside) or not all(bare):
+            continue
+        ends = [_widest_white(bases, *one) for one in ((above, first), (last, below))]
+        is_apart = [
+            white > _APART * size or edge_of in (gutter.top, gutter.bottom)
+            for (white, _), edge_of in zip(ends, (above, below), strict=True)
+        ]
+        if all(is_apart):
+            bounds += [at for _, at in ends]
+        elif len(bare) >= _MANY_ROWS:
+            is_sure = False
+    bounds = sorted({*bounds, gutter.bottom})
+    # Between the first and second bound stands text, between these and the next a table.
+    parts = list(pairwise(bounds))[::2]
+    top, bottom = max(parts, key=lambda one: one[1] - one[0])
+    return gutter._replace(top=top, bottom=bottom), is_sure
+
+
+def _stretches(
+    runs: Sequence[tuple[float, bool]], gutter: _Gutter
+) -> Iterator[tuple[float, float, float, float]]:
+    """Rows off the edge that follow each other: the first, the last, those on it beside them."""
+    at = 0
+    while at < len(runs):
+        end = at
+        while end < len(runs) and runs[end][1]:
+            end += 1
+        if end > at:
+            above = runs[at - 1][0] if at else gutter.top
+            below = runs[end][0] if end < len(runs) else gutter.bottom
+            yield runs[at][0], runs[end - 1][0], above, below
+        at = end + 1
+
+
+def _widest_white(bases: Sequence[float], begin: float, end: float) -> tuple[float, float]:
+    """The greatest distance of two rows from `begin` to `end`, and the middle of it."""
+    heights = [begin, *(one for one in bases if begin < one < end), end]
+    white, upper = max((b - a, a) for a, b in pairwise(heights))
+    return white, upper + 0.4 * white
 
 
 def _between(glyphs: Sequence[Glyph], cuts: Sequence[float]) -> list[list[Glyph]]:
@@ -122,21 +189,25 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
         mask = _rows_of(one, top)
         for x in range(int(one.x0 - left), min(int(one.x1 - left) + 1, width)):
             taken[x] |= mask
-    least = max(int(_least_width(glyphs, size)), 1)
+    least = max(int(_least_width(glyphs, size)) + 1, 2)
     before, behind = _sides(taken)
-    fewest = _LEAST_LINES * size / _STEP
+    line = 0.8 * size / _STEP
+    fewest, tall = _LEAST_LINES * line, _TALL_LINES * line
     found: dict[tuple[int, int], _Gutter] = {}
     for x in range(1, width - least):
         crossed = 0
         for at in range(x, x + least):
             crossed |= taken[at]
         both = before[x] & behind[x + least - 1]
-        if (both & ~crossed).bit_count() < fewest:
+        if (both & ~crossed).bit_count() < 0.7 * line:
             continue
-        for begin, end in _free(crossed, before[x] | behind[x + least - 1]):
+        any_text = before[x] | behind[x + least - 1]
+        for begin, end in _free(crossed, any_text):
             run = ((1 << (end - begin)) - 1) << begin
             count = (both & run).bit_count()
-            if count < fewest:
+            # The last lines of a text may be all there is in a column, beside one that is full.
+            is_tall = (any_text & run).bit_count() >= tall
+            if count < fewest and not (is_tall and count >= 0.7 * line):
                 continue
             known = found.get((begin, end))
             gutter = _Gutter(
@@ -144,10 +215,11 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
                 x + least + left,
                 top + begin * _STEP,
                 top + end * _STEP,
+                least,
                 count,
             )
             found[begin, end] = gutter if known is None or known.x1 >= x + left else known
-    return sorted(found.values(), key=lambda one: -one.rows)
+    return sorted(found.values(), key=lambda one: (-one.rows, one.top - one.bottom))
 
 
 def _rows_of(one: Glyph, top: float) -> int:
@@ -196,87 +268,10 @@ def _free(crossed: int, any_text: int) -> Iterator[tuple[int, int]]:
 def _edges(glyphs: Sequence[Glyph], main: _Gutter) -> list[float]:
     """The middles of all white stretches that go through as well as the main one."""
     solid = sorted((one for one in glyphs if one.char != " "), key=lambda one: one.x0)
-    least = 0.75 * (main.x1 - main.x0)
-    size = median(one.size for one in solid) if solid else 1.0
     edges: list[float] = []
     reach = solid[0].x1 if solid else 0.0
     for one in solid:
-        if one.x0 - reach >= min(least, 0.6 * size):
+        if one.x0 - reach >= main.least:
             edges.append((reach + one.x0) / 2)
         reach = max(reach, one.x1)
     return edges
-
-
-class _Strip:
-    """What stands between two gutters."""
-
-    def __init__(self, glyphs: Sequence[Glyph]) -> None:
-        self.glyphs = glyphs
-        self.rows = read_rows(glyphs) if any(one.char != " " for one in glyphs) else []
-        texts = [row.text.strip() for row in self.rows]
-        count = max(len(texts), 1)
-        placed = [bool(_LATITUDE.search(one) or _LONGITUDE.search(one)) for one in texts]
-        bare = [_is_bare(one) for one in texts]
-        words = [len(one.split()) for one in texts] or [0]
-        self.has_places = sum(placed) >= 0.1 * count
-        self.is_places = sum(bare) >= 0.75 * count
-        short = sum(n <= 2 and len(one) <= 14 for n, one in zip(words, texts, strict=False))
-        self.is_cells = not self.is_places and short >= 0.8 * count
-        self.is_prose = median(words) >= 4
-        self.axis = _axis(texts)
-
-    def is_drawn_before(self, other: _Strip) -> bool:
-        """Whether the file draws this strip whole before the other one."""
-        mine = [one.order for one in self.glyphs]
-        return max(mine) < min(one.order for one in other.glyphs)
-
-
-def _is_bare(text: str) -> bool:
-    """Whether a row is positions and nothing else."""
-    rest = _LONGITUDE.sub("", _LATITUDE.sub("", text))
-    return rest != text and len(_BESIDE_POSITIONS.sub("", rest)) <= 2
-
-
-def _axis(texts: Sequence[str]) -> str:
-    north = sum(bool(_LATITUDE.search(one)) for one in texts)
-    east = sum(bool(_LONGITUDE.search(one)) for one in texts)
-    if north > 4 * east:
-        return "latitude"
-    return "longitude" if east > 4 * north else "both"
-
-
-class _Group:
-    """Strips that make one column: the cells of its table, or one strip of text."""
-
-    def __init__(self) -> None:
-        self.has_words = False
-        self.has_places = False
-        self.axis = ""
-
-    def add(self, strip: _Strip) -> None:
-        self.has_words = self.has_words or not (strip.is_places or strip.is_cells)
-        self.has_places = self.has_places or strip.has_places
-        self.axis = strip.axis if strip.is_places else ""
-
-    def ends_before(self, strip: _Strip, before: _Strip) -> bool | None:
-        """Whether the next strip is another column; None where that cannot be told."""
-        in_order = before.is_drawn_before(strip)
-        if strip.is_places and self.axis == "latitude" and strip.axis == "longitude":
-            return None if in_order else False
-        if strip.is_places and self.has_places and self.axis == strip.axis == "both":
-            # Corners in two columns: their order is the outline.
-            return in_order or None
-        if strip.is_cells or not self.has_words:
-            return self.has_words and self.has_places and in_order
-        if strip.is_places and not self.has_places:
-            # Who draws a table goes along its rows; what is drawn apart may be two columns.
-            return None if in_order else False
-        if self.has_places and strip.has_places and not strip.is_places:
-            return True
-        if in_order:
-            return True
-        if self.has_places and not strip.is_places and strip.is_prose:
-            return True
-        if before.is_prose and strip.is_prose:
-            return True
-        return None

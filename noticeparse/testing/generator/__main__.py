@@ -31,8 +31,7 @@ def main() -> None:
     options.add_argument("--truth", type=Path, help="write the truth of the text here, as JSON")
     given = options.parse_args()
     bulletin = generate(given.seed, size_bytes=given.size, layouts=given.layout or ALL)
-    sys.stdout.reconfigure(encoding="utf-8")  # type: ignore[union-attr]
-    sys.stdout.write(bulletin.text)
+    sys.stdout.buffer.write(bulletin.text.encode("utf-8"))
     if given.truth is not None:
         given.truth.write_text(bulletin.truth.to_json(), "utf-8")
 

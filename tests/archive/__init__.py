@@ -1,0 +1,1 @@
+"""Many files in one run: the same bytes however it is done, and nothing half done."""

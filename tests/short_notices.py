@@ -1,0 +1,20 @@
+"""Heads and places of short notices, and what is read of them."""
+
+from __future__ import annotations
+
+from noticeparse.records.action import Action
+from noticeparse.records.bulletin import Bulletin
+
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+HEAD_WITHOUT_UNIT = "2417/26\nQuill Sound - Wreck.\nChart 802 [12/26] WGS84\n"
+
+P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
+
+
+def actions_of(bulletin: Bulletin) -> list[Action]:
+    return [a for notice in bulletin.notices for chart in notice.charts for a in chart.actions]
+
+
+def usable_of(bulletin: Bulletin) -> list[tuple[str, str]]:
+    """Verb and kind of every action that may be used."""
+    return [(a.verb, a.feature.kind) for a in actions_of(bulletin) if a.usable]

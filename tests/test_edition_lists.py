@@ -1,0 +1,53 @@
+"""Lists that an edition prints about itself: rows that go on below, rows beside a page foot."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+
+FRONT = "TAVRENNE ISLANDS NOTICES TO MARINERS (invented)\nWeekly Edition 27/2026, 8 July 2026\n\n"
+INDEX = """INDEX OF CHARTS
+Chart     Notices
+805       2419, 2420, 2440(T),
+          2447(T), 2449, 2458(T)
+806       2420
+          2451, 2455
+809       2424, 2431
+"""
+
+
+def entries(text: str, kind: str) -> list[tuple[str | None, list[int]]]:
+    (found,) = [one for one in parse(FRONT + text).lists if one.kind == kind]
+    return [(e.chart, [ref.number for ref in e.notices]) for e in found.entries if e.notices]
+
+
+def test_a_row_goes_on_below_its_notices() -> None:
+    assert entries(INDEX, "index_of_charts") == [
+        ("805", [2419, 2420, 2440, 2447, 2449, 2458]),
+        ("806", [2420, 2451, 2455]),
+        ("809", [2424, 2431]),
+    ]
+    listed = parse(FRONT + INDEX).lists[0].entries[1]
+    whole = FRONT + INDEX
+    assert whole[listed.span.start : listed.span.end].endswith("2458(T)")
+    assert listed.text == "805 2419, 2420, 2440(T), 2447(T), 2449, 2458(T)"
+
+
+def test_rows_of_charts_one_below_the_other_are_rows_of_their_own() -> None:
+    rows = "INDEX OF CHARTS\n   805: 2419, 2420\n   806: 2420\n  1806: 2451\n"
+    assert entries(rows, "index_of_charts") == [
+        ("805", [2419, 2420]), ("806", [2420]), ("1806", [2451]),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("foot", ["", "\n                    - 1 -\nHead of a page\n"])
+def test_rows_of_the_same_figures_before_a_page_foot_are_no_furniture(foot: str) -> None:
+    rows = (
+        "TEMPORARY AND PRELIMINARY NOTICES IN FORCE\n"
+        "805     2440(T)/26\n806     2447(T)/26\n807     2427(T)/26, 2434(P)/26\n"
+        "808     2458(T)/26\n809     2427(T)/26, 2456(P)/26\n"
+    )
+    found = entries(rows + foot, "in_force")
+    assert [chart for chart, _ in found] == ["805", "806", "807", "808", "809"]
+    assert found[-1] == ("809", [2427, 2456])

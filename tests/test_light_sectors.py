@@ -1,0 +1,47 @@
+"""Sectors of a light, read by themselves."""
+
+from __future__ import annotations
+
+from typing import Any
+
+import pytest
+
+from noticeparse.readers.light_sectors import read_sectors
+from tests.light_records import arc, told
+
+SECTORS = [
+    ("G 330°-010° (40°), W 010°-045° (35°)", [arc("G", 330, 10), arc("W", 10, 45)]),
+    ("with sectors W 000°-090°, R 090°-170°", [arc("W", 0, 90), arc("R", 90, 170)]),
+    ("white 045° to 090° and red from 090° to 120°", [arc("W", 45, 90), arc("R", 90, 120)]),
+    ("(vis 180°-270°)", [arc(None, 180, 270)]),
+    ("obscd 020°-045°", [arc(None, 20, 45, "obscured")]),
+    ("W 045°-090° (intens 050°-060°)", [arc("W", 45, 90), arc(None, 50, 60, "intensified")]),
+    ("(unintens R 100°-110°)", [arc("R", 100, 110, "unintensified")]),
+    ("faint 100°-110°, G 110°-120°", [arc(None, 100, 110, "faint"), arc("G", 110, 120)]),
+    ("W 000-090, R 090-360", [arc("W", 0, 90), arc("R", 90, 360)]),
+    ("W 171°30'-195.5°T", [arc("W", 171.5, 195.5)]),
+    (
+        "W 171°-195° 12M, R 195°-268° 9M",
+        [arc("W", 171, 195, miles=12), arc("R", 195, 268, miles=9)],
+    ),
+    ("vis 180°-270°, 300°-310°", [arc(None, 180, 270), arc(None, 300, 310)]),
+]
+
+
+@pytest.mark.parametrize(("text", "wanted"), SECTORS, ids=[row[0] for row in SECTORS])
+def test_sectors(text: str, wanted: list[dict[str, Any]]) -> None:
+    reading = read_sectors(text)
+    assert [one.model_dump(mode="json") for one in reading.sectors] == wanted
+    assert {fault.code for fault in reading.faults} <= {"sector-gap"}
+
+
+@pytest.mark.parametrize("text", ["", "hello", "W", "W 045° 090°", "171°"])
+def test_unreadable_sectors(text: str) -> None:
+    reading = read_sectors(text)
+    assert reading.sectors == ()
+    assert told(text, reading.faults) == [("sector-unreadable", text)]
+
+
+def test_colour_without_limits_at_the_end_is_told() -> None:
+    reading = read_sectors("W 171°-195°, R")
+    assert told("W 171°-195°, R", reading.faults) == [("sector-unreadable", "R")]
