@@ -69,6 +69,9 @@ def check_replaced_places(notice: Notice) -> Iterator[Trouble]:
             yield Trouble("replace-at-several-places", span, [placed.pointer], {}, placed.chart)
 
 
+_OF_REFERENCE = frozenset({"close", "between", "vicinity"})
+
+
 def check_come_and_gone(notice: Notice) -> Iterator[Trouble]:
     """What a notice inserts on a chart and deletes from it at the same place."""
     inserted: dict[tuple[object, ...], Placed] = {}
@@ -76,6 +79,9 @@ def check_come_and_gone(notice: Notice) -> Iterator[Trouble]:
         if isinstance(placed.action, Insert):
             inserted.setdefault(_identity(placed), placed)
     for placed in actions_of(notice):
+        if placed.action.geometry.relation in _OF_REFERENCE:
+            # Close to what comes is not its place.
+            continue
         if isinstance(placed.action, Delete) and _identity(placed) in inserted:
             values = {"written": placed.action.text}
             span = placed.action.span

@@ -70,7 +70,7 @@ class _Reader(HeadReader):
         self.assembly.has_numbers = before.has_numbers
         self.assembly.is_by_chart = before.is_by_chart
         self.assembly.row_verb = before.row_verb
-        self.at_margin.update(before.at_margin)
+        self.chart_rows.at_margin.update(before.at_margin)
         self.behind_blank = before.is_behind_blank
         self._leaves_out = before.leaves_out
         # The rest of a notice that was cut says nothing of all that follow it.
@@ -81,7 +81,7 @@ class _Reader(HeadReader):
         own = HandedOn(
             furniture=furniture,
             codes=self.assembly.codes,
-            at_margin=frozenset(self.at_margin),
+            at_margin=frozenset(self.chart_rows.at_margin),
             has_numbers=self.assembly.has_numbers,
             is_by_chart=self.assembly.is_by_chart,
             row_verb=self.assembly.row_verb,

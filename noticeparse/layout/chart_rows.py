@@ -4,9 +4,18 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import Line
+from noticeparse.layout.lines import ElementKind, Line
+from noticeparse.layout.recognise import (
+    is_chart_details,
+    is_chart_number,
+    is_row_of_chart,
+    opens_titled_chart,
+)
 from noticeparse.layout.tables import TableReader
 from noticeparse.readers.heads import head_kinds, opened_notice, read_parts
+
+ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
+"""What is no more part of the head of a chart."""
 
 
 class ChartRowReader:
@@ -19,6 +28,10 @@ class ChartRowReader:
         self._keys = keys
         self._awaits_title = False
         """Whether the line above is such a row."""
+        self.at_margin: set[str] = set()
+        """Charts whose numbers stood alone at the margin."""
+        self.leaves_head_open = False
+        """Whether more may be said of the chart below the number taken last."""
 
     def takes(self, line: Line, *, behind_blank: bool) -> bool:
         """Whether a line is such a row, or the title below it."""
@@ -26,7 +39,7 @@ class ChartRowReader:
         if awaits and _is_title(self.text, line):
             self._title(line)
             return True
-        if self._tables.holds_actions or not _is_row(self.text, line):
+        if self._tables.holds_actions or not is_row_of_chart(self.text, line):
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         words = self.text[slice(*piece)]
@@ -40,24 +53,69 @@ class ChartRowReader:
         self._awaits_title = True
         return True
 
+    def takes_number(self, line: Line) -> bool:
+        """Whether a line begins with the number of a chart, at the margin or before its title."""
+        return self._margin_chart(line) or self._titled_chart(line)
+
+    def _margin_chart(self, line: Line) -> bool:
+        """A chart number alone at the margin, with what is said of the chart behind a gap.
+
+        Once told so, a number that was met before needs nothing of the kind behind it.
+        """
+        if self.assembly.notice is None or len(line.elements) < 2 or not line.elements[1].gap:
+            return False
+        first, second = line.elements[:2]
+        number = self.text[first.start : first.end].strip()
+        if first.kind != "words" or not number[-2:].strip("ABCDEFGHIJ").isdigit():
+            return False
+        if not is_chart_number(number):
+            return False
+        ends = (i for i, e in enumerate(line.elements) if e.kind in ENDS_A_CHART_HEAD)
+        end = next(ends, len(line.elements))
+        rest = (second.start, line.elements[max(end, 2) - 1].end)
+        is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
+        if not is_told and number not in self.at_margin:
+            return False
+        self.at_margin.add(number)
+        self._keys.end_block()
+        head = [(first.start, first.end), *([rest] if is_told else [])]
+        self.assembly.open_row_chart(head, number)
+        self.leaves_head_open = is_told
+        left = line.elements[end if is_told else 1 :]
+        if left:
+            self.assembly.body.append(line._replace(elements=left))
+            self.leaves_head_open = False
+        return True
+
+    def _titled_chart(self, line: Line) -> bool:
+        """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
+        is_first = self.assembly.notice is None and not self.assembly.has_numbers
+        by_chart = is_first or self.assembly.is_by_chart
+        if self.assembly.notice is None and not by_chart:
+            return False
+        if line.has(*ENDS_A_CHART_HEAD, "number"):
+            return False
+        start, end = line.elements[0].start, line.elements[-1].end
+        opened = opens_titled_chart(self.text[start:end])
+        if not opened:
+            return False
+        self._keys.end_block()
+        number = self.text[start : start + opened]
+        if by_chart:
+            self.assembly.end_body()
+            self.assembly.notice = None
+            self.assembly.open_numbered_chart((start, end), number)
+        else:
+            self.assembly.open_row_chart([(start, end)], number)
+        self.leaves_head_open = True
+        return True
+
     def _title(self, line: Line) -> None:
         piece = (line.elements[0].start, line.elements[-1].end)
         if head_kinds(self.text[slice(*piece)]) & {"DEPTH_UNIT", "DATUM"}:
             self.assembly.charts[-1].head.append(piece)
         if self.assembly.notice is not None:
             self.assembly.notice.heading.append(piece)
-
-
-def _is_row(text: str, line: Line) -> bool:
-    """Whether a line is a chart's number with the notice before and the one that corrects it.
-
-    `82104   7Ed. 14 FEB 2015   LAST NM 318/26   NM 344/26`
-    """
-    if line.has("verb", "point", "half", "reference", "passive", "key", "chart", "label"):
-        return False
-    parts = read_parts(text[line.start : line.end])
-    kinds = {part.kind for part in parts}
-    return parts[0].kind == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= kinds
 
 
 def _is_title(text: str, line: Line) -> bool:

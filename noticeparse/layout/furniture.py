@@ -14,7 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.lines import ElementKind, Line
 from noticeparse.layout.notice_openings import notice_opening
-from noticeparse.layout.recognise import is_details_line
+from noticeparse.layout.recognise import is_details_line, is_row_of_chart
 from noticeparse.layout.titles import read_titles
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import value_property
@@ -124,6 +124,7 @@ def _may_be(text: str, line: Line) -> bool:
     return not (
         notice_opening(text, line) is not None
         or is_details_line(text, line)
+        or is_row_of_chart(text, line)
         or read_titles(text, line) is not None
         or _tells_values(text, line)
     )

@@ -3,19 +3,17 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.chart_rows import ChartRowReader
+from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.lines import Element, ElementKind, Line
 from noticeparse.layout.recognise import (
     closes_bracket,
     goes_on_heading,
     is_chart_details,
-    is_chart_number,
     is_panel_line,
     is_source,
     names_charts,
     names_panel,
-    opens_titled_chart,
     tells_of_charts,
 )
 from noticeparse.layout.tables import TableReader, has_words
@@ -23,7 +21,6 @@ from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
-_ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
 
 _LONGEST_LEAD = 40
 
@@ -39,8 +36,6 @@ class HeadReader:
         self.behind_blank = True
         self.head_is_open = False
         self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
-        self.at_margin: set[str] = set()
-        """Charts whose numbers stood alone at the margin."""
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
@@ -49,64 +44,12 @@ class HeadReader:
         )
         if of_record or (line.has("chart") and self._chart_line(line)):
             return True
-        if self._margin_chart(line) or self._titled_chart(line):
+        if self.chart_rows.takes_number(line):
+            self.head_is_open = self.chart_rows.leaves_head_open
             return True
         if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
-
-    def _margin_chart(self, line: Line) -> bool:
-        """A chart number alone at the margin, with what is said of the chart behind a gap.
-
-        Once told so, a number that was met before needs nothing of the kind behind it.
-        """
-        if self.assembly.notice is None or len(line.elements) < 2 or not line.elements[1].gap:
-            return False
-        first, second = line.elements[:2]
-        number = self.text[first.start : first.end].strip()
-        if first.kind != "words" or not number[-2:].strip("ABCDEFGHIJ").isdigit():
-            return False
-        if not is_chart_number(number):
-            return False
-        ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
-        end = next(ends, len(line.elements))
-        rest = (second.start, line.elements[max(end, 2) - 1].end)
-        is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
-        if not is_told and number not in self.at_margin:
-            return False
-        self.at_margin.add(number)
-        self.keys.end_block()
-        head = [(first.start, first.end), *([rest] if is_told else [])]
-        self.assembly.open_row_chart(head, number)
-        self.head_is_open = is_told
-        left = line.elements[end if is_told else 1 :]
-        if left:
-            self.assembly.body.append(line._replace(elements=left))
-            self.head_is_open = False
-        return True
-
-    def _titled_chart(self, line: Line) -> bool:
-        """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
-        is_first = self.assembly.notice is None and not self.assembly.has_numbers
-        by_chart = is_first or self.assembly.is_by_chart
-        if self.assembly.notice is None and not by_chart:
-            return False
-        if line.has(*_ENDS_A_CHART_HEAD, "number"):
-            return False
-        start, end = line.elements[0].start, line.elements[-1].end
-        opened = opens_titled_chart(self.text[start:end])
-        if not opened:
-            return False
-        self.keys.end_block()
-        number = self.text[start : start + opened]
-        if by_chart:
-            self.assembly.end_body()
-            self.assembly.notice = None
-            self.assembly.open_numbered_chart((start, end), number)
-        else:
-            self.assembly.open_row_chart([(start, end)], number)
-        self.head_is_open = True
-        return True
 
     def takes_panel(self, line: Line) -> bool:
         """A line that names a panel of the chart above: what follows is of that panel."""
@@ -169,7 +112,7 @@ class HeadReader:
         """A line between the number of a notice and its first chart, or behind a chart head."""
         notice, charts = self.assembly.notice, self.assembly.charts
         if charts:
-            return self._more_chart_head(line)
+            return self._more_chart_head(line) or self._late_heading(line)
         if notice is not None and names_charts(self.text, line):
             self.keys.end_block()
             self.assembly.end_body()
@@ -193,6 +136,19 @@ class HeadReader:
             return False
         return True
 
+    def _late_heading(self, line: Line) -> bool:
+        """The heading below a line that names the notice and its charts: `12/26   Chart: 802`."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if notice is None or notice.heading or self.behind_blank or self.assembly.body:
+            return False
+        if any(element.kind != "words" for element in line.elements):
+            return False
+        head = charts[-1].head
+        if not self.head_is_open or "\n" in self.text[notice.start : head[-1][1] if head else 0]:
+            return False
+        self.add_heading(list(line.elements))
+        return True
+
     def _heading_breaks_off(self, line: Line) -> bool:
         """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
         notice = self.assembly.notice
@@ -204,7 +160,7 @@ class HeadReader:
 
     def _more_chart_head(self, line: Line) -> bool:
         """A line, or the beginning of one, that goes on with the chart head above it."""
-        ends = (i for i, e in enumerate(line.elements) if e.kind in _ENDS_A_CHART_HEAD)
+        ends = (i for i, e in enumerate(line.elements) if e.kind in ENDS_A_CHART_HEAD)
         end = next(ends, len(line.elements))
         if not end:
             return False
@@ -263,7 +219,7 @@ class HeadReader:
         """Whether what is said of the chart ends here; `are to be corrected` is said of it."""
         if element.kind == "passive":
             return not tells_of_charts(self.text[element.start : element.end])
-        return element.kind in _ENDS_A_CHART_HEAD
+        return element.kind in ENDS_A_CHART_HEAD
 
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         assembly = self.assembly

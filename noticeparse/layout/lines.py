@@ -255,6 +255,7 @@ class _LineReader:
         if kind == "label":
             letter = text[start:end].strip("().[]")
             touches = before_end == start and bool(words)
+            gap = gap or (text[start - 2 : start] == "; " and not words)
             if touches or not (gap or (letter.isalpha() and letter.islower())):
                 return "words"
             return kind

@@ -15,6 +15,7 @@ from noticeparse.readers.features import value_property
 from noticeparse.readers.places import direction_in, is_connector
 
 _FEWEST = 3
+_FEWEST_IN_BRACKETS = 2
 _LONGEST = 5
 _LONGEST_IN_BRACKETS = 24
 
@@ -22,9 +23,13 @@ _LONGEST_IN_BRACKETS = 24
 def margin_codes(text: str, lines: Sequence[Line]) -> frozenset[int]:
     """The offsets at which codes of sources stand."""
     found: set[int] = set()
-    for groups in (_at_ends(text, lines), _in_columns(text, lines), _in_brackets(text, lines)):
+    for fewest, groups in (
+        (_FEWEST, _at_ends(text, lines)),
+        (_FEWEST, _in_columns(text, lines)),
+        (_FEWEST_IN_BRACKETS, _in_brackets(text, lines)),
+    ):
         starts = list(groups)
-        if len(starts) >= _FEWEST:
+        if len(starts) >= fewest:
             found.update(starts)
     return frozenset(found)
 

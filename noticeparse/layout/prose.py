@@ -260,9 +260,10 @@ def _says_again(text: str, sentence: Sequence[Element]) -> bool:
     told = [i for i, element in enumerate(sentence) if element.kind == "passive"]
     between = sentence[told[0] : told[-1] + 1]
     verbs = {canonical_verb(text[e.start : e.end]) for e in between if e.kind == "passive"}
-    links = [text[e.start : e.end].strip(" ,") for e in between if e.kind != "passive"]
+    apart = ("passive", "point", "half", "reference")
+    links = [text[e.start : e.end].strip(" ,") for e in between if e.kind not in apart]
     been = " ".join(text[sentence[0].start : sentence[-1].end].split()).count(" been ")
-    return len(verbs) == 1 and set(links) == {"and"} and been <= len(told)
+    return len(verbs) == 1 and set(filter(None, links)) == {"and"} and been <= len(told)
 
 
 def _add_place(

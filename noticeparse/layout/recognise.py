@@ -53,6 +53,18 @@ def opens_titled_chart(words: str) -> int:
     return len(number) if len(told) > 1 or "EDITION" in kinds else 0
 
 
+def is_row_of_chart(text: str, line: Line) -> bool:
+    """Whether a line is a chart's number with the notice before and the one that corrects it.
+
+    `82104   7Ed. 14 FEB 2015   LAST NM 318/26   NM 344/26`
+    """
+    if line.has("verb", "point", "half", "reference", "passive", "key", "chart", "label"):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    kinds = {part.kind for part in parts}
+    return parts[0].kind == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= kinds
+
+
 def is_details_line(text: str, line: Line) -> bool:
     """Whether a whole line is details of a chart."""
     if line.has("point", "half", "verb", "reference", "passive"):
