@@ -108,6 +108,14 @@ class TestPositionBox:
         expect(page.locator("#said")).to_contain_text("Copied")
         assert clipboard(page) == forms.first.locator(".cell-words").inner_text()
 
+    def test_on_a_phone_a_form_stands_on_one_line(self, opened: Opener) -> None:
+        page = opened(viewport={"width": 390, "height": 844}, has_touch=True)
+        page.locator("#position").tap()
+        page.keyboard.type("47 12.34S 123 45.67W")
+        form = page.locator("#position-answer dd").first
+        expect(form).to_be_visible()
+        assert form.evaluate("one => one.getBoundingClientRect().height") < 50
+
     def test_what_is_in_doubt_is_refused(self, page: Page) -> None:
         page.keyboard.press("Alt+p")
         page.keyboard.type("47°12'.34, 123°45'.67W.")

@@ -53,6 +53,17 @@ def test_pages_are_still_right_after_an_edit(page: Page) -> None:
     expect(page.locator(".finding", has_text="60 miles")).to_contain_text("page 2")
 
 
+def test_a_text_brought_back_has_no_pages_of_the_file(page: Page) -> None:
+    paste(page, FAULTY)
+    drop(page, "week26.pdf", pdf_of(FAULTY), "application/pdf")
+    expect(page.locator(".finding", has_text="60 miles")).to_contain_text("page 2")
+    editor(page).focus()
+    page.keyboard.press("ControlOrMeta+z")
+    expect(page.locator("#file-name")).to_have_text("not from a file")
+    expect(page.locator(".finding", has_text="60 miles")).not_to_contain_text("page")
+    assert text_of(page) == FAULTY
+
+
 def test_a_mail(page: Page) -> None:
     head = (
         "From: office@example.org\nSubject: Notices\nContent-Type: text/plain; charset=utf-8\n\n"

@@ -66,6 +66,12 @@ class TestReading:
         expect(page.locator(".stamp")).to_have_count(0)
         expect(page.locator("#state-words")).to_contain_text("none held back")
 
+    def test_a_paste_over_a_file_is_no_longer_that_file(self, page: Page) -> None:
+        page.locator("#example").click()
+        expect(page.locator("#file-name")).to_have_text("example_edition.txt")
+        paste(page, DEMO)
+        expect(page.locator("#file-name")).to_have_text("not from a file")
+
     def test_an_empty_text_has_no_records(self, page: Page) -> None:
         paste(page, DEMO)
         editor(page).press("ControlOrMeta+a")

@@ -8,14 +8,19 @@ import { marks } from "./marks.js";
 const SHOWN = "select.shown"; // selections that the page makes, and not a person
 const NARROW = matchMedia("(max-width: 700px)");
 
-function isPasteOfAll(transaction) {
-  if (!transaction.isUserEvent("input.paste")) return false;
-  return transaction.changes.touchesRange(0, transaction.startState.doc.length) === "cover";
+// A paste over all, or the undoing of an open: the text is no longer that of the file.
+function isOtherText(transaction) {
+  if (!transaction.docChanged || transaction.isUserEvent("input.open")) return false;
+  let isAll = false;
+  transaction.changes.iterChangedRanges((from, to) => {
+    isAll ||= from === 0 && to === transaction.startState.doc.length;
+  });
+  return isAll;
 }
 
-// `onEdit()` after a change, `onPaste()` before it where a paste takes the place of all, `onPlace(place)` when a person moves the cursor, `onSign(place)` when
+// `onEdit()` after a change, `onOther()` before it where nothing of the text before is left, `onPlace(place)` when a person moves the cursor, `onSign(place)` when
 // a sign beside the text is picked, `onLeave()` for the key that leads to the action.
-export function createTextPane(host, { onEdit, onPaste, onPlace, onSign, onLeave }) {
+export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave }) {
   const root = host.attachShadow({ mode: "open" });
   const wrapping = new cm.Compartment();
   const marked = marks(onSign);
@@ -69,7 +74,7 @@ export function createTextPane(host, { onEdit, onPaste, onPlace, onSign, onLeave
     if (update.docChanged) {
       since = since ? since.compose(update.changes) : update.changes;
       all = all ? all.compose(update.changes) : update.changes;
-      if (update.transactions.some(isPasteOfAll)) onPaste();
+      if (update.transactions.some(isOtherText)) onOther();
       onEdit();
     }
     const isShown = update.transactions.some((one) => one.isUserEvent(SHOWN));

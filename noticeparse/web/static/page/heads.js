@@ -38,7 +38,7 @@ export function noticeHead(notice) {
 }
 
 // From when to when, as dates, with the words it was read from.
-export function validity(valid) {
+function validity(valid) {
   const from = valid.from ? `from ${valid.from} ` : "";
   const until = valid.until ? `until ${valid.until} ` : "";
   return `${from}${until}(${valid.written})`;

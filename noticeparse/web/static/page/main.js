@@ -49,9 +49,9 @@ const pane = createTextPane(element("editor"), {
     keeper.later();
     reading.changed();
   },
-  onPaste: () => {
+  onOther: () => {
     [name, file] = [null, null];
-    element("file-name").textContent = "pasted";
+    element("file-name").textContent = "not from a file";
   },
   onPlace: pickPlace,
   onSign: (from, to) => pickSign(from, to),
@@ -63,7 +63,7 @@ const pane = createTextPane(element("editor"), {
 });
 const keeper = createKeeper("text", pane.text, (isKept) => {
   keep("name", isKept ? name : null);
-  element("clear").title = isKept ? "" : "This text is too long for this browser to keep.";
+  element("kept").textContent = isKept ? "kept in this browser only" : "too long to be kept";
   if (!isKept) say("This text is too long to be kept by this browser when the page is closed.");
 });
 const records = createRecords(element("slips"), {
@@ -94,7 +94,7 @@ function opened(given) {
   filters.clear();
   pane.replace(given.text);
   file = openedFile(given, pane);
-  element("file-name").textContent = name ?? "pasted";
+  element("file-name").textContent = name ?? "not from a file";
   keeper.now();
   showPart("text");
   pane.focus();
@@ -288,7 +288,7 @@ async function begin() {
   draw();
   const text = kept("text");
   if (text) pane.replace(text);
-  element("file-name").textContent = name ?? (text ? "pasted" : "nothing opened");
+  element("file-name").textContent = name ?? (text ? "not from a file" : "nothing opened");
   plot = await createPlotPane((path) => pickAction(records.actionAt(path)));
   await charts.load();
   if (text) reading.changed(true);

@@ -19,7 +19,7 @@ function pairs(record) {
 }
 
 // A whole light: its character as written, then every part that was read of it.
-export function lightRows(light, name = "light") {
+function lightRows(light, name = "light") {
   const rows = [[name, light.written]];
   const parts = [];
   const add = (word, value, unit = "") => {
@@ -55,7 +55,7 @@ function sectorWords(sector) {
   return `${sector.colour ?? "no colour"} ${degrees(sector.from_deg)}–${degrees(sector.to_deg)}${range}${seen}`;
 }
 
-export function depthRows(depth, name = "depth") {
+function depthRows(depth, name = "depth") {
   const value = depth.value_m === null ? "depth not told" : `${depth.value_m} m`;
   const kind = depth.kind === "sounding" ? "" : `, ${words(depth.kind)}`;
   const quality = depth.quality && depth.kind !== "least" ? `, ${depth.quality}` : "";
@@ -173,13 +173,13 @@ export function positionRemarks(position, place) {
   if (position.via === "reference") remarks.push("from a letter or reference");
   if (position.via === "offset") remarks.push("worked out");
   if (position.quality) remarks.push(position.quality);
-  const isDoubtful = remarks.length > 0;
+  const isInDoubt = remarks.length > 0;
   if (position.resolution_m !== null) remarks.push(`± ${position.resolution_m} m`);
   if (place) {
     const panel = place.panel ? `, ${place.panel}` : "";
     remarks.push(`sheet${panel}: ${place.x_mm} mm right, ${place.y_mm} mm up, ${place.part ?? "outside the frame"}`);
   }
-  return { remarks, isDoubtful };
+  return { remarks, isDoubtful: isInDoubt };
 }
 
 export function noticeName(reference) {
