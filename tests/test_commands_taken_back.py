@@ -138,6 +138,18 @@ def test_a_condition_holds_an_action_back(words: str) -> None:
     assert codes(bulletin) == {"verb-conditional"}
 
 
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Insert wreck {P}. Mariners are advised to keep clear when passing.",
+        f"Insert obstruction {P} (reported when diving)",
+        f"Insert restricted area, centred on {P}, radius 2M, entry prohibited when signals shown",
+    ],
+)
+def test_a_remark_behind_an_action_is_no_condition(words: str) -> None:
+    assert "verb-conditional" not in codes(parse(f"{HEAD}{words}\n"))
+
+
 def test_a_condition_in_a_wording_is_none() -> None:
     bulletin = parse(f'{HEAD}Insert legend, "Dries when in winter" {P}\n')
     assert usable(bulletin) == [("insert", "legend")]

@@ -23,13 +23,14 @@ _MONTH = (
 )
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _HANGS = re.compile(
-    r"\b(?:if|unless|when|once|whenever|provided that|subject to|pending|(?:on|upon|after|until)"
-    r" (?:the )?(?:completion|publication|commencement|removal|establishment|works?))\b"
+    r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever|provided that|subject to|pending"
+    r"|(?:on|upon|after|until) (?:the )?(?:completion|publication|commencement|removal"
+    r"|establishment|works?))\b"
     r"|\b(?:in|during|for|each|every|throughout) (?:the )?(?:winter|summer|spring|autumn|season"
     r"|ice|year)\b|\bseasonally\b"
-    rf"|\b(?:from|between|during|in) {_MONTH} (?:to|and|until|or) {_MONTH}\b",
-    re.IGNORECASE,
+    rf"|\b(?:from|between|during|in) (?i:{_MONTH} (?:to|and|until|or) {_MONTH})\b"
 )
+"""A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
 _HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
 _DATED = re.compile(
     r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
