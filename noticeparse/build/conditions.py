@@ -23,7 +23,8 @@ _MONTH = (
 )
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _HANGS = re.compile(
-    r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever|provided that|subject to|pending"
+    r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever"
+    r"|provided that|subject to|pending"
     r"|(?:on|upon|after|until) (?:the )?(?:completion|publication|commencement|removal"
     r"|establishment|works?))\b"
     r"|\b(?:in|during|for|each|every|throughout) (?:the )?(?:winter|summer|spring|autumn|season"

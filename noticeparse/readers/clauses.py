@@ -97,7 +97,10 @@ def _take(found: Clauses, part: _Part, near: int | None) -> None:
         _take_dates(found, part, near)
 
 
-_DAY_HYPHEN = re.compile(r"(?<=[0-9])-(?=[0-9]{1,2}\s{1,3}[A-Za-z])")
+_DAY_HYPHEN = re.compile(
+    r"(?<=[0-9])-(?=[0-9]{1,2}\s{1,3}(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))",
+    re.IGNORECASE,
+)
 
 
 def _dates_in(part: _Part) -> list[_Part]:
