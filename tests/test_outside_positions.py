@@ -21,7 +21,7 @@ from noticeparse import NoticeParseError, find_positions, parse, parse_depth, pa
 from noticeparse.build.positions import distance_m
 from noticeparse.checks.outliers import distance_nm
 from noticeparse.numbers import CABLE_M, FATHOM_M, FOOT_M, NAUTICAL_MILE_M
-from noticeparse.readers.heads import _EPSG, read_datum
+from noticeparse.readers.head_values import _EPSG, read_datum
 from noticeparse.readers.places import COMPASS
 from noticeparse.records import Position
 from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from noticeparse.build.announced import announced_letters
+from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.doubts import (
     change_within,
@@ -102,6 +103,7 @@ def read_action(
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += contradictions(context, item, phrase, verb, described.feature, geometry)
+    faults += conditions(context, item, phrase, verb, described.feature)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)

@@ -10,7 +10,9 @@ from typing import get_args
 from noticeparse.context import Context
 from noticeparse.layout.drafts import ListDraft, Piece
 from noticeparse.layout.lines import Line
-from noticeparse.readers.heads import HeadPart, read_cancelled, read_parts
+from noticeparse.readers.cancelled import read_cancelled
+from noticeparse.readers.head_values import HeadPart
+from noticeparse.readers.heads import read_parts
 from noticeparse.readers.references import read_number
 from noticeparse.records.bulletin import EditionList, ListEntry, ListKind
 from noticeparse.records.reference import NoticeRef, NoticeStatus

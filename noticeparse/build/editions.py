@@ -13,12 +13,8 @@ from noticeparse.layout.lines import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words
-from noticeparse.readers.heads import (
-    head_kinds,
-    read_datum,
-    read_parts,
-    read_unit,
-)
+from noticeparse.readers.head_values import read_datum, read_unit
+from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.records.bulletin import Edition
 from noticeparse.records.chart import Datum
 from noticeparse.records.depth import DepthUnit

@@ -18,7 +18,7 @@ from noticeparse.build.remarks import (
     tells_of_change,
     words_of_one_chart,
 )
-from noticeparse.build.sections import Section, SectionReader
+from noticeparse.build.sections import Section, SectionReader, own_number
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
@@ -27,7 +27,7 @@ from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.headings import Heading, read_heading
 from noticeparse.readers.heads import read_parts
-from noticeparse.readers.references import notice_id, read_number
+from noticeparse.readers.references import mark_of_heading, notice_id
 from noticeparse.records.action import Action
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.notice import Notice, Remark, Validity
@@ -60,8 +60,7 @@ class NoticeBuilder:
         self._passed_over: dict[Piece, str] = {}
         """Items whose letters a chart head does not name, and the section that passed them."""
         self.charts_in_prose: list[tuple[str, int, int]] = []
-        words = draft.number_words
-        self.ref = read_number(words, context.year) if words else None
+        self.ref = own_number(context, draft)
         self.id = notice_id(self.ref) if self.ref else None
 
     def build(self) -> NoticeReading:
@@ -118,6 +117,7 @@ class NoticeBuilder:
     def _heading(self) -> str | None:
         kept: list[str] = []
         for start, end in self.draft.heading:
+            end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]
             self.cancels += read_clauses(words, self.context.year).cancels
             at = start

@@ -64,13 +64,14 @@ def named_charts(context: Context, named: Sequence[tuple[str, int, int]]) -> lis
     """A section without actions for each chart that prose names, in the order of naming."""
     found: list[ChartSection] = []
     for number, start, end in named:
-        if any(chart.chart == number for chart in found):
+        if any(number in (chart.chart, chart.international) for chart in found):
             continue
+        international = number if number.startswith("INT ") else None
         found.append(
             ChartSection(
-                chart=number, international=None, panel=None, edition=None,
-                edition_date=None, previous=None, previous_written=None, datum=None,
-                depth_unit=None, actions=[], span=context.span(start, end),
+                chart=None if international else number, international=international,
+                panel=None, edition=None, edition_date=None, previous=None, previous_written=None,
+                datum=None, depth_unit=None, actions=[], span=context.span(start, end),
             )
         )  # fmt: skip
     return found

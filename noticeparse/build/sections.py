@@ -10,8 +10,9 @@ from noticeparse.build.extents import item_extent
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.heads import ChartHead, Head, head_kinds, read_head, read_items
-from noticeparse.readers.references import read_number
+from noticeparse.readers.head_values import ChartHead, Head, read_items
+from noticeparse.readers.heads import head_kinds, read_head
+from noticeparse.readers.references import mark_of_heading, read_number
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
@@ -86,6 +87,8 @@ class SectionReader:
         text = words.text
         if draft.number is not None:
             head = read_head(f"Chart {text}", self.context.year)
+            # Other cells of the row may hold a figure beside that of the chart.
+            head.faults = [fault for fault in head.faults if fault.code != "chart-unread"]
         else:
             head = read_head(text, self.context.year)
         self.cancels += head.cancels
@@ -102,7 +105,8 @@ class SectionReader:
         named = any(chart.chart or chart.international for chart in head.charts)
         if not head.charts:
             head.charts.append(ChartHead(chart=draft.number))
-        if not named and draft.number is None and "CHART_WORD" in head_kinds(text):
+        told = any(fault.code == "chart-unread" for fault in head.faults)
+        if not (named or told) and draft.number is None and "CHART_WORD" in head_kinds(text):
             values = {"written": self.context.written(*extent_of(draft.head))}
             self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
@@ -171,6 +175,16 @@ class SectionReader:
                 start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
                 values = {"letter": letter, "written": self.context.written(start, end)}
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
+
+
+def own_number(context: Context, draft: NoticeDraft) -> NoticeRef | None:
+    """The number of a notice; words before it or in its heading may say that it is temporary."""
+    ref = read_number(draft.number_words, context.year) if draft.number_words else None
+    if ref is None or ref.status != "permanent":
+        return ref
+    said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
+    told = draft.status or next((one for one in said if one), None)
+    return ref.model_copy(update={"status": told or "permanent"})
 
 
 def extent_of(pieces: list[Piece]) -> Piece:

@@ -44,6 +44,16 @@ ENTRIES = (
         good="Amend light Fl.R.3s to Fl.R.5s 46-00.00S 122-00.00W",
     ),
     Entry(
+        "deletion-to-depth",
+        "error",
+        "`{written}`: what is cleared or removed to a depth is still there",
+        "a danger that lies on the bottom would go from the chart",
+        "change its depth by hand if the original notice says no more",
+        _COMMON,
+        bad="The wreck in 46-00.00S 122-00.00W has been cleared ‹to 12m›.",
+        good="The wreck in 46-00.00S 122-00.00W has been cleared.",
+    ),
+    Entry(
         "insert-and-delete",
         "warning",
         "`{written}`: the notice inserts the same thing at this place",
@@ -207,6 +217,26 @@ ENTRIES = (
             "The wreck in 46-00.50S 122-00.00W has been removed. A special buoy, No 6, has "
             "been laid in 46-00.00S 122-00.00W."
         ),
+    ),
+    Entry(
+        "verb-conditional",
+        "error",
+        "`{written}`: the command holds only then",
+        "done now it would be wrong for a part of the time",
+        "read in the original notice when it holds, and apply it by hand",
+        _COMMON,
+        bad="Delete wreck 46-00.00S 122-00.00W ‹when the works are complete›",
+        good="Delete wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "verb-dated",
+        "warning",
+        "`{written}`: the command is for that day",
+        "a chart corrected before it, or after, shows what is not there",
+        "apply it on the day that the original notice names",
+        _COMMON,
+        bad="Insert wreck 46-00.00S 122-00.00W ‹on 1 July› 2026",
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "verb-unknown",

@@ -6,6 +6,24 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "cancellation-unread", "warning",
+        "`{written}` may end a notice, which is not read as cancelled",
+        "a notice kept in force too long misleads",
+        "see in the original notice which notices it cancels", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [5/26] WGS84\n"
+            "Insert rock 46-00.00S 122-00.00W\n"
+            "‹Notice 402(T)/24 has expired›."
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [5/26] WGS84\n"
+            "Insert rock 46-00.00S 122-00.00W\n"
+            "Notice 402(T)/24 is cancelled."
+        ),
+    ),
+    Entry(
         "chart-head-bracket", "error", "a bracket of `{written}` is lost",
         "which items belong to which chart, or which notice stands before, is not certain",
         "read the head in the original notice", _COMMON,
@@ -18,6 +36,21 @@ ENTRIES = (
             "506/26 Quill Sound.\n"
             "Charts 802 (a) [499/26] WGS84\n"
             "Insert (a) rock 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "chart-head-unread", "warning", "`{written}` in the head of a chart is not kept",
+        "it is a second value where one has a place, or nobody can say what it is of",
+        "read the head in the original notice", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [499/26] ‹[500/26]› WGS84\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [499/26] WGS84\n"
+            "Insert rock 46-00.00S 122-00.00W"
         ),
     ),
     Entry(
@@ -64,6 +97,21 @@ ENTRIES = (
         good=(
             "506/26 Quill Sound.\n"
             "Chart 827   WGS84   last 490/26\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "chart-range", "error", "`{written}`: only the charts at both ends are read",
+        "a correction is missing on every chart between them",
+        "look in the original notice, or in a chart list, for the charts between", _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 ‹to› 804 WGS84\n"
+            "Insert rock 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Charts 802 and 804 WGS84\n"
             "Insert rock 46-00.00S 122-00.00W"
         ),
     ),

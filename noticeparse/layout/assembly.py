@@ -15,6 +15,7 @@ from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_verb_last
+from noticeparse.readers.references import mark_of_heading
 
 
 class Assembly:
@@ -220,7 +221,7 @@ class Assembly:
         body, self.body = self.body, []
         if not body:
             return
-        mark = self.notice.number_words if self.notice else None
+        mark = self._mark()
         is_radio = self.notice is not None and self.notice.is_radio
         if is_radio or is_prose_body(self.text, body, mark):
             for prose in cut_prose(self.text, body):
@@ -237,6 +238,14 @@ class Assembly:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
         for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
             self.add_prose(prose)
+
+    def _mark(self) -> str | None:
+        """The number of the open notice, or the letter T where words say that it is temporary."""
+        notice = self.notice
+        if notice is None:
+            return None
+        said = [mark_of_heading(self.text[slice(*one)]).status for one in notice.heading]
+        return "T" if notice.status or any(said) else notice.number_words
 
     def _give(self, items: list[Item]) -> None:
         """Put items under the open chart, or under the notices that their own rows name."""

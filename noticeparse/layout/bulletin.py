@@ -6,6 +6,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
+from noticeparse.layout.asides import takes_cancellation
 from noticeparse.layout.cuts import (
     heading_before,
     number_behind_heading,
@@ -21,7 +22,7 @@ from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
-from noticeparse.layout.recognise import has_star, is_head_of_card
+from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -166,7 +167,7 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if self._takes_cancellation(line):
+        if takes_cancellation(self.assembly, line):
             return
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
@@ -199,19 +200,6 @@ class _Reader(HeadReader):
         else:
             self.head_is_open = False
             self.assembly.body.append(line)
-
-    def _takes_cancellation(self, line: Line) -> bool:
-        """Whether a line says nothing but that other notices are cancelled."""
-        notice = self.assembly.notice
-        # All that a radio warning says is kept word for word among its remarks.
-        if notice is None or notice.is_radio or not line.has("number"):
-            return False
-        first = line.elements[lead_index(line)]
-        piece = (first.start, line.elements[-1].end)
-        if head_kinds(self.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
-            return False
-        notice.clauses.append(piece)
-        return True
 
     def _is_front(self, line: Line, index: int) -> bool:
         if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
@@ -277,7 +265,10 @@ class _Reader(HeadReader):
                 if self.assembly.notice is not None:
                     self.assembly.notice.clauses.append((rest[0].start, rest[0].end))
                 rest = rest[1:]
-            self.assembly.charts[-1].head.append((rest[0].start, rest[-1].end))
+            head = self.assembly.charts[-1].head
+            # The notice before is that of this card, not of the one above.
+            head[1:] = [one for one in head[1:] if not is_previous(self.text[slice(*one)])]
+            head.append((rest[0].start, rest[-1].end))
             self.head_is_open = True
             return
         if not by_chart and self.assembly.cut.falls_before(line):
@@ -286,6 +277,12 @@ class _Reader(HeadReader):
         self.tables.leave(keep_notice_column=True)
         notice = self.assembly.open_notice(opening.number, line.start)
         notice.series, notice.is_radio = opening.series, opening.is_radio
+        notice.status = opening.status
         notice.is_original = opening.is_original or has_star(self.text, rest)
+        if opening.is_radio and first is not None:
+            # The message stands behind its number, and is kept word for word.
+            self.assembly.body.append(line._replace(elements=rest))
+            self.head_is_open = False
+            return
         self.head_is_open = True
         self.head_elements(line, rest)

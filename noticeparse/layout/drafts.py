@@ -12,6 +12,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import Element, Line
+from noticeparse.records.reference import NoticeStatus
 
 Piece = tuple[int, int]
 """A stretch of the repaired text."""
@@ -108,6 +109,8 @@ class NoticeDraft:
     number_words: str | None = None
     series: str | None = None
     is_radio: bool = False
+    status: NoticeStatus | None = None
+    """What words before its number say of it: `TEMPORARY NOTICE 40/26`."""
     is_original: bool = False
     heading: list[Piece] = field(default_factory=list)
     sources: list[Piece] = field(default_factory=list)

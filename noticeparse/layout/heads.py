@@ -15,6 +15,7 @@ from noticeparse.layout.recognise import (
     names_charts,
     names_panel,
     tells_of_charts,
+    without_statement,
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.features import has_kind
@@ -245,6 +246,7 @@ class HeadReader:
         assembly.end_body()
         ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
         end = next(ends, len(elements))
+        elements, end = without_statement(self.text, elements, end)
         start, stop = elements[0].start, elements[end - 1].end
         before = [e for e in line.elements if e.start < start and e.kind != "label"]
         opens = not any(self._tells(e) for e in before)

@@ -86,14 +86,22 @@ def tells_only(words: str) -> bool:
 _NO_CHANGE = ("no ", "neither ", "not ", "none ", "if ", "when ", "unless ", "should ")
 
 
+_NOT_SURE = re.compile(
+    r"\b(?:believed|thought|understood|presumed|assumed|supposed|alleged|said|reported|reputed"
+    r"|expected|likely|intended|due|planned|proposed|(?:was|were)(?: also| once)?) to "
+    r"(?:have (?:now |since )?been|be)\b"
+    r"|\b(?:should|could|might|may|would|ought to) (?:now |also )?have (?:now )?been\b"
+)
+
+
 def tells_no_change(said: str, told: str) -> bool:
-    """Whether a sentence says what is not, or may be: `No wreck was found in P`.
+    """Whether a sentence says what is not, may be, or was to be: `No wreck was found in P`.
 
     `told` is its verb; what will be done on a day that is named is to be charted.
     """
-    return told.lower().startswith("may") or said.lower().lstrip(" -*0123456789.()").startswith(
-        _NO_CHANGE
-    )
+    words = said.lower().lstrip(" -*0123456789.()")
+    is_unsure = _NOT_SURE.search(words) is not None
+    return told.lower().startswith("may") or is_unsure or words.startswith(_NO_CHANGE)
 
 
 def verb_of_key(text: str, start: int, end: int) -> tuple[int, str | None] | None:

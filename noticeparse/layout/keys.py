@@ -6,6 +6,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.prose import paragraph, sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.verbs import canonical_verb
@@ -70,7 +71,7 @@ class KeyReader:
                 self.assembly.open_notice(values[0], line.start)
             return True
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
-            self._of_notice(role, key, values)
+            self._of_notice(role, line)
             return True
         if role == "feature" and values and not self._block and self._is_prose(values):
             role = "remark"
@@ -135,17 +136,42 @@ class KeyReader:
         self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
         return True
 
-    def _of_notice(self, role: str, key: Element, values: list[Element]) -> None:
+    def _of_notice(self, role: str, line: Line) -> None:
         notice = self.assembly.notice
         assert notice is not None
+        values, rest = self._without_statements(role, list(line.elements[1:]))
+        values = [e for e in values if has_words(self.text, e)]
         pieces = [(e.start, e.end) for e in values]
         if role == "heading":
             # As one piece: `works ended; notice 21(T)/26 is cancelled` is a sentence.
             notice.heading += [(pieces[0][0], pieces[-1][1])] if pieces else []
+            if any(e.kind in ("point", "half") for e in values):
+                self.assembly.add_prose(paragraph(self.text, values))
         elif role == "source":
             notice.sources += pieces
         elif values:
-            notice.clauses.append((key.start, values[-1].end))
+            notice.clauses.append((line.elements[0].start, values[-1].end))
+        if rest:
+            self.end_block()
+            self.assembly.body.append(line._replace(elements=tuple(rest)))
+
+    def _without_statements(
+        self, role: str, values: list[Element]
+    ) -> tuple[list[Element], list[Element]]:
+        """What is said of the notice, and the sentences behind it, which are of its body."""
+        said = list(sentences(self.text, values))
+        for index, sentence in enumerate(said):
+            if role == "heading":
+                commands = any(e.kind in ("verb", "passive") for e in sentence)
+                behind = [e for one in said[index:] for e in one]
+                placed = any(e.kind in ("point", "half", "reference") for e in behind)
+                is_statement = commands and placed
+            else:
+                is_statement = index > 0 and role != "source"
+            if is_statement:
+                kept = [e for one in said[:index] for e in one]
+                return kept, [e for one in said[index:] for e in one]
+        return values, []
 
     def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
         if role == "verb" and {"verb", "feature"} <= self._block.keys():

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from noticeparse.layout.lines import Element, Line
-from noticeparse.readers.heads import read_parts
+from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.references import status_in_words
+from noticeparse.records.reference import NoticeStatus
 
 # Words that may stand before the number of a notice at the head of it; what else stands there
 # names an edition, a list or another notice.
@@ -49,6 +52,7 @@ class NoticeOpening(NamedTuple):
     is_original: bool
     series: str | None
     is_radio: bool = False
+    status: NoticeStatus | None = None
 
 
 def notice_opening(text: str, line: Line) -> NoticeOpening | None:
@@ -72,18 +76,39 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     words = " ".join(text[e.start : e.end] for e in before).strip()
     plain = words.lower().strip(" |")
+    status = _status_before(plain)
+    if status is not None:
+        return NoticeOpening(elements[index], index, False, None, status=status)
     if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
         starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
         return NoticeOpening(elements[index], index, starred, None)
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
-    if index != len(elements) - 1 and not _only_stops(text, elements[index + 1 :]):
+    is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
+    if not is_alone and not _opens_message(text, words, elements[index + 1 :]):
         return None
     if any(word in plain for word in _SERIES_WORDS) and "in force" not in plain:
         if plain.startswith(("cancel", "this ")):
             return None
         return NoticeOpening(elements[index], index, False, _series(words), True)
     return None
+
+
+def _status_before(plain: str) -> NoticeStatus | None:
+    """What small letters before a number say of its notice: `temporary notice to mariners no`."""
+    for sign in _NUMBER_SIGNS:
+        plain = plain.removesuffix(" " + sign)
+    return status_in_words(plain) if "notice" in plain else None
+
+
+_NO_SERIES = frozenset("cancel cancels ref refer reference see in from of and to further".split())
+
+
+def _opens_message(text: str, words: str, rest: tuple[Element, ...]) -> bool:
+    """Whether the message itself stands behind the number: `COASTAL WARNING 41/26 QUILL SOUND`."""
+    behind = text[rest[0].start : rest[0].end].lstrip(" .:-")
+    is_title = words.isupper() and words.split()[0].lower() not in _NO_SERIES
+    return is_title and behind[:1].isupper() and behind.split()[0].isupper()
 
 
 # A line may break within `last correction 480/26` and `cancels notice 480/26`.
@@ -144,15 +169,37 @@ def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
 
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
-_SPEAKING = frozenset("refers refer remains remain was were applies which concerned".split())
+_SPEAKING = frozenset(
+    "refers refer remains remain was were applies which concerned is are has have will shall must"
+    " should may lapses lapsed expires expired supersedes superseded ends ended".split()
+)
+_OF_DAY = re.compile(
+    r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)),? "
+)
 
 
 def _is_spoken_of(text: str, rest: tuple[Element, ...]) -> bool:
     """Whether a sentence about the notice goes on behind its number."""
     if not rest:
         return False
-    words = text[rest[0].start : rest[0].end].split(None, 1)
-    return bool(words) and words[0].strip(".,;:") in _SPEAKING
+    said = " ".join(text[rest[0].start : rest[-1].end].split())
+    words = _OF_DAY.sub("", said, count=1).split(None, 1) if said else []
+    return bool(words) and words[0].strip(".,;:").lower() in _SPEAKING
+
+
+def speaks_of_notice(text: str, line: Line) -> bool:
+    """Whether a whole line is a sentence about another notice: `Notice 40/26 has expired`."""
+    number = next((i for i, e in enumerate(line.elements[:4]) if e.kind == "number"), None)
+    if number is None or not text[line.start : line.end].rstrip().endswith("."):
+        return False
+    before, behind = line.elements[:number], line.elements[number + 1 :]
+    words = " ".join(text[e.start : e.end] for e in before).strip()
+    if not words or not words[0].isupper() or not _names_a_notice(words.lower()):
+        return False
+    if any(e.kind not in ("words", "passive", "number") for e in (*before, *behind)):
+        return False
+    # What cancels it is told by the grammar of cancellations.
+    return _is_spoken_of(text, behind) and "CANCELS" not in head_kinds(text[line.start : line.end])
 
 
 def is_named(text: str, line: Line, number: Element) -> bool:

@@ -23,8 +23,7 @@ from noticeparse.readers.verbs import canonical_verb
 
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
-_JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
-"""Words that join two statements in one sentence."""
+_JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")  # of two statements in one sentence
 
 
 def is_prose_body(text: str, lines: Sequence[Line], number: str | None) -> bool:
@@ -125,7 +124,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
 
 def _statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
     """Sentences, those that tell of two features parted: `… removed and a beacon has been …`."""
-    for sentence in _sentences(text, elements):
+    for sentence in sentences(text, elements):
         statement: list[Element] = []
         for index, element in enumerate(sentence):
             told = any(e.kind == "passive" for e in statement)
@@ -157,7 +156,8 @@ def _next_subject(text: str, element: Element) -> int | None:
     return element.end - len(words) if leads else None
 
 
-def _sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
+def sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
+    """The sentences of a paragraph, parted at full stops."""
     sentence: list[Element] = []
     for element in elements:
         if element.kind != "words":

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.verbs import canonical_verb
 
 _WORDS_OF_PANEL = 4
 
@@ -145,6 +148,56 @@ def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
     if not rest:
         return False
     return is_chart_details(text[rest[0].start : rest[-1].end], breaks_off=False)
+
+
+_BEHIND_CHARTS = re.compile(r"(?<=[0-9A-Za-z)\]])(?P<sign>[.:;]|\s-)\s{1,4}(?=[A-Za-z])")
+_OF_A_HEAD = _DETAILS | {"CHART_WORD", "NOTICE_NUMBER", "MAIN_PANEL", "CANCELS"}
+_PARTICIPLE = re.compile(r"\b[A-Za-z-]{2,16}(?:ed|wn|laid)\b", re.IGNORECASE)
+_PLAIN_WORD = re.compile(r"\b(?!and\b|the\b|with\b|from\b)[a-z]{3,}")
+
+
+def statement_behind(words: str, *, goes_on: bool) -> int | None:
+    """Where a statement begins behind the charts of a head: `Chart 802. Light-buoy withdrawn.`.
+
+    A title tells nothing of the kind: it names no figure and no change, or stands before details.
+    `goes_on` where a passive follows: what stands behind the last stop is its subject.
+    """
+    matches = list(_BEHIND_CHARTS.finditer(words))
+    for found in matches[-1:] if goes_on else matches:
+        rest = words[found.end() :]
+        charts = head_kinds(words[: found.end()]) & {"CHART_NUMBER", "INTERNATIONAL"}
+        if not charts or head_kinds(rest) & _OF_A_HEAD:
+            continue
+        told = any(canonical_verb(word) for word in _PARTICIPLE.findall(rest))
+        says = any(char.isdigit() for char in rest) or has_kind(rest)
+        is_plain = found["sign"] == "." and _PLAIN_WORD.search(rest) is not None
+        if goes_on or told or (is_plain and says):
+            return found.end()
+    return None
+
+
+def without_statement(
+    text: str, elements: tuple[Element, ...], end: int
+) -> tuple[tuple[Element, ...], int]:
+    """Elements cut where a statement begins behind their charts, and the number that are head."""
+    start, stop = elements[0].start, elements[end - 1].end
+    goes_on = end < len(elements) and elements[end].kind == "passive"
+    behind = statement_behind(text[start:stop], goes_on=goes_on)
+    if behind is None:
+        return elements, end
+    cut = start + behind
+    parted: list[Element] = []
+    for element in elements:
+        if element.start < cut < element.end:
+            parted += [element._replace(end=cut), element._replace(start=cut)]
+        else:
+            parted.append(element)
+    return tuple(parted), sum(element.start < cut for element in parted)
+
+
+def is_previous(words: str) -> bool:
+    """Whether words of a head name the notice before."""
+    return not head_kinds(words).isdisjoint({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
 
 
 def closes_bracket(above: str, words: str) -> bool:

@@ -160,11 +160,16 @@ def read_aid(text: str, name: str) -> Value:
     return Value(name, getattr(reading, name), reading.faults)
 
 
-def read_new_sectors(text: str, feature: Feature) -> Value:
-    """`W 171°-195°, R 195°-268°`."""
+def read_new_sectors(text: str, feature: Feature, named: str = "") -> Value:
+    """`W 171°-195°, R 195°-268°`; `named` may tell the colour: `red sector`."""
     colours = tuple(feature.light.colours) if feature.light and feature.light.colour_stated else ()
     reading = read_sectors(text, colours)
-    return Value("light.sectors", list(reading.sectors) or None, reading.faults)
+    told = [one for word in named.split() if (one := colour_of(word))]
+    sectors = [
+        one.model_copy(update={"colour": told[0]}) if told and one.colour is None else one
+        for one in reading.sectors
+    ]
+    return Value("light.sectors", sectors or None, reading.faults)
 
 
 def read_light_colours(text: str) -> Value:

@@ -6,6 +6,7 @@ it is (`light to Fl.R.5s`, `buoy to yellow`); out comes the value with the path 
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from typing import Any
 
@@ -59,7 +60,7 @@ def read_value(
         case "SOUND" | "RACON":
             return read_aid(text, kind.lower())
         case "SECTOR_WORD":
-            return read_new_sectors(text, feature)
+            return read_new_sectors(text, feature, words)
         case "NAME" | "LEGEND":
             return Value(kind.lower(), _wording(text))
         case "DEPTH_WORD" | "CLEARANCE_WORD":
@@ -71,6 +72,9 @@ def read_value(
         case "TOPMARK" | "SHAPE":
             return _shape(text, kind, feature)
     return Value("", None)
+
+
+_NUMBER_FIRST = re.compile(r"(?:nos?\b\.?|number) ?[0-9]", re.IGNORECASE)
 
 
 def _wording(text: str) -> str | None:
@@ -89,7 +93,8 @@ def _implied(text: str, feature: Feature) -> str | None:
         return _AIDS[feature.kind]
     roles = value_property(text)
     if roles & {"light", "light_words"} and "kind" not in roles:
-        return "CHARACTER"
+        # `to No 6 Q.R`: a new name and a new light are two changes, and the figure no count.
+        return None if _NUMBER_FIRST.match(text) else "CHARACTER"
     if has_kind(text) and not text.lower().startswith(("depth", "sounding")):
         return None
     if roles & {"light", "light_words"}:

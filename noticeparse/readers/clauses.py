@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import dataclass, field
 from functools import cache
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
+from noticeparse.readers.cancelled import read_cancelled, read_numbers
 from noticeparse.readers.dates import names_year, read_date
-from noticeparse.readers.heads import read_cancelled
 from noticeparse.records.notice import Validity
 from noticeparse.records.reference import NoticeRef
 
@@ -50,9 +52,26 @@ def _date_scanner() -> grammar.Scanner:
 def read_clauses(text: str, near: int | None) -> Clauses:
     """The clauses of a stretch of prose; `near` is the edition's year."""
     found = Clauses()
+    left = text
     for kind, start, end in _scanner().scan(text, 0, len(text)):
         _take(found, _Part(kind, text[start:end], start), near)
+        if kind in ("CANCELS", "CANCEL_MESSAGE"):
+            left = left[:start] + " " * (end - start) + left[end:]
+    for one in _ENDS_A_NOTICE.finditer(left):
+        # `Notice 402(T)/24 has expired`
+        if read_numbers(one.group()):
+            _blame(found, "cancellation-unread", _Part("CANCELS", one.group(), one.start()))
     return found
+
+
+_ENDS_A_NOTICE = re.compile(
+    r"(?:[^.;\n]|\n(?!\n)){0,80}"
+    r"\b(?<!not )(?<!not be )(?<!not been )(?<!will be )(?<!may be )"
+    r"(?:cancel(?:s|l?ed|ling)?|supersed(?:e|es|ed|ing)|expire[sd]?|lapse[sd]?|annul(?:s|led)?"
+    r"|revoke[sd]?|no longer in force)\b(?:[^.;\n]|\n(?!\n)){0,80}",
+    re.IGNORECASE,
+)
+"""A sentence, as far as it may be wide, that tells of the end of a notice."""
 
 
 _UNREAD = {"UNTIL_UNREAD": "validity-unread", "UNTIL_MONTH": "validity-month-only"}
@@ -64,28 +83,70 @@ def _take(found: Clauses, part: _Part, near: int | None) -> None:
         found.cancels += read_cancelled(part.text, near)
     elif kind == "CHART_LIST":
         words = part.text.replace(",", " ").replace(" and ", " ").split()
-        figures = [word for word in words if any(c.isdigit() for c in word)]
+        figures = [
+            f"INT {word}" if before.upper() == "INT" else word
+            for before, word in pairwise(words)
+            if any(c.isdigit() for c in word)
+        ]
         found.charts += [(figure, part.start, part.end) for figure in figures]
     elif kind in _UNREAD:
         _blame(found, _UNREAD[kind], part)
-    elif kind in ("PERIOD", "UNTIL", "CANCEL_MESSAGE", "DATE"):
+    elif kind == "DAYS":
+        found.dates += _days(found, part, near)
+    elif kind in ("PERIOD", "PERIOD_CHANGED", "UNTIL", "CANCEL_MESSAGE", "DATE"):
         _take_dates(found, part, near)
+
+
+_DAY_HYPHEN = re.compile(
+    r"(?<=[0-9])-(?=[0-9]{1,2}\s{1,3}(?:jan|feb|mar|apr|may|jun|jul|aug|sep|oct|nov|dec))",
+    re.IGNORECASE,
+)
+
+
+def _dates_in(part: _Part) -> list[_Part]:
+    # `1-14 June 2026`: elsewhere a figure behind a hyphen is no date.
+    text = _DAY_HYPHEN.sub(" ", part.text)
+    return [
+        _Part(one, text[start:end], part.start + start)
+        for one, start, end in _date_scanner().scan(text, 0, len(text))
+        if one != "OTHER"
+    ]
+
+
+def _days(found: Clauses, part: _Part, near: int | None) -> list[str]:
+    """`on 1, 3 and 5 June 2026`: all have the month and year of the last."""
+    *days, last = _dates_in(part)
+    until = _iso(found, last, near)
+    if until is None:
+        return []
+    dates = [_day_of(found, day, until, near) for day in days]
+    return [date for date in (*dates, until) if date is not None]
+
+
+def _day_of(found: Clauses, day: _Part, whole: str, near: int | None) -> str | None:
+    """A day alone in the month of a whole date, with its time where one stands with it."""
+    figures = day.text[:2] if day.kind == "TIME" else day.text
+    date, faults = read_date(f"{whole[:8]}{int(figures):02d}", near)
+    at, written = day.start, {"written": day.text}
+    found.faults += [Fault(one.code, at, at + len(day.text), written) for one in faults]
+    if date is not None and day.kind == "TIME":
+        return f"{date}T{day.text[2:4]}:{day.text[4:6]}Z"
+    return date
 
 
 def _take_dates(found: Clauses, part: _Part, near: int | None) -> None:
     kind = part.kind
-    words = [
-        _Part(one, part.text[start:end], part.start + start)
-        for one, start, end in _date_scanner().scan(part.text, 0, len(part.text))
-        if one != "OTHER"
-    ]
+    words = _dates_in(part)
     told = len(found.faults)
-    if kind == "PERIOD" and len(words) > 1:
+    if kind.startswith("PERIOD") and len(words) > 1:
         dates = _period(found, words[0], words[-1], near)
     else:
         dates = [_iso(found, word, near) for word in words if word.kind == "DATE"]
     found.dates += [date[:10] for date in dates if date is not None]
     if kind == "DATE":
+        return
+    if kind == "PERIOD_CHANGED":
+        _blame(found, "validity-unread", part)
         return
     # A fault of its own tells why a date is none; only a date that tells no year has none.
     if None in dates and len(found.faults) == told:
@@ -111,12 +172,9 @@ def _period(found: Clauses, first: _Part, last: _Part, near: int | None) -> list
     until = _iso(found, last, near)
     if until is None:
         return [None, None]
-    if first.kind == "FIGURES":
+    if first.kind != "DATE":
         # `from 8 to 26 June 2026`: the day alone shares month and year of the one behind it.
-        day, faults = read_date(f"{until[:8]}{int(first.text):02d}", near)
-        at, written = first.start, {"written": f"{first.text} to {last.text}"}
-        found.faults += [Fault(one.code, at, at + len(first.text), written) for one in faults]
-        return [day, until]
+        return [_day_of(found, first, until, near), until]
     if names_year(first.text):
         return [_iso(found, first, near), until]
     since = _iso(found, first, int(until[:4]))

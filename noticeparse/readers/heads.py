@@ -7,70 +7,25 @@ names.  Where a head names several charts, each part goes with the chart before 
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass, field
+from collections.abc import Sequence
 from functools import cache, lru_cache
-from itertools import zip_longest
-from typing import NamedTuple
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
+from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.dates import read_date
+from noticeparse.readers.head_values import (
+    ChartHead,
+    Head,
+    HeadPart,
+    read_datum,
+    read_edition_number,
+    read_items,
+    read_panel,
+    read_unit,
+)
 from noticeparse.readers.references import read_number
-from noticeparse.records.chart import Datum
-from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef
-
-_EPSG: dict[str, tuple[str, int | None]] = {
-    "WGS84": ("WGS84", 4326), "WGS1984": ("WGS84", 4326),
-    "WORLDGEODETICSYSTEM1984": ("WGS84", 4326), "WGS72": ("WGS72", 4322),
-    "ETRS89": ("ETRS89", 4258), "NAD83": ("NAD83", 4269), "NAD27": ("NAD27", 4267),
-    "ED50": ("ED50", 4230), "EUROPEAN1950": ("ED50", 4230), "OSGB36": ("OSGB36", 4277),
-    "TOKYO": ("Tokyo", 4301), "PULKOVO1942": ("Pulkovo 1942", 4284),
-    "AGD66": ("AGD66", 4202), "AGD84": ("AGD84", 4203), "GDA94": ("GDA94", 4283),
-    "GDA2020": ("GDA2020", 7844), "NZGD49": ("NZGD49", 4272), "NZGD2000": ("NZGD2000", 4167),
-    "SAD69": ("SAD69", 4618), "SIRGAS2000": ("SIRGAS 2000", 4674), "CAPE": ("Cape", 4222),
-    "CGCS2000": ("CGCS2000", 4490), "JGD2000": ("JGD2000", 4612), "JGD2011": ("JGD2011", 6668),
-    "PZ90": ("PZ-90", 4740), "GSK2011": ("GSK-2011", 7683),
-}  # fmt: skip
-"""Datum names as written (capitals, no blanks) and the EPSG code of the 2D system."""
-
-
-class HeadPart(NamedTuple):
-    """A part of a head; offsets count in the stretch."""
-
-    kind: str
-    text: str
-    start: int
-    end: int
-
-
-@dataclass
-class ChartHead:
-    """What a head says of one chart."""
-
-    chart: str | None = None
-    international: str | None = None
-    panel: str | None = None
-    edition: str | None = None
-    edition_date: str | None = None
-    previous: NoticeRef | None = None
-    previous_written: str | None = None
-    datum: Datum | None = None
-    depth_unit: DepthUnit | None = None
-    letters: frozenset[str] | None = None
-    """Letters of the items that hold for this chart, where the head names them."""
-    start: int = 0
-    end: int = 0
-
-
-@dataclass
-class Head:
-    """The charts of a head, the notice it opens, and the notices it cancels."""
-
-    charts: list[ChartHead] = field(default_factory=list)
-    this_notice: tuple[str, int, int] | None = None
-    cancels: list[NoticeRef] = field(default_factory=list)
-    faults: list[Fault] = field(default_factory=list)
 
 
 @cache
@@ -95,7 +50,7 @@ def head_kinds(text: str) -> set[str]:
 def opened_notice(text: str) -> str | None:
     """The number of the notice that a chart head opens, in a bulletin sorted by chart."""
     found = [part.text for part in read_parts(text) if part.kind == "THIS_NOTICE"]
-    return _number_text(found[-1]) if found else None
+    return number_text(found[-1]) if found else None
 
 
 def read_head(text: str, near: int | None) -> Head:
@@ -105,29 +60,130 @@ def read_head(text: str, near: int | None) -> Head:
     chart: ChartHead | None = None
     expects_chart = names_several = False
     parts = read_parts(text)
-    for part, following in zip_longest(parts, parts[1:]):
+    for at, part in enumerate(parts):
+        following = parts[at + 1] if at + 1 < len(parts) else None
+        before = parts[at - 1] if at else None
         kind = part.kind
         if kind == "CHART_WORD":
             expects_chart = True
             names_several = part.text.lower().startswith("charts")
-        elif kind == "CHART_NUMBER" and (expects_chart or _is_another(chart, following)):
-            chart = ChartHead(chart=part.text.strip(), start=part.start, end=part.end)
-            head.charts.append(chart)
+        elif kind == "CHART_NUMBER" and (
+            expects_chart
+            or _is_another(chart, following)
+            or (names_several and _is_alike(text, before, part))
+        ):
+            chart = _next_chart(head, part, names_several=names_several)
             expects_chart = False
+        elif kind == "CHART_NUMBER":
+            _figure_left(head, text, before, part)
         elif kind == "COMMA":
             expects_chart = expects_chart or chart is not None
         elif kind == "THIS_NOTICE":
-            number = _number_text(part.text)
-            head.this_notice = (number, part.start, part.end)
+            if chart is not None and head.this_notice is not None:
+                # What is said of the chart before another notice of its card.
+                chart.previous = chart.previous_written = None
+            head.this_notice = (number_text(part.text), part.start, part.end)
         elif kind == "CANCELS":
             head.cancels += read_cancelled(part.text, near)
+        elif names_several and (written := _range(text, before, part, following)):
+            # `Charts 802 to 804`: whether there is one between is not said.
+            expects_chart = True
+            _blame(head, "chart-range", written, part)
         else:
             _set(chart or shared, part, near, head)
             if kind in ("OTHER_WORDS", "STOP", "OTHER"):
                 # `Charts: 1420 [136/26]. 1421 [122/26].` or with a dash between
-                expects_chart = names_several and part.text in (".", "-") and chart is not None
+                another = names_several and part.text in (".", "-") and chart is not None
+                # `Chart INT 1503 (802)`
+                own = chart is None and part.text == "(" and shared.international is not None
+                expects_chart = another or (own and expects_chart)
+    _bracketed_letters(head, parts)
+    _share_international(head, parts)
     _share(head, shared)
     return head
+
+
+def _is_alike(text: str, before: HeadPart | None, part: HeadPart) -> bool:
+    """Whether a number stands right behind another of its length: `Charts 802 803`."""
+    if before is None or before.kind != part.kind or text[before.end : part.start] != " ":
+        return False
+    return len(before.text) == len(part.text)
+
+
+def _next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead:
+    """The chart of a number; `802-804` behind `Charts` are two, and perhaps more between."""
+    words = part.text.strip()
+    ends = _RANGE_OF_CHARTS.fullmatch(words) if names_several else None
+    if ends is not None and len(ends[1]) == len(ends[2]) and ends[1] < ends[2]:
+        _blame(head, "chart-range", words, part)
+        head.charts.append(ChartHead(chart=ends[1], start=part.start, end=part.end))
+        words = ends[2]
+    head.charts.append(ChartHead(chart=words, start=part.start, end=part.end))
+    return head.charts[-1]
+
+
+_RANGE_OF_CHARTS = re.compile(r"([0-9]{2,6})-([0-9]{2,6})")
+
+
+def _range(
+    text: str, before: HeadPart | None, part: HeadPart, following: HeadPart | None
+) -> str | None:
+    """The words of a range where `to` joins two chart numbers."""
+    if before is None or following is None or part.text.lower() != "to":
+        return None
+    joined = before.kind == following.kind == "CHART_NUMBER"
+    return text[before.start : following.end] if joined else None
+
+
+def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart) -> None:
+    """A figure right behind the number of a chart: `Chart 8 02`."""
+    if before is None or before.kind != "CHART_NUMBER" or not head.charts:
+        return
+    if text[before.end : part.start] != " ":
+        # Wider apart, the numbers stand over columns.
+        return
+    if head.charts[-1].start == before.start:
+        head.charts[-1].chart = None
+        _blame(head, "chart-unread", text[before.start : part.end], part)
+
+
+def _bracketed_letters(head: Head, parts: Sequence[HeadPart]) -> None:
+    """`Chart 802 (A)`: a panel, a letter of items, or none of both."""
+    for chart, left, letter, right in zip(parts, parts[1:], parts[2:], parts[3:], strict=False):
+        is_letter = letter.kind == "OTHER_WORDS" and len(letter.text) == 1
+        if chart.kind == "CHART_NUMBER" and is_letter and left.text + right.text == "()":
+            _blame(head, "chart-head-unread", f"({letter.text})", letter)
+
+
+def _share_international(head: Head, parts: Sequence[HeadPart]) -> None:
+    """`Charts 802 and 803 (INT 1503, INT 1504)`: as many numbers as charts, behind all of them."""
+    found = [part for part in parts if part.kind == "INTERNATIONAL"]
+    behind = all(chart.start < part.start for chart in head.charts for part in found)
+    if len(found) < 2 or len(found) != len(head.charts) or not behind:
+        return
+    for chart, part in zip(head.charts, found, strict=True):
+        chart.international = _international(part.text)
+    places = {part.start for part in found}
+    head.faults = [
+        one for one in head.faults if one.code != "chart-head-unread" or one.start not in places
+    ]
+
+
+def _international(text: str) -> str:
+    return "INT " + "".join(char for char in text if char.isdigit())
+
+
+def _blame(head: Head, code: str, written: str, part: HeadPart) -> None:
+    head.faults.append(Fault(code, part.start, part.end, {"written": " ".join(written.split())}))
+
+
+def _once(chart: ChartHead, name: str, value: object, part: HeadPart, head: Head) -> None:
+    """Tell a second panel, international number or notice before: only one is kept."""
+    known = getattr(chart, name)
+    if known is not None and known != value:
+        _blame(head, "chart-head-unread", part.text.strip("()[],; "), part)
+        return
+    setattr(chart, name, value)
 
 
 def _is_another(chart: ChartHead | None, following: HeadPart | None) -> bool:
@@ -140,18 +196,14 @@ def _is_another(chart: ChartHead | None, following: HeadPart | None) -> bool:
 def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
     kind, text = part.kind, part.text
     chart.end = max(chart.end, part.end)
-    if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS"):
-        chart.previous = read_number(_number_text(text), near) or _of_no_year(text)
-        chart.previous_written = " ".join(text.strip("[]() ,;").split())
-    elif kind == "NUMBER_ALONE" or (kind == "NOTICE_NUMBER" and chart.previous is None):
-        chart.previous = read_number(text, near)
-        chart.previous_written = text.strip()
+    if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"):
+        _set_previous(chart, part, near, head)
     elif kind == "NEW_EDITION":
-        chart.previous_written = text.strip("[]() ,;")
+        _once(chart, "previous_written", text.strip("[]() ,;"), part, head)
     elif kind == "INTERNATIONAL":
-        chart.international = "INT " + "".join(c for c in text if c.isdigit())
+        _once(chart, "international", _international(text), part, head)
     elif kind == "EDITION":
-        chart.edition = text.split()[-1].strip(".")
+        chart.edition = read_edition_number(text)
     elif kind == "DATE":
         written, faults = read_date(text, near)
         chart.edition_date = written if written and len(written) == 10 else None
@@ -160,10 +212,31 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
         chart.datum = read_datum(text)
     elif kind == "DEPTH_UNIT":
         chart.depth_unit = read_unit(text)
-    elif kind == "PANEL":
-        chart.panel = _panel(text)
+    elif kind in ("PANEL", "MAIN_PANEL"):
+        _set_panel(chart, part, head)
     elif kind == "ITEM_LETTERS":
         chart.letters = read_items(text)
+
+
+def _set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
+    ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
+    written = " ".join(part.text.strip("[]() ,;").split())
+    if chart.previous is None:
+        chart.previous, chart.previous_written = ref, written
+    elif ref is not None and ref != chart.previous and ref.status == "permanent":
+        _blame(head, "chart-head-unread", written, part)
+
+
+def _set_panel(chart: ChartHead, part: HeadPart, head: Head) -> None:
+    """The panel of a chart; its main part has no name, and goes with no panel."""
+    panel = None if part.kind == "MAIN_PANEL" else read_panel(part.text)
+    told = chart.is_main or chart.panel is not None
+    if told and (chart.is_main != (panel is None) or chart.panel != panel):
+        _blame(head, "chart-head-unread", part.text.strip("()-,;: "), part)
+    elif panel is None:
+        chart.is_main = True
+    else:
+        chart.panel = panel
 
 
 def _share(head: Head, shared: ChartHead) -> None:
@@ -192,77 +265,3 @@ def _of_no_year(text: str) -> NoticeRef | None:
         if number.isdecimal()
         else None
     )
-
-
-def _number_text(text: str) -> str:
-    """The notice number within the words around it."""
-    parts = read_numbers(text)
-    return parts[0] if parts else text
-
-
-@lru_cache(maxsize=2048)
-def read_numbers(text: str) -> tuple[str, ...]:
-    """All notice numbers within a stretch of words."""
-    found = _number_scanner().scan(text, 0, len(text))
-    return tuple(text[start:end] for kind, start, end in found if kind != "OTHER")
-
-
-@cache
-def _number_scanner() -> grammar.Scanner:
-    return grammar.scanner("numbers", "numbers")
-
-
-def read_cancelled(text: str, near: int | None) -> list[NoticeRef]:
-    """The notices named as cancelled in a clause."""
-    return [ref for number in read_numbers(text) if (ref := read_number(number, near))]
-
-
-def read_datum(text: str) -> Datum:
-    """A datum by its common name, with the EPSG code of its 2D system (EPSG dataset)."""
-    letters = "".join(c for c in text.upper() if c.isalnum())
-    for written, (name, epsg) in _EPSG.items():
-        if written in letters:
-            return Datum(name=name, epsg=epsg)
-    if "SATELLITE" in letters:
-        return Datum(name="WGS84", epsg=4326)
-    words = text.strip("() ")
-    return Datum(name=words.partition(":")[2].strip() or words, epsg=None)
-
-
-def read_unit(text: str) -> DepthUnit:
-    """The unit in which a head says that depths are given."""
-    words = text.lower()
-    if "fathom" in words:
-        return "fm_ft"
-    return "ft" if "feet" in words else "m"
-
-
-def _panel(text: str) -> str:
-    plain = text.strip("()-,;: ").replace('"', "")
-    return " ".join(plain.split()).replace(" :", ":")
-
-
-_LETTER = re.compile(r"\b(?:[a-z]|[0-9]{1,2})\b|-")
-
-
-def read_items(text: str) -> frozenset[str]:
-    """Letters or numbers of items, ranges filled in: `(a-c)`, `(items 2 and 3 only)`."""
-    letters: list[str] = []
-    is_range = False
-    for mark in _LETTER.findall(text.replace(" to ", "-")):
-        if mark == "-":
-            is_range = True
-            continue
-        if is_range and letters:
-            letters += _between(letters[-1], mark)
-        letters.append(mark)
-        is_range = False
-    return frozenset(letters)
-
-
-def _between(first: str, last: str) -> list[str]:
-    if first.isdigit() and last.isdigit():
-        return [str(number) for number in range(int(first) + 1, int(last))]
-    if first.isalpha() and last.isalpha():
-        return [chr(code) for code in range(ord(first) + 1, ord(last))]
-    return []

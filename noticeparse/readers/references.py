@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
+import re
 from functools import cache, lru_cache
-from typing import Any
+from typing import Any, NamedTuple
 
 from lark import Lark, Token, Transformer, v_args
 from lark.exceptions import LarkError
@@ -46,6 +47,38 @@ def read_number(text: str, near: int | None) -> NoticeRef | None:
     except LarkError:
         return None
     return NoticeRef(number=int(figures), year=full_year(year, near), status=status)
+
+
+def status_in_words(words: str) -> NoticeStatus | None:
+    """What words beside a number say of its notice: `(TEMPORARY)`, `Preliminary Notice`."""
+    plain = words.lower().strip(" ()[].,:*-")
+    for noun in (" notice to mariners", " notices to mariners", " notice"):
+        plain = plain.removesuffix(noun)
+    return _IN_WORDS.get(plain)
+
+
+class HeadingMark(NamedTuple):
+    """What a heading says of its notice, and how long it is without the words that say so."""
+
+    status: NoticeStatus | None
+    length: int
+
+
+def mark_of_heading(words: str) -> HeadingMark:
+    """The mark that is a heading, or ends it: `(TEMPORARY)`, `Quill Sound - Works (T)`."""
+    if (status := status_in_words(words)) is not None:
+        return HeadingMark(status, 0)
+    found = _AT_THE_END.search(words)
+    if found is None:
+        return HeadingMark(None, len(words))
+    return HeadingMark(status_in_words(found.group()), found.start())
+
+
+_AT_THE_END = re.compile(r"\((?:T|P|(?i:temporary|preliminary))\)[ .]*$")
+_IN_WORDS: dict[str, NoticeStatus] = {
+    "temporary": "temporary", "t": "temporary",
+    "preliminary": "preliminary", "p": "preliminary",
+}  # fmt: skip
 
 
 def notice_id(ref: NoticeRef) -> str:

@@ -81,6 +81,10 @@ def _own_runs(
     segment: Segment, companions: list[Companion], lost: list[Item], *, opens: bool
 ) -> list[list[Item]]:
     own = _with_lit_structure(look_up(segment.pieces, opens=opens))
+    stays = _what_stays(own, opens=opens)
+    if stays is not None:
+        # What goes with a thing that is retained goes with it too.
+        return [_joined(own[:stays])[0] + _denials(own[stays:])]
     before, joined = _joined(own)
     if joined is not None:
         companions.append(joined)
@@ -94,6 +98,29 @@ def _own_runs(
         else:
             lost += [item for item in items if item.role == "measure"]
     return runs
+
+
+_STAYING = frozenset("retain retains retaining retained leave leaving without".split())
+_STAYING_BEHIND = frozenset("keep keeping not".split())
+"""Words that name what stays only behind a joint: `but keep wreck`."""
+_TURNS = frozenset(("but", "and", "yet", "while"))
+
+
+def _what_stays(items: Sequence[Item], *, opens: bool) -> int | None:
+    """Where words of what stays, or is not there, begin: `buoy but retain wreck`."""
+    for at, item in enumerate(items):
+        if item.bracketed:
+            continue
+        turns = at > 0 and items[at - 1].text.lower() in _TURNS
+        word = item.text.lower()
+        if word in _STAYING or (turns and word in _STAYING_BEHIND):
+            start = at - 1 if turns else at
+            return None if start == 0 and opens else start
+    return None
+
+
+def _denials(items: Sequence[Item]) -> list[Item]:
+    return [item for item in items if item.role == "negation"]
 
 
 def _is_own(companion: CompanionRun, items: Sequence[Item]) -> bool:

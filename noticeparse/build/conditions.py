@@ -1,0 +1,163 @@
+"""Words around a command that take part of it back: what stays, what it hangs on, what follows.
+
+A thing that is cleared to a depth is still there; a command that holds only in winter, or when
+works are complete, is not to be carried out now; what is said behind the new place of a move is a
+second change.  What hangs on nothing is left to the readers.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.records.feature import Feature
+from noticeparse.stretch import Stretch, gather
+
+_MONTH = (
+    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
+    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
+)
+_QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
+_HANGS = re.compile(
+    r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever"
+    r"|provided that|subject to|pending"
+    r"|(?:on|upon|after|until) (?:the )?(?:completion|publication|commencement|removal"
+    r"|establishment|works?))\b"
+    r"|\b(?:in|during|for|each|every|throughout) (?:the )?(?:winter|summer|spring|autumn|season"
+    r"|ice|year)\b|\bseasonally\b"
+    rf"|\b(?:from|between|during|in) (?i:{_MONTH} (?:to|and|until|or) {_MONTH})\b"
+)
+"""A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
+_HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
+_DATED = re.compile(
+    r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
+    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {_MONTH}\b|{_MONTH} [0-9]{{1,2}}\b|[0-9]{{4}}-[0-9]{{2}}-)",
+    re.IGNORECASE,
+)
+_CHANGES_MORE = re.compile(
+    r"\b(?:renamed?|renumber(?:ed)?|now|becomes?|is to read|to read)\b", re.IGNORECASE
+)
+_RETAINS = re.compile(r"\b(?:retain(?:s|ing)?|but (?:keep|leave))\b", re.IGNORECASE)
+_DEPTH = r"[0-9]+(?:[.,][0-9]+|[₀-₉])? ?(?:m|met(?:re|er)s?|fm|fathoms?|ft|feet)\b"
+_A_DEPTH = re.compile(_DEPTH)
+_TO_DEPTH = re.compile(
+    r"(?<![0-9m₀-₉] )\b(?:down )?to (?:an? |at )?(?:(?:least|swept|safe|clear|clearance|minimum"
+    rf"|maximum|charted) ){{0,2}}(?:depths? )?(?:of )?(?:at least |about )?{_DEPTH}",
+    re.IGNORECASE,
+)
+
+
+_DESCRIBING = ("dredged", "swept", "cleared", "maintained", "deepened", "excavated")
+"""Words of the state in which a thing is: `dredged area, dredged to 9m`."""
+
+
+def conditions(
+    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature
+) -> Iterator[Fault]:
+    """What in the words of an item keeps its command from being carried out as it is read."""
+    behind = _behind(context, item)
+    plain = _without(behind.text, _QUOTED)
+    told = _without(words.text, _QUOTED)
+    if feature.legend is None:
+        found = _HANGS.search(plain)
+        if found is not None:
+            whole = re.compile(r"[^,.;]*").match(plain, found.start())
+            yield _fault(context, "verb-conditional", behind, whole or found)
+        elif (found := _HANGS_ANYWHERE.search(told)) is not None and verb != "insert":
+            yield _fault(context, "verb-conditional", words, found)
+        elif item.verb_piece is not None and not _is_told(item.verb or "", at_all=True):
+            found = _DATED.search(plain)
+            if found is not None:
+                yield _fault(context, "verb-dated", behind, found)
+    if verb == "delete":
+        yield from _stays(context, item, words, feature)
+    elif (kept := _RETAINS.search(told)) is not None:
+        yield _fault(context, "verb-within-words", words, kept)
+    if verb == "move" and (more := _CHANGES_MORE.search(plain)) is not None:
+        yield _fault(context, "verb-within-words", behind, more)
+    if (number := _second_number(words.text, feature)) is not None:
+        code = "sentence-told-twice" if verb == "amend" else "feature-stated-twice"
+        yield _fault(context, code, words, number)
+    own = gather(context.text, item.words)
+    if second := _second_verb(own.text):
+        yield _fault(context, "verb-within-words", own, second)
+
+
+def _behind(context: Context, item: Item) -> Stretch:
+    """The words behind the last place of an item, or behind the verb of a sentence."""
+    places = [place.element.end for group in item.groups for place in group.places]
+    last = max(places, default=0)
+    if not places:
+        return Stretch("", ((0, 0),))
+    if item.verb_piece is not None and _is_told(item.verb or "", at_all=True):
+        last = max(last, item.verb_piece[1])
+    pieces = [(max(start, last), end) for start, end in item.pieces if end > last]
+    return gather(context.text, sorted(set(pieces)))
+
+
+def _is_told(verb: str, *, at_all: bool = False) -> bool:
+    """Whether a verb is that of a sentence; without `at_all`, of one about what has been done."""
+    words = verb.lower().split()
+    if at_all:
+        return bool(words) and words[0] in _AUXILIARIES
+    return bool(words) and words[0] in ("has", "have", "had", "was", "were")
+
+
+_AUXILIARIES = frozenset("is are was were has have had will shall should must to may".split())
+
+
+def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> Iterator[Fault]:
+    """What is cleared or removed to a depth: the rest of it still lies there."""
+    text = _without(words.text, _QUOTED)
+    found = _TO_DEPTH.search(text)
+    before = text[: found.start()].rstrip().lower() if found is not None else ""
+    if found is not None and " from " not in before and not before.endswith(_DESCRIBING):
+        yield _fault(context, "deletion-to-depth", words, found)
+        return
+    if (
+        feature.depth is None
+        or item.verb_piece is None
+        or not _is_told(item.verb or "", at_all=True)
+    ):
+        return
+    places = [place.element for group in item.groups for place in group.places]
+    for start, end in item.pieces:
+        if start < item.verb_piece[1] or any(e.start <= start < e.end for e in places):
+            continue
+        behind = gather(context.text, [(start, end)])
+        told = _A_DEPTH.search(behind.text)
+        if told is not None:
+            yield _fault(context, "deletion-to-depth", behind, told)
+            return
+
+
+_NUMBER = r"\b(?:No|Number)\.? ?[A-Z]{0,2}[0-9]{1,4}[A-Z]?\b"
+
+
+def _second_number(words: str, feature: Feature) -> re.Match[str] | None:
+    """A second number in one name: `light-buoy No 4 to Q.R, No 6`."""
+    found = list(re.finditer(_NUMBER, feature.name or ""))
+    if len(found) < 2 or found[0].group() == found[1].group():
+        return None
+    return re.compile(re.escape(found[1].group())).search(words)
+
+
+def _second_verb(words: str) -> re.Match[str] | None:
+    """A verb joined to the one above it: `Delete or move buoy`, `Delete and re-insert buoy`."""
+    found = re.match(r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", words, re.I)
+    if found is None or canonical_verb(found["verb"]) is None:
+        return None
+    return found
+
+
+def _without(words: str, pattern: re.Pattern[str]) -> str:
+    return pattern.sub(lambda match: " " * len(match.group()), words)
+
+
+def _fault(context: Context, code: str, words: Stretch, found: re.Match[str]) -> Fault:
+    start, end = words.outer(found.start()), words.outer(found.end() - 1) + 1
+    return Fault(code, start, end, {"written": context.written(start, end)})
