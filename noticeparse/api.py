@@ -25,9 +25,10 @@ from noticeparse.layout.lines import Element, read_lines
 from noticeparse.layout.prose import join_points
 from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin
+from noticeparse.readers.coordinates import follows_split_figure
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
-from noticeparse.readers.positions import PointReading
+from noticeparse.readers.positions import PointReading, has_short_longitude
 from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
@@ -181,7 +182,8 @@ def parse_position(text: str) -> Position:
     the numbers nearest to it, `iso6709` the same in the unit and with the digits written.
 
     Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain:
-    a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair.
+    a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair, a longitude
+    whose first figure may be lost.
     """
     context = _context_of_value(text)
     reading = read_whole_position(context.text)
@@ -189,7 +191,10 @@ def parse_position(text: str) -> Position:
     if reading.point is None:
         raise _error(context, _whole(context, "position-unreadable"))
     element = Element("point", reading.start, reading.end, True, reading)
-    return stated(context, reading.point, element, None)
+    position = stated(context, reading.point, element, None)
+    if has_short_longitude(position.written, position.lon):
+        raise _error(context, _whole(context, "position-longitude-digits"))
+    return position
 
 
 def parse_light(text: str) -> Light:
@@ -245,6 +250,10 @@ def find_positions(text: str) -> list[Position]:
         if reading.point is None or doubtful:
             continue
         position = stated(context, reading.point, element, None)
+        if follows_split_figure(context.text, element.start):
+            continue
+        if has_short_longitude(position.written, position.lon):
+            continue
         row = bisect_left(split, position.span.start)
         if row == len(split) or split[row] >= position.span.end:
             found.append(position)

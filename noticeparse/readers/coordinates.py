@@ -8,6 +8,7 @@ unit.
 from __future__ import annotations
 
 import re
+from collections.abc import Iterator
 from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
@@ -36,6 +37,8 @@ _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
 _BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
 # A character lost in copying, right before a figure or behind one: `�6°12'S`, `4? 12.34 S`.
 _LOST_BEFORE = re.compile("(?:[\ufffd?#]|[0-9\ufffd?#][\ufffd?#] )\\Z")
+_DEGREES = re.compile(r"[0-9](?![0-9])")
+_FIGURE_BEFORE = re.compile(r"[0-9] \Z")
 _WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -83,6 +86,14 @@ class Coordinate(NamedTuple):
 def follows_lost_figure(text: str, start: int) -> bool:
     """Whether a figure may be lost right before the coordinate at an offset of `text`."""
     return _LOST_BEFORE.search(text, max(0, start - 3), start) is not None
+
+
+def follows_split_figure(text: str, start: int) -> bool:
+    """Whether a figure before a blank may be the first of the degrees: `4 7°12'.34S`."""
+    degrees = _DEGREES.match(text, start)
+    return (
+        degrees is not None and _FIGURE_BEFORE.search(text, max(0, start - 2), start) is not None
+    )
 
 
 def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate:
@@ -189,14 +200,31 @@ def _fields(
         return _refused("position-seconds-unclear", text, start)
     fields = tuple(map(int, parts))
     unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
-    if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
-        values = {"written": text}
-        faults.append(Fault("position-longitude-digits", start, start + len(text), values))
+    doubtful = _doubtful_form(text, axis, parts, decimals, unit)
+    faults += [fault.shifted(start) for fault in doubtful]
     if axis == "latitude" and len(parts[0]) == 3 and unit == len(fields) - 1:
         values = {"written": text}
         faults.append(Fault("position-latitude-digits", start, start + len(text), values))
     found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
     return _in_range(found)
+
+
+def _doubtful_form(
+    text: str, axis: Axis, parts: list[str], decimals: str, unit: int
+) -> Iterator[Fault]:
+    """A longitude of two figures before a hyphen, and forms in which a mark may be lost.
+
+    `47.12S` may be 47 degrees 12 minutes, and `47 12 34S` 12.34 minutes: a point is easily lost.
+    """
+    stretch = (0, len(text))
+    is_joined = "-" in text and len(parts[0]) == 2
+    if axis == "longitude" and is_joined and unit == len(parts) - 1:
+        yield Fault("position-longitude-digits", *stretch, {"written": text})
+    is_bare = not _DEGREES_MARKED.search(text) and '"' not in text
+    if is_bare and unit == 0 and 0 < len(decimals) <= 2:
+        yield Fault("position-form-unclear", *stretch, {"written": text})
+    if is_bare and unit == 2 and not decimals and " " in text.strip(" NSEW."):
+        yield Fault("position-form-unclear", *stretch, {"written": text})
 
 
 def _compact(axis: Axis, digits: str) -> list[str] | None:

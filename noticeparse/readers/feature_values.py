@@ -15,6 +15,7 @@ from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.lights import LightReading, read_aids, read_light
+from noticeparse.readers.measures import meaning_of
 from noticeparse.readers.one_depth import Stated, one_depth
 from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Clearance, Depth
@@ -43,6 +44,12 @@ _NAMED_CLASSES = frozenset(
 )
 # The status that a phrase such as `disused cable` tells by its kind.
 _STATUS: dict[int, Status] = {4: "disused", 8: "private", 11: "extinguished"}
+
+_NO_DEPTH = {
+    "around": "depth-of-surroundings",
+    "above": "depth-above-water",
+    "other": "feature-figure-unread",
+}
 
 
 class Aids(NamedTuple):
@@ -122,6 +129,12 @@ def read_amounts(
     for item in items:
         is_depth = item.role == "measure" or is_lone_figure(items)
         if item.role == "depth" or (is_depth and _is_depth(item, s57)):
+            meaning = meaning_of(text, items, item, s57)
+            if meaning in _NO_DEPTH:
+                faults.append(_fault(_NO_DEPTH[meaning], item))
+                continue
+            if meaning == "about":
+                faults.append(_fault("depth-approximate", item))
             reading = read_depth(item.text, chart_unit)
             amounts = amounts._replace(
                 reported_year=amounts.reported_year or reading.reported_year,

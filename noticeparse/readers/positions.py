@@ -21,9 +21,24 @@ _QUALITIES: dict[str, PositionQuality] = {
 }  # fmt: skip
 """Quality of a position as written behind it (INT 1, section B)."""
 
+# Signs stand before decimals of a degree, or before the fields of ISO 6709.
+_NOT_OF_SIGNED = frozenset({"position-form-unclear"})
 _METRES = (1852 * 60, 1852, 1852 / 60)
 _ISO_PART = re.compile(r"[+-][0-9]+(?:[.,][0-9]+)?")
 _PLAIN_DECIMAL = re.compile(r"[+-]?[0-9]+\.[0-9]+")
+
+
+def has_short_longitude(written: str, lon: float) -> bool:
+    """Whether a longitude has degrees of one or two figures before its minutes: `23°45'.67W`.
+
+    Some offices write no noughts in front; elsewhere the first figure was lost.  `8°3.5'E` has no
+    nought before its minutes either, and nothing is lost.
+    """
+    degrees = int(abs(lon))
+    if not 0 < degrees < 100 or f"{degrees:03d}" in written:
+        return False
+    marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| ) ?[0-5][0-9](?![0-9])"
+    return re.search(marked, written) is not None
 
 
 class Point(NamedTuple):
@@ -167,5 +182,5 @@ def read_signed(text: str, start: int) -> PointReading:
     point = reading.point
     if point is not None:
         point = point._replace(start=start, end=end)
-    own = tuple(f._replace(start=start, end=end) for f in reading.faults)
-    return PointReading(point, own, start, end)
+    own = [f for f in reading.faults if f.code not in _NOT_OF_SIGNED]
+    return PointReading(point, tuple(f._replace(start=start, end=end) for f in own), start, end)
