@@ -28,7 +28,7 @@ from noticeparse.pipeline import hidden_characters, read_bulletin
 from noticeparse.readers.coordinates import follows_split_figure
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
-from noticeparse.readers.positions import PointReading, has_short_longitude
+from noticeparse.readers.positions import PointReading, doubt_of_form
 from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
@@ -192,8 +192,8 @@ def parse_position(text: str) -> Position:
         raise _error(context, _whole(context, "position-unreadable"))
     element = Element("point", reading.start, reading.end, True, reading)
     position = stated(context, reading.point, element, None)
-    if has_short_longitude(position.written, position.lon):
-        raise _error(context, _whole(context, "position-longitude-digits"))
+    if code := doubt_of_form(position.written, position.iso6709):
+        raise _error(context, _whole(context, code))
     return position
 
 
@@ -252,7 +252,7 @@ def find_positions(text: str) -> list[Position]:
         position = stated(context, reading.point, element, None)
         if follows_split_figure(context.text, element.start):
             continue
-        if has_short_longitude(position.written, position.lon):
+        if doubt_of_form(position.written, position.iso6709):
             continue
         row = bisect_left(split, position.span.start)
         if row == len(split) or split[row] >= position.span.end:

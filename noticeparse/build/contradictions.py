@@ -47,9 +47,13 @@ _A_DATE = re.compile(
     re.IGNORECASE,
 )
 """Words of a date, or of a position, that stand where a name may."""
-_COMPASS = r"(?:[NSEW]{1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward|inshore|landward)"
+_COMPASS = (
+    r"(?:(?:[NSEW][.-]?){1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward"
+    r"|inshore|landward)"
+)
 _SECOND = re.compile(
-    rf"\b(?:from|around|surrounding|opposite(?: to)?|adjacent to|between|(?:{_COMPASS}) of) "
+    rf"\b(?:from|around|surrounding|opposite(?: to)?|adjacent to|between|close off"
+    rf"|(?:{_COMPASS}) of) "
     r"(?:the |an? )?(?P<other>[^,;]+)"
 )
 _ADDED_TO = re.compile(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]+)")

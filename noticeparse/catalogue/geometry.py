@@ -165,6 +165,16 @@ ENTRIES = (
         good="Delete rock 46-00.00S 122-00.00W\nInsert wreck in the same position",
     ),
     Entry(
+        "relation-unclear",
+        "error",
+        "how `{written}` lies to the position is not clear",
+        "a distance in two parts, two directions, or words that lead to no place",
+        "take the place from the original notice; the position may be that of the reference",
+        _COMMON,
+        bad="‹Insert wreck close N and NE of 46-00.00S 122-00.00W›",
+        good="Insert wreck close NE of 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "replace-at-several-places",
         "warning",
         "a replacement has one place, and this is a second",

@@ -71,7 +71,7 @@ ENTRIES = (
         "47.12S may be 47 degrees 12 minutes, and 47 12 34S may be 12.34 minutes",
         "compare with the original notice, and write the marks",
         "common practice, no published source",
-        bad="Insert wreck ‹47 12 34S› 123°45'40\"W",
+        bad="Insert wreck ‹47 12 34S 123 45 40W›",
         good="Insert wreck 47°12'34\"S 123°45'40\"W",
     ),
     Entry(

@@ -11,9 +11,9 @@ from noticeparse.checks import (
     SHEET_CHECKS,
     TOGETHER_CHECKS,
 )
+from noticeparse.checks.forms import check_forms
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.hemispheres import check_hemispheres
-from noticeparse.checks.longitudes import check_longitudes
 from noticeparse.checks.outliers import check_far_positions
 from noticeparse.checks.regions import Region, check_regions
 from noticeparse.checks.sheet_sections import sections_of
@@ -36,7 +36,7 @@ def check_notice(
     troubles = [*check_hemispheres(notice, neighbours)]
     told = {trouble.span for trouble in troubles}
     troubles += (one for one in check_far_positions(notice, neighbours) if one.span not in told)
-    troubles += check_longitudes(notice, neighbours)
+    troubles += check_forms(notice, neighbours)
     troubles += check_regions(notice, region)
     troubles += (trouble for check in CHECKS for trouble in check(notice))
     return [_located(trouble, path, notice.id) for trouble in troubles]

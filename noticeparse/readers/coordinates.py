@@ -8,7 +8,6 @@ unit.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
@@ -200,31 +199,14 @@ def _fields(
         return _refused("position-seconds-unclear", text, start)
     fields = tuple(map(int, parts))
     unit = 1 if kind == "COORDINATE_MINUTES" else len(fields) - 1
-    doubtful = _doubtful_form(text, axis, parts, decimals, unit)
-    faults += [fault.shifted(start) for fault in doubtful]
+    if axis == "longitude" and "-" in text and len(parts[0]) == 2 and unit == len(fields) - 1:
+        values = {"written": text}
+        faults.append(Fault("position-longitude-digits", start, start + len(text), values))
     if axis == "latitude" and len(parts[0]) == 3 and unit == len(fields) - 1:
         values = {"written": text}
         faults.append(Fault("position-latitude-digits", start, start + len(text), values))
     found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
     return _in_range(found)
-
-
-def _doubtful_form(
-    text: str, axis: Axis, parts: list[str], decimals: str, unit: int
-) -> Iterator[Fault]:
-    """A longitude of two figures before a hyphen, and forms in which a mark may be lost.
-
-    `47.12S` may be 47 degrees 12 minutes, and `47 12 34S` 12.34 minutes: a point is easily lost.
-    """
-    stretch = (0, len(text))
-    is_joined = "-" in text and len(parts[0]) == 2
-    if axis == "longitude" and is_joined and unit == len(parts) - 1:
-        yield Fault("position-longitude-digits", *stretch, {"written": text})
-    is_bare = not _DEGREES_MARKED.search(text) and '"' not in text
-    if is_bare and unit == 0 and 0 < len(decimals) <= 2:
-        yield Fault("position-form-unclear", *stretch, {"written": text})
-    if is_bare and unit == 2 and not decimals and " " in text.strip(" NSEW."):
-        yield Fault("position-form-unclear", *stretch, {"written": text})
 
 
 def _compact(axis: Axis, digits: str) -> list[str] | None:

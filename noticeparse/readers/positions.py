@@ -21,24 +21,34 @@ _QUALITIES: dict[str, PositionQuality] = {
 }  # fmt: skip
 """Quality of a position as written behind it (INT 1, section B)."""
 
-# Signs stand before decimals of a degree, or before the fields of ISO 6709.
-_NOT_OF_SIGNED = frozenset({"position-form-unclear"})
 _METRES = (1852 * 60, 1852, 1852 / 60)
 _ISO_PART = re.compile(r"[+-][0-9]+(?:[.,][0-9]+)?")
 _PLAIN_DECIMAL = re.compile(r"[+-]?[0-9]+\.[0-9]+")
 
 
-def has_short_longitude(written: str, lon: float) -> bool:
-    """Whether a longitude has degrees of one or two figures before its minutes: `23°45'.67W`.
+_MARKS = frozenset("°'\"-+/*:\ufffd")
+_THREE_FIELDS = re.compile(r"[0-9] {1,2}[0-9]{2} {1,2}[0-9]{2}(?![0-9])")
 
-    Some offices write no noughts in front; elsewhere the first figure was lost.  `8°3.5'E` has no
-    nought before its minutes either, and nothing is lost.
+
+def doubt_of_form(written: str, iso6709: str) -> str | None:
+    """The code of what makes a readable position doubtful unless the text writes so throughout.
+
+    `23°45'.67W` may have lost its first figure; `47.12S` may be 47 degrees 12 minutes, and
+    `47 12 34S` 12.34 minutes: a mark or a point is easily lost.  `8°3.5'E` has no nought before
+    its minutes either, and has lost nothing.
     """
-    degrees = int(abs(lon))
-    if not 0 < degrees < 100 or f"{degrees:03d}" in written:
-        return False
-    marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| ) ?[0-5][0-9](?![0-9])"
-    return re.search(marked, written) is not None
+    lat, lon = _ISO_PART.findall(iso6709)[:2]
+    degrees = int(lon[1:4])
+    if 0 < degrees < 100 and f"{degrees:03d}" not in written:
+        marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| ) ?[0-5][0-9](?![0-9])"
+        if re.search(marked, written) is not None:
+            return "position-longitude-digits"
+    whole, _, decimals = lat[1:].partition(".")
+    if _MARKS.isdisjoint(written) and "deg" not in written.lower():
+        is_short = len(whole) == 2 and 0 < len(decimals) <= 2
+        if is_short or (not decimals and _THREE_FIELDS.search(written)):
+            return "position-form-unclear"
+    return None
 
 
 class Point(NamedTuple):
@@ -182,5 +192,5 @@ def read_signed(text: str, start: int) -> PointReading:
     point = reading.point
     if point is not None:
         point = point._replace(start=start, end=end)
-    own = [f for f in reading.faults if f.code not in _NOT_OF_SIGNED]
-    return PointReading(point, tuple(f._replace(start=start, end=end) for f in own), start, end)
+    own = tuple(f._replace(start=start, end=end) for f in reading.faults)
+    return PointReading(point, own, start, end)

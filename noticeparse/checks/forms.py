@@ -1,36 +1,36 @@
-"""Longitudes whose first figure may be lost: `23°45'.67W` for 123 degrees.
+"""Positions in a form that lost a figure or a mark elsewhere: `23°45'.67W`, `47 12 34S`.
 
-A longitude has three figures of degrees, with noughts in front.  Some offices leave the noughts
-out: where all longitudes around are as short, that is how they are written.
+A longitude has three figures of degrees, and minutes have their marks.  Some offices write noughts
+or marks nowhere: where all positions around are like that, it is how they are written.
 Source: common practice, no published source.
 """
 
 from __future__ import annotations
 
+from collections import Counter
 from collections.abc import Iterator, Sequence
 
 from noticeparse.checks.trouble import Trouble, actions_of, positions_of
-from noticeparse.readers.positions import has_short_longitude
+from noticeparse.readers.positions import doubt_of_form
 from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 
 _A_HABIT = 3
-"""So many short longitudes, and none with three figures, are a way of writing."""
+"""So many positions in one form, and none in another, are a way of writing."""
 
 
-def check_longitudes(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
-    """A longitude of one or two figures, unless all around are as short."""
-    spots = list(_spots(notice))
-    short = [spot for spot in spots if has_short_longitude(spot[0].written, spot[0].lon)]
-    if not short:
+def check_forms(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
+    """A position in a doubtful form, unless all around have the same."""
+    spots = [(spot, doubt_of_form(spot[0].written, spot[0].iso6709)) for spot in _spots(notice)]
+    if not any(code for _, code in spots):
         return
     around = {one.span: one for near in (notice, *neighbours) for one, _, _ in _spots(near)}
-    shorts = [has_short_longitude(one.written, one.lon) for one in around.values()]
-    if sum(shorts) >= _A_HABIT and all(shorts):
-        return
-    for position, pointer, chart in short:
+    forms = Counter(doubt_of_form(one.written, one.iso6709) for one in around.values())
+    for (position, pointer, chart), code in spots:
+        if code is None or (forms[code] >= _A_HABIT and len(forms) == 1):
+            continue
         values = {"written": position.written}
-        yield Trouble("position-longitude-digits", position.span, [pointer], values, chart)
+        yield Trouble(code, position.span, [pointer], values, chart)
 
 
 def _spots(notice: Notice) -> Iterator[tuple[Position, str, str | None]]:
