@@ -24,8 +24,8 @@ _DISTANCE_BEFORE = re.compile(
     r"|km)\.? (?:to the )?$",
     re.IGNORECASE,
 )
-# What stands before a distance shows that it is only the last part of it: `1 mile N and`, `0.5 to`,
-# or that its first figure is lost: `.5 miles`.
+# Before a distance that is only the last part of one (`1 mile N and`, `0.5 to`), or that lost its
+# first figure (`.5 miles`).
 _PART_BEFORE = re.compile(
     r"[0-9½¼¾] ?(?:nautical )?(?:miles?|cables?|n\.?m\.?)(?: (?:to the )?[A-Za-z-]{1,10})?"
     r"(?:,|,? and)? ?$|[0-9½¼¾] ?(?:to|or|-|–) ?$|(?:^| )[.,]$",
