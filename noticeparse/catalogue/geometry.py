@@ -63,6 +63,16 @@ ENTRIES = (
         good="Insert submarine pipeline joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
     ),
     Entry(
+        "line-bearing-differs",
+        "warning",
+        "the bearing `{written}` is not the {degrees} degrees of the positions",
+        "a figure of the bearing or of a position is wrong",
+        "compare both with the original notice",
+        _COMMON,
+        bad="Insert leading line, ‹137°›, joining 46-00.00S 122-00.00W and 46-01.00S 122-00.00W",
+        good="Insert leading line, 180°, joining 46-00.00S 122-00.00W and 46-01.00S 122-00.00W",
+    ),
+    Entry(
         "move-to-same-place",
         "warning",
         "the new position is the old one",

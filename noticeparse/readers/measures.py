@@ -70,6 +70,13 @@ def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meanin
     return "about" if _ABOUT.search(before) or _is_about(item) else "depth"
 
 
+def is_of_light(text: str, item: Item) -> bool:
+    """Whether a figure behind the word for a light measures it and not what carries it."""
+    before = text[: item.start]
+    opened = max((found.end() for found in _PARTED.finditer(before)), default=0)
+    return re.search(r"\blights? $", before[opened:], re.IGNORECASE) is not None
+
+
 def _is_about(item: Item) -> bool:
     figure = re.search(r"[0-9½¼¾]", item.text)
     return figure is not None and bool(_ABOUT_WITHIN.search(item.text[: figure.start()]))
