@@ -52,7 +52,9 @@ def test_an_axis_is_told(words: str) -> None:
     assert read(words)[1] == {"light-axis-not-kept"}
 
 
-@pytest.mark.parametrize(("bearing", "is_told"), [("137°", True), ("180°", False), ("000°", False)])
+@pytest.mark.parametrize(
+    ("bearing", "is_told"), [("137°", True), ("180°", False), ("000°", False)]
+)
 def test_the_bearing_of_a_line_is_that_of_its_positions(bearing: str, is_told: bool) -> None:
     codes = read(f"leading line, {bearing}, from", f"{P} to 46-02.00S 122-00.00W")[1]
     assert codes == ({"line-bearing-differs"} if is_told else set())

@@ -66,3 +66,19 @@ def test_a_split_degree_is_no_position() -> None:
 def test_two_hemispheres_in_one_action(pair: str) -> None:
     codes = {one.code for one in parse(f"{HEAD}Insert wreck {pair}\n").findings}
     assert "position-hemisphere-differs" in codes
+
+
+@pytest.mark.parametrize(
+    ("words", "quality"),
+    [
+        ("in approximate position", "approximate"), ("about", "approximate"),
+        ("in estimated position", "approximate"), ("DR position", "approximate"),
+        ("in an approximate position", "approximate"), ("in doubtful position", "doubtful"),
+        ("in position", None), ("in", None),
+    ],
+)  # fmt: skip
+def test_words_in_front_give_the_quality(words: str, quality: str | None) -> None:
+    (action,) = parse(f"{HEAD}Insert wreck {words} {WHOLE}\n").notices[0].charts[0].actions
+    assert [one.quality for one in action.geometry.positions] == [quality]
+    assert action.feature.kind == "wreck"
+    assert action.feature.attributes == {}

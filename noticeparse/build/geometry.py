@@ -8,7 +8,7 @@ from typing import Any
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
-from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail
+from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -115,6 +115,7 @@ def _take_group(
     known = len(faults)
     of_places = [place_positions(context, place, labels, faults) for place in group.places]
     positions = [position for positions in of_places for position in positions]
+    positions = told_quality(positions, parts, phrase.text)
     found.has_places = found.has_places or bool(group.places)
     if any(ENTRIES[fault.code].severity == "error" for fault in faults[known:]):
         found.has_lost_place = True

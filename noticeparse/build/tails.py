@@ -12,9 +12,10 @@ from decimal import Decimal
 from noticeparse.build.relations import Found, take_parts
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.places import is_connector, read_phrase
+from noticeparse.readers.places import Part, is_connector, read_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.records.geometry import Arc
+from noticeparse.records.position import Position, PositionQuality
 from noticeparse.stretch import Stretch, gather
 from noticeparse.vocabulary import primitives
 
@@ -100,6 +101,25 @@ def leads_nowhere(words: str, behind: str) -> bool:
 def _ends_in_relation(words: str) -> bool:
     parts = [part for part in read_phrase(words.strip(" .,()")) if part.kind != "separator"]
     return bool(parts) and parts[-1].kind in _LEADS
+
+
+_QUALITIES: tuple[tuple[re.Pattern[str], PositionQuality], ...] = (
+    (
+        re.compile(r"\b(?:approx|estimated|dead reckoning|dr\b|about)", re.IGNORECASE),
+        "approximate",
+    ),
+    (re.compile(r"\bdoubtful\b", re.IGNORECASE), "doubtful"),
+    (re.compile(r"\breported\b", re.IGNORECASE), "reported"),
+)
+
+
+def told_quality(positions: list[Position], parts: tuple[Part, ...], text: str) -> list[Position]:
+    """Positions with the quality that the words in front give them: `in approximate position`."""
+    words = [text[part.start : part.end] for part in parts if part.kind == "at"]
+    found = next((mark for sign, mark in _QUALITIES for one in words if sign.search(one)), None)
+    if found is None:
+        return positions
+    return [one if one.quality else one.model_copy(update={"quality": found}) for one in positions]
 
 
 def settle_within(found: Found, kind: str, says_limit: bool) -> None:
