@@ -25,10 +25,9 @@ from noticeparse.layout.lines import Element, read_lines
 from noticeparse.layout.prose import join_points
 from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin
-from noticeparse.readers.coordinates import follows_split_figure
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
-from noticeparse.readers.positions import PointReading, doubt_of_form
+from noticeparse.readers.positions import PointReading, faults_of_form, is_doubtful_in
 from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
@@ -182,8 +181,7 @@ def parse_position(text: str) -> Position:
     the numbers nearest to it, `iso6709` the same in the unit and with the digits written.
 
     Raises TypeError for what is no text, and NoticeParseError where it cannot be read for certain:
-    a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair, a longitude
-    whose first figure may be lost.
+    a missing hemisphere, 60 minutes, a letter among the figures, an exchanged pair.
     """
     context = _context_of_value(text)
     reading = read_whole_position(context.text)
@@ -192,8 +190,7 @@ def parse_position(text: str) -> Position:
         raise _error(context, _whole(context, "position-unreadable"))
     element = Element("point", reading.start, reading.end, True, reading)
     position = stated(context, reading.point, element, None)
-    if code := doubt_of_form(position.written, position.iso6709):
-        raise _error(context, _whole(context, code))
+    _refuse(context, faults_of_form(position.written, position.iso6709, reading.start))
     return position
 
 
@@ -242,19 +239,15 @@ def find_positions(text: str) -> list[Position]:
     split = [one.start for one in hidden_in(context.repaired) if one.splits_figures]
     found: list[Position] = []
     elements = [element for line in read_lines(context.text) for element in line.elements]
-    for element in join_points(context.text, elements):
-        if element.kind != "point":
-            continue
+    for element in (one for one in join_points(context.text, elements) if one.kind == "point"):
         reading: PointReading = element.value
         doubtful = [fault for fault in reading.faults if fault.code not in _MAY_STAND]
         if reading.point is None or doubtful:
             continue
         position = stated(context, reading.point, element, None)
-        if follows_split_figure(context.text, element.start):
-            continue
-        if doubt_of_form(position.written, position.iso6709):
-            continue
         row = bisect_left(split, position.span.start)
+        if is_doubtful_in(context.text, element.start, position.written, position.iso6709):
+            continue
         if row == len(split) or split[row] >= position.span.end:
             found.append(position)
     return found

@@ -11,7 +11,12 @@ from functools import cache
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.readers.coordinates import Coordinate, follows_lost_figure, read_coordinate
+from noticeparse.readers.coordinates import (
+    Coordinate,
+    follows_lost_figure,
+    follows_split_figure,
+    read_coordinate,
+)
 from noticeparse.records.position import PositionQuality
 
 _QUALITIES: dict[str, PositionQuality] = {
@@ -49,6 +54,17 @@ def doubt_of_form(written: str, iso6709: str) -> str | None:
         if is_short or (not decimals and _THREE_FIELDS.search(written)):
             return "position-form-unclear"
     return None
+
+
+def faults_of_form(written: str, iso6709: str, start: int) -> list[Fault]:
+    """The fault of a position in a doubtful form, standing alone at an offset."""
+    code = doubt_of_form(written, iso6709)
+    return [Fault(code, start, start + len(written), {"written": written})] if code else []
+
+
+def is_doubtful_in(text: str, start: int, written: str, iso6709: str) -> bool:
+    """Whether a position in running text has a doubtful form, or lost a figure to a blank."""
+    return follows_split_figure(text, start) or doubt_of_form(written, iso6709) is not None
 
 
 class Point(NamedTuple):
