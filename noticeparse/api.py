@@ -27,7 +27,7 @@ from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
-from noticeparse.readers.positions import PointReading
+from noticeparse.readers.positions import PointReading, faults_of_form, is_doubtful_in
 from noticeparse.readers.whole_positions import read_whole_position
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.chart_list import ChartList
@@ -189,7 +189,9 @@ def parse_position(text: str) -> Position:
     if reading.point is None:
         raise _error(context, _whole(context, "position-unreadable"))
     element = Element("point", reading.start, reading.end, True, reading)
-    return stated(context, reading.point, element, None)
+    position = stated(context, reading.point, element, None)
+    _refuse(context, faults_of_form(position.written, position.iso6709, reading.start))
+    return position
 
 
 def parse_light(text: str) -> Light:
@@ -237,15 +239,15 @@ def find_positions(text: str) -> list[Position]:
     split = [one.start for one in hidden_in(context.repaired) if one.splits_figures]
     found: list[Position] = []
     elements = [element for line in read_lines(context.text) for element in line.elements]
-    for element in join_points(context.text, elements):
-        if element.kind != "point":
-            continue
+    for element in (one for one in join_points(context.text, elements) if one.kind == "point"):
         reading: PointReading = element.value
         doubtful = [fault for fault in reading.faults if fault.code not in _MAY_STAND]
         if reading.point is None or doubtful:
             continue
         position = stated(context, reading.point, element, None)
         row = bisect_left(split, position.span.start)
+        if is_doubtful_in(context.text, element.start, position.written, position.iso6709):
+            continue
         if row == len(split) or split[row] >= position.span.end:
             found.append(position)
     return found

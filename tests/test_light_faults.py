@@ -224,8 +224,10 @@ def test_every_code_has_a_specimen() -> None:
     texts = [row[0] for row in (*FAULTY, *NO_LIGHT)] + ["Fl.R.5s F.G", "Racon(KK K"]
     codes = {fault.code for text in texts for fault in read_light(text).faults}
     codes |= {read_aids("hello").faults[0].code, read_sectors("hello").faults[0].code}
-    # The one-value reader tells of several lights, a check of the fog signal's period.
-    assert codes | {"light-several", "light-period-of-signal"} == set(CATALOGUE)
+    # The one-value reader tells of several lights, a check of the fog signal's period, the reader
+    # of phrases of what stands beside a light.
+    beside = {"light-said-unlit", "sector-magnetic", "sector-not-read"}
+    assert codes | beside | {"light-several", "light-period-of-signal"} == set(CATALOGUE)
 
 
 def test_messages_name_what_was_written() -> None:

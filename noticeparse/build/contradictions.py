@@ -10,6 +10,9 @@ from __future__ import annotations
 import re
 import unicodedata
 from collections.abc import Iterator
+from math import atan2, degrees
+
+from geographiclib.geodesic import Geodesic
 
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -47,9 +50,12 @@ _A_DATE = re.compile(
     re.IGNORECASE,
 )
 """Words of a date, or of a position, that stand where a name may."""
-_COMPASS = r"(?:[NSEW]{1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward|inshore|landward)"
+_COMPASS = (
+    r"(?:(?:[NSEW][.-]?){1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward"
+    r"|inshore|landward)"
+)
 _SECOND = re.compile(
-    rf"\b(?:from|around|against|surrounding|opposite(?: to)?|adjacent to|between"
+    rf"\b(?:from|around|against|surrounding|opposite(?: to)?|adjacent to|between|close off"
     rf"|(?:{_COMPASS}) of) "
     r"(?:the |an? )?(?P<other>[^,;]+)"
 )
@@ -57,6 +63,23 @@ _ADDED_TO = re.compile(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]
 _OF = re.compile(r"(?P<first>[A-Za-z-]+(?: [A-Za-z-]+)?) of (?:the |an? )?(?P<other>[^,;]+)")
 _PARTS = frozenset("part sector name clearance signal word remainder portion colour".split())
 _WHOLES = frozenset("line lines limit limits area areas group row pair wreck extent edge".split())
+_NUMBERS = {
+    "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
+    "ten": 10,
+}  # fmt: skip
+_COUNT = re.compile(
+    rf"(?:the |(?:row|line|group) of )*(?P<number>[1-9][0-9]?|{'|'.join(_NUMBERS)}) "
+    r"(?:[a-z-]+ ){0,4}?(?!lights)[a-z-]+s\b(?! light)",
+    re.IGNORECASE,
+)
+_ONE_COLOUR_EACH = re.compile(
+    r"(?:white|black|red|green|yellow|blue|orange) and (?:white|black|red|green|yellow|blue"
+    r"|orange) (?![^,;]*(?:strip|band|vertical|horizontal|diagonal|chequer))[^,;]*"
+    r"\b(?:buoys|beacons|marks|bys|bns)\b",
+    re.IGNORECASE,
+)
+_BEARING = re.compile(r"(?P<degrees>[0-9]{3}(?:\.[0-9])?)°")
+_ROUGH_DEG = 2
 _LOST_UNIT = re.compile(
     r"[0-9] ?(?:cm|dm|mm|km|')(?![A-Za-z0-9'])|\babove (?:the )?(?:sea ?bed|bottom)\b"
     r"|\bin (?:an? )?depths? of\b"
@@ -80,6 +103,7 @@ def contradictions(
         said = _OF_A_SENTENCE.search(plain) or (against.search(plain) if against else None)
         if said is not None:
             yield _fault(context, "sentence-under-verb", words, said.span())
+    yield from _bearing_of_line(context, words, text, feature, geometry)
     lost = _lost_figure(text)
     if lost is not None:
         yield _fault(context, "text-garbled", words, lost)
@@ -89,12 +113,46 @@ def contradictions(
         other = _second_feature(text, verb) or _several(text, geometry)
         if other is not None:
             yield _fault(context, "feature-kinds-several", words, other)
+        yield from _counts(context, words, text, feature, geometry)
     if feature.name is not None and _A_DATE.match(feature.name):
         at = text.find(feature.name)
         if at >= 0:
             yield _fault(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield _fault(context, "feature-negated", words, later.span())
+
+
+def _bearing_of_line(
+    context: Context, words: Stretch, text: str, feature: Feature, geometry: Geometry
+) -> Iterator[Fault]:
+    """The bearing written of a leading line or track against that of its two positions."""
+    figures = list(_BEARING.finditer(text))
+    is_line = not {"NAVLNE", "RECTRC"}.isdisjoint(feature.s57) and geometry.shape == "line"
+    if not is_line or len(geometry.positions) != 2 or len(figures) != 1:
+        return
+    first, second = geometry.positions
+    line = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
+    apart = abs((line["azi1"] - float(figures[0]["degrees"]) + 90) % 180 - 90)
+    half_digits = degrees(atan2(2 * (first.resolution_m + second.resolution_m), line["s12"]))
+    if apart > _ROUGH_DEG + half_digits:
+        fault = _fault(context, "line-bearing-differs", words, figures[0].span())
+        value = f"{line['azi1'] % 360:.1f}"
+        yield fault._replace(values={**fault.values, "degrees": value})
+
+
+def _counts(
+    context: Context, words: Stretch, text: str, feature: Feature, geometry: Geometry
+) -> Iterator[Fault]:
+    """A number of features that is not that of their places: `3 yellow buoys` at two."""
+    counted = _COUNT.match(text)
+    if counted is None or geometry.shape not in ("point", "points") or geometry.relation != "at":
+        return
+    number = _NUMBERS.get(counted["number"].lower()) or int(counted["number"])
+    places = len(geometry.positions)
+    is_mark = feature.kind.startswith(("buoy", "light_buoy", "beacon"))
+    if places and number != places and (places > 1 or is_mark):
+        fault = _fault(context, "feature-count-differs", words, counted.span())
+        yield fault._replace(values={**fault.values, "places": str(places)})
 
 
 def _fault(context: Context, code: str, words: Stretch, span: tuple[int, int]) -> Fault:
@@ -135,6 +193,8 @@ def _several(text: str, geometry: Geometry) -> tuple[int, int] | None:
     """Two features, or two lights, that share several places: which has which is not said."""
     if geometry.shape != "points":
         return None
+    if (each := _ONE_COLOUR_EACH.match(text)) is not None:
+        return each.span()
     first, joint, second = text.partition(" and ")
     roles = value_property(second) if joint else frozenset()
     if has_kind(first) and roles & {"kind", "light"}:

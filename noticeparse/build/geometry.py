@@ -8,12 +8,12 @@ from typing import Any
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
+from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
-from noticeparse.readers.places import Part, is_connector, read_phrase
-from noticeparse.readers.positions import quality_mark
+from noticeparse.readers.places import Part, read_phrase
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
 from noticeparse.stretch import Stretch, gather
@@ -52,8 +52,11 @@ def read_geometry(
         take_parts(found, lead, words.text)
     # `withdrawn from position P` is its own place, `045° 200M from position P` a reference.
     found.is_taken_from = found.is_taken_from and "°" not in words.text
-    rest = _take_tail(context, found, item)
+    rest = take_tail(context, found, item)
+    found.is_unclear |= leads_nowhere(words.text, rest.text)
     _settle_offset(context, found, item, faults, is_move=is_move)
+    take_arc(found, words.text)
+    settle_within(found, kind, says_limit)
     join_numbered(found, kind)
     close_ring(found, kind)
     if found.positions:
@@ -112,6 +115,7 @@ def _take_group(
     known = len(faults)
     of_places = [place_positions(context, place, labels, faults) for place in group.places]
     positions = [position for positions in of_places for position in positions]
+    positions = told_quality(positions, parts, phrase.text)
     found.has_places = found.has_places or bool(group.places)
     if any(ENTRIES[fault.code].severity == "error" for fault in faults[known:]):
         found.has_lost_place = True
@@ -140,27 +144,16 @@ def _letter(pair: tuple[str | None, Position]) -> str:
     return pair[0] or ""
 
 
-def _take_tail(context: Context, found: Found, item: Item) -> Stretch:
-    """Radius and bearings behind the last place; the other words are handed back."""
-    rest: list[tuple[int, int]] = []
-    for start, end in item.tail:
-        words = context.text[start:end]
-        parts = read_phrase(words)
-        if any(part.kind in ("radius", "bearings") for part in parts):
-            telling = tuple(part for part in parts if part.kind in ("radius", "bearings"))
-            take_parts(found, telling, words)
-            rest += [
-                (start + part.start, start + part.end) for part in parts if part.kind == "words"
-            ]
-        elif quality_mark(words) or not is_connector(words):
-            rest.append((start, end))
-    return gather(context.text, rest)
-
-
 def _settle_offset(
     context: Context, found: Found, item: Item, faults: list[Fault], *, is_move: bool
 ) -> None:
     offset, reference = found.offset, found.offset_reference
+    if found.is_unclear:
+        start, end = item.pieces[0][0], item.pieces[-1][1]
+        values = {"written": context.written(start, end)}
+        faults.append(Fault("relation-unclear", start, end, values))
+        found.positions = []
+        return
     if offset is None and not found.lost_distance and "from_" not in found.kinds:
         return
     start, end = item.pieces[0][0], item.pieces[-1][1]

@@ -18,9 +18,17 @@ RELATIONS: dict[str, Relation] = {
 # `½ mile`, `half a mile`, `300ft`, `20 m` before `NE of`; a depth says that it is one.
 _DISTANCE_BEFORE = re.compile(
     r"(?<!depth )(?<!depth of )(?<!height )(?<!clearance )(?<!elevation )"
-    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six)(?: an?)?)"
-    r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m)\.?"
-    r" (?:to the )?$",
+    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six|a)"
+    r"(?: an?)?)"
+    r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m|c|cbls?"
+    r"|km)\.? (?:to the )?$",
+    re.IGNORECASE,
+)
+# Before a distance that is only the last part of one (`1 mile N and`, `0.5 to`), or that lost its
+# first figure (`.5 miles`).
+_PART_BEFORE = re.compile(
+    r"[0-9½¼¾] ?(?:nautical )?(?:miles?|cables?|n\.?m\.?)(?: (?:to the )?[A-Za-z-]{1,10})?"
+    r"(?:,|,? and)? ?$|[0-9½¼¾] ?(?:to|or|-|–) ?$|(?:^| )[.,]$",
     re.IGNORECASE,
 )
 
@@ -45,6 +53,8 @@ class Found:
     """Whether words such as `withdrawn from position` give its own place, not a reference."""
     lost_distance: bool = False
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
+    is_unclear: bool = False
+    """Whether words before a distance or a direction show that it is only a part of one."""
     is_ring: bool = False
     has_places: bool = False
     has_lost_place: bool = False
@@ -59,6 +69,7 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
         kind = part.kind
         if kind == "offset":
             found.offset = part.value
+            found.is_unclear |= bool(_PART_BEFORE.search(text[: part.start]))
             is_reference = True
             after_comma = False
         elif kind == "words" and is_reference:
@@ -70,7 +81,7 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
             # `from the light, in P`: P is the feature's own; `from the light in P`: the light's.
             if is_reference and after_comma:
                 is_reference = False
-        elif kind == "radius":
+        elif kind in ("radius", "within_of"):
             found.radius_nm = part.value
         elif kind == "bearings":
             found.arc = part.value
@@ -79,6 +90,9 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
                 _DISTANCE_BEFORE.search(text[: part.start])
                 and not text[part.start : part.end].lower().startswith(("close", "very"))
             )
+            # `close N and NE of`: of two directions neither is the one.
+            is_second = found.direction is not None and part.value != found.direction
+            found.is_unclear |= is_second and "close" in found.kinds[-1:]
             found.direction = part.value
             found.relation = "close"
         elif kind in RELATIONS and not (kind == "between" and found.positions):

@@ -49,7 +49,8 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
     """The shape told by the relation words and, for joined positions, by S-57 primitives."""
     if found.arc is not None:
         return "arc"
-    if found.radius_nm is not None or "arc" in found.kinds:
+    is_round = found.radius_nm is not None and found.relation not in _OF_REFERENCE
+    if is_round or "arc" in found.kinds:
         return "circle"
     if not found.has_places and found.offset is None:
         return "unlocated"

@@ -18,6 +18,7 @@ from noticeparse.catalogue import (
     geometry,
     lights,
     marks,
+    measures,
     notices,
     positions,
     rhythms,
@@ -29,7 +30,7 @@ from noticeparse.faults import Entry
 
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry, lights,
-    marks, notices, positions, rhythms, sectors, sheets, texts,
+    marks, measures, notices, positions, rhythms, sectors, sheets, texts,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

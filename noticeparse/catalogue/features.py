@@ -50,6 +50,16 @@ ENTRIES = (
         good="Insert wreck and associated contour 46-00.00S 122-00.00W",
     ),
     Entry(
+        "feature-count-differs",
+        "warning",
+        "`{written}` stands with {places} positions",
+        "a position may be lost, or one too many",
+        "count the positions in the original notice",
+        _PRACTICE,
+        bad="Insert ‹3 yellow buoys› 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+        good="Insert 2 yellow buoys 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
+    ),
+    Entry(
         "feature-dries-with-depth",
         "warning",
         "`{written}` dries and has a depth",

@@ -63,6 +63,16 @@ ENTRIES = (
         good="Insert submarine pipeline joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
     ),
     Entry(
+        "line-bearing-differs",
+        "warning",
+        "the bearing `{written}` is not the {degrees} degrees of the positions",
+        "a figure of the bearing or of a position is wrong",
+        "compare both with the original notice",
+        _COMMON,
+        bad="Insert leading line, ‹137°›, joining 46-00.00S 122-00.00W and 46-01.00S 122-00.00W",
+        good="Insert leading line, 180°, joining 46-00.00S 122-00.00W and 46-01.00S 122-00.00W",
+    ),
+    Entry(
         "move-to-same-place",
         "warning",
         "the new position is the old one",
@@ -163,6 +173,16 @@ ENTRIES = (
         _COMMON,
         bad="Insert wreck ‹in the same position›",
         good="Delete rock 46-00.00S 122-00.00W\nInsert wreck in the same position",
+    ),
+    Entry(
+        "relation-unclear",
+        "error",
+        "how `{written}` lies to the position is not clear",
+        "a distance in two parts, two directions, or words that lead to no place",
+        "take the place from the original notice; the position may be that of the reference",
+        _COMMON,
+        bad="‹Insert wreck close N and NE of 46-00.00S 122-00.00W›",
+        good="Insert wreck close NE of 46-00.00S 122-00.00W",
     ),
     Entry(
         "replace-at-several-places",

@@ -158,6 +158,13 @@ ENTRIES = (
         f"Insert light, Fl.WR.5s20m‹9/12M› {_P}", f"Insert light, Fl.WR.5s20m12/9M {_P}",
     ),
     Entry(
+        "light-said-unlit", "warning", "`{written}` stands beside the character of a light",
+        "whether the light is shown cannot be told from both",
+        "read the item in the original notice", _PRACTICE,
+        bad="Insert port-hand light-buoy, Fl.R.5s, ‹unlit› 46-00.00S 122-00.00W",
+        good="Insert port-hand light-buoy, Fl.R.5s 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "light-several", "error", "`{written}` holds more than one light",
         "each light has a character of its own", "give one light at a time", _PRACTICE,
         bad="‹Oc.3s12m10M & F.R.7m4M›",

@@ -66,6 +66,15 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "position-form-unclear", "warning",
+        "`{written}`: decimals of a degree and minutes cannot be told apart without their marks",
+        "47.12S may be 47 degrees 12 minutes, and 47 12 34S may be 12.34 minutes",
+        "compare with the original notice, and write the marks",
+        "common practice, no published source",
+        bad="Insert wreck ‹47 12 34S 123 45 40W›",
+        good="Insert wreck 47°12'34\"S 123°45'40\"W",
+    ),
+    Entry(
         "position-half-missing", "error", "`{written}` has no {axis} beside it",
         "half a position cannot be plotted", "look for the other half in the original notice",
         _ISO,
@@ -113,7 +122,7 @@ ENTRIES = (
     Entry(
         "position-longitude-digits", "warning",
         "`{written}`: degrees of longitude have three figures",
-        "a figure may be lost: 23-45W can be 123-45W",
+        "a figure may be lost: 23-45W can be 123-45W, if it is not written without noughts",
         "compare with the original notice", _MANUAL,
         bad="Insert wreck 47-12.34S ‹23-45.67W›",
         good="Insert wreck 47-12.34S 123-45.67W",

@@ -92,6 +92,20 @@ ENTRIES = (
         good="Insert light, Fl.R.5s R 045°-090° 46-00.00S 122-00.00W",
     ),
     Entry(
+        "sector-magnetic", "error", "`{written}`: the sectors are given by the compass",
+        "bearings of sectors are true; without the variation these cannot be made so",
+        "work them out with the variation of the chart", _INT1_P + " 40",
+        bad="Insert light, Fl.WR.4s W 171°-195°, R 195°-171° ‹(mag)› 46-00.00S 122-00.00W",
+        good="Insert light, Fl.WR.4s W 171°-195°, R 195°-171° 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "sector-not-read", "warning", "the bearing `{written}` went into no sector",
+        "the sectors are not, or not all, in the record", "read the sectors in the text",
+        _INT1_P + " 40",
+        bad="Insert light, Fl.5s10m8M, ‹190°-200°› 46-00.00S 122-00.00W",
+        good="Insert light, Fl.5s10m8M, obscd 190°-200° 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "sector-overlap", "warning", "two sectors overlap by {degrees} degrees: `{written}`",
         "two colours cannot show over the same water; a limit is wrong",
         "check the limits against the list of lights", _S57 + ", SECTR1",

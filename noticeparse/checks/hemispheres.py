@@ -25,19 +25,34 @@ def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[
     for axis in ("lat", "lon"):
         usual = _usual(around, axis)
         if usual is None:
+            yield from _within_actions(notice, axis)
             continue
         for position, pointer, chart in spots:
             value = getattr(position, axis)
             if value * usual < 0 and _is_clear(value, axis):
-                values = {
-                    "written": position.written,
-                    "side": _NAMES[axis, -usual],
-                    "usual": _NAMES[axis, usual],
-                }
-                yield Trouble(
-                    "position-hemisphere-differs",
-                    position.span, [pointer], values, chart,
-                )  # fmt: skip
+                yield _trouble(position, pointer, chart, axis, usual)
+
+
+def _within_actions(notice: Notice, axis: str) -> Iterator[Trouble]:
+    """A position of an action in another hemisphere than its first one."""
+    for placed in actions_of(notice):
+        own = [one for one in positions_of(placed.action) if _is_clear(getattr(one, axis), axis)]
+        for position in own[1:]:
+            usual = 1 if getattr(own[0], axis) > 0 else -1
+            if getattr(position, axis) * usual < 0:
+                yield _trouble(position, placed.pointer, placed.chart, axis, usual)
+
+
+def _trouble(
+    position: Position, pointer: str, chart: str | None, axis: str, usual: int
+) -> Trouble:
+    values = {
+        "written": position.written,
+        "side": _NAMES[axis, -usual],
+        "usual": _NAMES[axis, usual],
+    }
+    code = "position-hemisphere-differs"
+    return Trouble(code, position.span, [pointer], values, chart)
 
 
 def _usual(positions: Sequence[Position], axis: str) -> int | None:

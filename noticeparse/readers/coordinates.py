@@ -36,6 +36,8 @@ _DOUBTFUL_FIGURE = re.compile(r"[OoIlZSBb|]")
 _BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
 # A character lost in copying, right before a figure or behind one: `�6°12'S`, `4? 12.34 S`.
 _LOST_BEFORE = re.compile("(?:[\ufffd?#]|[0-9\ufffd?#][\ufffd?#] )\\Z")
+_DEGREES = re.compile(r"[0-9](?![0-9])")
+_FIGURE_BEFORE = re.compile(r"[0-9] \Z")
 _WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -83,6 +85,14 @@ class Coordinate(NamedTuple):
 def follows_lost_figure(text: str, start: int) -> bool:
     """Whether a figure may be lost right before the coordinate at an offset of `text`."""
     return _LOST_BEFORE.search(text, max(0, start - 3), start) is not None
+
+
+def follows_split_figure(text: str, start: int) -> bool:
+    """Whether a figure before a blank may be the first of the degrees: `4 7°12'.34S`."""
+    degrees = _DEGREES.match(text, start)
+    return (
+        degrees is not None and _FIGURE_BEFORE.search(text, max(0, start - 2), start) is not None
+    )
 
 
 def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate:

@@ -14,7 +14,9 @@ from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
+from noticeparse.readers.light_context import is_denied, letter_ahead
 from noticeparse.readers.lights import LightReading, read_aids, read_light
+from noticeparse.readers.measures import is_of_light, meaning_of
 from noticeparse.readers.one_depth import Stated, one_depth
 from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Clearance, Depth
@@ -44,6 +46,12 @@ _NAMED_CLASSES = frozenset(
 # The status that a phrase such as `disused cable` tells by its kind.
 _STATUS: dict[int, Status] = {4: "disused", 8: "private", 11: "extinguished"}
 
+_NO_DEPTH = {
+    "around": "depth-of-surroundings",
+    "above": "depth-above-water",
+    "other": "feature-figure-unread",
+}
+
 
 class Aids(NamedTuple):
     """Lights, fog signal, racon and AIS of one structure."""
@@ -63,9 +71,11 @@ class Amounts(NamedTuple):
     reported_year: int | None = None
 
 
-def read_structure(text: str, items: Iterable[Item], faults: list[Fault]) -> Aids:
+def read_structure(
+    text: str, items: Iterable[Item], faults: list[Fault], *, head_end: int = 0
+) -> Aids:
     """The lights and aids; a light and its sectors are read as one description."""
-    found = [item for item in items if item.role in _LIGHT_ROLES]
+    found = [one for one in items if one.role in _LIGHT_ROLES and not is_denied(text, one)]
     readings: list[LightReading] = []
     at = 0
     while at < len(found):
@@ -73,6 +83,8 @@ def read_structure(text: str, items: Iterable[Item], faults: list[Fault]) -> Aid
         while last + 1 < len(found) and _is_joined(text[found[last].end : found[last + 1].start]):
             last += 1
         start, end = found[at].start, found[last].end
+        letter = letter_ahead(text, start, end, head_end)
+        faults += [letter] if letter is not None else []
         roles = {item.role for item in found[at : last + 1]}
         is_light = bool(roles & {"light", "light_words", "sectors"})
         reading = read_light(text[start:end]) if is_light else read_aids(text[start:end])
@@ -122,6 +134,12 @@ def read_amounts(
     for item in items:
         is_depth = item.role == "measure" or is_lone_figure(items)
         if item.role == "depth" or (is_depth and _is_depth(item, s57)):
+            meaning = meaning_of(text, items, item, s57)
+            if meaning in _NO_DEPTH:
+                faults.append(_fault(_NO_DEPTH[meaning], item))
+                continue
+            if meaning == "about":
+                faults.append(_fault("depth-approximate", item))
             reading = read_depth(item.text, chart_unit)
             amounts = amounts._replace(
                 reported_year=amounts.reported_year or reading.reported_year,
@@ -137,6 +155,8 @@ def read_amounts(
             if amounts.clearance is not None and reading.clearance is not None:
                 faults.append(_fault("feature-clearances-several", item))
             amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
+        elif item.role == "measure" and s57 in _HEIGHT_CLASSES and is_of_light(text, item):
+            faults.append(_fault("feature-figure-unread", item))
         elif item.role == "height" or (item.role == "measure" and s57 in _HEIGHT_CLASSES):
             height = read_height(item.text, chart_unit)
             faults += [one.shifted(item.start) for one in height.faults]
@@ -154,6 +174,14 @@ def _is_depth(item: Item, s57: str) -> bool:
         return s57 not in _HEIGHT_CLASSES
     # `wreck, mast (2 m) showing`: a bracket behind an object seldom holds its depth.
     return s57 in (_DEPTH_AREAS if item.bracketed else _DEPTH_CLASSES)
+
+
+def counts(items: Sequence[Item], head: Item | None) -> frozenset[int]:
+    """Where the numbers stand that count the feature: `3 yellow buoys`."""
+    if head is None or not head.text.lower().endswith("s"):
+        return frozenset()
+    numbers = (one for one in items if one.role == "number" and one.start < head.start)
+    return frozenset(one.start for one in numbers if one.text.isdigit() and len(one.text) < 3)
 
 
 def unread_figures(items: Sequence[Item], used: frozenset[int], s57: str) -> list[Fault]:
@@ -212,6 +240,8 @@ def read_name(
 def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> bool:
     # Directly behind the kind or name only: what comes later may be a figure of something else.
     if item.role not in ("number", "code", "unknown") or item.bracketed or not last_end:
+        return False
+    if item.start < last_end:
         return False
     if not takes_number(kind, s57) or text[last_end : item.start].strip(" ."):
         return False

@@ -20,6 +20,7 @@ from noticeparse.readers.feature_leftovers import leftovers
 from noticeparse.readers.feature_values import (
     Aids,
     Amounts,
+    counts,
     read_amounts,
     read_name,
     read_status,
@@ -27,6 +28,7 @@ from noticeparse.readers.feature_values import (
     unread_figures,
 )
 from noticeparse.readers.legends import collapsed, read_legend
+from noticeparse.readers.light_context import in_context
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
 from noticeparse.readers.told import Companion, Told, depth_kind, told_by
@@ -136,14 +138,14 @@ class _Reading:
 
     def feature(self) -> FeatureReading:
         text, items = self.text, self.told.items
-        aids = read_structure(text, items, self.faults)
+        head_end = self.told.head.end if self.told.head else 0
+        aids = read_structure(text, items, self.faults, head_end=head_end)
         kind, s57, lit = settle_kind(text, self.told, aids, self.faults)
         amounts = read_amounts(
             text, items, kind=kind, s57=s57, chart_unit=self.chart_unit, faults=self.faults
         )
-        head_end = self.told.head.end if self.told.head else 0
         name, used = read_name(text, items, kind=kind, s57=s57, head_end=head_end)
-        self.faults += unread_figures(items, used, s57)
+        self.faults += unread_figures(items, used | counts(items, self.told.head), s57)
         kind = narrow_kind(kind, self.told, amounts.depth, is_lit=lit)
         form = _form(kind)
         body = Body([], None, {})
@@ -157,7 +159,9 @@ class _Reading:
         companions = self.companions(described=shape.topmark is not None)
         attributes = self.attributes(kind, s57, body, shape, amounts)
         status, year = read_status(items, amounts, aids, attributes)
-        lights = [_with_function(light, kind) for light in aids.lights]
+        told = in_context(text, items, aids.lights, kind, s57)
+        self.faults += told.faults
+        lights = [_with_function(light, kind) for light in told.lights]
         if s57 == "LIGHTS":
             lights, amounts = with_elevation(lights, amounts, items, self.faults)
         feature = Feature(

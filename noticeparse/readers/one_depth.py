@@ -34,7 +34,19 @@ def one_depth(
             faults.append(Fault("depth-several", start, end, {"written": shown(text)}))
         return least
     first = next((depth for depth in depths if depth.kind != "sounding"), depths[0])
-    return _settled(first, items, kind, text, faults)
+    settled = _settled(first, items, kind, text, faults)
+    if settled.quality is None and _says_doubtful(items):
+        return settled.model_copy(update={"quality": "doubtful sounding"})
+    return settled
+
+
+def _says_doubtful(items: Sequence[Item]) -> bool:
+    """`depth 8.6m, SD` and `doubtful depth 12m` (INT 1, I 2): doubt beside the figure."""
+    for item, behind in zip(items, [*items[1:], None], strict=True):
+        is_before = behind is not None and (behind.role == "depth" or behind.value == "sounding")
+        if item.text == "SD" or (item.text.lower() == "doubtful" and is_before):
+            return True
+    return False
 
 
 def _least_of_two(stated: Sequence[Stated], faults: list[Fault]) -> Depth | None:

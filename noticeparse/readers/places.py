@@ -20,7 +20,8 @@ from noticeparse.records.geometry import Arc, Bearings
 
 PartKind = Literal[
     "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
-    "along", "from_", "to", "at", "close", "offset", "radius", "arc", "bearings",
+    "along", "from_", "to", "at", "close", "offset", "radius", "within_of", "arc",
+    "bearings",
 ]  # fmt: skip
 
 COMPASS = (
@@ -55,7 +56,8 @@ _KINDS: dict[str, PartKind] = {
     "BOUNDED": "bounded", "WITHIN": "within", "CENTRED": "centred", "BETWEEN": "between",
     "VICINITY": "vicinity", "ALONG": "along", "FROM": "from_", "TO": "to", "AT": "at",
     "CLOSE_TO": "close", "CLOSE_DIRECTION": "close", "DIRECTION_OF": "close",
-    "OFFSET": "offset", "RADIUS": "radius", "ARC": "arc", "BEARINGS": "bearings",
+    "OFFSET": "offset", "RADIUS": "radius", "WITHIN_OF": "within_of",
+    "ARC": "arc", "BEARINGS": "bearings",
 }  # fmt: skip
 """The part that each terminal of the place grammar is."""
 
@@ -84,7 +86,7 @@ def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | None:
         return direction_in(text)
     if terminal == "OFFSET":
         return read_offset(text)
-    if terminal == "RADIUS":
+    if terminal in ("RADIUS", "WITHIN_OF"):
         return _length_nm(text)
     if terminal == "BEARINGS":
         return _arc(text)
@@ -130,7 +132,8 @@ def is_connector(text: str) -> bool:
 
 def direction_in(text: str) -> str | None:
     """The compass point named in a phrase, as its letters."""
-    for word in reversed(text.replace("-", "").replace(",", " ").split()):
+    plain = text.replace("-", "").replace(".", "").replace(",", " ")
+    for word in reversed(plain.split()):
         letters = _LETTERS.get(word.lower().removesuffix("ward"))
         if letters:
             return letters
@@ -161,17 +164,39 @@ class _OffsetCallbacks(Transformer[Token, Any]):
     def magnetic(self, figure: Token, _mark: Token) -> tuple[str, Decimal, int]:
         return "magnetic", _decimal(figure), _decimals(figure)
 
+    def worded_miles(self, words: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return ("distance", *_worded(words, Decimal(1)))
+
+    def worded_cables(self, words: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return ("distance", *_worded(words, CABLE_M / NAUTICAL_MILE_M))
+
+    def compound(self, words: Token) -> tuple[str, Decimal, int]:
+        miles, cables = _figures(str(words))
+        return "distance", miles + cables * CABLE_M / NAUTICAL_MILE_M, 1
+
     def direction(self, word: Token) -> tuple[str, str | None, int]:
         return "direction", direction_in(str(word)), 0
+
+    def magnetic_direction(self, _mark: Token, word: Token) -> tuple[str, str | None, int]:
+        return "magnetic_direction", direction_in(str(word)), 0
+
+    def magnetic_behind(self, word: Token, mark: Token) -> tuple[str, str | None, int]:
+        return self.magnetic_direction(mark, word)
 
     def offset(self, *parts: tuple[str, Any, int]) -> Offset:
         found = {name: (value, decimals) for name, value, decimals in parts}
         bearing = found.get("bearing") or found.get("magnetic") or (None, 0)
         distance = found.get("distance") or (None, 0)
-        direction = found.get("direction") or (None, 0)
-        return Offset(
-            bearing[0], direction[0], distance[0], distance[1], bearing[1], "magnetic" in found
-        )
+        direction = found.get("direction") or found.get("magnetic_direction") or (None, 0)
+        is_magnetic = "magnetic" in found or "magnetic_direction" in found
+        return Offset(bearing[0], direction[0], distance[0], distance[1], bearing[1], is_magnetic)
+
+
+def _worded(words: str, unit_nm: Decimal) -> tuple[Decimal, int]:
+    """The length of `half a mile` and `a cable`, and its decimals."""
+    half = words.lower().startswith("half")
+    length = unit_nm * Decimal("0.5") if half else unit_nm
+    return length, -int(length.normalize().as_tuple().exponent)
 
 
 def _decimal(figure: str) -> Decimal:

@@ -11,7 +11,12 @@ from functools import cache
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.readers.coordinates import Coordinate, follows_lost_figure, read_coordinate
+from noticeparse.readers.coordinates import (
+    Coordinate,
+    follows_lost_figure,
+    follows_split_figure,
+    read_coordinate,
+)
 from noticeparse.records.position import PositionQuality
 
 _QUALITIES: dict[str, PositionQuality] = {
@@ -24,6 +29,42 @@ _QUALITIES: dict[str, PositionQuality] = {
 _METRES = (1852 * 60, 1852, 1852 / 60)
 _ISO_PART = re.compile(r"[+-][0-9]+(?:[.,][0-9]+)?")
 _PLAIN_DECIMAL = re.compile(r"[+-]?[0-9]+\.[0-9]+")
+
+
+_MARKS = frozenset("°'\"-+/*:\ufffd")
+_THREE_FIELDS = re.compile(r"[0-9] {1,2}[0-9]{2} {1,2}[0-9]{2}(?![0-9])")
+
+
+def doubt_of_form(written: str, iso6709: str) -> str | None:
+    """The code of what makes a readable position doubtful unless the text writes so throughout.
+
+    `23°45'.67W` may have lost its first figure; `47.12S` may be 47 degrees 12 minutes, and
+    `47 12 34S` 12.34 minutes: a mark or a point is easily lost.  `8°3.5'E` has no nought before
+    its minutes either, and has lost nothing.
+    """
+    lat, lon = _ISO_PART.findall(iso6709)[:2]
+    degrees = int(lon[1:4])
+    if 0 < degrees < 100 and f"{degrees:03d}" not in written:
+        marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| ) ?[0-5][0-9](?![0-9])"
+        if re.search(marked, written) is not None:
+            return "position-longitude-digits"
+    whole, _, decimals = lat[1:].partition(".")
+    if _MARKS.isdisjoint(written) and "deg" not in written.lower():
+        is_short = len(whole) == 2 and 0 < len(decimals) <= 2
+        if is_short or (not decimals and _THREE_FIELDS.search(written)):
+            return "position-form-unclear"
+    return None
+
+
+def faults_of_form(written: str, iso6709: str, start: int) -> list[Fault]:
+    """The fault of a position in a doubtful form, standing alone at an offset."""
+    code = doubt_of_form(written, iso6709)
+    return [Fault(code, start, start + len(written), {"written": written})] if code else []
+
+
+def is_doubtful_in(text: str, start: int, written: str, iso6709: str) -> bool:
+    """Whether a position in running text has a doubtful form, or lost a figure to a blank."""
+    return follows_split_figure(text, start) or doubt_of_form(written, iso6709) is not None
 
 
 class Point(NamedTuple):

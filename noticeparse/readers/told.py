@@ -97,6 +97,9 @@ def _own_runs(
             companions.append(named)
         else:
             lost += [item for item in items if item.role == "measure"]
+            # `W over 200°`: how wide a sector is, not where it lies.
+            is_beside = companion.role == "beside"
+            lost += [item for item in items if item.role == "bearing" and is_beside]
     return runs
 
 

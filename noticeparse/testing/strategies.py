@@ -46,6 +46,9 @@ def positions(
     decimals = draw(st.sampled_from(form.decimals))
     scale = 60**form.unit * 10**decimals
     limits = _ISLANDS if is_at_islands else _GLOBE
+    if "{n}" in form.half and not is_at_islands:
+        # Without noughts in front, a short longitude may have lost its first figure.
+        limits = (_GLOBE[0], (100, 180))
     lat, lon = (
         Coordinate(draw(st.integers(low * scale, high * scale)), form.unit, decimals)
         for low, high in limits

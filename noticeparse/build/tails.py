@@ -1,0 +1,130 @@
+"""What stands behind the last place of an item: a radius, the bearings of an arc, a second fix.
+
+`in P, from 045° to 135°` makes an arc of a circle; `P (2.4 miles 137° from Quill Point)` tells the
+place again.  The other words are handed back to the description.
+"""
+
+from __future__ import annotations
+
+import re
+from decimal import Decimal
+
+from noticeparse.build.relations import Found, take_parts
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.places import Part, is_connector, read_phrase
+from noticeparse.readers.positions import quality_mark
+from noticeparse.records.geometry import Arc
+from noticeparse.records.position import Position, PositionQuality
+from noticeparse.stretch import Stretch, gather
+from noticeparse.vocabulary import primitives
+
+_DEGREES = r"(?P<{}>[0-9]{{1,3}}(?:\.[0-9]{{1,2}})?)°(?! ?[0-9]) ?(?:\(?T\)?(?![A-Za-z])|true)?"
+_SENSE = r"(?P<{}>(?:anti-?|counter-?)?clockwise )?"
+_ARC = re.compile(
+    r"(?:,\s*)?(?:lying )?" + _SENSE.format("first") + r"(?:between|from)(?: the)?"
+    r"(?: (?:true )?bearings?)?(?: of)? " + _DEGREES.format("start") + r",? "
+    + _SENSE.format("second") + r"(?:through [^,;]{1,20} )?(?:and|to|-) "
+    + _DEGREES.format("end") + r"(?P<third> (?:anti-?|counter-?)?clockwise)?",
+    re.IGNORECASE,
+)  # fmt: skip
+_BRACKETS = re.compile(r"\(([^()\"]*)\)")
+_OFF_A_THING = re.compile(r"\bclose off (?:the )?[a-z-]+(?: head)? ?\Z")
+_LEADS = frozenset({"close", "offset", "centred"})
+
+
+def take_tail(context: Context, found: Found, item: Item) -> Stretch:
+    """Radius, bearings and a second fix behind the last place; other words are handed back."""
+    rest: list[tuple[int, int]] = []
+    for start, end in item.tail:
+        words = context.text[start:end]
+        parts = read_phrase(words)
+        telling = tuple(part for part in parts if part.kind in ("radius", "bearings"))
+        take_parts(found, telling, words)
+        arc = take_arc(found, words)
+        if arc is not None:
+            rest += [(start, start + arc[0]), (start + arc[1], end)]
+        elif telling:
+            rest += [
+                (start + part.start, start + part.end) for part in parts if part.kind == "words"
+            ]
+        elif _takes_fix(found, words):
+            continue
+        elif quality_mark(words) or not is_connector(words):
+            rest.append((start, end))
+    return gather(context.text, [piece for piece in rest if piece[0] < piece[1]])
+
+
+def take_arc(found: Found, words: str) -> tuple[int, int] | None:
+    """The stretch of words that bounds a circle by two bearings, noted in `found`."""
+    if found.radius_nm is None or found.arc is not None:
+        return None
+    match = _ARC.search(words)
+    if match is None:
+        return None
+    said = (match["first"] or match["second"] or match["third"] or "").lower()
+    sense = None
+    if said:
+        sense = "anticlockwise" if said.strip().startswith(("anti", "counter")) else "clockwise"
+    found.arc = Arc(
+        from_deg=Decimal(match["start"]),
+        to_deg=Decimal(match["end"]),
+        sense=sense,  # type: ignore[arg-type]
+        bearings="not_stated",
+    )
+    return match.span()
+
+
+def _takes_fix(found: Found, words: str) -> bool:
+    """Whether words are a bearing and distance from something named, kept beside the position."""
+    inner = words.strip(" ,.()")
+    if found.offset is not None or not found.positions:
+        return False
+    parts = read_phrase(inner)
+    if len(parts) != 2 or parts[0].kind != "offset" or parts[1].kind != "words":
+        return False
+    found.offset = parts[0].value
+    found.offset_text = inner[parts[1].start : parts[1].end]
+    return True
+
+
+def leads_nowhere(words: str, behind: str) -> bool:
+    """Whether a relation stands where no place follows: `P, close N of.`, `(close N of) P`.
+
+    `close off pierhead P`: whether P is the place of the pierhead or of the feature is not said.
+    """
+    if _OFF_A_THING.search(words):
+        return True
+    return any(_ends_in_relation(one) for one in (behind, *_BRACKETS.findall(words)))
+
+
+def _ends_in_relation(words: str) -> bool:
+    parts = [part for part in read_phrase(words.strip(" .,()")) if part.kind != "separator"]
+    return bool(parts) and parts[-1].kind in _LEADS
+
+
+_QUALITIES: tuple[tuple[re.Pattern[str], PositionQuality], ...] = (
+    (
+        re.compile(r"\b(?:approx|estimated|dead reckoning|dr\b|about)", re.IGNORECASE),
+        "approximate",
+    ),
+    (re.compile(r"\bdoubtful\b", re.IGNORECASE), "doubtful"),
+    (re.compile(r"\breported\b", re.IGNORECASE), "reported"),
+)
+
+
+def told_quality(positions: list[Position], parts: tuple[Part, ...], text: str) -> list[Position]:
+    """Positions with the quality that the words in front give them: `in approximate position`."""
+    words = [text[part.start : part.end] for part in parts if part.kind == "at"]
+    found = next((mark for sign, mark in _QUALITIES for one in words if sign.search(one)), None)
+    if found is None:
+        return positions
+    return [one if one.quality else one.model_copy(update={"quality": found}) for one in positions]
+
+
+def settle_within(found: Found, kind: str, says_limit: bool) -> None:
+    """`within 500m of P` is a circle for an area; a wreck lies somewhere in it."""
+    if "within_of" not in found.kinds:
+        return
+    is_area = says_limit or "P" not in primitives(kind)
+    found.relation = "centred_on" if is_area else "vicinity"

@@ -1,0 +1,112 @@
+"""What the words beside a light say of it: when it shows, how many there are, what is not read.
+
+In come the items of a phrase with the lights read from it; out come the lights with their remarks
+and counts, and faults for bearings that went into no sector.  A figure is read or told, never
+dropped.  Common practice, no published source.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import shown
+from noticeparse.readers.words import Item
+from noticeparse.records.light import Light
+
+_CONDITION = re.compile(
+    r"(?P<remark>emergency|reserve|stand-?by|in fog|fog|by day|day(?:time)?|by night)"
+    r"(?: (?:light|lt))?[ :,]*$",
+    re.IGNORECASE,
+)
+_MONTH = r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*\.?"
+_SEASON = re.compile(
+    rf" ?\((?P<remark>(?:[0-9]{{1,2}} )?{_MONTH} ?(?:-|–|to) ?(?:[0-9]{{1,2}} )?{_MONTH}"
+    r"|(?:summer|winter|seasonal)[a-z ]{0,20})\)",
+    re.IGNORECASE,
+)
+_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
+_COUNTED = re.compile(r"\b(?P<count>two|three|four|five|six) $", re.IGNORECASE)
+_MAGNETIC = re.compile(r"\(?\bmag(?:netic)?\b\.?\)?", re.IGNORECASE)
+_UNLIT = re.compile(r"\bunlit\b|\blight (?:is )?(?:discontinued|removed)\b", re.IGNORECASE)
+_LETTER_AHEAD = re.compile(r"[FQ], ?(?=[A-Z])")
+_SEPARATE = re.compile(r"\b(?:no|not fitted with(?: an?)?|without(?: an?)?) $", re.IGNORECASE)
+_AXES = frozenset(("NAVLNE", "RECTRC"))
+
+
+class Lights(NamedTuple):
+    """Lights with what the words beside them say, and the faults found."""
+
+    lights: tuple[Light, ...]
+    faults: list[Fault]
+
+
+def is_denied(text: str, item: Item) -> bool:
+    """Whether the words before an aid say that there is none: `without AIS`."""
+    return item.role in ("ais", "racon", "sound") and bool(_SEPARATE.search(text[: item.start]))
+
+
+def in_context(
+    text: str, items: Sequence[Item], lights: Sequence[Light], kind: str, s57: str
+) -> Lights:
+    """The lights of a phrase as the words around them mean them."""
+    faults: list[Fault] = []
+    at = 0
+    told: list[Light] = []
+    for light in lights:
+        start = text.find(light.written, at)
+        if start < 0:
+            told.append(light)
+            continue
+        told.append(_with_words(text[at:start], light, text[start + len(light.written) :]))
+        at = start + len(light.written)
+    faults += _unread_bearings(items, told, kind, s57)
+    if any(light.sectors for light in lights) and (mark := _MAGNETIC.search(text)):
+        faults.append(_fault("sector-magnetic", text, *mark.span()))
+    unlit = _UNLIT.search(text) if lights else None
+    if unlit is not None:
+        faults.append(_fault("light-said-unlit", text, *unlit.span()))
+    return Lights(tuple(told), faults)
+
+
+def letter_ahead(text: str, start: int, end: int, head_end: int) -> Fault | None:
+    """`light-buoy F, Fl.R.5s`: the letter of the mark is no part of the character."""
+    if text[head_end:start].strip() or not head_end:
+        return None
+    if _LETTER_AHEAD.match(text, start, end) is None:
+        return None
+    return _fault("light-character-unknown", text, start, end)
+
+
+def _with_words(before: str, light: Light, behind: str) -> Light:
+    update: dict[str, object] = {}
+    remarks = list(light.remarks)
+    for found in (_CONDITION.search(before), _SEASON.match(behind)):
+        if found is not None and found["remark"] not in remarks:
+            remarks.append(found["remark"])
+    if remarks != light.remarks:
+        update["remarks"] = remarks
+    counted = _COUNTED.search(before)
+    if counted is not None and light.count == 1:
+        update["count"] = _COUNTS[counted["count"].lower()]
+    return light.model_copy(update=update) if update else light
+
+
+def _unread_bearings(
+    items: Sequence[Item], lights: Sequence[Light], kind: str, s57: str
+) -> list[Fault]:
+    """A fault for each bearing of a light that went into no value."""
+    found = [item for item in items if item.role == "bearing"]
+    # The bearing of a line is held against its positions.
+    if not found or s57 in _AXES or not (lights or s57 == "LIGHTS"):
+        return []
+    is_axis = any(light.directional or light.leading for light in lights)
+    is_axis = is_axis or kind in ("directional_light", "leading_lights")
+    code = "light-axis-not-kept" if is_axis and len(found) == 1 else "sector-not-read"
+    return [Fault(code, one.start, one.end, {"written": shown(one.text)}) for one in found]
+
+
+def _fault(code: str, text: str, start: int, end: int) -> Fault:
+    return Fault(code, start, end, {"written": shown(text[start:end])})

@@ -1,0 +1,103 @@
+"""What a figure in metres behind an object measures: the depth over it, or something else.
+
+In comes one figure with the words beside it in its part of the phrase; out comes how it is meant.
+A figure is the depth over a wreck, rock or obstruction where it stands bare or with a word for a
+depth.  A length, the depth of the water around, and what stands out of the water are none.
+Source: common practice, no published source; S-57 VALSOU is the least depth over the object.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import Literal
+
+from noticeparse.readers.words import Item
+
+Meaning = Literal["depth", "about", "around", "above", "other"]
+"""`about` is a depth not known exactly, `around` that of the water around, `above` a height."""
+
+_OBJECTS = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
+_PARTED = re.compile(r"[,;:()]|\.(?= |$)")
+_AROUND = re.compile(
+    r"\b(?:general|charted|surrounding|ambient|water) depths?\b|\bin (?:the |its )?(?:immediate )?"
+    r"(?:vicinity|surroundings|neighbou?rhood|area)\b|\bnearby\b|\bsurrounding\b",
+    re.IGNORECASE,
+)
+_IN_WATER = re.compile(r"\bin (?:about |approximately |some )?$", re.IGNORECASE)
+_OF_WATER = re.compile(r" of (?:sea ?)?water\b", re.IGNORECASE)
+_ABOVE = re.compile(
+    r"\b(?:exposed|exposes|visible|showing|shows|uncover(?:s|ed|ing)?|protrud(?:es|ing)|standing"
+    r"|above (?:the )?(?:water|surface)|at (?:low|high) water|at [LH]W(?:S|N)?)\b",
+    re.IGNORECASE,
+)
+_DIMENSION = re.compile(
+    r"\b(?:length|long|loa|beam|breadth|width|wide|draught|draft|diameter|across|thick(?:ness)?"
+    r"|proud|high|tall|size|radius|within|accuracy|accurate|buried|rising|rises|tonnage"
+    r"|apart|distance|distant)\b|±|\+ ?/ ?-",
+    re.IGNORECASE,
+)
+_AWAY = re.compile(r" ?(?:off|from|either|by|x)(?![a-z])", re.IGNORECASE)
+_ABOUT = re.compile(
+    r"(?:~|\b(?:about|approx(?:imate(?:ly)?)?\.?|estimated|around|circa|roughly|nearly|some)"
+    r"(?: (?:least |minimum )?depth)?(?: of| at)?) ?$",
+    re.IGNORECASE,
+)
+_ABOUT_WITHIN = re.compile(
+    r"\b(?:about|approx(?:imate(?:ly)?)?\.?|estimated|around|roughly|nearly) ?$"
+    r"|~ ?$",
+    re.IGNORECASE,
+)
+_BESIDE_A_DEPTH = frozenset(
+    ("kind", "status", "wreck", "water", "quality", "reported", "depth", "measure", "plain",
+     "condition", "part", "colour", "topmark")
+)  # fmt: skip
+
+
+def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meaning:
+    """How a depth or bare measure among the items of a phrase is meant."""
+    before = text[: item.start]
+    opened = max((found.end() for found in _PARTED.finditer(before)), default=0)
+    before = before[opened:]
+    closed = _PARTED.search(text, item.end)
+    behind = text[item.end : closed.start() if closed else len(text)]
+    if s57 in _OBJECTS:
+        meaning = _beside_object(before, behind, items, item)
+        if meaning is not None:
+            return meaning
+    if item.role == "measure" and _DIMENSION.search(f"{before} {behind}"):
+        return "other"
+    return "about" if _ABOUT.search(before) or _is_about(item) else "depth"
+
+
+def is_of_light(text: str, item: Item) -> bool:
+    """Whether a figure behind the word for a light measures it and not what carries it."""
+    before = text[: item.start]
+    opened = max((found.end() for found in _PARTED.finditer(before)), default=0)
+    return re.search(r"\blights? $", before[opened:], re.IGNORECASE) is not None
+
+
+def _is_about(item: Item) -> bool:
+    figure = re.search(r"[0-9½¼¾]", item.text)
+    return figure is not None and bool(_ABOUT_WITHIN.search(item.text[: figure.start()]))
+
+
+def _beside_object(before: str, behind: str, items: Sequence[Item], item: Item) -> Meaning | None:
+    """What the words around a figure of a wreck, rock or obstruction say against a depth."""
+    if _AROUND.search(f"{before}{item.text}{behind}"):
+        return "around"
+    if _OF_WATER.match(behind) or (item.role == "measure" and _IN_WATER.search(before)):
+        return "around"
+    if item.role != "measure":
+        return None
+    dries = any(one.role == "water" and one.value == "covers" for one in items)
+    if not dries and _ABOVE.search(f"{before} {behind}"):
+        return "above"
+    if _AWAY.match(behind):
+        return "other"
+    after = next((one for one in items if one.start >= item.end), None)
+    # `wreck of 35m fishing vessel`: the figure belongs to the noun behind it.
+    touches = after is not None and after.start < item.end + len(behind)
+    if after is not None and touches and after.role not in _BESIDE_A_DEPTH:
+        return "other"
+    return None

@@ -1,0 +1,84 @@
+"""Positions that can be read in two ways: never read in silence, and no value of their own.
+
+Common practice, no published source: a longitude has three figures of degrees, and a mark or a
+point between figures is easily lost.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import NoticeParseError, find_positions, parse, parse_position
+
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+WHOLE = "47°12'.34S 123°45'.67W"
+
+DOUBTFUL = {
+    "two figures of longitude": ("47°12'.34S 23°45'.67W", "position-longitude-digits"),
+    "one figure of longitude": ("7°12'.34S 3°45'.67W", "position-longitude-digits"),
+    "two figures, blanks": ("47 12.34S 23 45.67W", "position-longitude-digits"),
+    "two figures, words": ("47 deg 12.34 S, 23 deg 45.67 W", "position-longitude-digits"),
+    "degrees or minutes": ("47.12S 123.45W", "position-form-unclear"),
+    "seconds or decimals": ("47 12 34S 123 45 40W", "position-form-unclear"),
+}
+
+
+@pytest.mark.parametrize(("text", "code"), DOUBTFUL.values(), ids=DOUBTFUL)
+def test_doubt_is_told(text: str, code: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {text}\n")
+    assert code in {one.code for one in bulletin.findings}
+    with pytest.raises(NoticeParseError) as caught:
+        parse_position(text)
+    assert caught.value.finding.code == code
+    assert find_positions(f"Wreck in {text}.") == []
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "47°12'.34S 023°45'.67W", "047°12'.34S 047°45'.67W", "5°2.5'N 8°3.5'E",
+        "51°28'.60N 0°12'.34W", "47.1234S 123.4567W", "47°12'34\"S 123°45'40\"W",
+        "47.12°S 123.45°W",
+    ],
+)  # fmt: skip
+def test_no_doubt(text: str) -> None:
+    codes = {one.code for one in parse(f"{HEAD}Insert wreck {text}\n").findings}
+    assert not codes & {"position-longitude-digits", "position-form-unclear"}
+
+
+def test_a_habit_of_writing_no_noughts_is_no_doubt() -> None:
+    rows = "\n".join(f"Insert wreck 36°0{n}'.34N 15°4{n}'.67W" for n in range(4))
+    codes = [one.code for one in parse(f"{HEAD}{rows}\n").findings]
+    assert "position-longitude-digits" not in codes
+    mixed = parse(f"{HEAD}{rows}\nInsert rock 36°02'.00N 115°43'.00W\n")
+    assert [one.code for one in mixed.findings].count("position-longitude-digits") == 4
+
+
+def test_a_split_degree_is_no_position() -> None:
+    assert find_positions("4 7°12'.34S 123°45'.67W") == []
+    assert len(find_positions(f"No 4 {WHOLE}")) == 1
+
+
+@pytest.mark.parametrize(
+    "pair", ["47°12'.34N 123°45'.67W and 47°12'.34S 123°45'.67W",
+             "47°12'.34S 123°45'.67W and 47°13'.34S 123°45'.67E"],
+)  # fmt: skip
+def test_two_hemispheres_in_one_action(pair: str) -> None:
+    codes = {one.code for one in parse(f"{HEAD}Insert wreck {pair}\n").findings}
+    assert "position-hemisphere-differs" in codes
+
+
+@pytest.mark.parametrize(
+    ("words", "quality"),
+    [
+        ("in approximate position", "approximate"), ("about", "approximate"),
+        ("in estimated position", "approximate"), ("DR position", "approximate"),
+        ("in an approximate position", "approximate"), ("in doubtful position", "doubtful"),
+        ("in position", None), ("in", None),
+    ],
+)  # fmt: skip
+def test_words_in_front_give_the_quality(words: str, quality: str | None) -> None:
+    (action,) = parse(f"{HEAD}Insert wreck {words} {WHOLE}\n").notices[0].charts[0].actions
+    assert [one.quality for one in action.geometry.positions] == [quality]
+    assert action.feature.kind == "wreck"
+    assert action.feature.attributes == {}

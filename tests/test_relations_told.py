@@ -1,0 +1,121 @@
+"""How a feature lies to a position: a distance, a direction, a part of a circle, or unclear.
+
+Common practice, no published source.  With `close` the position is that of the reference.
+"""
+
+from __future__ import annotations
+
+from decimal import Decimal
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.action import Action
+
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+P = "46-00.00S 122-00.00W"
+
+
+def read(words: str) -> tuple[Action, set[str]]:
+    bulletin = parse(f"{HEAD}Insert {words}\n")
+    (action,) = bulletin.notices[0].charts[0].actions
+    return action, {one.code for one in bulletin.findings if one.severity == "error"}
+
+
+@pytest.mark.parametrize(
+    ("words", "miles"),
+    [
+        ("buoy 1 mile 3 cables N of", "1.3"),
+        ("wreck a cable SE of", "0.1"),
+        ("wreck half a mile SE of", "0.5"),
+        ("wreck one cable SE of", "0.1"),
+        ("buoy 0.5 nm true N of", "0.5"),
+        ("buoy 0.5 nm N (true) of", "0.5"),
+        ("buoy No 5, 0.5 miles NE of", "0.5"),
+        ("depth 5.2m 3 cables N of", "0.3"),
+        ("light-buoy, Fl.R.5s 8M, 2 miles N of", "2"),
+    ],
+)
+def test_a_distance_is_read_whole(words: str, miles: str) -> None:
+    action, errors = read(f"{words} {P}")
+    assert not errors
+    assert action.geometry.relation == "from_reference"
+    assert action.geometry.offset is not None
+    assert action.geometry.offset.distance_nm == Decimal(miles)
+    assert action.feature.kind != "cable_submarine"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "buoy .5 miles N of", "buoy 1 mile N and 2 cables E of", "buoy 0.5 to 0.7 miles N of",
+        "buoy 3 cables 5 metres N of", "buoy 0.5 nm magnetic N of", "buoy 1M 3c N of",
+        "wreck close N and NE of", "buoy a cable off", "buoy 3 cables off",
+        "depth 5.2m (close N of)", "wreck close S.W. of pier", "buoy close off pierhead",
+    ],
+)  # fmt: skip
+def test_a_place_that_is_not_told_is_refused(words: str) -> None:
+    action, errors = read(f"{words} {P}")
+    assert errors
+    assert not action.usable
+
+
+def test_a_relation_behind_the_place_leads_nowhere() -> None:
+    action, errors = read(f"depth 5.2m {P}, close N of.")
+    assert errors == {"relation-unclear"}
+    assert not action.usable
+
+
+@pytest.mark.parametrize(
+    ("words", "direction"),
+    [
+        ("close N.E. of", "NE"), ("close N. of", "N"), ("close S.S.W. of", "SSW"),
+        ("close N-E of", "NE"), ("close NE of", "NE"), ("N.W. of", "NW"), ("seaward of", None),
+        ("inshore of", None), ("close inshore of", None), ("by", None), ("off", None),
+    ],
+)  # fmt: skip
+def test_the_position_of_a_reference(words: str, direction: str | None) -> None:
+    action, errors = read(f"wreck {words} {P}")
+    assert not errors
+    assert (action.geometry.relation, action.geometry.direction) == ("close", direction)
+
+
+@pytest.mark.parametrize(
+    ("words", "sense"),
+    [
+        (f"restricted area, radius 5M, centred on {P}, from 045° to 135°.", None),
+        (f"restricted area, radius 5M, centred on {P} between 045° and 135°.", None),
+        (f"limit, radius 5M, centred on {P}, clockwise from 045° to 135°.", "clockwise"),
+        (f"limit, radius 5M, centred on {P}, from 045° anti-clockwise to 135°.", "anticlockwise"),
+    ],
+)
+def test_two_bearings_cut_a_circle(words: str, sense: str | None) -> None:
+    geometry = read(words)[0].geometry
+    assert geometry.shape == "arc"
+    assert geometry.arc is not None
+    assert (geometry.arc.from_deg, geometry.arc.to_deg) == (45, 135)
+    assert geometry.arc.sense == sense
+
+
+def test_a_fraction_of_a_mile_is_a_radius() -> None:
+    geometry = read(f"anchorage area, radius ½M, {P}")[0].geometry
+    assert (geometry.shape, geometry.radius_nm) == ("circle", Decimal("0.5"))
+
+
+def test_within_a_distance() -> None:
+    zone = read(f"safety zone within 500m of {P}")[0].geometry
+    assert (zone.shape, zone.relation) == ("circle", "centred_on")
+    shoal = read(f"shoal, least depth 3.2m, within 500m of {P}")[0]
+    assert (shoal.geometry.shape, shoal.geometry.relation) == ("point", "vicinity")
+    assert shoal.feature.depth is not None
+    assert shoal.feature.depth.value_m == Decimal("3.2")
+
+
+def test_a_second_fix_names_no_feature() -> None:
+    action, errors = read(f"wreck {P} (2.4 miles 137° from Quill Point)")
+    assert not errors
+    assert action.feature.name is None
+    assert action.geometry.relation == "at"
+    assert action.geometry.offset is not None
+    assert action.geometry.offset.distance_nm == Decimal("2.4")
+    assert action.geometry.offset.reference_text == "Quill Point"
