@@ -618,3 +618,13 @@ def test_positions_with_letters_and_details_below() -> None:
     assert [p.iso6709 for p in rocks.geometry.positions] == [AT_P, AT_Q, AT_R]
     assert bulletin.notices[0].authority == "Harbour office, 3 June 2026"
     assert not errors(bulletin)
+
+
+def test_a_sentence_to_mariners_below_an_item_is_a_remark() -> None:
+    advice = ("Mariners are advised to keep clear.", "Masters shall report to the harbour office.")
+    text = f"{HEAD}Insert wreck {P}\n{advice[0]}\nDelete rock {Q}\n{advice[1]}\n"
+    bulletin = parse(text)
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert [remark.text for remark in bulletin.notices[0].remarks] == list(advice)
+    phrases = [a.feature.text for a in bulletin.notices[0].charts[0].actions]
+    assert phrases == ["wreck", "rock"]

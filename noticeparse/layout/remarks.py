@@ -1,7 +1,7 @@
 """Paragraphs among commands that command nothing: what is said to mariners, notes, plans.
 
-Only what stands behind a blank line, or calls itself a note, and says something in a sentence is
-taken out before a body is cut into items; all else may be an item and is never passed over here.
+Only what stands behind a blank line or a place, or calls itself a note, and says something in a
+sentence is taken out before a body is cut into items; all else may be an item and is never passed over here.
 """
 
 from __future__ import annotations
@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Prose
-from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.joints import opens_note
 from noticeparse.layout.lines import Line
 from noticeparse.layout.prose import paragraph
@@ -46,16 +46,28 @@ def _blocks(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
     in_note = False
     for line in lines:
         is_note = not line.is_blank and opens_note(text[line.elements[0].start : line.end])
-        if block and (line.is_blank or is_note or block[-1].is_blank):
+        is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
+        if block and (line.is_blank or is_new or block[-1].is_blank):
             yield block
             block = []
         elif in_note and line.has("verb", "label"):
             yield block
             block, in_note = [], False
         block.append(line)
-        in_note = is_note or (in_note and not line.is_blank)
+        in_note = is_new or (in_note and not line.is_blank)
     if block:
         yield block
+
+
+def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
+    """Whether a sentence to mariners begins close below the place of an item."""
+    if line.is_blank or above.is_blank or line.has("verb", "label", "bar", "point", "half"):
+        return False
+    last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
+    if last is None or last.kind not in PLACES:
+        return False
+    words = text[line.start : line.end].replace(",", " ").split()
+    return words[0][0].isupper() and not _MODALS.isdisjoint(words)
 
 
 def _heads(line: Line) -> bool:
