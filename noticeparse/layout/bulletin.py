@@ -23,6 +23,7 @@ from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
 from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous
+from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -40,6 +41,7 @@ def lay_out(
     `before` is what the layout of the part before hands on, where this is no whole text;
     `furniture` holds the rows that stand at the head or foot of a page of the file.
     """
+    lines = with_stacked_keys(text, lines)
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
     if before is not None:

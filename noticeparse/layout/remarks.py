@@ -1,7 +1,8 @@
 """Paragraphs among commands that command nothing: what is said to mariners, notes, plans.
 
 Only what stands behind a blank line or a place, or calls itself a note, and says something in a
-sentence is taken out before a body is cut into items; all else may be an item and is never passed over here.
+sentence is taken out before a body is cut into items; all else may be an item and is never passed
+over here.
 """
 
 from __future__ import annotations

@@ -1,0 +1,131 @@
+"""How offices head the items of a chart: rows, titles, stacked keys; marks beside the items."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records import Bulletin
+from tests.short_notices import P, Q
+
+AT_P, AT_Q = "-4600.00-12200.00/", "-4600.50-12200.00/"
+
+ITEMS = f"Insert wreck {P}\nDelete rock {Q}\n"
+
+HEADS = {
+    "row with edition": (
+        "82104   7Ed. 14 FEB 2015   LAST NM 318/26      NM 344/26\n"
+        "        TAVRENNE ISLANDS - HALE NESS (depths in fathoms and feet)\n"
+    ),
+    "row under titles": (
+        "Chart     Chart      Edition      Last Notice        Horizontal   This\n"
+        "Number    Edition    Date                            Datum        Notice\n"
+        "---------------------------------------------------------------------\n"
+        "82104     4th Ed.    11-JUN-21    Last NM: 318/26    WGS84        NM 344/26\n"
+        "Chart Title: TAVRENNE ISLANDS - HALE NESS\nMain Panel\n"
+    ),
+    "title above the notice": (
+        "82104 - Hale Ness - New Edition - 14-MAR-2019 - WGS84\n"
+        "344/26    26-JUN-2026                          Last notice 318/26\n"
+    ),
+    "stacked keys": (
+        "Notice 344/26\nHale Ness - Wreck\nChart\n82104 (INT 9552)\nPrevious update\n318/26\n"
+        "Datum\nWGS 84\n\n"
+    ),
+    "wide keys": (
+        "  Notice       : 344/26\n  Area         : Hale Ness\n  Chart        : 82104\n"
+        "  Edition      : 4, 12 March 2021\n  Last notice  : 318/26\n  Datum        : WGS84\n"
+        "---------------------------------------------------------------------\n"
+    ),
+}
+
+
+def told(bulletin: Bulletin) -> list[tuple[str, str, str]]:
+    return [
+        (action.verb, action.feature.kind, action.geometry.positions[0].iso6709)
+        for notice in bulletin.notices
+        for chart in notice.charts
+        for action in chart.actions
+        if action.usable
+    ]
+
+
+@pytest.mark.parametrize("head", HEADS.values(), ids=HEADS)
+def test_head(head: str) -> None:
+    bulletin = parse(head + ITEMS)
+    (notice,) = bulletin.notices
+    (chart,) = notice.charts
+    assert (notice.id, chart.chart, chart.panel) == ("344/26", "82104", None)
+    assert chart.previous is not None
+    assert (chart.previous.number, chart.previous.year) == (318, 2026)
+    assert told(bulletin) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+    assert not [one for one in bulletin.findings if one.severity == "error"]
+
+
+def test_date_of_a_notice_is_not_that_of_the_edition() -> None:
+    chart = parse(HEADS["title above the notice"] + ITEMS).notices[0].charts[0]
+    assert chart.edition_date == "2019-03-14"
+
+
+def test_next_chart_of_the_same_shape_is_no_page_head() -> None:
+    rows = [f"8210{n}   7Ed. 14 FEB 2015   LAST NM 31{n}/26      NM 34{n}/26\n" for n in (4, 7, 9)]
+    bulletin = parse("\n".join(row + ITEMS for row in rows))
+    assert [notice.charts[0].chart for notice in bulletin.notices] == ["82104", "82107", "82109"]
+
+
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+
+# Marks of who reported a change; common practice, no published source.
+MARKS = {
+    "in a column": [
+        f"ADD      Wreck             TCG   at   {P}", f"DELETE   Rock              NHS   at   {Q}",
+        f"ADD      Mooring buoy      TCG   at   {P}",
+    ],
+    "in brackets below": [
+        f"Insert wreck   {P}\n(TH2026-114.01)", f"Delete rock   {Q}\n(TLS 26-031)",
+        f"Insert mooring buoy   {P}\n(TH2026-114.02)",
+    ],
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("rows", MARKS.values(), ids=MARKS)
+def test_marks_of_sources_say_nothing_of_the_feature(rows: list[str]) -> None:
+    bulletin = parse(HEAD + "\n".join(rows) + "\n")
+    phrases = [action.feature.text.lower() for action in bulletin.notices[0].charts[0].actions]
+    assert phrases == ["wreck", "rock", "mooring buoy"]
+    assert not bulletin.findings
+
+
+def test_what_a_bullet_under_new_opens_is_inserted() -> None:
+    text = f"{HEAD} New:      • wreck    {P}\n Removed:  • rock     {Q}\n"
+    assert told(parse(text)) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+
+
+def test_items_are_counted_in_a_column() -> None:
+    text = (
+        f"{HEAD}  Insert\n   1  Wreck      {P}\n   2  Mooring buoy      {Q}\n"
+        "  Delete\n   3  Depth 9.6 m, close W of      1 above\n"
+        "   4  Depth 7.8 m, between        1 and 2 above\n"
+    )
+    bulletin = parse(text)
+    wreck, buoy, near, between = bulletin.notices[0].charts[0].actions
+    assert (wreck.label, buoy.label, near.label) == ("1", "2", "3")
+    assert [p.iso6709 for p in near.geometry.positions] == [AT_P]
+    assert [p.iso6709 for p in between.geometry.positions] == [AT_P, AT_Q]
+    assert not [one for one in bulletin.findings if one.severity == "error"]
+
+
+def test_card_whose_keys_are_parts_of_a_light() -> None:
+    text = (
+        f"{HEAD}\nAid:        Light\nChange:     Established\nPosition:   {P}\n"
+        "Character:  Oc.WRG.8s\nElevation:  23m\nRange:      13/10/9M\n\n"
+        f"Aid:        Light\nChange:     Range amended\nPosition:   {Q}\n"
+        "Old range:  20M\nNew range:  17M\n"
+    )
+    new, changed = parse(text).notices[0].charts[0].actions
+    assert new.feature.light is not None
+    assert (new.feature.light.elevation_m, new.feature.light.ranges_nm) == (23, [13, 10, 9])
+    assert changed.verb == "amend"
+    assert [(one.property, one.old, one.new) for one in changed.changes] == [
+        ("light.ranges_nm", [20], [17])
+    ]
