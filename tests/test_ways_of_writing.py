@@ -628,3 +628,12 @@ def test_a_sentence_to_mariners_below_an_item_is_a_remark() -> None:
     assert [remark.text for remark in bulletin.notices[0].remarks] == list(advice)
     phrases = [a.feature.text for a in bulletin.notices[0].charts[0].actions]
     assert phrases == ["wreck", "rock"]
+
+
+def test_a_move_between_numbers_that_stand_below_it() -> None:
+    bulletin = parse(f"{HEAD}Move the buoy from (3) to (4):\n(3) {P}\n(4) {Q}\n")
+    (move,) = bulletin.notices[0].charts[0].actions
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.geometry.positions] == [AT_P]
+    assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+    assert not errors(bulletin)

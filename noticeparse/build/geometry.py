@@ -5,6 +5,7 @@ from __future__ import annotations
 from itertools import pairwise
 from typing import Any
 
+from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
@@ -42,7 +43,7 @@ def read_geometry(
 ) -> GeometryReading:
     """The geometry of an item; `lead` are the relation parts at the end of its words."""
     found = Found()
-    for index, group in enumerate(item.groups):
+    for index, group in enumerate(with_own_places(context, item.groups)):
         phrase = words if index == 0 and not group.lead else gather(context.text, group.lead)
         parts = lead if index == 0 and not group.lead else read_phrase(phrase.text)
         if index == 0 and group.lead:
