@@ -129,3 +129,38 @@ def test_card_whose_keys_are_parts_of_a_light() -> None:
     assert [(one.property, one.old, one.new) for one in changed.changes] == [
         ("light.ranges_nm", [20], [17])
     ]
+
+
+def test_key_that_holds_the_verb_and_what_a_feature_becomes() -> None:
+    text = (
+        f"{HEAD}\nObject:    Depth 8.1 m\nAction:    Replaced by depth 7.4 m\nPosition:  {P}\n\n"
+        f"Object:    Light\nAction:    Amended to Fl.G.5s8m4M\nPosition:  {Q}\n"
+    )
+    depth, light = parse(text).notices[0].charts[0].actions
+    assert depth.verb == "replace"
+    assert depth.replacement.depth is not None
+    assert (str(depth.replacement.depth.value_m), depth.written_verb) == ("7.4", "Replaced")
+    assert light.verb == "amend"
+    assert [one.property for one in light.changes] == ["light"]
+
+
+def test_nouns_in_the_column_of_the_verbs() -> None:
+    text = (
+        f"{HEAD}  (1)  Addition      Wreck          {P}\n  (2)  Deletion      Rock           {Q}\n"
+    )
+    assert told(parse(text)) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+
+
+def test_positions_referred_to_by_bare_numbers() -> None:
+    text = (
+        f"{HEAD}Positions:   1)  {P}\n             2)  {Q}\n"
+        "Insert submarine cable joining positions 1 to 2.\nDelete wreck in position 2.\n"
+        "Move special buoy from position 2 to position 1.\n"
+    )
+    bulletin = parse(text)
+    cable, wreck, move = bulletin.notices[0].charts[0].actions
+    assert [p.iso6709 for p in cable.geometry.positions] == [AT_P, AT_Q]
+    assert [p.iso6709 for p in wreck.geometry.positions] == [AT_Q]
+    assert move.verb == "move"
+    assert [p.iso6709 for p in move.destination.positions] == [AT_P]
+    assert not [one for one in bulletin.findings if one.severity == "error"]

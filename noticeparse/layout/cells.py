@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Container
+
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Item, Piece
 from noticeparse.layout.lines import Element
@@ -11,6 +13,7 @@ from noticeparse.readers.openings import is_parted
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
+_LONGEST_COUNT = 3
 _NOTHING = frozenset(
     {
         "", "nil", "none", "nothing", "n/a", "na", "not charted", "uncharted", "no feature",
@@ -105,3 +108,26 @@ def awaits_destination(item: Item) -> bool:
 def span_of(elements: list[Element]) -> Piece | None:
     """From the first of some elements to the end of the last."""
     return (elements[0].start, elements[-1].end) if elements else None
+
+
+def verb_and_change(text: str, start: int, end: int) -> tuple[Piece, Piece] | None:
+    """The verb and what the feature becomes in a cell that holds both: `Replaced by depth 6 m`."""
+    head, _, rest = text[start:end].partition(" ")
+    link, _, new = rest.partition(" ")
+    links = {"replace": ("by", "with"), "amend": ("to",)}.get(canonical_verb(head) or "", ())
+    if link.lower() not in links or not new.strip():
+        return None
+    return (start, start + len(head)), (end - len(new), end)
+
+
+def set_label(text: str, item: Item, cells: Cells, codes: Container[str]) -> None:
+    """Give an item the letter or number that its row has, in a column of its own or not."""
+    for role in ("label", "feature", "verb"):
+        for element in cells.get(role, []):
+            if role == "verb" and text[element.start : element.end] in codes:
+                continue
+            written = text[element.start : element.end].strip(" .)(")
+            is_count = role == "label" and written.isalnum() and len(written) <= _LONGEST_COUNT
+            if (element.kind == "label" or is_count) and item.label is None:
+                item.label = element.value or written
+                item.label_piece = (element.start, element.end)

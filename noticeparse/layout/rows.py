@@ -15,7 +15,9 @@ from noticeparse.layout.cells import (
     goes_on_in_cells,
     is_nothing,
     lone_axes,
+    set_label,
     span_of,
+    verb_and_change,
     with_own_feature,
 )
 from noticeparse.layout.drafts import Added, Group, Item, Place
@@ -39,7 +41,6 @@ _JOINTS = {
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
 )  # fmt: skip
-_LONGEST_COUNT = 3
 
 
 class RowReader:
@@ -103,7 +104,7 @@ class RowReader:
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
         self._set_old_new(item, cells)
-        self._set_label(item, cells)
+        set_label(self.text, item, cells, self.codes)
         radius = span_of(cells.get("radius", []))
         if radius is not None:
             item.tail.append(radius)
@@ -160,6 +161,10 @@ class RowReader:
             written = self._words(cell)
             words = self.codes.get(written.strip(" .()"), written)
             start, end = cell[0].start, cell[-1].end
+            divided = verb_and_change(self.text, start, end)
+            if divided is not None:
+                (start, end), new = divided
+                words, item.change = self.text[start:end], [new]
             if canonical_verb(words) is None and ":" not in words:
                 self.verb = None
                 item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
@@ -228,17 +233,6 @@ class RowReader:
         item.verb = item.verb or "amend"
         item.old = [(e.start, e.end) for e in old]
         item.change = [(e.start, e.end) for e in new]
-
-    def _set_label(self, item: Item, cells: Cells) -> None:
-        for role in ("label", "feature", "verb"):
-            for element in cells.get(role, []):
-                if role == "verb" and self.text[element.start : element.end] in self.codes:
-                    continue
-                written = self.text[element.start : element.end].strip(" .)(")
-                is_count = role == "label" and written.isalnum() and len(written) <= _LONGEST_COUNT
-                if (element.kind == "label" or is_count) and item.label is None:
-                    item.label = element.value or written
-                    item.label_piece = (element.start, element.end)
 
     def _groups(self, cells: Cells) -> Iterator[Group]:
         merged = cells.get("latitude", []) + cells.get("longitude", [])

@@ -167,7 +167,7 @@ _STEMS: dict[str, Verb] = {
 
 LIST_ENDINGS = (
     " on the chart", " from the chart", " in the chart", " on this chart", " as follows",
-    " from",
+    " from", " to",
 )  # fmt: skip
 """What may stand behind the verb that heads a list."""
 
