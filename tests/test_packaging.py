@@ -90,7 +90,7 @@ class TestWheel:
             assert {f"{vendored}/LICENSE", f"{vendored}/NOTICE"} <= set(archive.namelist())
             licence = archive.read(f"{info}/licenses/noticeparse/LICENSE").decode("utf-8")
             typeface = archive.read(f"{info}/licenses/noticeparse/worksheet/fonts/LICENSE")
-        licences = "Apache-2.0 AND MIT AND BSD-3-Clause AND OFL-1.1"
+        licences = "Apache-2.0 AND MIT AND BSD-3-Clause AND ISC AND OFL-1.1"
         assert f"\nLicense-Expression: {licences}\n" in metadata
         assert b"SIL OPEN FONT LICENSE" in typeface
         assert "\nLicense-File: noticeparse/LICENSE\n" in metadata

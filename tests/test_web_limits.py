@@ -313,7 +313,7 @@ class TestLog:
         caplog: pytest.LogCaptureFixture,
         monkeypatch: pytest.MonkeyPatch,
     ) -> None:
-        def failing(_: object) -> None:
+        def failing(*_: object) -> None:
             raise RuntimeError("secrettext")
 
         monkeypatch.setattr("noticeparse.web.app.kind_of", failing)
@@ -328,7 +328,7 @@ class TestLog:
         def failing(*_: object, **__: object) -> None:
             raise RuntimeError("secrettext")
 
-        monkeypatch.setattr(work, "read_bulletin", failing)
+        monkeypatch.setattr(work, "read_intake", failing)
         found = work.perform(work.Job("notices", GOOD.encode(), False, None, {}))
         assert isinstance(found, Problem)
         assert found.kind == "internal"

@@ -127,7 +127,7 @@ class NoticeBuilder:
                     at = start + part.end
             kept += self._without_source(self.context.written(at, end), at)
         joined = " ".join(" ".join(kept).split()).replace(" .", ".")
-        return joined.strip(" .,:|-–*()/").strip() or None
+        return joined.strip(" .,:|-–·*()/").strip() or None
 
     def _without_source(self, words: str, start: int) -> list[str]:
         """The sentences of a heading, without one that names the source."""

@@ -31,7 +31,7 @@ _COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 _COUNTED = re.compile(r"\b(?P<count>two|three|four|five|six) $", re.IGNORECASE)
 _MAGNETIC = re.compile(r"\(?\bmag(?:netic)?\b\.?\)?", re.IGNORECASE)
 _UNLIT = re.compile(r"\bunlit\b|\blight (?:is )?(?:discontinued|removed)\b", re.IGNORECASE)
-_LETTER_AHEAD = re.compile(r"[FQ], ?(?=[A-Z])")
+_LETTER_AHEAD = re.compile(r"[FQ], ?(?=(?:Al|F|L|Fl|Oc|Iso|Q|V|U|I|Mo)[A-Za-z]{0,5}[.( ]|[FQ]\b)")
 _SEPARATE = re.compile(r"\b(?:no|not fitted with(?: an?)?|without(?: an?)?) $", re.IGNORECASE)
 _AXES = frozenset(("NAVLNE", "RECTRC"))
 

@@ -70,7 +70,10 @@ def spellings(draw: st.DrawFn, most: int = 4) -> list[WrittenPosition]:
         (form, point)
         for form in ALL_FORMS
         for (unit, digits), point in values.items()
-        if form.unit == unit and digits in form.decimals
+        if form.unit == unit
+        and digits in form.decimals
+        # Without noughts in front, a short longitude may have lost its first figure.
+        and not ("{n}" in form.half and lon.steps < 100 * scale)
     ]
     chosen = draw(st.lists(st.sampled_from(pairs), min_size=1, max_size=most))
     return [WrittenPosition.of(form, point, letters) for form, point in chosen]

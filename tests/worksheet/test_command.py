@@ -72,14 +72,14 @@ def test_plot_alone(tmp_path: Path) -> None:
 
 def test_chart_that_is_not_in_the_list_has_no_plot(tmp_path: Path) -> None:
     text = tmp_path / "a.txt"
-    text.write_text(Path(DEMO).read_text("utf-8").replace("Chart 803", "Chart 805"), "utf-8")
+    text.write_text(Path(DEMO).read_text("utf-8").replace("Chart 803", "Chart 877"), "utf-8")
     plot = tmp_path / "p.svg"
     result = invoke("sheet", "--charts", LIST, "--plot", str(plot), str(text))
     assert result.exit_code == 0
-    assert "Chart 805: 5 actions of 2 notices\n  no plot: the chart" in result.stderr
+    assert "Chart 877: 5 actions of 2 notices\n  no plot: the chart" in result.stderr
     assert "Chart 802" in plot.read_text("utf-8")
     plot.unlink()
-    arguments = ["--charts", LIST, "--plot", str(plot), "--chart", "805", str(text)]
+    arguments = ["--charts", LIST, "--plot", str(plot), "--chart", "877", str(text)]
     assert invoke("sheet", *arguments).exit_code == 2
     assert not plot.exists()
 

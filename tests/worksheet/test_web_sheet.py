@@ -63,7 +63,7 @@ def test_unusable_action_is_no_failure(client: httpx2.Client) -> None:
         ({"text": "No chart here."}, "chart-not-touched", "no notice touches"),
         ({"charts": None, "format": "svg"}, "chart-not-plotted", "needs a chart list"),
         ({"charts": None, "format": "pdf", "plot": True}, "chart-not-plotted", "chart list"),
-        ({"charts": CHARTS.replace("803", "809"), "format": "svg"}, "chart-not-plotted", "not in"),
+        ({"charts": CHARTS.replace("803", "899"), "format": "svg"}, "chart-not-plotted", "not in"),
         ({"charts": ""}, "chart-list-unusable", ""),
         ({"format": "png"}, "request-invalid", "/format"),
         ({"text": " "}, "request-invalid", "/text"),
