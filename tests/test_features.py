@@ -214,6 +214,7 @@ FAULTS = [
      "wreck, least depth 5 m, least depth 6 m"),
     ("wreck, least depth unknown, depth 12 m", "depth-several",
      "wreck, least depth unknown, depth 12 m"),
+    ("wreck rock awash", "feature-kinds-several", "rock awash"),
     ("depth 8 6", "depth-figures-apart", "8 6"),
     ("bridge, vertical clearance 6 m, horizontal clearance 20 m", "feature-clearances-several",
      "horizontal clearance 20 m"),

@@ -48,6 +48,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
         # `light, Fl. Horn(2)30s`: a class that was taken for no light.
         lost = [item for item in told.items if item.role == "unknown" and item.text in _CLASSES]
         yield from (_fault("light-unreadable", item) for item in lost)
+    yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)
     for item, behind in pairwise(told.items):
         # `topmark cone`: whether its point is up or down is not said.
@@ -94,6 +95,19 @@ def _letters_behind(text: str, told: Told) -> Iterator[Fault]:
         return
     if not text[head.end : behind.start].strip():
         yield _fault("feature-letter-unclear", behind)
+
+
+_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
+
+
+def _second_dangers(text: str, told: Told) -> Iterator[Fault]:
+    """`wreck rock awash`: two dangers, run together; neither names the other."""
+    named = [item for item in told.items if item.role == "kind" and not item.bracketed]
+    for first, second in pairwise(named):
+        classes = {kinds()[first.value].s57, kinds()[second.value].s57}
+        is_close = not text[first.end : second.start].strip()
+        if first.value != second.value and is_close and len(classes) > 1 and classes <= _DANGERS:
+            yield _fault("feature-kinds-several", second)
 
 
 def _lost_lights(text: str, told: Told) -> Iterator[Fault]:
