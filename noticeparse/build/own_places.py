@@ -12,6 +12,8 @@ from noticeparse.readers.letters import read_letters
 
 def with_own_places(context: Context, groups: Sequence[Group]) -> list[Group]:
     """The groups, each such reference replaced by the places that it means."""
+    if not any(place.element.kind == "reference" for group in groups for place in group.places):
+        return list(groups)
     own = {
         place.label: place
         for group in groups

@@ -23,6 +23,8 @@ from noticeparse.readers.heads import head_kinds, opened_notice
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
 
+_OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
+"""What shows at once that a line is one of the items."""
 _LONGEST_LEAD = 40
 
 
@@ -153,7 +155,7 @@ class HeadReader:
     def takes_detail(self, line: Line) -> bool:
         """Whether a line among the items names the source of the information, or the datum."""
         notice, charts = self.assembly.notice, self.assembly.charts
-        if notice is None or notice.is_radio:
+        if notice is None or notice.is_radio or line.has(*_OF_ITEMS):
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         if is_source(self.text, line):

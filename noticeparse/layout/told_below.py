@@ -42,6 +42,9 @@ class _Group(NamedTuple):
 
 def stands_told_below(text: str, lines: Sequence[Line]) -> bool:
     """Whether things stand over what is told of them, and no other verb commands here."""
+    first = next((line for line in lines if not line.is_blank), None)
+    if first is None or first.has("verb", "passive"):
+        return False
     parts = list(_parts(text, lines))
     others = [part for part in parts if isinstance(part, Line)]
     return len(others) < len(parts) and not any(line.has("verb", "passive") for line in others)
