@@ -6,7 +6,7 @@ Bearings and distances are those of the geodesic on WGS84 (Karney), nautical mil
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
-from math import radians
+from math import ceil, log10, radians
 from typing import NamedTuple
 
 from noticeparse.records.action import Action, Move
@@ -105,7 +105,23 @@ def _place(
         notes.append(f"worked out, good to {position.resolution_m:g} metres")
     written = " ".join(position.written.split())
     is_outside = on is not None and on.part is None
-    return Place(readable(position), written, _on_sheet(on, others), is_outside, notes)
+    exact = worked_out(position) if position.via == "offset" else readable(position)
+    return Place(exact, written, _on_sheet(on, others), is_outside, notes)
+
+
+def worked_out(position: Position) -> str:
+    """`47°12.3'S 123°45.7'W`, degrees and minutes as fine as the position is good to."""
+    finest = max(position.resolution_m, 0.2)
+    decimals = max(0, ceil(log10(_NAUTICAL_MILE_M / finest) - 1e-9))
+    north = _minutes(position.lat, "NS", 2, decimals)
+    return f"{north} {_minutes(position.lon, 'EW', 3, decimals)}"
+
+
+def _minutes(angle: float, hemispheres: str, width: int, decimals: int) -> str:
+    # Rounded as a whole number of last digits, so that 59.96 minutes become the next degree.
+    whole, rest = divmod(round(abs(angle) * 60 * 10**decimals), 60 * 10**decimals)
+    minutes = f"{rest / 10**decimals:0{3 + decimals if decimals else 2}.{decimals}f}"
+    return f"{whole:0{width}d}°{minutes}'{hemispheres[angle < 0]}"
 
 
 def _on_sheet(on: SheetPlace | None, others: frozenset[str | None]) -> str | None:
