@@ -11,7 +11,7 @@ import { createFilters } from "./filters.js";
 import { createFindings } from "./findings.js";
 import { createKeeper, forgetAll, keep, kept } from "./keeping.js";
 import { watchKeys } from "./keys.js";
-import { actionsAt, addFindings, haveSameStretch } from "./model.js";
+import { actionsAt, haveSameStretch } from "./model.js";
 import { openedFile } from "./opened.js";
 import { showPart, stepPart, watchParts } from "./parts.js";
 import { createPlotPane } from "./plot_pane.js";
@@ -20,7 +20,7 @@ import { watchPrinting } from "./printing.js";
 import { createReading } from "./reading.js";
 import { createRecords } from "./records.js";
 import { createSheets } from "./sheets.js";
-import { sayRead, sayReading, sayState, sayUnpacking } from "./state_words.js";
+import { sayChanged, sayRead, sayReading, sayState, sayUnpacking } from "./state_words.js";
 import { asWords } from "./tables.js";
 import { createTaking } from "./taking.js";
 import { hideTrouble, tell, watchTrouble } from "./trouble.js";
@@ -30,6 +30,7 @@ const MANY = 1000; // actions, beyond which they are laid out in steps
 let model = null;
 let shown = [];
 let name = kept("name");
+let wasEdited = kept("edited") === "yes"; // before the page was opened again
 let file = null; // what is known of the file that was opened
 let plot = { show() {}, select() {} };
 
@@ -39,8 +40,10 @@ const source = () => ({
   charts: charts.text(),
   as_of: element("as-of").value || null,
   region: element("region").value || null,
+  file_findings: file?.findingsNow() ?? [],
 });
-const state = () => ({ model, shown, source: source() });
+const isEdited = () => wasEdited || pane.isEdited();
+const state = () => ({ model, shown, source: source(), isEdited: isEdited() });
 
 watchDialogs();
 watchTrouble();
@@ -48,9 +51,10 @@ const pane = createTextPane(element("editor"), {
   onEdit: () => {
     keeper.later();
     reading.changed();
+    sayChanged();
   },
   onOther: () => {
-    [name, file] = [null, null];
+    [name, file, wasEdited] = [null, null, false];
     element("file-name").textContent = "not from a file";
   },
   onPlace: pickPlace,
@@ -63,6 +67,12 @@ const pane = createTextPane(element("editor"), {
 });
 const keeper = createKeeper("text", pane.text, (isKept) => {
   keep("name", isKept ? name : null);
+  if (isKept && !keep("file", file?.words() ?? null)) {
+    keep("file", null);
+    say("What was found in the file itself is too long to be kept: open the file again next time.");
+  }
+  if (!isKept) keep("file", null);
+  keep("edited", isKept && isEdited() ? "yes" : null);
   element("kept").textContent = isKept ? "kept in this browser only" : "too long to be kept";
   if (!isKept) say("This text is too long to be kept by this browser when the page is closed.");
 });
@@ -93,6 +103,7 @@ function opened(given) {
   name = given.name;
   filters.clear();
   pane.replace(given.text);
+  wasEdited = false;
   file = openedFile(given, pane);
   element("file-name").textContent = name ?? "not from a file";
   keeper.now();
@@ -113,7 +124,6 @@ function told(what, detail) {
 // `signal` tells where a newer text has made it stale.
 async function read(found, signal) {
   if (found) {
-    addFindings(found, file?.items() ?? []);
     for (const item of found.findings) item.page = item.from === null ? null : (file?.pageAt(item.from) ?? null);
   }
   const steps = [
@@ -280,6 +290,7 @@ async function begin() {
     previousPart: () => stepPart(-1, pane, records),
     position: positions.open,
     take: taking.open,
+    sheets: () => sheets.open(),
     search: () => {
       showPart("actions");
       filters.focus();
@@ -287,7 +298,11 @@ async function begin() {
   });
   draw();
   const text = kept("text");
-  if (text) pane.replace(text);
+  if (text) {
+    const known = kept("file");
+    pane.replace(text);
+    file = known ? openedFile({ text, ...JSON.parse(known) }, pane) : null;
+  }
   element("file-name").textContent = name ?? (text ? "not from a file" : "nothing opened");
   plot = await createPlotPane((path) => pickAction(records.actionAt(path)));
   await charts.load();
