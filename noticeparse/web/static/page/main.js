@@ -24,6 +24,7 @@ import { sayChanged, sayRead, sayReading, sayState, sayUnpacking } from "./state
 import { asWords } from "./tables.js";
 import { createTaking } from "./taking.js";
 import { hideTrouble, tell, watchTrouble } from "./trouble.js";
+import { welcome } from "./welcome.js";
 
 const MANY = 1000; // actions, beyond which they are laid out in steps
 
@@ -149,7 +150,7 @@ async function read(found, signal) {
 function draw() {
   if (!model) {
     shown = [];
-    element("slips").replaceChildren(welcome());
+    element("slips").replaceChildren(welcome(files.takeExample));
     element("action-count").textContent = "";
   } else {
     const isNarrowed = filters.isNarrowed();
@@ -163,19 +164,6 @@ function draw() {
     if (isNarrowed && !shown.length) element("slips").replaceChildren(make("p", { class: "nothing" }, "No action is like that."));
   }
   plot.show(shown, charts.frames());
-}
-
-function welcome() {
-  const example = make("button", { type: "button", class: "chief" }, "Try the example");
-  example.addEventListener("click", files.takeExample);
-  return make(
-    "div",
-    { class: "welcome" },
-    make("p", { class: "lead" }, "Paste a bulletin into the text, or drop a file anywhere on this page."),
-    make("p", {}, "Every action in it stands here then: what to insert, amend, replace, move or delete, on which chart and where. What could not be read for certain is told, and never guessed."),
-    make("p", {}, "All of it is worked out on this machine. Nothing is sent anywhere."),
-    make("p", {}, example),
-  );
 }
 
 function pickAction(action, { isToFocus = false } = {}) {
@@ -220,8 +208,7 @@ function pickFinding(item) {
 }
 
 function clearAll() {
-  name = null;
-  file = null;
+  [name, file, wasEdited] = [null, null, false];
   filters.clear();
   pane.replace("");
   element("file-name").textContent = "nothing opened";
