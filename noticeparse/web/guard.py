@@ -16,6 +16,7 @@ from starlette.requests import ClientDisconnect
 from starlette.types import ASGIApp, Message, Receive, Scope, Send
 
 from noticeparse.web.answers import problem_answer
+from noticeparse.web.origins import foreign
 from noticeparse.web.problems import Problem, try_again
 from noticeparse.web.settings import TOKEN_VARIABLE, ServiceSettings
 
@@ -108,6 +109,9 @@ class _Passage:
             await self._failed(error)
 
     def _refusal(self) -> Problem | None:
+        problem = foreign(self._scope)
+        if problem is not None:
+            return problem
         token = self._settings.token
         if token is None or not self._scope["path"].startswith(GUARDED):
             return None

@@ -15,6 +15,7 @@ KINDS: dict[str, tuple[int, str]] = {
     "bad-request": (400, "The request is not well formed"),
     "malformed-json": (400, "The body is not well-formed JSON"),
     "unauthorized": (401, "A token is needed"),
+    "forbidden": (403, "The request is not for this service"),
     "not-found": (404, "There is nothing under this path"),
     "chart-not-touched": (404, "No notice touches the chart"),
     "chart-not-plotted": (404, "The chart cannot be plotted"),

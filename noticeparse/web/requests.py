@@ -24,12 +24,14 @@ from pydantic import (
     model_validator,
 )
 
+from noticeparse.records.finding import Finding
 from noticeparse.web.problems import Detail, Refused
 from noticeparse.writers import FORMATS
 
 MOST_TEXTS = 1000
 LONGEST_VALUE = 2000
 LONGEST_NAME = 200
+MOST_FINDINGS = 20_000
 _MOST_OPTIONS = 20
 _MOST_UNKNOWN = 20
 
@@ -131,6 +133,11 @@ class ParseRequest(ParseOptions):
             "of its limits; a list with an error or a warning is refused"
         ),
     )
+    file_findings: list[Finding] = Field(
+        default=[],
+        max_length=MOST_FINDINGS,
+        description="the findings of `/v1/intake` for the text, with spans in it as it is now",
+    )
 
 
 class SheetRequest(BaseModel):
@@ -155,6 +162,14 @@ class SheetRequest(BaseModel):
     plot: bool = Field(default=False, description="with `pdf`: the plot at chart scale")
     as_of: Day | None = Field(default=None, description="as of `/v1/parse`")
     region: Literal["A", "B"] | None = Field(default=None, description="as of `/v1/parse`")
+    edited: bool = Field(
+        default=False, description="whether the text was changed since its file was opened"
+    )
+    file_findings: list[Finding] = Field(
+        default=[],
+        max_length=MOST_FINDINGS,
+        description="as of `/v1/parse`",
+    )
 
     @property
     def is_plot(self) -> bool:

@@ -22,9 +22,11 @@ from noticeparse.intake import Intake, as_text
 from noticeparse.pipeline import read_bulletin
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.depth import Depth
+from noticeparse.records.finding import Finding
 from noticeparse.records.light import Light
 from noticeparse.records.position import Position
 from noticeparse.web.charsets import text_of
+from noticeparse.web.file_findings import with_file_findings
 from noticeparse.web.files import file_answer, intake_of
 from noticeparse.web.problems import Detail, Problem, Refused
 from noticeparse.web.requests import (
@@ -71,6 +73,11 @@ _READERS: dict[Kind, Callable[[str], Value]] = {
     "lights": api.parse_light,
     "depths": api.parse_depth,
 }
+
+EDITED = (
+    "The text was changed on the page: compare every action with the original notice. What stands "
+    "here as written is the text of the page."
+)
 
 _SPECIMEN = """\
 1/26 TAVRENNE ISLANDS - Quill Sound - Wreck.
@@ -130,27 +137,29 @@ def perform(job: Job) -> Answer | Problem:
 
 
 def _notices(job: Job) -> Answer:
-    intake, options, charts = _request(job)
+    intake, options, charts, of_file = _request(job)
     region: Region | None = options.region
     bulletin = read_intake(
         intake, name=options.name, charts=charts, as_of=options.as_of, region=region
     )
+    bulletin = with_file_findings(bulletin, of_file)
     pieces = write(new_writer(options.format), [bulletin])
     return Answer(MEDIA_TYPES[options.format], "".join(pieces).encode("utf-8"))
 
 
-def _request(job: Job) -> tuple[Intake, ParseOptions, ChartList | None]:
+def _request(job: Job) -> tuple[Intake, ParseOptions, ChartList | None, list[Finding]]:
     if not job.is_json:
         options = validated(ParseOptions, job.options)
         if job.is_file:
-            return intake_of(job.body, options.name), options, None
-        return text_of(job.body, job.charset), options, None
+            return intake_of(job.body, options.name), options, None, []
+        return text_of(job.body, job.charset), options, None, []
     given = read_json(job.body)
     if isinstance(given, dict):
         given = {**job.options, **given}
     request = validated(ParseRequest, given)
     # The sum of a text without a file is worked out by the pipeline.
-    return Intake(request.text, "", "text/plain", ()), request, _chart_list(request.charts)
+    intake = Intake(request.text, "", "text/plain", ())
+    return intake, request, _chart_list(request.charts), request.file_findings
 
 
 def _file(job: Job) -> Answer:
@@ -197,10 +206,13 @@ def _sheet(job: Job) -> Answer:
         as_of=request.as_of,
         region=request.region,
     )
+    bulletin = with_file_findings(bulletin, request.file_findings)
     label = request.name or "text"
     try:
         wanted = [request.chart] if request.chart is not None else []
         sheets = chart_sheets([(label, bulletin)], charts, wanted)
+        if request.edited:
+            sheets = [one._replace(alarms=[EDITED, *one.alarms]) for one in sheets]
         write_it = plot_document if request.is_plot else sheet_document
         document = write_it(sheets, request.format)
     except NotTouched as error:

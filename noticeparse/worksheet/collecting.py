@@ -19,7 +19,7 @@ from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice
 from noticeparse.records.reference import NoticeRef
-from noticeparse.sheets import Sheets, chart_key, is_same_notice, own_reference
+from noticeparse.sheets import ListedSheet, Sheets, chart_key, is_same_notice, own_reference
 from noticeparse.worksheet.chains import alarms_of, before_of
 from noticeparse.worksheet.heads import (
     head_facts,
@@ -202,11 +202,21 @@ def _panel_sheet(
 ) -> PanelSheet:
     section = next((one for step in panel.steps for one in step.sections), None)
     frames = sheets.of_section(section) if sheets is not None and section is not None else []
-    blocks = [_block(step, known[id(step.notice)], chart_number, numbers) for step in panel.steps]
+    blocks = [
+        _block(step, known[id(step.notice)], frames, chart_number=chart_number, numbers=numbers)
+        for step in panel.steps
+    ]
     return PanelSheet(panel.panel, panel_title(frames), frames, blocks)
 
 
-def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int]) -> NoticeBlock:
+def _block(
+    step: Step,
+    known: _Known,
+    frames: Sequence[ListedSheet],
+    *,
+    chart_number: int,
+    numbers: Iterator[int],
+) -> NoticeBlock:
     notice = step.notice
     own = {
         index for index, one in enumerate(notice.charts) if any(one is s for s in step.sections)
@@ -217,14 +227,20 @@ def _block(step: Step, known: _Known, chart_number: int, numbers: Iterator[int])
         heading=notice.heading,
         facts=list(head_facts(step)),
         alarms=list(notice_alarms(step, known.cancelled_by)),
-        lines=list(_lines(step, known, own, chart_number=chart_number, numbers=numbers)),
+        lines=list(_lines(step, known, own, frames, key=f"c{chart_number}", numbers=numbers)),
         remarks=[remark.text for remark in notice.remarks],
         told=told_of(_of_notice(notice, own)),
     )
 
 
 def _lines(
-    step: Step, known: _Known, own: set[int], *, chart_number: int, numbers: Iterator[int]
+    step: Step,
+    known: _Known,
+    own: set[int],
+    frames: Sequence[ListedSheet],
+    *,
+    key: str,
+    numbers: Iterator[int],
 ) -> Iterator[Line]:
     for index in sorted(own):
         section = step.notice.charts[index]
@@ -236,10 +252,12 @@ def _lines(
                 section,
                 known.of_actions.get(path, []),
                 number=number,
-                key=f"c{chart_number}-{number}",
+                key=f"{key}-{number}",
                 source=step.label,
                 notice=notice_name(step.notice),
                 is_in_pencil=step.notice.status in _IN_PENCIL,
+                is_cancelled=bool(known.cancelled_by),
+                frames=frames,
             )
 
 

@@ -17,6 +17,7 @@ from noticeparse.worksheet.places import Place, Where
 from noticeparse.writers.quoting import visible
 
 STOP = "Must not be applied"
+CANCELLED = "Cancelled: must not be applied"
 UNLISTED = "No places on the sheet: the chart, or its panel, is not in the chart list."
 PLACES = "Places on the sheet: millimetres right and up from the lower left corner of the frame."
 TICKS = ("applied", "checked by colleague")
@@ -123,7 +124,7 @@ def _line(line: Line) -> Iterator[str]:
         yield from map(_where, line.where)
         yield _definitions(line.facts, "detail")
     else:
-        yield f'<p class="stop">{STOP}</p>'
+        yield f'<p class="stop">{CANCELLED if line.is_cancelled else STOP}</p>'
     yield (
         f'<p class="source">{"As written" if line.is_usable else "The notice says"}, '
         f"{_text(line.source)}: {_text(line.written)}</p>"

@@ -5,7 +5,7 @@ Of an action that must not be applied nothing is shown but its words as they sta
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from decimal import Decimal
 
 from noticeparse.numbers import NAUTICAL_MILE_M
@@ -13,10 +13,11 @@ from noticeparse.records.action import Action, Amend, Move, Replace
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.feature import Feature
 from noticeparse.records.finding import Finding
+from noticeparse.sheets import ListedSheet
 from noticeparse.worksheet.feature_words import Fact, change_fact, feature_facts
 from noticeparse.worksheet.light_words import amount
 from noticeparse.worksheet.model import Line, Told
-from noticeparse.worksheet.places import move_words, wheres_of
+from noticeparse.worksheet.places import move_words, other_datums, wheres_of
 
 _SEVERITIES = ("error", "warning", "info")
 _VERBS = {
@@ -49,18 +50,22 @@ def line_of(
     source: str,
     notice: str,
     is_in_pencil: bool,
+    is_cancelled: bool,
+    frames: Sequence[ListedSheet],
 ) -> Line:
-    """The line of one action."""
+    """The line of one action, whose places lie on one of `frames`."""
+    is_usable = action.usable and not is_cancelled
     return Line(
         number=number,
         key=key,
         label=action.label,
         verb=_VERBS[action.verb],
-        title=title_of(action) if action.usable else "",
-        where=wheres_of(action) if action.usable else [],
-        facts=list(_facts(action)) if action.usable else [],
+        title=title_of(action) if is_usable else "",
+        where=wheres_of(action, other_datums(section, frames)) if is_usable else [],
+        facts=list(_facts(action)) if is_usable else [],
         told=told_of(findings),
-        is_usable=action.usable,
+        is_usable=is_usable,
+        is_cancelled=is_cancelled,
         is_in_pencil=is_in_pencil,
         written=action.text,
         source=f"{source}:{action.span.line}",

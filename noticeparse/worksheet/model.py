@@ -37,6 +37,8 @@ class Line(NamedTuple):
     facts: list[Fact]
     told: list[Told]
     is_usable: bool
+    """Whether it may be applied: neither held back by the reader, nor its notice cancelled."""
+    is_cancelled: bool
     is_in_pencil: bool
     written: str
     source: str

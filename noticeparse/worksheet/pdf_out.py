@@ -20,6 +20,7 @@ from reportlab.platypus import (
     CondPageBreak,
     Flowable,
     Frame,
+    KeepTogether,
     NextPageTemplate,
     PageBreak,
     PageTemplate,
@@ -145,9 +146,19 @@ def _panel(sheet: ChartSheet, panel: PanelSheet) -> Iterator[Flowable]:
 
 
 def _block(block: NoticeBlock) -> Iterator[Flowable]:
+    rows = [row for line in block.lines for row in action_rows(line, WIDTH)]
     yield Spacer(1, 5 * mm)
-    # Not a head at the foot of a page.
+    # Not a head at the foot of a page, nor parted from its first action.
     yield CondPageBreak(55 * mm)
+    yield KeepTogether([*_block_head(block), *rows[:1]])
+    yield from rows[1:]
+    if not block.lines:
+        yield _paragraph("No action for this chart.", "plain")
+    yield from (_paragraph(remark, "plain") for remark in block.remarks)
+    yield from told_parts(block.told)
+
+
+def _block_head(block: NoticeBlock) -> Iterator[Flowable]:
     yield Rule(WIDTH, 0.5)
     heading = f"   {_text(block.heading)}" if block.heading else ""
     words = f"<font size='15'>{_text(block.name)}</font>{heading}"
@@ -159,12 +170,6 @@ def _block(block: NoticeBlock) -> Iterator[Flowable]:
     )
     yield Paragraph(facts, STYLES["small"])
     yield Spacer(1, 1.5 * mm)
-    for line in block.lines:
-        yield from action_rows(line, WIDTH)
-    if not block.lines:
-        yield _paragraph("No action for this chart.", "plain")
-    yield from (_paragraph(remark, "plain") for remark in block.remarks)
-    yield from told_parts(block.told)
 
 
 def _foot(sheet: ChartSheet) -> Iterator[Flowable]:

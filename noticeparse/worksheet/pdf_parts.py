@@ -12,7 +12,7 @@ from reportlab.platypus import Flowable, KeepTogether, Paragraph, Spacer, Table
 
 from noticeparse.worksheet.feature_words import Fact
 from noticeparse.worksheet.fonts import BOLD, REGULAR, showable
-from noticeparse.worksheet.html_out import STOP, TICKS
+from noticeparse.worksheet.html_out import CANCELLED, STOP, TICKS
 from noticeparse.worksheet.model import Line, Told
 from noticeparse.worksheet.places import Place, Where
 
@@ -208,7 +208,8 @@ def _usable(line: Line, width: float) -> Iterator[Flowable]:
 
 
 def _refused(line: Line) -> Iterator[Flowable]:
-    stop = Table([[_paragraph(STOP, "stop")]], [58 * mm], hAlign="LEFT")
+    words, width = (CANCELLED, 84) if line.is_cancelled else (STOP, 58)
+    stop = Table([[_paragraph(words, "stop")]], [width * mm], hAlign="LEFT")
     stop.setStyle([("BACKGROUND", (0, 0), (-1, -1), black),
                    ("BOTTOMPADDING", (0, 0), (-1, -1), 1.6 * mm)])  # fmt: skip
     yield stop

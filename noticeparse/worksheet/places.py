@@ -5,14 +5,16 @@ Bearings and distances are those of the geodesic on WGS84 (Karney), nautical mil
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-from math import radians
+from collections.abc import Iterator, Sequence
+from math import ceil, log10, radians
 from typing import NamedTuple
 
 from noticeparse.records.action import Action, Move
+from noticeparse.records.chart import ChartSection
 from noticeparse.records.geometry import Geometry
 from noticeparse.records.position import Position
 from noticeparse.records.sheet import SheetPlace
+from noticeparse.sheets import ListedSheet
 from noticeparse.writers.coordinates import readable
 from noticeparse.writers.drawing import is_of_reference
 from noticeparse.writers.text_actions import how_words, offset_words
@@ -41,20 +43,37 @@ class Where(NamedTuple):
     """Whether the places are those of something else than the feature."""
 
 
-def wheres_of(action: Action) -> list[Where]:
-    """Where an action applies; of a move the old place, then the new one."""
+def other_datums(section: ChartSection, frames: Sequence[ListedSheet]) -> frozenset[str | None]:
+    """The panels of the frames whose datum is another than that of the positions."""
+    return frozenset(
+        frame.chart.panel
+        for frame in frames
+        if section.datum and frame.chart.datum and section.datum.name != frame.chart.datum.name
+    )
+
+
+def wheres_of(action: Action, others: frozenset[str | None] = frozenset()) -> list[Where]:
+    """Where an action applies; of a move the old place, then the new one.
+
+    On the panels in `others`, of another datum, it has no place.
+    """
     sheet = action.sheet
     here = sheet.positions if sheet else []
     if not isinstance(action, Move):
-        return [_where("", action.geometry, here)]
+        return [_where("", action.geometry, here, others)]
     there = sheet.destination if sheet else []
-    return [_where("from", action.geometry, here), _where("to", action.destination, there)]
+    return [
+        _where("from", action.geometry, here, others),
+        _where("to", action.destination, there, others),
+    ]
 
 
-def _where(lead: str, geometry: Geometry, sheet: list[SheetPlace]) -> Where:
+def _where(
+    lead: str, geometry: Geometry, sheet: list[SheetPlace], others: frozenset[str | None]
+) -> Where:
     known = [*sheet, *[None] * (len(geometry.positions) - len(sheet))]
     places = [
-        _place(one, on, is_corner=len(geometry.positions) > 1)
+        _place(one, on, others, is_corner=len(geometry.positions) > 1)
         for one, on in zip(geometry.positions, known, strict=True)
     ]
     is_reference = is_of_reference(geometry)
@@ -70,7 +89,13 @@ def _notes(geometry: Geometry) -> Iterator[str]:
         yield f"that is {offset_words(geometry.offset)}"
 
 
-def _place(position: Position, on: SheetPlace | None, *, is_corner: bool) -> Place:
+def _place(
+    position: Position,
+    on: SheetPlace | None,
+    others: frozenset[str | None],
+    *,
+    is_corner: bool,
+) -> Place:
     notes: list[str] = []
     if position.label and position.via == "stated" and is_corner:
         notes.append(f"({position.label})")
@@ -80,15 +105,33 @@ def _place(position: Position, on: SheetPlace | None, *, is_corner: bool) -> Pla
         notes.append(f"worked out, good to {position.resolution_m:g} metres")
     written = " ".join(position.written.split())
     is_outside = on is not None and on.part is None
-    return Place(readable(position), written, _on_sheet(on), is_outside, notes)
+    exact = worked_out(position) if position.via == "offset" else readable(position)
+    return Place(exact, written, _on_sheet(on, others), is_outside, notes)
 
 
-def _on_sheet(on: SheetPlace | None) -> str | None:
+def worked_out(position: Position) -> str:
+    """`47°12.3'S 123°45.7'W`, degrees and minutes as fine as the position is good to."""
+    finest = max(position.resolution_m, 0.2)
+    decimals = max(0, ceil(log10(_NAUTICAL_MILE_M / finest) - 1e-9))
+    north = _minutes(position.lat, "NS", 2, decimals)
+    return f"{north} {_minutes(position.lon, 'EW', 3, decimals)}"
+
+
+def _minutes(angle: float, hemispheres: str, width: int, decimals: int) -> str:
+    # Rounded as a whole number of last digits, so that 59.96 minutes become the next degree.
+    whole, rest = divmod(round(abs(angle) * 60 * 10**decimals), 60 * 10**decimals)
+    minutes = f"{rest / 10**decimals:0{3 + decimals if decimals else 2}.{decimals}f}"
+    return f"{whole:0{width}d}°{minutes}'{hemispheres[angle < 0]}"
+
+
+def _on_sheet(on: SheetPlace | None, others: frozenset[str | None]) -> str | None:
     if on is None:
         return None
+    if on.panel in others:
+        return "not placed: on another datum than the chart"
     panel = f"{on.panel}: " if on.panel else ""
     if on.part is None:
-        return f"{panel}outside the frame, {_from_corner(on)}"
+        return f"{panel}outside the frame"
     return f"{panel}{on.part}, {_from_corner(on)}"
 
 

@@ -29,7 +29,12 @@ REASONS = {
     "arc_open": "the notice leaves open how the arc runs",
     "form": "cannot be drawn",
     "unusable": "must not be applied",
+    "cancelled": "cancelled by another notice",
     "outside": "outside the frame",
+    "old_end": "a move whose old place is not drawn",
+    "new_end": "a move whose new place is not drawn",
+    "both": "a move of which neither place can be drawn",
+    "part": "drawn in part, the rest is outside the frame",
 }
 _STEP_DEG = 0.5
 """Between two corners of a circle, whose sides lie within it by 0.00001 of the radius."""
@@ -60,13 +65,33 @@ def spread(lines: Iterator[Line], frames: Sequence[ListedSheet]) -> Spread:
     left_out: list[tuple[int, str]] = []
     for line in lines:
         if not line.is_usable:
-            left_out.append((line.number, "unusable"))
+            left_out.append((line.number, "cancelled" if line.is_cancelled else "unusable"))
             continue
-        for verb, geometry in _ends(line):
-            reason = _on_frames(line, verb, geometry, frames=frames, found=found)
-            if reason:
-                left_out.append((line.number, reason))
-    return Spread(found, list(dict.fromkeys(left_out)))
+        own, reason = _of_line(line, frames)
+        for index, drawn in own.items():
+            found.setdefault(index, []).extend(drawn)
+        if reason:
+            left_out.append((line.number, reason))
+    return Spread(found, left_out)
+
+
+def _of_line(
+    line: Line, frames: Sequence[ListedSheet]
+) -> tuple[dict[int, list[Drawn]], str | None]:
+    """What is drawn of an action, and why not all of it; half a move is no move."""
+    found: dict[int, list[Drawn]] = {}
+    reasons = [
+        _on_frames(line, verb, geometry, frames=frames, found=found)
+        for verb, geometry in _ends(line)
+    ]
+    left = [reason for reason in reasons if reason]
+    if not left:
+        return found, None
+    if len(reasons) == 1:
+        return found, "part" if found and left[0] == "outside" else left[0]
+    if len(set(reasons)) == 1:
+        return {}, left[0]
+    return {}, "both" if len(left) == 2 else "old_end" if reasons[0] else "new_end"
 
 
 def _ends(line: Line) -> list[tuple[str, Geometry]]:

@@ -36,7 +36,7 @@ def strip(
     lines = [
         f"{title}{scale} at {latitude}, Mercator, {datum}. Plot to lay over the chart; no chart."
     ]
-    lines += [f"{counted(drawn, 'action')} drawn here. {left_out_words(found)}".strip(), CAUTION]
+    lines += [f"{account(found, drawn)} {left_out_words(found)}".strip(), CAUTION]
     y = _TOP_MM - 10.5
     columns = int((page_width - _LEFT_MM - 12) / (_SIZE * 0.53))
     for words in (part for line in lines for part in wrap(line, columns)[:4]):
@@ -45,13 +45,26 @@ def strip(
     yield from _key()
 
 
+def account(found: Spread, drawn: int) -> str:
+    """`3 of 8 actions drawn here, 2 on another plot of the chart.`; the rest is not drawn."""
+    numbers = {one.line.number for drawn_there in found.drawn.values() for one in drawn_there}
+    total = len(numbers | {number for number, _ in found.left_out})
+    elsewhere = len(numbers) - drawn
+    other = f", {elsewhere} on another plot of the chart" if elsewhere else ""
+    return f"{drawn} of {counted(total, 'action')} drawn here{other}."
+
+
 def left_out_words(found: Spread) -> str:
     """`Not drawn: 4 (must not be applied).`, empty where all is drawn."""
     by_reason: dict[str, list[str]] = defaultdict(list)
     for number, reason in found.left_out:
         by_reason[reason].append(str(number))
+    in_part = by_reason.pop("part", [])
     parts = [f"{', '.join(numbers)} ({REASONS[one]})" for one, numbers in by_reason.items()]
-    return f"Not drawn: {'; '.join(parts)}." if parts else ""
+    words = [f"Not drawn: {'; '.join(parts)}."] if parts else []
+    if in_part:
+        words.append(f"{', '.join(in_part)}: {REASONS['part']}.")
+    return " ".join(words)
 
 
 def _key() -> Iterator[Item]:

@@ -13,7 +13,7 @@ from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Shape
 from noticeparse.worksheet.drawing import Item, Path, Pen, Point, Ring, Words
 
-COLOUR = "#a0005a"
+COLOUR = "#0b4f3a"
 HAIR = Pen(0.1, colour=COLOUR)
 THIN = Pen(0.25, colour=COLOUR)
 DASHED = Pen(0.25, (0.9, 0.7), COLOUR)

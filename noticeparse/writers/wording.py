@@ -93,6 +93,9 @@ def sheet_words(places: list[SheetPlace]) -> str | None:
 def _sheet_parts(place: SheetPlace) -> Iterator[str]:
     if place.panel:
         yield place.panel
-    yield place.part or "outside the frame"
+    if place.part is None:
+        yield "outside the frame"
+        return
+    yield place.part
     yield f"{place.x_mm:.1f} mm right"
     yield f"{place.y_mm:.1f} mm up"

@@ -132,3 +132,20 @@ def test_same_bytes() -> None:
 def test_markup_in_words_is_no_markup() -> None:
     text = WEEK.replace("Works. Lights", "<b>Works</b> &amp; <img src='x'/>")
     assert "<b>Works</b> &amp; <img src='x'/>" in " ".join(pages_of(text))
+
+
+def test_head_of_a_notice_stands_with_its_first_action() -> None:
+    """At whatever height of the page a notice begins."""
+    for filler in range(1, 9):
+        first = "2430/26  TAVRENNE ISLANDS - Quill Sound - Wreck.\nChart 802 WGS84\n" + "".join(
+            f"Insert wreck 47°18'.{n:02}S., 123°44'.20W.\n" for n in range(filler)
+        )
+        corners = "".join(f"   47°{15 + n % 5}'.{n:02}S., 123°44'.20W.\n" for n in range(14))
+        second = (
+            "\n2431/26  TAVRENNE ISLANDS - Quill Sound - Cable.\nChart 802 WGS84\n"
+            f"Insert submarine cable, joining\n{corners}"
+        )
+        (sheet,) = sheets_of(first + second, "802")
+        pages = texts_of(sheet_document([sheet], "pdf"))
+        (head,) = [n for n, words in enumerate(pages) if "Quill Sound - Cable" in words]
+        assert "submarine cable" in pages[head]

@@ -25,7 +25,7 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
   const wrapping = new cm.Compartment();
   const marked = marks(onSign);
   let since = null; // changes since the records on show were read
-  let all = null; // changes since the file was opened
+  let all = null; // changes since the file was opened, or another text pasted
   let chosen = null; // what the page selected while the focus was elsewhere
 
   const view = new cm.EditorView({
@@ -74,13 +74,17 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
     if (update.docChanged) {
       since = since ? since.compose(update.changes) : update.changes;
       all = all ? all.compose(update.changes) : update.changes;
-      if (update.transactions.some(isOtherText)) onOther();
+      if (update.transactions.some(isOtherText)) {
+        all = null;
+        onOther();
+      }
       onEdit();
     }
     const isShown = update.transactions.some((one) => one.isUserEvent(SHOWN));
     if (update.selectionSet && !isShown) onPlace(update.state.selection.main.head);
   }
 
+  const isWrapped = () => view.lineWrapping;
   const now = (place) => Math.min(since ? since.mapPos(place) : place, view.state.doc.length);
 
   return {
@@ -90,7 +94,8 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
     place: () => view.state.selection.main.head,
     focus: () => view.focus(),
     now,
-    lineAt: (place) => view.state.doc.lineAt(Math.min(place, view.state.doc.length)).number,
+    lineOf: (place) => view.state.doc.lineAt(Math.min(place, view.state.doc.length)),
+    isEdited: () => all !== null,
     sinceOpened: (place, side) => (all ? all.mapPos(place, side) : place),
     whenOpened: (place) => (all ? all.invertedDesc.mapPos(place) : place),
 
@@ -105,7 +110,12 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
     // Selects a stretch of the text that was read, and brings it into view.
     select(from, to) {
       const range = cm.EditorSelection.range(now(from), now(to));
-      const effects = cm.EditorView.scrollIntoView(range, { y: "center", x: "nearest" });
+      const effects = [cm.EditorView.scrollIntoView(range, { y: "center", x: "nearest" })];
+      // Verbs stand at the head of a line: it is shown from there, where the stretch still fits.
+      const line = view.state.doc.lineAt(range.from);
+      const isFit = (Math.min(range.to, line.to) - line.from + 2) * view.defaultCharacterWidth < view.scrollDOM.clientWidth - 60;
+      if (isFit) view.scrollDOM.scrollLeft = 0;
+      else if (!isWrapped()) effects.push(wrapping.reconfigure(cm.EditorView.lineWrapping));
       chosen = view.hasFocus ? null : range;
       view.dispatch({ selection: range, effects, userEvent: SHOWN });
     },

@@ -118,21 +118,25 @@ export function createFindings({ onPick, placeNow }) {
     if (isAnnounced) say(`Finding ${at + 1} of ${shown.length}: ${severity}: ${message}. ${hint ?? ""}`);
   }
 
-  // The finding after the current one, or after the cursor; round at the end.
+  // The finding after the current one, or the first after the cursor, errors before warnings before
+  // infos; round at the end.
   function step(direction, cursor) {
     if (!shown.length) {
       say("No finding is shown.");
       return;
     }
-    const at = shown.indexOf(current);
-    const from = at >= 0 ? at + direction : fromCursor(direction, cursor);
-    onPick(shown[(from + shown.length) % shown.length]);
+    const ranked = SEVERITIES.flatMap((one) => shown.filter(({ record }) => record.severity === one));
+    const at = ranked.indexOf(current);
+    const from = at >= 0 ? at + direction : fromCursor(ranked, direction, cursor);
+    onPick(ranked[(from + ranked.length) % ranked.length]);
   }
 
-  function fromCursor(direction, cursor) {
-    const after = shown.findIndex((item) => item.from !== null && placeNow(item.from) >= cursor);
+  // Among the gravest that there are: what is lighter comes when they have been seen.
+  function fromCursor(ranked, direction, cursor) {
+    const gravest = ranked.filter(({ record }) => record.severity === ranked[0].record.severity);
+    const after = gravest.findIndex((item) => item.from !== null && placeNow(item.from) >= cursor);
     if (direction > 0) return after < 0 ? 0 : after;
-    return (after < 0 ? shown.length : after) - 1;
+    return (after < 0 ? gravest.length : after) - 1;
   }
 
   element("severities").addEventListener("click", (event) => {

@@ -22,6 +22,7 @@ export function watchKeys(acts) {
     ["Shift+F9", "part before", acts.previousPart],
     ["Alt+P", "type a position and get all forms", acts.position],
     ["Alt+T", "take away: copy or save", acts.take],
+    ["Alt+W", "work sheets of a chart", acts.sheets],
     ["Alt+S", "search the actions", acts.search],
   ];
   const byName = new Map(table.map(([name, , act]) => [name, act]));

@@ -11,7 +11,7 @@ import { createFilters } from "./filters.js";
 import { createFindings } from "./findings.js";
 import { createKeeper, forgetAll, keep, kept } from "./keeping.js";
 import { watchKeys } from "./keys.js";
-import { actionsAt, addFindings, haveSameStretch } from "./model.js";
+import { actionsAt, haveSameStretch } from "./model.js";
 import { openedFile } from "./opened.js";
 import { showPart, stepPart, watchParts } from "./parts.js";
 import { createPlotPane } from "./plot_pane.js";
@@ -20,16 +20,18 @@ import { watchPrinting } from "./printing.js";
 import { createReading } from "./reading.js";
 import { createRecords } from "./records.js";
 import { createSheets } from "./sheets.js";
-import { sayRead, sayReading, sayState, sayUnpacking } from "./state_words.js";
+import { sayChanged, sayRead, sayReading, sayState, sayUnpacking } from "./state_words.js";
 import { asWords } from "./tables.js";
 import { createTaking } from "./taking.js";
 import { hideTrouble, tell, watchTrouble } from "./trouble.js";
+import { welcome } from "./welcome.js";
 
 const MANY = 1000; // actions, beyond which they are laid out in steps
 
 let model = null;
 let shown = [];
 let name = kept("name");
+let wasEdited = kept("edited") === "yes"; // before the page was opened again
 let file = null; // what is known of the file that was opened
 let plot = { show() {}, select() {} };
 
@@ -39,8 +41,10 @@ const source = () => ({
   charts: charts.text(),
   as_of: element("as-of").value || null,
   region: element("region").value || null,
+  file_findings: file?.findingsNow() ?? [],
 });
-const state = () => ({ model, shown, source: source() });
+const isEdited = () => wasEdited || pane.isEdited();
+const state = () => ({ model, shown, source: source(), isEdited: isEdited() });
 
 watchDialogs();
 watchTrouble();
@@ -48,9 +52,10 @@ const pane = createTextPane(element("editor"), {
   onEdit: () => {
     keeper.later();
     reading.changed();
+    sayChanged();
   },
   onOther: () => {
-    [name, file] = [null, null];
+    [name, file, wasEdited] = [null, null, false];
     element("file-name").textContent = "not from a file";
   },
   onPlace: pickPlace,
@@ -63,6 +68,12 @@ const pane = createTextPane(element("editor"), {
 });
 const keeper = createKeeper("text", pane.text, (isKept) => {
   keep("name", isKept ? name : null);
+  if (isKept && !keep("file", file?.words() ?? null)) {
+    keep("file", null);
+    say("What was found in the file itself is too long to be kept: open the file again next time.");
+  }
+  if (!isKept) keep("file", null);
+  keep("edited", isKept && isEdited() ? "yes" : null);
   element("kept").textContent = isKept ? "kept in this browser only" : "too long to be kept";
   if (!isKept) say("This text is too long to be kept by this browser when the page is closed.");
 });
@@ -93,6 +104,7 @@ function opened(given) {
   name = given.name;
   filters.clear();
   pane.replace(given.text);
+  wasEdited = false;
   file = openedFile(given, pane);
   element("file-name").textContent = name ?? "not from a file";
   keeper.now();
@@ -113,7 +125,6 @@ function told(what, detail) {
 // `signal` tells where a newer text has made it stale.
 async function read(found, signal) {
   if (found) {
-    addFindings(found, file?.items() ?? []);
     for (const item of found.findings) item.page = item.from === null ? null : (file?.pageAt(item.from) ?? null);
   }
   const steps = [
@@ -139,7 +150,7 @@ async function read(found, signal) {
 function draw() {
   if (!model) {
     shown = [];
-    element("slips").replaceChildren(welcome());
+    element("slips").replaceChildren(welcome(files.takeExample));
     element("action-count").textContent = "";
   } else {
     const isNarrowed = filters.isNarrowed();
@@ -153,19 +164,6 @@ function draw() {
     if (isNarrowed && !shown.length) element("slips").replaceChildren(make("p", { class: "nothing" }, "No action is like that."));
   }
   plot.show(shown, charts.frames());
-}
-
-function welcome() {
-  const example = make("button", { type: "button", class: "chief" }, "Try the example");
-  example.addEventListener("click", files.takeExample);
-  return make(
-    "div",
-    { class: "welcome" },
-    make("p", { class: "lead" }, "Paste a bulletin into the text, or drop a file anywhere on this page."),
-    make("p", {}, "Every action in it stands here then: what to insert, amend, replace, move or delete, on which chart and where. What could not be read for certain is told, and never guessed."),
-    make("p", {}, "All of it is worked out on this machine. Nothing is sent anywhere."),
-    make("p", {}, example),
-  );
 }
 
 function pickAction(action, { isToFocus = false } = {}) {
@@ -210,8 +208,7 @@ function pickFinding(item) {
 }
 
 function clearAll() {
-  name = null;
-  file = null;
+  [name, file, wasEdited] = [null, null, false];
   filters.clear();
   pane.replace("");
   element("file-name").textContent = "nothing opened";
@@ -280,6 +277,7 @@ async function begin() {
     previousPart: () => stepPart(-1, pane, records),
     position: positions.open,
     take: taking.open,
+    sheets: () => sheets.open(),
     search: () => {
       showPart("actions");
       filters.focus();
@@ -287,7 +285,11 @@ async function begin() {
   });
   draw();
   const text = kept("text");
-  if (text) pane.replace(text);
+  if (text) {
+    const known = kept("file");
+    pane.replace(text);
+    file = known ? openedFile({ text, ...JSON.parse(known) }, pane) : null;
+  }
   element("file-name").textContent = name ?? (text ? "not from a file" : "nothing opened");
   plot = await createPlotPane((path) => pickAction(records.actionAt(path)));
   await charts.load();

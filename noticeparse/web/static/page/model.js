@@ -65,14 +65,6 @@ export function createModel(text) {
   return model;
 }
 
-// Puts findings of the file itself among those of its text, in the order of the text.
-export function addFindings(model, items) {
-  model.findings = [...items, ...model.findings].sort((one, other) => (one.from ?? -1) - (other.from ?? -1));
-  model.findings.forEach((item, index) => {
-    item.index = index;
-  });
-}
-
 // The gravest severity among findings, or null.
 export function gravest(findings) {
   let found = null;

@@ -34,8 +34,9 @@ export function createSheets(state, charts) {
   }
 
   async function made(format, isPlot) {
-    const { text, name, charts: list } = state().source;
-    const body = { text, name, charts: list, chart: select.value, format, plot: isPlot };
+    const { source, isEdited } = state();
+    const { text, name, charts: list, file_findings } = source;
+    const body = { text, name, charts: list, chart: select.value, format, plot: isPlot, file_findings, edited: isEdited };
     return postJson("/v1/sheet", body);
   }
 

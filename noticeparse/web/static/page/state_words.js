@@ -14,6 +14,11 @@ export function sayReading({ characters }) {
   sayState(`Reading ${size(characters)} … what stands below is from before.`, "busy");
 }
 
+// From the first key on, since a long text is sent only when a person pauses.
+export function sayChanged() {
+  sayState("Changed, not read again yet: what stands below is from before.", "busy");
+}
+
 export function sayUnpacking({ share }) {
   sayState(`Laying out what was read: ${Math.round(share * 100)} % …`, "busy");
 }
