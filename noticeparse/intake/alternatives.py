@@ -42,7 +42,11 @@ def differences(shown: str, other: str) -> list[Fault]:
             continue
         at = ours[first].start if first < len(ours) else len(shown)
         to = ours[last - 1].end if last > first else at
-        said = " ".join(other[theirs[begin].start : theirs[end - 1].end].split()) if end > begin else ""
+        said = (
+            " ".join(other[theirs[begin].start : theirs[end - 1].end].split())
+            if end > begin
+            else ""
+        )
         found.append(Fault("alternatives-differ", at, to, {"written": said[:_LONGEST]}))
     return found
 

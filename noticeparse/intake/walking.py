@@ -182,9 +182,9 @@ class Walker:
 
     def _put(self, mark: Mark) -> None:
         is_told = bool(self._word) and self._word[-1].char == DOUBT
-        if self._is_torn and not (self.is_inserted or is_told) and _is_of_figure(mark.char):
-            self._word.append(Mark(DOUBT, "plain"))
-        elif self._is_small(mark):
+        if (
+            self._is_torn and not (self.is_inserted or is_told) and _is_of_figure(mark.char)
+        ) or self._is_small(mark):
             self._word.append(Mark(DOUBT, "plain"))
         self._is_torn, self._last_size = False, self.size
         self._has_underlined = self._has_underlined or (
