@@ -64,7 +64,7 @@ def _row(words: str) -> str:
 _TAGS: dict[str, Callable[[str], str]] = {
     "cells-not-paired": _row,
     "figure-underlined": lambda words: f"<u>{words}</u>",
-    "part-not-read": lambda words: f"<img src=a.png> {words}",
+    "part-not-read": lambda words: f"<img src=a.png>{words}",
     "figure-in-doubt": lambda words: words.replace("\ufffdx", "<sub>x</sub>"),
     "list-number-left-out": lambda words: f"<ol><li>{words}",
     "text-hidden": lambda words: f'<span style="display:none">old </span>{words}',

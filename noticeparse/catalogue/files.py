@@ -7,7 +7,7 @@ ENTRIES = (
         "alternatives-differ", "error", "the other form of this mail says here: `{written}`",
         "a mail may hold its text twice, and only one of the two is right",
         "open the mail in both forms and ask which one holds", "RFC 2046, 5.1.4",
-        bad="Insert wreck, least depth ‹5m› 46-00.00S 122-00.00W",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
@@ -26,7 +26,11 @@ ENTRIES = (
         "which lines of these cells belong together cannot be told: `{written}`",
         "a feature may be taken to the place of another one",
         "give each feature a row of its own", "common practice, no published source",
-        bad="‹Insert\twreck rock awash\t46-00.00S 122-00.00W 46-01.00S 122-00.00W›",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "\n"
+            "‹Insert\twreck rock awash\t46-00.00S 122-00.00W 46-01.00S 122-00.00W›"
+        ),
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
