@@ -25,6 +25,8 @@ def file_with(code: str, text: str, marked: Marked | None) -> tuple[bytes, str]:
     """A file of a text that shows the fault of `code` where it is marked, and its name."""
     if code == "attachment-not-read":
         return _mail(text, marked), "notice.eml"
+    if code == "alternatives-differ":
+        return _alternatives(text, marked), "notice.eml"
     if code.startswith("page-") or code == "text-character-lost":
         return _pdf(code, text, marked), "notice.pdf"
     return _html(code, text, marked), "notice.html"
@@ -45,7 +47,24 @@ def _mail(text: str, marked: Marked | None) -> bytes:
     return message.as_bytes()
 
 
+def _alternatives(text: str, marked: Marked | None) -> bytes:
+    message = EmailMessage()
+    start, end = marked or (0, 0)
+    message.set_content(text[:start] + ("15m" if marked else "") + text[end:])
+    message.add_alternative(f"<html><pre>{html.escape(text)}</pre>", subtype="html")
+    return message.as_bytes()
+
+
+def _row(words: str) -> str:
+    """A row of three cells, the last two of two lines."""
+    cells = words.replace("\t", "<td>").replace("wreck rock", "wreck<br>rock")
+    return f"<table><tr><td>{cells.replace('W 46', 'W<br>46')}</table>"
+
+
 _TAGS: dict[str, Callable[[str], str]] = {
+    "cells-not-paired": _row,
+    "figure-underlined": lambda words: f"<u>{words}</u>",
+    "part-not-read": lambda words: f"<img src=a.png>{words}",
     "figure-in-doubt": lambda words: words.replace("\ufffdx", "<sub>x</sub>"),
     "list-number-left-out": lambda words: f"<ol><li>{words}",
     "text-hidden": lambda words: f'<span style="display:none">old </span>{words}',

@@ -111,6 +111,82 @@ class TestHtml:
         assert "\ufffd" in intake.text
         assert not any(one[-1] for one in facts(noticeparse.parse(intake.text)))
 
+    @pytest.mark.parametrize(
+        ("style", "tag"),
+        [
+            ("", "small"), ("", "font size=1"), ("", "span style='font-size:60%'"),
+            ("", "span style='font:9px serif'"), (".s{font-size:smaller}", "span class=s"),
+            ("", "span style='position:relative;top:3px'"), ("#a b{font-size:8pt}", "b"),
+        ],
+    )  # fmt: skip
+    def test_a_figure_smaller_than_the_one_it_touches(self, style: str, tag: str) -> None:
+        body = f"<style>{style}</style><p id=a>depth 8<{tag}>6</{tag.split()[0]}> m"
+        assert told(html(body)) == ["figure-in-doubt"]
+        whole = f"<style>{style}</style><p id=a>depth <{tag}>86</{tag.split()[0]}> m"
+        assert told(html(whole)) == []
+
+    def test_lowered_by_a_rule(self) -> None:
+        intake = html("<style>.s{vertical-align:sub;font-size:60%}</style>8<i class=s>6</i>m")
+        assert (intake.text.strip(), told(intake)) == ("8₆m", [])
+
+    @pytest.mark.parametrize(
+        ("style", "code"),
+        [
+            ("text-decoration:line-through", "text-struck-out"), ("display:none", "text-hidden"),
+            ("visibility:hidden", "text-hidden"), ("font-size:0", "text-hidden"),
+            ("opacity:0", "text-hidden"), ("position:absolute;left:-9999px", "text-hidden"),
+            ("display:none}.x{display:block", None),
+        ],
+    )  # fmt: skip
+    def test_rules_that_hide(self, style: str, code: str | None) -> None:
+        intake = html(f"<style>/* x */ p .x{{{style}}}</style><p>a <i class=x>wreck</i> b")
+        assert told(intake) == ([code] if code else [])
+        assert ("wreck" in intake.text) is (code is None)
+
+    def test_a_dialog_that_is_shut(self) -> None:
+        assert told(html("a<dialog>b</dialog>")) == ["text-hidden"]
+        assert told(html("a<dialog open>b</dialog>")) == []
+
+    @pytest.mark.parametrize(
+        "tag", ["<img alt=6>", "<svg><text>6</text></svg>", "<math><mn>6</mn></math>", "<input>"]
+    )
+    def test_what_is_no_text(self, tag: str) -> None:
+        assert told(html(f"depth 8{tag}m")) == ["figure-in-doubt", "part-not-read"]
+        assert "\ufffd" in html(f"depth {tag}6m").text
+        assert told(html(f"a {tag} b")) == ["part-not-read"]
+        assert told(html("a<img width=1 height=1>8<input type=hidden>m")) == []
+
+    def test_a_style_sheet_elsewhere(self) -> None:
+        assert told(html("<link rel=stylesheet href=a.css>8")) == ["part-not-read"]
+
+    def test_underlined_figures(self) -> None:
+        assert told(html("depth <u>1<sub>2</sub></u> m")) == ["figure-underlined"]
+        assert told(html("<u>Insert</u> 1 <u>2417/26</u>")) == []
+
+    def test_cells_of_several_lines(self) -> None:
+        other = "47°14'.05S., 123°45'.20W."
+        row = f"<table><tr><td>Insert{{}}<td>wreck<br>rock awash<td>{WHERE}<br>{other}</table>"
+        paired = html(row.format("<br>Delete"))
+        assert paired.text.split("\n")[:2] == [
+            f"Insert\twreck\t{WHERE}", f"Delete\trock awash\t{other}"
+        ]  # fmt: skip
+        assert told(paired) == []
+        assert told(html(row.format(""))) == ["cells-not-paired"]
+        one = f"<table><tr><td>Insert area<td>{WHERE}<br>{other}</table>"
+        assert (told(html(one)), html(one).text.strip()) == (
+            [], f"Insert area\t{WHERE} {other}"
+        )  # fmt: skip
+
+    def test_what_is_told_in_a_cell_keeps_its_place(self) -> None:
+        intake = html(
+            "<table><tr><td>a<br>b <s>x</s>c<td>8<small>6</small> <ins>new</ins></table>"
+        )
+        assert intake.text.strip() == "a b c\t8\ufffd6 new"
+        said = {one.code: intake.text[one.start : one.end] for one in intake.doubts}
+        assert said == {
+            "text-struck-out": "", "figure-in-doubt": "8\ufffd6", "text-inserted": "new"
+        }  # fmt: skip
+
     def test_counted_items_are_told_once(self) -> None:
         assert told(html("<ul><li>a</ul><ol><li>b<li>c</ol>")) == ["list-number-left-out"]
 
@@ -166,6 +242,34 @@ class TestMail:
         text = read(message.as_bytes()).text
         assert "plain words" in text
         assert "html words" not in text
+
+    @pytest.mark.parametrize(
+        ("plain", "depth", "codes"),
+        [
+            ("{head}Insert depth 86m {where}", "8.6", []),
+            ("{head}Insert depth 8.6m {where}", "8.6", []),
+            ("see html", "8.6", ["text-hidden"]),
+            ("{head}Insert depth 9m {where}", None, ["alternatives-differ"]),
+            ("{head}Delete depth 86m {where}", None, ["alternatives-differ"]),
+        ],
+    )
+    def test_html_keeps_the_small_figures(
+        self, plain: str, depth: str | None, codes: list[str]
+    ) -> None:
+        message = mail(plain.format(head=HEAD, where=WHERE) + "\n")
+        message.add_alternative(
+            f"<p>{NOTICE[0]}<p>{NOTICE[1]}<p>Insert depth 8<sub>6</sub>m {WHERE}", subtype="html"
+        )
+        found = noticeparse.read_file(message.as_bytes())
+        usable = [str(one[-3]) for one in facts(found) if one[-1]]
+        shown = [str(one[-4]) for one in facts(found)]
+        assert told(read(message.as_bytes())) == codes
+        assert (bool(usable), shown) == (depth is not None, ["8.6"])
+
+    def test_a_point_lost_in_html_is_told(self) -> None:
+        message = mail("depth 8.6m and 1\n")
+        message.add_alternative("<p>depth 86m and 1", subtype="html")
+        assert told(read(message.as_bytes())) == ["alternatives-differ"]
 
     def test_html_alone(self) -> None:
         message = EmailMessage()

@@ -4,6 +4,13 @@ from noticeparse.faults import Entry
 
 ENTRIES = (
     Entry(
+        "alternatives-differ", "error", "the other form of this mail says here: `{written}`",
+        "a mail may hold its text twice, and only one of the two is right",
+        "open the mail in both forms and ask which one holds", "RFC 2046, 5.1.4",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "attachment-not-read", "warning", "the attachment `{name}` is not read: {why}",
         "it may hold notices, or sketches and tables that belong to them",
         "open the attachment and read it by itself", "common practice, no published source",
@@ -15,11 +22,30 @@ ENTRIES = (
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "cells-not-paired", "error",
+        "which lines of these cells belong together cannot be told: `{written}`",
+        "a feature may be taken to the place of another one",
+        "give each feature a row of its own", "common practice, no published source",
+        bad=(
+            "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
+            "\n"
+            "‹Insert\twreck rock awash\t46-00.00S 122-00.00W 46-01.00S 122-00.00W›"
+        ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "figure-in-doubt", "error", "`{written}`: how large and low a figure is does not decide",
         "small low figures are tenths: 8.6 m is read as 86 m where they are taken for large ones",
         "read the figure in the original file", "IHO S-4, B-412, from memory",
         bad="Insert wreck, least depth ‹8\ufffdx› 46-00.00S 122-00.00W",
         good="Insert wreck, least depth 8₆ 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "figure-underlined", "warning", "`{written}` is underlined, and read as if it were not",
+        "an underlined figure may be a drying height, above the level of the soundings",
+        "look whether a depth or a drying height is meant", "IHO S-4, B-413, from memory",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
         "list-number-left-out", "warning",
@@ -90,6 +116,13 @@ ENTRIES = (
             "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
             "‹›Insert wreck, least depth 5m 46-01.00S 122-00.00W"
         ),
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "part-not-read", "warning", "what is no text of the page is not read here: {written}",
+        "a figure or a word may be drawn in it, or it may say that the text does not hold",
+        "look at it in the original file", "common practice, no published source",
+        bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(

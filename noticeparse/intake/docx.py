@@ -12,24 +12,34 @@ import re
 import zipfile
 import zlib
 from collections.abc import Callable
-from xml.parsers import expat
 
 from noticeparse.intake.composing import Composed, Composer
 from noticeparse.intake.records import NotReadable
-from noticeparse.intake.small_figures import Level
 from noticeparse.intake.walking import Walker
+from noticeparse.intake.word_events import (
+    MOST_UNPACKED,
+    Run,
+    Styles,
+    Taker,
+    comments_of,
+    events,
+    local,
+    styles_of,
+    values_of,
+)
 
-MOST_UNPACKED = 128 << 20
 _MOST_TIMES, _SMALL = 200, 4 << 20
 _MAIN = "word/document.xml"
 _HEADS = re.compile(r"word/(?:header|footer)[0-9]{0,4}\.xml")
 _NOTES = re.compile(r"word/(?:footnotes|endnotes)\.xml")
 _ENCRYPTED = 0x1
-_OFF = frozenset(("0", "false", "none", "off"))
+_PROPERTIES = frozenset(("rPr", "pPr", "trPr"))
 _FAULTS = (zipfile.BadZipFile, zlib.error, EOFError, NotImplementedError, RuntimeError, OSError)
-_HALF_POINTS_LOWERED = 2
 _MOST_LINES = 6
-_LEVELS: dict[str, Level] = {"subscript": "low", "superscript": "high"}
+_NOT_READ = {
+    "drawing": "a drawing or picture", "pict": "a drawing or picture", "object": "a file put in",
+    "?oMath": "a formula", "altChunk": "a file put in", "control": "a field to fill in",
+}  # fmt: skip
 _NO_TEXT = frozenset(("Fallback", "instrText", "fldData"))
 
 
@@ -43,22 +53,27 @@ def read_docx(data: bytes) -> Composed:
             names = _checked(file)
             if _MAIN not in names:
                 raise NotReadable("an office file that is no .docx: save it as .docx or as text")
-            body = _part(file, _MAIN)
-            notes = [_part(file, name) for name in sorted(filter(_NOTES.fullmatch, names))]
-            heads = [_part(file, name) for name in sorted(filter(_HEADS.fullmatch, names))]
+            styles, comments = styles_of(file, names), comments_of(file, names)
+
+            def part(name: str) -> Composed:
+                return _part(file, name, styles, comments)
+
+            body = part(_MAIN)
+            notes = [part(name) for name in sorted(filter(_NOTES.fullmatch, names))]
+            heads = [part(name) for name in sorted(filter(_HEADS.fullmatch, names))]
     except _FAULTS as error:
         raise NotReadable(f"cannot be read: the .docx file is damaged ({error})") from None
     composer = Composer()
-    for part in (body, *notes):
-        if part.text.strip():
+    for one in (body, *notes):
+        if one.text.strip():
             composer.end_line()
-            composer.take(part)
-    for part in dict.fromkeys(heads):
+            composer.take(one)
+    for one in dict.fromkeys(heads):
         # A head stands on every page, and where the pages end is not in the file.
-        if part.text.strip():
+        if one.text.strip():
             composer.end_paragraph()
             start = composer.length
-            composer.take(part)
+            composer.take(one)
             composer.mark_furniture(start)
     return composer.made()
 
@@ -77,60 +92,15 @@ def _checked(file: zipfile.ZipFile) -> set[str]:
     return {one.filename for one in entries}
 
 
-def _part(file: zipfile.ZipFile, name: str) -> Composed:
+def _part(file: zipfile.ZipFile, name: str, styles: Styles, comments: dict[str, str]) -> Composed:
     cells = _CellCounter()
-    _events(file, name, cells)
-    reader = _Reader(cells.lines)
-    _events(file, name, reader)
+    events(file, name, cells)
+    reader = _Reader(cells.lines, styles, comments)
+    events(file, name, reader)
     return reader.walker.made()
 
 
-class _Taker:
-    """Takes the events of a part."""
-
-    def start(self, name: str, attributes: dict[str, str]) -> None:
-        """An element begins."""
-
-    def end(self, name: str) -> None:
-        """An element ends."""
-
-    def characters(self, text: str) -> None:
-        """Text within an element."""
-
-
-def _events(file: zipfile.ZipFile, name: str, taker: _Taker) -> None:
-    parser = expat.ParserCreate(namespace_separator=" ")
-    parser.buffer_text = True
-    parser.StartElementHandler = taker.start
-    parser.EndElementHandler = taker.end
-    parser.CharacterDataHandler = taker.characters
-    parser.StartDoctypeDeclHandler = _refuse
-    try:
-        with file.open(name) as stream:
-            unpacked = 0
-            while block := stream.read(1 << 16):
-                unpacked += len(block)
-                if unpacked > MOST_UNPACKED:
-                    raise NotReadable("unpacks to more than it says; save it as text first")
-                parser.Parse(block, False)
-            parser.Parse(b"", True)
-    except expat.ExpatError as error:
-        raise NotReadable(f"cannot be read: the .docx file is damaged ({error})") from None
-
-
-def _refuse(*_: object) -> None:
-    raise NotReadable("cannot be read: it declares entities, as no .docx file does")
-
-
-class _Run:
-    """The properties of the run under way."""
-
-    def __init__(self) -> None:
-        self.level: Level = "plain"
-        self.is_struck = self.is_hidden = False
-
-
-class _CellCounter(_Taker):
+class _CellCounter(Taker):
     """Which cells are no cells of a table but parts of the page, in the order of the file."""
 
     def __init__(self) -> None:
@@ -140,7 +110,7 @@ class _CellCounter(_Taker):
     def start(self, name: str, attributes: dict[str, str]) -> None:
         """An element begins."""
         del attributes
-        own = _local(name)
+        own = local(name)
         if own == "tc":
             self._open.append(len(self.lines))
             self.lines.append(0)
@@ -149,17 +119,25 @@ class _CellCounter(_Taker):
 
     def end(self, name: str) -> None:
         """An element ends."""
-        if _local(name) == "tc":
+        if local(name) == "tc":
             self._open.pop()
 
 
-class _Reader(_Taker):
+class _Reader(Taker):
     """Takes the events of one part; `lines` says how many each cell holds."""
 
-    def __init__(self, lines: list[int]) -> None:
+    def __init__(self, lines: list[int], styles: Styles, comments: dict[str, str]) -> None:
         self.walker = Walker()
         self._lines = iter(lines)
-        self._run = _Run()
+        self._styles, self._comments = styles, comments
+        self._run = Run({})
+        self._paragraph = ""
+        """The style of the paragraph under way."""
+        self._rows: list[bool] = []
+        """The rows that are open, and whether each is deleted."""
+        self._in_row = 0
+        self._drawn: list[bool] = []
+        """What is open that is no text, and whether words were found in it."""
         self._in_text = False
         self._properties = 0
         self._deleted = 0
@@ -179,37 +157,51 @@ class _Reader(_Taker):
 
     def start(self, name: str, attributes: dict[str, str]) -> None:
         """An element begins."""
-        own = _local(name)
+        own = local(name)
         if own == "tc":
             count = next(self._lines, 0)
         if self._skipped or own in _NO_TEXT or own.endswith("PrChange"):
             self._skipped += 1
             return
-        values = {_local(key): value for key, value in attributes.items()}
+        values = values_of(attributes)
         if own == "r":
-            self._run = _Run()
-        elif own in ("rPr", "pPr"):
+            self._run = Run(self._styles.of(self._paragraph, ""))
+        elif own in _PROPERTIES:
             self._properties += 1
+            self._in_row += own == "trPr"
         elif self._properties:
             self._property(own, values)
         elif own in ("del", "moveFrom"):
             self._deleted += 1
         elif own in ("ins", "moveTo"):
             self.walker.is_inserted = True
+        elif own == "p":
+            self._paragraph = ""
+        elif own == "tr":
+            self._flush()
+            self._rows.append(False)
+            self.walker.begin_row()
         elif own == "tc":
             self.walker.begin_cell(has_lines=count > _MOST_LINES)
         elif own == "txbxContent":
+            self._drawn = [True for _ in self._drawn]
             self.walker.end_line()
+        elif own in _NOT_READ:
+            self._drawn.append(False)
+        elif own == "commentReference":
+            said = self._comments.get(values.get("id", ""), "")
+            self.walker.remark("part-not-read", f"a comment: `{said.strip()}`")
         elif own in self._starts:
             self._starts[own](values)
 
     def end(self, name: str) -> None:
         """An element ends."""
-        own = _local(name)
+        own = local(name)
         if self._skipped:
             self._skipped -= 1
-        elif own in ("rPr", "pPr"):
+        elif own in _PROPERTIES:
             self._properties -= 1
+            self._in_row -= own == "trPr"
         elif self._properties:
             return
         elif own in ("t", "delText"):
@@ -222,9 +214,17 @@ class _Reader(_Taker):
         elif own == "tc":
             self._flush()
             self.walker.end_cell()
-        elif own in ("p", "tr", "txbxContent"):
+        elif own == "tr":
+            self._flush()
+            self.walker.end_row()
+            self._deleted -= self._rows.pop()
+        elif own in ("p", "txbxContent"):
             self._flush()
             self.walker.end_line()
+        elif own in _NOT_READ:
+            self._flush()
+            if not self._drawn.pop():
+                self.walker.no_text(_NOT_READ[own])
         elif own == "tbl":
             self.walker.end_paragraph()
 
@@ -235,8 +235,9 @@ class _Reader(_Taker):
 
     def _put(self, text: str) -> None:
         run = self._run
-        if self._deleted or run.is_struck or run.is_hidden:
-            code = "text-hidden" if run.is_hidden and not self._deleted else "text-struck-out"
+        is_hidden = run.has("vanish", "webHidden")
+        if self._deleted or is_hidden or run.has("strike", "dstrike"):
+            code = "text-hidden" if is_hidden and not self._deleted else "text-struck-out"
             known = self._left_out
             if known is not None and known[0] != code:
                 self._flush()
@@ -244,6 +245,8 @@ class _Reader(_Taker):
             self._left_out = code, (known[1] if known else "") + text
             return
         self._flush()
+        self.walker.size = run.size
+        self.walker.is_underlined = run.has("u")
         self.walker.words(text, run.level)
 
     def _flush(self) -> None:
@@ -261,22 +264,15 @@ class _Reader(_Taker):
 
     def _property(self, own: str, values: dict[str, str]) -> None:
         value = values.get("val", "")
-        run = self._run
         if own == "numId" and value != "0":
             self.walker.count_item()
-        elif own == "vertAlign":
-            run.level = _LEVELS.get(value, "plain")
-        elif own == "position" and value.lstrip("-").isdecimal():
-            halves = int(value)
-            if abs(halves) >= _HALF_POINTS_LOWERED and run.level == "plain":
-                run.level = "low" if halves < 0 else "high"
-        elif own in ("strike", "dstrike"):
-            run.is_struck = run.is_struck or value not in _OFF
-        elif own in ("vanish", "webHidden"):
-            run.is_hidden = run.is_hidden or value not in _OFF
-
-
-def _local(name: str) -> str:
-    """The name of an element of the word processing part without its space."""
-    space, _, own = name.rpartition(" ")
-    return own if not space or "wordprocessing" in space or own == "Fallback" else f"?{own}"
+        elif own == "pStyle":
+            self._paragraph = value
+        elif own == "rStyle":
+            # The style of a run stands before all that the run says itself (17.3.2.28).
+            self._run.own.update(self._styles.of(self._paragraph, value))
+        elif own == "del" and self._in_row and self._rows and not self._rows[-1]:
+            self._rows[-1] = True
+            self._deleted += 1
+        else:
+            self._run.own[own] = value

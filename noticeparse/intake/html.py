@@ -8,12 +8,23 @@ from __future__ import annotations
 
 import codecs
 import re
+from typing import NamedTuple
 
 from selectolax.lexbor import LexborHTMLParser, LexborNode
 
 from noticeparse.intake.composing import Composed
 from noticeparse.intake.records import NotReadable
 from noticeparse.intake.small_figures import Level
+from noticeparse.intake.styling import (
+    USUAL_SIZE,
+    Style,
+    is_underlined,
+    left_out,
+    level_of,
+    rules_of,
+    size_of,
+    style_of,
+)
 from noticeparse.intake.walking import Walker
 
 _LINES = frozenset(
@@ -23,12 +34,12 @@ _BLOCKS = frozenset(
     "html body div li dt dd tr caption thead tbody tfoot header footer main nav aside address"
     " figure figcaption details summary center option legend".split()
 )
-_NO_TEXT = frozenset("script style template noscript head title svg math object iframe".split())
-_STRUCK = frozenset("s del strike".split())
-_HIDING = re.compile(r"display\s*:\s*none|visibility\s*:\s*(?:hidden|collapse)", re.I)
-_STRIKING = re.compile(r"text-decoration[a-z-]*\s*:[^;]*line-through", re.I)
-_LOWERED = re.compile(r"vertical-align\s*:\s*(?:sub|text-bottom|-[0-9.])", re.I)
-_RAISED = re.compile(r"vertical-align\s*:\s*(?:super|text-top|[0-9.])", re.I)
+_NO_TEXT = frozenset("script style template noscript head title".split())
+_NOT_READ = {
+    "img": "a picture", "svg": "a drawing", "math": "a formula", "object": "a file put in",
+    "iframe": "a page put in", "embed": "a file put in", "canvas": "a drawing",
+    "input": "a field to fill in", "video": "a film", "audio": "a sound",
+}  # fmt: skip
 _ENCODING = re.compile(rb"<meta[^>]{0,300}?charset\s*=\s*[\"']?\s*([A-Za-z0-9._:-]{2,40})", re.I)
 _XML_ENCODING = re.compile(rb"<\?xml[^>]{0,200}?encoding\s*=\s*[\"']([A-Za-z0-9._:-]{2,40})", re.I)
 _LOOKED_THROUGH = 4096
@@ -53,11 +64,14 @@ def read_elements(text: str, *, is_lossy: bool = False) -> Composed:
 
     Raises NotReadable.
     """
-    root = LexborHTMLParser(text).root
+    parser = LexborHTMLParser(text)
+    root = parser.root
     if root is None:
         raise NotReadable("cannot be read: the HTML file holds no element")
     walker = Walker()
-    _walk(walker, root)
+    _walk(walker, root, rules_of(parser))
+    if parser.css_first('link[rel~="stylesheet"]') is not None:
+        walker.remark("part-not-read", "a style sheet in another file")
     made = walker.made()
     if is_lossy:
         from noticeparse.faults import Fault
@@ -100,41 +114,59 @@ def _known(name: str | None) -> str | None:
     return "cp1252" if encoding in ("iso8859-1", "ascii") else encoding
 
 
-def _walk(walker: Walker, root: LexborNode) -> None:
+class _Words(NamedTuple):
+    """How the words of an element look."""
+
+    level: Level = "plain"
+    is_kept: bool = False
+    is_inserted: bool = False
+    is_underlined: bool = False
+    size: float = USUAL_SIZE
+
+
+def _walk(walker: Walker, root: LexborNode, rules: dict[int, Style]) -> None:
     """Go through all elements, with a stack of our own, since a file may nest them very deep."""
-    stack: list[tuple[LexborNode | None, str, Level, bool, bool]] = [
-        (root, "", "plain", False, False)
-    ]
+    stack: list[tuple[LexborNode | None, str, _Words]] = [(root, "", _Words())]
     while stack:
-        node, end, level, is_kept, is_inserted = stack.pop()
+        node, end, look = stack.pop()
+        walker.is_inserted = look.is_inserted
         if node is None:
-            walker.is_inserted = is_inserted
             _end(walker, end)
             continue
         tag = node.tag or ""
-        walker.is_inserted = is_inserted
         if tag == "-text":
-            walker.words(node.text_content or "", level, keeps_lines=is_kept)
+            walker.size, walker.is_underlined = look.size, look.is_underlined
+            walker.words(node.text_content or "", look.level, keeps_lines=look.is_kept)
             continue
         if tag in _NO_TEXT or tag.startswith(("-", "!", "_")):
             continue
-        code = _left_out(node, tag)
+        style = style_of(node, rules)
+        code = left_out(node, tag, style)
         if code is not None:
             walker.leave_out(code, node.text(deep=True) or "")
             continue
-        if tag in ("td", "th"):
-            walker.begin_cell(has_lines=_has_lines(node))
-        else:
-            _begin(walker, tag)
-            if tag == "li" and node.parent is not None and node.parent.tag == "ol":
-                walker.count_item()
-        is_pre = is_kept or tag in ("pre", "textarea")
-        own = _level(node, tag, level)
-        stack.append((None, tag, level, is_kept, is_inserted))
+        if tag in _NOT_READ:
+            if not _is_empty(node):
+                walker.no_text(_NOT_READ[tag])
+            continue
+        _begin(walker, node, tag)
+        stack.append((None, tag, look))
+        inner = _Words(
+            level_of(tag, style, look.level),
+            look.is_kept or tag in ("pre", "textarea"),
+            look.is_inserted or tag == "ins",
+            look.is_underlined or is_underlined(tag, style),
+            size_of(node, tag, style, look.size),
+        )
         children = list(node.iter(include_text=True))
-        stack += [
-            (child, "", own, is_pre, is_inserted or tag == "ins") for child in reversed(children)
-        ]
+        stack += [(child, "", inner) for child in reversed(children)]
+
+
+def _is_empty(node: LexborNode) -> bool:
+    """Whether a person sees nothing of what is no text: a picture of one point, a hidden field."""
+    attributes = node.attributes
+    sizes = (attributes.get("width"), attributes.get("height"))
+    return attributes.get("type") == "hidden" or any(one in ("0", "1") for one in sizes)
 
 
 def _has_lines(node: LexborNode) -> bool:
@@ -144,36 +176,24 @@ def _has_lines(node: LexborNode) -> bool:
     return len(node.css("p, div, br, li, h1, h2, h3, h4")) > _MOST_LINES
 
 
-def _left_out(node: LexborNode, tag: str) -> str | None:
-    """The code of what is told where an element is not read."""
-    attributes = node.attributes
-    style = attributes.get("style") or ""
-    if tag in _STRUCK or _STRIKING.search(style):
-        return "text-struck-out"
-    if "hidden" in attributes or _HIDING.search(style):
-        return "text-hidden"
-    return None
-
-
-def _level(node: LexborNode, tag: str, level: Level) -> Level:
-    style = node.attributes.get("style") or ""
-    if tag == "sub" or _LOWERED.search(style):
-        return "low" if level == "plain" else "doubt"
-    if tag == "sup" or _RAISED.search(style):
-        return "high" if level == "plain" else "doubt"
-    return level
-
-
-def _begin(walker: Walker, tag: str) -> None:
-    if tag in _LINES:
+def _begin(walker: Walker, node: LexborNode, tag: str) -> None:
+    if tag in ("td", "th"):
+        walker.begin_cell(has_lines=_has_lines(node))
+    elif tag in _LINES:
         walker.end_paragraph()
     elif tag in _BLOCKS or tag == "br":
         walker.end_line()
+    if tag == "tr":
+        walker.begin_row()
+    elif tag == "li" and node.parent is not None and node.parent.tag == "ol":
+        walker.count_item()
 
 
 def _end(walker: Walker, tag: str) -> None:
     if tag in ("td", "th"):
         walker.end_cell()
+    elif tag == "tr":
+        walker.end_row()
     elif tag in _LINES:
         walker.end_paragraph()
     elif tag in _BLOCKS:

@@ -1,6 +1,7 @@
 """Mail (RFC 5322, MIME): what a person reads of a message, its attachments behind it.
 
-Of alternatives the plain one is read.  Lines that were wrapped for the way are joined again
+Of alternatives the HTML is read, which keeps small figures, where it holds any figure at all, and
+what the plain one says otherwise is told.  Lines that were wrapped for the way are joined again
 (format=flowed, RFC 3676).  What is attached is read by its kind, or told of.
 """
 
@@ -12,6 +13,8 @@ from email import policy
 from email.message import EmailMessage, MIMEPart
 from email.parser import BytesParser
 
+from noticeparse.faults import Fault
+from noticeparse.intake.alternatives import differences
 from noticeparse.intake.apart import require
 from noticeparse.intake.composing import Composed, Composer
 from noticeparse.intake.html import decoded, read_elements
@@ -42,10 +45,15 @@ def read_mail(data: bytes, deep: int = 0) -> Composed:
 def _add_message(composer: Composer, message: EmailMessage, left: list[int], deep: int) -> None:
     _add_heads(composer, message)
     body = message.get_body(("plain", "html"))
+    html = message.get_body(("html",))
     chosen = {id(body)} if body is not None else set()
     if body is not None:
         left[0] -= 1
-        _add_body(composer, body)
+        if html is not None and html is not body and _are_alternatives(message, body, html):
+            chosen.add(id(html))
+            _add_alternatives(composer, body, html)
+        else:
+            composer.take(_body(body))
     for part in _others(message, chosen, left):
         _add_attachment(composer, part, left, deep)
 
@@ -93,25 +101,47 @@ def _others(message: EmailMessage, chosen: set[int], left: list[int]) -> Iterato
         yield part
 
 
-def _add_body(composer: Composer, part: MIMEPart) -> None:
+def _are_alternatives(message: EmailMessage, one: MIMEPart, other: MIMEPart) -> bool:
+    """Whether two parts say the same thing in two forms."""
+    wanted = {id(one), id(other)}
+    return any(
+        part.get_content_type() == "multipart/alternative"
+        and wanted <= {id(inner) for inner in part.walk()}
+        for part in message.walk()
+    )
+
+
+def _add_alternatives(composer: Composer, plain: MIMEPart, html: MIMEPart) -> None:
+    other = _body(plain)
+    try:
+        shown = _body(html)
+    except NotReadable as error:
+        composer.take(other)
+        at = composer.length
+        composer.doubt("attachment-not-read", at, at, name="text/html", why=str(error))
+        return
+    if not any(char.isdigit() for char in shown.text):
+        composer.take(other)
+        return
+    composer.take(shown._replace(doubts=(*shown.doubts, *differences(shown.text, other.text))))
+
+
+def _body(part: MIMEPart) -> Composed:
     data = part.get_payload(decode=True) or b""
     assert isinstance(data, bytes)
     charset = part.get_content_charset()
+    text, is_lossy = decoded(data, charset)
     if part.get_content_type() == "text/html":
         require("html")
-        text, is_lossy = decoded(data, charset)
-        composer.take(read_elements(text, is_lossy=is_lossy))
-        return
-    text, is_lossy = decoded(data, charset)
+        return read_elements(text, is_lossy=is_lossy)
     text = text.replace("\r\n", "\n")
     if str(part.get_param("format", "")).lower() == "flowed":
         text = unflowed(text, deletes=str(part.get_param("delsp", "")).lower() == "yes")
-    start = composer.length
-    composer.add(text)
-    if is_lossy:
-        at = start + max(text.find("\ufffd"), 0)
-        values = {"encoding": (charset or "utf-8").upper(), "offset": str(at - start)}
-        composer.doubt("text-not-utf8", at, at + 1, **values)
+    if not is_lossy:
+        return Composed(text)
+    at = max(text.find("\ufffd"), 0)
+    values = {"encoding": (charset or "utf-8").upper(), "offset": str(at)}
+    return Composed(text, (Fault("text-not-utf8", at, at + 1, values),))
 
 
 def unflowed(text: str, *, deletes: bool = False) -> str:
