@@ -306,6 +306,46 @@ def depth_page(size: float, rise: float, words: str = "6") -> bytes:
     return drawn(paint)
 
 
+def stray_page(*figures: tuple[float, float, str], unit: str = "m") -> bytes:
+    """A page on which small figures stand high above or low below the line, behind an `8`."""
+
+    def paint(canvas: Canvas) -> None:
+        y = head(canvas, 780)
+        x = draw(canvas, MARGIN, y, "Insert wreck, least depth 8", "Helvetica", 10)
+        for size, rise, words in figures:
+            draw(canvas, x, y + rise, words, "Helvetica", size)
+        draw(canvas, x + 4, y, f"{unit} 47°13'.05S., 123°44'.20W.", "Helvetica", 10)
+        draw(canvas, MARGIN, y - 30, "Delete wreck 47°14'.05S., 123°44'.20W.", "Helvetica", 10)
+
+    return drawn(paint)
+
+
+class TestStrayFigures:
+    """What stands above or below a figure is a part of it, and no page number."""
+
+    @pytest.mark.parametrize(
+        "figures",
+        [
+            [(5, -8, "6")], [(6, -7, "6")], [(6, -10, "6")], [(5, 8, "6")],
+            [(5, 4, "1"), (5, -2, "4")], [(6, 6, "1"), (6, -3, "4")], [(4, 5, "1"), (4, -4, "4")],
+        ],
+    )  # fmt: skip
+    def test_held_back(self, figures: list[tuple[float, float, str]]) -> None:
+        data = stray_page(*figures)
+        assert "figure-in-doubt" in told(read(data))
+        first, second = noticeparse.read_file(data).notices[0].charts[0].actions
+        assert not first.usable
+        assert second.usable
+
+    def test_a_page_number_is_none(self) -> None:
+        data = page(
+            *((MARGIN, 780 - 12.0 * row, line) for row, line in enumerate(NOTICE)),
+            (MARGIN, 756, "Insert wreck, least depth 8 m 47°13'.05S., 123°44'.20W."),
+            (300, 30, "8"),
+        )
+        assert told(read(data)) == []
+
+
 class TestSmallFigures:
     """A printed 8 with a small low 6 is 8₆, and never 86."""
 
