@@ -22,6 +22,14 @@ ENTRIES = (
         good="Insert wreck, least depth 8₆ 46-00.00S 122-00.00W",
     ),
     Entry(
+        "figure-underlined", "warning", "`{written}`: a line is drawn under this figure",
+        "an underlined figure on a chart is a drying height, and no depth",
+        "look at the page, and in the text of the notice for what dries",
+        "IHO S-4, B-413, from memory",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "list-number-left-out", "warning",
         "the file counts the items of a list by itself, and the text has no such numbers",
         "a letter that a later item refers to may be one of them",
@@ -115,10 +123,25 @@ ENTRIES = (
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-not-shown", "error", "`{written}`: the file holds this, and the page shows it not",
+        "it is covered, clipped or without colour, and may be no part of the notice",
+        "look at the page, and correct the text by what it shows",
+        "common practice, no published source",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-struck-out", "warning", "struck out, and left out here: `{written}`",
         "what was struck out may still hold, or more of it", "compare it with the original",
         "common practice, no published source",
         bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-struck-through", "error", "`{written}`: a line is drawn through these words",
+        "what is struck through does not hold", "look at the page, and take out what is struck",
+        "common practice, no published source",
+        bad="Insert wreck, ‹least› depth 4m 46-00.00S 122-00.00W",
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
 )  # fmt: skip

@@ -33,6 +33,8 @@ class Row(NamedTuple):
     page_y: float
     doubtful: tuple[tuple[int, int], ...] = ()
     lost: tuple[tuple[int, int], ...] = ()
+    marks: tuple[tuple[str, int, int], ...] = ()
+    """What is to be said of its words: code, start, end."""
 
 
 class _Word(NamedTuple):
@@ -169,6 +171,7 @@ def _row(
     text = " " * min(round((words[0].x0 - left) / unit), 200)
     doubtful: list[tuple[int, int]] = []
     lost: list[tuple[int, int]] = []
+    marks: list[tuple[str, int, int]] = []
     line = [glyph for word in words for glyph in word.glyphs]
     base, size = _base(line), _main_size(line)
     for at, (word, is_wide) in enumerate(zip(words, wide, strict=True)):
@@ -184,6 +187,8 @@ def _row(
             doubtful.append((len(text), len(text) + len(piece)))
         elif LOST in piece:
             lost.append((len(text), len(text) + len(piece)))
+        for code in {one.mark for one in word.glyphs} - {""}:
+            marks.append((code, len(text), len(text) + len(piece)))
         text += piece
     return Row(
         text=text,
@@ -194,6 +199,7 @@ def _row(
         page_y=min(glyph.page_y for glyph in line),
         doubtful=tuple(doubtful),
         lost=tuple(lost),
+        marks=tuple(marks),
     )
 
 
