@@ -25,7 +25,7 @@ def file_with(code: str, text: str, marked: Marked | None) -> tuple[bytes, str]:
     """A file of a text that shows the fault of `code` where it is marked, and its name."""
     if code == "attachment-not-read":
         return _mail(text, marked), "notice.eml"
-    if code.startswith("page-") or code == "text-character-lost":
+    if code.startswith("page-") or code in ("text-character-lost", *_PAINTED):
         return _pdf(code, text, marked), "notice.pdf"
     return _html(code, text, marked), "notice.html"
 
@@ -52,6 +52,20 @@ _TAGS: dict[str, Callable[[str], str]] = {
     "text-inserted": lambda words: f"<ins>{words}</ins>",
     "text-struck-out": lambda words: f"<s>old </s>{words}",
 }
+
+
+_PAINTED = ("figure-underlined", "text-not-shown", "text-struck-through")
+
+
+def _paint(canvas: Canvas, code: str, marked: Marked) -> None:
+    """Draw under, over or through what is marked on the first line."""
+    left, right = (MARGIN + 0.6 * _SIZE * at for at in marked)
+    if code == "text-not-shown":
+        canvas.setFillColorRGB(1, 1, 1)
+        canvas.rect(left, 778, right - left, _SIZE, fill=1, stroke=0)
+    else:
+        y = 778 if code == "figure-underlined" else 782.5
+        canvas.line(left, y, right, y)
 
 
 def _html(code: str, text: str, marked: Marked | None) -> bytes:
@@ -85,6 +99,8 @@ def _pdf(code: str, text: str, marked: Marked | None) -> bytes:
             canvas.rotate(90)
             canvas.translate(300, -1000)
         canvas.drawText(words)
+    if marked and code in _PAINTED:
+        _paint(canvas, code, marked)
     if marked and code == "page-annotated":
         canvas.textAnnotation("8.6 m, not 4 m", Rect=(40, 700, 200, 720))
     canvas.save()
