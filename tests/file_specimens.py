@@ -57,14 +57,16 @@ _TAGS: dict[str, Callable[[str], str]] = {
 _PAINTED = ("figure-underlined", "text-not-shown", "text-struck-through")
 
 
-def _paint(canvas: Canvas, code: str, marked: Marked) -> None:
-    """Draw under, over or through what is marked on the first line."""
-    left, right = (MARGIN + 0.6 * _SIZE * at for at in marked)
+def _paint(canvas: Canvas, code: str, text: str, marked: Marked) -> None:
+    """Draw under, over or through what is marked."""
+    begin = text.rfind("\n", 0, marked[0]) + 1
+    left, right = (MARGIN + 0.6 * _SIZE * (at - begin) for at in marked)
+    base = 780 - _LEADING * text.count("\n", 0, begin)
     if code == "text-not-shown":
         canvas.setFillColorRGB(1, 1, 1)
-        canvas.rect(left, 778, right - left, _SIZE, fill=1, stroke=0)
+        canvas.rect(left, base - 2, right - left, _SIZE, fill=1, stroke=0)
     else:
-        y = 778 if code == "figure-underlined" else 782.5
+        y = base - 2 if code == "figure-underlined" else base + 2.5
         canvas.line(left, y, right, y)
 
 
@@ -100,7 +102,7 @@ def _pdf(code: str, text: str, marked: Marked | None) -> bytes:
             canvas.translate(300, -1000)
         canvas.drawText(words)
     if marked and code in _PAINTED:
-        _paint(canvas, code, marked)
+        _paint(canvas, code, text, marked)
     if marked and code == "page-annotated":
         canvas.textAnnotation("8.6 m, not 4 m", Rect=(40, 700, 200, 720))
     canvas.save()
