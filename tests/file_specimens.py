@@ -27,7 +27,7 @@ def file_with(code: str, text: str, marked: Marked | None) -> tuple[bytes, str]:
         return _mail(text, marked), "notice.eml"
     if code == "alternatives-differ":
         return _alternatives(text, marked), "notice.eml"
-    if code.startswith("page-") or code == "text-character-lost":
+    if code.startswith("page-") or code in ("text-character-lost", *_PAINTED):
         return _pdf(code, text, marked), "notice.pdf"
     return _html(code, text, marked), "notice.html"
 
@@ -73,6 +73,22 @@ _TAGS: dict[str, Callable[[str], str]] = {
 }
 
 
+_PAINTED = ("figure-underlined", "text-not-shown", "text-struck-through")
+
+
+def _paint(canvas: Canvas, code: str, text: str, marked: Marked) -> None:
+    """Draw under, over or through what is marked."""
+    begin = text.rfind("\n", 0, marked[0]) + 1
+    left, right = (MARGIN + 0.6 * _SIZE * (at - begin) for at in marked)
+    base = 780 - _LEADING * text.count("\n", 0, begin)
+    if code == "text-not-shown":
+        canvas.setFillColorRGB(1, 1, 1)
+        canvas.rect(left, base - 2, right - left, _SIZE, fill=1, stroke=0)
+    else:
+        y = base - 2 if code == "figure-underlined" else base + 2.5
+        canvas.line(left, y, right, y)
+
+
 def _html(code: str, text: str, marked: Marked | None) -> bytes:
     if marked is None:
         body = html.escape(text)
@@ -104,6 +120,8 @@ def _pdf(code: str, text: str, marked: Marked | None) -> bytes:
             canvas.rotate(90)
             canvas.translate(300, -1000)
         canvas.drawText(words)
+    if marked and code in _PAINTED:
+        _paint(canvas, code, text, marked)
     if marked and code == "page-annotated":
         canvas.textAnnotation("8.6 m, not 4 m", Rect=(40, 700, 200, 720))
     canvas.save()

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from typing import Any
 
 import pytest
+from PIL import Image
 from reportlab.pdfgen.canvas import Canvas
 
 import noticeparse
@@ -304,6 +305,180 @@ def depth_page(size: float, rise: float, words: str = "6") -> bytes:
         draw(canvas, x, y, " m 47°13'.05S., 123°44'.20W.", "Helvetica", 10)
 
     return drawn(paint)
+
+
+def stray_page(*figures: tuple[float, float, str], unit: str = "m") -> bytes:
+    """A page on which small figures stand high above or low below the line, behind an `8`."""
+
+    def paint(canvas: Canvas) -> None:
+        y = head(canvas, 780)
+        x = draw(canvas, MARGIN, y, "Insert wreck, least depth 8", "Helvetica", 10)
+        for size, rise, words in figures:
+            draw(canvas, x, y + rise, words, "Helvetica", size)
+        draw(canvas, x + 4, y, f"{unit} 47°13'.05S., 123°44'.20W.", "Helvetica", 10)
+        draw(canvas, MARGIN, y - 30, "Delete wreck 47°14'.05S., 123°44'.20W.", "Helvetica", 10)
+
+    return drawn(paint)
+
+
+class TestStrayFigures:
+    """What stands above or below a figure is a part of it, and no page number."""
+
+    @pytest.mark.parametrize(
+        "figures",
+        [
+            [(5, -8, "6")], [(6, -7, "6")], [(6, -10, "6")], [(5, 8, "6")],
+            [(5, 4, "1"), (5, -2, "4")], [(6, 6, "1"), (6, -3, "4")], [(4, 5, "1"), (4, -4, "4")],
+        ],
+    )  # fmt: skip
+    def test_held_back(self, figures: list[tuple[float, float, str]]) -> None:
+        data = stray_page(*figures)
+        assert "figure-in-doubt" in told(read(data))
+        first, second = noticeparse.read_file(data).notices[0].charts[0].actions
+        assert not first.usable
+        assert second.usable
+
+    def test_a_page_number_is_none(self) -> None:
+        data = page(
+            *((MARGIN, 780 - 12.0 * row, line) for row, line in enumerate(NOTICE)),
+            (MARGIN, 756, "Insert wreck, least depth 8 m 47°13'.05S., 123°44'.20W."),
+            (300, 30, "8"),
+        )
+        assert told(read(data)) == []
+
+
+def action_page(paint: Any, words: str = "Delete wreck") -> bytes:
+    """A page of one action with something painted round it, at the base line `y`."""
+
+    def all_of_it(canvas: Canvas) -> None:
+        y = head(canvas, 780)
+        paint(canvas, y, f"{words} 47°13'.05S., 123°44'.20W.")
+
+    return drawn(all_of_it)
+
+
+def written(canvas: Canvas, y: float, words: str) -> None:
+    draw(canvas, MARGIN, y, words, "Helvetica", 10)
+
+
+def covered(canvas: Canvas, y: float, words: str) -> None:
+    written(canvas, y, words)
+    canvas.setFillColorRGB(1, 1, 1)
+    canvas.rect(MARGIN - 5, y - 4, 400, 14, fill=1, stroke=0)
+
+
+def white(canvas: Canvas, y: float, words: str) -> None:
+    canvas.setFillColorRGB(1, 1, 1)
+    written(canvas, y, words)
+
+
+def clipped(canvas: Canvas, y: float, words: str) -> None:
+    path = canvas.beginPath()
+    path.rect(0, 0, 10, 10)
+    canvas.clipPath(path, stroke=0)
+    written(canvas, y, words)
+
+
+def crossed(canvas: Canvas, y: float, words: str) -> None:
+    written(canvas, y, words)
+    canvas.line(MARGIN - 2, y + 3, MARGIN + 300, y + 3)
+
+
+def barred(canvas: Canvas, y: float, words: str) -> None:
+    written(canvas, y, words)
+    canvas.rect(MARGIN - 2, y + 2.6, 300, 0.6, fill=1, stroke=0)
+
+
+def unseen(canvas: Canvas, y: float, words: str) -> None:
+    text = canvas.beginText(MARGIN, y)
+    text.setTextRenderMode(3)
+    text.textLine(words)
+    canvas.drawText(text)
+
+
+def on_layer_off() -> bytes:
+    """A page whose last line stands on a layer that is off."""
+    lines = [*NOTICE, "Insert depth 8.6m 47°13'.05S., 123°44'.20W."]
+    shown = " ".join(f"({one}) Tj 0 -15 Td" for one in lines)
+    body = f"BT /F1 10 Tf 50 780 Td {shown} ET /OC /MC0 BDC BT /F1 10 Tf 50 700 Td "
+    stream = (body + "(Delete wreck) Tj ET EMC").encode("cp1252")
+    return laid_out(
+        b"<</Type/Catalog/Pages 2 0 R"
+        b"/OCProperties<</OCGs[6 0 R]/D<</OFF[6 0 R]/Order[6 0 R]>>>>>>",
+        b"<</Type/Pages/Kids[3 0 R]/Count 1>>",
+        b"<</Type/Page/Parent 2 0 R/MediaBox[0 0 595 842]/Contents 4 0 R"
+        b"/Resources<</Font<</F1 5 0 R>>/Properties<</MC0 6 0 R>>>>>>",
+        b"<</Length %d>>stream\n%s\nendstream" % (len(stream), stream),
+        b"<</Type/Font/Subtype/Type1/BaseFont/Helvetica/Encoding/WinAnsiEncoding>>",
+        b"<</Type/OCG/Name(old)>>",
+    )
+
+
+def laid_out(*objects: bytes) -> bytes:
+    """A file of these objects, the first of them its catalogue."""
+    made, offsets = b"%PDF-1.5\n", []
+    for number, one in enumerate(objects, 1):
+        offsets.append(len(made))
+        made += b"%d 0 obj\n%s\nendobj\n" % (number, one)
+    table = b"".join(b"%010d 00000 n \n" % one for one in offsets)
+    count = len(objects) + 1
+    return (
+        made
+        + b"xref\n0 %d\n0000000000 65535 f \n%s" % (count, table)
+        + b"trailer<</Size %d/Root 1 0 R>>\nstartxref\n%d\n%%%%EOF" % (count, len(made))
+    )
+
+
+class TestPaint:
+    """What a page does not show, or strikes through, is not acted on."""
+
+    @pytest.mark.parametrize(
+        ("paint", "code"),
+        [
+            (covered, "text-not-shown"), (white, "text-not-shown"), (clipped, "text-not-shown"),
+            (crossed, "text-struck-through"), (barred, "text-struck-through"),
+        ],
+    )  # fmt: skip
+    def test_held_back(self, paint: Any, code: str) -> None:
+        data = action_page(paint)
+        assert set(told(read(data))) == {code}
+        (action,) = noticeparse.read_file(data).notices[0].charts[0].actions
+        assert not action.usable
+
+    def test_what_the_file_hides_is_left_out(self) -> None:
+        for data in (action_page(unseen), on_layer_off()):
+            (doubt,) = read(data).doubts
+            assert doubt.code == "text-hidden"
+            assert doubt.values["written"].startswith("Delete wreck")
+            assert "Delete" not in read(data).text
+
+    def test_a_picture_among_figures_is_a_lost_character(self) -> None:
+        def paint(canvas: Canvas, y: float, words: str) -> None:
+            x = draw(canvas, MARGIN, y, "Insert depth 8", "Helvetica", 10)
+            canvas.drawInlineImage(Image.new("RGB", (10, 10)), x, y - 2, 4, 6)
+            draw(canvas, x + 5, y, f"m {words}", "Helvetica", 10)
+
+        data = action_page(paint, "")
+        assert told(read(data)) == ["text-character-lost"]
+        (action,) = noticeparse.read_file(data).notices[0].charts[0].actions
+        assert not action.usable
+
+    def test_an_underlined_figure_is_told(self) -> None:
+        def paint(canvas: Canvas, y: float, words: str) -> None:
+            x = draw(canvas, MARGIN, y, "Insert depth ", "Helvetica", 10)
+            end = draw(canvas, x, y, "1.2", "Helvetica", 10)
+            draw(canvas, end, y, f"m {words}", "Helvetica", 10)
+            canvas.line(x, y - 2, end, y - 2)
+            canvas.line(MARGIN, y - 20, MARGIN + 400, y - 20)
+
+        assert told(read(action_page(paint, ""))) == ["figure-underlined"]
+
+    def test_the_rules_of_a_table_are_not_told(self) -> None:
+        def paint(canvas: Canvas, y: float, words: str) -> None:
+            written(canvas, y, words)
+            canvas.grid([MARGIN - 4, MARGIN + 300], [y - 4, y + 10])
+
+        assert told(read(action_page(paint))) == []
 
 
 class TestSmallFigures:

@@ -148,10 +148,25 @@ ENTRIES = (
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-not-shown", "error", "`{written}`: the file holds this, and the page shows it not",
+        "it is covered, clipped or without colour, and may be no part of the notice",
+        "look at the page, and correct the text by what it shows",
+        "common practice, no published source",
+        bad="Insert wreck, least depth ‹4m› 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-struck-out", "warning", "struck out, and left out here: `{written}`",
         "what was struck out may still hold, or more of it", "compare it with the original",
         "common practice, no published source",
         bad="Insert wreck, ‹›least depth 4m 46-00.00S 122-00.00W",
+        good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-struck-through", "error", "`{written}`: a line is drawn through these words",
+        "what is struck through does not hold", "look at the page, and take out what is struck",
+        "common practice, no published source",
+        bad="Insert wreck, ‹least› depth 4m 46-00.00S 122-00.00W",
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
 )  # fmt: skip

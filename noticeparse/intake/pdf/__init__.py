@@ -15,6 +15,7 @@ from noticeparse.intake.composing import Composed, Composer
 from noticeparse.intake.pdf.columns import Cutter, Part
 from noticeparse.intake.pdf.furniture import PageRows, furniture_of
 from noticeparse.intake.pdf.glyphs import read_glyphs
+from noticeparse.intake.pdf.paint import look
 from noticeparse.intake.pdf.rows import Row
 from noticeparse.intake.records import NotReadable
 
@@ -41,7 +42,8 @@ class _Page(NamedTuple):
     """Whether something is drawn on the page, and no text that is shown."""
     is_recognised: bool
     """Whether most of its text is not shown: what a scanner made of a picture."""
-    outside: str
+    hidden: str
+    """What stands off the page, or is hidden by the file."""
     is_annotated: bool
 
     @property
@@ -98,6 +100,7 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
     glyphs = read_glyphs(page.raw, text_page.raw)
     if max(glyphs.width, glyphs.height) > _LARGEST:
         raise NotReadable(f"cannot be read: page {number + 1} is of a senseless size")
+    glyphs, hidden = look(page, text_page.raw, glyphs)
     counts = {
         angle: sum(one.char != " " for one in found) for angle, found in glyphs.by_angle.items()
     }
@@ -116,7 +119,7 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
         height=glyphs.height,
         is_picture=not total and pdfium.FPDFPage_CountObjects(page) > 0,
         is_recognised=glyphs.unseen * 2 > total,
-        outside=glyphs.outside,
+        hidden=" ".join(filter(None, (glyphs.outside, hidden))),
         is_annotated=_is_annotated(page.raw),
     )
     text_page.close()
@@ -195,6 +198,8 @@ def _add_words(composer: Composer, row: Row, number: int) -> None:
     for first, end in row.lost:
         written = row.text[first:end]
         composer.doubt("text-character-lost", start + first, start + end, written=written)
+    for code, first, end in row.marks:
+        composer.doubt(code, start + first, start + end, written=row.text[first:end])
 
 
 def _doubt_part(
@@ -217,5 +222,5 @@ def _doubt_page(composer: Composer, page: _Page, begin: int, number: int) -> Non
         composer.doubt("page-text-recognised", begin, end, page=named)
     if page.is_annotated:
         composer.doubt("page-annotated", begin, end, page=named)
-    if page.outside:
-        composer.doubt("text-hidden", begin, begin, written=page.outside)
+    if page.hidden:
+        composer.doubt("text-hidden", begin, begin, written=page.hidden)

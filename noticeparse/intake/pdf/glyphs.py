@@ -41,6 +41,8 @@ class Glyph(NamedTuple):
     page_y: float
     line: float
     """The base line of what it stands beside: that of its line, for a low or raised figure."""
+    mark: str = ""
+    """The code of what is to be said of it."""
 
     @property
     def middle(self) -> float:
@@ -60,7 +62,7 @@ class PageGlyphs(NamedTuple):
     """What stands off the page."""
 
 
-class _Frame:
+class Frame:
     """From the coordinates of the file to those of the page as it is shown, y downward."""
 
     def __init__(self, page: object) -> None:
@@ -74,6 +76,7 @@ class _Frame:
         self.width, self.height = size if self.turns % 2 == 0 else size[::-1]
 
     def shown(self, x: float, y: float) -> tuple[float, float]:
+        """A point of the file on the page as shown, from its upper left corner."""
         if self.turns == 0:
             return x - self._left, self._top - y
         if self.turns == 1:
@@ -97,7 +100,7 @@ def read_glyphs(page: object, text_page: object) -> PageGlyphs:
     count = pdfium.FPDFText_CountChars(text_page)
     if count > MOST_ON_PAGE:
         raise NotReadable(f"a page holds more than {MOST_ON_PAGE} characters; take it apart first")
-    frame = _Frame(page)
+    frame = Frame(page)
     by_angle: dict[int, list[Glyph]] = {}
     angles: dict[tuple[float, float], float] = {}
     outside: list[str] = []
@@ -150,7 +153,7 @@ def _is_unseen(text_page: object, index: int) -> bool:
 
 
 def _glyph(
-    frame: _Frame,
+    frame: Frame,
     char: str,
     angle: float,
     origin: tuple[float, float],

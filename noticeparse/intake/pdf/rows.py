@@ -12,6 +12,7 @@ from statistics import median
 from typing import NamedTuple
 
 from noticeparse.intake.pdf.glyphs import LOST, Glyph
+from noticeparse.intake.pdf.strays import strays
 from noticeparse.intake.small_figures import Mark, follows_figure, level_of, written
 
 _SAME_ROW = 0.25
@@ -32,6 +33,8 @@ class Row(NamedTuple):
     page_y: float
     doubtful: tuple[tuple[int, int], ...] = ()
     lost: tuple[tuple[int, int], ...] = ()
+    marks: tuple[tuple[str, int, int], ...] = ()
+    """What is to be said of its words: code, start, end."""
 
 
 class _Word(NamedTuple):
@@ -53,7 +56,12 @@ def read_rows(glyphs: Sequence[Glyph]) -> list[Row]:
     usual = median(gaps) if gaps else 0.0
     wide = [_wide(words, usual) for words in lines]
     unit = _fitting(lines, wide, left, unit)
-    return [_row(words, marks, left, unit) for words, marks in zip(lines, wide, strict=True)]
+    stray = strays([[word.glyphs for word in words] for words in lines])
+    rows: list[Row] = []
+    for at, (words, marks) in enumerate(zip(lines, wide, strict=True)):
+        in_doubt = {word for line, word in stray if line == at}
+        rows.append(_row(words, marks, left, unit, in_doubt=in_doubt))
+    return rows
 
 
 def _lines(glyphs: Sequence[Glyph]) -> list[list[Glyph]]:
@@ -156,11 +164,14 @@ def _fitting(lines: list[list[_Word]], wide: list[list[bool]], left: float, unit
     return max(least, 0.5 * unit)
 
 
-def _row(words: list[_Word], wide: list[bool], left: float, unit: float) -> Row:
+def _row(
+    words: list[_Word], wide: list[bool], left: float, unit: float, *, in_doubt: set[int]
+) -> Row:
     first = words[0].glyphs[0]
     text = " " * min(round((words[0].x0 - left) / unit), 200)
     doubtful: list[tuple[int, int]] = []
     lost: list[tuple[int, int]] = []
+    marks: list[tuple[str, int, int]] = []
     line = [glyph for word in words for glyph in word.glyphs]
     base, size = _base(line), _main_size(line)
     for at, (word, is_wide) in enumerate(zip(words, wide, strict=True)):
@@ -172,10 +183,12 @@ def _row(words: list[_Word], wide: list[bool], left: float, unit: float) -> Row:
             piece, is_doubtful = "".join([glyph.char for glyph in word.glyphs]), False
         else:
             piece, is_doubtful = written(list(_marks(word.glyphs, base, size)), behind)
-        if is_doubtful:
+        if is_doubtful or at in in_doubt:
             doubtful.append((len(text), len(text) + len(piece)))
         elif LOST in piece:
             lost.append((len(text), len(text) + len(piece)))
+        for code in {one.mark for one in word.glyphs} - {""}:
+            marks.append((code, len(text), len(text) + len(piece)))
         text += piece
     return Row(
         text=text,
@@ -186,6 +199,7 @@ def _row(words: list[_Word], wide: list[bool], left: float, unit: float) -> Row:
         page_y=min(glyph.page_y for glyph in line),
         doubtful=tuple(doubtful),
         lost=tuple(lost),
+        marks=tuple(marks),
     )
 
 
