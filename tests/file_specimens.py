@@ -57,7 +57,7 @@ def _alternatives(text: str, marked: Marked | None) -> bytes:
 
 def _row(words: str) -> str:
     """A row of three cells, the last two of two lines."""
-    cells = words.replace("\t", "<td>").replace("wreck rock", "wreck<br>rock")
+    cells = words.replace("\t", "<td>").replace("chimney flag", "chimney<br>flag")
     return f"<table><tr><td>{cells.replace('W 46', 'W<br>46')}</table>"
 
 

@@ -29,7 +29,7 @@ ENTRIES = (
         bad=(
             "Insert wreck, least depth 4m 46-00.00S 122-00.00W\n"
             "\n"
-            "‹Insert\twreck rock awash\t46-00.00S 122-00.00W 46-01.00S 122-00.00W›"
+            "‹Insert\tchimney flagstaff\t46-00.00S 122-00.00W 46-01.00S 122-00.00W›"
         ),
         good="Insert wreck, least depth 5m 46-00.00S 122-00.00W",
     ),
