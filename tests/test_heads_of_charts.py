@@ -144,6 +144,19 @@ def test_key_that_holds_the_verb_and_what_a_feature_becomes() -> None:
     assert [one.property for one in light.changes] == ["light"]
 
 
+def test_light_of_a_card_is_that_of_the_new_feature() -> None:
+    text = (
+        f"{HEAD}\nAid:        Starboard-hand buoy\n"
+        "Change:     Replaced by starboard-hand light-buoy\n"
+        f"Position:   {P}\nCharacter:  Q.G\n"
+    )
+    (action,) = parse(text).notices[0].charts[0].actions
+    assert action.verb == "replace"
+    assert action.feature.light is None
+    assert action.replacement.light is not None
+    assert action.replacement.light.colours == ["G"]
+
+
 def test_nouns_in_the_column_of_the_verbs() -> None:
     text = (
         f"{HEAD}  (1)  Addition      Wreck          {P}\n  (2)  Deletion      Rock           {Q}\n"

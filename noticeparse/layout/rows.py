@@ -103,6 +103,10 @@ class RowReader:
         item = Item(groups=groups)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
+        if item.change and not cells.get("new") and not cells.get("change"):
+            # `Replaced by light-buoy`: light and name are those of the new one.
+            item.change += [piece for added in item.added for piece in added.pieces]
+            item.added = []
         self._set_old_new(item, cells)
         set_label(self.text, item, cells, self.codes)
         radius = span_of(cells.get("radius", []))
