@@ -14,6 +14,7 @@ from reportlab.pdfgen.canvas import Canvas
 import noticeparse
 from noticeparse.intake import Intake, NotReadable, read
 from noticeparse.records import Bulletin
+from tests.corpus_files import CORPUS
 from tests.file_specimens import picture
 from tests.pdf_pages import (
     HEIGHT,
@@ -31,7 +32,7 @@ from tests.pdf_pages import (
 
 pytestmark = pytest.mark.usefixtures("in_this_process")
 
-DEMO = "corpus_synthetic/demo.txt"
+DEMO = CORPUS / "demo.txt"
 HEAD = "TAVRENNE ISLANDS NOTICES TO MARINERS (invented, not for navigation)"
 
 

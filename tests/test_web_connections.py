@@ -16,7 +16,7 @@ from noticeparse.web.settings import ServiceSettings
 from tests.service import client_of, connected
 
 TIGHT = ServiceSettings(head_seconds=0.5, workers=1, connections=6, connections_of_one=5)
-LINE = b"POST /v1/depths HTTP/1.1\r\nHost: x\r\nContent-Type: text/plain\r\n"
+LINE = b"POST /v1/depths HTTP/1.1\r\nHost: localhost\r\nContent-Type: text/plain\r\n"
 WHOLE = LINE + b"Content-Length: 2\r\n\r\n8m"
 
 
@@ -57,7 +57,7 @@ class TestNoHttp:
         [
             b"\0\0\0 nonsense\r\n\r\n",
             b"GET /healthz HTTP/1.1\r\n\r\n",
-            b"GET /\xff HTTP/1.1\r\nHost: x\r\n\r\n",
+            b"GET /\xff HTTP/1.1\r\nHost: localhost\r\n\r\n",
             LINE + b"Content-Length: 2\r\nContent-Length: 3\r\n\r\n8m",
             LINE + b"Content-Length: -2\r\n\r\n8m",
             LINE + b"Transfer-Encoding: gzip\r\n\r\n8m",
@@ -113,7 +113,7 @@ class TestIdle:
 
     def test_body_in_drops_behind_its_answer(self, tight: httpx2.Client) -> None:
         with connected(tight) as raw:
-            raw.sendall(b"GET /healthz HTTP/1.1\r\nHost: x\r\nContent-Length: 999\r\n\r\n")
+            raw.sendall(b"GET /healthz HTTP/1.1\r\nHost: localhost\r\nContent-Length: 999\r\n\r\n")
             end = time.monotonic() + 5
             is_open = True
             while is_open and time.monotonic() < end:
