@@ -177,3 +177,50 @@ def test_positions_referred_to_by_bare_numbers() -> None:
     assert move.verb == "move"
     assert [p.iso6709 for p in move.destination.positions] == [AT_P]
     assert not [one for one in bulletin.findings if one.severity == "error"]
+
+
+# What stands where a mark of the source may stand, and tells something of the feature.
+NO_MARKS = {
+    "colours in a column": ["Buoy   BYB   at", "Buoy   YBY   at", "Buoy   RWVS   at"],
+    "colours behind": ["Buoy   {}   BYB", "Buoy   {}   YB", "Buoy   {}   RGR"],
+    "quality": ["Wreck   {}\n(PA 2026)", "Rock   {}\n(ED 2026)", "Pile   {}\n(PD 2026)"],
+    "figures": ["Wreck   {}\n(8.6M)", "Rock   {}\n(4.5M)", "Pile   {}\n(2.5M)"],
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("rows", NO_MARKS.values(), ids=NO_MARKS)
+def test_what_tells_of_the_feature_is_no_mark(rows: list[str]) -> None:
+    lines = [f"Insert   {row.format(P) if '{}' in row else f'{row}   {P}'}" for row in rows]
+    bulletin = parse(HEAD + "\n".join(lines) + "\n")
+    actions = bulletin.notices[0].charts[0].actions
+    told_of = {finding.code for finding in bulletin.findings}
+    coloured = all(action.feature.colours for action in actions)
+    assert coloured or "feature-figure-in-brackets" in told_of
+
+
+def test_height_in_round_brackets_is_no_chart() -> None:
+    text = f"12/26 Quill Sound.\nCharts 12 [3/26], 14 [4/26] WGS84\nInsert radio mast {P} (12)\n"
+    bulletin = parse(text)
+    assert [len(chart.actions) for chart in bulletin.notices[0].charts] == [1, 1]
+    assert "feature-figure-in-brackets" in {finding.code for finding in bulletin.findings}
+
+
+def test_second_datum_of_a_chart_is_told_and_does_not_replace_the_first() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n(NAD27 DATUM)\nDelete rock {Q}\n")
+    chart = bulletin.notices[0].charts[0]
+    assert chart.datum is not None
+    assert chart.datum.name == "WGS84"
+    assert "chart-head-unread" in {finding.code for finding in bulletin.findings}
+
+
+@pytest.mark.parametrize("words", ["Light-buoy No 4 withdrawn", "Range of light reduced to 5M"])
+def test_statement_below_number_and_chart_is_no_heading(words: str) -> None:
+    notice = parse(f"12/26   Chart: 802\n{words}\nInsert wreck {P}\n").notices[0]
+    assert notice.heading is None
+    assert [remark.text for remark in notice.remarks] == [words]
+
+
+def test_only_what_goes_is_taken_from_a_position() -> None:
+    bulletin = parse(f"{HEAD}Insert buoy from position {P}\n")
+    assert not told(bulletin)
+    assert "offset-not-worked-out" in {finding.code for finding in bulletin.findings}

@@ -15,6 +15,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.readers.places import Part, read_phrase
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
 from noticeparse.stretch import Stretch, gather
@@ -51,8 +52,7 @@ def read_geometry(
         _take_group(context, found, group, parts, phrase, labels, is_move, faults)
     if not item.groups:
         take_parts(found, lead, words.text)
-    # `withdrawn from position P` is its own place, `045° 200M from position P` a reference.
-    found.is_taken_from = found.is_taken_from and "°" not in words.text
+    found.is_taken_from = found.is_taken_from and _is_taken(item, words.text)
     rest = take_tail(context, found, item)
     found.is_unclear |= leads_nowhere(words.text, rest.text)
     _settle_offset(context, found, item, faults, is_move=is_move)
@@ -89,6 +89,11 @@ def read_geometry(
         if found.destination:
             labels.last = found.destination[-1]
     return GeometryReading(geometry, destination, rest)
+
+
+def _is_taken(item: Item, words: str) -> bool:
+    """`withdrawn from position P` is its own place, `045° 200M from position P` a reference."""
+    return canonical_verb(item.verb or "") == "delete" and "°" not in words
 
 
 def _take_group(

@@ -16,7 +16,7 @@ _PARTS = frozenset({"CHART_WORD", "CHART_NUMBER", "COMMA", "STOP"})
 def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Section]:
     """The sections, each without the items that name other charts of the notice alone."""
     known = {section.head.chart for section in sections if section.head.chart is not None}
-    if len(known) < 1 or not any(item.tail for section in sections for item in section.items):
+    if not any(item.tail for section in sections for item in section.items):
         return list(sections)
     return [
         section._replace(
@@ -43,7 +43,8 @@ def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> It
 def _named(words: str) -> set[str]:
     """The charts that a bracket holds and nothing else; empty for other words."""
     inner = words.strip(" .,;")
-    if not inner or inner[0] + inner[-1] not in ("[]", "()"):
+    # A figure in round brackets may be the height of what stands before it.
+    if inner[:1] + inner[-1:] != "[]":
         return set()
     parts = read_parts(inner)
     if any(part.kind not in _PARTS for part in parts):

@@ -12,12 +12,16 @@ from collections.abc import Iterator, Sequence
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import value_property
+from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.places import direction_in, is_connector
 
 _FEWEST = 3
 _FEWEST_IN_BRACKETS = 2
 _LONGEST = 5
 _LONGEST_IN_BRACKETS = 24
+_FEWEST_LETTERS = 2
+_FEWEST_FIGURES = 4
+_OF_THE_TRADE = frozenset({"PA", "PD", "ED", "SD", "REP", "UNLIT", "LWS", "HWS"})
 
 
 def margin_codes(text: str, lines: Sequence[Line]) -> frozenset[int]:
@@ -64,8 +68,9 @@ def _in_brackets(text: str, lines: Sequence[Line]) -> Iterator[int]:
         inner = words[1:-1]
         if words[:1] + words[-1:] != "()" or len(words) > _LONGEST_IN_BRACKETS:
             continue
-        kinds = {_kind(character) for character in inner}
-        if {"letter", "figure"} <= kinds <= {"letter", "figure", "mark"}:
+        kinds = Counter(_kind(character) for character in inner)
+        enough = kinds["letter"] >= _FEWEST_LETTERS and kinds["figure"] >= _FEWEST_FIGURES
+        if enough and not kinds["other"] and _OF_THE_TRADE.isdisjoint(inner.split()):
             yield line.elements[0].start
 
 
@@ -86,4 +91,7 @@ def _is_code(text: str, element: Element) -> bool:
     if element.kind != "words" or not element.gap:
         return False
     is_code = code.isalpha() and code.isupper() and 1 < len(code) <= _LONGEST
+    if read_colour_letters(code.removesuffix("VS").removesuffix("HS")) is not None:
+        # `BYB`, `RWVS`: the colours of a mark (INT 1, section Q).
+        return False
     return is_code and value_property(code) == {"unknown"} and direction_in(code) is None

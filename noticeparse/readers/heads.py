@@ -209,9 +209,9 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
         chart.edition_date = written if written and len(written) == 10 else None
         head.faults += [fault.shifted(part.start) for fault in faults]
     elif kind == "DATUM":
-        chart.datum = read_datum(text)
+        _once(chart, "datum", read_datum(text), part, head)
     elif kind == "DEPTH_UNIT":
-        chart.depth_unit = read_unit(text)
+        _once(chart, "depth_unit", read_unit(text), part, head)
     elif kind in ("PANEL", "MAIN_PANEL"):
         _set_panel(chart, part, head)
     elif kind == "ITEM_LETTERS":
