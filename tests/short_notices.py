@@ -18,3 +18,21 @@ def actions_of(bulletin: Bulletin) -> list[Action]:
 def usable_of(bulletin: Bulletin) -> list[tuple[str, str]]:
     """Verb and kind of every action that may be used."""
     return [(a.verb, a.feature.kind) for a in actions_of(bulletin) if a.usable]
+
+
+AT_P, AT_Q, AT_R = "-4600.00-12200.00/", "-4600.50-12200.00/", "-4600.10-12200.20/"
+WRECK_AND_ROCK = [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+def told(bulletin: Bulletin) -> list[tuple[str, str, list[str]]]:
+    return [
+        (action.verb, action.feature.kind, [p.iso6709 for p in action.geometry.positions])
+        for notice in bulletin.notices
+        for chart in notice.charts
+        for action in chart.actions
+        if action.usable
+    ]
+
+
+def errors(bulletin: Bulletin) -> set[str]:
+    return {finding.code for finding in bulletin.findings if finding.severity == "error"}

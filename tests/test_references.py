@@ -1,0 +1,136 @@
+"""Positions that items refer to: announced, numbered, counted or below them."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.action import Move
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, errors, told
+
+
+def test_positions_with_letters_behind_leaders() -> None:
+    body = (
+        "Insert\n"
+        "  cable joining ............ a. 46° 00'.00 S, 122° 00'.00 W\n"
+        "                             b. 46° 00'.50 S, 122° 00'.00 W\n"
+        "  wreck at ................. position (b)\n"
+    )
+    assert told(parse(HEAD + body)) == [
+        ("insert", "cable_submarine", [AT_P, AT_Q]), ("insert", "wreck", [AT_Q]),
+    ]  # fmt: skip
+
+
+def test_a_letter_whose_item_has_no_place_is_no_place() -> None:
+    bulletin = parse(f"{HEAD}(a) Insert wreck\n(b) Delete depth 12m, close E of (a)\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"item-without-position", "reference-unknown"}
+
+
+class TestAnnounced:
+    """Positions numbered first, and items that refer to them by number."""
+
+    def test_relations(self) -> None:
+        text = (
+            f"{HEAD}Positions  (1) {P}\n           (2) {Q}\n"
+            "Insert submarine cable joining (1) and (2).\nMove buoy from (2) to (1).\n"
+            "Delete depth 8m, close N of (1).\n"
+        )
+        bulletin = parse(text)
+        cable, move, depth = bulletin.notices[0].charts[0].actions
+        assert (cable.geometry.shape, [p.iso6709 for p in cable.geometry.positions]) == (
+            "line", [AT_P, AT_Q],
+        )  # fmt: skip
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_P]
+        assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
+        assert not errors(bulletin)
+
+    def test_one_that_no_item_refers_to_is_told(self) -> None:
+        text = f"{HEAD}Positions  (1) {P}\n           (2) {Q}\nInsert wreck at (1).\n"
+        bulletin = parse(text)
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert errors(bulletin) == {"item-without-verb"}
+
+    def test_unknown_number_is_told(self) -> None:
+        bulletin = parse(f"{HEAD}Positions  (1) {P}\nInsert wreck at (1).\nDelete rock at (3).\n")
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert errors(bulletin)
+
+
+def test_letters_may_leave_out_i_and_o() -> None:
+    rows = [f"[{letter}] 46-0{n}.00S 122-00.00W" for n, letter in enumerate("FGHJK")]
+    bulletin = parse(f"{HEAD}Insert cable, joining {rows[0]}\n" + "\n".join(rows[1:]) + "\n")
+    assert "letter-out-of-order" not in {finding.code for finding in bulletin.findings}
+    assert len(bulletin.notices[0].charts[0].actions[0].geometry.positions) == 5
+
+
+class TestCountedGrid:
+    """A ruled table that counts its rows: a cell may wrap, and a place be that of another row."""
+
+    def test_wrapped_cells_and_references(self) -> None:
+        text = (
+            f"{HEAD}"
+            "| Item | Action | Object                  | Position                  |\n"
+            f"| 1    | Insert | Overhead cable, safe    | {P} |\n"
+            f"|      |        | clearance 9 m, joining  | {Q} |\n"
+            f"| 2    | Move   | Mooring buoy, from      | {P} |\n"
+            f"|      |        | to                      | {Q} |\n"
+            "| 3    | Delete | Depth 15.1 m, close N of | as item 1 |\n"
+            "| 4    | Delete | Depth 13.6 m, close E of | as item 9 |\n"
+        )
+        bulletin = parse(text)
+        cable, move, depth, _ = bulletin.notices[0].charts[0].actions
+        assert [p.iso6709 for p in cable.geometry.positions] == [AT_P, AT_Q]
+        assert cable.feature.clearance is not None
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+        assert (depth.geometry.relation, depth.geometry.direction) == ("close", "N")
+        assert [p.iso6709 for p in depth.geometry.positions] == [AT_P, AT_Q]
+        assert errors(bulletin) == {"letter-unknown"}
+
+
+def test_positions_with_letters_and_details_below() -> None:
+    text = (
+        f"12/26. TAVRENNE ISLANDS. Quill Sound.\nChart:       802 (last correction 3/26).\n"
+        f"Position:    a) {P}\n             b) {Q}\n             c) {R}\n"
+        "Details:     Insert a pier joining a) and b).\n"
+        "             Move the buoy from b) to c).\n"
+        "             Delete the rocks in a), b) and c).\n"
+        "Source:      Harbour office, 3 June 2026.\n"
+    )
+    bulletin = parse(text)
+    pier, move, rocks = bulletin.notices[0].charts[0].actions
+    assert [p.iso6709 for p in pier.geometry.positions] == [AT_P, AT_Q]
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.destination.positions] == [AT_R]
+    assert [p.iso6709 for p in rocks.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert bulletin.notices[0].authority == "Harbour office, 3 June 2026"
+    assert not errors(bulletin)
+
+
+def test_a_move_between_numbers_that_stand_below_it() -> None:
+    bulletin = parse(f"{HEAD}Move the buoy from (3) to (4):\n(3) {P}\n(4) {Q}\n")
+    (move,) = bulletin.notices[0].charts[0].actions
+    assert isinstance(move, Move)
+    assert [p.iso6709 for p in move.geometry.positions] == [AT_P]
+    assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("feature", "shape"),
+    [("breakwater", "line"), ("anchorage area", "area"), ("special buoys", "points")],
+)
+def test_positions_that_keys_count(feature: str, shape: str) -> None:
+    keys = "".join(f"Position {n}: {one}\n" for n, one in enumerate((P, Q, R), 1))
+    bulletin = parse(f"{HEAD}Action: Insert\nObject: {feature}\n{keys}")
+    (action,) = bulletin.notices[0].charts[0].actions
+    assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
+    assert not [one for one in bulletin.findings if one.severity == "warning"]
+
+
+def test_numbers_name_items_as_letters_do() -> None:
+    body = f"(1) Insert wreck {P}\n(2) Delete rock {Q}\n(3) Insert cable joining (1)-(2) above\n"
+    assert told(parse(HEAD + body))[-1] == ("insert", "cable_submarine", [AT_P, AT_Q])
+    assert errors(parse(HEAD + body.replace("(1)-(2)", "(1) and (7)"))) == {"letter-unknown"}

@@ -1,0 +1,119 @@
+"""What sentences say of a thing: below it, of its light, or to mariners."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.action import Amend, Move, Replace
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, WRECK_AND_ROCK, P, Q, R, errors, told
+
+# text, kind: what a rock gives its name to is no rock
+AIDS_ON_ROCKS = [
+    ("BRANNOCH ROCK RACON (K)", "racon"),
+    ("BRANNOCH ROCK FOG SIGNAL, Horn(3)60s", "fog_signal"),
+    ("PELLAN ISLAND FOG SIGNAL", "fog_signal"),
+    ("BRANNOCH ROCK Fl(2)10s18m12M", "light"),
+    ("BRANNOCH ROCK LIGHT", "light"),
+    ("BRANNOCH ROCK", "rock"),
+]
+
+
+@pytest.mark.parametrize(("phrase", "kind"), AIDS_ON_ROCKS)
+def test_an_aid_named_by_a_rock_is_no_rock(phrase: str, kind: str) -> None:
+    assert told(parse(f"{HEAD}Delete {phrase} {P}\n")) == [("delete", kind, [AT_P])]
+
+
+class TestToldBelow:
+    """A thing with its place, and what became of it on the line below."""
+
+    def test_all_verbs(self) -> None:
+        text = (
+            f"{HEAD}\nPIER LIGHT, F.R.9m5M, {P}.\n    Elevation altered to 11m.\n\n"
+            f"SPIT PORT-HAND BUOY, {Q}.\n    Permanently withdrawn.\n\n"
+            f"ELLORY SAFE-WATER LIGHT-BUOY, Mo(A)8s, {R}.\n    Moved to {Q}.\n\n"
+            f"JETTY LIGHT, {P}.\n    Established.\n"
+        )
+        bulletin = parse(text)
+        assert [(verb, at) for verb, _, at in told(bulletin)] == [
+            ("amend", [AT_P]), ("delete", [AT_Q]), ("move", [AT_R]), ("insert", [AT_P]),
+        ]  # fmt: skip
+        amend, _, move, _ = bulletin.notices[0].charts[0].actions
+        assert isinstance(amend, Amend)
+        assert [(c.property, c.new) for c in amend.changes] == [("light.elevation_m", 11)]
+        assert isinstance(move, Move)
+        assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+
+    @pytest.mark.parametrize(
+        "words", ["Reported removed.", "Temporarily withdrawn.", "Not established."]
+    )
+    def test_what_tells_less_is_no_verb(self, words: str) -> None:
+        bulletin = parse(f"{HEAD}\nPIER LIGHT, {P}.\n    {words}\n")
+        assert not told(bulletin)
+        assert errors(bulletin)
+
+
+class TestRemarksAmongCommands:
+    """What is said to mariners between or behind commands; no position of it becomes an action."""
+
+    @pytest.mark.parametrize(
+        "remark",
+        [
+            f"\nMariners should keep clear of the ship in {Q} until 3 May.",
+            f"\nKeep clear of the works in {Q}.",
+            f"\nThe wreck in {Q} will be removed in May.",
+            f"Note: a ship lies in {Q}.",
+        ],
+    )
+    def test_remark(self, remark: str) -> None:
+        bulletin = parse(f"{HEAD}Insert rock {P}\n{remark}\n\nDelete wreck {R}\n")
+        assert told(bulletin) == [("insert", "rock", [AT_P]), ("delete", "wreck", [AT_R])]
+        (found,) = bulletin.notices[0].remarks
+        assert [one.iso6709 for one in found.positions] == [AT_Q]
+        assert errors(bulletin) == set()
+
+    def test_an_item_below_a_heading_is_never_a_remark(self) -> None:
+        item = f"Wreck, whose depth should be verified, in {Q}\n"
+        bulletin = parse(f"{HEAD}INSERT\n\nRock  {P}\n\n{item}")
+        assert bulletin.notices[0].remarks == []
+        assert errors(bulletin)
+
+    def test_a_description_in_a_sentence_is_none(self) -> None:
+        body = f"INSERT\n\nRock which is awash in {P}\n\nWreck, which has lain long, in {Q}\n"
+        assert [one[2] for one in told(parse(HEAD + body))] == [[AT_P], [AT_Q]]
+
+
+def test_taken_from_a_position_is_its_own_place() -> None:
+    bulletin = parse(f"{HEAD}The buoy No 3 has been withdrawn from position {P}.\n")
+    assert told(bulletin) == [("delete", "buoy_generic", [AT_P])]
+    bulletin = parse(f"{HEAD}The buoy No 3, 045° 200M from position {P}, has been withdrawn.\n")
+    assert told(bulletin) == []
+
+
+def test_a_sentence_to_mariners_below_an_item_is_a_remark() -> None:
+    advice = ("Mariners are advised to keep clear.", "Masters shall report to the harbour office.")
+    text = f"{HEAD}Insert wreck {P}\n{advice[0]}\nDelete rock {Q}\n{advice[1]}\n"
+    bulletin = parse(text)
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert [remark.text for remark in bulletin.notices[0].remarks] == list(advice)
+    phrases = [a.feature.text for a in bulletin.notices[0].charts[0].actions]
+    assert phrases == ["wreck", "rock"]
+
+
+def test_what_a_light_now_shows() -> None:
+    body = f"The light in position {P} now shows Fl.R.5s8m5M.\n"
+    (action,) = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(action, Amend)
+    assert [(one.property, one.new.written) for one in action.changes] == [  # type: ignore[union-attr]
+        ("light", "Fl.R.5s8m5M")
+    ]
+
+
+def test_erratum() -> None:
+    body = f"For wreck read dangerous wreck {P}\nFOR depth 5.2m READ depth 4.7m in {Q}\n"
+    first, second = parse(HEAD + body).notices[0].charts[0].actions
+    assert isinstance(first, Replace)
+    assert (first.feature.kind, first.replacement.kind) == ("wreck", "wreck_dangerous")
+    assert second.usable
+    assert second.feature.depth is not None
+    assert str(second.feature.depth.value_m) == "5.2"
