@@ -8,7 +8,7 @@ import zipfile
 import pytest
 
 from noticeparse.intake import Intake, read
-from tests.test_intake_pdf import told
+from tests.pdf_notices import told
 
 pytestmark = pytest.mark.usefixtures("in_this_process")
 _SPACES = (

@@ -24,9 +24,9 @@ from noticeparse.intake import Intake, NotReadable, apart, kind_of, read
 from noticeparse.intake.kinds import ENDINGS
 from noticeparse.intake.mail import unflowed
 from tests.command import invoke
+from tests.pdf_notices import NOTICE, facts, item, told
 from tests.pdf_pages import Setting, document
 from tests.service import client_of, refused
-from tests.test_intake_pdf import NOTICE, facts, item, told
 
 HEAD = "\n".join(NOTICE) + "\n"
 pytestmark = pytest.mark.usefixtures("in_this_process")

@@ -28,6 +28,7 @@ class Composer:
         self.length = 0
         self._last = ""
         self._doubts: list[Fault] = []
+        self._more: dict[str, Fault] = {}
         self._furniture: list[tuple[int, int]] = []
         self._places: list[Place] = []
 
@@ -60,9 +61,15 @@ class Composer:
             self.add("\n")
 
     def doubt(self, code: str, start: int, end: int, **values: str) -> None:
-        """Say something of a stretch of the text; of very many things the first are said."""
+        """Say something of a stretch of the text.
+
+        Behind very many such words, one of each kind reaches from its first stretch to its last.
+        """
         if len(self._doubts) < _MOST_DOUBTS:
             self._doubts.append(Fault(code, start, end, values))
+            return
+        more = self._more.setdefault(code, Fault(code, start, end, values))
+        self._more[code] = more._replace(start=min(more.start, start), end=max(more.end, end))
 
     def place(self, start: int, page: int, x_mm: float, y_mm: float) -> None:
         """What was put in from `start` on stands there on a page."""
@@ -87,7 +94,7 @@ class Composer:
         """All of it."""
         return Composed(
             "".join(self._pieces),
-            tuple(self._doubts),
+            (*self._doubts, *self._more.values()),
             tuple(self._furniture),
             tuple(self._places),
         )

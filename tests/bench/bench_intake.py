@@ -8,9 +8,10 @@ import time
 
 from noticeparse.intake import apart
 from noticeparse.intake.pdf import read_pdf
+from tests.pdf_notices import HEAD, bulletin
 from tests.pdf_pages import document as drawn
 from tests.pdf_pages import pages_of, plain, wrapped
-from tests.test_intake_pdf import HEAD, SETTINGS, bulletin
+from tests.test_intake_pdf import SETTINGS
 
 _NOTICES = 40
 _PAGES = 200

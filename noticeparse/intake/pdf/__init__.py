@@ -24,7 +24,7 @@ MOST_CHARACTERS = 8_000_000
 
 _MM = 25.4 / 72
 _PARAGRAPH = 1.7
-_LARGEST = 14_400 * 4
+_LARGEST = 20_000
 _MOST_NOTES = 1000
 
 _WHY = {
@@ -45,6 +45,8 @@ class _Page(NamedTuple):
     hidden: str
     """What stands off the page, or is hidden by the file."""
     is_annotated: bool
+    is_whole: bool
+    """False where more is drawn on the page than is looked at."""
 
     @property
     def rows(self) -> list[Row]:
@@ -100,7 +102,7 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
     glyphs = read_glyphs(page.raw, text_page.raw)
     if max(glyphs.width, glyphs.height) > _LARGEST:
         raise NotReadable(f"cannot be read: page {number + 1} is of a senseless size")
-    glyphs, hidden = look(page, text_page.raw, glyphs)
+    glyphs, hidden, is_whole = look(page, text_page.raw, glyphs)
     counts = {
         angle: sum(one.char != " " for one in found) for angle, found in glyphs.by_angle.items()
     }
@@ -121,6 +123,7 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
         is_recognised=glyphs.unseen * 2 > total,
         hidden=" ".join(filter(None, (glyphs.outside, hidden))),
         is_annotated=_is_annotated(page.raw),
+        is_whole=is_whole,
     )
     text_page.close()
     page.close()
@@ -129,7 +132,10 @@ def _read_page(document: pypdfium2.PdfDocument, number: int, cutter: Cutter) -> 
 
 def _is_annotated(page: object) -> bool:
     """Whether something lies over a page that a person put there, links apart."""
-    for number in range(min(pdfium.FPDFPage_GetAnnotCount(page), _MOST_NOTES)):
+    count = pdfium.FPDFPage_GetAnnotCount(page)
+    if count > _MOST_NOTES:
+        return True
+    for number in range(count):
         note = pdfium.FPDFPage_GetAnnot(page, number)
         subtype = pdfium.FPDFAnnot_GetSubtype(note)
         pdfium.FPDFPage_CloseAnnot(note)
@@ -222,5 +228,8 @@ def _doubt_page(composer: Composer, page: _Page, begin: int, number: int) -> Non
         composer.doubt("page-text-recognised", begin, end, page=named)
     if page.is_annotated:
         composer.doubt("page-annotated", begin, end, page=named)
+    if not page.is_whole:
+        written = f"page {named} holds more lines and pictures than are looked at"
+        composer.doubt("part-not-read", begin, begin, written=written)
     if page.hidden:
         composer.doubt("text-hidden", begin, begin, written=page.hidden)

@@ -182,8 +182,6 @@ def _gutters(glyphs: Sequence[Glyph]) -> list[_Gutter]:
     top = min(one.base - one.size for one in glyphs)
     width = int(max(one.x1 for one in glyphs) - left) + 2
     size = median(one.size for one in glyphs)
-    if width > 20_000:
-        return []
     taken = [0] * width
     for one in glyphs:
         mask = _rows_of(one, top)
@@ -226,7 +224,7 @@ def _rows_of(one: Glyph, top: float) -> int:
     """The steps of height that a character takes, as the bits of a number."""
     first = max(int((one.base - 0.75 * one.size - top) / _STEP), 0)
     last = max(int((one.base + 0.2 * one.size - top) / _STEP), first)
-    return ((1 << (min(last, 20_000) - first + 1)) - 1) << first
+    return ((1 << (last - first + 1)) - 1) << first
 
 
 def _least_width(glyphs: Sequence[Glyph], size: float) -> float:

@@ -92,6 +92,12 @@ class Frame:
         return math.atan2(y1 - y0, x1 - x0)
 
 
+def read_at(angle: float, x: float, y: float) -> tuple[float, float]:
+    """A point of the page in the coordinates of what reads at an angle, radians clockwise."""
+    along, across = math.cos(angle), math.sin(angle)
+    return x * along + y * across, y * along - x * across
+
+
 def read_glyphs(page: object, text_page: object) -> PageGlyphs:
     """The characters of a page.
 
@@ -168,18 +174,13 @@ def _glyph(
         top = base - size
         return Glyph(char, page_x, max(x1, page_x), base, size, order, page_x, top, base)
     along, across = math.cos(angle), math.sin(angle)
-
-    def read(x: float, y: float) -> tuple[float, float]:
-        page_x, page_y = frame.shown(x, y)
-        return page_x * along + page_y * across, page_y * along - page_x * across
-
-    x0, base = read(*origin)
-    corners = (read(box.left, box.bottom)[0], read(box.right, box.top)[0])
-    x1 = max(corners)
+    page_x, page_y = frame.shown(*origin)
+    x0, base = read_at(angle, page_x, page_y)
+    corners = ((box.left, box.bottom), (box.right, box.top))
+    x1 = max(read_at(angle, *frame.shown(*corner))[0] for corner in corners)
     if abs(along * across) > 1e-3:
         # The box stands square to the page, and says little of a slanted character.
         x1 = x0 + 0.5 * size
-    page_x, page_y = frame.shown(*origin)
     top_x, top_y = page_x + size * across, page_y - size * along
     return Glyph(char, x0, max(x1, x0), base, size, order, top_x, top_y, base)
 

@@ -1,4 +1,4 @@
-"""What else is drawn on a page: thin level lines and small pictures, as the page is shown."""
+"""What else is drawn on a page: thin lines and small pictures, as the page is shown."""
 
 from __future__ import annotations
 
@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 import pypdfium2.raw as pdfium
 
-from noticeparse.intake.pdf.glyphs import Frame
+from noticeparse.intake.pdf.glyphs import Frame, read_at
 
 _MOST_OBJECTS = 20_000
 _MOST_SEGMENTS = 50_000
@@ -22,8 +22,11 @@ _WHITE = 250
 _Matrix = tuple[float, float, float, float, float, float]
 
 
+Box = tuple[float, float, float, float]
+
+
 class Bar(NamedTuple):
-    """A level line: its ends and its height, points from the upper left corner."""
+    """A line along the direction of reading: its ends and its height, points."""
 
     x0: float
     x1: float
@@ -31,21 +34,40 @@ class Bar(NamedTuple):
 
 
 class Drawn(NamedTuple):
-    """The lines of a page, and its pictures: left, right, top, bottom."""
+    """What is drawn on a page, points from its upper left corner."""
 
-    bars: list[Bar]
-    pictures: list[tuple[float, float, float, float]]
+    lines: list[Box]
+    """x and y of one end, x and y of the other."""
+    pictures: list[Box]
+    """Left, right, top, bottom."""
+    is_whole: bool
+    """False where there is more than is looked at."""
+
+    def bars(self, angle: int) -> list[Bar]:
+        """The lines along what reads at this angle, degrees clockwise, in its coordinates."""
+        found = []
+        turn = math.radians(angle)
+        for x0, y0, x1, y1 in self.lines:
+            (left, high), (right, low) = sorted((read_at(turn, x0, y0), read_at(turn, x1, y1)))
+            if abs(low - high) <= _THIN and right - left >= _SHORTEST:
+                found.append(Bar(left, right, (high + low) / 2))
+        return found
+
+    def boxes(self, angle: int) -> list[Box]:
+        """The pictures in the coordinates of what reads at this angle, degrees clockwise."""
+        return [
+            _box([read_at(math.radians(angle), x, y) for x in (x0, x1) for y in (y0, y1)])
+            for x0, x1, y0, y1 in self.pictures
+        ]
 
 
 def read_objects(page: object, frame: Frame) -> Drawn:
     """The lines and pictures of a page; of very many objects the first are looked at."""
     reader = _Reader(frame)
-    objects = (
-        pdfium.FPDFPage_GetObject(page, number)
-        for number in range(min(pdfium.FPDFPage_CountObjects(page), _MOST_OBJECTS))
-    )
+    count = pdfium.FPDFPage_CountObjects(page)
+    objects = (pdfium.FPDFPage_GetObject(page, number) for number in range(count))
     reader.read(objects, (1, 0, 0, 1, 0, 0), _DEEPEST)
-    return reader.drawn
+    return Drawn(reader.lines, reader.pictures, reader.is_whole)
 
 
 class _Reader:
@@ -53,32 +75,42 @@ class _Reader:
         self._frame = frame
         self._left = _MOST_OBJECTS
         self._segments = _MOST_SEGMENTS
-        self.drawn = Drawn([], [])
+        self.lines: list[Box] = []
+        self.pictures: list[Box] = []
+        self.is_whole = True
 
     def read(self, objects: Iterator[object], outer: _Matrix, deep: int) -> None:
         for one in objects:
             self._left -= 1
             if self._left < 0:
+                self.is_whole = False
                 return
             kind = pdfium.FPDFPageObj_GetType(one)
             if kind == pdfium.FPDF_PAGEOBJ_PATH:
                 self._read_path(one, outer)
-            elif kind == pdfium.FPDF_PAGEOBJ_IMAGE and len(self.drawn.pictures) < _MOST_PICTURES:
-                self.drawn.pictures.append(self._bounds(one, outer))
-            elif kind == pdfium.FPDF_PAGEOBJ_FORM and deep:
-                count = pdfium.FPDFFormObj_CountObjects(one)
-                inner = (
-                    pdfium.FPDFFormObj_GetObject(one, number)
-                    for number in range(min(max(count, 0), _MOST_OBJECTS))
-                )
-                self.read(inner, _times(_matrix(one), outer), deep - 1)
+            elif kind == pdfium.FPDF_PAGEOBJ_IMAGE:
+                self._read_picture(one, outer)
+            elif kind == pdfium.FPDF_PAGEOBJ_FORM:
+                self._read_form(one, outer, deep)
 
-    def _bounds(self, one: object, outer: _Matrix) -> tuple[float, float, float, float]:
+    def _read_picture(self, one: object, outer: _Matrix) -> None:
+        if len(self.pictures) < _MOST_PICTURES:
+            self.pictures.append(self._bounds(one, outer))
+        else:
+            self.is_whole = False
+
+    def _read_form(self, one: object, outer: _Matrix, deep: int) -> None:
+        if not deep:
+            self.is_whole = False
+            return
+        count = max(pdfium.FPDFFormObj_CountObjects(one), 0)
+        inner = (pdfium.FPDFFormObj_GetObject(one, number) for number in range(count))
+        self.read(inner, _times(_matrix(one), outer), deep - 1)
+
+    def _bounds(self, one: object, outer: _Matrix) -> Box:
         x0, y0, x1, y1 = (ctypes.c_float() for _ in range(4))
         pdfium.FPDFPageObj_GetBounds(one, x0, y0, x1, y1)
-        corners = [self._shown(x.value, y.value, outer) for x in (x0, x1) for y in (y0, y1)]
-        xs, ys = zip(*corners, strict=True)
-        return min(xs), max(xs), min(ys), max(ys)
+        return _box([self._shown(x.value, y.value, outer) for x in (x0, x1) for y in (y0, y1)])
 
     def _shown(self, x: float, y: float, by: _Matrix) -> tuple[float, float]:
         a, b, c, d, e, f = by
@@ -91,8 +123,12 @@ class _Reader:
             return
         if mode.value:
             x0, x1, top, bottom = self._bounds(one, outer)
+            middle_x, middle_y = (x0 + x1) / 2, (top + bottom) / 2
             if bottom - top <= _THIN:
-                self._add(x0, x1, (top + bottom) / 2)
+                self._add((x0, middle_y), (x1, middle_y))
+                return
+            if x1 - x0 <= _THIN:
+                self._add((middle_x, top), (middle_x, bottom))
                 return
         if is_stroked.value:
             self._read_strokes(one, _times(_matrix(one), outer))
@@ -100,19 +136,27 @@ class _Reader:
     def _read_strokes(self, one: object, by: _Matrix) -> None:
         x, y = ctypes.c_float(), ctypes.c_float()
         last: tuple[float, float] | None = None
-        for number in range(min(pdfium.FPDFPath_CountSegments(one), self._segments)):
+        for number in range(pdfium.FPDFPath_CountSegments(one)):
             self._segments -= 1
+            if self._segments < 0:
+                self.is_whole = False
+                return
             segment = pdfium.FPDFPath_GetPathSegment(one, number)
             pdfium.FPDFPathSegment_GetPoint(segment, x, y)
             here = self._shown(x.value, y.value, by)
             is_line = pdfium.FPDFPathSegment_GetType(segment) == pdfium.FPDF_SEGMENT_LINETO
-            if last is not None and is_line and abs(here[1] - last[1]) <= _THIN:
-                self._add(min(last[0], here[0]), max(last[0], here[0]), (here[1] + last[1]) / 2)
+            if last is not None and is_line:
+                self._add(last, here)
             last = here
 
-    def _add(self, x0: float, x1: float, y: float) -> None:
-        if x1 - x0 >= _SHORTEST and math.isfinite(x0 + x1 + y):
-            self.drawn.bars.append(Bar(x0, x1, y))
+    def _add(self, begin: tuple[float, float], end: tuple[float, float]) -> None:
+        if all(math.isfinite(one) for one in (*begin, *end)):
+            self.lines.append((*begin, *end))
+
+
+def _box(corners: list[tuple[float, float]]) -> Box:
+    xs, ys = zip(*corners, strict=True)
+    return min(xs), max(xs), min(ys), max(ys)
 
 
 def _is_white(one: object, *, is_filled: bool) -> bool:

@@ -16,7 +16,7 @@ import pypdfium2
 import pypdfium2.raw as pdfium
 
 from noticeparse.intake.pdf.glyphs import LOST, Frame, Glyph, PageGlyphs
-from noticeparse.intake.pdf.objects import Drawn, read_objects
+from noticeparse.intake.pdf.objects import Box, Drawn, read_objects
 
 _SCALE, _MOST_PIXELS, _NARROW = 2.0, 8e6, 4
 _LEAST_CONTRAST = 20
@@ -33,13 +33,15 @@ class Seen(NamedTuple):
 
     glyphs: PageGlyphs
     hidden: str
+    is_whole: bool
+    """False where more is drawn on the page than is looked at."""
 
 
 def look(page: pypdfium2.PdfPage, text_page: object, glyphs: PageGlyphs) -> Seen:
     """Mark the characters that are not shown, struck through or underlined."""
     total = sum(one.char != " " for found in glyphs.by_angle.values() for one in found)
     if not total or glyphs.unseen * 2 > total:
-        return Seen(glyphs, "")
+        return Seen(glyphs, "", is_whole=True)
     frame = Frame(page.raw)
     ink = _Ink(page, text_page, frame)
     drawn = read_objects(page.raw, frame)
@@ -56,8 +58,9 @@ def look(page: pypdfium2.PdfPage, text_page: object, glyphs: PageGlyphs) -> Seen
                 last = one
             else:
                 kept.append(one._replace(mark=mark) if mark else one)
-        by_angle[angle] = _with_lines(kept, drawn) if angle == 0 else kept
-    return Seen(glyphs._replace(by_angle=by_angle, unseen=0), "".join(hidden).strip())
+        by_angle[angle] = _with_lines(kept, drawn, angle)
+    glyphs = glyphs._replace(by_angle=by_angle, unseen=0)
+    return Seen(glyphs, "".join(hidden).strip(), drawn.is_whole)
 
 
 class _Ink:
@@ -125,10 +128,11 @@ def _is_on_layer(piece: object) -> bool:
     return False
 
 
-def _with_lines(glyphs: Sequence[Glyph], drawn: Drawn) -> list[Glyph]:
+def _with_lines(glyphs: Sequence[Glyph], drawn: Drawn, angle: int) -> list[Glyph]:
     """The characters, marked where lines cross or underline them, pictures among figures."""
     by_height: dict[int, list[int]] = defaultdict(list)
-    for number, bar in enumerate(drawn.bars):
+    bars = drawn.bars(angle)
+    for number, bar in enumerate(bars):
         by_height[int(bar.y)].append(number)
     found: list[Glyph] = []
     under: dict[int, list[int]] = defaultdict(list)
@@ -139,7 +143,7 @@ def _with_lines(glyphs: Sequence[Glyph], drawn: Drawn) -> list[Glyph]:
         middle = (one.x0 + one.x1) / 2
         heights = range(int(one.base - one.size), int(one.base + one.size) + 1)
         for number in (number for height in heights for number in by_height.get(height, ())):
-            bar = drawn.bars[number]
+            bar = bars[number]
             rise = (one.base - bar.y) / one.size
             if not bar.x0 <= middle <= bar.x1:
                 continue
@@ -148,7 +152,7 @@ def _with_lines(glyphs: Sequence[Glyph], drawn: Drawn) -> list[Glyph]:
             elif _UNDER[0] <= rise <= _UNDER[1]:
                 under[number].append(at)
     for number, covered in under.items():
-        bar, over = drawn.bars[number], [found[at] for at in covered]
+        bar, over = bars[number], [found[at] for at in covered]
         room = _END * over[0].size
         is_close = min(one.x0 for one in over) - bar.x0 < room
         is_close = is_close and bar.x1 - max(one.x1 for one in over) < room
@@ -157,12 +161,12 @@ def _with_lines(glyphs: Sequence[Glyph], drawn: Drawn) -> list[Glyph]:
             for at in covered:
                 mark = found[at].mark or "figure-underlined"
                 found[at] = found[at]._replace(mark=mark)
-    return found + list(_pictures(found, drawn))
+    return found + list(_pictures(found, drawn.boxes(angle)))
 
 
-def _pictures(glyphs: Sequence[Glyph], drawn: Drawn) -> Iterator[Glyph]:
+def _pictures(glyphs: Sequence[Glyph], boxes: Sequence[Box]) -> Iterator[Glyph]:
     """A lost character for each small picture that touches a figure in its row."""
-    for x0, x1, top, bottom in drawn.pictures:
+    for x0, x1, top, bottom in boxes:
         for one in glyphs:
             is_level = top < one.base and bottom > one.base - 0.8 * one.size
             if not is_level or bottom - top > _TALL * one.size or not one.char.isdecimal():
