@@ -36,6 +36,12 @@ RANGE = "light, ranges is now"
 """What stands on the slip of `Amend range of light to 11M`."""
 
 
+SLOW_TIMERS = """() => {
+  const timer = window.setTimeout;
+  window.setTimeout = (call, wait = 0, ...given) => timer(call, Math.max(wait, 400), ...given);
+}"""
+
+
 class TestReading:
     """Paste and edit: the records follow."""
 
@@ -65,6 +71,15 @@ class TestReading:
         page.keyboard.type("47°13'.02S.")
         expect(page.locator(".stamp")).to_have_count(0)
         expect(page.locator("#state-words")).to_contain_text("none held back")
+
+    def test_typing_that_is_faster_than_the_timers_of_the_page(self, page: Page) -> None:
+        paste(page, FAULTY)
+        page.evaluate(SLOW_TIMERS)
+        page.locator(".finding", has_text="73.02").locator(".finding-go").click()
+        page.keyboard.type("47°13'.02S.", delay=60)
+        page.wait_for_timeout(1000)
+        assert "47°13'.02S." in text_of(page)
+        assert "73.02" not in text_of(page)
 
     def test_a_paste_over_a_file_is_no_longer_that_file(self, page: Page) -> None:
         page.locator("#example").click()

@@ -52,6 +52,7 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
         cm.EditorView.domEventHandlers({
           mousedown: () => void (chosen = null),
           focus: () => void setTimeout(chooseAgain),
+          keydown: () => void chooseAgain(),
         }),
         cm.EditorView.updateListener.of(updated),
         look,
@@ -64,7 +65,8 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
   });
   host.addEventListener("focus", () => view.focus());
 
-  // A browser that comes to the text by a key puts the cursor where it was last seen.
+  // A browser that comes to the text by a key puts the cursor where it was last seen.  A key may be
+  // faster than the timer, which must not select again what has been typed.
   function chooseAgain() {
     if (chosen) view.dispatch({ selection: chosen, userEvent: SHOWN });
     chosen = null;
@@ -72,6 +74,7 @@ export function createTextPane(host, { onEdit, onOther, onPlace, onSign, onLeave
 
   function updated(update) {
     if (update.docChanged) {
+      chosen = null;
       since = since ? since.compose(update.changes) : update.changes;
       all = all ? all.compose(update.changes) : update.changes;
       if (update.transactions.some(isOtherText)) {
