@@ -224,3 +224,11 @@ def test_only_what_goes_is_taken_from_a_position() -> None:
     bulletin = parse(f"{HEAD}Insert buoy from position {P}\n")
     assert not told(bulletin)
     assert "offset-not-worked-out" in {finding.code for finding in bulletin.findings}
+
+
+@pytest.mark.parametrize("words", ["(Sheet 2)", ", Sheet 2", ", sheet 2 of 3", " - Sheet 2"])
+def test_a_sheet_of_a_chart_is_no_chart(words: str) -> None:
+    (notice,) = parse(f"344/26 Quill Sound\nChart 821{words} [318/26]\n{ITEMS}").notices
+    (chart,) = notice.charts
+    assert chart.panel is not None
+    assert (chart.chart, chart.panel.lower()[:7]) == ("821", "sheet 2")

@@ -53,10 +53,11 @@ def test_position_has_its_own_figures(text: str, positions: list[str]) -> None:
         ("Insert wreck 4? 12.34 S 123 45.67 W\n", "position-unreadable"),
         ("Insert wreck \ufffd7.2056, -123.7611\n", "position-unreadable"),
         ("Insert buoy 045° 200M from 46-00.00S 122-00.00W\n", "offset-not-worked-out"),
+        ("Exchange port-hand buoy for special buoy 46-00.00S 122-00.00W\n", "swap-not-divided"),
     ],
     ids=[
         "figure at a line end", "first figure lost", "figure lost before a blank",
-        "first figure of decimals lost", "reference alone",
+        "first figure of decimals lost", "reference alone", "what is given for what",
     ],
 )  # fmt: skip
 def test_doubt_is_an_error(text: str, code: str) -> None:

@@ -22,6 +22,7 @@ from noticeparse.build.wording import changes_with_original_words, with_original
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
@@ -35,6 +36,8 @@ from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
 
 # Words, notes and pasted blocks may stand anywhere on the sheet.
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
+# `Exchange A for B`: some give A away, and some put it in.
+_EITHER_WAY = frozenset({"exchange", "exchanged", "swap", "swapped"})
 
 
 class ActionReading(NamedTuple):
@@ -194,9 +197,14 @@ def _describe(
         )
     if verb == "replace":
         swap = read_swap(phrase.text, unit)
+        faults = swap.faults
+        if swap.is_new_first and _written_verb(item.verb or "").lower() in _EITHER_WAY:
+            faults += (
+                Fault("swap-not-divided", 0, len(phrase.text), {"written": shown(phrase.text)}),
+            )
         return _Described(
             with_original_words(context, phrase, swap.feature),
-            _outer(phrase, swap.faults),
+            _outer(phrase, faults),
             replacement=with_original_words(context, phrase, swap.replacement),
         )
     reading = read_feature(phrase.text, unit)

@@ -33,6 +33,8 @@ class SwapReading(NamedTuple):
     feature: Feature
     replacement: Feature
     faults: tuple[Fault, ...]
+    is_new_first: bool = False
+    """Whether what comes stands first, as before `for`."""
 
 
 class _Joint(NamedTuple):
@@ -68,7 +70,7 @@ def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     second = _side(text, division.second, chart_unit)
     faults = (*first.faults, *second.faults)
     if is_new_first:
-        return SwapReading(second.feature, first.feature, faults)
+        return SwapReading(second.feature, first.feature, faults, is_new_first)
     return SwapReading(first.feature, second.feature, faults)
 
 
