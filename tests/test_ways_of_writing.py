@@ -36,6 +36,9 @@ SAME = {
     "square letters": (
         f"Insert wreck ......... [A] {P}\nDelete rock .......... [B] {Q}"
     ),
+    "positions behind their key": (
+        f"Positions: (1) {P}\n(2) {Q}\nInsert wreck in (1).\nDelete rock in (2)."
+    ),
     "positions first": (
         f"Positions  (1) {P}\n           (2) {Q}\n"
         "Matter     Insert wreck at (1).\n           Delete rock at (2)."

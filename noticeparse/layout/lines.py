@@ -183,9 +183,10 @@ class _LineReader:
                 found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
                 behind_bar = kind == "bar"
         _give_words(found, words)
-        leads = len(found) > 1 and found[1].gap and found[1].kind in ("point", "half")
-        if leads and found[0].kind == "words" and is_letter(text[found[0].start : found[0].end]):
-            found[0] = found[0]._replace(kind="label", value=text[found[0].start])
+        at = int(len(found) > 2 and found[0].kind == "key")
+        leads = len(found) > at + 1 and found[at + 1].kind in ("point", "half")
+        if leads and found[at].kind == "words" and is_letter(text[found[at].start : found[at].end]):
+            found[at] = found[at]._replace(kind="label", value=text[found[at].start])
         return found
 
     def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
@@ -193,8 +194,8 @@ class _LineReader:
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":
-            bare = read_coordinate("COORDINATE_BARE", self._text[start:end], start)
-            return Element("point", start, end, gap, PointReading(None, bare.faults, start, end))
+            faults = read_coordinate("COORDINATE_BARE", self._text[start:end], start).faults
+            return Element("point", start, end, gap, PointReading(None, faults, start, end))
         return self._point(read_signed_in(self._text, start, end), gap)
 
     def _point(self, reading: PointReading, gap: bool) -> Element:
@@ -254,11 +255,10 @@ class _LineReader:
         before_end = words[1] if words else found[-1].end if found else -1
         if kind == "label":
             letter = text[start:end].strip("().[]")
-            touches = before_end == start and bool(words)
-            gap = gap or (text[start - 2 : start] == "; " and not words)
-            if touches or not (gap or (letter.isalpha() and letter.islower())):
-                return "words"
-            return kind
+            behind_key = len(found) == 1 and found[0].kind == "key"
+            gap = gap or (not words and (behind_key or text[start - 2 : start] == "; "))
+            is_free = gap or (letter.isalpha() and letter.islower())
+            return kind if is_free and not (words and before_end == start) else "words"
         behind_dash = text[before_end - 2 : before_end] == " -"
         is_past = kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end)
         if is_past and not (behind_dash and leads_on(text, end)):
