@@ -28,6 +28,14 @@ HEADS = {
         "82104 - Hale Ness - New Edition - 14-MAR-2019 - WGS84\n"
         "344/26    26-JUN-2026                          Last notice 318/26\n"
     ),
+    "number with a hyphen": "Notice 344-26\nNORTH QUILL\nChart 82104  (Former notice 318-26)\n",
+    "year in brackets": (
+        "Notice No. 344 (2026)   QUILL\n        Chart 82104, last corrected by No. 318 (2026).\n"
+    ),
+    "of the year": "344 of 2026   Hale Ness\nChart 82104 - preceding notice 318 of 2026 - WGS84\n",
+    "of the year behind letters": (
+        "NtM 344 of 2026.  Hale Ness - Lights.\nChart 82104. Last: NtM 318 of 2026. WGS 84.\n"
+    ),
     "stacked keys": (
         "Notice 344/26\nHale Ness - Wreck\nChart\n82104 (INT 9552)\nPrevious update\n318/26\n"
         "Datum\nWGS 84\n\n"
@@ -232,3 +240,16 @@ def test_a_sheet_of_a_chart_is_no_chart(words: str) -> None:
     (chart,) = notice.charts
     assert chart.panel is not None
     assert (chart.chart, chart.panel.lower()[:7]) == ("821", "sheet 2")
+
+
+@pytest.mark.parametrize(
+    "head", ["Notice 344", "Notice No. 344.   Hale Ness", "NM 344 - Hale Ness", "Week 9, No. 344."]
+)
+def test_year_of_a_number_is_that_of_the_edition(head: str) -> None:
+    edition = "TAVRENNE ISLANDS (INVENTED)\nWeekly Edition 9/2026\n\n"
+    bulletin = parse(f"{edition}{head}\nChart 82104 [318/26]\n{ITEMS}")
+    (notice,) = bulletin.notices
+    assert (notice.id, notice.year) == ("344/26", 2026)
+    assert "notice-year-not-written" in [one.code for one in bulletin.findings]
+    (alone,) = parse(f"{head}\nChart 82104 [318/26]\n{ITEMS}").notices
+    assert (alone.id, alone.year) == ("344", None)

@@ -52,7 +52,6 @@ class NoticeBuilder:
         self.context = context
         self.draft = draft
         self.path = path
-        self.located: list[Located] = []
         self.lost: list[Piece] = []
         self.cancels: list[NoticeRef] = []
         self.valid: Validity | None = None
@@ -60,8 +59,9 @@ class NoticeBuilder:
         self._passed_over: dict[Piece, str] = {}
         """Items whose letters a chart head does not name, and the section that passed them."""
         self.charts_in_prose: list[tuple[str, int, int]] = []
-        self.ref = own_number(context, draft)
+        self.ref, faults = own_number(context, draft)
         self.id = notice_id(self.ref) if self.ref else None
+        self.located = [Located(fault, [path], self.id) for fault in faults]
 
     def build(self) -> NoticeReading:
         """The record and its faults."""

@@ -12,7 +12,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
 from noticeparse.readers.head_values import ChartHead, Head, read_items
 from noticeparse.readers.heads import head_kinds, read_head
-from noticeparse.readers.references import mark_of_heading, read_number
+from noticeparse.readers.references import mark_of_heading, read_head_number, read_number
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
@@ -177,14 +177,29 @@ class SectionReader:
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
 
 
-def own_number(context: Context, draft: NoticeDraft) -> NoticeRef | None:
+class OwnNumber(NamedTuple):
+    """The number of a notice, and what is said of how it was told."""
+
+    notice: NoticeRef | None
+    faults: tuple[Fault, ...] = ()
+
+
+def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
     """The number of a notice; words before it or in its heading may say that it is temporary."""
-    ref = read_number(draft.number_words, context.year) if draft.number_words else None
-    if ref is None or ref.status != "permanent":
-        return ref
-    said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
-    told = draft.status or next((one for one in said if one), None)
-    return ref.model_copy(update={"status": told or "permanent"})
+    words = draft.number_words or ""
+    head = read_head_number(words, context.year)
+    if head is None:
+        return OwnNumber(None)
+    ref = head.notice
+    faults: tuple[Fault, ...] = ()
+    if not head.is_dated and draft.number is not None:
+        values = {"written": words, "year": str(ref.year or "unknown")}
+        faults = (Fault("notice-year-not-written", *draft.number[1:3], values),)
+    if ref.status == "permanent":
+        said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
+        told = draft.status or next((one for one in said if one), None)
+        ref = ref.model_copy(update={"status": told or "permanent"})
+    return OwnNumber(ref, faults)
 
 
 def extent_of(pieces: list[Piece]) -> Piece:

@@ -161,6 +161,22 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "notice-year-not-written", "info",
+        "the year of `{written}` is not written; that of the edition: {year}",
+        "numbers start anew each year; another year is another notice",
+        "check the year of the bulletin", _COMMON,
+        bad=(
+            "‹Notice 506›\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "previous-of-some", "warning",
         "a notice before is told for other charts here, and none for chart {chart}",
         "whether an earlier correction is missing on it cannot be told",

@@ -74,8 +74,9 @@ _KINDS: dict[str, ElementKind] = {
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
-    "LABEL": "label", "NOTICE_NUMBER": "number", "CHART": "chart", "VERB": "verb",
-    "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb", "PASSIVE": "passive",
+    "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number", "CHART": "chart",
+    "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
+    "PASSIVE": "passive",
     "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
     "KEY": "key", "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
 }  # fmt: skip
@@ -180,17 +181,16 @@ class _LineReader:
             elif kind == "point":
                 found.append(self._whole(token, start, end, gap))
             else:
-                found.append(Element(kind, start, end, gap, self._value(kind, start, end)))
+                value = text[start:end].strip("().[]") if kind == "label" else None
+                found.append(Element(kind, start, end, gap, value))
                 behind_bar = kind == "bar"
         _give_words(found, words)
         at = int(len(found) > 2 and found[0].kind == "key")
-        leads = len(found) > at + 1 and found[at + 1].kind in ("point", "half")
-        if leads and found[at].kind == "words" and is_letter(text[found[at].start : found[at].end]):
-            found[at] = found[at]._replace(kind="label", value=text[found[at].start])
+        if [one.kind for one in found[at : at + 2]] in (["words", "point"], ["words", "half"]):
+            letter = text[found[at].start : found[at].end]
+            if is_letter(letter):
+                found[at] = found[at]._replace(kind="label", value=letter)
         return found
-
-    def _value(self, kind: ElementKind, start: int, end: int) -> str | None:
-        return self._text[start:end].strip("().[]") if kind == "label" else None
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":

@@ -42,11 +42,26 @@ def _parser() -> Lark:
 @lru_cache(maxsize=4096)
 def read_number(text: str, near: int | None) -> NoticeRef | None:
     """The notice named by `text`, or None; `near` is the edition's year, for two-figure years."""
+    ref = read_head_number(text, near)
+    return None if ref is None or not ref.is_dated else ref.notice
+
+
+class HeadNumber(NamedTuple):
+    """The number at the head of a notice, and whether its year is written there."""
+
+    notice: NoticeRef
+    is_dated: bool
+
+
+@lru_cache(maxsize=4096)
+def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
+    """The number of a notice; its year may be left out, and is then that of the edition."""
     try:
         figures, year, status = grammar.parsed(_parser(), text.strip())
     except LarkError:
         return None
-    return NoticeRef(number=int(figures), year=full_year(year, near), status=status)
+    full = full_year(year, edition_year) if year else edition_year
+    return HeadNumber(NoticeRef(number=int(figures), year=full, status=status), bool(year))
 
 
 def status_in_words(words: str) -> NoticeStatus | None:
