@@ -128,3 +128,43 @@ def test_index_set_in_two_columns() -> None:
     (index,) = parse(text).lists
     found = {one.chart: [ref.number for ref in one.notices] for one in index.entries if one.chart}
     assert found == {"802": [12], "803": [12, 13]}
+
+
+@pytest.mark.parametrize("end", ["Charts affected:", "Charts\naffected:", "Charts concerned:"])
+def test_charts_at_the_end_of_a_run_of_commands(end: str) -> None:
+    text = (
+        f"12/26 - QUILL SOUND. Add a wreck in {P}; replace the special buoy in {Q} by a special\n"
+        f"light-buoy, Fl.Y.3s. {end} 802 (last notice 3/26), 803 (last notice 4/26).\n"
+    )
+    bulletin = parse(text)
+    charts = bulletin.notices[0].charts
+    assert [(one.chart, [a.verb for a in one.actions]) for one in charts] == [
+        ("802", ["insert", "replace"]), ("803", ["insert", "replace"]),
+    ]  # fmt: skip
+    assert not errors(bulletin)
+
+
+def test_keys_with_the_letters_of_an_office() -> None:
+    head = "Ref:             HM {}/2026\nChart:           802\nLast corrected:  HM {}/2026\n\n"
+    item = "Mark:            Wreck\nDone:            {}\nAt:              {}\n\n"
+    text = (
+        head.format(14, 11) + item.format("Charted", P) + item.format("Taken away", Q)
+        + head.format("15(T)", 14) + "Cancels:         HM 8(T)/2026\n"
+    )  # fmt: skip
+    first, second = parse(text).notices
+    assert (first.id, second.id) == ("14/26", "15(T)/26")
+    assert [one.verb for one in first.charts[0].actions] == ["insert", "delete"]
+    assert first.charts[0].previous is not None
+    assert first.charts[0].previous.number == 11
+    assert [(ref.number, ref.status) for ref in second.cancels] == [(8, "temporary")]
+
+
+def test_paragraphs_that_open_notices_of_a_signal() -> None:
+    text = (
+        f"1. NOTICE 61/26. QUILL SOUND. CHART 802, LAST NOTICE 55/26.\n2. INSERTED: WRECK {P}.\n"
+        f"3. NOTICE 62/26. QUILL SOUND. CHART 803, LAST NOTICE 48/26.\n4. DELETED: ROCK {Q}.\n"
+    )
+    notices = parse(text).notices
+    assert [(one.id, one.charts[0].actions[0].verb) for one in notices] == [
+        ("61/26", "insert"), ("62/26", "delete"),
+    ]  # fmt: skip

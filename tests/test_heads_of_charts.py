@@ -253,3 +253,31 @@ def test_year_of_a_number_is_that_of_the_edition(head: str) -> None:
     assert "notice-year-not-written" in [one.code for one in bulletin.findings]
     (alone,) = parse(f"{head}\nChart 82104 [318/26]\n{ITEMS}").notices
     assert (alone.id, alone.year) == ("344", None)
+
+
+@pytest.mark.parametrize(
+    "items",
+    [
+        f"1. Insert wreck {P}\n2. Chart 82 only: delete rock {Q}\n",
+        f"Insert wreck {P}\nOn chart 82 only: delete rock {Q}\n",
+        f"Insert wreck {P}\nDelete rock {Q} (chart 82 only)\n",
+        f"Insert wreck {P}\nDelete rock {Q} [Chart 82 only]\n",
+    ],
+)
+@pytest.mark.parametrize(
+    "charts",
+    [
+        "Charts affected - 81 - 82 (INT 9515)\nPrevious notices - 81: 12/26 - 82: 13/26\n",
+        "Charts 81 and 82 are affected\nLast notices: 81 (12/26), 82 (13/26)\n",
+        "Charts affected: 82, 81\nPrevious notices: 13/26 (82), 12/26 (81)\n",
+    ],
+)
+def test_items_of_some_charts_and_the_notices_before_in_a_list(items: str, charts: str) -> None:
+    bulletin = parse(f"344/26 Quill Sound\n{items}{charts}")
+    sections = sorted(bulletin.notices[0].charts, key=lambda one: one.chart or "")
+    told_of = {
+        one.chart: (one.previous.number if one.previous else None, [a.verb for a in one.actions])
+        for one in sections
+    }
+    assert told_of == {"81": (12, ["insert"]), "82": (13, ["insert", "delete"])}
+    assert not [one for one in bulletin.findings if one.severity == "error"]

@@ -131,7 +131,7 @@ HEADS = {
         ["506/26"], [("55", 5), ("56", 6)], None,
     ),
     "item of one chart": (
-        f"506/26 Quill Sound.\nCharts 55 [5/26] and 56 [6/26]\nInsert rock {P} (chart 56 only)",
+        f"506/26 Quill Sound.\nCharts 55 [5/26] and 56 [6/26]\nInsert rock {P} (not on chart 56)",
         ["506/26"], [("55", 5), ("56", 6)], "item-of-one-chart",
     ),
 }  # fmt: skip

@@ -1,4 +1,7 @@
-"""Charts named at the end of an item, among those of the notice: `Wreck - P [611, 612]`."""
+"""Charts that an item names as its own, among those of its notice.
+
+At its end in brackets, `Wreck - P [611, 612]`, or in words: `On chart 611 only: insert …`.
+"""
 
 from __future__ import annotations
 
@@ -7,6 +10,7 @@ from dataclasses import replace
 
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
+from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.heads import read_parts
 
@@ -16,7 +20,8 @@ _PARTS = frozenset({"CHART_WORD", "CHART_NUMBER", "COMMA", "STOP"})
 def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Section]:
     """The sections, each without the items that name other charts of the notice alone."""
     known = {section.head.chart for section in sections if section.head.chart is not None}
-    if not any(item.tail for section in sections for item in section.items):
+    items = [item for section in sections for item in section.items]
+    if not any(item.tail or item.charts for item in items):
         return list(sections)
     return [
         section._replace(
@@ -32,6 +37,14 @@ def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Sectio
 
 def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> Item | None:
     """The item without the charts it names; None where this chart is not among them."""
+    if item.charts is not None:
+        named = _numbers(context.text[slice(*item.charts)])
+        if named <= known:
+            return item if chart in named else None
+        values = {"written": context.written(*item.charts)}
+        return replace(
+            item, faults=[*item.faults, Fault("item-of-one-chart", *item.charts, values)]
+        )
     if not item.tail:
         return item
     named = _named(context.text[slice(*item.tail[-1])])
@@ -46,7 +59,10 @@ def _named(words: str) -> set[str]:
     # A figure in round brackets may be the height of what stands before it.
     if inner[:1] + inner[-1:] != "[]":
         return set()
-    parts = read_parts(inner)
-    if any(part.kind not in _PARTS for part in parts):
+    if any(part.kind not in _PARTS for part in read_parts(inner)):
         return set()
-    return {part.text for part in parts if part.kind == "CHART_NUMBER"}
+    return _numbers(inner)
+
+
+def _numbers(words: str) -> set[str]:
+    return {part.text for part in read_parts(words) if part.kind == "CHART_NUMBER"}

@@ -23,10 +23,11 @@ _ONE_CHART = re.compile(
 
 
 def words_of_one_chart(context: Context, item: Item) -> str | None:
-    """The words of an item that says it is of one chart, or not of one: `(chart 56 only)`."""
-    if not any("chart" in context.text[start:end].lower() for start, end in item.pieces):
+    """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
+    pieces = [piece for piece in item.pieces if piece != item.charts]
+    if not any("chart" in context.text[start:end].lower() for start, end in pieces):
         return None
-    words = context.joined(item.pieces)
+    words = context.joined(pieces)
     return words if _ONE_CHART.search(words) else None
 
 

@@ -67,13 +67,13 @@ ENTRIES = (
         "item-of-one-chart",
         "error",
         "`{written}` is said of one chart alone",
-        "it stands under several charts and may not belong to all",
+        "it stands under other charts too, or others alone, and may not belong to all",
         "read which chart is meant in the original notice",
         _COMMON,
         bad=(
             "506/26 Quill Sound.\n"
             "Charts 802 [5/26] and 803 [6/26] WGS84, depths in metres\n"
-            "‹Insert rock 46-00.00S 122-00.00W› (on chart 803 only)"
+            "Insert rock 46-00.00S 122-00.00W ‹(chart 804 only)›"
         ),
         good=(
             "506/26 Quill Sound.\n"

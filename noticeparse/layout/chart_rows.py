@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import ElementKind, Line
+from noticeparse.layout.lines import Line
 from noticeparse.layout.recognise import (
     is_chart_details,
     is_chart_number,
@@ -14,7 +15,9 @@ from noticeparse.layout.recognise import (
 from noticeparse.layout.tables import TableReader
 from noticeparse.readers.heads import head_kinds, opened_notice, read_parts
 
-ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "passive")
+ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = (
+    "verb", "point", "half", "reference", "passive", "charts_only",
+)  # fmt: skip
 """What is no more part of the head of a chart."""
 
 

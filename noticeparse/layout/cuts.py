@@ -106,12 +106,23 @@ def _is_next_chart(text: str, line: Line, index: int) -> bool:
         return False
     if chart.kind == "chart" and before.kind == "words" and _tells_much(text, before):
         return heads_a_section(text, chart.end)
+    if chart.kind == "chart" and text[before.end - 1] == "." and _names_all(text, chart):
+        # `… by a light-buoy, Fl.R.3s. Charts affected: 802`
+        return any(e.kind in ("point", "reference", "verb") for e in line.elements[:index]) or (
+            heads_a_section(text, chart.end)
+        )
     if chart.kind != "chart" or before.kind not in ("point", "reference", "semicolon"):
         return False
     stops = text[before.end - 1 : chart.start].strip()
     behind = line.elements[index + 1 :]
     is_head = any(e.kind == "verb" for e in behind) or heads_a_section(text, chart.end)
     return stops[-1:] in (".", ";") and is_head
+
+
+def _names_all(text: str, chart: Element) -> bool:
+    """Whether words name the charts of all that stands before: `Charts affected:`."""
+    words = text[chart.start : chart.end].lower()
+    return "affected" in words or "concerned" in words
 
 
 def _goes_on_with_charts(before: Sequence[Element]) -> bool:

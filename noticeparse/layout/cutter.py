@@ -105,6 +105,11 @@ class Cutter(OpenItem):
             self._words(element, opens)
         elif kind == "number":
             self._number(element)
+        elif kind == "charts_only":
+            ends = following is None or self.text[element.start] in "(["
+            if not (ends and self.takes_charts(element)):
+                self.close_item()
+                self.charts = element
 
     def _is_blank_word(self, element: Element) -> bool:
         words = self.text[element.start : element.end].strip(" ,.;:/&|-·*()[]").lower()

@@ -69,6 +69,8 @@ class Item:
     """What other columns or keys say of the feature."""
     number: Element | None = None
     """The number of its notice, where it stands in the item's own row."""
+    charts: Piece | None = None
+    """Where it says that it is for some charts of its notice only."""
     pieces: list[Piece] = field(default_factory=list)
     """All stretches of the item, in text order."""
     faults: list[Fault] = field(default_factory=list)

@@ -136,7 +136,8 @@ class FeatureFirst(Cutter):
         if self.pending:
             before = self.words_of(self.pending)
             if item is not None and item.has_place and not leads_feature(before):
-                if leads_feature(words) and not qualifies(self.text, self.pending[0], element):
+                goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
+                if leads_feature(words) and not goes_on:
                     self.give_tail()
                 return
             if self._may_end(before) and leads_feature(words):
@@ -144,5 +145,13 @@ class FeatureFirst(Cutter):
                 self.close_item()
 
     def _may_end(self, words: str) -> bool:
+        return is_complete(words, is_replacement=self._is_replacement())
+
+    def _is_broken(self, behind: str) -> bool:
+        """Whether words behind the place of what goes break off before what comes: `by a`."""
+        joint = behind.split(None, 1)[0].lower()
+        return self._is_replacement() and joint in ("by", "with", "for") and not has_kind(behind)
+
+    def _is_replacement(self) -> bool:
         verb = self.words_of([self.verb]) if self.verb else ""
-        return is_complete(words, is_replacement=canonical_verb(verb) == "replace")
+        return canonical_verb(verb) == "replace"

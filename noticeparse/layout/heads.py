@@ -4,8 +4,9 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
+from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import Element, ElementKind, Line
+from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import (
     closes_bracket,
     goes_on_heading,
@@ -22,7 +23,9 @@ from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
 from noticeparse.readers.verbs import canonical_verb
 
-_ENDS_A_HEAD: tuple[ElementKind, ...] = ("verb", "point", "half", "label", "reference", "passive")
+_ENDS_A_HEAD: tuple[ElementKind, ...] = (
+    "verb", "point", "half", "label", "reference", "passive", "charts_only",
+)  # fmt: skip
 
 _OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
 """What shows at once that a line is one of the items."""

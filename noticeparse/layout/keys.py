@@ -31,6 +31,8 @@ class KeyReader:
         """The line below the one that is read."""
         self._block: Cells = {}
         self._last_role = ""
+        self._opening = ""
+        """The key that opened a notice last."""
 
     @property
     def block_is_open(self) -> bool:
@@ -65,10 +67,10 @@ class KeyReader:
         if self._block and role in ("notice", "previous"):
             self._of_block(role, key, values)
             return True
-        if role == "notice" and values and values[0].kind == "number":
+        if role == "notice" and (number := self._number(key, values)) is not None:
             if self.assembly.is_by_chart or not self.assembly.cut.falls_before(line):
                 self.end_block()
-                self.assembly.open_notice(values[0], line.start)
+                self.assembly.open_notice(number, line.start)
             return True
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, line)
@@ -85,6 +87,20 @@ class KeyReader:
             return False
         self._of_block(role, key, values)
         return True
+
+    def _number(self, key: Element, values: list[Element]) -> Element | None:
+        """The number of the notice that a key opens, behind the letters of its office if any."""
+        at = next((i for i, one in enumerate(values[:2]) if one.kind == "number"), None)
+        letters = "".join(self.assembly.words(one) for one in values[:at])
+        if at is None or not (letters.isupper() or not letters):
+            return None
+        word = self.assembly.words(key).strip(" .:").lower()
+        is_open = self.assembly.notice is not None and self._opening != word
+        if word.startswith("ref") and is_open:
+            # Within a notice that was opened otherwise a reference names another one.
+            return None
+        self._opening = word
+        return values[at]
 
     def _is_prose(self, values: list[Element]) -> bool:
         """Whether what stands behind `Details:` is the body of a notice in prose."""

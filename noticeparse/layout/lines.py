@@ -10,10 +10,11 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import cache
-from typing import Any, Literal, NamedTuple
+from typing import Any, NamedTuple
 
 from noticeparse import grammar
 from noticeparse.layout.chunks import chunks
+from noticeparse.layout.element_kinds import KINDS, ElementKind
 from noticeparse.layout.joints import (
     heads_a_section,
     is_aside,
@@ -28,11 +29,6 @@ from noticeparse.layout.joints import (
 )
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
-
-ElementKind = Literal[
-    "words", "point", "half", "label", "reference", "same", "verb", "passive", "key", "number",
-    "chart", "semicolon", "bar", "rule",
-]  # fmt: skip
 
 
 class Element(NamedTuple):
@@ -69,22 +65,11 @@ class Line(NamedTuple):
         return False
 
 
-_KINDS: dict[str, ElementKind] = {
-    "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
-    "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
-    "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
-    "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
-    "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number", "CHART": "chart",
-    "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
-    "PASSIVE": "passive",
-    "SEMICOLON": "semicolon", "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "RULE": "rule",
-    "KEY": "key", "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words",
-}  # fmt: skip
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart"})
 _BEFORE_AN_OPENING = frozenset(
-    {"label", "semicolon", "bar", "point", "half", "reference", "same", "number", "key", "rule"}
+    "label semicolon bar point half reference same number key rule charts_only".split()
 )
 
 
@@ -133,6 +118,10 @@ class _LineReader:
         if is_told_heading(self._text, plain[lead:]):
             # `The following are to be inserted:` commands what stands below it.
             elements = [Element("verb", elements[lead].start, elements[-1].end, True)]
+        elif [e.kind for e in elements] == ["charts_only"] and self._text[
+            elements[0].start
+        ] not in "([":
+            elements = [elements[0]._replace(kind="chart")]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
         elif is_note(self._text, plain):
@@ -158,7 +147,7 @@ class _LineReader:
         for token, start, end in tokens:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
-            kind = _KINDS[token]
+            kind = KINDS[token]
             opens = last_end < 0 or (gap and text[start] == "·")
             if opens and end - start == 1 and is_bullet(text, start):
                 kind = "bar"
@@ -277,7 +266,7 @@ class _LineReader:
                 return kind
         if kind == "verb" and found and self._is_behind_comma(found[-1], words):
             return kind
-        if kind == "chart" and text[before_end - 1] == ",":
+        if text[before_end - 1] == "," and (kind == "chart" or text[end : end + 1] == ":"):
             return kind
         if text[before_end - 1] in ".:;)]>/" or behind_dash:
             return kind

@@ -62,7 +62,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if index is None:
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
-    if len(before) > 1 and before[-1].gap and before[-2].end - before[0].start <= _SHORT_CELL:
+    is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap
+    if is_cell and before[-2].end - before[0].start <= _SHORT_CELL:
         # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
         before = before[-1:]
     if len(before) > 1 and before[0].kind == "label" and _is_parted(text, elements[index:]):
@@ -165,7 +166,7 @@ def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
 
 def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
     """Whether a sign, and no sentence, stands behind the number."""
-    return len(elements) == 1 or text[elements[1].start] in "/-:"
+    return len(elements) == 1 or text[elements[1].start] in "/-:."
 
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.

@@ -22,6 +22,8 @@ class OpenItem:
         """Words not yet given to an item."""
         self.ahead: list[Piece] = []
         """Marks before the first place of the coming item, that say nothing of it."""
+        self.charts: Element | None = None
+        """The charts that the coming item is for, where it is not for all."""
         self.item_label: Element | None = None
         self.verb: Element | None = None
         self.verb_is_own = False
@@ -95,6 +97,9 @@ class OpenItem:
         """Open an item under the label and the verb that hold here."""
         self.item = item = Item()
         self._is_used = True
+        if self.charts is not None:
+            self.takes_charts(self.charts, is_first=True)
+            self.charts = None
         if self.item_label is not None:
             label, self.item_label = self.item_label, None
             item.label, item.scope = label.value, self.scopes.of(label.value)
@@ -113,6 +118,14 @@ class OpenItem:
             start, end = self.verb_lost.start, self.verb_lost.end
             item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
         self.items.append(item)
+
+    def takes_charts(self, charts: Element, *, is_first: bool = False) -> bool:
+        """Let the open item be for some charts only, where these stand first in it or end it."""
+        if self.item is None or not (is_first or self.item.has_place):
+            return False
+        self.item.charts = (charts.start, charts.end)
+        self.item.pieces.append(self.item.charts)
+        return True
 
     def open_from_pending(self) -> None:
         """Open an item described by the words that wait."""

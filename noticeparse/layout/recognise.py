@@ -17,7 +17,7 @@ _WORDS_OF_PANEL = 4
 
 _DETAILS = frozenset(
     {"PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
-     "EDITION", "PANEL"}
+     "EDITION", "PANEL", "PREVIOUS_LIST"}
 )  # fmt: skip
 
 
@@ -30,7 +30,7 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     if not kinds & _DETAILS:
         return False
     strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}
-    if not breaks_off:
+    if not breaks_off and "PREVIOUS_LIST" not in kinds:
         strange.add("CHART_NUMBER")
     elif "DATUM" in kinds or "PREVIOUS" in kinds:
         strange -= {"OTHER_WORDS"}

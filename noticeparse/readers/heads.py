@@ -27,6 +27,8 @@ from noticeparse.readers.head_values import (
 from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 
+Parts = tuple[HeadPart, ...]
+
 
 @cache
 def _scanner() -> grammar.Scanner:
@@ -59,7 +61,7 @@ def read_head(text: str, near: int | None) -> Head:
     shared = ChartHead()
     chart: ChartHead | None = None
     expects_chart = names_several = False
-    parts = read_parts(text)
+    parts, listed = _with_list_apart(read_parts(text))
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         before = parts[at - 1] if at else None
@@ -97,10 +99,38 @@ def read_head(text: str, near: int | None) -> Head:
                 # `Chart INT 1503 (802)`
                 own = chart is None and part.text == "(" and shared.international is not None
                 expects_chart = another or (own and expects_chart)
+    _list_previous(head, listed, near)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
     _share(head, shared)
     return head
+
+
+def _with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
+    """The parts of a head, and those of the list of the notices before that stands behind it."""
+    at = next((i for i, part in enumerate(parts) if part.kind == "PREVIOUS_LIST"), len(parts))
+    return parts[:at], parts[at + 1 :]
+
+
+def _list_previous(head: Head, listed: Parts, near: int | None) -> None:
+    """Give each chart the notice that stands beside it: `12: 188/26 - 14: 190/26`."""
+    chart: HeadPart | None = None
+    notice: HeadPart | None = None
+    for part in listed:
+        if part.kind == "CHART_NUMBER":
+            chart = part
+        elif part.kind in ("NOTICE_NUMBER", "PREVIOUS_IN_BRACKETS"):
+            notice = part
+        elif part.kind not in ("STOP", "COMMA"):
+            _set(head.charts[-1] if head.charts else ChartHead(), part, near, head)
+        if chart is None or notice is None:
+            continue
+        own = [one for one in head.charts if one.chart == chart.text]
+        for one in own:
+            _set_previous(one, notice, near, head)
+        if not own:
+            _blame(head, "chart-head-unread", chart.text, chart)
+        chart = notice = None
 
 
 def _is_alike(text: str, before: HeadPart | None, part: HeadPart) -> bool:

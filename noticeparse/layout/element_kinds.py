@@ -1,0 +1,23 @@
+"""The kinds of element that a line may hold, and the kind that each terminal of a line makes."""
+
+from __future__ import annotations
+
+from typing import Literal
+
+ElementKind = Literal[
+    "words", "point", "half", "label", "reference", "same", "verb", "passive", "key", "number",
+    "chart", "charts_only", "semicolon", "bar", "rule",
+]  # fmt: skip
+
+KINDS: dict[str, ElementKind] = {
+    "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
+    "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
+    "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
+    "REFERENCE": "reference", "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
+    "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",
+    "CHART": "chart", "CHARTS_ONLY": "charts_only",
+    "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
+    "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
+    "BAR": "bar", "LEADER": "bar", "COURTESY": "bar",
+    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words", "SECTOR": "words",
+}  # fmt: skip
