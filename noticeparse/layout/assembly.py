@@ -15,7 +15,7 @@ from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_verb_last
-from noticeparse.readers.references import mark_of_heading
+from noticeparse.readers.references import is_marked, mark_of_heading
 
 
 class Assembly:
@@ -221,9 +221,9 @@ class Assembly:
         body, self.body = self.body, []
         if not body:
             return
-        mark = self._mark()
+        may_be_prose = self.is_marked()
         is_radio = self.notice is not None and self.notice.is_radio
-        if is_radio or is_prose_body(self.text, body, mark):
+        if is_radio or (may_be_prose and is_prose_body(self.text, body)):
             for prose in cut_prose(self.text, body):
                 self.add_prose(prose)
             return
@@ -239,13 +239,13 @@ class Assembly:
         for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
             self.add_prose(prose)
 
-    def _mark(self) -> str | None:
-        """The number of the open notice, or the letter T where words say that it is temporary."""
+    def is_marked(self) -> bool:
+        """Whether the open notice is temporary or preliminary, by its number or by words."""
         notice = self.notice
         if notice is None:
-            return None
+            return False
         said = [mark_of_heading(self.text[slice(*one)]).status for one in notice.heading]
-        return "T" if notice.status or any(said) else notice.number_words
+        return bool(notice.status) or any(said) or is_marked(notice.number_words)
 
     def _give(self, items: list[Item]) -> None:
         """Put items under the open chart, or under the notices that their own rows name."""

@@ -12,6 +12,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.notice_openings import NoticeOpening, is_named, notice_opening
 from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.references import is_marked
 
 _FAR_BEHIND = 30
 
@@ -33,7 +34,7 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
         is_opening = opens and not goes_on and len(before) == 1
     else:
         # A number that says that the notice is temporary or preliminary has no chart below it.
-        marked = "(" in text[number.start : number.end]
+        marked = is_marked(text[number.start : number.end])
         heads = following.has("chart") and following.elements[0].kind == "chart"
         is_opening = number.gap and number.start - line.start > _FAR_BEHIND and (marked or heads)
     if not is_opening or is_named(text, line, number):

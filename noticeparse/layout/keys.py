@@ -9,6 +9,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import paragraph, sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells
+from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
@@ -105,8 +106,8 @@ class KeyReader:
     def _is_prose(self, values: list[Element]) -> bool:
         """Whether what stands behind `Details:` is the body of a notice in prose."""
         notice = self.assembly.notice
-        words = notice.number_words if notice is not None else None
-        return words is not None and "(" in words and all(e.kind != "verb" for e in values)
+        marked = notice is not None and is_marked(notice.number_words)
+        return marked and all(e.kind != "verb" for e in values)
 
     def _only_leads(self, role: str, line: Line) -> bool:
         """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""

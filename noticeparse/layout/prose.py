@@ -26,11 +26,8 @@ _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")  # of two statements in one sentence
 
 
-def is_prose_body(text: str, lines: Sequence[Line], number: str | None) -> bool:
-    """Whether the body of a notice is prose: it has the mark T or P and no command in it."""
-    letters = (number or "").upper()
-    if "T" not in letters.replace("NOTICE", "") and "P" not in letters:
-        return False
+def is_prose_body(text: str, lines: Sequence[Line]) -> bool:
+    """Whether the body of a temporary or preliminary notice is prose: no command stands in it."""
     return not any(_is_command(text, line, row == 0) for row, line in enumerate(lines))
 
 

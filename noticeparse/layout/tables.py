@@ -12,6 +12,7 @@ from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.positions import Point
+from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
@@ -241,8 +242,8 @@ class TableReader:
         told = " ".join(self.assembly.words(e) for e in cells.get("verb", [])).strip(" .:").lower()
         if told in _NOTES:
             return True
-        words = (self.assembly.notice.number_words if self.assembly.notice else None) or ""
-        return ("(T)" in words or "(P)" in words) and "verb" not in cells
+        notice = self.assembly.notice
+        return notice is not None and is_marked(notice.number_words) and "verb" not in cells
 
 
 def has_words(text: str, element: Element) -> bool:

@@ -39,13 +39,6 @@ def _parser() -> Lark:
     return grammar.build("number", "number", callbacks=_Callbacks())
 
 
-@lru_cache(maxsize=4096)
-def read_number(text: str, near: int | None) -> NoticeRef | None:
-    """The notice named by `text`, or None; `near` is the edition's year, for two-figure years."""
-    ref = read_head_number(text, near)
-    return None if ref is None or not ref.is_dated else ref.notice
-
-
 class HeadNumber(NamedTuple):
     """The number at the head of a notice, and whether its year is written there."""
 
@@ -53,15 +46,65 @@ class HeadNumber(NamedTuple):
     is_dated: bool
 
 
+class _Written(NamedTuple):
+    number: int
+    year: int | None
+    status: NoticeStatus
+    is_dated: bool
+
+    def ref(self) -> NoticeRef:
+        return NoticeRef(number=self.number, year=self.year, status=self.status)
+
+    def turned(self) -> _Written:
+        """The number behind its year: `2026/41`."""
+        year = self.year or 0
+        return self._replace(number=year % 100, year=self.number)
+
+
+@lru_cache(maxsize=4096)
+def read_number(text: str, near: int | None) -> NoticeRef | None:
+    """The notice named by `text`, or None; `near` is the edition's year, for two-figure years."""
+    written = _read(text, near)
+    if written is None or not written.is_dated:
+        return None
+    if near is not None and _is_near(written.number, near) and (written.year or 0) > near + 1:
+        # Nobody names a notice of a year to come.
+        return written.turned().ref()
+    return written.ref()
+
+
 @lru_cache(maxsize=4096)
 def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
     """The number of a notice; its year may be left out, and is then that of the edition."""
+    written = _read(text, edition_year)
+    if written is None:
+        return None
+    if not written.is_dated:
+        return HeadNumber(written._replace(year=edition_year).ref(), False)
+    if edition_year is not None and _is_near(written.number, edition_year):
+        # The notices of an edition are of its year.
+        is_near = written.year is not None and _is_near(written.year, edition_year)
+        written = written if is_near else written.turned()
+    return HeadNumber(written.ref(), True)
+
+
+def is_marked(number: str | None) -> bool:
+    """Whether a number says that its notice is temporary or preliminary: `40(T)/26`."""
+    head = read_head_number(number, None) if number else None
+    return head is not None and head.notice.status != "permanent"
+
+
+def _is_near(number: int, year: int) -> bool:
+    return abs(number - year) <= 1
+
+
+def _read(text: str, near: int | None) -> _Written | None:
     try:
         figures, year, status = grammar.parsed(_parser(), text.strip())
     except LarkError:
         return None
-    full = full_year(year, edition_year) if year else edition_year
-    return HeadNumber(NoticeRef(number=int(figures), year=full, status=status), bool(year))
+    full = full_year(year, near) if year else None
+    return _Written(int(figures), full, status, bool(year))
 
 
 def status_in_words(words: str) -> NoticeStatus | None:
