@@ -1,4 +1,4 @@
-"""The number at the head of a notice, in the forms in which offices write it."""
+"""The number of a notice and of the notice before, in the forms in which offices write them."""
 
 from __future__ import annotations
 
@@ -13,8 +13,8 @@ BODY = f"Chart 802 [30/26] WGS84\nInsert wreck {P}\n"
 
 PERMANENT = (
     "41/26", "0041/2026", "#41/26", "N° 41/2026", "No41/26", "NM41/2026", "N.M. 41/26",
-    "N. to M. 41/26", "Ntm nr. 41/26", "NTM/41/26", "NTM 41-2026", "A41/26", "PE 41/26", "PE-41/26",
-    "Serial 41/26", "Notice No.41/26", "Notice Number: 41/26", "Notice 41 / 2026",
+    "N. to M. 41/26", "Ntm nr. 41/26", "NTM/41/26", "NTM 41-2026", "A41/26", "PE 41/26",
+    "PE-41/26", "Serial 41/26", "Notice No.41/26", "Notice Number: 41/26", "Notice 41 / 2026",
     "Notice 41 - 2026", "Notice 41, 2026", "Notice 41 (2026)", "Notice: 41 of 2026",
     "Notice to Mariners No 41 of the year 2026", "Notice number 41 year 2026",
     "2026/41", "Notice 2026-41", "NM 2026/041", "Notice 41", "Notice No 41",
@@ -63,3 +63,39 @@ def test_number_behind_its_year(text: str, told: tuple[int, int]) -> None:
 def test_other_numbers_open_no_notice(words: str) -> None:
     ids = [notice.id for notice in parse(f"{EDITION}40/26 Quill Sound\n{BODY}{words}\n").notices]
     assert ids == ["40/26"]
+
+
+BEFORE = (
+    "Chart 802 [30/26]", "Chart 802 (last notice 30 of 2026)", "Chart 802 - last correction 30-26",
+    "Chart 802 (NM 30/26)", "Chart 802. Last: 30/26.", "Chart 802 Prev. 30/26",
+    "Chart 802 after 30/26", "Chart 802 [previous NM: 30/26]", "Chart 802 (last: No. 30 (2026))",
+    "Chart 802 previous notice 2026-30", "Chart 802/INT 9802 [30/26]", "802 [30/26]",
+    "802 (INT 9802) [30/26]", "Chart 802 (Last Ntm 30/26)", "Chart 802 amended up to 30/26",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("head", BEFORE)
+def test_notice_before(head: str) -> None:
+    (notice,) = parse(f"{EDITION}41/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    (chart,) = notice.charts
+    assert chart.previous is not None
+    assert (chart.chart, chart.previous.number, chart.previous.year) == ("802", 30, 2026)
+
+
+@pytest.mark.parametrize(
+    ("head", "number", "written"),
+    [
+        ("Chart 802 [Notice 30]", 30, "Notice 30"),
+        ("Chart 802 (last correction: Notice 30)", 30, "last correction: Notice 30"),
+        ("Chart 802 (last notice Week 9, No. 3)", None, "last notice Week 9, No. 3"),
+    ],
+)
+def test_notice_before_without_its_year(head: str, number: int | None, written: str) -> None:
+    (notice,) = parse(f"{EDITION}41/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    (chart,) = notice.charts
+    assert (chart.previous and chart.previous.number, chart.previous_written) == (number, written)
+
+
+def test_figure_in_a_head_that_stands_for_nothing_is_told() -> None:
+    bulletin = parse(f"{EDITION}41/26 Quill Sound\nChart 802 (30)\nInsert wreck {P}\n")
+    assert "chart-head-unread" in [one.code for one in bulletin.findings]

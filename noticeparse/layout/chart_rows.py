@@ -96,7 +96,7 @@ class ChartRowReader:
         by_chart = is_first or self.assembly.is_by_chart
         if self.assembly.notice is None and not by_chart:
             return False
-        if line.has(*ENDS_A_CHART_HEAD, "number"):
+        if line.has(*ENDS_A_CHART_HEAD):
             return False
         start, end = line.elements[0].start, line.elements[-1].end
         opened = opens_titled_chart(self.text[start:end])

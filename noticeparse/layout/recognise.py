@@ -43,15 +43,24 @@ def is_chart_number(words: str) -> bool:
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
 
 
+_BARE_HEAD = _DETAILS | {"STOP", "COMMA", "DATE"}
+
+
 def opens_titled_chart(words: str) -> int:
     """The length of the chart number that opens a chart's title and edition, or 0.
 
-    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`.
+    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or of one
+    that is a whole head: `802 [30/26]`.
     """
     number, _, rest = words.partition(" ")
-    if not is_chart_number(number) or not rest.lstrip().startswith(("-", "(INT", "INT ")):
+    if not is_chart_number(number):
         return 0
     kinds = head_kinds(rest)
+    if "PREVIOUS_IN_BRACKETS" in kinds and kinds <= _BARE_HEAD:
+        # `802 (INT 9802) [30/26] WGS84`
+        return len(number)
+    if not rest.lstrip().startswith(("-", "(INT", "INT ")):
+        return 0
     told = kinds & {"EDITION", "NEW_EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
     return len(number) if len(told) > 1 or "EDITION" in kinds else 0
 

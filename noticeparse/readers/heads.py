@@ -167,7 +167,11 @@ def _range(
 
 def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart) -> None:
     """A figure right behind the number of a chart: `Chart 8 02`."""
-    if before is None or before.kind != "CHART_NUMBER" or not head.charts:
+    if before is None or not head.charts:
+        return
+    if before.text in ("(", "["):
+        _blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
+    if before.kind != "CHART_NUMBER":
         return
     if text[before.end : part.start] != " ":
         # Wider apart, the numbers stand over columns.
@@ -290,8 +294,7 @@ def _share(head: Head, shared: ChartHead) -> None:
 def _of_no_year(text: str) -> NoticeRef | None:
     """The notice before where its year is left out: `[previous notice 577]`."""
     number = text.strip("[]() ").rpartition(" ")[2]
-    return (
-        NoticeRef(number=int(number), year=None, status="permanent")
-        if number.isdecimal()
-        else None
-    )
+    if not number.isdecimal() or "week" in text.lower():
+        # A number within its week names no notice of the year.
+        return None
+    return NoticeRef(number=int(number), year=None, status="permanent")
