@@ -96,7 +96,7 @@ class ChartRowReader:
         by_chart = is_first or self.assembly.is_by_chart
         if self.assembly.notice is None and not by_chart:
             return False
-        if line.has(*ENDS_A_CHART_HEAD):
+        if line.has(*ENDS_A_CHART_HEAD) or self._is_awaited():
             return False
         start, end = line.elements[0].start, line.elements[-1].end
         opened = opens_titled_chart(self.text[start:end])
@@ -112,6 +112,13 @@ class ChartRowReader:
             self.assembly.open_row_chart([(start, end)], number)
         self.leaves_head_open = True
         return True
+
+    def _is_awaited(self) -> bool:
+        """Whether the word `Chart` alone stands above, whose number comes here."""
+        charts = self.assembly.charts
+        head = charts[-1].head if charts else []
+        words = " ".join(self.text[slice(*piece)] for piece in head)
+        return head_kinds(words) == {"CHART_WORD"}
 
     def _title(self, line: Line) -> None:
         piece = (line.elements[0].start, line.elements[-1].end)

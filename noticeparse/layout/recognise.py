@@ -49,8 +49,8 @@ _BARE_HEAD = _DETAILS | {"STOP", "COMMA", "DATE"}
 def opens_titled_chart(words: str) -> int:
     """The length of the chart number that opens a chart's title and edition, or 0.
 
-    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or of one
-    that is a whole head: `802 [30/26]`.
+    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or
+    before the rest of a bare head: `802 [30/26]`.
     """
     number, _, rest = words.partition(" ")
     if not is_chart_number(number):
