@@ -50,15 +50,18 @@ class _Written(NamedTuple):
     number: int
     year: int | None
     status: NoticeStatus
-    is_dated: bool
+    figures_of_year: str
+
+    @property
+    def is_dated(self) -> bool:
+        return bool(self.figures_of_year)
 
     def ref(self) -> NoticeRef:
         return NoticeRef(number=self.number, year=self.year, status=self.status)
 
     def turned(self) -> _Written:
         """The number behind its year: `2026/41`."""
-        year = self.year or 0
-        return self._replace(number=year % 100, year=self.number)
+        return self._replace(number=int(self.figures_of_year), year=self.number)
 
 
 @lru_cache(maxsize=4096)
@@ -104,7 +107,7 @@ def _read(text: str, near: int | None) -> _Written | None:
     except LarkError:
         return None
     full = full_year(year, near) if year else None
-    return _Written(int(figures), full, status, bool(year))
+    return _Written(int(figures), full, status, year)
 
 
 def status_in_words(words: str) -> NoticeStatus | None:
