@@ -6,7 +6,19 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.action import Amend, Move, Replace
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, WRECK_AND_ROCK, P, Q, R, errors, told
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    WRECK_AND_ROCK,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+)
 
 SAME = {
     "verb behind a dash": f"* {P}: wreck - established\n* {Q}: rock - withdrawn",
@@ -259,3 +271,19 @@ def test_a_dash_for_the_old_state_is_nothing() -> None:
     )
     (action,) = parse(HEAD + body).notices[0].charts[0].actions
     assert (action.verb, action.feature.text) == ("insert", "port-hand light-buoy")
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Amend position of special buoy from {P} to {Q}",
+        f"Correct the charted position of the special buoy, {P}, to {Q}",
+        f"Change position of special buoy: from {P} to {Q}",
+    ],
+)
+def test_a_position_that_is_amended_is_a_move(words: str) -> None:
+    (move,) = actions_of(parse(HEAD + words + "\n"))
+    assert isinstance(move, Move)
+    assert (move.feature.kind, move.usable) == ("buoy_special", True)
+    assert [p.iso6709 for p in move.geometry.positions] == [AT_P]
+    assert [p.iso6709 for p in move.destination.positions] == [AT_Q]

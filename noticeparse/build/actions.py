@@ -13,7 +13,7 @@ from noticeparse.build.doubts import (
     is_garbled,
     lost_brackets,
 )
-from noticeparse.build.errata import of_erratum
+from noticeparse.build.errata import of_erratum, of_position
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
@@ -67,6 +67,7 @@ def read_action(
         return _without_verb(context, item, labels)
     words = gather(context.text, item.words)
     verb, words = of_erratum(verb, (item.verb or "").lower(), words)
+    verb, words = of_position(context, item, verb, words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         _note_labels(context, item, labels)

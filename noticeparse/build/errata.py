@@ -1,10 +1,20 @@
-"""The two forms of an erratum: `Read A for B` and `For B read A`."""
+"""Verbs that the words behind them turn into others.
+
+The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which is
+a move.
+"""
 
 from __future__ import annotations
 
+import re
+
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import Verb
-from noticeparse.stretch import Stretch
+from noticeparse.stretch import Stretch, gather
+
+_POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)
 
 
 def of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
@@ -25,3 +35,12 @@ def of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]
     lead = before.replace(":", " ", 1) if before.startswith(":") else before
     link = (" by " if is_swap else " to ").ljust(len(joint))
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
+
+
+def of_position(context: Context, item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
+    """A move, where `position of the buoy` is amended from one place to another."""
+    opening = _POSITION_OF.match(words.text)
+    leads = [gather(context.text, group.lead).text.strip(" ,") for group in item.groups]
+    if verb != "amend" or opening is None or "to" not in (lead.lower() for lead in leads[1:]):
+        return verb, words
+    return "move", words.part(opening.end(), len(words.text))
