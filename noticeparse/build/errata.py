@@ -1,7 +1,7 @@
 """Verbs that the words behind them turn into others.
 
-The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which is
-a move.
+The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which
+is a move.
 """
 
 from __future__ import annotations
