@@ -51,6 +51,9 @@ SAME = {
     "positions behind their key": (
         f"Positions: (1) {P}\n(2) {Q}\nInsert wreck in (1).\nDelete rock in (2)."
     ),
+    "positions above": f"{P}\nInsert wreck\n{Q}\nDelete rock",
+    "verb behind a colon": f"Wreck: insert in {P}\nRock: delete in {Q}",
+    "verb between dashes": f"Wreck - insert - {P}\nRock - delete - {Q}",
     "positions first": (
         f"Positions  (1) {P}\n           (2) {Q}\n"
         "Matter     Insert wreck at (1).\n           Delete rock at (2)."

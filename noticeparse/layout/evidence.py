@@ -31,11 +31,28 @@ _OPEN_END = frozenset(
 
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
     """Whether the positions of these lines stand before what they belong to."""
+    if stands_above(text, lines):
+        return True
     by_verbs, by_lines = _told_by_verbs(text, lines), told_by_lines(text, lines)
     if by_verbs * by_lines < 0 and abs(by_lines) > abs(by_verbs):
         # A verb here and there does not outweigh how the lines are set.
         return by_lines > 0
     return (by_verbs or by_lines + _told_by_turns(text, lines)) > 0
+
+
+def stands_above(text: str, lines: Sequence[Line]) -> bool:
+    """Whether places stand on lines of their own, above the words: the first is a place.
+
+    The last are words; read the other way round, neither would belong to anything.
+    """
+    told: list[bool] = []
+    for line in lines:
+        places = any(e.kind in PLACES for e in line.elements)
+        if places and (line.has("verb") or any(tells(text, e) for e in line.elements)):
+            return False
+        if places or line.has("verb"):
+            told.append(places)
+    return bool(told) and told[0] and not told[-1]
 
 
 def told_by_lines(text: str, lines: Sequence[Line]) -> int:

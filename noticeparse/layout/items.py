@@ -24,9 +24,9 @@ from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.verb_last import (
     Stretch,
-    bracketed_stretches,
+    middle_stretches,
     settle_verbs,
-    stands_in_brackets,
+    stands_in_the_middle,
     stands_verb_last,
     stretches,
 )
@@ -44,8 +44,8 @@ class Body(NamedTuple):
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines = with_counted_items(text, with_counted_places(text, lines))
-    if stands_in_brackets(text, lines):
-        return _cut_stretches(text, bracketed_stretches(text, lines), lambda _: FeatureFirst)
+    if stands_in_the_middle(text, lines):
+        return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):
         return _cut_stretches(text, told_below_stretches(text, lines), lambda _: FeatureFirst)
     if stands_verb_last(text, lines):

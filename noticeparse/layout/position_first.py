@@ -10,6 +10,7 @@ from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import (
     PLACES,
     split_lead,
+    stands_above,
     tells,
     verb_places,
 )
@@ -27,6 +28,7 @@ class PositionFirst(Cutter):
         super().__init__(text, lines)
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._is_above = stands_above(text, lines)
         self._is_listed = _is_listed(lines)
         self._verb_places = verb_places(lines)
         self._led: Item | None = None
@@ -36,7 +38,7 @@ class PositionFirst(Cutter):
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """A verb between the place and the words is that of the open item."""
         item = self.item
-        if opens or item is None or item.words:
+        if (opens and not self._is_above) or item is None or item.words:
             return False
         self.set_verb(item, element)
         self.verb = element

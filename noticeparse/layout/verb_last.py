@@ -15,6 +15,7 @@ from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")
+_MARKS = (":", " -")
 # What ends the words of a feature with several places.
 _LISTS = ("joining", "bounded by", "between", "limits")
 # What may follow the verb on its line: where to, or what the feature becomes.
@@ -48,20 +49,36 @@ def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
     return count > 0
 
 
-def stands_in_brackets(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the verbs stand in brackets between feature and place: `Wreck [remove] P`."""
-    return sum(_bracketed(text, line) is not None for line in lines) > 1
+def stands_in_the_middle(text: str, lines: Sequence[Line]) -> bool:
+    """Whether the verbs stand between feature and place: `Wreck [remove] P`."""
+    return sum(_middle(text, line) is not None for line in lines) > 1
 
 
-def _bracketed(text: str, line: Line) -> int | None:
-    """The index of a verb in brackets behind words that tell of a feature, or None."""
+def _middle(text: str, line: Line) -> int | None:
+    """The index of a verb between a feature and its place, in brackets or behind a mark."""
     for index, element in enumerate(line.elements):
-        if element.kind == "verb" and text[element.start] == "[":
-            return index if any(tells(text, e) for e in line.elements[:index]) else None
+        if element.kind == "verb":
+            before, behind = line.elements[:index], line.elements[index + 1 :]
+            is_told = any(tells(text, e) for e in before)
+            if text[element.start] == "[":
+                return index if is_told else None
+            marked = before and text[before[-1].start : before[-1].end].rstrip().endswith(_MARKS)
+            alone = not any(e.kind in _VERBS or tells(text, e) for e in behind)
+            places = [any(e.kind in PLACES for e in one) for one in (before, behind)]
+            return index if is_told and marked and alone and places == [False, True] else None
     return None
 
 
-def bracketed_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
+def _without_mark(text: str, elements: Sequence[Element]) -> list[Element]:
+    """Elements without the dash or colon at their end, which belongs to the verb behind them."""
+    kept = list(elements)
+    if kept and kept[-1].kind == "words":
+        words = text[kept[-1].start : kept[-1].end].rstrip(" -:,")
+        kept[-1] = kept[-1]._replace(end=kept[-1].start + len(words))
+    return kept
+
+
+def middle_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     """The stretches of such a body: a line with words of a feature, and the places below it."""
     kept: list[Line] = []
     verb: Element | None = None
@@ -69,10 +86,13 @@ def bracketed_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
         if any(tells(text, e) for e in line.elements):
             if kept:
                 yield Stretch(led(kept, verb), verb)
-            at = _bracketed(text, line)
+            at = _middle(text, line)
             verb = line.elements[at] if at is not None else None
             kept = []
-        kept.append(line._replace(elements=tuple(e for e in line.elements if e is not verb)))
+            if at is not None:
+                before = _without_mark(text, line.elements[:at])
+                line = line._replace(elements=(*before, *line.elements[at + 1 :]))
+        kept.append(line)
     if kept:
         yield Stretch(led(kept, verb), verb)
 
@@ -122,10 +142,7 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
         before = list(line.elements[:at])
         while before and not _has_letters(text, before[-1]):
             before.pop()
-        if before and before[-1].kind == "words":
-            # `depth 31 m - deleted`: the dash belongs to the verb.
-            words = text[before[-1].start : before[-1].end].rstrip(" -:,")
-            before[-1] = before[-1]._replace(end=before[-1].start + len(words))
+        before = _without_mark(text, before)
         kept.append(line._replace(elements=(*before, *line.elements[at + 1 :])))
     yield Stretch(led(kept, verb), verb)
 
