@@ -55,6 +55,7 @@ class SectionReader:
                 headless += draft.items
                 continue
             found += self._headed(draft)
+        found = _joined(found)
         if not has_heads:
             found = self._in_heading()
             has_heads = bool(found)
@@ -175,6 +176,25 @@ class SectionReader:
                 start, end = words.outer(chart.start), words.outer(max(chart.end - 1, 0)) + 1
                 values = {"letter": letter, "written": self.context.written(start, end)}
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
+
+
+def _joined(sections: list[Section]) -> list[Section]:
+    """The sections, those of a chart that was named before, with nothing new said, under it."""
+    joined: list[Section] = []
+    for section in sections:
+        head = section.head
+        at = next((i for i, one in enumerate(joined) if one.head.chart == head.chart), None)
+        says = (head.previous_written, head.panel, head.edition, head.international, head.letters)
+        if at is None or head.chart is None or head.is_main or any(says):
+            joined.append(section)
+            continue
+        first = joined[at]
+        if first.head.panel is not None or first.items is section.items:
+            joined.append(section)
+            continue
+        extent = extent_of([first.extent, section.extent])
+        joined[at] = Section(first.head, [*first.items, *section.items], extent)
+    return joined
 
 
 class OwnNumber(NamedTuple):

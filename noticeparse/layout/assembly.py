@@ -14,7 +14,7 @@ from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
-from noticeparse.layout.verb_last import stands_verb_last
+from noticeparse.layout.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.readers.references import is_marked, mark_of_heading
 
 
@@ -228,7 +228,9 @@ class Assembly:
                 self.add_prose(prose)
             return
         tells = any(line.has("passive") for line in body)
-        commands = any(line.has("verb") for line in body) or stands_verb_last(self.text, body)
+        commands = any(line.has("verb") for line in body) or (
+            stands_verb_last(self.text, body) or stands_in_the_middle(self.text, body)
+        )
         remarks: list[Prose] = []
         if commands:
             body, remarks = without_remarks(self.text, body)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import Line
+from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import (
     is_chart_details,
     is_chart_number,
@@ -19,6 +19,10 @@ ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = (
     "verb", "point", "half", "reference", "passive", "charts_only",
 )  # fmt: skip
 """What is no more part of the head of a chart."""
+
+
+_COUNTS = 2
+"""Figures of a number that may count the items of a notice."""
 
 
 class ChartRowReader:
@@ -69,15 +73,17 @@ class ChartRowReader:
             return False
         first, second = line.elements[:2]
         number = self.text[first.start : first.end].strip()
-        if first.kind != "words" or not number[-2:].strip("ABCDEFGHIJ").isdigit():
+        opened = opens_titled_chart(number)
+        if first.kind != "words" or not (opened or number[-2:].strip("ABCDEFGHIJ").isdigit()):
             return False
-        if not is_chart_number(number):
+        if not opened and not is_chart_number(number):
             return False
         ends = (i for i, e in enumerate(line.elements) if e.kind in ENDS_A_CHART_HEAD)
         end = next(ends, len(line.elements))
         rest = (second.start, line.elements[max(end, 2) - 1].end)
         is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
-        if not is_told and number not in self.at_margin:
+        number = number[:opened] if opened else number
+        if not (is_told or opened or number in self.at_margin or self._commands(number, second)):
             return False
         self.at_margin.add(number)
         self._keys.end_block()
@@ -89,6 +95,10 @@ class ChartRowReader:
             self.assembly.body.append(line._replace(elements=left))
             self.leaves_head_open = False
         return True
+
+    def _commands(self, number: str, verb: Element) -> bool:
+        """Whether a verb stands behind a number that is too long to count items: `802  Insert`."""
+        return verb.kind == "verb" and len(number) > _COUNTS and not self.assembly.charts
 
     def _titled_chart(self, line: Line) -> bool:
         """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""

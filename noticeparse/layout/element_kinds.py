@@ -18,6 +18,6 @@ KINDS: dict[str, ElementKind] = {
     "CHART": "chart", "CHARTS_ONLY": "charts_only",
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
-    "BAR": "bar", "LEADER": "bar", "COURTESY": "bar",
+    "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words", "SECTOR": "words",
 }  # fmt: skip

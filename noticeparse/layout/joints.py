@@ -134,6 +134,12 @@ def heads_a_section(text: str, end: int) -> bool:
     return _WITH_PREVIOUS.match(text, end) is not None
 
 
+def is_number(text: str, words: Sequence[int]) -> bool:
+    """Whether a stretch is the number of a chart and nothing else: `On chart 802 delete …`."""
+    number = text[words[0] : words[1]].strip(" :,") if words else ""
+    return number.isalnum() and any(char.isdigit() for char in number)
+
+
 def is_letter(words: str) -> bool:
     """Whether words are one capital, as stands before the positions of a list."""
     return len(words) == 1 and words.isupper()

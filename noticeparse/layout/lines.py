@@ -21,6 +21,7 @@ from noticeparse.layout.joints import (
     is_bullet,
     is_letter,
     is_note,
+    is_number,
     is_told_heading,
     joins_commands,
     leads_on,
@@ -265,6 +266,8 @@ class _LineReader:
             if self._behind_place or any(element.kind in telling for element in found):
                 return kind
         if kind == "verb" and found and self._is_behind_comma(found[-1], words):
+            return kind
+        if kind == "verb" and found and found[-1].kind == "chart" and is_number(text, words):
             return kind
         if text[before_end - 1] == "," and (kind == "chart" or text[end : end + 1] == ":"):
             return kind

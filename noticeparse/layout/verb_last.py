@@ -57,16 +57,23 @@ def stands_in_the_middle(text: str, lines: Sequence[Line]) -> bool:
 def _middle(text: str, line: Line) -> int | None:
     """The index of a verb between a feature and its place, in brackets or behind a mark."""
     for index, element in enumerate(line.elements):
-        if element.kind == "verb":
+        if element.kind in _VERBS:
             before, behind = line.elements[:index], line.elements[index + 1 :]
             is_told = any(tells(text, e) for e in before)
             if text[element.start] == "[":
                 return index if is_told else None
-            marked = before and text[before[-1].start : before[-1].end].rstrip().endswith(_MARKS)
+            marked = _is_marked(text, before, element)
             alone = not any(e.kind in _VERBS or tells(text, e) for e in behind)
             places = [any(e.kind in PLACES for e in one) for one in (before, behind)]
             return index if is_told and marked and alone and places == [False, True] else None
     return None
+
+
+def _is_marked(text: str, before: Sequence[Element], verb: Element) -> bool:
+    """Whether a verb follows a dash or colon, or is an order by itself: `Wreck to be inserted`."""
+    if verb.kind == "passive":
+        return text[verb.start : verb.end].lower().startswith("to be ")
+    return bool(before) and text[before[-1].start : before[-1].end].rstrip().endswith(_MARKS)
 
 
 def _without_mark(text: str, elements: Sequence[Element]) -> list[Element]:
