@@ -10,8 +10,8 @@ from noticeparse.build.extents import item_extent
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.head_values import ChartHead, Head, read_items
-from noticeparse.readers.heads import head_kinds, read_head
+from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items
+from noticeparse.readers.heads import head_kinds, read_head, read_parts
 from noticeparse.readers.references import mark_of_heading, read_head_number, read_number
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
@@ -56,6 +56,7 @@ class SectionReader:
                 continue
             found += self._headed(draft)
         found = _joined(found)
+        self._datum_of_notice(found)
         if not has_heads:
             found = self._in_heading()
             has_heads = bool(found)
@@ -65,6 +66,14 @@ class SectionReader:
             return [section._replace(items=headless) for section in found]
         extent = (first_offset(headless), last_offset(headless))
         return [Section(ChartHead(), headless, extent), *found]
+
+    def _datum_of_notice(self, sections: list[Section]) -> None:
+        """The datum that the head of the notice states holds where a chart states none."""
+        for start, end in self.draft.clauses:
+            for part in read_parts(self.context.text[start:end]):
+                if part.kind == "DATUM":
+                    for section in sections:
+                        section.head.datum = section.head.datum or read_datum(part.text)
 
     def _share_items(self, drafts: list[ChartDraft]) -> None:
         """Charts whose heads stand one right below the other have the items below the last."""
@@ -178,18 +187,22 @@ class SectionReader:
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
 
 
+_SAID = ("previous_written", "panel", "edition", "international")
+
+
 def _joined(sections: list[Section]) -> list[Section]:
     """The sections, those of a chart that was named before, with nothing new said, under it."""
     joined: list[Section] = []
     for section in sections:
         head = section.head
         at = next((i for i, one in enumerate(joined) if one.head.chart == head.chart), None)
-        says = (head.previous_written, head.panel, head.edition, head.international, head.letters)
-        if at is None or head.chart is None or head.is_main or any(says):
+        if at is None or head.chart is None or head.is_main or head.letters is not None:
             joined.append(section)
             continue
         first = joined[at]
-        if first.head.panel is not None or first.items is section.items:
+        said = [(getattr(head, name), getattr(first.head, name)) for name in _SAID]
+        says_more = any(new is not None and new != old for new, old in said)
+        if says_more or first.head.panel is not None or first.items is section.items:
             joined.append(section)
             continue
         extent = extent_of([first.extent, section.extent])

@@ -142,7 +142,7 @@ class HeadReader:
             notice.sources.append(piece)
             if "CANCELS" in head_kinds(words):
                 notice.clauses.append(piece)
-        elif "CANCELS" in head_kinds(words):
+        elif "CANCELS" in head_kinds(words) or head_kinds(words) <= {"DATUM", "STOP"}:
             notice.clauses.append(piece)
         elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
             notice.heading.append(piece)

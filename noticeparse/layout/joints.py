@@ -49,6 +49,8 @@ def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool
         "drawn",
         "taken out",
         "taken up",
+        "taken off",
+        "taken away",
         "struck out",
         "put in",
         "written in",

@@ -16,6 +16,7 @@ _NOTICE_NOUNS = frozenset(
     {
         "",
         "notice",
+        "note",
         "item",
         "nm",
         "n.m.",
@@ -34,7 +35,7 @@ _NOTICE_NOUNS = frozenset(
     }
 )
 _NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
-_MARKS = " *+#>•[<:.-=~"
+_MARKS = " *+#>•([<:.-=~"
 _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
 )

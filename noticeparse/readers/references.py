@@ -102,8 +102,11 @@ def _is_near(number: int, year: int) -> bool:
 
 
 def _read(text: str, near: int | None) -> _Written | None:
+    plain = text.strip()
+    if plain[:1] + plain[-1:] == "()":
+        plain = plain[1:-1]
     try:
-        figures, year, status = grammar.parsed(_parser(), text.strip())
+        figures, year, status = grammar.parsed(_parser(), plain)
     except LarkError:
         return None
     full = full_year(year, near) if year else None

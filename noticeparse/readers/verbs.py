@@ -80,6 +80,7 @@ _STEMS: dict[str, Verb] = {
             "take up",
             "take away",
             "take off",
+            "taken off",
             "rub out",
             "rubbed out",
             "cut out",
@@ -172,6 +173,9 @@ LIST_ENDINGS = (
 """What may stand behind the verb that heads a list."""
 
 
+_AUXILIARIES = ("been ", " be ", " is ", " are ")
+
+
 def tells_new_state(written: str) -> bool:
     """Whether a verb leads to what a feature becomes: `The light in P now shows Fl.R.5s`."""
     return written.lower().startswith(("now ", "hereafter ", "henceforth "))
@@ -185,7 +189,7 @@ def canonical_verb(written: str) -> Verb | None:
         words = words.removesuffix(ending)
     if tells_new_state(words):
         return "amend"
-    for candidate in (words, words.rpartition("been ")[2], words.rpartition(" be ")[2]):
+    for candidate in (words, *(words.rpartition(one)[2] for one in _AUXILIARIES)):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:
             return found
