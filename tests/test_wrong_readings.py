@@ -95,3 +95,21 @@ def test_metres_of_an_offset() -> None:
     position = bulletin.notices[0].charts[0].actions[0].geometry.positions[0]
     line = Geodesic.WGS84.Inverse(-46, -122, position.lat, position.lon)
     assert line["s12"] == pytest.approx(200)
+
+
+@pytest.mark.parametrize(
+    "heading", ["No longer there:", "The following is struck from the sheet:", "Now gone -:"]
+)
+def test_no_verb_holds_below_a_heading_that_nobody_can_read(heading: str) -> None:
+    text = f"Insert:\nwreck 46-00.00S 122-00.00W\n{heading}\nrock 46-00.50S 122-00.00W\n"
+    bulletin = parse(HEAD + text)
+    assert [(a.verb, a.feature.kind) for a in actions_of(bulletin) if a.usable] == [
+        ("insert", "wreck")
+    ]
+    codes = [f.code for f in bulletin.findings if f.severity == "error"]
+    assert codes == ["verb-unknown", "text-action-lost"]
+
+
+def test_a_name_above_items_leaves_the_verb_in_force() -> None:
+    text = "Insert:\nwreck 46-00.00S 122-00.00W\nQuill Sound:\nrock 46-00.50S 122-00.00W\n"
+    assert [a.verb for a in actions_of(parse(HEAD + text))] == ["insert", "insert"]

@@ -25,6 +25,7 @@ from noticeparse.layout.joints import opens_note
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
+from noticeparse.layout.sub_headings import is_title_of_waters, is_unknown_heading
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
@@ -63,6 +64,12 @@ class Cutter(OpenItem):
         elements = line.elements
         if len(elements) > 1 and {e.kind for e in elements} in ({"verb"}, {"verb", "bar"}):
             self._verbs_side_by_side(elements)
+            return
+        is_between = self.item is None or self.item.has_place
+        if is_between and not self.pending and is_unknown_heading(self.text, line):
+            self.close_item()
+            self.under_verb(None)
+            self.verb_lost = elements[0]._replace(end=elements[-1].end)
             return
         lead = lead_index(line)
         for index, element in enumerate(elements):
@@ -147,19 +154,10 @@ class Cutter(OpenItem):
 
     def is_lost_verb(self, line: Line, index: int) -> bool:
         """Whether words stand where verbs stand, but are none."""
-        if self._is_title(line):
+        if is_title_of_waters(self.text, line, self.lines):
             return False
         opens = index <= lead_index(line)
         return opens and is_unknown_verb(self.text, line, index, self.verb_column)
-
-    def _is_title(self, line: Line) -> bool:
-        """Whether a line in capitals above all verbs names the waters of the chart."""
-        if line is not self.lines[0] or len(line.elements) != 1 or len(self.lines) < 2:
-            return False
-        words = self.text[line.start : line.end]
-        below = self.lines[1].elements
-        is_plain = words.isupper() and not any(char.isdigit() for char in words)
-        return is_plain and bool(below) and below[0].kind == "verb"
 
     def take_lost_verb(self, element: Element) -> None:
         """A word in the place of a verb: the verb above does not hold for what follows."""

@@ -1,0 +1,37 @@
+"""Lines above items that hold no verb: the names of waters, and headings that nobody can read."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.lines import Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import is_connector
+
+_LONGEST_HEADING = 60
+_OF_NAMES = frozenset("of the and in at on off to near de du la le".split())
+
+
+def is_title_of_waters(text: str, line: Line, lines: Sequence[Line]) -> bool:
+    """Whether a line in capitals above all verbs names the waters of the chart."""
+    if line is not lines[0] or len(line.elements) != 1 or len(lines) < 2:
+        return False
+    words = text[line.start : line.end]
+    below = lines[1].elements
+    is_plain = words.isupper() and not any(char.isdigit() for char in words)
+    return is_plain and bool(below) and below[0].kind == "verb"
+
+
+def is_unknown_heading(text: str, line: Line) -> bool:
+    """Whether a line heads the items below it by words that nobody can read: `No longer there:`.
+
+    A name in capitals, as of waters, heads them too, and leaves the verb above in force.
+    """
+    if any(element.kind not in ("words", "passive", "bar") for element in line.elements):
+        return False
+    words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")
+    if not words.endswith(":") or len(words) > _LONGEST_HEADING or has_kind(words):
+        return False
+    plain = [word for word in words.rstrip(" :").split() if word.isalpha()]
+    is_name = all(word[0].isupper() or word in _OF_NAMES for word in plain)
+    return bool(plain) and not is_name and not is_connector(words.rstrip(" :"))
