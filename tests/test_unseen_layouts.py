@@ -195,3 +195,15 @@ def test_lost_sign_is_noticed() -> None:
     places = ("-47.31020 -123.80411", "47.31077 -123.80520", "-47.31130 -123.80633")
     bulletin = parse(HEAD + "".join(f"Insert rock {place}\n" for place in places))
     assert "position-hemisphere-differs" in [f.code for f in bulletin.findings]
+
+
+def test_places_that_go_on_below_a_place_in_front() -> None:
+    rows = [(f"46-0{n}.00S 122-00.00W") for n in range(5)]
+    text = (
+        f"{HEAD}Insert\n{rows[0]}   fish farm, bounded by these three positions\n{rows[1]}\n"
+        f"{rows[2]}\n{rows[3]}   wreck\n"
+    )
+    bulletin = parse(text)
+    farm, wreck = (action for chart in bulletin.notices[0].charts for action in chart.actions)
+    assert (farm.geometry.shape, len(farm.geometry.positions)) == ("area", 3)
+    assert [p.iso6709 for p in wreck.geometry.positions] == ["-4603.00-12200.00/"]

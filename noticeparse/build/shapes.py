@@ -58,7 +58,7 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
     if found.relation in _OF_REFERENCE:
         return "points" if count > 1 else "point"
     if found.relation == "within":
-        return "area" if count != 1 else "point"
+        return "area" if count != 1 or "bounded" in found.kinds else "point"
     if found.is_from_to and "L" in primitives(kind) and len(found.positions) > 1:
         # A cable from P to Q runs between them.
         return "line"
@@ -74,6 +74,12 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
 
 
 _FEWEST = {"line": 2, "area": 3}
+_NUMBERS = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
+_COUNTED = re.compile(
+    rf"\b({'|'.join(_NUMBERS)}|[2-9]|[1-9][0-9]) (?:following |corner )?"
+    r"(?:positions|points|corners|co-?ordinates)\b",
+    re.IGNORECASE,
+)
 _ROUND = re.compile(r"\b(?:circles?|circular|radius)\b", re.IGNORECASE)
 _ENDLESS = re.compile(
     r"\b(?:thence|(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline))\b", re.IGNORECASE
@@ -104,6 +110,14 @@ def _wrong(
         leads = " ".join(context.text[a:b] for group in item.groups for a, b in group.lead)
         if _ENDLESS.search(f"{words} {leads}"):
             yield "geometry-along-coast", {}
+        count = _COUNTED.search(f"{words} {leads}")
+        if count is not None and not found.has_lost_place:
+            figure = count[1].lower()
+            number = _NUMBERS.index(figure) + 2 if figure in _NUMBERS else int(figure)
+            # A ring that is closed has its first corner twice.
+            if number not in (len(found.positions), len(found.positions) + found.is_ring):
+                values = {"count": str(number), "found": str(len(found.positions))}
+                yield "geometry-not-as-counted", values
     if found.is_from_to and not is_move and shape != "line":
         yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}

@@ -53,6 +53,22 @@ ENTRIES = (
         good="Insert submarine cable joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
     ),
     Entry(
+        "geometry-not-as-counted",
+        "error",
+        "`{written}` counts {count} positions, and {found} are read",
+        "a corner is missing or belongs to another item; what is drawn would be another",
+        "count the positions in the original notice",
+        _COMMON,
+        bad=(
+            "‹Insert fish farm bounded by these four positions 46-00.00S 122-00.00W, "
+            "46-01.00S 122-00.00W, 46-01.00S 122-01.00W›"
+        ),
+        good=(
+            "Insert fish farm bounded by these three positions 46-00.00S 122-00.00W, "
+            "46-01.00S 122-00.00W, 46-01.00S 122-01.00W"
+        ),
+    ),
+    Entry(
         "geometry-too-few-positions",
         "error",
         "the {shape} of `{written}` has too few positions",

@@ -215,7 +215,9 @@ class PositionFirst(Cutter):
             return False
         words = " ".join(self.text[start:end] for start, end in item.words)
         parts = split_phrase(words).parts
-        if not parts or words.endswith(".") or "these" in words:
+        places = [place.element.start for group in item.groups for place in group.places]
+        above = sum(start < item.words[0][0] for start in places) if item.words else 0
+        if not parts or words.endswith(".") or ("these" in words and above > 1):
             return False
         if words.rstrip(" ,:").endswith("above"):
             return False
