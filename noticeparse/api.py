@@ -21,7 +21,8 @@ from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
 from noticeparse.files import read_given
 from noticeparse.findings import Located, to_finding
-from noticeparse.layout.lines import Element, read_lines
+from noticeparse.layout.elements import Element
+from noticeparse.layout.lines import read_lines
 from noticeparse.layout.prose import join_points
 from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin

@@ -35,8 +35,9 @@ from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.lines import Line, read_lines
+from noticeparse.layout.lines import read_lines
 from noticeparse.layout.markup import without_marks
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList

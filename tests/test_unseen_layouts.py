@@ -207,3 +207,15 @@ def test_places_that_go_on_below_a_place_in_front() -> None:
     farm, wreck = (action for chart in bulletin.notices[0].charts for action in chart.actions)
     assert (farm.geometry.shape, len(farm.geometry.positions)) == ("area", 3)
     assert [p.iso6709 for p in wreck.geometry.positions] == ["-4603.00-12200.00/"]
+
+
+def test_notice_in_brackets_at_the_end_of_a_row() -> None:
+    text = (
+        "Chart B-7, Quill Banks, edition of 2014, WGS84\n"
+        "  Wreck, 46-00.00S 122-00.00W, insert (20/26)\n"
+        "  Rock, 46-00.50S 122-00.00W, delete (20/26)\n"
+        "  Pile, 46-00.60S 122-00.00W, insert (21/26)\n"
+    )
+    notices = parse(TOP + text).notices
+    told = [(one.id, [(c.chart, len(c.actions)) for c in one.charts]) for one in notices]
+    assert told == [("20/26", [("B-7", 2)]), ("21/26", [("B-7", 1)])]

@@ -10,7 +10,8 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.lines import Line, read_lines
+from noticeparse.layout.elements import Line
+from noticeparse.layout.lines import read_lines
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds
 from noticeparse.records.bulletin import Coverage

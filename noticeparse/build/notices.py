@@ -15,8 +15,8 @@ from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
     named_charts,
+    strays,
     tells_of_change,
-    words_of_one_chart,
 )
 from noticeparse.build.sections import Section, SectionReader, own_number
 from noticeparse.context import Context
@@ -185,9 +185,7 @@ class NoticeBuilder:
             if reading.announced:
                 announced.append((item, reading))
                 continue
-            if is_shared and (words := words_of_one_chart(self.context, item)):
-                values = {"written": words}
-                reading.faults.append(Fault("item-of-one-chart", *extent, values))
+            reading.faults.extend(strays(self.context, item, self.ref, is_shared=is_shared))
             self._action(reading, item, actions, path, head.chart)
         for item, reading in announced:
             if not labels.referred.issuperset(reading.announced):

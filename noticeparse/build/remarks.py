@@ -12,7 +12,9 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Prose
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
+from noticeparse.readers.references import read_number
 from noticeparse.records.chart import ChartSection
+from noticeparse.records.reference import NoticeRef
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
@@ -22,7 +24,20 @@ _ONE_CHART = re.compile(
 )
 
 
-def words_of_one_chart(context: Context, item: Item) -> str | None:
+def strays(
+    context: Context, item: Item, own: NoticeRef | None, *, is_shared: bool
+) -> Iterator[Fault]:
+    """What an item under several charts says of one alone, and another notice that it names."""
+    extent = item_extent(item)
+    if is_shared and (words := _words_of_one_chart(context, item)):
+        yield Fault("item-of-one-chart", *extent, {"written": words})
+    if item.number is not None and own is not None:
+        written = context.written(item.number.start, item.number.end)
+        if read_number(written, context.year) not in (own, None):
+            yield Fault("item-of-other-notice", *extent, {"written": written})
+
+
+def _words_of_one_chart(context: Context, item: Item) -> str | None:
     """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
     pieces = [piece for piece in item.pieces if piece != item.charts]
     if not any("chart" in context.text[start:end].lower() for start, end in pieces):

@@ -82,6 +82,21 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "item-of-other-notice",
+        "warning",
+        "the item names notice `{written}`, not that under which it stands",
+        "it may have been recorded under another number, or corrected already",
+        "see in the original notice what the number is said of",
+        _COMMON,
+        bad=(
+            "506/26 Quill Sound.\nChart 802 [5/26] WGS84\n"
+            "‹Insert rock 46-00.00S 122-00.00W  30/26›"
+        ),
+        good=(
+            "506/26 Quill Sound.\nChart 802 [5/26] WGS84\nInsert rock 46-00.00S 122-00.00W  506/26"
+        ),
+    ),
+    Entry(
         "item-without-chart",
         "error",
         "no chart of the notice takes `{written}`",

@@ -3,8 +3,8 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.lines import Line
 from noticeparse.layout.notice_openings import speaks_of_notice
 from noticeparse.layout.prose import paragraph
 from noticeparse.readers.heads import head_kinds

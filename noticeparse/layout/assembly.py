@@ -7,9 +7,9 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 from __future__ import annotations
 
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader

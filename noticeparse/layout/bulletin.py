@@ -15,11 +15,11 @@ from noticeparse.layout.cuts import (
     without_axis_titles,
 )
 from noticeparse.layout.drafts import Layout
+from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
-from noticeparse.layout.lines import Line
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
 from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous

@@ -4,8 +4,8 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.element_kinds import ElementKind
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import (
     is_chart_details,
     is_chart_number,

@@ -12,7 +12,7 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})
 _WORDS = frozenset({"words", "number"})

@@ -8,8 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
-from noticeparse.layout.lines import Element, Line
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line")
 _LONGEST_CODE = 6

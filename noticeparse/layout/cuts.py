@@ -7,8 +7,8 @@ from itertools import pairwise
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.joints import heads_a_section
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.notice_openings import NoticeOpening, is_named, notice_opening
 from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds

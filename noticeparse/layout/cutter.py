@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
     AXIS_WORDS,
     PLACES,
@@ -22,7 +23,6 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.joints import opens_note
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import is_title_of_waters, is_unknown_heading

@@ -4,13 +4,13 @@ from __future__ import annotations
 
 from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
     is_complete,
     opens_a_line,
     qualifies,
 )
 from noticeparse.layout.joints import tells_no_change
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.recognise import is_details_line, is_row_of_chart
 from noticeparse.layout.titles import read_titles

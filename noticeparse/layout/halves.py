@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.faults import Fault
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.readers.coordinates import Coordinate
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, share_latitude
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.layout.titles import Table
 from noticeparse.readers.positions import Point
 

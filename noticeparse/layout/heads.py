@@ -5,8 +5,8 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.element_kinds import ElementKind
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.keys import KeyReader
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.recognise import (
     closes_bracket,
     goes_on_heading,

@@ -7,7 +7,7 @@ coordinate its hemisphere.  Below a row with degrees, figures may be minutes alo
 from __future__ import annotations
 
 from noticeparse.faults import Fault
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
 from noticeparse.readers.positions import Point, join_coordinates
 

@@ -14,12 +14,12 @@ from typing import NamedTuple
 from noticeparse.layout.counted import with_counted_items, with_counted_places
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Item, Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
     stands_position_first,
     told_by_lines,
 )
 from noticeparse.layout.feature_first import FeatureFirst
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.verb_last import (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
-from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.prose import paragraph, sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells

@@ -10,16 +10,15 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from functools import cache
-from typing import Any, NamedTuple
 
 from noticeparse import grammar
 from noticeparse.layout.chunks import chunks
 from noticeparse.layout.element_kinds import KINDS, ElementKind
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.joints import (
     heads_a_section,
     is_aside,
     is_bullet,
-    is_letter,
     is_note,
     is_number,
     is_told_heading,
@@ -28,43 +27,9 @@ from noticeparse.layout.joints import (
     runs_on,
     verb_of_key,
 )
+from noticeparse.layout.row_ends import settle_ends
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
-
-
-class Element(NamedTuple):
-    """Something a line holds; offsets count in the repaired text."""
-
-    kind: ElementKind
-    start: int
-    end: int
-    gap: bool
-    """Whether it opens its line or stands behind two blanks, a tab or a bar."""
-    value: Any = None
-    """PointReading of a point, Coordinate of a half, letters of a label."""
-
-
-class Line(NamedTuple):
-    """One physical line."""
-
-    row: int
-    start: int
-    end: int
-    elements: tuple[Element, ...]
-
-    @property
-    def is_blank(self) -> bool:
-        """Whether nothing stands on the line."""
-        return not self.elements
-
-    def has(self, *kinds: ElementKind) -> bool:
-        """Whether an element of one of these kinds stands on the line."""
-        # A plain loop: this is asked for every line again and again.
-        for element in self.elements:  # noqa: SIM110
-            if element.kind in kinds:
-                return True
-        return False
-
 
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
@@ -175,11 +140,7 @@ class _LineReader:
                 found.append(Element(kind, start, end, gap, value))
                 behind_bar = kind == "bar"
         _give_words(found, words)
-        at = int(len(found) > 2 and found[0].kind == "key")
-        if [one.kind for one in found[at : at + 2]] in (["words", "point"], ["words", "half"]):
-            letter = text[found[at].start : found[at].end]
-            if is_letter(letter):
-                found[at] = found[at]._replace(kind="label", value=letter)
+        settle_ends(text, found)
         return found
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.drafts import ListDraft
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds

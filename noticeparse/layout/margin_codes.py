@@ -9,8 +9,8 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import value_property
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.places import direction_in, is_connector

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.elements import Element, Line
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.readers.references import status_in_words
 from noticeparse.records.reference import NoticeStatus

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.layout.scopes import Scopes
 
 

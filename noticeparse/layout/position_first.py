@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
     PLACES,
     split_lead,
@@ -14,7 +15,6 @@ from noticeparse.layout.evidence import (
     tells,
     verb_places,
 )
-from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word

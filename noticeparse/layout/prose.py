@@ -11,11 +11,11 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
-from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point

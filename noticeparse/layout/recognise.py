@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.drafts import NoticeDraft
-from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.elements import Element, Line
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, read_parts

@@ -10,9 +10,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.joints import opens_note
-from noticeparse.layout.lines import Line
 from noticeparse.layout.prose import paragraph
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import unknown_first_word

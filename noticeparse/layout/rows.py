@@ -21,9 +21,9 @@ from noticeparse.layout.cells import (
     with_own_feature,
 )
 from noticeparse.layout.drafts import Added, Group, Item, Place
+from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.lines import Element
 from noticeparse.layout.states import set_replacement, set_states
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import has_kind

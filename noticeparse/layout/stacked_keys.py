@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.columns import key_role
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.readers.heads import head_kinds, read_parts
 
 _OTHERS = frozenset({"words", "number"})

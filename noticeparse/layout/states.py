@@ -13,8 +13,8 @@ from typing import Literal
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
+from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.lines import Element
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import canonical_verb
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 

@@ -6,8 +6,8 @@ from dataclasses import replace
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes

@@ -6,8 +6,8 @@ from collections.abc import Iterable, Iterator
 from typing import NamedTuple
 
 from noticeparse.layout.columns import column_role
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
-from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.positions import Point
 
 Cells = dict[str, list[Element]]

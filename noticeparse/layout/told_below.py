@@ -11,8 +11,8 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, lead_index, tells
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.verb_last import Stretch, led
 from noticeparse.readers.verbs import canonical_verb
 

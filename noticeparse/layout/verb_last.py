@@ -10,8 +10,8 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
-from noticeparse.layout.lines import Element, Line
 from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")

@@ -1,0 +1,41 @@
+"""Lines, and the elements that they hold."""
+
+from __future__ import annotations
+
+from typing import Any, NamedTuple
+
+from noticeparse.layout.element_kinds import ElementKind
+
+
+class Element(NamedTuple):
+    """Something a line holds; offsets count in the repaired text."""
+
+    kind: ElementKind
+    start: int
+    end: int
+    gap: bool
+    """Whether it opens its line or stands behind two blanks, a tab or a bar."""
+    value: Any = None
+    """PointReading of a point, Coordinate of a half, letters of a label."""
+
+
+class Line(NamedTuple):
+    """One physical line."""
+
+    row: int
+    start: int
+    end: int
+    elements: tuple[Element, ...]
+
+    @property
+    def is_blank(self) -> bool:
+        """Whether nothing stands on the line."""
+        return not self.elements
+
+    def has(self, *kinds: ElementKind) -> bool:
+        """Whether an element of one of these kinds stands on the line."""
+        # A plain loop: this is asked for every line again and again.
+        for element in self.elements:  # noqa: SIM110
+            if element.kind in kinds:
+                return True
+        return False
