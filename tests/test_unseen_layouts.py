@@ -216,6 +216,6 @@ def test_notice_in_brackets_at_the_end_of_a_row() -> None:
         "  Rock, 46-00.50S 122-00.00W, delete (20/26)\n"
         "  Pile, 46-00.60S 122-00.00W, insert (21/26)\n"
     )
-    notices = parse(TOP + text).notices
+    notices = parse(text).notices
     told = [(one.id, [(c.chart, len(c.actions)) for c in one.charts]) for one in notices]
     assert told == [("20/26", [("B-7", 2)]), ("21/26", [("B-7", 1)])]

@@ -32,9 +32,10 @@ def strays(
     if is_shared and (words := _words_of_one_chart(context, item)):
         yield Fault("item-of-one-chart", *extent, {"written": words})
     if item.number is not None and own is not None:
-        written = context.written(item.number.start, item.number.end)
+        start, end = item.number.start, item.number.end
+        written = context.written(start, end)
         if read_number(written, context.year) not in (own, None):
-            yield Fault("item-of-other-notice", *extent, {"written": written})
+            yield Fault("item-of-other-notice", start, end, {"written": written})
 
 
 def _words_of_one_chart(context: Context, item: Item) -> str | None:

@@ -90,7 +90,7 @@ ENTRIES = (
         _COMMON,
         bad=(
             "506/26 Quill Sound.\nChart 802 [5/26] WGS84\n"
-            "‹Insert rock 46-00.00S 122-00.00W  30/26›"
+            "Insert rock 46-00.00S 122-00.00W  ‹30/26›"
         ),
         good=(
             "506/26 Quill Sound.\nChart 802 [5/26] WGS84\nInsert rock 46-00.00S 122-00.00W  506/26"
