@@ -219,3 +219,16 @@ def test_notice_in_brackets_at_the_end_of_a_row() -> None:
     notices = parse(text).notices
     told = [(one.id, [(c.chart, len(c.actions)) for c in one.charts]) for one in notices]
     assert told == [("20/26", [("B-7", 2)]), ("21/26", [("B-7", 1)])]
+
+
+def test_rows_led_by_one_of_the_charts_named_above() -> None:
+    text = (
+        "NOTICE 58/26. QUILL BANK\nCharts affected: 9 (last 44/26), 10 (last 51/26)\nINSERT\n"
+        "   Chart 9     Depth 14 m      46-00.0S 122-00.0W\n"
+        "   Chart 10    Depth 14.2 m    46-00.01S 122-00.02W\n"
+        "DELETE\n   Chart 10    Wreck           46-00.50S 122-00.00W\n"
+    )
+    (notice,) = parse(text).notices
+    told_of = {one.chart: [a.verb for a in one.actions] for one in notice.charts}
+    assert told_of == {"9": ["insert"], "10": ["insert", "delete"]}
+    assert [one.previous.number for one in notice.charts if one.previous] == [44, 51]

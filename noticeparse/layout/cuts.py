@@ -83,7 +83,8 @@ def says_nothing(text: str, notice: NoticeDraft) -> bool:
     """Whether nothing stands under a number but a date."""
     if notice.number is None or notice.charts or notice.prose or notice.sources or notice.clauses:
         return False
-    return all(head_kinds(text[start:end]) == {"DATE"} for start, end in notice.heading)
+    kinds = [head_kinds(text[start:end]) for start, end in notice.heading]
+    return all("DATE" in one and one <= {"DATE", "STOP"} for one in kinds)
 
 
 def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:

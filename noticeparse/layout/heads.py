@@ -12,6 +12,7 @@ from noticeparse.layout.recognise import (
     goes_on_heading,
     is_chart_details,
     is_panel_line,
+    is_row_of_charts,
     is_source,
     names_charts,
     names_panel,
@@ -53,6 +54,13 @@ class HeadReader:
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
+        heads = [self.text[slice(*piece)] for one in self.assembly.charts for piece in one.head]
+        if heads and line.elements[0].kind == "chart" and is_row_of_charts(self.text, line, heads):
+            chart, number = line.elements[:2]
+            own = Element("charts_only", chart.start, number.end, True)
+            self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
+            self.head_is_open = False
+            return True
         of_record = line.has("chart") and self.keys.takes_chart(
             line, behind_blank=self.behind_blank
         )

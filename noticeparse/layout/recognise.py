@@ -77,6 +77,25 @@ def is_row_of_chart(text: str, line: Line) -> bool:
     return parts[0].kind == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= kinds
 
 
+_FEWEST_OF_ROW = 4
+
+
+def is_row_of_charts(text: str, line: Line, heads: Sequence[str]) -> bool:
+    """Whether a line is an item of one of the charts of these heads: `Chart 9  Depth 14 m  P`."""
+    if len(line.elements) < _FEWEST_OF_ROW or line.has("verb", "passive"):
+        return False
+    number, words = line.elements[1:3]
+    is_row = words.gap and words.kind == "words" and line.has("point", "half")
+    written = text[number.start : number.end]
+    if not is_row or number.kind != "words" or not is_chart_number(written):
+        return False
+    return any(
+        part.kind == "CHART_NUMBER" and part.text == written
+        for head in heads
+        for part in read_parts(head)
+    )
+
+
 def is_details_line(text: str, line: Line) -> bool:
     """Whether a whole line is details of a chart."""
     if line.has("point", "half", "verb", "reference", "passive"):
