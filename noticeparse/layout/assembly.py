@@ -10,6 +10,8 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Pros
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
+from noticeparse.layout.lines import Element, Line
+from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
@@ -234,7 +236,9 @@ class Assembly:
         remarks: list[Prose] = []
         if commands:
             body, remarks = without_remarks(self.text, body)
-        found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
+        found = cut_below_places(self.text, body) if tells or commands else None
+        if found is None:
+            found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         if self.notice is not None:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]

@@ -110,7 +110,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
     body = Body([], [], [])
     for paragraph in cut_prose(text, lines):
-        for sentence in _statements(text, paragraph.elements):
+        for sentence in statements(text, paragraph.elements):
             item = _sentence_item(text, sentence)
             if item is not None:
                 body.items.append(item)
@@ -119,7 +119,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     return body
 
 
-def _statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
+def statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
     """Sentences, those that tell of two features parted: `… removed and a beacon has been …`."""
     for sentence in sentences(text, elements):
         statement: list[Element] = []
