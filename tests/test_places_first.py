@@ -39,7 +39,7 @@ class TestPlacesAboveStatements:
             (f"Along {P}, {Q}\nand {R}", "a submarine pipeline is inserted", "line", "joining"),
             (f"Within {P}, {Q}\nand {R}", "a marine farm is inserted", "area", "within"),
             (f"Close N of {P}", "a rock is inserted", "point", "close"),
-            (f"Between {P} and {Q}", "a cable is laid across the\n   channel", "points", "between"),
+            (f"Between {P} and {Q}", "a pile is placed in the\n   channel", "points", "between"),
         ],
     )  # fmt: skip
     def test_the_words_before_the_places_tell_how_it_lies(
@@ -95,3 +95,71 @@ class TestLettersFirst:
         bulletin = parse(text)
         assert [at for _, _, at in told(bulletin)] == [[AT_P, AT_Q, AT_R], [AT_Q]]
         assert not errors(bulletin)
+
+
+class TestLettersOfAList:
+    """A list gives letters to positions, and the lines below tell what is done at them."""
+
+    @pytest.mark.parametrize(
+        "listed",
+        [
+            f"Positions: A {P}; B {Q}; C {R}.",
+            f"Positions: A {P};\n   B {Q};\n   C {R}.",
+            f"  A  {P}\n  B  {Q}\n  C  {R}",
+            f"(A) {P}, (B) {Q}, (C) {R}",
+            f"The following positions are A = {P}, B = {Q} and C = {R}.",
+        ],
+    )
+    @pytest.mark.parametrize(
+        ("line", "verb", "places"),
+        [
+            ("(1) At A: insert rock.", "insert", [AT_P]),
+            ("At C insert a rock.", "insert", [AT_R]),
+            ("Insert rock at B.", "insert", [AT_Q]),
+            ("A, B and C: insert rocks.", "insert", [AT_P, AT_Q, AT_R]),
+            ("Joining A to C: insert submarine cable.", "insert", [AT_P, AT_Q, AT_R]),
+            ("Delete the light F at B.", "delete", [AT_Q]),
+            ("A rock has been found in B.", "insert", [AT_Q]),
+        ],
+    )
+    def test_letters_stand_for_their_places(
+        self, listed: str, line: str, verb: str, places: list[str]
+    ) -> None:
+        others = "Delete piles at A, B and C." if line[0] in "DI" else "A, B and C: delete piles."
+        bulletin = parse(f"{HEAD}{listed}\n{line}\n{others}\n")
+        if "has been" in line:
+            bulletin = parse(f"{HEAD}{listed}\n{line} The pile in A and C has been removed.\n")
+        read = told(bulletin)
+        assert (read[0][0], read[0][2]) == (verb, places)
+        assert not errors(bulletin)
+
+    def test_moves_from_letter_to_letter(self) -> None:
+        text = (
+            f"{HEAD}Positions: A {P}; B {Q}; C {R}.\n"
+            "(1) From A to B: move special buoy.\n(2) From B to C: move spar buoy.\n"
+        )
+        moves = [one for one in actions_of(parse(text)) if isinstance(one, Move)]
+        ends = [(one.geometry.positions, one.destination.positions) for one in moves]
+        written = [[one.iso6709 for one in (*old, *new)] for old, new in ends]
+        assert written == [[AT_P, AT_Q], [AT_Q, AT_R]]
+
+    def test_a_hemisphere_as_letter(self) -> None:
+        text = f"{HEAD}Positions: D {P}; E {Q};\nS {R}.\nThrough D, E and S: insert pipeline.\n"
+        assert [at for _, _, at in told(parse(text))] == [[AT_P, AT_Q, AT_R]]
+
+    def test_the_fault_of_a_listed_place_is_told_where_it_stands(self) -> None:
+        listed = f"Positions: A {P}; B 46-54.152 122-15.131W; C {R}."
+        bulletin = parse(f"{HEAD}{listed}\nAt A and C: insert rock.\nAt B: insert wreck.\n")
+        assert told(bulletin) == [("insert", "rock", [AT_P, AT_R])]
+        assert {f.span.line for f in bulletin.findings if f.severity == "error" and f.span} == {3}
+
+    def test_a_letter_that_no_list_gives_is_told(self) -> None:
+        bulletin = parse(
+            f"{HEAD}Positions: A {P}; B {Q}.\nA and B: insert rock.\nAt J: insert wreck.\n"
+        )
+        assert told(bulletin) == [("insert", "rock", [AT_P, AT_Q])]
+        assert errors(bulletin) == {"letter-unknown"}
+
+    def test_a_letter_of_which_nothing_is_told_is_no_action(self) -> None:
+        bulletin = parse(f"{HEAD}Positions: A {P}; B {Q}.\nAt A: insert rock.\n")
+        assert errors(bulletin) == {"item-without-verb"}

@@ -10,6 +10,7 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Pros
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
+from noticeparse.layout.lettered_places import with_letters_read
 from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
@@ -229,6 +230,8 @@ class Assembly:
             for prose in cut_prose(self.text, body):
                 self.add_prose(prose)
             return
+        body, places = with_letters_read(self.text, body)
+        self._give(places)
         tells = any(line.has("passive") for line in body)
         commands = any(line.has("verb") for line in body) or (
             stands_verb_last(self.text, body) or stands_in_the_middle(self.text, body)

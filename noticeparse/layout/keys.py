@@ -5,7 +5,8 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.lettered_places import is_lettered
+from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import paragraph, sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells
@@ -113,7 +114,7 @@ class KeyReader:
         """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
         behind = [element.kind for element in line.elements[1:3]]
         if role == "position":
-            return behind[:1] == ["label"] and behind[1:] in (["point"], ["half"])
+            return is_lettered(self.text, line.elements[1:3])
         return role == "feature" and behind[:1] == ["verb"]
 
     def _is_wording(self) -> bool:
