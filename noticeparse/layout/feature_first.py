@@ -136,8 +136,10 @@ class FeatureFirst(Cutter):
         leads = bool(self.pending)
         for element in behind:
             if element.kind == "verb":
-                return element if leads or element is not behind[0] else None
-            leads = leads or self.text[element.start : element.end].strip() == ":"
+                return element if leads else None
+            words = self.text[element.start : element.end].strip()
+            # A colon leads to what follows, a full stop ends what stands above.
+            leads = words == ":" or (leads and words[-1:] != ".")
             if element.kind not in PLACES and not self._only_leads(element):
                 return None
         return None
