@@ -7,7 +7,8 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.lettered_places import is_lettered
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.prose import paragraph, sentences
+from noticeparse.layout.prose import paragraph
+from noticeparse.layout.sentences import sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.references import is_marked

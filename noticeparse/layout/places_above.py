@@ -16,7 +16,8 @@ from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.prose import paragraph, statements
+from noticeparse.layout.prose import paragraph
+from noticeparse.layout.sentences import statements
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import canonical_verb

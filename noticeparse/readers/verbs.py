@@ -76,6 +76,7 @@ _STEMS: dict[str, Verb] = {
             "taken up",
             "taken away",
             "taken down",
+            "taken off",
             "take down",
             "take up",
             "take away",
