@@ -22,6 +22,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
+from noticeparse.layout.told_states import settle_states
 from noticeparse.layout.verb_last import (
     Stretch,
     middle_stretches,
@@ -90,6 +91,9 @@ def _cut_stretches(
         if part.change and cutter.items:
             cutter.items[-1].change.extend(part.change)
             cutter.items[-1].pieces.extend(part.change)
+        if part.states and cutter.items:
+            settle_states(text, cutter.items[-1], part.states)
+            cutter.items[-1].pieces.extend(part.told)
         body.items.extend(cutter.items)
         body.prose.extend(cutter.prose)
         body.idle.extend(cutter.idle)
