@@ -137,9 +137,8 @@ class FeatureFirst(Cutter):
         for element in behind:
             if element.kind == "verb":
                 return element if leads else None
-            words = self.text[element.start : element.end].strip()
-            # A colon leads to what follows, a full stop ends what stands above.
-            leads = words == ":" or (leads and words[-1:] != ".")
+            # A colon leads to what follows; `in P and Q, and insert …` goes on with another.
+            leads = self.text[element.start : element.end].strip() == ":"
             if element.kind not in PLACES and not self._only_leads(element):
                 return None
         return None
