@@ -19,9 +19,9 @@ from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.line_leads import blocks_of_items
 from noticeparse.layout.lines import Element, Line
-from noticeparse.layout.sentences import statements
+from noticeparse.layout.sentences import sentences, statements_within
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
@@ -113,13 +113,49 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
     body = Body([], [], [])
     blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
-    for sentence in chain.from_iterable(statements(text, block.elements) for block in blocks):
-        item = _sentence_item(text, sentence)
-        if item is not None:
-            body.items.append(item)
-        else:
-            body.prose.append(Prose([(e.start, e.end) for e in sentence], sentence))
+    for sentence in chain.from_iterable(sentences(text, block.elements) for block in blocks):
+        for statement, item in _sentence_items(text, sentence):
+            if item is not None:
+                body.items.append(item)
+            else:
+                body.prose.append(Prose([(e.start, e.end) for e in statement], statement))
     return body
+
+
+def _sentence_items(
+    text: str, sentence: Sequence[Element]
+) -> Iterator[tuple[list[Element], Item | None]]:
+    """The statements of a sentence, each with its item if it is one.
+
+    In `In P a wreck is inserted and the rock is deleted` the place is that of both; where it
+    stands within one of them, the other has none, and is an item that lacks its place.
+    """
+    parts = list(statements_within(text, sentence))
+    placed = [any(e.kind in PLACES for e in part) for part in parts]
+    lead = _leading_places(text, parts[0])
+    for part, has_place in zip(parts, placed, strict=True):
+        if has_place or not any(placed):
+            item = _sentence_item(text, part)
+            yield part, item if item is not None and item.has_place else None
+            continue
+        item = _sentence_item(text, [*lead, *part])
+        if item is not None:
+            item.pieces = [(e.start, e.end) for e in part]
+        yield part, item
+
+
+def _leading_places(text: str, statement: Sequence[Element]) -> list[Element]:
+    """The places that open a statement, with the words before them."""
+    lead: list[Element] = []
+    for element in statement:
+        words = text[element.start : element.end]
+        relates = element.kind == "words" and not split_phrase(words).description_end
+        if not relates and element.kind not in PLACES:
+            break
+        lead.append(element)
+    while lead and lead[-1].kind not in PLACES:
+        lead.pop()
+    return lead
 
 
 def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
@@ -161,7 +197,7 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
             lead.append(element)
     _add_rest(text, item, lead, passive)
     item.pieces = [(e.start, e.end) for e in sentence]
-    return item if item.has_place else None
+    return item
 
 
 def _names_another(text: str, lead: Sequence[Element]) -> bool:
@@ -191,6 +227,9 @@ def _add_place(
     pieces = [(e.start, e.end) for e in lead]
     if not item.words and not item.groups:
         item.words, relation = split_lead(text, pieces)
+        if words and not split_phrase(words).description_end:
+            # `In position P a wreck …`: the feature stands behind its place.
+            item.words, relation = [], pieces
         item.groups.append(Group(lead=relation))
     elif item.groups and not words.strip(" ,.;"):
         pass

@@ -16,22 +16,27 @@ _TELLS = re.compile(r"\b(?:is|are|was|were|remains?|has|have|had)\b")
 def statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
     """Sentences, those that tell of two features parted: `… removed and a beacon has been …`."""
     for sentence in sentences(text, elements):
-        statement: list[Element] = []
-        for index, element in enumerate(sentence):
-            told = any(e.kind == "passive" for e in statement)
-            more = any(e.kind == "passive" for e in sentence[index:])
-            cut = _next_subject(text, element) if told and more else None
-            if more and not told and _opens_statement(text, statement, sentence[index:]):
-                cut = element.end
-            if cut is None:
-                statement.append(element)
-                continue
-            if cut > element.start:
-                statement.append(element._replace(end=cut))
-            yield statement
-            statement = [element._replace(start=cut)] if cut < element.end else []
-        if statement:
-            yield statement
+        yield from statements_within(text, sentence)
+
+
+def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[Element]]:
+    """The statements of one sentence."""
+    statement: list[Element] = []
+    for index, element in enumerate(sentence):
+        told = any(e.kind == "passive" for e in statement)
+        more = any(e.kind == "passive" for e in sentence[index:])
+        cut = _next_subject(text, element) if told and more else None
+        if more and not told and _opens_statement(text, statement, sentence[index:]):
+            cut = element.end
+        if cut is None:
+            statement.append(element)
+            continue
+        if cut > element.start:
+            statement.append(element._replace(end=cut))
+        yield statement
+        statement = [element._replace(start=cut)] if cut < element.end else []
+    if statement:
+        yield statement
 
 
 def _opens_statement(text: str, statement: Sequence[Element], rest: Sequence[Element]) -> bool:

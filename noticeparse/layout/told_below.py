@@ -107,7 +107,7 @@ def _parts(text: str, lines: Sequence[Line]) -> Iterator[_Group | Line]:
         if group is not None:
             head = []
             continue
-        goes_on = bool(head) and not line.is_blank and not _is_named(text, head)
+        goes_on = bool(head) and not line.is_blank and _runs_on(text, head, line)
         if not goes_on or len(head) == _MOST_LINES:
             yield from head
             head = []
@@ -120,6 +120,13 @@ def _parts(text: str, lines: Sequence[Line]) -> Iterator[_Group | Line]:
     if group is not None:
         yield from _whole(group)
     yield from head
+
+
+def _runs_on(text: str, head: Sequence[Line], line: Line) -> bool:
+    """Whether a line goes on with the name of a thing; a sentence or a letter parts them."""
+    ends = text[head[-1].start : head[-1].end].rstrip()[-1:] in (".", ":")
+    opens = len(line.elements) > 1 and line.elements[0].kind == "label"
+    return not (ends or opens or _is_named(text, head))
 
 
 def _opened(text: str, head: list[Line], line: Line) -> _Group | None:
