@@ -114,6 +114,7 @@ class TestLettersOfAList:
         ("line", "verb", "places"),
         [
             ("(1) At A: insert rock.", "insert", [AT_P]),
+            ("A   Insert rock.", "insert", [AT_P]),
             ("At C insert a rock.", "insert", [AT_R]),
             ("Insert rock at B.", "insert", [AT_Q]),
             ("A, B and C: insert rocks.", "insert", [AT_P, AT_Q, AT_R]),

@@ -135,7 +135,7 @@ def _with_references(text: str, line: Line, codes: set[str]) -> Line:
             found += _parted(text, element, codes)
         else:
             found.append(element)
-    return line if len(found) == len(line.elements) else line._replace(elements=tuple(found))
+    return line if tuple(found) == line.elements else line._replace(elements=tuple(found))
 
 
 def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
