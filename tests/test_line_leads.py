@@ -39,6 +39,35 @@ def test_a_lead_tells_nothing_of_the_feature(lead: str) -> None:
     assert not any(f.severity == "warning" for f in bulletin.findings)
 
 
+@pytest.mark.parametrize("lead", [*LEADS[:3], LEADS[5], LEADS[6], LEADS[8], "km 12.4    "])
+def test_a_lead_before_a_command_tells_nothing_either(lead: str) -> None:
+    text = (
+        f"{HEAD}{lead}insert port-hand beacon in {P}.\n{lead}delete isolated danger beacon\n"
+        f"        in {Q}.\n{lead}Amend the light in {R} to F.R.\n"
+    )
+    bulletin = parse(text)
+    actions = actions_of(bulletin)
+    assert [a.feature.text for a in actions] == [
+        "port-hand beacon", "isolated danger beacon", "the light",
+    ]  # fmt: skip
+    assert [a.usable for a in actions] == [True, True, True]
+    assert bulletin.coverage.unread == 0
+    assert not [f for f in bulletin.findings if f.severity == "warning"]
+
+
+@pytest.mark.parametrize("lead", ["km 12.4, left bank    ", "km 12.9    "])
+def test_a_station_in_a_column_of_its_own(lead: str) -> None:
+    text = f"{HEAD}{lead}{P}   insert   port-hand beacon\n{lead}{Q}   delete   wreck\n"
+    assert told(parse(text)) == [
+        ("insert", "beacon_lateral_port", [AT_P]), ("delete", "wreck", [AT_Q]),
+    ]  # fmt: skip
+
+
+def test_a_feature_before_its_verb_is_no_lead() -> None:
+    bulletin = parse(f"{HEAD}Wreck: delete {P}\nRock: delete {Q}\n")
+    assert told(bulletin) == [("delete", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
 def test_a_lead_that_names_the_feature_is_kept() -> None:
     bulletin = parse(f"{HEAD}Pier light: The character in {P} has been altered to F.R.\n")
     assert [action.feature.kind for action in actions_of(bulletin)] == ["light"]
