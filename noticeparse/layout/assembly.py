@@ -11,7 +11,6 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lettered_places import with_letters_read
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks

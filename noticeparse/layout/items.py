@@ -21,7 +21,6 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.line_leads import give_leads, without_leads
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.told_states import settle_states

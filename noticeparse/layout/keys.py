@@ -5,8 +5,8 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.lettered_places import is_lettered
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import sentences
 from noticeparse.layout.tables import TableReader, has_words

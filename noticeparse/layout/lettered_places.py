@@ -12,7 +12,8 @@ from collections.abc import Iterator, Sequence
 from itertools import takewhile
 
 from noticeparse.layout.drafts import Group, Item, Piece, Place
-from noticeparse.layout.lines import Element, Line, elements_between
+from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.lines import elements_between
 from noticeparse.layout.prose import join_points
 from noticeparse.readers.places import is_connector, read_phrase
 

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.readers.features import has_kind
 
 _LONGEST = 60

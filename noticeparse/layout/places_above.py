@@ -12,10 +12,10 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import statements
 from noticeparse.readers.features import has_kind, leads_feature

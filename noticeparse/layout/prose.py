@@ -18,7 +18,6 @@ from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.line_leads import blocks_of_items
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.sentences import sentences, statements_within
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, split_phrase

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.readers.features import leads_feature
 
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")

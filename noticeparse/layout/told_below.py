@@ -14,7 +14,6 @@ from typing import NamedTuple
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, lead_index, tells
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.told_states import State, is_pair, read_more, read_state
 from noticeparse.layout.verb_last import Stretch, led
 from noticeparse.readers.verbs import canonical_verb

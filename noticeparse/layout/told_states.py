@@ -13,8 +13,8 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.lines import Element, Line
 
 _OLD = "former|formerly|old|previous|previously|existing|earlier|was|from"
 _NEW = "new|now|amended|altered|revised|changed to|corrected|to"

@@ -12,7 +12,6 @@ from typing import NamedTuple
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
-from noticeparse.layout.lines import Element, Line
 from noticeparse.layout.told_states import State
 from noticeparse.readers.features import leads_feature
 

@@ -81,7 +81,6 @@ _STEMS: dict[str, Verb] = {
             "take up",
             "take away",
             "take off",
-            "taken off",
             "rub out",
             "rubbed out",
             "cut out",
