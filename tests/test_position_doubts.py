@@ -82,3 +82,11 @@ def test_words_in_front_give_the_quality(words: str, quality: str | None) -> Non
     assert [one.quality for one in action.geometry.positions] == [quality]
     assert action.feature.kind == "wreck"
     assert action.feature.attributes == {}
+
+
+@pytest.mark.parametrize("text", ["46°5S.20'S 127°42.11'W", "46-5S.20S 127-42.11W"])
+def test_a_letter_for_a_figure_of_the_minutes_loses_no_second_item(text: str) -> None:
+    bulletin = parse(f"{HEAD}Delete the wreck in {text}.\nInsert rock {WHOLE}\n")
+    assert [one.usable for one in bulletin.notices[0].charts[0].actions] == [False, True]
+    errors = [one.code for one in bulletin.findings if one.severity == "error"]
+    assert errors == ["position-hemisphere-conflict"]

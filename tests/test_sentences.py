@@ -13,6 +13,11 @@ AIDS_ON_ROCKS = [
     ("BRANNOCH ROCK RACON (K)", "racon"),
     ("BRANNOCH ROCK FOG SIGNAL, Horn(3)60s", "fog_signal"),
     ("PELLAN ISLAND FOG SIGNAL", "fog_signal"),
+    ("North mole fog signal, Horn 30s", "fog_signal"),
+    ("South pier sound signal", "fog_signal"),
+    ("South pier racon (K)", "racon"),
+    ("South pier, Horn 30s", "pier"),
+    ("pier with fog signal", "pier"),
     ("BRANNOCH ROCK Fl(2)10s18m12M", "light"),
     ("BRANNOCH ROCK LIGHT", "light"),
     ("BRANNOCH ROCK", "rock"),
@@ -117,3 +122,39 @@ def test_erratum() -> None:
     assert second.usable
     assert second.feature.depth is not None
     assert str(second.feature.depth.value_m) == "5.2"
+
+
+class TestPlacesOfStatements:
+    """Two statements in one sentence, and the place of each."""
+
+    def test_a_place_that_opens_the_sentence_is_that_of_all(self) -> None:
+        text = f"{HEAD}In position {P} a wreck is inserted and the rock is deleted.\n"
+        bulletin = parse(text)
+        assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_P])]
+        assert [a.feature.text for a in bulletin.notices[0].charts[0].actions] == [
+            "a wreck", "the rock",
+        ]  # fmt: skip
+
+    @pytest.mark.parametrize(
+        ("sentence", "kept"),
+        [
+            (f"A wreck is inserted in {P} and the rock is deleted.", "wreck"),
+            (f"The rock is deleted and a wreck is inserted in {P}.", "wreck"),
+        ],
+    )
+    def test_a_place_within_one_statement_is_not_that_of_the_other(
+        self, sentence: str, kept: str
+    ) -> None:
+        bulletin = parse(f"{HEAD}{sentence}\n")
+        assert [(kind, at) for _, kind, at in told(bulletin)] == [(kept, [AT_P])]
+        assert errors(bulletin) == {"item-without-position"}
+
+    def test_a_sentence_above_lettered_things_is_no_part_of_their_names(self) -> None:
+        text = (
+            f"{HEAD}\nThe following changes have been made to lights.\n"
+            f"(a) Pier light, {P}.\n    Range reduced to 12M.\n"
+            f"(b) Spit light, {Q}.\n    Permanently discontinued.\n"
+        )
+        bulletin = parse(text)
+        assert [verb for verb, _, _ in told(bulletin)] == ["amend", "delete"]
+        assert not errors(bulletin)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from noticeparse.build.announced import announced_letters
+from noticeparse.build.announced import announced_letters, note_labels
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.doubts import (
@@ -70,7 +70,7 @@ def read_action(
     verb, words = of_position(context, item, verb, words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
-        _note_labels(context, item, labels)
+        note_labels(context, item, labels)
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words)
     faults += command_within(context, words) + change_within(context, item, words)
@@ -116,7 +116,7 @@ def read_action(
 
 def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:
     """An item that says not what is to be done; it may name positions for others."""
-    _note_labels(context, item, labels)
+    note_labels(context, item, labels)
     if letters := announced_letters(context, item):
         return ActionReading(None, list(item.faults), letters)
     faults = [with_item(context, item, fault) for fault in item.faults]
@@ -245,22 +245,6 @@ def _define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[F
     if not labels.define(scoped(item.label, item.scope), list(geometry.positions)):
         values = {"letter": item.label}
         faults.append(Fault("letter-used-twice", *item.label_piece, values))
-
-
-def _note_labels(context: Context, item: Item, labels: Labels) -> None:
-    """An item that is no action may still name positions that later items refer to."""
-    words = gather(context.text, item.words)
-    read_geometry(
-        context,
-        item,
-        (),
-        words,
-        labels,
-        kind="unknown",
-        is_move=False,
-        says_limit=False,
-        faults=[],
-    )
 
 
 def _record(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from noticeparse.build.geometry import read_geometry
+from noticeparse.build.positions import Labels
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.places import is_connector
@@ -16,9 +18,31 @@ def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
     places = [place for group in item.groups for place in group.places]
     words = gather(context.text, item.words).text.strip(" :.,")
     behind = gather(context.text, item.tail).text.strip(" :.,").lower()
+    if item.is_list_of_places:
+        return tuple(place.label for place in places if place.label is not None)
     if not is_connector(words) or not words.lower().startswith("pos"):
         return ()
     if behind and behind not in _TITLES:
         return ()
     letters = tuple(place.label for place in places if place.label is not None)
     return letters if len(letters) == len(places) else ()
+
+
+def note_labels(context: Context, item: Item, labels: Labels) -> None:
+    """Let an item that is no action name positions that later items refer to."""
+    words = gather(context.text, item.words)
+    read_geometry(
+        context,
+        item,
+        (),
+        words,
+        labels,
+        kind="unknown",
+        is_move=False,
+        says_limit=False,
+        faults=[],
+    )
+    if item.is_list_of_places:
+        for place in (place for group in item.groups for place in group.places):
+            if place.element.value.faults:
+                labels.doubts[str(place.label)] = tuple(place.element.value.faults)

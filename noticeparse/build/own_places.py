@@ -20,15 +20,14 @@ def with_own_places(context: Context, groups: Sequence[Group]) -> list[Group]:
         for place in group.places
         if place.label is not None and place.element.kind == "point"
     }
-    used: set[str] = set()
+    meant = {id(place): _meant(context, place, own) for group in groups for place in group.places}
+    used = {str(one.label) for places in meant.values() for one in places}
     found: list[Group] = []
     for group in groups:
         places: list[Place] = []
         for place in group.places:
-            meant = _meant(context, place, own)
-            if meant:
-                places += meant
-                used.update(str(one.label) for one in meant)
+            if meant[id(place)]:
+                places += meant[id(place)]
             elif place.label not in used:
                 places.append(place)
         if places:
@@ -42,7 +41,6 @@ def _meant(context: Context, place: Place, own: dict[str, Place]) -> list[Place]
         return []
     start, end = place.element.start, place.element.end
     letters = read_letters(context.text[start:end])
-    meant = [
-        own[letter] for letter in letters if letter in own and own[letter].element.start > end
-    ]
-    return meant if len(meant) == len(letters) else []
+    meant = [own[letter] for letter in letters if letter in own]
+    is_told = any(one.element.start > end for one in meant)
+    return meant if is_told and len(meant) == len(letters) else []

@@ -42,6 +42,8 @@ class Labels:
         self.referred: set[str] = set()
         """The letters that an item has referred to."""
         self.last: Position | None = None
+        self.doubts: dict[str, tuple[Fault, ...]] = {}
+        """The faults of the places of a list, by their letters; they are told of what refers."""
 
     def under(self, verb: str | None) -> None:
         """Note the verb of the coming item: under another one a list may begin."""
@@ -127,6 +129,10 @@ def _referred(
     found: list[Position] = []
     for letter in read_letters(context.text[element.start : element.end]):
         positions = labels.get(letter)
+        doubts = labels.doubts.get(letter, ())
+        faults += doubts
+        if positions is None and doubts:
+            continue
         if positions is None:
             values = {"letter": letter, "written": context.written(element.start, element.end)}
             faults.append(Fault("letter-unknown", element.start, element.end, values))

@@ -10,6 +10,8 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Pros
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
+from noticeparse.layout.lettered_places import with_letters_read
+from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
@@ -227,6 +229,8 @@ class Assembly:
             for prose in cut_prose(self.text, body):
                 self.add_prose(prose)
             return
+        body, places = with_letters_read(self.text, body)
+        self._give(places)
         tells = any(line.has("passive") for line in body)
         commands = any(line.has("verb") for line in body) or (
             stands_verb_last(self.text, body) or stands_in_the_middle(self.text, body)
@@ -234,7 +238,9 @@ class Assembly:
         remarks: list[Prose] = []
         if commands:
             body, remarks = without_remarks(self.text, body)
-        found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
+        found = cut_below_places(self.text, body) if tells or commands else None
+        if found is None:
+            found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
         self._give(found.items)
         if self.notice is not None:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]

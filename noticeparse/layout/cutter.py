@@ -184,7 +184,10 @@ class Cutter(OpenItem):
     def _leads_to_end(self, element: Element) -> bool:
         """Whether words lead to one end of a move: `(g) from P`."""
         words = self.text[element.start : element.end].lower()
-        return element.kind == "words" and self.item is not None and words in ("from", "to")
+        if element.kind != "words" or self.item is None:
+            return False
+        # Behind the place it came from, `(2) From B` opens the next item.
+        return words == "to" or (words == "from" and not self.item.has_place)
 
     def _number(self, element: Element) -> None:
         if self.item is not None:

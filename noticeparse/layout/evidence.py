@@ -23,10 +23,11 @@ AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
 """Words that may stand between the two halves of a position."""
 
 _LINKS = ("by", "with", "for")
-_OPEN_END = frozenset(
+OPEN_END = frozenset(
     "and or of with by from to in at on the a an for joining between within near over "
     "least".split()
 )
+"""Words that nothing ends with."""
 
 
 def stands_position_first(text: str, lines: Sequence[Line]) -> bool:
@@ -190,7 +191,7 @@ def is_complete(words: str, *, is_replacement: bool) -> bool:
         return False
     if words.count('"') % 2:
         return False
-    if last.split()[-1].lower() in _OPEN_END:
+    if last.split()[-1].lower() in OPEN_END:
         return False
     return not (is_replacement and _lacks_replacement(last))
 

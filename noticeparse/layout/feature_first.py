@@ -6,6 +6,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
+    PLACES,
     is_complete,
     opens_a_line,
     qualifies,
@@ -13,7 +14,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, read_phrase
 from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_DESCRIPTION = 2000
@@ -100,7 +101,7 @@ class FeatureFirst(Cutter):
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place goes to the words before it, or is one more of the open item."""
         item = self.item
-        before_verb = self._place_before_verb()
+        before_verb = self._place_before_verb(element)
         if item is not None and item.has_place and self.pending:
             if is_connector(self.words_of(self.pending)):
                 self.add_group(item)
@@ -116,18 +117,36 @@ class FeatureFirst(Cutter):
             self.item.faults += before_verb
         self.add_place(element, label)
 
-    def _place_before_verb(self) -> list[Fault]:
+    def _place_before_verb(self, place: Element) -> list[Fault]:
         """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""
-        verb = self.following
-        if not self.pending or verb is None or verb.kind != "verb":
+        verb = self._verb_behind(place)
+        if verb is None or not (self.pending or (self.item is not None and self.item.has_place)):
             return []
-        link = self.pending[-1]
+        link = self.pending[-1] if self.pending else place
         behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
         stands_first = opens_a_line(self.text, link.start) or behind_stop
-        if not stands_first or not is_connector(self.text[link.start : link.end]):
+        if not stands_first or not (link is place or self._only_leads(link)):
             return []
         values = {"written": self.text[link.start : verb.end]}
         return [Fault("place-before-verb", link.start, verb.end, values)]
+
+    def _verb_behind(self, place: Element) -> Element | None:
+        """The verb behind a place on its line, where only more places stand between; or None."""
+        behind = [e for e in self.line.elements if e.start > place.start] if self.line else []
+        leads = bool(self.pending)
+        for element in behind:
+            if element.kind == "verb":
+                return element if leads else None
+            # A colon leads to what follows; `in P and Q, and insert …` goes on with another.
+            leads = self.text[element.start : element.end].strip() == ":"
+            if element.kind not in PLACES and not self._only_leads(element):
+                return None
+        return None
+
+    def _only_leads(self, element: Element) -> bool:
+        """Whether words only lead to a place."""
+        words = self.text[element.start : element.end]
+        return element.kind == "words" and all(p.kind != "words" for p in read_phrase(words))
 
     def _at_line_start(self, element: Element) -> None:
         """Decide whether a new line goes on with the words before it or opens an item."""

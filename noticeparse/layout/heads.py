@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from noticeparse.layout.asides import takes_cancellation
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.element_kinds import ElementKind
@@ -282,6 +283,7 @@ class HeadReader:
             assembly.notice = None
         assembly.open_chart((start, stop))
         self.head_is_open = True
-        if end < len(elements):
-            assembly.body.append(line._replace(elements=elements[end:]))
+        rest = line._replace(elements=elements[end:])
+        if rest.elements and not takes_cancellation(assembly, rest):
+            assembly.body.append(rest)
             self.head_is_open = False

@@ -20,8 +20,10 @@ from noticeparse.layout.evidence import (
     told_by_lines,
 )
 from noticeparse.layout.feature_first import FeatureFirst
+from noticeparse.layout.line_leads import give_leads, without_leads
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
+from noticeparse.layout.told_states import settle_states
 from noticeparse.layout.verb_last import (
     Stretch,
     middle_stretches,
@@ -43,6 +45,13 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
+    lines, leads = without_leads(text, lines)
+    body = _cut(text, lines)
+    body.prose.extend(Prose([piece], []) for piece in give_leads(body.items, leads))
+    return body
+
+
+def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
     if stands_in_the_middle(text, lines):
         return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
@@ -90,6 +99,9 @@ def _cut_stretches(
         if part.change and cutter.items:
             cutter.items[-1].change.extend(part.change)
             cutter.items[-1].pieces.extend(part.change)
+        if part.states and cutter.items:
+            settle_states(text, cutter.items[-1], part.states)
+            cutter.items[-1].pieces.extend(part.told)
         body.items.extend(cutter.items)
         body.prose.extend(cutter.prose)
         body.idle.extend(cutter.idle)

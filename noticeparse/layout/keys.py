@@ -6,9 +6,12 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.prose import paragraph, sentences
+from noticeparse.layout.lettered_places import is_lettered
+from noticeparse.layout.prose import paragraph
+from noticeparse.layout.sentences import sentences
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.layout.titles import Cells
+from noticeparse.layout.told_states import read_state
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
@@ -16,6 +19,7 @@ _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
 _BELOW_A_FEATURE = frozenset(
     "position numbered latitude from joining bounded centred old new change".split()
 )
+_STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
@@ -111,10 +115,19 @@ class KeyReader:
 
     def _only_leads(self, role: str, line: Line) -> bool:
         """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
+        if read_state(self.text, line) is not None and self._follows_a_place(role):
+            return True
         behind = [element.kind for element in line.elements[1:3]]
         if role == "position":
-            return behind[:1] == ["label"] and behind[1:] in (["point"], ["half"])
+            return is_lettered(self.text, line.elements[1:3])
         return role == "feature" and behind[:1] == ["verb"]
+
+    def _follows_a_place(self, role: str) -> bool:
+        """Whether a key tells a state of the thing named with its place above: `New range: 9M`."""
+        above = self.assembly.body[-1] if self.assembly.body else None
+        if above is None or above.is_blank or role not in _STATES:
+            return False
+        return above.has("point", "half") or read_state(self.text, above) is not None
 
     def _is_wording(self) -> bool:
         """Whether the open record is of a legend or note, so that `Text:` gives its words."""

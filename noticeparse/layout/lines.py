@@ -51,6 +51,11 @@ def read_lines(text: str) -> Iterator[Line]:
         yield from reader.chunk(start, end)
 
 
+def elements_between(text: str, start: int, end: int) -> tuple[Element, ...]:
+    """The elements of a stretch of one line, read as if nothing stood before it."""
+    return next((line.elements for line in _LineReader(text).chunk(start, end)), ())
+
+
 class _LineReader:
     def __init__(self, text: str) -> None:
         self._text = text

@@ -18,7 +18,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 
 
 class PositionFirst(Cutter):
@@ -72,7 +72,7 @@ class PositionFirst(Cutter):
             self.open_from_pending()
             self._led = self.item
             return
-        if opens and self._begins_sentence(words):
+        if opens and (self._begins_sentence(words) or self._leads_to_row(element, words)):
             self.close_item()
         item = self.item
         if item is not None and not item.words and item.verb_piece is None:
@@ -93,6 +93,23 @@ class PositionFirst(Cutter):
             return
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
+
+    def _leads_to_row(self, element: Element, words: str) -> bool:
+        """Whether words lead to letters with a feature of their own: `At (c) above   buoy`."""
+        if not self._is_listed or any(p.kind == "words" for p in read_phrase(words)):
+            return False
+        behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
+        return bool(behind) and self._is_row_of(behind[0])
+
+    def _is_row_of(self, reference: Element) -> bool:
+        """Whether words of a feature stand behind a reference, in a column of their own."""
+        if reference.kind != "reference" or self.line is None:
+            return False
+        behind = (e for e in self.line.elements if e.start > reference.start)
+        return any(
+            e.gap and tells(self.text, e) and leads_feature(self.text[e.start : e.end])
+            for e in behind
+        )
 
     def _leads_its_places(self, element: Element, words: str) -> bool:
         """Whether a feature without a letter stands left of the others: its places follow it."""
@@ -149,7 +166,19 @@ class PositionFirst(Cutter):
             self.add_place(element, label)
             return
         item = self.item
-        if self._is_listed and label is None and item is not None and _has_letter(item):
+        if self._is_listed and item is not None and self._is_meant(item, element, label):
+            self.add_place(element, label)
+            return
+        is_row = (
+            self.line is not None and self.line.elements[0] is element and self._is_row_of(element)
+        )
+        if (
+            self._is_listed
+            and label is None
+            and not is_row
+            and item is not None
+            and _has_letter(item)
+        ):
             # In a list with letters a place without one is a further place of the item above.
             self.add_place(element, label)
             return
@@ -161,6 +190,23 @@ class PositionFirst(Cutter):
         if self.pending:
             self.add_group(item)
         self.add_place(element, label)
+
+    def _is_meant(self, item: Item, element: Element, label: Element | None) -> bool:
+        """Whether a lettered place alone on its line is one that the item refers to above.
+
+        `(c) P restricted area, bounded by (c), (d) and (e)`, and below it `(d) Q`.
+        """
+        if label is None or element.kind != "point" or self.line is None:
+            return False
+        if any(tells(self.text, e) for e in self.line.elements):
+            return False
+        named = [
+            place.element
+            for group in item.groups
+            for place in group.places
+            if place.element.kind == "reference"
+        ]
+        return any(label.value in read_letters(self.text[e.start : e.end]) for e in named)
 
     def _names_what_follows(self, item: Item, element: Element) -> bool:
         """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import chain
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
@@ -16,14 +17,15 @@ from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
+from noticeparse.layout.line_leads import blocks_of_items
+from noticeparse.layout.sentences import sentences, statements_within
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
-_JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")  # of two statements in one sentence
 
 
 def is_prose_body(text: str, lines: Sequence[Line]) -> bool:
@@ -109,109 +111,50 @@ def _parts_halves(text: str, element: Element) -> bool:
 def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
     body = Body([], [], [])
-    for paragraph in cut_prose(text, lines):
-        for sentence in _statements(text, paragraph.elements):
-            item = _sentence_item(text, sentence)
+    blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
+    for sentence in chain.from_iterable(sentences(text, block.elements) for block in blocks):
+        for statement, item in _sentence_items(text, sentence):
             if item is not None:
                 body.items.append(item)
             else:
-                body.prose.append(Prose([(e.start, e.end) for e in sentence], sentence))
+                body.prose.append(Prose([(e.start, e.end) for e in statement], statement))
     return body
 
 
-def _statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
-    """Sentences, those that tell of two features parted: `… removed and a beacon has been …`."""
-    for sentence in sentences(text, elements):
-        statement: list[Element] = []
-        for index, element in enumerate(sentence):
-            told = any(e.kind == "passive" for e in statement)
-            more = any(e.kind == "passive" for e in sentence[index:])
-            cut = _next_subject(text, element) if told and more else None
-            if cut is None:
-                statement.append(element)
-                continue
-            if cut > element.start:
-                statement.append(element._replace(end=cut))
-            yield statement
-            statement = [element._replace(start=cut)] if cut < element.end else []
-        if statement:
-            yield statement
+def _sentence_items(
+    text: str, sentence: Sequence[Element]
+) -> Iterator[tuple[list[Element], Item | None]]:
+    """The statements of a sentence, each with its item if it is one.
 
-
-def _next_subject(text: str, element: Element) -> int | None:
-    """Where another statement begins within a sentence: behind a semicolon or `and a beacon`."""
-    if element.kind == "semicolon":
-        return element.end
-    if element.kind != "words":
-        return None
-    words = text[element.start : element.end].lstrip(" ,\n")
-    joint = next((one for one in _JOINTS if words.startswith(one)), None)
-    if joint is None:
-        return None
-    words = words.removeprefix(joint).lstrip()
-    leads = leads_feature(words.removeprefix("the ").removeprefix("a ").removeprefix("an "))
-    return element.end - len(words) if leads else None
-
-
-def sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
-    """The sentences of a paragraph, parted at full stops."""
-    sentence: list[Element] = []
-    for element in elements:
-        if element.kind != "words":
-            sentence.append(element)
+    In `In P a wreck is inserted and the rock is deleted` the place is that of both; where it
+    stands within one of them, the other has none, and is an item that lacks its place.
+    """
+    parts = list(statements_within(text, sentence))
+    placed = [any(e.kind in PLACES for e in part) for part in parts]
+    lead = _leading_places(text, parts[0])
+    for part, has_place in zip(parts, placed, strict=True):
+        if has_place or not any(placed):
+            item = _sentence_item(text, part)
+            yield part, item if item is not None and item.has_place else None
             continue
-        if sentence and _ends_sentence(text, sentence, element):
-            yield sentence
-            sentence = []
-        at = element.start
-        for stop in _stops(text, element):
-            if stop > at:
-                sentence.append(element._replace(start=at, end=stop))
-            at = stop
-            while at < element.end and text[at] in " \n":
-                at += 1
-            if sentence:
-                yield sentence
-            sentence = []
-        if at < element.end:
-            sentence.append(element._replace(start=at))
-    if sentence:
-        yield sentence
+        item = _sentence_item(text, [*lead, *part])
+        if item is not None:
+            item.pieces = [(e.start, e.end) for e in part]
+        yield part, item
 
 
-def _ends_sentence(text: str, sentence: Sequence[Element], following: Element) -> bool:
-    """Whether the full stop behind a hemisphere letter ends the sentence: `W.` and a capital."""
-    # The comma between the halves of a position that a line end has parted stands behind it.
-    solid = (e for e in reversed(sentence) if text[e.start : e.end].strip(" ,"))
-    last = next(solid, sentence[-1])
-    return last.kind == "point" and text[last.end - 1] == "." and text[following.start].isupper()
-
-
-def _stops(text: str, element: Element) -> Iterator[int]:
-    """Offsets behind the full stops that end a sentence within these words."""
-    at = text.find(".", element.start, element.end)
-    while at >= 0:
-        rest = text[at + 1 : at + 40].lstrip(" \n")
-        spaced = at + 1 >= element.end or text[at + 1] in " \n"
-        word = text[element.start : at].rpartition(" ")[2]
-        if (
-            spaced
-            and (not rest or rest[0].isupper() or rest[0] in "\n")
-            and word.lower()
-            not in (
-                "no",
-                "nos",
-                "approx",
-                "st",
-                "capt",
-                "fl",
-                "oc",
-                "iso",
-                "pos",
-            )
-        ):
-            yield at + 1
-        at = text.find(".", at + 1, element.end)
+def _leading_places(text: str, statement: Sequence[Element]) -> list[Element]:
+    """The places that open a statement, with the words before them."""
+    lead: list[Element] = []
+    for element in statement:
+        words = text[element.start : element.end]
+        relates = element.kind == "words" and not split_phrase(words).description_end
+        if not relates and element.kind not in PLACES:
+            break
+        lead.append(element)
+    while lead and lead[-1].kind not in PLACES:
+        lead.pop()
+    return lead
 
 
 def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
@@ -239,6 +182,10 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         if element.kind == "passive":
             continue
         if element.kind in PLACES:
+            if item.groups and element.start < passive.start and _names_another(text, lead):
+                item.faults.append(
+                    Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
+                )
             if item.groups and not item.words:
                 # `P: buoy has been moved to Q`: the feature stands between its place and verb.
                 item.words = [(e.start, e.end) for e in lead if e.start < passive.start]
@@ -249,7 +196,14 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
             lead.append(element)
     _add_rest(text, item, lead, passive)
     item.pieces = [(e.start, e.end) for e in sentence]
-    return item if item.has_place else None
+    return item
+
+
+def _names_another(text: str, lead: Sequence[Element]) -> bool:
+    """Whether words between two places name a second feature: `A wreck in P and a rock in Q`."""
+    words = " ".join(text[e.start : e.end] for e in lead).lstrip(" ,;").removeprefix("and ")
+    named = words.lstrip().removeprefix("the ").removeprefix("an ").removeprefix("a ")
+    return named != words.lstrip() and leads_feature(named)
 
 
 def _says_again(text: str, sentence: Sequence[Element]) -> bool:
@@ -260,7 +214,9 @@ def _says_again(text: str, sentence: Sequence[Element]) -> bool:
     apart = ("passive", "point", "half", "reference")
     links = [text[e.start : e.end].strip(" ,") for e in between if e.kind not in apart]
     been = " ".join(text[sentence[0].start : sentence[-1].end].split()).count(" been ")
-    return len(verbs) == 1 and set(filter(None, links)) == {"and"} and been <= len(told)
+    return (
+        len(verbs) == 1 and "and" in links and all(map(is_connector, links)) and been <= len(told)
+    )
 
 
 def _add_place(
@@ -270,6 +226,9 @@ def _add_place(
     pieces = [(e.start, e.end) for e in lead]
     if not item.words and not item.groups:
         item.words, relation = split_lead(text, pieces)
+        if words and not split_phrase(words).description_end:
+            # `In position P a wreck …`: the feature stands behind its place.
+            item.words, relation = [], pieces
         item.groups.append(Group(lead=relation))
     elif item.groups and not words.strip(" ,.;"):
         pass

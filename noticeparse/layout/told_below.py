@@ -2,17 +2,19 @@
 
 `PIER LIGHT, 47-06.0S 125-16.9W.` and below it `Range increased to 18M.`: the two lines are one
 item.  The verb is put in front of it and the rest behind its place, and it is then cut like any
-other.
+other.  Lines that tell a former and a new state are read by `told_states`.
 """
 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.told_states import State, is_pair, read_more, read_state
 from noticeparse.layout.verb_last import Stretch, led
 from noticeparse.readers.verbs import canonical_verb
 
@@ -36,8 +38,10 @@ class _Clause(NamedTuple):
 class _Group(NamedTuple):
     head: list[Line]
     """The lines that name the thing and its place."""
-    told: Line
-    clause: _Clause
+    told: list[Line]
+    """The line with its clause and those that add to it, or the lines that tell its states."""
+    clause: _Clause | None
+    states: list[State]
 
 
 def stands_told_below(text: str, lines: Sequence[Line]) -> bool:
@@ -47,7 +51,17 @@ def stands_told_below(text: str, lines: Sequence[Line]) -> bool:
         return False
     parts = list(_parts(text, lines))
     others = [part for part in parts if isinstance(part, Line)]
+    if any(_may_head(text, part, below) for part, below in pairwise(parts)):
+        return False
     return len(others) < len(parts) and not any(line.has("verb", "passive") for line in others)
+
+
+def _may_head(text: str, part: _Group | Line, below: _Group | Line) -> bool:
+    """Whether a participle alone on its line, without a full stop, may head what stands below."""
+    if isinstance(part, Line) or part.clause is None or part.clause.rest:
+        return False
+    ends = text[part.told[0].start : part.told[0].end].rstrip()[-1:] in (".", ";")
+    return not ends and isinstance(below, Line) and below.has("point", "half")
 
 
 def told_below_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
@@ -66,23 +80,33 @@ def told_below_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
 
 
 def _stretch(text: str, group: _Group) -> Stretch:
+    if group.clause is None:
+        told = tuple((e.start, e.end) for line in group.told for e in line.elements)
+        return Stretch(group.head, None, states=tuple(group.states), told=told)
     verb, rest = group.clause
+    more = (read_more(text, line) for line in group.told[1:])
+    rest = (*rest, *(element for one in more for element in one or ()))
     changes = canonical_verb(text[verb.start : verb.end].split()[-1]) == "amend"
     if changes and all(element.kind == "words" for element in rest):
         return Stretch(led(group.head, verb), verb, tuple((e.start, e.end) for e in rest))
-    return Stretch(led([*group.head, group.told._replace(elements=rest)], verb), verb)
+    return Stretch(led([*group.head, group.told[0]._replace(elements=rest)], verb), verb)
 
 
 def _parts(text: str, lines: Sequence[Line]) -> Iterator[_Group | Line]:
     """The groups, and each line that is part of none."""
     head: list[Line] = []
+    group: _Group | None = None
     for line in lines:
-        clause = _clause(text, line) if head and _is_named(text, head) else None
-        if clause is not None:
-            yield _Group(head, line, clause)
+        if group is not None and _goes_on(text, group, line):
+            continue
+        if group is not None:
+            yield from _whole(group)
+            group = None
+        group = _opened(text, head, line) if head and _is_named(text, head) else None
+        if group is not None:
             head = []
             continue
-        goes_on = bool(head) and not line.is_blank and not _is_named(text, head)
+        goes_on = bool(head) and not line.is_blank and _runs_on(text, head, line)
         if not goes_on or len(head) == _MOST_LINES:
             yield from head
             head = []
@@ -92,7 +116,51 @@ def _parts(text: str, lines: Sequence[Line]) -> Iterator[_Group | Line]:
             head = []
         else:
             head.append(line)
+    if group is not None:
+        yield from _whole(group)
     yield from head
+
+
+def _runs_on(text: str, head: Sequence[Line], line: Line) -> bool:
+    """Whether a line goes on with the name of a thing; a sentence or a letter parts them."""
+    ends = text[head[-1].start : head[-1].end].rstrip()[-1:] in (".", ":")
+    opens = len(line.elements) > 1 and line.elements[0].kind == "label"
+    return not (ends or opens or _is_named(text, head))
+
+
+def _opened(text: str, head: list[Line], line: Line) -> _Group | None:
+    """The group that a line opens below the name of a thing; None where it tells nothing."""
+    clause = _clause(text, line)
+    if clause is not None:
+        return _Group(head, [line], clause, [])
+    state = read_state(text, line)
+    return _Group(head, [line], None, [state]) if state is not None else None
+
+
+def _goes_on(text: str, group: _Group, line: Line) -> bool:
+    """Take a line that tells more of the thing of an open group."""
+    if line.is_blank:
+        return False
+    if group.clause is None:
+        state = read_state(text, line)
+        if state is None:
+            return False
+        group.states.append(state)
+        group.told.append(line)
+        return True
+    amends = canonical_verb(text[group.clause.verb.start : group.clause.verb.end].split()[-1])
+    if amends == "insert" and read_more(text, line) is not None:
+        group.told.append(line)
+        return True
+    return False
+
+
+def _whole(group: _Group) -> Iterator[_Group | Line]:
+    """The group, or its lines where its states do not tell what the thing becomes."""
+    if group.clause is not None or is_pair(group.states):
+        yield group
+    else:
+        yield from (*group.head, *group.told)
 
 
 def _is_named(text: str, head: Sequence[Line]) -> bool:
@@ -130,7 +198,7 @@ def _fits(text: str, said: Sequence[str], start: int, end: int) -> bool:
     leads_on = bool(behind) and behind[0].lower().strip(":") in _LEADS_ON
     if canonical_verb(text[start:end].strip(".,:;")) == "amend":
         return leads_on
-    return not said and (leads_on or text[end - 1] in ".;" or not text[end : end + 1].strip(" "))
+    return not said and (leads_on or text[end - 1] in ".;" or not text[end : end + 1].strip())
 
 
 def _divided(

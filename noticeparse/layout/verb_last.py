@@ -12,6 +12,7 @@ from typing import NamedTuple
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.told_states import State
 from noticeparse.readers.features import leads_feature
 
 _VERBS = ("verb", "passive")
@@ -29,6 +30,10 @@ class Stretch(NamedTuple):
     verb: Element | None
     change: tuple[Piece, ...] = ()
     """What the feature becomes, where that stands apart from it."""
+    states: tuple[State, ...] = ()
+    """Its former and its new state, where they are told below it."""
+    told: tuple[Piece, ...] = ()
+    """The lines that tell them."""
 
 
 def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:

@@ -43,6 +43,10 @@ _HEIGHT_CLASSES = frozenset(
 _NAMED_CLASSES = frozenset(
     ("ACHBRT", "BERTHS", "RDOCAL", "MORFAC", "PILPNT", "ACHARE", "DISMAR", "OFSPLF", "CRANES")
 )
+_CALLED = (
+    " named", " called", " known as", " numbered", " lettered", " designated", " by the name of",
+    " with the name", " bearing the name", " with the number", " bearing the number",
+)  # fmt: skip
 # The status that a phrase such as `disused cable` tells by its kind.
 _STATUS: dict[int, Status] = {4: "disused", 8: "private", 11: "extinguished"}
 
@@ -228,13 +232,21 @@ def read_name(
             parts[-1] += " " + item.text
         elif item.role in ("numbered", "proper"):
             parts.append(" ".join(item.text.split()))
-        elif not _is_bare_name(text, item, last_end, kind, s57):
+        elif not (_is_called(text, item) or _is_bare_name(text, item, last_end, kind, s57)):
             continue
         else:
             parts.append(item.text)
         used.append(item.start)
         last_end = item.end
     return " ".join(parts) or None, frozenset(used)
+
+
+def _is_called(text: str, item: Item) -> bool:
+    """Whether a word before it says that this is a name: `light-buoy, Fl.R.4s, named S6`."""
+    if item.role not in ("number", "code", "unknown") or item.bracketed:
+        return False
+    is_word = item.role == "unknown" and not item.text[:1].isupper()
+    return not is_word and text[: item.start].rstrip(" .:").lower().endswith(_CALLED)
 
 
 def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> bool:

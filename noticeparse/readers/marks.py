@@ -38,6 +38,7 @@ _SUFFIXES: dict[str, ColourPattern] = {
 }
 # The letters of safe water and emergency wreck marks, which have vertical stripes.
 _STRIPED: dict[tuple[Colour, ...], str] = {("red", "white"): "RW", ("blue", "yellow"): "BuY"}
+_CALLED = frozenset(("named", "called", "known as", "lettered", "designated"))
 _POLE_WORDS = frozenset(("perch", "stake", "pole", "post"))
 
 
@@ -95,7 +96,7 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_striped: bool) -> Body
         elif item.role == "kind" and item.sense is not None:
             codes = cast("list[int]", item.sense.attributes.get("COLOUR", []))
             colours += [cast(Colour, COLOUR_WORDS[code]) for code in codes]
-        elif item.role == "unknown" and is_mark:
+        elif item.role == "unknown" and is_mark and not _is_called(items[at - 1] if at else None):
             letters = read_colour_letters(item.text)
             if letters is not None:
                 colours += letters[0]
@@ -118,6 +119,11 @@ def _said_once(colours: list[Colour]) -> list[Colour]:
     if colours[:half] == colours[half:] and colours:
         return colours[:half]
     return [colour for colour, _ in groupby(colours)]
+
+
+def _is_called(before: Item | None) -> bool:
+    """Whether a letter is a name and no paint: `buoy lettered B`."""
+    return before is not None and before.role == "plain" and before.text.lower() in _CALLED
 
 
 def _is_of_part(colour: Item, behind: Item | None) -> bool:

@@ -194,18 +194,21 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
 
 # What lies there by nature; an aid named close behind stands on it.
 _NATURAL = frozenset(("UWTROC", "LNDARE", "LNDRGN", "LNDELV", "SEAARE", "SBDARE", "OBSTRN"))
+# What is built in a port gives its name to an aid as well; a light behind it may be its own.
+_WORKS = frozenset(("SLCONS", "BRIDGE", "CAUSWY", "GATCON", "DAMCON"))
 _AIDS = frozenset(("racon", "sound", "light"))
 
 
 def _without_place_name(run: Sequence[Item], head: Item | None) -> Item | None:
     """The aid in `BRANNOCH ROCK FOG SIGNAL`, none where values name it: `BRANNOCH ROCK RACON`."""
-    if head is None or kinds()[head.value].s57 not in _NATURAL:
+    if head is None or kinds()[head.value].s57 not in _NATURAL | _WORKS:
         return head
     behind = next((item for item in run if item.start >= head.end), None)
     if behind is None or behind.start - head.end > 1:
         return head
     if behind.role in _AIDS:
-        return None
+        is_works = kinds()[head.value].s57 in _WORKS
+        return head if is_works and behind.role == "light" else None
     return behind if behind.value == "fog_signal" else head
 
 
