@@ -232,3 +232,29 @@ def test_rows_led_by_one_of_the_charts_named_above() -> None:
     told_of = {one.chart: [a.verb for a in one.actions] for one in notice.charts}
     assert told_of == {"9": ["insert"], "10": ["insert", "delete"]}
     assert [one.previous.number for one in notice.charts if one.previous] == [44, 51]
+
+
+def test_what_is_new_on_the_chart_and_what_is_off_it() -> None:
+    text = (
+        "2026/201. Quill Sound.\nPrevious notices: chart 61, 2026/188; chart 62, 2026/190. "
+        "Positions: WGS84.\n\nNEW ON THE CHART\n wreck (46-00.00S 122-00.00W) [61, 62]\n\n"
+        "OFF THE CHART\n rock (46-00.50S 122-00.00W) [62]\n\n"
+        "MOVED ON THE CHART\n special buoy, from (46-00.70S 122-00.00W) to (46-00.80S 122-00.00W)"
+        " [61]\n"
+    )
+    bulletin = parse(text)
+    (notice,) = bulletin.notices
+    assert notice.id == "201/26"
+    assert [
+        (one.chart, one.previous.number if one.previous else None, [a.verb for a in one.actions])
+        for one in notice.charts
+    ] == [("61", 188, ["insert", "move"]), ("62", 190, ["insert", "delete"])]
+    assert not [one for one in bulletin.findings if one.severity != "info"]
+
+
+def test_a_participle_before_a_feature_is_another_verb() -> None:
+    text = (
+        f"{HEAD}DELETE\nwreck 46-00.00S 122-00.00W\nRELOCATED ON SITE\nbuoy 46-00.50S 122-00.00W\n"
+    )
+    actions = actions_of(parse(text))
+    assert [a.feature.kind for a in actions if a.usable] == ["wreck"]

@@ -146,8 +146,18 @@ def _second_number(words: str, feature: Feature) -> re.Match[str] | None:
     return re.compile(re.escape(found[1].group())).search(words)
 
 
+# Below another verb: `MOVED ON THE CHART / buoy from P to Q`.
+_WAS_TOLD = re.compile(
+    r"(?:moved|deleted|removed|inserted|added|relocated|shifted|withdrawn|discontinued|expunged"
+    r"|replaced|cancelled|erased|struck out|taken out)\b",
+    re.IGNORECASE,
+)
+
+
 def _second_verb(words: str) -> re.Match[str] | None:
-    """A verb joined to the one above it: `Delete or move buoy`, `Delete and re-insert buoy`."""
+    """A verb joined to the one above it, or one that was told: `Delete or move buoy`."""
+    if told := _WAS_TOLD.match(words):
+        return told
     found = re.match(r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", words, re.I)
     if found is None or canonical_verb(found["verb"]) is None:
         return None

@@ -55,7 +55,7 @@ def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> It
 
 def _named(words: str) -> set[str]:
     """The charts that a bracket holds and nothing else; empty for other words."""
-    inner = words.strip(" .,;")
+    inner = words.strip(" .,;)")
     # A figure in round brackets may be the height of what stands before it.
     if inner[:1] + inner[-1:] != "[]":
         return set()

@@ -166,6 +166,11 @@ _STEMS: dict[str, Verb] = {
 }
 
 
+_OF_THE_CHART: dict[str, Verb] = {
+    "new on the chart": "insert", "new on this chart": "insert",
+    "off the chart": "delete", "off this chart": "delete",
+}  # fmt: skip
+
 LIST_ENDINGS = (
     " on the chart", " from the chart", " in the chart", " on this chart", " as follows",
     " from", " to",
@@ -185,6 +190,8 @@ def tells_new_state(written: str) -> bool:
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
     words = " ".join(written.lower().partition("/")[0].strip(" .:[]<>{}").split())
+    if words in _OF_THE_CHART:
+        return _OF_THE_CHART[words]
     for ending in LIST_ENDINGS:
         words = words.removesuffix(ending)
     if tells_new_state(words):
