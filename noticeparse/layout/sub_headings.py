@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from noticeparse.layout.elements import Line
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
+from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_HEADING = 60
 _OF_NAMES = frozenset("of the and in at on off to near de du la le".split())
@@ -30,8 +31,12 @@ def is_unknown_heading(text: str, line: Line) -> bool:
     if any(element.kind not in ("words", "passive", "bar") for element in line.elements):
         return False
     words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")
-    if not words.endswith(":") or len(words) > _LONGEST_HEADING or has_kind(words):
+    if len(words) > _LONGEST_HEADING or has_kind(words):
         return False
     plain = [word for word in words.rstrip(" :").split() if word.isalpha()]
+    if not words.endswith(":"):
+        # `RELOCATED ON SITE` in capitals, among other verbs of the kind.
+        stands_alone = words.isupper() and len(line.elements) == 1
+        return stands_alone and any(canonical_verb(word) for word in plain)
     is_name = all(word[0].isupper() or word in _OF_NAMES for word in plain)
     return bool(plain) and not is_name and not is_connector(words.rstrip(" :"))
