@@ -27,6 +27,9 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     Where the head above breaks off, another chart may follow too.
     """
     kinds = head_kinds(words)
+    if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
+        # `Charts affected:` above `802   30/26`
+        return True
     if not kinds & _DETAILS:
         return False
     strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}

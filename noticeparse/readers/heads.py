@@ -11,7 +11,6 @@ from collections.abc import Sequence
 from functools import cache, lru_cache
 
 from noticeparse import grammar
-from noticeparse.faults import Fault
 from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.head_values import (
@@ -24,10 +23,13 @@ from noticeparse.readers.head_values import (
     read_panel,
     read_unit,
 )
-from noticeparse.readers.references import read_number
-from noticeparse.records.reference import NoticeRef
-
-Parts = tuple[HeadPart, ...]
+from noticeparse.readers.notices_before import (
+    blame,
+    set_in_order,
+    set_listed,
+    set_previous,
+    with_list_apart,
+)
 
 
 @cache
@@ -61,7 +63,7 @@ def read_head(text: str, near: int | None) -> Head:
     shared = ChartHead()
     chart: ChartHead | None = None
     expects_chart = names_several = False
-    parts, listed = _with_list_apart(read_parts(text))
+    parts, listed = with_list_apart(read_parts(text))
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         before = parts[at - 1] if at else None
@@ -90,7 +92,7 @@ def read_head(text: str, near: int | None) -> Head:
         elif names_several and (written := _range(text, before, part, following)):
             # `Charts 802 to 804`: whether there is one between is not said.
             expects_chart = True
-            _blame(head, "chart-range", written, part)
+            blame(head, "chart-range", written, part)
         else:
             _set(chart or shared, part, near, head)
             if kind in ("OTHER_WORDS", "STOP", "OTHER"):
@@ -99,38 +101,13 @@ def read_head(text: str, near: int | None) -> Head:
                 # `Chart INT 1503 (802)`
                 own = chart is None and part.text == "(" and shared.international is not None
                 expects_chart = another or (own and expects_chart)
-    _list_previous(head, listed, near)
+    set_in_order(head, parts, near)
+    for part in set_listed(head, listed, near):
+        _set(head.charts[-1] if head.charts else shared, part, near, head)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
     _share(head, shared)
     return head
-
-
-def _with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
-    """The parts of a head, and those of the list of the notices before that stands behind it."""
-    at = next((i for i, part in enumerate(parts) if part.kind == "PREVIOUS_LIST"), len(parts))
-    return parts[:at], parts[at + 1 :]
-
-
-def _list_previous(head: Head, listed: Parts, near: int | None) -> None:
-    """Give each chart the notice that stands beside it: `12: 188/26 - 14: 190/26`."""
-    chart: HeadPart | None = None
-    notice: HeadPart | None = None
-    for part in listed:
-        if part.kind == "CHART_NUMBER":
-            chart = part
-        elif part.kind in ("NOTICE_NUMBER", "PREVIOUS_IN_BRACKETS"):
-            notice = part
-        elif part.kind not in ("STOP", "COMMA"):
-            _set(head.charts[-1] if head.charts else ChartHead(), part, near, head)
-        if chart is None or notice is None:
-            continue
-        own = [one for one in head.charts if one.chart == chart.text]
-        for one in own:
-            _set_previous(one, notice, near, head)
-        if not own:
-            _blame(head, "chart-head-unread", chart.text, chart)
-        chart = notice = None
 
 
 def _is_alike(text: str, before: HeadPart | None, part: HeadPart) -> bool:
@@ -145,7 +122,7 @@ def _next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead
     words = part.text.strip()
     ends = _RANGE_OF_CHARTS.fullmatch(words) if names_several else None
     if ends is not None and len(ends[1]) == len(ends[2]) and ends[1] < ends[2]:
-        _blame(head, "chart-range", words, part)
+        blame(head, "chart-range", words, part)
         head.charts.append(ChartHead(chart=ends[1], start=part.start, end=part.end))
         words = ends[2]
     head.charts.append(ChartHead(chart=words, start=part.start, end=part.end))
@@ -170,7 +147,7 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
     if before is None or not head.charts:
         return
     if before.text in ("(", "["):
-        _blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
+        blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
     if before.kind != "CHART_NUMBER":
         return
     if text[before.end : part.start] != " ":
@@ -178,7 +155,7 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
         return
     if head.charts[-1].start == before.start:
         head.charts[-1].chart = None
-        _blame(head, "chart-unread", text[before.start : part.end], part)
+        blame(head, "chart-unread", text[before.start : part.end], part)
 
 
 def _bracketed_letters(head: Head, parts: Sequence[HeadPart]) -> None:
@@ -186,7 +163,7 @@ def _bracketed_letters(head: Head, parts: Sequence[HeadPart]) -> None:
     for chart, left, letter, right in zip(parts, parts[1:], parts[2:], parts[3:], strict=False):
         is_letter = letter.kind == "OTHER_WORDS" and len(letter.text) == 1
         if chart.kind == "CHART_NUMBER" and is_letter and left.text + right.text == "()":
-            _blame(head, "chart-head-unread", f"({letter.text})", letter)
+            blame(head, "chart-head-unread", f"({letter.text})", letter)
 
 
 def _share_international(head: Head, parts: Sequence[HeadPart]) -> None:
@@ -207,15 +184,11 @@ def _international(text: str) -> str:
     return "INT " + "".join(char for char in text if char.isdigit())
 
 
-def _blame(head: Head, code: str, written: str, part: HeadPart) -> None:
-    head.faults.append(Fault(code, part.start, part.end, {"written": " ".join(written.split())}))
-
-
 def _once(chart: ChartHead, name: str, value: object, part: HeadPart, head: Head) -> None:
     """Tell a second panel, international number or notice before: only one is kept."""
     known = getattr(chart, name)
     if known is not None and known != value:
-        _blame(head, "chart-head-unread", part.text.strip("()[],; "), part)
+        blame(head, "chart-head-unread", part.text.strip("()[],; "), part)
         return
     setattr(chart, name, value)
 
@@ -224,14 +197,16 @@ def _is_another(chart: ChartHead | None, following: HeadPart | None) -> bool:
     """Whether a number behind a whole head has details of its own: `[12/26] - 512 [9/26]`."""
     if chart is None or chart.previous_written is None or following is None:
         return False
-    return following.kind in ("PREVIOUS_IN_BRACKETS", "INTERNATIONAL", "NEW_EDITION")
+    return following.kind in (
+        "PREVIOUS_IN_BRACKETS", "INTERNATIONAL", "NEW_EDITION", "NOTICE_NUMBER",
+    )  # fmt: skip
 
 
 def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
     kind, text = part.kind, part.text
     chart.end = max(chart.end, part.end)
     if kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"):
-        _set_previous(chart, part, near, head)
+        set_previous(chart, part, near, head)
     elif kind == "NEW_EDITION":
         _once(chart, "previous_written", text.strip("[]() ,;"), part, head)
     elif kind == "INTERNATIONAL":
@@ -252,21 +227,12 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
         chart.letters = read_items(text)
 
 
-def _set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
-    ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
-    written = " ".join(part.text.strip("[]() ,;").split())
-    if chart.previous is None:
-        chart.previous, chart.previous_written = ref, written
-    elif ref is not None and ref != chart.previous and ref.status == "permanent":
-        _blame(head, "chart-head-unread", written, part)
-
-
 def _set_panel(chart: ChartHead, part: HeadPart, head: Head) -> None:
     """The panel of a chart; its main part has no name, and goes with no panel."""
     panel = None if part.kind == "MAIN_PANEL" else read_panel(part.text)
     told = chart.is_main or chart.panel is not None
     if told and (chart.is_main != (panel is None) or chart.panel != panel):
-        _blame(head, "chart-head-unread", part.text.strip("()-,;: "), part)
+        blame(head, "chart-head-unread", part.text.strip("()-,;: "), part)
     elif panel is None:
         chart.is_main = True
     else:
@@ -289,12 +255,3 @@ def _share(head: Head, shared: ChartHead) -> None:
     for name in ("previous", "previous_written", "international", "edition", "edition_date"):
         if getattr(shared, name) and not getattr(head.charts[0], name):
             setattr(head.charts[0], name, getattr(shared, name))
-
-
-def _of_no_year(text: str) -> NoticeRef | None:
-    """The notice before where its year is left out: `[previous notice 577]`."""
-    number = text.strip("[]() ").rpartition(" ")[2]
-    if not number.isdecimal() or "week" in text.lower():
-        # A number within its week names no notice of the year.
-        return None
-    return NoticeRef(number=int(number), year=None, status="permanent")

@@ -1,0 +1,96 @@
+"""The notices that must be on the charts of a head already, beside each chart or in a list."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.readers.cancelled import number_text
+from noticeparse.readers.head_values import ChartHead, Head, HeadPart
+from noticeparse.readers.references import read_number
+from noticeparse.records.reference import NoticeRef
+
+Parts = tuple[HeadPart, ...]
+
+_NUMBERS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"})
+
+
+def blame(head: Head, code: str, written: str, part: HeadPart) -> None:
+    """Tell that a part of a head was not read."""
+    head.faults.append(Fault(code, part.start, part.end, {"written": " ".join(written.split())}))
+
+
+def set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
+    """Give a chart the notice before; a second one is told."""
+    ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
+    written = " ".join(part.text.strip("[]() ,;").split())
+    if chart.previous is None:
+        chart.previous, chart.previous_written = ref, written
+    elif ref is not None and ref != chart.previous and ref.status == "permanent":
+        blame(head, "chart-head-unread", written, part)
+
+
+def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
+    """The parts of a head, and those of the list of the notices before that stands behind it."""
+    at = next((i for i, part in enumerate(parts) if part.kind == "PREVIOUS_LIST"), len(parts))
+    return parts[:at], parts[at + 1 :]
+
+
+def set_in_order(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
+    """Numbers behind the last of several charts: `Charts 12 and 14 (last 188/26 and 190/26)`."""
+    numbers = [part for part in parts if part.kind in _NUMBERS]
+    last = max((chart.start for chart in head.charts), default=0)
+    if len(head.charts) > 1 < len(numbers) and all(part.start > last for part in numbers):
+        _in_order(head, numbers, near)
+
+
+def set_listed(head: Head, listed: Parts, near: int | None) -> list[HeadPart]:
+    """Give each chart the notice beside it, `12: 188/26 - 14: 190/26`; the parts of another kind.
+
+    A list that names no charts goes with them in their order.
+    """
+    numbers = [part for part in listed if part.kind in _NUMBERS]
+    others = [p for p in listed if p.kind not in (*_NUMBERS, "CHART_NUMBER", "STOP", "COMMA")]
+    if not any(part.kind == "CHART_NUMBER" for part in listed):
+        if numbers:
+            _in_order(head, numbers, near)
+        return others
+    chart: HeadPart | None = None
+    notice: HeadPart | None = None
+    for part in listed:
+        if part.kind == "CHART_NUMBER":
+            chart = part
+        elif part.kind in _NUMBERS:
+            notice = part
+        if chart is None or notice is None:
+            continue
+        own = [one for one in head.charts if one.chart == chart.text]
+        for one in own:
+            set_previous(one, notice, near, head)
+        if not own:
+            blame(head, "chart-head-unread", chart.text, chart)
+        chart = notice = None
+    return others
+
+
+def _in_order(head: Head, numbers: Sequence[HeadPart], near: int | None) -> None:
+    """As many notices as charts, each for the chart of its place; else none is given to any."""
+    places = {part.start for part in numbers}
+    head.faults = [fault for fault in head.faults if fault.start not in places]
+    for chart in head.charts:
+        chart.previous = chart.previous_written = None
+    if len(numbers) != len(head.charts):
+        for part in numbers:
+            blame(head, "chart-head-unread", part.text.strip("[]() ,;"), part)
+        return
+    for chart, part in zip(head.charts, numbers, strict=True):
+        set_previous(chart, part, near, head)
+
+
+def _of_no_year(text: str) -> NoticeRef | None:
+    """The notice before where its year is left out: `[previous notice 577]`."""
+    number = text.strip("[]() ").rpartition(" ")[2]
+    if not number.isdecimal() or "week" in text.lower():
+        # A number within its week names no notice of the year.
+        return None
+    return NoticeRef(number=int(number), year=None, status="permanent")
