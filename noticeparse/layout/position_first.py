@@ -20,6 +20,8 @@ from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 
+_FIRST = 4  # places of an item among which it names the corners below
+
 
 class PositionFirst(Cutter):
     """The position stands in front of the words that it belongs to, or on a line above them."""
@@ -202,8 +204,8 @@ class PositionFirst(Cutter):
             return False
         named = [
             place.element
-            for group in item.groups
-            for place in group.places
+            for group in item.groups[:_FIRST]
+            for place in group.places[:_FIRST]
             if place.element.kind == "reference"
         ]
         return any(label.value in read_letters(self.text[e.start : e.end]) for e in named)
