@@ -83,6 +83,11 @@ class Assembly:
         else:
             self._new(words, number, start)
 
+    def open_unread(self, start: int) -> None:
+        """Open a notice whose number, in the column of a table, cannot be read."""
+        self.end_body()
+        self._new(None, None, start)
+
     def open_chart(self, piece: Piece) -> None:
         """Open a chart section; where a notice already has charts in a list by chart, it ends."""
         if self.notice is None and not self.has_numbers:

@@ -162,7 +162,7 @@ class _Reader(HeadReader):
             return
         line, titles = without_axis_titles(self.text, line)
         self.layout.ignored += titles
-        if self.tables.takes_codes(line):
+        if self.tables.takes_codes(line) or self.tables.is_comment(line):
             self.layout.front.append(line)
             return
         if self.tables.opens(line) or self.tables.goes_on_with_titles(line):

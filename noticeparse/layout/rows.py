@@ -96,11 +96,16 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
+        unread = [
+            Fault("notice-unread", e.start, e.end, {"written": self._words([e])})
+            for e in cells.pop("unread", [])
+        ]
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)
+            last.faults += unread
             return
-        item = Item(groups=groups)
+        item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
         if item.change and not cells.get("new") and not cells.get("change"):

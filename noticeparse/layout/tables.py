@@ -9,6 +9,7 @@ from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.positions import Point
@@ -19,9 +20,12 @@ _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
+_NAMING_CELLS = frozenset({*_HEAD_CELLS, "notice", "year", "status", "previous"})
+"""Roles of what names notice and chart of a row, and is no part of what the row says."""
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _NOTES = frozenset({"note", "notes", "remark", "information", "info"})
+_COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
 _DASHES = frozenset({"-", "--", "---"})
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
@@ -42,12 +46,17 @@ class TableReader:
         """The last line that was a row."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
+        self._names_notices = False
+        """Whether rows of the open table have named their notices."""
+        self._unread_number = ""
+        """The words in the column of the notices that are no number of one."""
 
     def take_up(self, before: HandedOn) -> None:
         """Go on with the columns of the part before."""
         self.table, self._holds_for_all = before.table, before.table_holds_for_all
         self._dropped = set(before.dropped) if before.dropped is not None else None
         self._point_above = before.point_above
+        self._names_notices = before.names_notices
 
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
@@ -58,6 +67,7 @@ class TableReader:
             table_holds_for_all=self._holds_for_all,
             dropped=dropped,
             point_above=self._point_above,
+            names_notices=self._names_notices,
         )
 
     def opens(self, line: Line) -> bool:
@@ -79,7 +89,7 @@ class TableReader:
             self.assembly.row_verb = None
         self.assembly.row_verb = heading or self.assembly.row_verb
         self.table = titles
-        self._point_above = None
+        self._point_above, self._names_notices = None, False
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
@@ -91,6 +101,12 @@ class TableReader:
         codes = read_codes(self.text[line.start : line.end])
         self.assembly.codes.update(codes)
         return bool(codes)
+
+    def is_comment(self, line: Line) -> bool:
+        """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
+        if self.table is None or self.table.mark == " ":
+            return False
+        return self.text[line.start : line.end].lstrip().startswith(_COMMENTS)
 
     def goes_on_with_titles(self, line: Line) -> bool:
         """Whether a line below the titles belongs to them: units, a rule, more words."""
@@ -168,10 +184,10 @@ class TableReader:
 
     def _names_all(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""
-        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
-        if not numbers or not cells.get("chart") or not cells.get("verb"):
+        number = row_number(self.text, cells)
+        if number is None or not cells.get("chart") or not cells.get("verb"):
             return False
-        return not self.assembly.is_known(self.assembly.words(numbers[0]))
+        return not self.assembly.is_known(number.words)
 
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
@@ -205,33 +221,50 @@ class TableReader:
 
     def head(self, cells: Cells) -> None:
         """Take the notice and chart that a row, or a block of keys, names."""
-        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
+        number = row_number(self.text, cells)
         is_new = False
-        if numbers:
-            words = self.assembly.words(numbers[0])
+        if number is None and self._names_notices and cells.get("notice"):
+            # Rows of a number that cannot be read are not given to the notice above.
+            cells["unread"] = cells.pop("notice")
+            is_new = self._opens_unread(cells["unread"])
+        if number is not None:
+            self._names_notices = True
             notice = self.assembly.notice
-            is_new = notice is None or notice.number_words != words
+            is_new = notice is None or notice.number_words != number.words
             if is_new:
-                self.assembly.switch_notice(words, numbers[0].start, numbers[0])
+                self.assembly.switch_notice(number.words, number.element.start, number.element)
         if not cells.get("chart") and not is_new:
             return
         pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
         previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
         named = [e for e in cells.get("chart", []) if e.kind != "chart"]
-        number = " ".join(self.assembly.words(e) for e in named)
+        chart = " ".join(self.assembly.words(e) for e in named)
         charts = self.assembly.charts
         current = charts[-1].number if charts else None
-        if not number and charts:
-            number, pieces = current or "", list(charts[-1].head)
-        if is_new or number != current:
+        if not chart and charts:
+            chart, pieces = current or "", list(charts[-1].head)
+        if is_new or chart != current:
             items = cells.get("items", [])
             letters = (items[0].start, items[-1].end) if items else None
             before = previous[0] if previous else None
-            self.assembly.open_row_chart(pieces, number, before, letters)
+            self.assembly.open_row_chart(pieces, chart, before, letters)
+
+    def _opens_unread(self, cell: list[Element]) -> bool:
+        """Open a notice without a number, unless the row above has the same words for its own."""
+        words = " ".join(self.assembly.words(e) for e in cell)
+        notice = self.assembly.notice
+        if notice is not None and notice.number is None and words == self._unread_number:
+            return False
+        self._unread_number = words
+        self.assembly.open_unread(cell[0].start)
+        return True
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):
-            elements = sorted((e for cell in cells.values() for e in cell), key=lambda e: e.start)
+            is_parted = self.table is not None and self.table.mark != " "
+            naming = _NAMING_CELLS if is_parted else frozenset()
+            told = [cell for role, cell in cells.items() if role not in naming]
+            elements = sorted((e for cell in told for e in cell), key=lambda e: e.start)
             self.assembly.add_prose(Prose([(e.start, e.end) for e in elements], elements))
         else:
             unit = self.table.depth_unit if self.table else None
