@@ -8,7 +8,8 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
@@ -137,12 +138,14 @@ class TableReader:
         table = self.table
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
-        if "notice" not in table.roles and notice_opening(self.text, line) is not None:
+        opening = notice_opening(self.text, line)
+        if opening is not None and ("notice" not in table.roles or _is_told(table, opening)):
             return False
         if table.is_of_halves and line.has("point", "half"):
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
+        table = self.table = table.with_verbs(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
@@ -277,6 +280,11 @@ class TableReader:
             return True
         notice = self.assembly.notice
         return notice is not None and is_marked(notice.number_words) and "verb" not in cells
+
+
+def _is_told(table: Table, opening: NoticeOpening) -> bool:
+    """Whether words lead to a number in no column of its own: `Notice 515(T)/26: the light …`."""
+    return table.mark == " " and opening.at > 0 and not opening.number.gap
 
 
 def has_words(text: str, element: Element) -> bool:

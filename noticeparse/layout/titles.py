@@ -16,6 +16,7 @@ Cells = dict[str, list[Element]]
 _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
+_PLACED = frozenset({"feature", "position", "latitude"})
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
@@ -100,6 +101,17 @@ class Table(NamedTuple):
             )
             columns[columns.index(column)] = added
         return self._replace(columns=tuple(columns))
+
+    def with_verbs(self, text: str, line: Line) -> Table:
+        """The table, the verbs of a row in a column whose title says nothing of the kind."""
+        if "verb" in self.roles or not line.has("verb") or not self.roles & _PLACED:
+            return self
+        verbs = [element for element in line.elements if element.kind == "verb" and element.gap]
+        column = self._column(text, line, verbs[0]) if len(verbs) == 1 else None
+        if column is None or column.role is not None or column.start == 0:
+            return self
+        told = tuple(one._replace(role="verb") if one is column else one for one in self.columns)
+        return self._replace(columns=told)
 
     @property
     def depth_unit(self) -> str | None:
