@@ -17,6 +17,9 @@ _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
 _PLACED = frozenset({"feature", "position", "latitude"})
+_OF_ITEMS = frozenset({*_ACTION_ROLES, "new", "to", "light", "depth", "name", "longitude"}) - {
+    "verb",
+}
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
@@ -44,6 +47,8 @@ class Table(NamedTuple):
     columns: tuple[Column, ...]
     is_of_halves: bool = False
     """Whether the titles name latitude and longitude alone, for figures without hemisphere."""
+    holds_items: bool = False
+    """Whether its last column, that of the verbs, is the only one for the items: `Correction`."""
 
     @property
     def roles(self) -> set[str]:
@@ -68,6 +73,8 @@ class Table(NamedTuple):
                 return None
             if column.role:
                 found.setdefault(column.role, []).append(element)
+        if self.holds_items and "verb" in found:
+            found = with_item_apart(found)
         return self._placed(text, found, above)
 
     def _placed(self, text: str, cells: Cells, above: Point | None) -> Cells:
@@ -158,7 +165,21 @@ def read_titles(text: str, line: Line) -> Table | None:
     if of_halves:
         # Titles over the positions alone: the features stand before them.
         columns.insert(0, Column("feature", 0))
-    return Table(mark, tuple(columns), of_halves)
+    holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
+    return Table(mark, tuple(columns), of_halves, holds_items)
+
+
+def with_item_apart(cells: Cells) -> Cells:
+    """The cells, with verb, words and places apart where one column holds all three."""
+    cell = cells.pop("verb")
+    if cell[0].kind == "verb":
+        cells["verb"], cell = cell[:1], cell[1:]
+    places = [e for e in cell if e.kind in ("point", "half", "reference", "same")]
+    if words := [e for e in cell if e not in places]:
+        cells["feature"] = words
+    if places:
+        cells["position"] = places
+    return cells
 
 
 def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
@@ -168,7 +189,10 @@ def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, st
     """
     found = [(column_role(title), title, start) for title, start in titles]
     features = [title for role, title, _ in found if role == "feature"]
+    told = {role for role, _, _ in found}
     for role, title, start in found:
+        if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
+            role = "previous"
         if title.lower() == "kind" and len(features) > 1:
             role = "status"
         elif title.lower() == "subject" and not features:
