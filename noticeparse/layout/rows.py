@@ -84,6 +84,13 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
+    def add_second_line(self, cells: Cells) -> bool:
+        """Give the row above the cells of its second line, where it has none of their roles."""
+        if self._held is None or set(cells) & set(self._held[0]):
+            return False
+        self._held[0].update(cells)
+        return True
+
     def finished(self) -> list[Item]:
         """The items of all rows."""
         self._give()

@@ -8,8 +8,8 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
+from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.titles import Cells, Table, read_titles
 from noticeparse.readers.codes import read_codes
@@ -21,12 +21,12 @@ _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
 )  # fmt: skip
+_PLACES = frozenset({"position", "latitude", "longitude"})
 _NAMING_CELLS = frozenset({*_HEAD_CELLS, "notice", "year", "status", "previous"})
 """Roles of what names notice and chart of a row, and is no part of what the row says."""
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _NOTES = frozenset({"note", "notes", "remark", "information", "info"})
-_COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
 _DASHES = frozenset({"-", "--", "---"})
 _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
@@ -47,6 +47,8 @@ class TableReader:
         """The last line that was a row."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
+        self._awaits_second = False
+        """Whether the last row may have a second line."""
         self._names_notices = False
         """Whether rows of the open table have named their notices."""
         self._unread_number = ""
@@ -105,9 +107,7 @@ class TableReader:
 
     def is_comment(self, line: Line) -> bool:
         """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
-        if self.table is None or self.table.mark == " ":
-            return False
-        return self.text[line.start : line.end].lstrip().startswith(_COMMENTS)
+        return is_comment(self.text, self.table, line)
 
     def goes_on_with_titles(self, line: Line) -> bool:
         """Whether a line below the titles belongs to them: units, a rule, more words."""
@@ -139,11 +139,15 @@ class TableReader:
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
         opening = notice_opening(self.text, line)
-        if opening is not None and ("notice" not in table.roles or _is_told(table, opening)):
+        if opening is not None and ("notice" not in table.roles or is_told(table, opening)):
             return False
         if table.is_of_halves and line.has("point", "half"):
             # Positions with hemispheres of their own need no titles.
             self.table = None
+            return False
+        if self._takes_second_line(table, line):
+            return True
+        if runs_through(table, line):
             return False
         table = self.table = table.with_verbs(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
@@ -179,10 +183,22 @@ class TableReader:
         if self._names_all(cells) and self.assembly.cut.falls_before(line):
             return True
         self._last_row = line.row
+        self._awaits_second = not set(cells) <= _PLACES
         self._keep_point(cells)
         self.head(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
+        return True
+
+    def _takes_second_line(self, table: Table, line: Line) -> bool:
+        """Take a line as the second of the row right above it."""
+        awaits, self._awaits_second = self._awaits_second, False
+        if not awaits or line.row != self._last_row + 1:
+            return False
+        cells = second_line(self.text, table, line)
+        if not cells or not self.assembly.add_second_line(cells):
+            return False
+        self._last_row = line.row
         return True
 
     def _names_all(self, cells: Cells) -> bool:
@@ -280,11 +296,6 @@ class TableReader:
             return True
         notice = self.assembly.notice
         return notice is not None and is_marked(notice.number_words) and "verb" not in cells
-
-
-def _is_told(table: Table, opening: NoticeOpening) -> bool:
-    """Whether words lead to a number in no column of its own: `Notice 515(T)/26: the light …`."""
-    return table.mark == " " and opening.at > 0 and not opening.number.gap
 
 
 def has_words(text: str, element: Element) -> bool:

@@ -20,6 +20,7 @@ _PLACED = frozenset({"feature", "position", "latitude"})
 _OF_ITEMS = frozenset({*_ACTION_ROLES, "new", "to", "light", "depth", "name", "longitude"}) - {
     "verb",
 }
+_OF_SECOND_LINE = frozenset({"feature", "verb"})
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
@@ -47,6 +48,8 @@ class Table(NamedTuple):
     columns: tuple[Column, ...]
     is_of_halves: bool = False
     """Whether the titles name latitude and longitude alone, for figures without hemisphere."""
+    below: tuple[Column, ...] = ()
+    """The columns of a second line that each row has below its first."""
     holds_items: bool = False
     """Whether its last column, that of the verbs, is the only one for the items: `Correction`."""
 
@@ -96,6 +99,8 @@ class Table(NamedTuple):
 
     def with_second_titles(self, text: str, line: Line) -> Table:
         """The table, with what a second line of titles adds to its columns."""
+        if below := self._second_columns(text, line):
+            return self._replace(below=below)
         columns = list(self.columns)
         for element in line.elements:
             column = self._column(text, line, element)
@@ -108,6 +113,24 @@ class Table(NamedTuple):
             )
             columns[columns.index(column)] = added
         return self._replace(columns=tuple(columns))
+
+    def _second_columns(self, text: str, line: Line) -> tuple[Column, ...]:
+        """The columns of a second line of titles, where they are those of a second line of rows.
+
+        One that the first line lacks, feature or verb, then stands under the title of another.
+        """
+        if self.mark != " " or line.has("rule"):
+            return ()
+        found = [
+            Column(column_role(text[e.start : e.end]), e.start - line.start) for e in line.elements
+        ]
+        starts = {column.start for column in self.columns}
+        lacking = _OF_SECOND_LINE - self.roles
+        has_own = any(
+            one.role in lacking and any(abs(one.start - start) <= 2 for start in starts)
+            for one in found
+        )
+        return tuple(found) if has_own and all(one.role for one in found) else ()
 
     def with_verbs(self, text: str, line: Line) -> Table:
         """The table, the verbs of a row in a column whose title says nothing of the kind."""
