@@ -189,7 +189,7 @@ def read_titles(text: str, line: Line) -> Table | None:
         # Titles over the positions alone: the features stand before them.
         columns.insert(0, Column("feature", 0))
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
-    return Table(mark, tuple(columns), of_halves, holds_items)
+    return Table(mark, tuple(columns), of_halves, holds_items=holds_items)
 
 
 def with_item_apart(cells: Cells) -> Cells:
