@@ -56,6 +56,10 @@ class Assembly:
             return False
         return all(line.is_blank for line in self.body)
 
+    def of_number(self, words: str) -> NoticeDraft | None:
+        """The notice of this number, where it stands above."""
+        return self._by_number.get(words)
+
     def is_known(self, words: str) -> bool:
         """Whether a notice of this number stands above."""
         return words in self._by_number
