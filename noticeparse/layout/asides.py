@@ -19,7 +19,8 @@ _CANCELLED_BY = re.compile(
 )
 _CANCELS = re.compile(r"(?:also )?(?:cancels|supersedes|revokes|annuls)\b", re.IGNORECASE)
 _NAMES_NOTICE = re.compile(
-    r"(?:(?:the )?(?:temporary |preliminary )?(?:notices?|nm|ntm)(?: to mariners)?(?: nos?\.?)?)?$",
+    r"(?:(?:the )?(?:temporary |preliminary )?(?:notices?|nm|ntm)(?: to mariners)?"
+    r"(?: nos?\.?)?)?$",
     re.IGNORECASE,
 )
 

@@ -88,7 +88,9 @@ def _line_numbers(text: str) -> tuple[str, list[Piece]]:
 
 
 _HASHES = re.compile(r"^#{1,6}(?= )", re.MULTILINE)
-_EXPORT_ROW = re.compile(r"^(?!#)(?:[^;\n]{0,120};){3}|^(?!#)(?:[^\t\n]{0,120}\t){3}", re.MULTILINE)
+_EXPORT_ROW = re.compile(
+    r"^(?!#)(?:[^;\n]{0,120};){3}|^(?!#)(?:[^\t\n]{0,120}\t){3}", re.MULTILINE
+)
 _STARS = re.compile(r"(?<![*\w])(\*{1,2}|_{2})(?=\S)([^*_\n]{1,60}?)(?<=\S)\1(?![*\w])")
 
 

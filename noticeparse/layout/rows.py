@@ -13,7 +13,6 @@ from noticeparse.layout.cells import (
     awaits_destination,
     changed_property,
     goes_on_in_cells,
-    is_nothing,
     lone_axes,
     set_label,
     span_of,
@@ -24,9 +23,9 @@ from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.states import set_replacement, set_states
+from noticeparse.layout.lines import Element
+from noticeparse.layout.old_new import set_old_and_new
 from noticeparse.layout.titles import Cells
-from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
@@ -119,7 +118,7 @@ class RowReader:
             # `Replaced by light-buoy`: light and name are those of the new one.
             item.change += [piece for added in item.added for piece in added.pieces]
             item.added = []
-        self._set_old_new(item, cells)
+        set_old_and_new(self.text, item, cells)
         set_label(self.text, item, cells, self.codes)
         radius = span_of(cells.get("radius", []))
         if radius is not None:
@@ -211,44 +210,6 @@ class RowReader:
             unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
-
-    def _set_old_new(self, item: Item, cells: Cells) -> None:
-        old, new = cells.get("old", []), cells.get("new", [])
-        if old and new and not cells.get("feature") and set_states(self.text, item, old, new):
-            return
-        if not (old or new) or any(e.kind in PLACES for e in old + new):
-            places = old + new + (cells.get("to", []) if cells.get("from") else [])
-            if any(e.kind in PLACES for e in places) and item.verb is None:
-                item.verb = "move"
-            return
-        if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
-            set_replacement(self.text, item, old, new)
-            return
-        written, before = (
-            "" if is_nothing(words) else words.strip(" .-")
-            for words in (self._words(new), self._words(old))
-        )
-        if not new and before:
-            start, end = old[0].start, old[-1].end
-            values = {"written": self._words(old)}
-            item.faults.append(Fault("new-value-empty", start, end, values))
-        verb = canonical_verb(written) if written else "delete"
-        if verb in ("insert", "delete"):
-            item.verb = item.verb or written or "delete"
-            item.verb_piece = item.verb_piece or span_of(new)
-            if before and not (item.words and before.replace(" ", "").isalpha()):
-                # `charted` or `existing` beside the feature says nothing more of it.
-                item.words += [(e.start, e.end) for e in old]
-            return
-        if not before and canonical_verb(item.verb or "insert") == "insert":
-            item.verb = item.verb or "insert"
-            item.words += [(e.start, e.end) for e in new]
-            return
-        if item.verb is None and not item.words and has_kind(before) and has_kind(written):
-            item.verb = "replace"
-        item.verb = item.verb or "amend"
-        item.old = [(e.start, e.end) for e in old]
-        item.change = [(e.start, e.end) for e in new]
 
     def _groups(self, cells: Cells) -> Iterator[Group]:
         merged = cells.get("latitude", []) + cells.get("longitude", [])

@@ -9,6 +9,7 @@ from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
 from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.titles import Cells, Table, read_titles
@@ -18,11 +19,8 @@ from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
-_HEAD_CELLS = (
-    "chart", "international", "panel", "edition", "edition_date", "datum",
-)  # fmt: skip
 _PLACES = frozenset({"position", "latitude", "longitude"})
-_NAMING_CELLS = frozenset({*_HEAD_CELLS, "notice", "year", "status", "previous"})
+_NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
 """Roles of what names notice and chart of a row, and is no part of what the row says."""
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
@@ -36,6 +34,7 @@ class TableReader:
 
     def __init__(self, assembly: Assembly) -> None:
         self.assembly = assembly
+        self.heads = RowHeads(assembly)
         self.text = assembly.text
         self.table: Table | None = None
         self._awaits_rows = False
@@ -49,17 +48,13 @@ class TableReader:
         """The last position in the rows so far."""
         self._awaits_second = False
         """Whether the last row may have a second line."""
-        self._names_notices = False
-        """Whether rows of the open table have named their notices."""
-        self._unread_number = ""
-        """The words in the column of the notices that are no number of one."""
 
     def take_up(self, before: HandedOn) -> None:
         """Go on with the columns of the part before."""
         self.table, self._holds_for_all = before.table, before.table_holds_for_all
         self._dropped = set(before.dropped) if before.dropped is not None else None
         self._point_above = before.point_above
-        self._names_notices = before.names_notices
+        self.heads.names_notices = before.names_notices
 
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
@@ -70,13 +65,13 @@ class TableReader:
             table_holds_for_all=self._holds_for_all,
             dropped=dropped,
             point_above=self._point_above,
-            names_notices=self._names_notices,
+            names_notices=self.heads.names_notices,
         )
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
         titles = read_titles(self.text, line)
-        if titles is None:
+        if titles is None or self._are_of_second_line(titles, line):
             return False
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
@@ -92,10 +87,18 @@ class TableReader:
             self.assembly.row_verb = None
         self.assembly.row_verb = heading or self.assembly.row_verb
         self.table = titles
-        self._point_above, self._names_notices = None, False
+        self._point_above = None
+        self.heads.names_notices = False
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
+
+    def _are_of_second_line(self, titles: Table, line: Line) -> bool:
+        """Whether titles below others are those of the second line of each row."""
+        above = self.table if self._awaits_rows else None
+        if above is None or titles.roles & above.roles:
+            return False
+        return bool(above.with_second_titles(self.text, line).below)
 
     def takes_codes(self, line: Line) -> bool:
         """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
@@ -185,7 +188,7 @@ class TableReader:
         self._last_row = line.row
         self._awaits_second = not set(cells) <= _PLACES
         self._keep_point(cells)
-        self.head(cells)
+        self.heads.take(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
@@ -237,46 +240,6 @@ class TableReader:
     def _commands(self, line: Line) -> bool:
         """Whether a line under columns of charts is an item: its verb leads words and a place."""
         return line.has("words") and line.has("point", "half", "reference")
-
-    def head(self, cells: Cells) -> None:
-        """Take the notice and chart that a row, or a block of keys, names."""
-        number = row_number(self.text, cells)
-        is_new = False
-        if number is None and self._names_notices and cells.get("notice"):
-            # Rows of a number that cannot be read are not given to the notice above.
-            cells["unread"] = cells.pop("notice")
-            is_new = self._opens_unread(cells["unread"])
-        if number is not None:
-            self._names_notices = True
-            notice = self.assembly.notice
-            is_new = notice is None or notice.number_words != number.words
-            if is_new:
-                self.assembly.switch_notice(number.words, number.element.start, number.element)
-        if not cells.get("chart") and not is_new:
-            return
-        pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
-        previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
-        named = [e for e in cells.get("chart", []) if e.kind != "chart"]
-        chart = " ".join(self.assembly.words(e) for e in named)
-        charts = self.assembly.charts
-        current = charts[-1].number if charts else None
-        if not chart and charts:
-            chart, pieces = current or "", list(charts[-1].head)
-        if is_new or chart != current:
-            items = cells.get("items", [])
-            letters = (items[0].start, items[-1].end) if items else None
-            before = previous[0] if previous else None
-            self.assembly.open_row_chart(pieces, chart, before, letters)
-
-    def _opens_unread(self, cell: list[Element]) -> bool:
-        """Open a notice without a number, unless the row above has the same words for its own."""
-        words = " ".join(self.assembly.words(e) for e in cell)
-        notice = self.assembly.notice
-        if notice is not None and notice.number is None and words == self._unread_number:
-            return False
-        self._unread_number = words
-        self.assembly.open_unread(cell[0].start)
-        return True
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):

@@ -1,0 +1,262 @@
+"""Tables as offices print and export them: what stands in which column, and in which line."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.action import Move
+from noticeparse.records.bulletin import Bulletin
+from tests.short_notices import actions_of, errors
+
+P, Q, R = "46 10.10 S", "46 11.10 S", "46 12.10 S"
+W = "122 00.20 W"
+AT_P, AT_Q, AT_R = "-4610.10-12200.20/", "-4611.10-12200.20/", "-4612.10-12200.20/"
+
+
+def told(bulletin: Bulletin) -> list[tuple[str | None, str | None, str, str, list[str]]]:
+    """Notice, chart, verb, kind and positions of every action, those of a destination behind."""
+    found = []
+    for notice in bulletin.notices:
+        for section in notice.charts:
+            for action in section.actions:
+                ends = action.destination.positions if isinstance(action, Move) else []
+                places = [p.iso6709 for p in (*action.geometry.positions, *ends)]
+                kind = action.feature.kind
+                found.append((notice.id, section.chart, action.verb, kind, places))
+    return found
+
+
+BOX = """\
+LIST 8 - 14 August 2026
+
+┌────────────┬─────────────┬──────────────────────────┬────────┬────────┬───────┐
+│ Latitude   │ Longitude   │ Object                   │ Verb   │ Notice │ Chart │
+├────────────┼─────────────┼──────────────────────────┼────────┼────────┼───────┤
+│ 46 10.10 S │ 122 00.20 W │ Wreck                    │ insert │ 801/26 │ 140   │
+│ 46 11.10 S │ 122 00.20 W │ Special buoy, from here  │ shift  │ 802/26 │ 141   │
+│ 46 12.10 S │ 122 00.20 W │ to here                  │        │        │       │
+│ 46 10.10 S │ 122 00.20 W │ Submarine cable, joining │ insert │ 802/26 │ 141   │
+│ 46 11.10 S │ 122 00.20 W │                          │        │        │       │
+└────────────┴─────────────┴──────────────────────────┴────────┴────────┴───────┘
+"""
+IN_BOX = [
+    ("801/26", "140", "insert", "wreck", [AT_P]),
+    ("802/26", "141", "move", "buoy_special", [AT_Q, AT_R]),
+    ("802/26", "141", "insert", "cable_submarine", [AT_P, AT_Q]),
+]
+
+
+@pytest.mark.parametrize("drawn", ["│┌┬┐├┼┤└┴┘─", "║╔╦╗╠╬╣╚╩╝═", "┃┏┳┓┣╋┫┗┻┛━"])
+def test_a_table_drawn_with_box_characters(drawn: str) -> None:
+    bulletin = parse(BOX.translate(str.maketrans("│┌┬┐├┼┤└┴┘─", drawn)))
+    assert told(bulletin) == IN_BOX
+    assert not errors(bulletin)
+    assert bulletin.coverage.unread == 0
+
+
+EXPORT = f"""\
+# invented export
+year;number;kind;chart;previous;action;object;latitude;longitude
+2026;451;;510;428/26;insert;wreck;{P};{W}
+2026;451;;511;402/26;delete;rock;{Q};{W}
+2026;453;T;513;;remark;Light in {R} {W} reported extinguished;;
+# 3 rows
+# 2026;454;;510;451/26;delete;wreck;{P};{W}
+"""
+
+
+def test_a_notice_in_several_columns() -> None:
+    bulletin = parse(EXPORT)
+    assert told(bulletin) == [
+        ("451/26", "510", "insert", "wreck", [AT_P]),
+        ("451/26", "511", "delete", "rock", [AT_Q]),
+    ]
+    assert [(n.id, n.status) for n in bulletin.notices] == [
+        ("451/26", "permanent"),
+        ("453(T)/26", "temporary"),
+    ]
+    (remark,) = bulletin.notices[1].remarks
+    assert [p.iso6709 for p in remark.positions] == [AT_R]
+    # A row put aside is no row, and is told with the remark above it.
+    assert [(f.code, f.span.line) for f in bulletin.findings if f.severity == "warning"] == [
+        ("text-unread", 6)
+    ]
+
+
+def test_the_mark_in_a_column_beside_a_whole_number() -> None:
+    text = f"Notice;Status;Chart;Action;Object;Position\n7/26;T;802;insert;wreck;{P} {W}\n"
+    assert [n.id for n in parse(text).notices] == ["7(T)/26"]
+
+
+@pytest.mark.parametrize(
+    ("head", "rows"),
+    [
+        ("Notice;Chart", ["13/26;802", "l4/26;803", ";"]),
+        ("Notice;Chart", ["13/26;802", "#14/26?;803", ";"]),
+        ("year;number;chart", ["2026;13;802", "2O26;14;803", ";;"]),
+        ("year;number;chart", ["2026;13;802", "2026;1A;803", ";;"]),
+    ],
+)
+def test_rows_of_a_number_that_cannot_be_read(head: str, rows: list[str]) -> None:
+    """They are not given to the notice above, nor are the rows below them without a number."""
+    things = [f";insert;wreck;{P} {W}", f";insert;rock;{Q} {W}", f";insert;pile;{R} {W}"]
+    body = "\n".join(row + thing for row, thing in zip(rows, things, strict=True))
+    bulletin = parse(f"{head};Action;Object;Position\n{body}\n")
+    assert errors(bulletin) == {"notice-unread"}
+    assert [(one[0], one[3]) for one in told(bulletin)] == [
+        ("13/26", "wreck"),
+        (None, "rock"),
+        (None, "pile"),
+    ]
+    assert [action.usable for action in actions_of(bulletin)] == [True, False, True]
+
+
+FIXED = """\
+WEEKLY TABLE No. 31, 1 August 2026
+
+CHART  NOTICE  LAST    OBJECT                       POSITION                 WORD
+-----  ------  ------  ---------------------------  -----------------------  -------
+17     511/26  470/26  Wreck                        46 10.10 S  122 00.20 W  ADD
+                       Rock                         46 11.10 S  122 00.20 W  DELETE
+18     511/26  488/26  Submarine cable, joining     46 10.10 S  122 00.20 W  ADD
+                                                    46 11.10 S  122 00.20 W
+19     512/26  490/26  Special buoy                 46 11.10 S  122 00.20 W  MOVE TO
+                                                    46 12.10 S  122 00.20 W
+
+REMARKS
+Notice 515(T)/26: the light in 46 12.10 S 122 00.20 W, chart 22, is
+damaged and shows no light.
+Charts 20, 21 and 24: nothing this week.
+"""
+
+
+def test_verbs_in_a_column_whose_title_says_nothing_of_them() -> None:
+    bulletin = parse(FIXED)
+    assert told(bulletin) == [
+        ("511/26", "17", "insert", "wreck", [AT_P]),
+        ("511/26", "17", "delete", "rock", [AT_Q]),
+        ("511/26", "18", "insert", "cable_submarine", [AT_P, AT_Q]),
+        ("512/26", "19", "move", "buoy_special", [AT_Q, AT_R]),
+    ]
+    assert not errors(bulletin)
+    # A sentence below the rows is none of them, and charts without corrections are no notice.
+    assert [notice.id for notice in bulletin.notices] == ["511/26", "512/26", "515(T)/26"]
+    assert [section.chart for section in bulletin.notices[2].charts] == ["22"]
+
+
+BY_CHART = """\
+CORRECTIONS BY CHART, JANUARY TO JUNE 2026
+
+CHART 811 - BRACK WATER
+Date      Notice   After    Correction
+12 Jan    9/26     340/25   put in    wreck                         46 10.10 S  122 00.20 W
+                            strike    rock                          46 11.10 S  122 00.20 W
+28 Apr    71/26    55/26    shift     special buoy from             46 11.10 S  122 00.20 W
+                                      to                            46 12.10 S  122 00.20 W
+26 May    82(T)/26          The light in 46 12.10 S 122 00.20 W is extinguished.
+
+CHART 812 (INT 9812) - BRACK HEAD
+Date      Notice   After    Correction
+19 Feb    34/26    322/25   put in    pier, joining                 46 10.10 S  122 00.20 W
+                                                                    46 11.10 S  122 00.20 W
+Chart 813 had no corrections in these months.
+"""
+
+
+def test_a_column_of_corrections_holds_verb_feature_and_places() -> None:
+    bulletin = parse(BY_CHART)
+    assert told(bulletin) == [
+        ("9/26", "811", "insert", "wreck", [AT_P]),
+        ("9/26", "811", "delete", "rock", [AT_Q]),
+        ("71/26", "811", "move", "buoy_special", [AT_Q, AT_R]),
+        ("34/26", "812", "insert", "pier", [AT_P, AT_Q]),
+    ]
+    assert not errors(bulletin)
+    before = [c.previous.number for n in bulletin.notices for c in n.charts if c.previous]
+    assert before == [340, 55, 322]
+    radio = next(n for n in bulletin.notices if n.id == "82(T)/26")
+    assert [p.iso6709 for p in radio.remarks[0].positions] == [AT_R]
+
+
+def test_rows_that_name_the_notice_before_are_held_against_each_other() -> None:
+    """They stand under the head of one chart, but share no notice before."""
+    gaps = [f for f in parse(BY_CHART).findings if f.code == "previous-gap"]
+    assert [(one.span.line, one.severity) for one in gaps] == [(7, "warning")]
+
+
+TWO_LINES = """\
+PRINTED TABLE, 20 JUNE 2026
+
+Notice    Chart   Action        Latitude      Longitude
+          Object
+--------------------------------------------------------
+88/26     T14     PLACE         46 10.10 S    122 00.20 W
+          Wreck
+88/26     T14     REMOVE        46 11.10 S    122 00.20 W
+          Foul ground
+--------------------------------------------------------
+89/26     T15     PLACE         46 10.10 S    122 00.20 W
+          Breakwater, joining
+                                46 11.10 S    122 00.20 W
+                                46 12.10 S    122 00.20 W
+89/26     T15     REMOVE        46 11.10 S    122 00.20 W
+          Foul ground
+--------------------------------------------------------
+Correct earlier sheets first. Sheet 14 ended with Notice 87/26.
+"""
+IN_TWO_LINES = [
+    ("88/26", "T14", "insert", "wreck", [AT_P]),
+    ("88/26", "T14", "delete", "foul_ground", [AT_Q]),
+    ("89/26", "T15", "insert", "breakwater", [AT_P, AT_Q, AT_R]),
+    ("89/26", "T15", "delete", "foul_ground", [AT_Q]),
+]
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        pytest.param(TWO_LINES, id="both have titles"),
+        pytest.param(TWO_LINES.replace("          Object\n", ""), id="the first has titles"),
+    ],
+)
+def test_rows_of_two_lines(text: str) -> None:
+    """A feature named again beside a rule is no page furniture."""
+    bulletin = parse(text)
+    assert told(bulletin) == IN_TWO_LINES
+    assert not errors(bulletin)
+    assert [notice.id for notice in bulletin.notices] == ["88/26", "89/26"]
+
+
+def test_a_second_line_with_verb_and_place() -> None:
+    text = (
+        "Notice    Chart   Object\n"
+        "          Action          Latitude      Longitude\n"
+        "88/26     T14     Wreck\n"
+        "          PLACE           46 10.10 S    122 00.20 W\n"
+        "88/26     T14     Rock\n"
+        "          REMOVE          46 11.10 S    122 00.20 W\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("88/26", "T14", "insert", "wreck", [AT_P]),
+        ("88/26", "T14", "delete", "rock", [AT_Q]),
+    ]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("line", "who"),
+    [
+        ("Notice 98(T)/26 is cancelled by Notice 13/26.", "13/26"),
+        ("Notice 13/26 cancels Notice 98(T)/26.", "13/26"),
+        ("Notice 98(T)/26 is cancelled by Notice 77/26.", None),
+    ],
+)
+def test_the_notice_that_cancels_has_it(line: str, who: str | None) -> None:
+    """Not the one that happens to stand above the line."""
+    body = f"WGS84, depths in metres\nInsert wreck {P} {W}\n\n"
+    text = f"13/26 Quill Sound.\nChart 802 {body}14/26 Quill Sound.\nChart 803 {body}{line}\n"
+    bulletin = parse(text)
+    cancels = {n.id: [(one.number, one.status) for one in n.cancels] for n in bulletin.notices}
+    assert cancels == {"13/26": [], "14/26": []} | ({who: [(98, "temporary")]} if who else {})
