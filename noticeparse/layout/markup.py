@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Piece
+from noticeparse.layout.exports import with_bars
 
 _LEAST = 3
 """Lines that must show a mark before it is taken for one."""
@@ -26,6 +27,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         _line_numbers,
         _stars,
         _quoted_cells,
+        with_bars,
         _tags,
         _led_keys,
         _led_heads,

@@ -124,13 +124,18 @@ class Table(NamedTuple):
         found = [
             Column(column_role(text[e.start : e.end]), e.start - line.start) for e in line.elements
         ]
-        starts = {column.start for column in self.columns}
         lacking = _OF_SECOND_LINE - self.roles
-        has_own = any(
-            one.role in lacking and any(abs(one.start - start) <= 2 for start in starts)
+        if not any(one.role in lacking for one in found) or not all(one.role for one in found):
+            return ()
+        under = [
+            (one.role, above.role)
             for one in found
-        )
-        return tuple(found) if has_own and all(one.role for one in found) else ()
+            for above in self.columns
+            if abs(one.start - above.start) <= 2
+        ]
+        # `Latitude` and `Longitude` under `Position` are no second line of the rows.
+        parts = (("latitude", "position"), ("longitude", "position"))
+        return tuple(found) if any(pair not in parts for pair in under) else ()
 
     def with_verbs(self, text: str, line: Line) -> Table:
         """The table, the verbs of a row in a column whose title says nothing of the kind."""
