@@ -7,7 +7,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.records.action import Move
 from noticeparse.records.bulletin import Bulletin
-from tests.short_notices import actions_of, errors
+from tests.short_notices import errors
 
 P, Q, R = "46 10.10 S", "46 11.10 S", "46 12.10 S"
 W = "122 00.20 W"
@@ -53,63 +53,6 @@ def test_a_table_drawn_with_box_characters(drawn: str) -> None:
     assert told(bulletin) == IN_BOX
     assert not errors(bulletin)
     assert bulletin.coverage.unread == 0
-
-
-EXPORT = f"""\
-# invented export
-year;number;kind;chart;previous;action;object;latitude;longitude
-2026;451;;510;428/26;insert;wreck;{P};{W}
-2026;451;;511;402/26;delete;rock;{Q};{W}
-2026;453;T;513;;remark;Light in {R} {W} reported extinguished;;
-# 3 rows
-# 2026;454;;510;451/26;delete;wreck;{P};{W}
-"""
-
-
-def test_a_notice_in_several_columns() -> None:
-    bulletin = parse(EXPORT)
-    assert told(bulletin) == [
-        ("451/26", "510", "insert", "wreck", [AT_P]),
-        ("451/26", "511", "delete", "rock", [AT_Q]),
-    ]
-    assert [(n.id, n.status) for n in bulletin.notices] == [
-        ("451/26", "permanent"),
-        ("453(T)/26", "temporary"),
-    ]
-    (remark,) = bulletin.notices[1].remarks
-    assert [p.iso6709 for p in remark.positions] == [AT_R]
-    # A row put aside is no row, and is told with the remark above it.
-    assert [(f.code, f.span.line) for f in bulletin.findings if f.severity == "warning"] == [
-        ("text-unread", 6)
-    ]
-
-
-def test_the_mark_in_a_column_beside_a_whole_number() -> None:
-    text = f"Notice;Status;Chart;Action;Object;Position\n7/26;T;802;insert;wreck;{P} {W}\n"
-    assert [n.id for n in parse(text).notices] == ["7(T)/26"]
-
-
-@pytest.mark.parametrize(
-    ("head", "rows"),
-    [
-        ("Notice;Chart", ["13/26;802", "l4/26;803", ";"]),
-        ("Notice;Chart", ["13/26;802", "#14/26?;803", ";"]),
-        ("year;number;chart", ["2026;13;802", "2O26;14;803", ";;"]),
-        ("year;number;chart", ["2026;13;802", "2026;1A;803", ";;"]),
-    ],
-)
-def test_rows_of_a_number_that_cannot_be_read(head: str, rows: list[str]) -> None:
-    """They are not given to the notice above, nor are the rows below them without a number."""
-    things = [f";insert;wreck;{P} {W}", f";insert;rock;{Q} {W}", f";insert;pile;{R} {W}"]
-    body = "\n".join(row + thing for row, thing in zip(rows, things, strict=True))
-    bulletin = parse(f"{head};Action;Object;Position\n{body}\n")
-    assert errors(bulletin) == {"notice-unread"}
-    assert [(one[0], one[3]) for one in told(bulletin)] == [
-        ("13/26", "wreck"),
-        (None, "rock"),
-        (None, "pile"),
-    ]
-    assert [action.usable for action in actions_of(bulletin)] == [True, False, True]
 
 
 FIXED = """\

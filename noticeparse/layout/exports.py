@@ -66,7 +66,7 @@ def _end_of_cell(line: str, start: int) -> int:
     at = start
     if line[start : start + 1] == '"':
         at = start + 1
-        while 0 <= (closing := line.find('"', at)):
+        while (closing := line.find('"', at)) >= 0:
             at = closing + 1
             if line[at : at + 1] != '"':
                 break

@@ -25,6 +25,7 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.lines import Element
 from noticeparse.layout.old_new import set_old_and_new
+from noticeparse.layout.repeated_rows import RepeatedRows
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
@@ -52,6 +53,7 @@ class RowReader:
         self.items: list[Item] = []
         self.verb = verb
         self.before: Point | None = None
+        self._repeated = RepeatedRows(text)
         self._held: tuple[Cells, str | None] | None = None
         """The row above, and its unit of depths; the row below may hold the rest of its cells."""
 
@@ -111,6 +113,13 @@ class RowReader:
             self._go_on(last, cells, groups)
             last.faults += unread
             return
+        if last is not None and last.groups and self._repeated.goes_on(cells):
+            last.faults += [*unread, *self._repeated.fault_of(cells)]
+            last.groups[-1].role = last.groups[-1].role or "numbered"
+            last.groups[-1].places += [place for group in groups for place in group.places]
+            last.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
+            return
+        self._repeated.opens(cells)
         item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)

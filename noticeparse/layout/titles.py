@@ -25,6 +25,8 @@ _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
 """Titles that count the rows where another column holds the features."""
+_CORNERS = frozenset({"point", "corner", "vertex"})
+"""Titles that count the places of a feature where another column counts the features."""
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
@@ -216,12 +218,16 @@ def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, st
     `Kind` beside a column of features is the status, `Subject` without one is the feature.
     """
     found = [(column_role(title), title, start) for title, start in titles]
+    labels = [title for role, title, _ in found if role == "label"]
     features = [title for role, title, _ in found if role == "feature"]
+    counts = any(title.lower() in _COUNTS for _, title, _ in found) or len(labels) > 1
     told = {role for role, _, _ in found}
     for role, title, start in found:
         if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
             role = "previous"
-        if title.lower() == "kind" and len(features) > 1:
+        if role == "label" and title.lower() in _CORNERS and counts:
+            role = "vertex"
+        elif title.lower() == "kind" and len(features) > 1:
             role = "status"
         elif title.lower() == "subject" and not features:
             role = "feature"
