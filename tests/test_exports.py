@@ -128,3 +128,9 @@ def test_a_place_that_is_missing_from_such_rows() -> None:
     bulletin = parse(VERTICES.replace("cable;2", "cable;3"))
     assert errors(bulletin) == {"place-not-next"}
     assert [action.usable for action in actions_of(bulletin)] == [False, True]
+
+
+def test_titles_of_which_that_of_the_longitude_stands_first() -> None:
+    text = "notice;chart;action;feature;lon;lat\n45/26;802;insert;wreck;-12.00333;-46.16833\n"
+    (action,) = actions_of(parse(text))
+    assert [p.iso6709 for p in action.geometry.positions] == ["-46.16833-012.00333/"]

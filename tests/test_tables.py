@@ -203,3 +203,58 @@ def test_the_notice_that_cancels_has_it(line: str, who: str | None) -> None:
     bulletin = parse(text)
     cancels = {n.id: [(one.number, one.status) for one in n.cancels] for n in bulletin.notices}
     assert cancels == {"13/26": [], "14/26": []} | ({who: [(98, "temporary")]} if who else {})
+
+
+def test_a_second_line_under_a_row_whose_notice_is_not_said_again() -> None:
+    text = (
+        "Notice    Chart   Object\n"
+        "          Action        Position\n"
+        "88/26     T14     Wreck\n"
+        "          PLACE         46 10.10 S 122 00.20 W\n"
+        "                  Rock\n"
+        "          REMOVE        46 11.10 S 122 00.20 W\n"
+        "89/26     T15     Special buoy\n"
+        "          MOVE          from 46 11.10 S 122 00.20 W\n"
+        "                        to   46 12.10 S 122 00.20 W\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("88/26", "T14", "insert", "wreck", [AT_P]),
+        ("88/26", "T14", "delete", "rock", [AT_Q]),
+        ("89/26", "T15", "move", "buoy_special", [AT_Q, AT_R]),
+    ]
+    assert not errors(bulletin)
+
+
+def test_a_verb_behind_the_feature_of_one_column() -> None:
+    text = (
+        "No.     Chart  Position                   Correction\n"
+        "801/26  140    46 10.10 S  122 00.20 W    Light, F.R                    delete\n"
+        "               46 11.10 S  122 00.20 W    Depth 3.7 m                   insert\n"
+        "802/26  141    46 11.10 S  122 00.20 W    Special buoy, from here       shift\n"
+        "               46 12.10 S  122 00.20 W    to here\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("801/26", "140", "delete", "light", [AT_P]),
+        ("801/26", "140", "insert", "sounding", [AT_Q]),
+        ("802/26", "141", "move", "buoy_special", [AT_Q, AT_R]),
+    ]
+    assert not errors(bulletin)
+
+
+def test_a_chart_below_the_title_of_a_list_heads_its_corrections() -> None:
+    bulletin = parse(BY_CHART.replace("CORRECTIONS BY CHART", "LIST OF CORRECTIONS"))
+    assert [one[1] for one in told(bulletin)] == ["811", "811", "811", "812"]
+
+
+def test_a_ditto_mark_below_a_datum() -> None:
+    text = (
+        " Chart | Datum | Notice | Position               | Feature | Do\n"
+        "-------+-------+--------+------------------------+---------+-------\n"
+        " T14   | WGS84 | 88/26  | 46 10.10 S 122 00.20 W | Wreck   | Insert\n"
+        ' T15   | "     | 88/26  | 46 11.10 S 122 00.20 W | Rock    | Insert\n'
+        " T16   |       | 88/26  | 46 12.10 S 122 00.20 W | Pile    | Insert\n"
+    )
+    (notice,) = parse(text).notices
+    assert [one.datum and one.datum.name for one in notice.charts] == ["WGS84", "WGS84", None]

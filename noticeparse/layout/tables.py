@@ -46,6 +46,8 @@ class TableReader:
         """The last line that was a row."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
+        self._datum: list[Element] = []
+        """The datum of the row above."""
         self._awaits_second = False
         """Whether the last row may have a second line."""
 
@@ -158,7 +160,7 @@ class TableReader:
             return False
         if self._heads_rows(line):
             return False
-        cells = {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
+        cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -170,6 +172,7 @@ class TableReader:
         if self._is_heading(line, cells):
             return False
         placed = table.states_hemispheres and "latitude" in cells
+        placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
         if table.mark == " " and len(cells) < 2 and not placed:
             told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
@@ -196,10 +199,13 @@ class TableReader:
     def _takes_second_line(self, table: Table, line: Line) -> bool:
         """Take a line as the second of the row right above it."""
         awaits, self._awaits_second = self._awaits_second, False
-        if not awaits or line.row != self._last_row + 1:
+        if line.row != self._last_row + 1:
             return False
         cells = second_line(self.text, table, line)
-        if not cells or not self.assembly.add_second_line(cells):
+        if cells and not awaits and table.below and set(cells) <= _PLACES:
+            # One more place below the second line.
+            self.assembly.add_row(cells)
+        elif not cells or not awaits or not self.assembly.add_second_line(cells):
             return False
         self._last_row = line.row
         return True
@@ -223,6 +229,13 @@ class TableReader:
         words = self.text[line.start : line.end].rstrip()
         is_told = line.has("verb") and line.has("words") and words.endswith(":")
         return is_told and not line.has("point", "half", "reference", "number")
+
+    def _filled(self, cells: Cells) -> Cells:
+        """The cells that say something; a ditto mark below a datum says the same of its chart."""
+        above, self._datum = self._datum, cells.get("datum", [])
+        if above and self._datum and self._is_empty("datum", self._datum):
+            self._datum = cells["datum"] = above
+        return {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
 
     def _is_empty(self, role: str, cell: list[Element]) -> bool:
         """Whether a cell says nothing, or that the cell above holds for it too."""

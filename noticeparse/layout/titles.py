@@ -7,7 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
+from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
 from noticeparse.readers.positions import Point
 
 Cells = dict[str, list[Element]]
@@ -17,9 +17,7 @@ _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
 _PLACED = frozenset({"feature", "position", "latitude"})
-_OF_ITEMS = frozenset({*_ACTION_ROLES, "new", "to", "light", "depth", "name", "longitude"}) - {
-    "verb",
-}
+_OF_ITEMS = frozenset({"feature", "old", "new", "from", "to", "light", "depth", "name"})
 _OF_SECOND_LINE = frozenset({"feature", "verb"})
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
@@ -53,7 +51,7 @@ class Table(NamedTuple):
     below: tuple[Column, ...] = ()
     """The columns of a second line that each row has below its first."""
     holds_items: bool = False
-    """Whether its last column, that of the verbs, is the only one for the items: `Correction`."""
+    """Whether its last column, that of the verbs, has the features too: `Correction`."""
 
     @property
     def roles(self) -> set[str]:
@@ -77,6 +75,8 @@ class Table(NamedTuple):
             if column is None:
                 return None
             if column.role:
+                if column.role == "longitude" and self._has_longitude_first:
+                    element = with_longitude_first(text, element)
                 found.setdefault(column.role, []).append(element)
         if self.holds_items and "verb" in found:
             found = with_item_apart(found)
@@ -92,6 +92,11 @@ class Table(NamedTuple):
                 more = not {"verb", "feature"} & set(cells)
                 cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above, more=more)
         return cells
+
+    @property
+    def _has_longitude_first(self) -> bool:
+        roles = [column.role for column in self.columns]
+        return "latitude" in roles and roles.index("longitude") < roles.index("latitude")
 
     @property
     def states_hemispheres(self) -> bool:
@@ -202,13 +207,14 @@ def read_titles(text: str, line: Line) -> Table | None:
 def with_item_apart(cells: Cells) -> Cells:
     """The cells, with verb, words and places apart where one column holds all three."""
     cell = cells.pop("verb")
-    if cell[0].kind == "verb":
-        cells["verb"], cell = cell[:1], cell[1:]
+    verb = next((e for e in cell if e.kind == "verb" and e.gap), None)
+    if verb is not None:
+        cells["verb"], cell = [verb], [e for e in cell if e is not verb]
     places = [e for e in cell if e.kind in ("point", "half", "reference", "same")]
     if words := [e for e in cell if e not in places]:
         cells["feature"] = words
     if places:
-        cells["position"] = places
+        cells["position"] = cells.get("position", []) + places
     return cells
 
 
