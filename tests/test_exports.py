@@ -134,3 +134,39 @@ def test_titles_of_which_that_of_the_longitude_stands_first() -> None:
     text = "notice;chart;action;feature;lon;lat\n45/26;802;insert;wreck;-12.00333;-46.16833\n"
     (action,) = actions_of(parse(text))
     assert [p.iso6709 for p in action.geometry.positions] == ["-46.16833-012.00333/"]
+
+
+@pytest.mark.parametrize("mark", [";", ",", "\t", " | "])
+@pytest.mark.parametrize(
+    "row",
+    [
+        # A sign that parts cells stands within one.
+        ["13/26", "803", "insert", "wreck", "least depth 4 m", Q, W],
+        ["13/26", "803", "insert", "wreck", Q, W, "pile"],
+    ],
+)
+def test_a_row_of_more_cells_than_titles(row: list[str], mark: str) -> None:
+    """Nothing of it is used, and none of it goes to the notice above."""
+    titles = ["notice", "chart", "action", "object", "latitude", "longitude"]
+    above = ["12/26", "802", "insert", "rock", P, W]
+    bulletin = parse("\n".join(mark.join(one) for one in (titles, above, row)) + "\n")
+    assert "row-too-long" in errors(bulletin)
+    assert [(one[0], one[1], one[3]) for one in told(bulletin)] == [
+        ("12/26", "802", "rock"),
+        ("13/26", "803", "wreck"),
+    ]
+    assert [action.usable for action in actions_of(bulletin)] == [True, False]
+
+
+def test_places_of_a_move_in_columns_of_their_own() -> None:
+    text = (
+        "id;nm;year;type;chart;cmd;obj;from_lat;from_lon;to_lat;to_lon\n"
+        f"1;451;26;NM;510;move;special buoy;{P};{W};{Q};{W}\n"
+        f"2;452;26;T;511;insert;wreck;{P};{W};;\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("451/26", "510", "move", "buoy_special", [AT_P, AT_Q]),
+        ("452(T)/26", "511", "insert", "wreck", [AT_P]),
+    ]
+    assert not errors(bulletin)

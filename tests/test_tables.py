@@ -7,7 +7,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.records.action import Move
 from noticeparse.records.bulletin import Bulletin
-from tests.short_notices import errors
+from tests.short_notices import actions_of, errors
 
 P, Q, R = "46 10.10 S", "46 11.10 S", "46 12.10 S"
 W = "122 00.20 W"
@@ -258,3 +258,37 @@ def test_a_ditto_mark_below_a_datum() -> None:
     )
     (notice,) = parse(text).notices
     assert [one.datum and one.datum.name for one in notice.charts] == ["WGS84", "WGS84", None]
+
+
+def test_the_notice_before_in_brackets_under_the_notice() -> None:
+    text = (
+        "Notice   Chart  Verb      Object           Position\n"
+        "(Prev.)\n"
+        "22/26    14     ADD       Wreck            46 10.10 S 122 00.20 W\n"
+        "(18/26)         DELETE    Rock             46 11.10 S 122 00.20 W\n"
+        "22/26    15     ADD       Pier, joining    46 10.10 S 122 00.20 W\n"
+        " (19/26)                                   46 11.10 S 122 00.20 W\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("22/26", "14", "insert", "wreck", [AT_P]),
+        ("22/26", "14", "delete", "rock", [AT_Q]),
+        ("22/26", "15", "insert", "pier", [AT_P, AT_Q]),
+    ]
+    (notice,) = bulletin.notices
+    assert [c.previous.number for c in notice.charts if c.previous] == [18, 19]
+
+
+def test_numbers_of_items_beside_the_notices() -> None:
+    text = (
+        "NOTICE | CHART | NO | OPERATION | FEATURE | POSITION\n"
+        "22/26  | 14    | 1  | Insert    | Wreck   | 46 10.10 S 122 00.20 W\n"
+        "       |       | 2  | Delete    | Rock    | 46 11.10 S 122 00.20 W\n"
+    )
+    bulletin = parse(text)
+    assert [(one[0], one[2]) for one in told(bulletin)] == [
+        ("22/26", "insert"),
+        ("22/26", "delete"),
+    ]
+    assert [action.label for action in actions_of(bulletin)] == ["1", "2"]
+    assert not errors(bulletin)

@@ -171,24 +171,6 @@ ENTRIES = (
         good="Insert special buoy 045° 0.2 miles from 46-00.00S 122-00.00W",
     ),
     Entry(
-        "place-not-next",
-        "error",
-        "place {written} of the feature follows place {before}",
-        "a line or area without one of its places is drawn where it is not",
-        "look for the missing row in the original table",
-        _COMMON,
-        bad=(
-            "Notice | Chart | Datum | Item | Verb | Object | Point | Position\n"
-            "5/26 | 802 | WGS84 | 1 | Insert | cable | 1 | 46-00.00S 122-00.00W\n"
-            "5/26 | 802 | WGS84 | 1 | Insert | cable | ‹3› | 46-00.50S 122-00.00W"
-        ),
-        good=(
-            "Notice | Chart | Datum | Item | Verb | Object | Point | Position\n"
-            "5/26 | 802 | WGS84 | 1 | Insert | cable | 1 | 46-00.00S 122-00.00W\n"
-            "5/26 | 802 | WGS84 | 1 | Insert | cable | 2 | 46-00.50S 122-00.00W"
-        ),
-    ),
-    Entry(
         "places-of-a-move",
         "error",
         "`{written}` leads from one place to another under a verb that moves nothing",

@@ -161,21 +161,6 @@ ENTRIES = (
         ),
     ),
     Entry(
-        "notice-unread", "error", "`{written}` in the column of the notices is no notice number",
-        "the row may not be given to the notice above it: which one it corrects is not known",
-        "look for a slip in the number in the original table", _COMMON,
-        bad=(
-            "Notice | Chart | Datum | Action | Object | Position\n"
-            "13/26 | 802 | WGS84 | Insert | wreck | 46-00.00S 122-00.00W\n"
-            "‹l4/26› | 803 | WGS84 | Insert | rock | 46-01.00S 122-01.00W"
-        ),
-        good=(
-            "Notice | Chart | Datum | Action | Object | Position\n"
-            "13/26 | 802 | WGS84 | Insert | wreck | 46-00.00S 122-00.00W\n"
-            "14/26 | 803 | WGS84 | Insert | rock | 46-01.00S 122-01.00W"
-        ),
-    ),
-    Entry(
         "notice-year-not-written", "info",
         "the year of `{written}` is not written; that of the edition: {year}",
         "numbers start anew each year; another year is another notice",

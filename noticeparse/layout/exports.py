@@ -1,7 +1,7 @@
 """Rows of an export whose cells are parted by commas: they become cells between bars.
 
-A row of column titles tells that a text holds such rows and how many cells each has.  A comma or a
-quote mark within the quotes of a cell is the cell's own (RFC 4180).
+A row of column titles tells that such rows stand below it, as far as no line is blank.  A comma or
+a quote mark within the quotes of a cell is the cell's own (RFC 4180).
 """
 
 from __future__ import annotations
@@ -23,11 +23,13 @@ def with_bars(text: str) -> tuple[str, list[Piece]]:
     titles = next((one for one in _TITLES.finditer(text) if _are_titles(one.group())), None)
     if titles is None:
         return text, []
-    count = titles.group().count(",") + 1
     parts, marks, at = [text[: titles.start()]], [], titles.start()
+    is_below = True
     for line in text[titles.start() :].split("\n"):
-        signs = list(_signs(line)) if line.count(",") >= count - 1 else []
-        if sum(line[one] == "," for one in signs) == count - 1:
+        is_below = is_below and bool(line.strip())
+        signs = list(_signs(line)) if is_below and not line.startswith("#") else []
+        # A row of more cells than titles is told as such; one of fewer may leave out the last.
+        if sum(line[one] == "," for one in signs) >= _FEWEST - 1:
             told = list(line)
             for one in signs:
                 told[one] = "|" if line[one] == "," else " "

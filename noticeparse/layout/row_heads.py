@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.lines import Element
-from noticeparse.layout.row_numbers import row_number
+from noticeparse.layout.row_numbers import row_number, take_bracketed
 from noticeparse.layout.titles import Cells
 
 HEAD_CELLS = (
@@ -25,6 +25,13 @@ class RowHeads:
 
     def take(self, cells: Cells) -> None:
         """Go on under the notice and chart that the cells name."""
+        before = take_bracketed(self.assembly.text, cells)
+        self._takes_head(cells)
+        if before is not None and self.assembly.charts:
+            chart = self.assembly.charts[-1]
+            chart.previous = chart.previous or before
+
+    def _takes_head(self, cells: Cells) -> None:
         is_new = self._takes_notice(cells)
         if not cells.get("chart") and not is_new:
             return

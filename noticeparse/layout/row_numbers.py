@@ -5,12 +5,15 @@ Exports have number, year and kind in columns of their own: `451 | 2026 | T` is 
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.lines import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.references import status_in_words
 
+_BRACKETED = re.compile(r"[(\[] ?[0-9]{1,5} ?/ ?[0-9]{2,4} ?[)\]]")
 _MARKS = {"temporary": "(T)", "preliminary": "(P)"}
 _LONGEST = 5
 
@@ -43,6 +46,25 @@ def row_number(text: str, cells: Cells) -> RowNumber | None:
         # Other cells stand between: the number alone is where the notice begins.
         start, end = cell[0].start, cell[-1].end
     return RowNumber(f"{figures}{mark}/{year}", Element("number", start, end, cell[0].gap))
+
+
+def take_bracketed(text: str, cells: Cells) -> Piece | None:
+    """Take a number in brackets from the column of the notices: the one before, `(18/26)`."""
+    kept: list[Element] = []
+    found: Piece | None = None
+    for element in cells.get("notice", []):
+        words = text[element.start : element.end].strip()
+        opens = (
+            text[max(element.start - 2, 0) : element.start].rstrip()[-1:] == "("
+            and element.kind == "number"
+        )
+        if opens or _BRACKETED.fullmatch(words):
+            found = element.start, element.end
+        elif words.strip("()"):
+            kept.append(element)
+    if found is not None:
+        cells["notice"] = kept
+    return found
 
 
 def _mark(text: str, cells: Cells) -> str:

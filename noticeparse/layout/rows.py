@@ -108,6 +108,10 @@ class RowReader:
             Fault("notice-unread", e.start, e.end, {"written": self._words([e])})
             for e in cells.pop("unread", [])
         ]
+        if surplus := cells.get("surplus"):
+            piece = span_of(surplus) or (0, 0)
+            values = {"written": self.text[slice(*piece)]}
+            unread.append(Fault("row-too-long", *piece, values))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)

@@ -23,6 +23,7 @@ _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
 """Titles that count the rows where another column holds the features."""
+_NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
 _CORNERS = frozenset({"point", "corner", "vertex"})
 """Titles that count the places of a feature where another column counts the features."""
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
@@ -72,6 +73,10 @@ class Table(NamedTuple):
             ):
                 continue
             column = self._column(text, line, element)
+            if self.mark != " " and found and self._is_surplus(text, line, element):
+                # More cells than titles: which of them stand in a wrong column is not known.
+                found.setdefault("surplus", []).append(element)
+                continue
             if column is None:
                 return None
             if column.role:
@@ -92,6 +97,11 @@ class Table(NamedTuple):
                 more = not {"verb", "feature"} & set(cells)
                 cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above, more=more)
         return cells
+
+    def _is_surplus(self, text: str, line: Line, element: Element) -> bool:
+        """Whether an element stands, or ends, behind the last column."""
+        marks = text.count(self.mark, line.start, element.end)
+        return marks - self._offset(text, line) >= len(self.columns)
 
     @property
     def _has_longitude_first(self) -> bool:
@@ -162,7 +172,7 @@ class Table(NamedTuple):
 
     def _column(self, text: str, line: Line, element: Element) -> Column | None:
         if self.mark != " ":
-            index = text.count(self.mark, line.start, element.start) - self._offset
+            index = text.count(self.mark, line.start, element.start) - self._offset(text, line)
             return self.columns[index] if 0 <= index < len(self.columns) else None
         at = element.start - line.start
         fitting = [column for column in self.columns if column.start <= at + 2]
@@ -172,9 +182,10 @@ class Table(NamedTuple):
         # A cell that opens far from every title belongs to another layout.
         return column if not element.gap or at - column.start <= 3 or column.role else None
 
-    @property
-    def _offset(self) -> int:
-        return 1 if self.mark == "|" and self.columns and self.columns[0].start > 0 else 0
+    def _offset(self, text: str, line: Line) -> int:
+        """How many bars stand before the first cell of a row."""
+        opens = self.mark == "|" and bool(self.columns) and self.columns[0].start > 0
+        return int(opens and text[line.start : line.end].lstrip().startswith("|"))
 
 
 def read_titles(text: str, line: Line) -> Table | None:
@@ -224,6 +235,7 @@ def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, st
     `Kind` beside a column of features is the status, `Subject` without one is the feature.
     """
     found = [(column_role(title), title, start) for title, start in titles]
+    numbers = [title for role, title, _ in found if role == "notice"]
     labels = [title for role, title, _ in found if role == "label"]
     features = [title for role, title, _ in found if role == "feature"]
     counts = any(title.lower() in _COUNTS for _, title, _ in found) or len(labels) > 1
@@ -231,7 +243,10 @@ def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, st
     for role, title, start in found:
         if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
             role = "previous"
-        if role == "label" and title.lower() in _CORNERS and counts:
+        if role == "notice" and len(numbers) > 1 and title.lower() in _NUMBERS:
+            # The number of the item, beside a column that names the notice.
+            role = "label"
+        elif role == "label" and title.lower() in _CORNERS and counts:
             role = "vertex"
         elif title.lower() == "kind" and len(features) > 1:
             role = "status"
