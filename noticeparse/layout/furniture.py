@@ -16,7 +16,7 @@ from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.recognise import is_details_line, is_row_of_chart
-from noticeparse.layout.titles import read_titles
+from noticeparse.layout.title_rows import read_titles
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind, value_property
 

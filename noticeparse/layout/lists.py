@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
-from noticeparse.layout.titles import read_titles
+from noticeparse.layout.title_rows import read_titles
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 

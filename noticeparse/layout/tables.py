@@ -12,7 +12,8 @@ from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
 from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
 from noticeparse.layout.row_numbers import row_number
-from noticeparse.layout.titles import Cells, Table, read_titles
+from noticeparse.layout.title_rows import read_titles
+from noticeparse.layout.titles import Cells, Table
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked

@@ -1,8 +1,8 @@
-"""Rows of column titles, and what each column gives to the cells below it."""
+"""A table: its columns, and what each gives to the cells below its title."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import NamedTuple
 
 from noticeparse.layout.columns import column_role
@@ -13,20 +13,8 @@ from noticeparse.readers.positions import Point
 Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
 
-_ACTION_ROLES = frozenset(
-    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
-)
 _PLACED = frozenset({"feature", "position", "latitude"})
-_OF_ITEMS = frozenset({"feature", "old", "new", "from", "to", "light", "depth", "name"})
 _OF_SECOND_LINE = frozenset({"feature", "verb"})
-_WIDE = 20
-"""Columns of blanks before the first title that leave room for the features."""
-_COUNTS = frozenset({"item", "entry"})
-"""Titles that count the rows where another column holds the features."""
-_NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
-_CORNERS = frozenset({"point", "corner", "vertex"})
-"""Titles that count the places of a feature where another column counts the features."""
-_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
 
@@ -49,6 +37,8 @@ class Table(NamedTuple):
     columns: tuple[Column, ...]
     is_of_halves: bool = False
     """Whether the titles name latitude and longitude alone, for figures without hemisphere."""
+    is_ruled: bool = False
+    """Whether a rule below the titles is parted where the columns are: `------  -----`."""
     below: tuple[Column, ...] = ()
     """The columns of a second line that each row has below its first."""
     holds_items: bool = False
@@ -67,7 +57,7 @@ class Table(NamedTuple):
         if self.mark != " " and self.mark not in text[line.start : line.end]:
             return None
         found: Cells = {}
-        for element in line.elements:
+        for element in self._parted(text, line):
             if element.kind in ("bar", "rule") or (
                 self.mark == ";" and element.kind == "semicolon"
             ):
@@ -126,7 +116,7 @@ class Table(NamedTuple):
             words = text[element.start : element.end]
             added = column._replace(
                 hemisphere=column.hemisphere or hemisphere_in(words, column.role),
-                unit=column.unit or _unit_in(words, column.role),
+                unit=column.unit or unit_in(words, column.role),
             )
             columns[columns.index(column)] = added
         return self._replace(columns=tuple(columns))
@@ -170,12 +160,24 @@ class Table(NamedTuple):
         """The unit that the title of its depth column states."""
         return next((column.unit for column in self.columns if column.unit), None)
 
+    def _parted(self, text: str, line: Line) -> Iterator[Element]:
+        """The elements of a row; between ruled columns a single blank may part two cells."""
+        for element in line.elements:
+            if self.is_ruled and element.kind == "words":
+                starts = (line.start + column.start for column in self.columns)
+                for cut in starts:
+                    if element.start < cut < element.end and text[cut - 1] == " ":
+                        yield element._replace(end=cut - 1)
+                        element = element._replace(start=cut, gap=True)
+            yield element
+
     def _column(self, text: str, line: Line, element: Element) -> Column | None:
         if self.mark != " ":
             index = text.count(self.mark, line.start, element.start) - self._offset(text, line)
             return self.columns[index] if 0 <= index < len(self.columns) else None
         at = element.start - line.start
-        fitting = [column for column in self.columns if column.start <= at + 2]
+        loose = 0 if self.is_ruled else 2
+        fitting = [column for column in self.columns if column.start <= at + loose]
         if not fitting:
             return None
         column = fitting[-1]
@@ -186,33 +188,6 @@ class Table(NamedTuple):
         """How many bars stand before the first cell of a row."""
         opens = self.mark == "|" and bool(self.columns) and self.columns[0].start > 0
         return int(opens and text[line.start : line.end].lstrip().startswith("|"))
-
-
-def read_titles(text: str, line: Line) -> Table | None:
-    """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "number", "key"):
-        return None
-    words = text[line.start : line.end]
-    marks = ("\t", "|", ";")
-    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    titles = list(_settled(_titles(words, mark)))
-    known = [role for role, _, _ in titles if role]
-    if len(known) < 2 or len(known) * 5 < len(titles) * 3:
-        return None
-    roles = set(known)
-    halves = {"latitude", "longitude"} <= roles
-    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
-        return None
-    columns = [
-        Column(role, start, hemisphere_in(title, role), _unit_in(title, role))
-        for role, title, start in titles
-    ]
-    of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
-    if of_halves:
-        # Titles over the positions alone: the features stand before them.
-        columns.insert(0, Column("feature", 0))
-    holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
-    return Table(mark, tuple(columns), of_halves, holds_items=holds_items)
 
 
 def with_item_apart(cells: Cells) -> Cells:
@@ -229,55 +204,9 @@ def with_item_apart(cells: Cells) -> Cells:
     return cells
 
 
-def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
-    """Role, words and start of each title; some titles mean what no other title does.
-
-    `Kind` beside a column of features is the status, `Subject` without one is the feature.
-    """
-    found = [(column_role(title), title, start) for title, start in titles]
-    numbers = [title for role, title, _ in found if role == "notice"]
-    labels = [title for role, title, _ in found if role == "label"]
-    features = [title for role, title, _ in found if role == "feature"]
-    counts = any(title.lower() in _COUNTS for _, title, _ in found) or len(labels) > 1
-    told = {role for role, _, _ in found}
-    for role, title, start in found:
-        if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
-            role = "previous"
-        if role == "notice" and len(numbers) > 1 and title.lower() in _NUMBERS:
-            # The number of the item, beside a column that names the notice.
-            role = "label"
-        elif role == "label" and title.lower() in _CORNERS and counts:
-            role = "vertex"
-        elif title.lower() == "kind" and len(features) > 1:
-            role = "status"
-        elif title.lower() == "subject" and not features:
-            role = "feature"
-        elif title.lower() in _COUNTS and len(features) > 1:
-            role = "label"
-        yield role, title, start
-
-
-def _unit_in(title: str, role: str | None) -> str | None:
+def unit_in(title: str, role: str | None) -> str | None:
+    """The unit that the title of a depth column states, or None."""
     if role != "depth":
         return None
     words = title.lower().replace("(", " ").replace(")", " ").split()
     return next((_DEPTH_UNITS[word] for word in words if word in _DEPTH_UNITS), None)
-
-
-def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
-    if mark == " ":
-        at = 0
-        for part in words.split("  "):
-            if part.strip():
-                yield part.strip(), at + len(part) - len(part.lstrip())
-            at += len(part) + 2
-        return
-    at = 0
-    cells = words.split(mark)
-    inner = (
-        cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
-    )
-    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
-    for cell in inner:
-        yield cell.strip(), at
-        at += len(cell) + 1
