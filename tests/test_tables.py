@@ -230,3 +230,33 @@ def test_columns_parted_by_the_rule_below_their_titles() -> None:
         ("23/26", "16", "delete", "rock", [AT_Q]),
     ]
     assert not errors(bulletin)
+
+
+RELATIONS = """\
+Notice  Chart  Verb      Object               Position
+23/26   16     ADD       Pier                 between 46 10.10 S 122 00.20 W
+                                              and 46 11.10 S 122 00.20 W
+24/26   17     ADD       Special buoy         close N of 46 12.10 S 122 00.20 W
+25/26   17     MOVE      Mooring buoy         from 46 10.10 S 122 00.20 W
+                                              to 46 11.10 S 122 00.20 W
+"""
+
+
+def test_words_beside_a_place_in_its_column() -> None:
+    """They are never dropped: a place that is only near is not that of the feature."""
+    bulletin = parse(RELATIONS)
+    pier, buoy, moved = actions_of(bulletin)
+    assert pier.geometry.relation == "between"
+    assert [p.iso6709 for p in pier.geometry.positions] == [AT_P, AT_Q]
+    assert (buoy.geometry.relation, buoy.geometry.direction) == ("close", "N")
+    assert isinstance(moved, Move)
+    assert [p.iso6709 for p in moved.destination.positions] == [AT_Q]
+    assert not errors(bulletin)
+
+
+def test_several_notices_in_one_cell() -> None:
+    text = (
+        "Notice | Chart | Verb | Object | Position\n"
+        "22/26, 23/26 | 14 | Insert | Wreck | 46 10.10 S 122 00.20 W\n"
+    )
+    assert errors(parse(text)) == {"notice-unread"}

@@ -54,7 +54,8 @@ class RowHeads:
         number = row_number(self.assembly.text, cells)
         notice = self.assembly.notice
         if number is None:
-            if not (self.names_notices and cells.get("notice")):
+            is_several = sum(e.kind == "number" for e in cells.get("notice", [])) > 1
+            if not (is_several or (self.names_notices and cells.get("notice"))):
                 return False
             # Rows of a number that cannot be read are not given to the notice above.
             cells["unread"] = cells.pop("notice")

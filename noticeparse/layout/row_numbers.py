@@ -29,6 +29,9 @@ def row_number(text: str, cells: Cells) -> RowNumber | None:
     """The number that the cells of a row give, or None where they name no notice."""
     cell = cells.get("notice", [])
     mark = _mark(text, cells)
+    if sum(e.kind == "number" for e in cell) > 1:
+        # Which of several notices the row is of cannot be told.
+        return None
     number = next((e for e in cell if e.kind == "number"), None)
     if number is not None:
         words = text[number.start : number.end]

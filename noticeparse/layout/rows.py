@@ -18,6 +18,7 @@ from noticeparse.layout.cells import (
     span_of,
     verb_and_change,
     with_own_feature,
+    words_beside,
 )
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.elements import Element
@@ -38,6 +39,7 @@ _JOINTS = {
     "clearance": ", vertical clearance ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
+_NO_WORDS = frozenset({*PLACES, "label", "bar"})
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
 )  # fmt: skip
@@ -104,14 +106,7 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
-        unread = [
-            Fault("notice-unread", e.start, e.end, {"written": self._words([e])})
-            for e in cells.pop("unread", [])
-        ]
-        if surplus := cells.get("surplus"):
-            piece = span_of(surplus) or (0, 0)
-            values = {"written": self.text[slice(*piece)]}
-            unread.append(Fault("row-too-long", *piece, values))
+        unread = list(self._faults(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)
@@ -144,6 +139,12 @@ class RowReader:
         )
         self.items.append(item)
 
+    def _faults(self, cells: Cells) -> Iterator[Fault]:
+        """What is wrong with the row as such: its notice cannot be told, or it has more cells."""
+        for code, role in (("notice-unread", "unread"), ("row-too-long", "surplus")):
+            if piece := span_of(cells.get(role, [])):
+                yield Fault(code, *piece, {"written": self.text[slice(*piece)]})
+
     def _is_heading(self, cells: Cells) -> bool:
         """Whether a row is a verb over the rows below: `| INSERT | | |`."""
         told = [element for cell in cells.values() for element in cell]
@@ -161,15 +162,18 @@ class RowReader:
     def _goes_on(self, cells: Cells) -> bool:
         if any(role in cells for role in ("old", "new", "number")):
             return False
-        for role in ("verb", "feature"):
-            words = self._words([e for e in cells.get(role, []) if e.kind not in PLACES])
+        for role in ("verb", "feature", "position"):
+            words = self._words([e for e in cells.get(role, []) if e.kind not in _NO_WORDS])
             if words and not is_connector(words):
                 return False
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
 
     def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
         lead = [
-            e for role in ("verb", "feature") for e in cells.get(role, []) if e.kind == "words"
+            e
+            for role in ("verb", "feature", "position")
+            for e in cells.get(role, [])
+            if e.kind == "words"
         ]
         pieces = [(e.start, e.end) for e in lead]
         for group in groups:
@@ -211,6 +215,11 @@ class RowReader:
         for element in cells.get("feature", []):
             if element.kind not in PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
+        before, behind = words_beside(
+            self.text, cells.get("position") or cells.get("latitude") or []
+        )
+        item.words += before
+        item.tail += behind
         for role, joint in _JOINTS.items():
             pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
             if not pieces:

@@ -15,6 +15,7 @@ from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
 from noticeparse.readers.codes import read_codes
+from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
@@ -175,7 +176,7 @@ class TableReader:
         placed = table.states_hemispheres and "latitude" in cells
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
         if table.mark == " " and len(cells) < 2 and not placed:
-            told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
+            told = sum(1 for e in line.elements if self._tells(e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
             if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
@@ -210,6 +211,12 @@ class TableReader:
             return False
         self._last_row = line.row
         return True
+
+    def _tells(self, element: Element) -> bool:
+        """Whether words do more than link a place to those above: `and P`."""
+        if element.kind != "words" or not has_words(self.text, element):
+            return False
+        return not is_connector(self.assembly.words(element))
 
     def _names_all(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""
