@@ -116,7 +116,7 @@ def words_beside(text: str, cell: list[Element]) -> tuple[list[Piece], list[Piec
         [
             (e.start, e.end)
             for e in part
-            if e.kind == "words" and any(c.isalnum() for c in text[e.start : e.end])
+            if e.kind == "words" and any(c.isalpha() for c in text[e.start : e.end])
         ]
         for part in (cell[: at[0]], cell[at[-1] + 1 :])
     )
