@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.elements import Line
 from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.notice_openings import speaks_of_notice
 from noticeparse.layout.prose import paragraph

@@ -8,7 +8,6 @@ from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Item, Piece
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.lines import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
 from noticeparse.readers.openings import is_parted

@@ -5,8 +5,8 @@ from __future__ import annotations
 from noticeparse.faults import Fault
 from noticeparse.layout.cells import is_nothing, span_of
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.lines import Element
 from noticeparse.layout.states import set_replacement, set_states
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import has_kind

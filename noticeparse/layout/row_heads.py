@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.layout.row_numbers import row_number, take_bracketed
 from noticeparse.layout.titles import Cells
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from noticeparse.layout.lines import Line
+from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import NoticeOpening
 from noticeparse.layout.titles import Cells, Column, Table
 from noticeparse.readers.features import has_kind

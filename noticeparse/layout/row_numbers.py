@@ -9,7 +9,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.lines import Element
+from noticeparse.layout.elements import Element
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.references import status_in_words
 

@@ -24,7 +24,6 @@ from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.lines import Element
 from noticeparse.layout.old_new import set_old_and_new
 from noticeparse.layout.repeated_rows import RepeatedRows
 from noticeparse.layout.titles import Cells

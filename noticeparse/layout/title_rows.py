@@ -7,8 +7,8 @@ from collections.abc import Iterable, Iterator
 from itertools import pairwise
 
 from noticeparse.layout.columns import column_role
+from noticeparse.layout.elements import Line
 from noticeparse.layout.hemispheres import hemisphere_in
-from noticeparse.layout.lines import Line
 from noticeparse.layout.titles import Column, Table, unit_in
 
 _ACTION_ROLES = frozenset(
