@@ -18,7 +18,9 @@ _SAME_LENGTH = {
     "°": "º˚",
     "'": "′’‘´`ʹʼ‛",
     '"': "″“”„‟«»〃ˮ",
-    "-": "‐‑‒–—―−﹣－",
+    "-": "‐‑‒–—―−﹣－" + "─━═╌╍┄┅┈┉╴╶╸╺╼╾",
+    # The ruled lines of a table, and where they meet.
+    "|": "│┃║╎╏┆┇┊┋¦｜",
     # A return that ends a line of its own is a line feed by then.
     " ": "\r\v\f\x1c\x1d\x1e\x1f\x85\xa0\u1680\u2028\u2029\u202f\u205f\u3000"
     + "".join(map(chr, range(0x2000, 0x200B))),
@@ -29,7 +31,7 @@ _SAME_LENGTH = {
     "(": "（",
     ")": "）",
     "/": "／⁄∕",
-    "+": "＋",
+    "+": "＋" + "".join(map(chr, (*range(0x250C, 0x254C), *range(0x2552, 0x2571)))),
     "·": "•∙⋅‧・",
     "�": "".join(map(chr, range(0xD800, 0xE000))),
     **{str(d): chr(0xFF10 + d) for d in range(10)},

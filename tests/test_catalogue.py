@@ -34,6 +34,8 @@ COMPANIONS = {
     "figure-in-doubt": {"text-garbled"},
     # If the place is that of the item before it, the item behind it has none.
     "place-before-verb": {"item-without-position"},
+    # The rows stand under a notice of their own, which has no number.
+    "notice-unread": {"notice-head-missing"},
 }
 
 

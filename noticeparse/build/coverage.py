@@ -13,9 +13,10 @@ from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.lines import read_lines
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.heads import read_parts
 from noticeparse.records.bulletin import Coverage
 
+_NUMBERS_OF_CHARTS = ("CHART_NUMBER", "INTERNATIONAL")
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 
 
@@ -117,7 +118,8 @@ def _may_bear(words: str) -> bool:
     """Whether words hold a position, a chart number, or a figure with a unit beside a feature."""
     if any(line.has("point", "half") for line in read_lines(words)):
         return True
-    if "CHART_WORD" in head_kinds(words) and any(c.isdigit() for c in words):
+    heads = read_parts(words)
+    if any(a.kind == "CHART_WORD" and b.kind in _NUMBERS_OF_CHARTS for a, b in pairwise(heads)):
         return True
     parts = words.replace(",", " ").split()
     unit = any(

@@ -41,9 +41,12 @@ class Link(NamedTuple):
     pointer: str
 
     @property
-    def head(self) -> tuple[int, int]:
-        """The head that the section stands under, which several notices may share."""
-        return self.of, self.section.span.start
+    def head(self) -> tuple[int, int, NoticeRef | None]:
+        """The head that the section stands under, which several notices may share.
+
+        Rows under the head of one chart may each name the notice before: then it is none.
+        """
+        return self.of, self.section.span.start, self.section.previous
 
     def trouble(self, fault: Fault, given: Given) -> Trouble:
         """What is wrong with this link, where its head names the notice before."""
@@ -118,7 +121,7 @@ class Trail:
     """The links of one chart so far, in the order of their keys."""
 
     def __init__(self) -> None:
-        self._heads: set[tuple[int, int]] = set()
+        self._heads: set[tuple[int, int, NoticeRef | None]] = set()
         self._by_number: dict[int, Key] = {}
         self._last: dict[str | None, Key] = {}
         self._naming: dict[Key, list[Link]] = {}

@@ -1,13 +1,28 @@
-"""Lines that speak of other notices: cancelled by the one that is open, expired, or in force."""
+"""Lines that speak of other notices: cancelled by one of them, expired, or in force."""
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.elements import Line
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.notice_openings import speaks_of_notice
 from noticeparse.layout.prose import paragraph
 from noticeparse.readers.heads import head_kinds
+
+_CANCELLED_BY = re.compile(
+    r"(?:is|are|was|were|(?:has|have) been) (?:hereby )?"
+    r"(?:cancelled|canceled|superseded|withdrawn|revoked|annulled)(?= by )",
+    re.IGNORECASE,
+)
+_CANCELS = re.compile(r"(?:also )?(?:cancels|supersedes|revokes|annuls)\b", re.IGNORECASE)
+_NAMES_NOTICE = re.compile(
+    r"(?:(?:the )?(?:temporary |preliminary )?(?:notices?|nm|ntm)(?: to mariners)?"
+    r"(?: nos?\.?)?)?$",
+    re.IGNORECASE,
+)
 
 
 def takes_cancellation(assembly: Assembly, line: Line) -> bool:
@@ -21,7 +36,46 @@ def takes_cancellation(assembly: Assembly, line: Line) -> bool:
     if speaks_of_notice(assembly.text, line):
         assembly.add_prose(paragraph(assembly.text, line.elements))
         return True
+    if _takes_of_both(assembly, line):
+        return True
     if head_kinds(assembly.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
         return False
     notice.clauses.append(piece)
+    return True
+
+
+def _takes_of_both(assembly: Assembly, line: Line) -> bool:
+    """Take a line that names both notices: `Notice 198(T)/26 is cancelled by Notice 244/26.`.
+
+    The one that cancels has it, wherever the line stands; if it is not here, no notice has it.
+    """
+    text = assembly.text
+    elements = [e for e in line.elements if text[e.start : e.end].strip(" .")]
+    numbers = [e for e in elements if e.kind == "number"]
+    if len(numbers) < 2 or any(e.kind not in ("words", "number") for e in elements):
+        return False
+    start, end = elements[0].start, elements[-1].end
+    if _NAMES_NOTICE.match(text[start : numbers[0].start].strip()) is None:
+        return False
+    behind = text[numbers[0].end : numbers[1].start].lstrip()
+    if _CANCELS.match(behind) is not None:
+        said = (numbers[0].end, end)
+        return _give(assembly, numbers[0], line, (said, (start, numbers[0].end)))
+    between = text[numbers[-2].end : numbers[-1].start]
+    told = _CANCELLED_BY.search(between)
+    if told is None or elements[-1] is not numbers[-1]:
+        return False
+    cut = numbers[-2].end + told.end()
+    return _give(assembly, numbers[-1], line, ((start, cut), (cut, line.elements[-1].end)))
+
+
+def _give(
+    assembly: Assembly, number: Element, line: Line, pieces: tuple[tuple[int, int], ...]
+) -> bool:
+    """Give the clause to the notice of a number; its other piece says nothing more."""
+    notice: NoticeDraft | None = assembly.of_number(assembly.words(number))
+    if notice is None:
+        assembly.loose.append(paragraph(assembly.text, line.elements))
+    else:
+        notice.clauses += pieces
     return True

@@ -56,6 +56,10 @@ class Assembly:
             return False
         return all(line.is_blank for line in self.body)
 
+    def of_number(self, words: str) -> NoticeDraft | None:
+        """The notice of this number, where it stands above."""
+        return self._by_number.get(words)
+
     def is_known(self, words: str) -> bool:
         """Whether a notice of this number stands above."""
         return words in self._by_number
@@ -82,6 +86,11 @@ class Assembly:
             self.notice = known
         else:
             self._new(words, number, start)
+
+    def open_unread(self, start: int) -> None:
+        """Open a notice whose number, in the column of a table, cannot be read."""
+        self.end_body()
+        self._new(None, None, start)
 
     def open_chart(self, piece: Piece) -> None:
         """Open a chart section; where a notice already has charts in a list by chart, it ends."""
@@ -188,6 +197,10 @@ class Assembly:
         self.end_body()
         self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
         return self.words(verbs[0])
+
+    def add_second_line(self, cells: Cells) -> bool:
+        """More cells for the row above, from the second of its lines; false where none is held."""
+        return self._rows is not None and not self.body and self._rows.add_second_line(cells)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""

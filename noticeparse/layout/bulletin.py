@@ -22,7 +22,12 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
-from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous
+from noticeparse.layout.recognise import (
+    has_star,
+    is_head_of_card,
+    is_previous,
+    says_unchanged,
+)
 from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
@@ -162,7 +167,8 @@ class _Reader(HeadReader):
             return
         line, titles = without_axis_titles(self.text, line)
         self.layout.ignored += titles
-        if self.tables.takes_codes(line):
+        is_aside = self.tables.is_comment(line) or says_unchanged(self.text, line)
+        if is_aside or self.tables.takes_codes(line):
             self.layout.front.append(line)
             return
         if self.tables.opens(line) or self.tables.goes_on_with_titles(line):

@@ -7,6 +7,7 @@ from collections.abc import Container
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Item, Piece
 from noticeparse.layout.elements import Element
+from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
 from noticeparse.readers.openings import is_parted
@@ -103,6 +104,22 @@ def awaits_destination(item: Item) -> bool:
     """Whether a row of a move has one place, so that the row below says where to."""
     is_move = item.verb is not None and canonical_verb(item.verb) == "move"
     return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
+
+
+def words_beside(text: str, cell: list[Element]) -> tuple[list[Piece], list[Piece]]:
+    """The words before the first place of a cell, and those behind its last: `close N of P`."""
+    at = [i for i, element in enumerate(cell) if element.kind in PLACES]
+    if not at:
+        return [], []
+    before, behind = (
+        [
+            (e.start, e.end)
+            for e in part
+            if e.kind == "words" and any(c.isalpha() for c in text[e.start : e.end])
+        ]
+        for part in (cell[: at[0]], cell[at[-1] + 1 :])
+    )
+    return before, behind
 
 
 def span_of(elements: list[Element]) -> Piece | None:

@@ -13,6 +13,7 @@ from itertools import zip_longest
 
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
+from noticeparse.readers.references import mark_of_number, status_in_words
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})
 _WORDS = frozenset({"words", "number"})
@@ -60,6 +61,7 @@ def unclaimed_words(
     claimed = _joined([*ignored, *_claims(layout)])
     starts = [start for start, _ in claimed]
     known = _known_numbers(text, layout)
+    marked = {told for words in known if (told := mark_of_number(words or "")) is not None}
     found: list[Piece] = []
     for line in lines:
         for element, following in zip_longest(line.elements, line.elements[1:]):
@@ -67,6 +69,8 @@ def unclaimed_words(
             row = bisect_right(starts, element.start) - 1
             is_claimed = row >= 0 and claimed[row][1] > element.start
             if element.kind not in _WORDS or is_claimed or words in known:
+                continue
+            if status_in_words(words) in marked:
                 continue
             if following is not None and text[following.start : following.end].strip() in known:
                 continue
@@ -91,6 +95,9 @@ def apart_from(
 def _known_numbers(text: str, layout: Layout) -> set[str | None]:
     known: set[str | None] = {notice.number_words for notice in layout.notices}
     for notice in layout.notices:
+        if notice.number is not None and notice.number_words is not None:
+            # Number and year may stand in columns of their own.
+            known.add(notice.number_words.partition("/")[0].partition("(")[0])
         for chart in notice.charts:
             known.add(chart.number)
             if chart.previous is not None:

@@ -16,9 +16,9 @@ from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.recognise import is_details_line, is_row_of_chart
-from noticeparse.layout.titles import read_titles
+from noticeparse.layout.title_rows import read_titles
 from noticeparse.readers.editions import read_line_words
-from noticeparse.readers.features import value_property
+from noticeparse.readers.features import has_kind, value_property
 
 _SOMETHING: tuple[ElementKind, ...] = (
     "point",
@@ -84,12 +84,21 @@ def find_furniture(
         # Rows of bare figures differ in what they say, however alike they look.
         has_letters = any(char.isalpha() for char in _STATUS.sub("", shape))
         is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
-        again = has_letters and is_told
+        again = has_letters and is_told and not _is_below_place(text, lines, index)
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
             if len(shapes) < _MOST_KNOWN:
                 shapes.add(shape)
     return Furniture(found, frozenset(shapes))
+
+
+def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
+    """Whether a line is the feature of the place right above it, however often it is named."""
+    above = lines[index - 1] if index else None
+    if above is None or not above.has("point", "half"):
+        return False
+    words = text[above.start : above.end]
+    return has_kind(text[lines[index].start : lines[index].end]) and not has_kind(words)
 
 
 def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:

@@ -23,6 +23,8 @@ class HandedOn:
     table: Table | None = None
     table_holds_for_all: bool = False
     dropped: frozenset[str] | None = None
+    names_notices: bool = False
+    """Whether rows of the open table have named their notices."""
     point_above: Point | None = None
     """The position whose degrees rows of minutes alone go on with."""
     codes: dict[str, str] = field(default_factory=dict)

@@ -6,11 +6,14 @@ coordinate its hemisphere.  Below a row with degrees, figures may be minutes alo
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.faults import Fault
 from noticeparse.layout.elements import Element
 from noticeparse.readers.coordinates import Coordinate, read_coordinate
-from noticeparse.readers.positions import Point, join_coordinates
+from noticeparse.readers.positions import Point, join_coordinates, read_signed
 
+_SIGNED = re.compile(r"[+-]?[0-9]{1,3}\.[0-9]{2,9}")
 _LETTERS = {"north": "N", "south": "S", "east": "E", "west": "W"}
 _AXES = {"latitude": frozenset("NS"), "longitude": frozenset("EW")}
 
@@ -96,3 +99,14 @@ def _coordinate(kind: str, words: str, letter: str, start: int) -> Coordinate:
     read = read_coordinate(kind, f"{words} {letter}", start)
     # The letter stands in the title; the coordinate as written ends with its figures.
     return read._replace(text=words)
+
+
+def with_longitude_first(text: str, element: Element) -> Element:
+    """A pair with signs under titles of which that of the longitude stands first."""
+    words = text[element.start : element.end]
+    figures = _SIGNED.findall(words)
+    if element.kind != "point" or any(c.isalpha() for c in words) or len(figures) != 2:
+        return element
+    first, second = figures
+    between = words[len(first) : len(words) - len(second)]
+    return element._replace(value=read_signed(f"{second}{between}{first}", element.start))

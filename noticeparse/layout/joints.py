@@ -65,6 +65,13 @@ _NOTES = (
 )  # fmt: skip
 
 
+_OF_SHEETS = re.compile(
+    r"[a-z]{3,10} (?:all |the |any ){0,2}(?:earlier|previous|preceding|former) "
+    r"(?:sheets?|lists?|notices?|editions?|issues?|bulletins?|corrections?)\b"
+)
+"""`Correct earlier sheets first`: what is to be done with sheets of notices, not on a chart."""
+
+
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
@@ -77,7 +84,8 @@ def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
 
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
-    return words.lower().startswith(_NOTES) and '"' not in words
+    said = words.lower()
+    return (said.startswith(_NOTES) or _OF_SHEETS.match(said) is not None) and '"' not in words
 
 
 def tells_only(words: str) -> bool:

@@ -236,5 +236,5 @@ class KeyReader:
         block.pop("key", None)
         self._last_role = ""
         if any(block.values()):
-            self._tables.head(block)
+            self._tables.heads.take(block)
             self.assembly.add_row(block)

@@ -5,6 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.elements import Line
 from noticeparse.layout.notice_openings import notice_opening
+from noticeparse.layout.title_rows import read_titles
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
@@ -61,7 +62,7 @@ class ListReader:
         if self._is_entry(line, index, behind_blank):
             self.open.entries.append(line)
             return True
-        if not self.open.entries and self.open.kind == "other":
+        if not self.open.entries and (self.open.kind == "other" or line.has("chart")):
             self.lists.remove(self.open)
             self.bare_titles.append(self.open.title)
         self.open = None
@@ -71,7 +72,7 @@ class ListReader:
         assert self.open is not None
         if line.has("point", "half", "verb", "reference", "key"):
             return False
-        if line.has("chart") and self.open.kind == "other":
+        if line.has("chart") and (self.open.kind == "other" or self._heads_items(index)):
             return False
         opening = notice_opening(self.text, line)
         if opening is not None:
@@ -80,6 +81,15 @@ class ListReader:
             kinds = head_kinds(self.text[line.start : line.end])
             return bool(kinds & {"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER"})
         return True
+
+    def _heads_items(self, index: int) -> bool:
+        """Whether a chart has its corrections below it, or the titles of their columns."""
+        below = next((one for one in self.lines[index + 1 : index + 3] if one.elements), None)
+        if below is None or below.has("chart"):
+            return False
+        titles = read_titles(self.text, below)
+        is_told = titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
+        return is_told or (below.has("verb") and below.has("point", "half"))
 
     def _opens_notice(self, line: Line, number_at: int, index: int, behind_blank: bool) -> bool:
         """Whether a numbered line within a list is the head of a notice after all."""

@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Piece
+from noticeparse.layout.exports import with_bars
 
 _LEAST = 3
 """Lines that must show a mark before it is taken for one."""
@@ -26,6 +27,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         _line_numbers,
         _stars,
         _quoted_cells,
+        with_bars,
         _tags,
         _led_keys,
         _led_heads,
@@ -88,12 +90,18 @@ def _line_numbers(text: str) -> tuple[str, list[Piece]]:
 
 
 _HASHES = re.compile(r"^#{1,6}(?= )", re.MULTILINE)
+_EXPORT_ROW = re.compile(
+    r"^(?!#)(?:[^;\n]{0,120};){3}|^(?!#)(?:[^\t\n]{0,120}\t){3}", re.MULTILINE
+)
 _STARS = re.compile(r"(?<![*\w])(\*{1,2}|_{2})(?=\S)([^*_\n]{1,60}?)(?<=\S)\1(?![*\w])")
 
 
 def _stars(text: str) -> tuple[str, list[Piece]]:
     """`## ` before headings and `**` round words."""
     hashes = len(_HASHES.findall(text)) >= _LEAST - 1
+    if hashes and len(_EXPORT_ROW.findall(text)) >= _LEAST:
+        # Among the rows of an export a hash opens a remark on them, or a row put aside.
+        hashes = False
     stars = (hashes or "**" in text) and len(_STARS.findall(text)) >= _LEAST
     marks: list[Piece] = []
     if hashes:

@@ -13,20 +13,20 @@ from noticeparse.layout.cells import (
     awaits_destination,
     changed_property,
     goes_on_in_cells,
-    is_nothing,
     lone_axes,
     set_label,
     span_of,
     verb_and_change,
     with_own_feature,
+    words_beside,
 )
 from noticeparse.layout.drafts import Added, Group, Item, Place
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.states import set_replacement, set_states
+from noticeparse.layout.old_new import set_old_and_new
+from noticeparse.layout.repeated_rows import RepeatedRows
 from noticeparse.layout.titles import Cells
-from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
@@ -38,6 +38,7 @@ _JOINTS = {
     "clearance": ", vertical clearance ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
+_NO_WORDS = frozenset({*PLACES, "label", "bar"})
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
 )  # fmt: skip
@@ -53,6 +54,7 @@ class RowReader:
         self.items: list[Item] = []
         self.verb = verb
         self.before: Point | None = None
+        self._repeated = RepeatedRows(text)
         self._held: tuple[Cells, str | None] | None = None
         """The row above, and its unit of depths; the row below may hold the rest of its cells."""
 
@@ -84,6 +86,13 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
+    def add_second_line(self, cells: Cells) -> bool:
+        """Give the row above the cells of its second line, where it has none of their roles."""
+        if self._held is None or set(cells) & set(self._held[0]):
+            return False
+        self._held[0].update(cells)
+        return True
+
     def finished(self) -> list[Item]:
         """The items of all rows."""
         self._give()
@@ -96,18 +105,27 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
+        unread = list(self._faults(cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)
+            last.faults += unread
             return
-        item = Item(groups=groups)
+        if last is not None and last.groups and self._repeated.goes_on(cells):
+            last.faults += [*unread, *self._repeated.fault_of(cells)]
+            last.groups[-1].role = last.groups[-1].role or "numbered"
+            last.groups[-1].places += [place for group in groups for place in group.places]
+            last.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
+            return
+        self._repeated.opens(cells)
+        item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
         if item.change and not cells.get("new") and not cells.get("change"):
             # `Replaced by light-buoy`: light and name are those of the new one.
             item.change += [piece for added in item.added for piece in added.pieces]
             item.added = []
-        self._set_old_new(item, cells)
+        set_old_and_new(self.text, item, cells)
         set_label(self.text, item, cells, self.codes)
         radius = span_of(cells.get("radius", []))
         if radius is not None:
@@ -119,6 +137,12 @@ class RowReader:
             for e in cell
         )
         self.items.append(item)
+
+    def _faults(self, cells: Cells) -> Iterator[Fault]:
+        """What is wrong with the row as such: its notice cannot be told, or it has more cells."""
+        for code, role in (("notice-unread", "unread"), ("row-too-long", "surplus")):
+            if piece := span_of(cells.get(role, [])):
+                yield Fault(code, *piece, {"written": self.text[slice(*piece)]})
 
     def _is_heading(self, cells: Cells) -> bool:
         """Whether a row is a verb over the rows below: `| INSERT | | |`."""
@@ -137,15 +161,18 @@ class RowReader:
     def _goes_on(self, cells: Cells) -> bool:
         if any(role in cells for role in ("old", "new", "number")):
             return False
-        for role in ("verb", "feature"):
-            words = self._words([e for e in cells.get(role, []) if e.kind not in PLACES])
+        for role in ("verb", "feature", "position"):
+            words = self._words([e for e in cells.get(role, []) if e.kind not in _NO_WORDS])
             if words and not is_connector(words):
                 return False
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
 
     def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
         lead = [
-            e for role in ("verb", "feature") for e in cells.get(role, []) if e.kind == "words"
+            e
+            for role in ("verb", "feature", "position")
+            for e in cells.get(role, [])
+            if e.kind == "words"
         ]
         pieces = [(e.start, e.end) for e in lead]
         for group in groups:
@@ -187,6 +214,11 @@ class RowReader:
         for element in cells.get("feature", []):
             if element.kind not in PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
+        before, behind = words_beside(
+            self.text, cells.get("position") or cells.get("latitude") or []
+        )
+        item.words += before
+        item.tail += behind
         for role, joint in _JOINTS.items():
             pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
             if not pieces:
@@ -199,44 +231,6 @@ class RowReader:
             unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
-
-    def _set_old_new(self, item: Item, cells: Cells) -> None:
-        old, new = cells.get("old", []), cells.get("new", [])
-        if old and new and not cells.get("feature") and set_states(self.text, item, old, new):
-            return
-        if not (old or new) or any(e.kind in PLACES for e in old + new):
-            places = old + new + (cells.get("to", []) if cells.get("from") else [])
-            if any(e.kind in PLACES for e in places) and item.verb is None:
-                item.verb = "move"
-            return
-        if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
-            set_replacement(self.text, item, old, new)
-            return
-        written, before = (
-            "" if is_nothing(words) else words.strip(" .-")
-            for words in (self._words(new), self._words(old))
-        )
-        if not new and before:
-            start, end = old[0].start, old[-1].end
-            values = {"written": self._words(old)}
-            item.faults.append(Fault("new-value-empty", start, end, values))
-        verb = canonical_verb(written) if written else "delete"
-        if verb in ("insert", "delete"):
-            item.verb = item.verb or written or "delete"
-            item.verb_piece = item.verb_piece or span_of(new)
-            if before and not (item.words and before.replace(" ", "").isalpha()):
-                # `charted` or `existing` beside the feature says nothing more of it.
-                item.words += [(e.start, e.end) for e in old]
-            return
-        if not before and canonical_verb(item.verb or "insert") == "insert":
-            item.verb = item.verb or "insert"
-            item.words += [(e.start, e.end) for e in new]
-            return
-        if item.verb is None and not item.words and has_kind(before) and has_kind(written):
-            item.verb = "replace"
-        item.verb = item.verb or "amend"
-        item.old = [(e.start, e.end) for e in old]
-        item.change = [(e.start, e.end) for e in new]
 
     def _groups(self, cells: Cells) -> Iterator[Group]:
         merged = cells.get("latitude", []) + cells.get("longitude", [])

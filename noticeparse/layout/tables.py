@@ -9,16 +9,21 @@ from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
-from noticeparse.layout.titles import Cells, Table, read_titles
+from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
+from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
+from noticeparse.layout.row_numbers import row_number
+from noticeparse.layout.title_rows import read_titles
+from noticeparse.layout.titles import Cells, Table
 from noticeparse.readers.codes import read_codes
+from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
-_HEAD_CELLS = (
-    "chart", "international", "panel", "edition", "edition_date", "datum",
-)  # fmt: skip
+_PLACES = frozenset({"position", "latitude", "longitude"})
+_NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
+"""Roles of what names notice and chart of a row, and is no part of what the row says."""
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _NOTES = frozenset({"note", "notes", "remark", "information", "info"})
@@ -31,6 +36,7 @@ class TableReader:
 
     def __init__(self, assembly: Assembly) -> None:
         self.assembly = assembly
+        self.heads = RowHeads(assembly)
         self.text = assembly.text
         self.table: Table | None = None
         self._awaits_rows = False
@@ -42,12 +48,17 @@ class TableReader:
         """The last line that was a row."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
+        self._datum: list[Element] = []
+        """The datum of the row above."""
+        self._awaits_second = False
+        """Whether the last row may have a second line."""
 
     def take_up(self, before: HandedOn) -> None:
         """Go on with the columns of the part before."""
         self.table, self._holds_for_all = before.table, before.table_holds_for_all
         self._dropped = set(before.dropped) if before.dropped is not None else None
         self._point_above = before.point_above
+        self.heads.names_notices = before.names_notices
 
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
@@ -58,12 +69,13 @@ class TableReader:
             table_holds_for_all=self._holds_for_all,
             dropped=dropped,
             point_above=self._point_above,
+            names_notices=self.heads.names_notices,
         )
 
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
         titles = read_titles(self.text, line)
-        if titles is None:
+        if titles is None or self._are_of_second_line(titles, line):
             return False
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
@@ -80,9 +92,17 @@ class TableReader:
         self.assembly.row_verb = heading or self.assembly.row_verb
         self.table = titles
         self._point_above = None
+        self.heads.names_notices = False
         self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
+
+    def _are_of_second_line(self, titles: Table, line: Line) -> bool:
+        """Whether titles below others are those of the second line of each row."""
+        above = self.table if self._awaits_rows else None
+        if above is None or titles.roles & above.roles:
+            return False
+        return bool(above.with_second_titles(self.text, line).below)
 
     def takes_codes(self, line: Line) -> bool:
         """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
@@ -91,6 +111,10 @@ class TableReader:
         codes = read_codes(self.text[line.start : line.end])
         self.assembly.codes.update(codes)
         return bool(codes)
+
+    def is_comment(self, line: Line) -> bool:
+        """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
+        return is_comment(self.text, self.table, line)
 
     def goes_on_with_titles(self, line: Line) -> bool:
         """Whether a line below the titles belongs to them: units, a rule, more words."""
@@ -121,18 +145,24 @@ class TableReader:
         table = self.table
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
-        if "notice" not in table.roles and notice_opening(self.text, line) is not None:
+        opening = notice_opening(self.text, line)
+        if opening is not None and ("notice" not in table.roles or is_told(table, opening)):
             return False
         if table.is_of_halves and line.has("point", "half"):
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
+        if self._takes_second_line(table, line):
+            return True
+        if runs_through(table, line):
+            return False
+        table = self.table = table.with_verbs(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
         if self._heads_rows(line):
             return False
-        cells = {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
+        cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -144,8 +174,9 @@ class TableReader:
         if self._is_heading(line, cells):
             return False
         placed = table.states_hemispheres and "latitude" in cells
+        placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
         if table.mark == " " and len(cells) < 2 and not placed:
-            told = sum(1 for e in line.elements if e.kind == "words" and has_words(self.text, e))
+            told = sum(1 for e in line.elements if self._tells(e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
             if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
@@ -160,18 +191,39 @@ class TableReader:
         if self._names_all(cells) and self.assembly.cut.falls_before(line):
             return True
         self._last_row = line.row
+        self._awaits_second = not set(cells) <= _PLACES
         self._keep_point(cells)
-        self.head(cells)
+        self.heads.take(cells)
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
 
+    def _takes_second_line(self, table: Table, line: Line) -> bool:
+        """Take a line as the second of the row right above it."""
+        awaits, self._awaits_second = self._awaits_second, False
+        if line.row != self._last_row + 1:
+            return False
+        cells = second_line(self.text, table, line)
+        if cells and not awaits and table.below and set(cells) <= _PLACES:
+            # One more place below the second line.
+            self.assembly.add_row(cells)
+        elif not cells or not awaits or not self.assembly.add_second_line(cells):
+            return False
+        self._last_row = line.row
+        return True
+
+    def _tells(self, element: Element) -> bool:
+        """Whether words do more than link a place to those above: `and P`."""
+        if element.kind != "words" or not has_words(self.text, element):
+            return False
+        return not is_connector(self.assembly.words(element))
+
     def _names_all(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""
-        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
-        if not numbers or not cells.get("chart") or not cells.get("verb"):
+        number = row_number(self.text, cells)
+        if number is None or not cells.get("chart") or not cells.get("verb"):
             return False
-        return not self.assembly.is_known(self.assembly.words(numbers[0]))
+        return not self.assembly.is_known(number.words)
 
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
@@ -185,6 +237,13 @@ class TableReader:
         words = self.text[line.start : line.end].rstrip()
         is_told = line.has("verb") and line.has("words") and words.endswith(":")
         return is_told and not line.has("point", "half", "reference", "number")
+
+    def _filled(self, cells: Cells) -> Cells:
+        """The cells that say something; a ditto mark below a datum says the same of its chart."""
+        above, self._datum = self._datum, cells.get("datum", [])
+        if above and self._datum and self._is_empty("datum", self._datum):
+            self._datum = cells["datum"] = above
+        return {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
 
     def _is_empty(self, role: str, cell: list[Element]) -> bool:
         """Whether a cell says nothing, or that the cell above holds for it too."""
@@ -203,35 +262,12 @@ class TableReader:
         """Whether a line under columns of charts is an item: its verb leads words and a place."""
         return line.has("words") and line.has("point", "half", "reference")
 
-    def head(self, cells: Cells) -> None:
-        """Take the notice and chart that a row, or a block of keys, names."""
-        numbers = [e for e in cells.get("notice", []) if e.kind == "number"]
-        is_new = False
-        if numbers:
-            words = self.assembly.words(numbers[0])
-            notice = self.assembly.notice
-            is_new = notice is None or notice.number_words != words
-            if is_new:
-                self.assembly.switch_notice(words, numbers[0].start, numbers[0])
-        if not cells.get("chart") and not is_new:
-            return
-        pieces = [(e.start, e.end) for role in _HEAD_CELLS for e in cells.get(role, [])]
-        previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
-        named = [e for e in cells.get("chart", []) if e.kind != "chart"]
-        number = " ".join(self.assembly.words(e) for e in named)
-        charts = self.assembly.charts
-        current = charts[-1].number if charts else None
-        if not number and charts:
-            number, pieces = current or "", list(charts[-1].head)
-        if is_new or number != current:
-            items = cells.get("items", [])
-            letters = (items[0].start, items[-1].end) if items else None
-            before = previous[0] if previous else None
-            self.assembly.open_row_chart(pieces, number, before, letters)
-
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):
-            elements = sorted((e for cell in cells.values() for e in cell), key=lambda e: e.start)
+            is_parted = self.table is not None and self.table.mark != " "
+            naming = _NAMING_CELLS if is_parted else frozenset()
+            told = [cell for role, cell in cells.items() if role not in naming]
+            elements = sorted((e for cell in told for e in cell), key=lambda e: e.start)
             self.assembly.add_prose(Prose([(e.start, e.end) for e in elements], elements))
         else:
             unit = self.table.depth_unit if self.table else None

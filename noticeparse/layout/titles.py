@@ -1,26 +1,20 @@
-"""Rows of column titles, and what each column gives to the cells below it."""
+"""A table: its columns, and what each gives to the cells below its title."""
 
 from __future__ import annotations
 
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator
 from typing import NamedTuple
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres
+from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
 from noticeparse.readers.positions import Point
 
 Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
 
-_ACTION_ROLES = frozenset(
-    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
-)
-_WIDE = 20
-"""Columns of blanks before the first title that leave room for the features."""
-_COUNTS = frozenset({"item", "entry"})
-"""Titles that count the rows where another column holds the features."""
-_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_PLACED = frozenset({"feature", "position", "latitude"})
+_OF_SECOND_LINE = frozenset({"feature", "verb"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
 
@@ -43,6 +37,12 @@ class Table(NamedTuple):
     columns: tuple[Column, ...]
     is_of_halves: bool = False
     """Whether the titles name latitude and longitude alone, for figures without hemisphere."""
+    is_ruled: bool = False
+    """Whether a rule below the titles is parted where the columns are: `------  -----`."""
+    below: tuple[Column, ...] = ()
+    """The columns of a second line that each row has below its first."""
+    holds_items: bool = False
+    """Whether its last column, that of the verbs, has the features too: `Correction`."""
 
     @property
     def roles(self) -> set[str]:
@@ -57,16 +57,24 @@ class Table(NamedTuple):
         if self.mark != " " and self.mark not in text[line.start : line.end]:
             return None
         found: Cells = {}
-        for element in line.elements:
+        for element in self._parted(text, line):
             if element.kind in ("bar", "rule") or (
                 self.mark == ";" and element.kind == "semicolon"
             ):
                 continue
             column = self._column(text, line, element)
+            if self.mark != " " and found and self._is_surplus(text, line, element):
+                # More cells than titles: which of them stand in a wrong column is not known.
+                found.setdefault("surplus", []).append(element)
+                continue
             if column is None:
                 return None
             if column.role:
+                if column.role == "longitude" and self._has_longitude_first:
+                    element = with_longitude_first(text, element)
                 found.setdefault(column.role, []).append(element)
+        if self.holds_items and "verb" in found:
+            found = with_item_apart(found)
         return self._placed(text, found, above)
 
     def _placed(self, text: str, cells: Cells, above: Point | None) -> Cells:
@@ -80,6 +88,16 @@ class Table(NamedTuple):
                 cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above, more=more)
         return cells
 
+    def _is_surplus(self, text: str, line: Line, element: Element) -> bool:
+        """Whether an element stands, or ends, behind the last column."""
+        marks = text.count(self.mark, line.start, element.end)
+        return marks - self._offset(text, line) >= len(self.columns)
+
+    @property
+    def _has_longitude_first(self) -> bool:
+        roles = [column.role for column in self.columns]
+        return "latitude" in roles and roles.index("longitude") < roles.index("latitude")
+
     @property
     def states_hemispheres(self) -> bool:
         """Whether the titles of latitude and longitude state the hemispheres of both."""
@@ -88,6 +106,8 @@ class Table(NamedTuple):
 
     def with_second_titles(self, text: str, line: Line) -> Table:
         """The table, with what a second line of titles adds to its columns."""
+        if below := self._second_columns(text, line):
+            return self._replace(below=below)
         columns = list(self.columns)
         for element in line.elements:
             column = self._column(text, line, element)
@@ -96,97 +116,97 @@ class Table(NamedTuple):
             words = text[element.start : element.end]
             added = column._replace(
                 hemisphere=column.hemisphere or hemisphere_in(words, column.role),
-                unit=column.unit or _unit_in(words, column.role),
+                unit=column.unit or unit_in(words, column.role),
             )
             columns[columns.index(column)] = added
         return self._replace(columns=tuple(columns))
+
+    def _second_columns(self, text: str, line: Line) -> tuple[Column, ...]:
+        """The columns of a second line of titles, where they are those of a second line of rows.
+
+        One that the first line lacks, feature or verb, then stands under the title of another.
+        """
+        if self.mark != " " or line.has("rule"):
+            return ()
+        found = [
+            Column(column_role(text[e.start : e.end]), e.start - line.start) for e in line.elements
+        ]
+        lacking = _OF_SECOND_LINE - self.roles
+        if not any(one.role in lacking for one in found) or not all(one.role for one in found):
+            return ()
+        under = [
+            (one.role, above.role)
+            for one in found
+            for above in self.columns
+            if abs(one.start - above.start) <= 2
+        ]
+        # `Latitude` and `Longitude` under `Position` are no second line of the rows.
+        parts = (("latitude", "position"), ("longitude", "position"))
+        return tuple(found) if any(pair not in parts for pair in under) else ()
+
+    def with_verbs(self, text: str, line: Line) -> Table:
+        """The table, the verbs of a row in a column whose title says nothing of the kind."""
+        if "verb" in self.roles or not line.has("verb") or not self.roles & _PLACED:
+            return self
+        verbs = [element for element in line.elements if element.kind == "verb" and element.gap]
+        column = self._column(text, line, verbs[0]) if len(verbs) == 1 else None
+        if column is None or column.role is not None or column.start == 0:
+            return self
+        told = tuple(one._replace(role="verb") if one is column else one for one in self.columns)
+        return self._replace(columns=told)
 
     @property
     def depth_unit(self) -> str | None:
         """The unit that the title of its depth column states."""
         return next((column.unit for column in self.columns if column.unit), None)
 
+    def _parted(self, text: str, line: Line) -> Iterator[Element]:
+        """The elements of a row; between ruled columns a single blank may part two cells."""
+        for element in line.elements:
+            if self.is_ruled and element.kind == "words":
+                starts = (line.start + column.start for column in self.columns)
+                for cut in starts:
+                    if element.start < cut < element.end and text[cut - 1] == " ":
+                        yield element._replace(end=cut - 1)
+                        element = element._replace(start=cut, gap=True)
+            yield element
+
     def _column(self, text: str, line: Line, element: Element) -> Column | None:
         if self.mark != " ":
-            index = text.count(self.mark, line.start, element.start) - self._offset
+            index = text.count(self.mark, line.start, element.start) - self._offset(text, line)
             return self.columns[index] if 0 <= index < len(self.columns) else None
         at = element.start - line.start
-        fitting = [column for column in self.columns if column.start <= at + 2]
+        loose = 0 if self.is_ruled else 2
+        fitting = [column for column in self.columns if column.start <= at + loose]
         if not fitting:
             return None
         column = fitting[-1]
         # A cell that opens far from every title belongs to another layout.
         return column if not element.gap or at - column.start <= 3 or column.role else None
 
-    @property
-    def _offset(self) -> int:
-        return 1 if self.mark == "|" and self.columns and self.columns[0].start > 0 else 0
+    def _offset(self, text: str, line: Line) -> int:
+        """How many bars stand before the first cell of a row."""
+        opens = self.mark == "|" and bool(self.columns) and self.columns[0].start > 0
+        return int(opens and text[line.start : line.end].lstrip().startswith("|"))
 
 
-def read_titles(text: str, line: Line) -> Table | None:
-    """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "number", "key"):
-        return None
-    words = text[line.start : line.end]
-    marks = ("\t", "|", ";")
-    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
-    titles = list(_settled(_titles(words, mark)))
-    known = [role for role, _, _ in titles if role]
-    if len(known) < 2 or len(known) * 5 < len(titles) * 3:
-        return None
-    roles = set(known)
-    halves = {"latitude", "longitude"} <= roles
-    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
-        return None
-    columns = [
-        Column(role, start, hemisphere_in(title, role), _unit_in(title, role))
-        for role, title, start in titles
-    ]
-    of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
-    if of_halves:
-        # Titles over the positions alone: the features stand before them.
-        columns.insert(0, Column("feature", 0))
-    return Table(mark, tuple(columns), of_halves)
+def with_item_apart(cells: Cells) -> Cells:
+    """The cells, with verb, words and places apart where one column holds all three."""
+    cell = cells.pop("verb")
+    verb = next((e for e in cell if e.kind == "verb" and e.gap), None)
+    if verb is not None:
+        cells["verb"], cell = [verb], [e for e in cell if e is not verb]
+    places = [e for e in cell if e.kind in ("point", "half", "reference", "same")]
+    if words := [e for e in cell if e not in places]:
+        cells["feature"] = words
+    if places:
+        cells["position"] = cells.get("position", []) + places
+    return cells
 
 
-def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
-    """Role, words and start of each title; some titles mean what no other title does.
-
-    `Kind` beside a column of features is the status, `Subject` without one is the feature.
-    """
-    found = [(column_role(title), title, start) for title, start in titles]
-    features = [title for role, title, _ in found if role == "feature"]
-    for role, title, start in found:
-        if title.lower() == "kind" and len(features) > 1:
-            role = "status"
-        elif title.lower() == "subject" and not features:
-            role = "feature"
-        elif title.lower() in _COUNTS and len(features) > 1:
-            role = "label"
-        yield role, title, start
-
-
-def _unit_in(title: str, role: str | None) -> str | None:
+def unit_in(title: str, role: str | None) -> str | None:
+    """The unit that the title of a depth column states, or None."""
     if role != "depth":
         return None
     words = title.lower().replace("(", " ").replace(")", " ").split()
     return next((_DEPTH_UNITS[word] for word in words if word in _DEPTH_UNITS), None)
-
-
-def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
-    if mark == " ":
-        at = 0
-        for part in words.split("  "):
-            if part.strip():
-                yield part.strip(), at + len(part) - len(part.lstrip())
-            at += len(part) + 2
-        return
-    at = 0
-    cells = words.split(mark)
-    inner = (
-        cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
-    )
-    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
-    for cell in inner:
-        yield cell.strip(), at
-        at += len(cell) + 1

@@ -121,6 +121,11 @@ def status_in_words(words: str) -> NoticeStatus | None:
     return _IN_WORDS.get(plain)
 
 
+def mark_of_number(words: str) -> NoticeStatus | None:
+    """What the mark within a number says of its notice: `453(T)/26`."""
+    return next((status for status, mark in _MARKS.items() if mark in words), None)
+
+
 class HeadingMark(NamedTuple):
     """What a heading says of its notice, and how long it is without the words that say so."""
 
@@ -140,8 +145,9 @@ def mark_of_heading(words: str) -> HeadingMark:
 
 _AT_THE_END = re.compile(r"\((?:T|P|(?i:temporary|preliminary))\)[ .]*$")
 _IN_WORDS: dict[str, NoticeStatus] = {
-    "temporary": "temporary", "t": "temporary",
-    "preliminary": "preliminary", "p": "preliminary",
+    "temporary": "temporary", "t": "temporary", "temp": "temporary", "tmp": "temporary",
+    "preliminary": "preliminary", "p": "preliminary", "prelim": "preliminary",
+    "prel": "preliminary",
 }  # fmt: skip
 
 

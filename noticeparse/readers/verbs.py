@@ -68,6 +68,7 @@ _STEMS: dict[str, Verb] = {
             "demolish",
             "dismantle",
             "destroy",
+            "strike",
             "strike out",
             "struck out",
             "struck off",

@@ -1,0 +1,60 @@
+"""Finding codes about rows of tables."""
+
+from noticeparse.faults import Entry
+
+_COMMON = "common practice, no published source"
+
+ENTRIES = (
+    Entry(
+        "notice-unread",
+        "error",
+        "`{written}` in the column of the notices is no notice number",
+        "the row may not be given to the notice above it: which one it corrects is not known",
+        "look for a slip in the number in the original table",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Action | Object | Position\n"
+            "13/26 | 802 | WGS84 | Insert | wreck | 46-00.00S 122-00.00W\n"
+            "‹l4/26› | 803 | WGS84 | Insert | rock | 46-01.00S 122-01.00W"
+        ),
+        good=(
+            "Notice | Chart | Datum | Action | Object | Position\n"
+            "13/26 | 802 | WGS84 | Insert | wreck | 46-00.00S 122-00.00W\n"
+            "14/26 | 803 | WGS84 | Insert | rock | 46-01.00S 122-01.00W"
+        ),
+    ),
+    Entry(
+        "place-not-next",
+        "error",
+        "place {written} of the feature follows place {before}",
+        "a line or area without one of its places is drawn where it is not",
+        "look for the missing row in the original table",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Item | Verb | Object | Point | Position\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | cable | 1 | 46-00.00S 122-00.00W\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | cable | ‹3› | 46-00.50S 122-00.00W"
+        ),
+        good=(
+            "Notice | Chart | Datum | Item | Verb | Object | Point | Position\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | cable | 1 | 46-00.00S 122-00.00W\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | cable | 2 | 46-00.50S 122-00.00W"
+        ),
+    ),
+    Entry(
+        "row-too-long",
+        "error",
+        "the row has more cells than there are titles: `{written}`",
+        "a sign within a cell shifts all that stand behind it into the wrong columns",
+        "look for the sign that parts a cell in the original table",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Item | Verb | Object | Position\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | wreck | 46-00.00S 122-00.00W | ‹pile›"
+        ),
+        good=(
+            "Notice | Chart | Datum | Item | Verb | Object | Position\n"
+            "5/26 | 802 | WGS84 | 1 | Insert | wreck | 46-00.00S 122-00.00W"
+        ),
+    ),
+)
