@@ -68,30 +68,6 @@ def test_letters_may_leave_out_i_and_o() -> None:
 class TestCountedGrid:
     """A ruled table that counts its rows: a cell may wrap, and a place be that of another row."""
 
-    @pytest.mark.parametrize(
-        ("datum", "own", "found"),
-        [
-            ("WGS84", "c", ["letter-of-other-chart"]),
-            # On another datum the figures would be others.
-            ("ED50", "c", ["letter-unknown"]),
-            # The letters begin again under this chart.
-            ("WGS84", "a", ["letter-unknown"]),
-        ],
-    )
-    def test_letters_that_run_on_over_the_charts(
-        self, datum: str, own: str, found: list[str]
-    ) -> None:
-        text = (
-            f"{HEAD}Insert (a) wreck {P}\n(b) rock {Q}\n\n"
-            f"Chart 803 [4/26] {datum}, depths in metres\n"
-            f"Insert ({own}) pile {R}\nInsert stump (b) above\n"
-        )
-        bulletin = parse(text)
-        assert [f.code for f in bulletin.findings if f.code.startswith("letter")] == found
-        stump = bulletin.notices[0].charts[1].actions[1]
-        expected = [AT_Q] if found == ["letter-of-other-chart"] else []
-        assert [p.iso6709 for p in stump.geometry.positions] == expected
-
     def test_wrapped_cells_and_references(self) -> None:
         text = (
             f"{HEAD}"

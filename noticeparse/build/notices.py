@@ -11,7 +11,7 @@ from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
 from noticeparse.build.item_charts import by_item_charts
-from noticeparse.build.positions import NoticeLetters, stated
+from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
     charts_in_passing,
     named_charts,
@@ -58,7 +58,6 @@ class NoticeBuilder:
         self._taken: set[Piece] = set()
         self._passed_over: dict[Piece, str] = {}
         """Items whose letters a chart head does not name, and the section that passed them."""
-        self._letters = NoticeLetters()
         self.charts_in_prose: list[tuple[str, int, int]] = []
         self.ref, faults = own_number(context, draft)
         self.id = notice_id(self.ref) if self.ref else None
@@ -171,7 +170,7 @@ class NoticeBuilder:
         head = section.head
         unit = head.depth_unit or self.context.depth_unit
         path = f"{self.path}/charts/{index}"
-        labels = self._letters.of_section(head.datum or self.context.datum)
+        labels = Labels()
         actions: list[Action] = []
         announced: list[tuple[Item, ActionReading]] = []
         first_fault = len(self.located)

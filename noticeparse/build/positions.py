@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from decimal import Decimal
 from math import log10
 
@@ -16,7 +15,6 @@ from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import COMPASS
 from noticeparse.readers.places import Offset as OffsetWords
 from noticeparse.readers.positions import Point, two_figures
-from noticeparse.records.chart import Datum
 from noticeparse.records.position import Position, PositionQuality
 
 _FULL_CIRCLE = 360
@@ -34,9 +32,7 @@ class Labels:
     is referred to after that, is in doubt.
     """
 
-    def __init__(self, others: Sequence[Labels] = ()) -> None:
-        self._others = others
-        """Those of the sections above, on the same datum."""
+    def __init__(self) -> None:
         self._known: dict[str, list[Position]] = {}
         self._own: set[str] = set()
         """The letters of the list that is under way."""
@@ -70,33 +66,10 @@ class Labels:
         """Whether a letter stands for other positions in a list further up."""
         return letter in self._twice
 
-    def of_other_chart(self, letter: str) -> list[Position] | None:
-        """The positions of a letter above another chart, where letters run on over the charts.
-
-        They do where no letter is used twice in all of the notice so far.
-        """
-        told = [one for labels in (*self._others, self) for one in labels._own]
-        if not self._others or len(told) != len(set(told)) or any(x._twice for x in self._others):
-            return None
-        return next((x._known[letter] for x in self._others if letter in x._known), None)
-
     def get(self, letter: str) -> list[Position] | None:
         """The positions of a letter that an item refers to, or None."""
         self.referred.add(letter)
         return self._known.get(letter)
-
-
-class NoticeLetters:
-    """The letters of the sections of one notice."""
-
-    def __init__(self) -> None:
-        self._sections: list[tuple[Datum | None, Labels]] = []
-
-    def of_section(self, datum: Datum | None) -> Labels:
-        """The letters of the next section, whose positions are on this datum."""
-        labels = Labels([before for of, before in self._sections if of == datum])
-        self._sections.append((datum, labels))
-        return labels
 
 
 def scoped(label: str, scope: str | None) -> str:
@@ -156,10 +129,12 @@ def _referred(
     found: list[Position] = []
     for letter in read_letters(context.text[element.start : element.end]):
         positions = labels.get(letter)
-        values = {"letter": letter, "written": context.written(element.start, element.end)}
-        if positions is None and (positions := labels.of_other_chart(letter)):
-            faults.append(Fault("letter-of-other-chart", element.start, element.end, values))
+        doubts = labels.doubts.get(letter, ())
+        faults += doubts
+        if positions is None and doubts:
+            continue
         if positions is None:
+            values = {"letter": letter, "written": context.written(element.start, element.end)}
             faults.append(Fault("letter-unknown", element.start, element.end, values))
             continue
         if not positions:

@@ -137,18 +137,6 @@ ENTRIES = (
         good="Delete wreck 46-00.00S 122-00.00W",
     ),
     Entry(
-        "letter-of-other-chart",
-        "warning",
-        "`{written}` is the position of item ({letter}) under another chart",
-        "letters hold for one chart; here none is used twice, so that they seem to run on",
-        "compare the letter with the original notice",
-        _COMMON,
-        bad="Insert (a) wreck 46-00.00S 122-00.00W\n\nChart 803 [4/26] WGS84, depths in metres\n"
-        "Insert rock ‹(a) above›",
-        good="Insert (a) wreck 46-00.00S 122-00.00W\n\nChart 803 [4/26] WGS84, depths in metres\n"
-        "Insert (b) wreck 46-00.00S 122-00.00W\nInsert rock (b) above",
-    ),
-    Entry(
         "letter-out-of-order",
         "warning",
         "the letter ({letter}) follows ({before})",
