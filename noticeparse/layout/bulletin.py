@@ -214,7 +214,8 @@ class _Reader(HeadReader):
             return False
         if line.has("point", "half") or not self._may_be_front:
             return False
-        return not line.has("verb") or self._is_title(line, index)
+        of_mail = self.text[line.start : line.end].lower().startswith("subject:")
+        return not line.has("verb") or of_mail or self._is_title(line, index)
 
     def _is_title(self, line: Line, index: int) -> bool:
         """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
