@@ -17,7 +17,7 @@ _TOLD = ("insert", "delete", "move")
 
 def joins_commands(text: str, before_end: int, end: int) -> bool:
     """Whether `and`, or a comma with a feature behind the verb, joins two commands."""
-    before = text[max(before_end - 9, 0) : before_end]
+    before = text[max(before_end - 9, 0) : before_end].replace("\n", " ")
     if before.endswith((" and", "and then", ", then")) or before == "and":
         return True
     return before.endswith(",") and leads_feature(text[end : end + 80].lstrip(" \n"))
