@@ -55,8 +55,7 @@ class HeadReader:
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
-        heads = [self.text[slice(*piece)] for one in self.assembly.charts for piece in one.head]
-        if heads and line.elements[0].kind == "chart" and is_row_of_charts(self.text, line, heads):
+        if line.elements[0].kind == "chart" and self._is_row(line):
             chart, number = line.elements[:2]
             own = Element("charts_only", chart.start, number.end, True)
             self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
@@ -73,6 +72,11 @@ class HeadReader:
         if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
+
+    def _is_row(self, line: Line) -> bool:
+        """Whether a line that opens with a chart is an item of one of the charts above."""
+        heads = [self.text[slice(*piece)] for one in self.assembly.charts for piece in one.head]
+        return bool(heads) and is_row_of_charts(self.text, line, heads)
 
     def takes_panel(self, line: Line) -> bool:
         """A line that names a panel of the chart above: what follows is of that panel."""
