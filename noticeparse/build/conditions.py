@@ -38,6 +38,11 @@ _DATED = re.compile(
     rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {_MONTH}\b|{_MONTH} [0-9]{{1,2}}\b|[0-9]{{4}}-[0-9]{{2}}-)",
     re.IGNORECASE,
 )
+_TO_COME = re.compile(
+    r"will be (?!(?:inserted|added|deleted|charted|plotted|entered|drawn|amended|expunged)\b)",
+    re.IGNORECASE,
+)
+"""Works to come; what will be inserted or deleted is to be so now."""
 _CHANGES_MORE = re.compile(
     r"\b(?:renamed?|renumber(?:ed)?|now|becomes?|is to read|to read)\b", re.IGNORECASE
 )
@@ -73,6 +78,10 @@ def conditions(
             found = _DATED.search(plain)
             if found is not None:
                 yield _fault(context, "verb-dated", behind, found)
+    if item.verb_piece is not None and _TO_COME.match(" ".join((item.verb or "").split())):
+        yield Fault(
+            "verb-yet-to-come", *item.verb_piece, {"written": context.written(*item.verb_piece)}
+        )
     if verb == "delete":
         yield from _stays(context, item, words, feature)
     elif (kept := _RETAINS.search(told)) is not None:

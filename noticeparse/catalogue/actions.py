@@ -283,4 +283,14 @@ ENTRIES = (
         bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete›",
         good="Insert wreck 46-00.00S 122-00.00W\nDelete\nrock 46-00.50S 122-00.00W",
     ),
+    Entry(
+        "verb-yet-to-come",
+        "warning",
+        "`{written}` speaks of works to come",
+        "the chart would show what is not there yet",
+        "see in the original notice from what day it holds",
+        _COMMON,
+        bad="A jetty ‹will be built› in 46-00.00S 122-00.00W.",
+        good="A jetty has been built in 46-00.00S 122-00.00W.",
+    ),
 )
