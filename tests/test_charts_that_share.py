@@ -55,3 +55,45 @@ def test_more_notices_than_charts_are_given_to_none() -> None:
     bulletin = parse(text)
     assert [one.previous for one in bulletin.notices[0].charts] == [None, None]
     assert "chart-head-unread" in [one.code for one in bulletin.findings]
+
+
+JOINT = NUMBER + "Charts 802 [30/26], 803 [31/26]\n"
+W, R, B = f"wreck {P}", f"rock {Q}", "pile 46-00.70S 122-00.00W"
+ALONE = {
+    "heads below the joint one": (
+        f"Chart 802: Insert {W}\nInsert {R}\nChart 803: Delete {B}\n",
+        {"802": ["wreck", "rock"], "803": ["pile"]},
+    ),
+    "rows without their chart": (
+        f"Insert\nChart 802   Wreck   {P}\n            Rock    {Q}\nChart 803   Pile    {B[5:]}\n",
+        {"802": ["wreck", "rock"], "803": ["pile"]},
+    ),
+    "a heading of one": (
+        f"Insert {W}\nChart 803 only: Insert\n{R}\n{B}\n",
+        {"802": ["wreck"], "803": ["wreck", "rock", "pile"]},
+    ),
+    "all of them again": (
+        f"Insert {W}\nChart 802 only\nInsert {R}\nAll charts\nDelete {B}\n",
+        {"802": ["wreck", "rock", "pile"], "803": ["wreck", "pile"]},
+    ),
+    "both before an item": (
+        f"Chart 803 only: insert {W}\nBoth charts: insert {R}\n",
+        {"802": ["rock"], "803": ["wreck", "rock"]},
+    ),
+}
+
+
+@pytest.mark.parametrize(("items", "wanted"), ALONE.values(), ids=ALONE)
+def test_items_of_one_chart(items: str, wanted: dict[str, list[str]]) -> None:
+    bulletin = parse(JOINT + items)
+    charts = bulletin.notices[0].charts
+    found = {one.chart: [a.feature.kind for a in one.actions if a.usable] for one in charts}
+    assert found == wanted
+    assert len(charts) == 2
+
+
+def test_an_item_below_one_of_a_single_chart_is_not_guessed() -> None:
+    bulletin = parse(f"{JOINT}Insert\nChart 803 only: {W}\n{R}\n")
+    assert "item-of-one-chart" in [one.code for one in bulletin.findings]
+    usable = [a.feature.kind for c in bulletin.notices[0].charts for a in c.actions if a.usable]
+    assert usable == ["wreck"]

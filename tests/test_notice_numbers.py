@@ -99,3 +99,26 @@ def test_notice_before_without_its_year(head: str, number: int | None, written: 
 def test_figure_in_a_head_that_stands_for_nothing_is_told() -> None:
     bulletin = parse(f"{EDITION}41/26 Quill Sound\nChart 802 (30)\nInsert wreck {P}\n")
     assert "chart-head-unread" in [one.code for one in bulletin.findings]
+
+
+@pytest.mark.parametrize(
+    "lines",
+    [
+        "Source: Port Ellory Notice 57/26\n",
+        "Source: Port Ellory Local Warning 57/26\n",
+        "Authority: Harbour Master, NtM 57/26.\n",
+        "The former position was given in\nNotice 40\nand this is now amended.\n",
+        "Source: Harbour Master,\nNotice No. 7\n",
+    ],
+)
+def test_numbers_within_sentences_and_sources_open_no_notice(lines: str) -> None:
+    (notice,) = parse(f"{EDITION}41/26 Quill Sound\n{lines}{BODY}").notices
+    assert notice.id == "41/26"
+    assert [a.verb for one in notice.charts for a in one.actions] == ["insert"]
+
+
+def test_a_sentence_about_two_notices_opens_none() -> None:
+    text = f"{EDITION}41/26 Quill Sound\n{BODY}43/26 amends 39/26\n{BODY.replace('802', '803')}"
+    bulletin = parse(text)
+    assert [one.id for one in bulletin.notices] == ["41/26"]
+    assert [one for one in bulletin.findings if one.severity == "warning"]

@@ -39,7 +39,7 @@ def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> It
     """The item without the charts it names; None where this chart is not among them."""
     if item.charts is not None:
         named = _numbers(context.text[slice(*item.charts)])
-        if named <= known:
+        if named and named <= known:
             return item if chart in named else None
         values = {"written": context.written(*item.charts)}
         return replace(

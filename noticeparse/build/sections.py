@@ -54,6 +54,9 @@ class SectionReader:
             if not (draft.head or draft.number):
                 headless += draft.items
                 continue
+            if _ALL_CHARTS.fullmatch(gather(self.context.text, draft.head).text.strip(" :.,")):
+                found = [one._replace(items=[*one.items, *draft.items]) for one in _joined(found)]
+                continue
             found += self._headed(draft)
         found = _joined(found)
         self._datum_of_notice(found)
@@ -80,9 +83,16 @@ class SectionReader:
         for above, below in reversed(list(pairwise(drafts))):
             if above.items or not (above.head and below.head and below.items):
                 continue
+            if self._named(below) <= self._named(above):
+                # `Chart 802 only:` below `Charts 802 and 803`
+                continue
             between = self.context.text[extent_of(above.head)[1] : extent_of(below.head)[0]]
             if not between.strip(" .;\n") and between.count("\n") == 1:
                 above.items = below.items
+
+    def _named(self, draft: ChartDraft) -> set[str | None]:
+        head = read_head(gather(self.context.text, draft.head).text, self.context.year)
+        return {chart.chart for chart in head.charts}
 
     def _in_heading(self) -> list[Section]:
         """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""
@@ -187,6 +197,9 @@ class SectionReader:
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
 
 
+_ALL_CHARTS = re.compile(
+    r"(?:on |for )?(?:both|all)(?: of)?(?: the| these)? charts", re.IGNORECASE
+)
 _SAID = ("previous_written", "panel", "edition", "international")
 
 

@@ -22,7 +22,7 @@ from noticeparse.layout.evidence import (
     verb_column,
 )
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.joints import opens_note
+from noticeparse.layout.joints import is_row_chart, opens_note
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import is_title_of_waters, is_unknown_heading
@@ -116,7 +116,8 @@ class Cutter(OpenItem):
             ends = following is None or self.text[element.start] in "(["
             if not (ends and self.takes_charts(element)):
                 self.close_item()
-                self.charts = element
+                self.charts, self.doubtful = element, None
+                self.held = element if is_row_chart(self.words_of([element])) else None
 
     def _is_blank_word(self, element: Element) -> bool:
         words = self.text[element.start : element.end].strip(" ,.;:/&|-·*()[]").lower()
@@ -140,6 +141,8 @@ class Cutter(OpenItem):
             return
         self.close_item()
         self.verb_lost = None
+        self.doubtful = None
+        self.held = self.charts if following is None else None
         self.under_verb(element, is_own=following is not None)
 
     def _verbs_side_by_side(self, elements: Sequence[Element]) -> None:

@@ -150,6 +150,11 @@ def is_number(text: str, words: Sequence[int]) -> bool:
     return number.isalnum() and any(char.isdigit() for char in number)
 
 
+def is_row_chart(words: str) -> bool:
+    """Whether words are the chart in front of a row, which holds below: `Chart 802`."""
+    return "only" not in words.lower() and any(char.isdigit() for char in words)
+
+
 def is_letter(words: str) -> bool:
     """Whether words are one capital, as stands before the positions of a list."""
     return len(words) == 1 and words.isupper()

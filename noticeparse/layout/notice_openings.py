@@ -6,6 +6,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.readers.references import status_in_words
 from noticeparse.records.reference import NoticeStatus
@@ -60,7 +61,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     """The opening of a notice on this line, or None."""
     elements = line.elements
     index = next((i for i, e in enumerate(elements[:4]) if e.kind == "number"), None)
-    if index is None:
+    if index is None or _goes_on(text, line, elements[index]) or is_source(text, line):
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
     is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap
@@ -94,6 +95,31 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
             return None
         return NoticeOpening(elements[index], index, False, _series(words), True)
     return None
+
+
+_OPEN_WORDS = frozenset(
+    "in of see by with and or the to from for at on under per a an as is was are were that this"
+    " which than".split()
+)
+
+
+def _goes_on(text: str, line: Line, number: Element) -> bool:
+    """Whether a line goes on with a sentence: `… was given in / Notice 40 / and is now …`."""
+    if number is not line.elements[0] and line.elements[0].kind != "words":
+        return False
+    above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
+    last = above.rpartition(" ")[2]
+    # In capitals throughout a title may end so.
+    breaks_off = above.endswith(",") or (last in _OPEN_WORDS and not above.isupper())
+    below = text[line.end : line.end + 80].lstrip("\n").lstrip(" ")
+    alone = not text[number.end : line.end].strip(" .")
+    return breaks_off or (alone and text[line.end : line.end + 2] != "\n\n" and _is_rest(below))
+
+
+def _is_rest(below: str) -> bool:
+    """Whether the line below begins like the rest of a sentence."""
+    first = below.partition(" ")[0]
+    return first in ("and", "or", "which", "is", "are", "was", "were", "has", "have", "refers")
 
 
 def _status_before(plain: str) -> NoticeStatus | None:
@@ -172,6 +198,7 @@ def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
 _SPEAKING = frozenset(
+    "amends replaces supersedes extends repeats contains corrects concerns "
     "refers refer remains remain was were applies which concerned is are has have will shall must"
     " should may lapses lapsed expires expired supersedes superseded ends ended".split()
 )

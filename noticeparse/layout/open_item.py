@@ -24,6 +24,10 @@ class OpenItem:
         """Marks before the first place of the coming item, that say nothing of it."""
         self.charts: Element | None = None
         """The charts that the coming item is for, where it is not for all."""
+        self.held: Element | None = None
+        """Those that a row or heading above names, for rows that name none."""
+        self.doubtful: Element | None = None
+        """Those of an item above; whether the coming item is for them too is not said."""
         self.item_label: Element | None = None
         self.verb: Element | None = None
         self.verb_is_own = False
@@ -97,9 +101,7 @@ class OpenItem:
         """Open an item under the label and the verb that hold here."""
         self.item = item = Item()
         self._is_used = True
-        if self.charts is not None:
-            self.takes_charts(self.charts, is_first=True)
-            self.charts = None
+        self._give_charts(item)
         if self.item_label is not None:
             label, self.item_label = self.item_label, None
             item.label, item.scope = label.value, self.scopes.of(label.value)
@@ -119,12 +121,29 @@ class OpenItem:
             item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
         self.items.append(item)
 
+    def _give_charts(self, item: Item) -> None:
+        """Let the item be for the charts named before it, or above where it names none."""
+        own, self.charts = self.charts, None
+        if own is not None:
+            self.takes_charts(own, is_first=True)
+            self.doubtful = own if self.held is None and item.charts is not None else None
+        elif self.held is not None:
+            item.charts = (self.held.start, self.held.end)
+        elif self.doubtful is not None:
+            start, end = self.doubtful.start, self.doubtful.end
+            item.faults.append(
+                Fault("item-of-one-chart", start, end, {"written": self.words_of([self.doubtful])})
+            )
+
     def takes_charts(self, charts: Element, *, is_first: bool = False) -> bool:
         """Let the open item be for some charts only, where these stand first in it or end it."""
         if self.item is None or not (is_first or self.item.has_place):
             return False
-        self.item.charts = (charts.start, charts.end)
-        self.item.pieces.append(self.item.charts)
+        piece = (charts.start, charts.end)
+        self.item.pieces.append(piece)
+        if any(char.isdigit() for char in self.words_of([charts])):
+            # `Both charts:` is what holds where nothing is said.
+            self.item.charts = piece
         return True
 
     def open_from_pending(self) -> None:

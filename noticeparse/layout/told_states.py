@@ -27,7 +27,8 @@ _PARTS = (
 _STATE = re.compile(
     rf"(?:(?P<old>{_OLD})|(?P<new>{_NEW})|(?P<either>{_EITHER}))(?![a-z-])[ :]{{0,4}}"
     r"(?:(?P<whole>characters?|characteristics?|lights?|description|state)"
-    rf"|(?P<place>positions?|po?sn\.?|site|station)|(?P<part>{_PARTS}))(?![a-z]|-[a-z])[ :.=-]{{0,12}}",
+    rf"|(?P<place>positions?|po?sn\.?|site|station)|(?P<part>{_PARTS}))"
+    r"(?![a-z]|-[a-z])[ :.=-]{0,12}",
     re.IGNORECASE,
 )
 _MORE = re.compile(
