@@ -97,3 +97,21 @@ def test_an_item_below_one_of_a_single_chart_is_not_guessed() -> None:
     assert "item-of-one-chart" in [one.code for one in bulletin.findings]
     usable = [a.feature.kind for c in bulletin.notices[0].charts for a in c.actions if a.usable]
     assert usable == ["wreck"]
+
+
+@pytest.mark.parametrize(
+    ("charts", "wanted"),
+    [
+        ("Charts 802, 803. Previous notices - 30/26 on 803, 31/26 on 802.", [31, 30]),
+        ("Charts 802, 803. Previous notices - 802: 28/26, 30/26 - 803: 31/26", [28, 31]),
+        ("Charts 802 - 803 [29/26] - INT 9801 [28/26]", [None, 29]),
+        ("Charts 802 and 803. Previous notices: 802 and 803: 28/26", [28, 28]),
+        ("Chart 802 Edition 3, 2024-05\nChart 803, Ed. 2, 05/2024.", [None, None]),
+    ],
+)
+def test_notices_before_go_with_the_charts_they_stand_beside(
+    charts: str, wanted: list[int | None]
+) -> None:
+    sections = parse(f"{NUMBER}{charts}\n{ITEMS}").notices[0].charts
+    found = [(one.chart, one.previous.number if one.previous else None) for one in sections]
+    assert found == [("802", wanted[0]), ("803", wanted[1])]

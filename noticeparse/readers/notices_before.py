@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.faults import Fault
@@ -12,6 +13,8 @@ from noticeparse.records.reference import NoticeRef
 
 Parts = tuple[HeadPart, ...]
 
+# `05/2024`, `2024-05`: of an edition.
+_MONTH = re.compile(r"\(?(?:(?:19|20)[0-9]{2}[/-](?:0[1-9]|1[0-2])|0[1-9]/(?:19|20)[0-9]{2})\)?")
 _NUMBERS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"})
 
 
@@ -21,7 +24,10 @@ def blame(head: Head, code: str, written: str, part: HeadPart) -> None:
 
 
 def set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None:
-    """Give a chart the notice before; a second one is told."""
+    """Give a chart the notice before; a second one is told, and what may be a month and year."""
+    if _MONTH.fullmatch(part.text):
+        blame(head, "chart-head-unread", part.text, part)
+        return
     ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
     written = " ".join(part.text.strip("[]() ,;").split())
     if chart.previous is None:
@@ -38,9 +44,13 @@ def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
 
 def set_in_order(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     """Numbers behind the last of several charts: `Charts 12 and 14 (last 188/26 and 190/26)`."""
-    numbers = [part for part in parts if part.kind in _NUMBERS]
-    last = max((chart.start for chart in head.charts), default=0)
-    if len(head.charts) > 1 < len(numbers) and all(part.start > last for part in numbers):
+    at = [index for index, part in enumerate(parts) if part.kind in _NUMBERS]
+    if len(head.charts) < 2 or len(at) < 2:
+        return
+    numbers = [parts[index] for index in at]
+    between = {part.kind for part in parts[at[0] : at[-1]]} - {"COMMA", "STOP"}
+    charts = [part.start for part in parts if part.kind in ("CHART_NUMBER", "INTERNATIONAL")]
+    if between <= {"PREVIOUS", "NOTICE_NUMBER"} and max(charts, default=0) < numbers[0].start:
         _in_order(head, numbers, near)
 
 
@@ -55,22 +65,37 @@ def set_listed(head: Head, listed: Parts, near: int | None) -> list[HeadPart]:
         if numbers:
             _in_order(head, numbers, near)
         return others
-    chart: HeadPart | None = None
-    notice: HeadPart | None = None
-    for part in listed:
-        if part.kind == "CHART_NUMBER":
-            chart = part
-        elif part.kind in _NUMBERS:
-            notice = part
-        if chart is None or notice is None:
-            continue
-        own = [one for one in head.charts if one.chart == chart.text]
-        for one in own:
-            set_previous(one, notice, near, head)
-        if not own:
-            blame(head, "chart-head-unread", chart.text, chart)
-        chart = notice = None
+    pairs = [part for part in listed if part.kind in (*_NUMBERS, "CHART_NUMBER")]
+    if pairs[0].kind != "CHART_NUMBER":
+        # `30/26 (802), 31/26 (803)`: read from the end, each chart stands before its notice.
+        pairs.reverse()
+    _set_pairs(head, pairs, near)
     return others
+
+
+def _set_pairs(head: Head, pairs: Sequence[HeadPart], near: int | None) -> None:
+    """Charts, each before its notice; what stands alone is told."""
+    charts: list[HeadPart] = []
+    for before, part in zip([None, *pairs], [*pairs, None], strict=True):
+        if part is not None and part.kind == "CHART_NUMBER":
+            charts = [*charts, part] if before and before.kind == part.kind else [part]
+            continue
+        if before is not None and before.kind != "CHART_NUMBER" and part is not None:
+            blame(head, "chart-head-unread", part.text, part)
+            continue
+        if part is None:
+            left = charts if before is not None and before.kind == "CHART_NUMBER" else []
+        else:
+            left = [chart for chart in charts if not _give(head, chart, part, near)]
+        for chart in left:
+            blame(head, "chart-head-unread", chart.text, chart)
+
+
+def _give(head: Head, chart: HeadPart, notice: HeadPart, near: int | None) -> bool:
+    own = [one for one in head.charts if one.chart == chart.text]
+    for one in own:
+        set_previous(one, notice, near, head)
+    return bool(own)
 
 
 def _in_order(head: Head, numbers: Sequence[HeadPart], near: int | None) -> None:
