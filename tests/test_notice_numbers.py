@@ -122,3 +122,30 @@ def test_a_sentence_about_two_notices_opens_none() -> None:
     bulletin = parse(text)
     assert [one.id for one in bulletin.notices] == ["41/26"]
     assert [one for one in bulletin.findings if one.severity == "warning"]
+
+
+LOST = (
+    "42(T)26 Port Ellory", "42-2026 Port Ellory", "42.26 Port Ellory", "[42/26] Port Ellory",
+    "42 & 43/26 Port Ellory", "T&P 42/26 Port Ellory", "42(T) Port Ellory", "42 Port Ellory",
+    "Temp 45/26", "42/ 26 Port Ellory", "4 2/26 Port Ellory", "l42/26 Port Ellory",
+    "42(T/26 Port Ellory", "42(7)/26 Port Ellory", "Notice to Mariners 42 for 2026",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("head", LOST)
+def test_what_stands_below_a_head_that_cannot_be_read_is_not_of_the_notice_above(
+    head: str,
+) -> None:
+    text = f"{EDITION}41/26 Quill Sound\n{BODY}\n{head}\n{BODY.replace('802', '803')}"
+    bulletin = parse(text)
+    above, below = bulletin.notices
+    assert (above.id, [one.chart for one in above.charts]) == ("41/26", ["802"])
+    assert (below.id, [one.chart for one in below.charts]) == (None, ["803"])
+    assert [one.span.line for one in bulletin.findings if one.severity == "error"] == [8]
+
+
+@pytest.mark.parametrize("words", ["Port Ellory", "2. Port Ellory", "Approaches to Quill 2"])
+def test_a_heading_above_another_chart_is_of_the_same_notice(words: str) -> None:
+    text = f"{EDITION}41/26 Quill Sound\n{BODY}\n{words}\n{BODY.replace('802', '803')}"
+    (notice,) = parse(text).notices
+    assert [one.chart for one in notice.charts] == ["802", "803"]

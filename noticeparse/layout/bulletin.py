@@ -21,7 +21,7 @@ from noticeparse.layout.furniture import find_furniture, is_left_out
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
-from noticeparse.layout.notice_openings import NoticeOpening, notice_opening
+from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
 from noticeparse.layout.recognise import (
     has_star,
     is_head_of_card,
@@ -29,6 +29,7 @@ from noticeparse.layout.recognise import (
     says_unchanged,
 )
 from noticeparse.layout.stacked_keys import with_stacked_keys
+from noticeparse.layout.sub_headings import is_title_above
 from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
@@ -180,11 +181,11 @@ class _Reader(HeadReader):
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
             return
-        if self.tables.takes_row(line):
-            return
         self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
-        if self.keys.block_is_open and self.keys.takes_key(line):
+        of_record = self.keys.block_is_open
+        if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
+        in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
         opening = notice_opening(self.text, line)
         behind = number_behind_heading(self.text, line, self.keys.following)
         if opening is None and behind is not None:
@@ -193,6 +194,11 @@ class _Reader(HeadReader):
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
+        elif (
+            self.behind_blank and in_notice and is_lost_head(self.text, line, self.keys.following)
+        ):
+            self._end_notice()
+            self.layout.left_out.append((line.start, line.end))
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
         elif self.keys.takes_key(line):
@@ -214,16 +220,10 @@ class _Reader(HeadReader):
             return False
         if line.has("point", "half") or not self._may_be_front:
             return False
-        of_mail = self.text[line.start : line.end].lower().startswith("subject:")
-        return not line.has("verb") or of_mail or self._is_title(line, index)
-
-    def _is_title(self, line: Line, index: int) -> bool:
-        """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
-        verbs = [element for element in line.elements if element.kind == "verb"]
-        lead = line.elements[lead_index(line)]
-        below = self.lines[index + 1] if index + 1 < len(self.lines) else None
-        small = all(self.text[verb.start].islower() for verb in verbs)
-        return small and lead not in verbs and below is not None and below.is_blank
+        if self.text[line.start : line.end].lower().startswith("subject:"):
+            return True
+        below = next(iter(self.lines[index + 1 : index + 2]), None)
+        return not line.has("verb") or is_title_above(self.text, line, below)
 
     def _is_listed(self, line: Line, index: int) -> bool:
         """Whether a line belongs to the edition's lists, or is the title of a part."""

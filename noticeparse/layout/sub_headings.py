@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.elements import Line
+from noticeparse.layout.evidence import lead_index
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
@@ -40,3 +41,11 @@ def is_unknown_heading(text: str, line: Line) -> bool:
         return stands_alone and any(canonical_verb(word) for word in plain)
     is_name = all(word[0].isupper() or word in _OF_NAMES for word in plain)
     return bool(plain) and not is_name and not is_connector(words.rstrip(" :"))
+
+
+def is_title_above(text: str, line: Line, below: Line | None) -> bool:
+    """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
+    verbs = [element for element in line.elements if element.kind == "verb"]
+    lead = line.elements[lead_index(line)]
+    small = all(text[verb.start].islower() for verb in verbs)
+    return small and lead not in verbs and below is not None and below.is_blank
