@@ -76,6 +76,10 @@ ALONE = {
         f"Insert {W}\nChart 802 only\nInsert {R}\nAll charts\nDelete {B}\n",
         {"802": ["wreck", "rock", "pile"], "803": ["wreck", "pile"]},
     ),
+    "in brackets without the word": (
+        f"Insert wreck (802 only) {P}\nInsert rock (on 803) {Q}\nDelete {B} (803 only)\n",
+        {"802": ["wreck"], "803": ["rock", "pile"]},
+    ),
     "both before an item": (
         f"Chart 803 only: insert {W}\nBoth charts: insert {R}\n",
         {"802": ["rock"], "803": ["wreck", "rock"]},
@@ -115,3 +119,25 @@ def test_notices_before_go_with_the_charts_they_stand_beside(
     sections = parse(f"{NUMBER}{charts}\n{ITEMS}").notices[0].charts
     found = [(one.chart, one.previous.number if one.previous else None) for one in sections]
     assert found == [("802", wanted[0]), ("803", wanted[1])]
+
+
+@pytest.mark.parametrize(
+    ("charts", "wanted"),
+    [
+        ("Chart 802, sheets 2 and 3", [("802", "sheets 2 and 3")]),
+        ("Chart 802 Panel 1, 2 and 3", [("802", "Panel 1, 2 and 3")]),
+        ("Chart 802, plan 2 and 803 [30/26]", [("802", "plan 2"), ("803", None)]),
+        ("Chart 802 (1:75,000), Chart 803 (1:50 000)", [("802", None), ("803", None)]),
+        ("Chart 802, plan of Port Ellory and Quill", [("802", "plan of Port Ellory and Quill")]),
+    ],
+)
+def test_sheets_panels_and_scales_are_no_charts(
+    charts: str, wanted: list[tuple[str, str | None]]
+) -> None:
+    sections = parse(f"{NUMBER}{charts}\n{ITEMS}").notices[0].charts
+    assert [(one.chart, one.panel) for one in sections] == wanted
+
+
+def test_a_chart_that_cannot_be_read_among_others_is_told() -> None:
+    bulletin = parse(f"{NUMBER}Charts 802, 803 and 805/1\n{ITEMS}")
+    assert "chart-unread" in [one.code for one in bulletin.findings]

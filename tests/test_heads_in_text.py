@@ -168,3 +168,14 @@ def test_paragraphs_that_open_notices_of_a_signal() -> None:
     assert [(one.id, one.charts[0].actions[0].verb) for one in notices] == [
         ("61/26", "insert"), ("62/26", "delete"),
     ]  # fmt: skip
+
+
+def test_charts_in_the_margin_each_in_front_of_its_items() -> None:
+    text = (
+        f"41/26 Quill Sound\n802  Insert wreck   {P}\n803  Insert rock   {Q}\n"
+        f"     Delete pile   {R}\n12  Delete wreck   {Q}\n"
+    )
+    charts = parse(text).notices[0].charts
+    assert [(one.chart, [a.feature.kind for a in one.actions]) for one in charts] == [
+        ("802", ["wreck"]), ("803", ["rock", "pile"]), ("12", ["wreck"]),
+    ]  # fmt: skip

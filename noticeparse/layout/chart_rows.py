@@ -74,7 +74,8 @@ class ChartRowReader:
         first, second = line.elements[:2]
         number = self.text[first.start : first.end].strip()
         opened = opens_titled_chart(number)
-        if first.kind != "words" or not (opened or number[-2:].strip("ABCDEFGHIJ").isdigit()):
+        is_first = first.kind == "words" or (first.kind == "label" and bool(self.at_margin))
+        if not is_first or not (opened or number[-2:].strip("ABCDEFGHIJ").isdigit()):
             return False
         if not opened and not is_chart_number(number):
             return False
@@ -98,7 +99,8 @@ class ChartRowReader:
 
     def _commands(self, number: str, verb: Element) -> bool:
         """Whether a verb stands behind a number that is too long to count items: `802  Insert`."""
-        return verb.kind == "verb" and len(number) > _COUNTS and not self.assembly.charts
+        is_first = not self.assembly.charts or bool(self.at_margin)
+        return verb.kind == "verb" and is_first and (len(number) > _COUNTS or bool(self.at_margin))
 
     def _titled_chart(self, line: Line) -> bool:
         """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""

@@ -22,7 +22,7 @@ from noticeparse.layout.evidence import (
     verb_column,
 )
 from noticeparse.layout.halves import join_halves, lone_half
-from noticeparse.layout.joints import is_row_chart, opens_note
+from noticeparse.layout.joints import opens_note
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import is_title_of_waters, is_unknown_heading
@@ -113,11 +113,11 @@ class Cutter(OpenItem):
         elif kind == "number":
             self._number(element)
         elif kind == "charts_only":
-            ends = following is None or self.text[element.start] in "(["
-            if not (ends and self.takes_charts(element)):
-                self.close_item()
-                self.charts, self.doubtful = element, None
-                self.held = element if is_row_chart(self.words_of([element])) else None
+            in_brackets = self.text[element.start] in "(["
+            if not ((following is None or in_brackets) and self.takes_charts(element)):
+                if not (in_brackets and self.pending):
+                    self.close_item()
+                self.await_item_of(element)
 
     def _is_blank_word(self, element: Element) -> bool:
         words = self.text[element.start : element.end].strip(" ,.;:/&|-·*()[]").lower()

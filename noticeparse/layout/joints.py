@@ -152,7 +152,8 @@ def is_number(text: str, words: Sequence[int]) -> bool:
 
 def is_row_chart(words: str) -> bool:
     """Whether words are the chart in front of a row, which holds below: `Chart 802`."""
-    return "only" not in words.lower() and any(char.isdigit() for char in words)
+    is_plain = "only" not in words.lower() and words[:1] not in "(["
+    return is_plain and any(char.isdigit() for char in words)
 
 
 def is_letter(words: str) -> bool:

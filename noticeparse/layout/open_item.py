@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.elements import Element
+from noticeparse.layout.joints import is_row_chart
 from noticeparse.layout.scopes import Scopes
 
 
@@ -120,6 +121,11 @@ class OpenItem:
             start, end = self.verb_lost.start, self.verb_lost.end
             item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
         self.items.append(item)
+
+    def await_item_of(self, charts: Element) -> None:
+        """Let the coming item be for some charts only; a chart in front of a row holds below it."""
+        self.charts, self.doubtful = charts, None
+        self.held = charts if is_row_chart(self.words_of([charts])) else None
 
     def _give_charts(self, item: Item) -> None:
         """Let the item be for the charts named before it, or above where it names none."""

@@ -95,6 +95,9 @@ def read_head(text: str, near: int | None) -> Head:
             blame(head, "chart-range", written, part)
         else:
             _set(chart or shared, part, near, head)
+            if expects_chart and kind == "OTHER" and part.text.isdigit():
+                # `803 and 805/1`: what stands where a chart must, and is none.
+                blame(head, "chart-unread", text[part.start : part.start + 12], part)
             if kind in ("OTHER_WORDS", "STOP", "OTHER"):
                 # `Charts: 1420 [136/26]. 1421 [122/26].` or with a dash between
                 another = names_several and part.text in (".", "-") and chart is not None
