@@ -123,7 +123,7 @@ class OpenItem:
         self.items.append(item)
 
     def await_item_of(self, charts: Element) -> None:
-        """Let the coming item be for some charts only; a chart in front of a row holds below it."""
+        """Let the coming item be for some charts only; one in front of a row holds below it."""
         self.charts, self.doubtful = charts, None
         self.held = charts if is_row_chart(self.words_of([charts])) else None
 
