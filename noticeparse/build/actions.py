@@ -17,6 +17,7 @@ from noticeparse.build.errata import of_erratum, of_position
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
+from noticeparse.build.other_places import places_of_others
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
@@ -108,6 +109,7 @@ def read_action(
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += contradictions(context, item, phrase, verb, described.feature, geometry)
     faults += conditions(context, item, phrase, verb, described.feature)
+    faults += places_of_others(context, item, verb)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)

@@ -20,7 +20,7 @@ from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.line_leads import blocks_of_items
 from noticeparse.layout.sentences import sentences, statements_within
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
@@ -232,12 +232,19 @@ def _add_place(
         item.groups.append(Group(lead=relation))
     elif item.groups and not words.strip(" ,.;"):
         pass
-    elif is_behind or is_connector(words):
+    elif is_behind or is_connector(words) or _is_of_another(words):
         item.groups.append(Group(lead=pieces))
     else:
         item.tail += pieces
         item.groups.append(Group())
     item.groups[-1].places.append(Place(place))
+
+
+def _is_of_another(words: str) -> bool:
+    """Whether words between two places lead to that of another thing: `in P near the rock in Q`."""
+    first = words.lower().lstrip(" ,;").partition(" ")[0]
+    parts = [words[part.start : part.end] for part in read_phrase(words) if part.kind == "words"]
+    return first in ("not", "instead", "rather", "but") or any(map(has_kind, parts))
 
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:

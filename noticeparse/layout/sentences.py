@@ -10,6 +10,11 @@ from noticeparse.readers.features import leads_feature
 
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
 """What may stand between two statements in one sentence."""
+_STAYS = (
+    "remains", "remain", "stays", "stay", "remains unchanged", "remain unchanged",
+    "is unchanged", "are unchanged", "is not affected", "is unaffected", "are unaffected",
+    "remains charted", "remains in place", "is still there",
+)  # fmt: skip
 _TELLS = re.compile(r"\b(?:is|are|was|were|remains?|has|have|had)\b")
 
 
@@ -26,6 +31,8 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
         told = any(e.kind == "passive" for e in statement)
         more = any(e.kind == "passive" for e in sentence[index:])
         cut = _next_subject(text, element) if told and more else None
+        if told and not more and _is_kept(text, element, sentence[index + 1 :]):
+            cut = element.end
         if more and not told and _opens_statement(text, statement, sentence[index:]):
             cut = element.end
         if cut is None:
@@ -37,6 +44,20 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
         statement = [element._replace(start=cut)] if cut < element.end else []
     if statement:
         yield statement
+
+
+def _is_kept(text: str, element: Element, rest: Sequence[Element]) -> bool:
+    """Whether a semicolon is followed by a thing of which no change is told: `; the rock … stays`.
+
+    What is told of it has its verb behind it, and is not that of the thing before.
+    """
+    if element.kind != "semicolon" or not rest or rest[0].kind != "words":
+        return False
+    subject = text[rest[0].start : rest[0].end]
+    if not leads_feature(_without_article(subject)):
+        return False
+    said = " ".join(text[e.start : e.end] for e in rest if e.kind == "words").rstrip(" .")
+    return said.endswith(_STAYS)
 
 
 def _opens_statement(text: str, statement: Sequence[Element], rest: Sequence[Element]) -> bool:
@@ -61,8 +82,11 @@ def _next_subject(text: str, element: Element) -> int | None:
     if joint is None:
         return None
     words = words.removeprefix(joint).lstrip()
-    leads = leads_feature(words.removeprefix("the ").removeprefix("a ").removeprefix("an "))
-    return element.end - len(words) if leads else None
+    return element.end - len(words) if leads_feature(_without_article(words)) else None
+
+
+def _without_article(words: str) -> str:
+    return words.removeprefix("the ").removeprefix("a ").removeprefix("an ")
 
 
 def sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:
