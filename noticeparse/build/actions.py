@@ -20,6 +20,7 @@ from noticeparse.build.missing import missing_places
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
+from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -109,6 +110,7 @@ def read_action(
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += contradictions(context, item, phrase, verb, described.feature, geometry)
     faults += conditions(context, item, phrase, verb, described.feature)
+    faults += words_of_change(context, item, phrase, described.feature)
     faults += places_of_others(context, item, verb)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)

@@ -1,7 +1,7 @@
 """Words that lead to a later place of an item as to that of another thing.
 
-`… in P, near the wreck in Q`, `… in P instead of Q`: the second place is not the item's own.  Words
-that only link places, and those of a relation, lead to its own.
+`… in P, near the wreck in Q`, `… in P instead of Q`: the second place is not the item's own.
+Words that only link places, and those of a relation, lead to its own.
 """
 
 from __future__ import annotations
