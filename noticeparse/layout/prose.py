@@ -241,7 +241,7 @@ def _add_place(
 
 
 def _is_of_another(words: str) -> bool:
-    """Whether words between two places lead to that of another thing: `in P near the rock in Q`."""
+    """Whether words between two places lead to that of another thing: `near the rock in`."""
     first = words.lower().lstrip(" ,;").partition(" ")[0]
     parts = [words[part.start : part.end] for part in read_phrase(words) if part.kind == "words"]
     return first in ("not", "instead", "rather", "but") or any(map(has_kind, parts))
