@@ -47,7 +47,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
-    body.prose.extend(Prose([piece], []) for piece in give_leads(body.items, leads))
+    body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
     return body
 
 

@@ -17,6 +17,7 @@ from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
+from noticeparse.layout.lead_words import lead_faults
 from noticeparse.layout.line_leads import blocks_of_items
 from noticeparse.layout.sentences import sentences, statements_within
 from noticeparse.readers.features import has_kind, leads_feature
@@ -177,6 +178,8 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         item.faults.append(
             Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
         )
+    if sentence[0].kind == "label":
+        item.faults += lead_faults(text, (sentence[0].start, sentence[0].end))
     lead: list[Element] = []
     for element in sentence:
         if element.kind == "passive":
