@@ -29,7 +29,7 @@ def places_of_others(context: Context, item: Item, verb: Verb) -> Iterator[Fault
     """The words before a place behind the first that name another thing, or deny the place."""
     if len(item.groups) < 2:
         return
-    kinds = {part.kind for part in read_phrase(context.joined(_leads(item)))}
+    kinds: set[str] = {part.kind for part in read_phrase(context.joined(_leads(item)))}
     for group in item.groups[1:]:
         words = gather(context.text, group.lead)
         parts = read_phrase(words.text)
@@ -42,7 +42,7 @@ def places_of_others(context: Context, item: Item, verb: Verb) -> Iterator[Fault
         yield Fault("place-of-another", start, end, {"written": context.written(start, end)})
 
 
-def _leads(item: Item) -> Sequence[tuple[int, int]]:
+def _leads(item: Item) -> list[tuple[int, int]]:
     first: Group = item.groups[0]
     return [*item.words, *first.lead]
 

@@ -18,6 +18,7 @@ from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import statements
+from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import canonical_verb
@@ -177,6 +178,7 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
         )
     goes_on = [e for e in behind[:places] if places == len(behind)]
     item.words = [(e.start, e.end) for e in (*before, *goes_on)]
+    item.faults += told_elsewhere(text, item.words)
     _add_places(item, head)
     _add_places(item, [e for e in behind if e not in goes_on])
     item.pieces = [(e.start, e.end) for e in statement]

@@ -20,6 +20,7 @@ from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.lead_words import lead_faults
 from noticeparse.layout.line_leads import blocks_of_items
 from noticeparse.layout.sentences import sentences, statements_within
+from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.positions import Point
@@ -141,6 +142,8 @@ def _sentence_items(
         item = _sentence_item(text, [*lead, *part])
         if item is not None:
             item.pieces = [(e.start, e.end) for e in part]
+            said = [(e.start, e.end) for e in part if e.kind == "words"]
+            item.faults += told_elsewhere(text, said)
         yield part, item
 
 

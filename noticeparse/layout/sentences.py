@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.elements import Element
 from noticeparse.readers.features import leads_feature
+from noticeparse.readers.verbs import canonical_verb
 
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
 """What may stand between two statements in one sentence."""
@@ -35,6 +36,13 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
             cut = element.end
         if more and not told and _opens_statement(text, statement, sentence[index:]):
             cut = element.end
+        if told and not more and (end := _participle(text, element)) is not None:
+            start = _next_subject(text, element) or element.start
+            statement.append(element._replace(end=start))
+            yield statement
+            of_it = element._replace(start=start, end=end)
+            statement = [of_it, element._replace(kind="passive", start=end + 1)]
+            continue
         if cut is None:
             statement.append(element)
             continue
@@ -44,6 +52,19 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
         statement = [element._replace(start=cut)] if cut < element.end else []
     if statement:
         yield statement
+
+
+def _participle(text: str, element: Element) -> int | None:
+    """Where the subject of a second change ends whose auxiliary is that of the first.
+
+    `… is established and the light discontinued`.
+    """
+    if _next_subject(text, element) is None or element.kind != "words":
+        return None
+    words = text[element.start : element.end].rstrip(" .")
+    before, _, last = words.rpartition(" ")
+    is_told = last.endswith(("ed", "laid", "drawn")) and canonical_verb(last) is not None
+    return element.start + len(before) if is_told and before else None
 
 
 def _is_kept(text: str, element: Element, rest: Sequence[Element]) -> bool:
