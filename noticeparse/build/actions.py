@@ -102,6 +102,8 @@ def read_action(
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
+        if is_wordless and not item.refers:
+            fault = fault._replace(code="item-without-feature")
         # Where the new state stands elsewhere there is no change to be read.
         if fault.code.startswith("change-") and _is_at_two_places(item):
             continue
