@@ -137,7 +137,7 @@ ENTRIES = (
     Entry(
         "place-of-another",
         "error",
-        "`{written}` leads to a place that may be that of another thing",
+        "`{written}`: this place may be that of another thing",
         "the feature would be charted there as well, or deleted where another one stays",
         "read in the original notice what is said of the second place",
         _COMMON,
