@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 from noticeparse.build.announced import announced_letters, note_labels
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
+from noticeparse.build.counted_places import counted_places
 from noticeparse.build.doubts import (
     change_within,
     command_within,
@@ -114,6 +115,7 @@ def read_action(
     faults += conditions(context, item, phrase, verb, described.feature)
     faults += words_of_change(context, item, phrase, described.feature)
     faults += places_of_others(context, item, verb)
+    faults += counted_places(context, item, geometry)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)

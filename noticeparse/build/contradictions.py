@@ -56,6 +56,7 @@ _COMPASS = (
 )
 _SECOND = re.compile(
     rf"\b(?:from|around|against|surrounding|opposite(?: to)?|adjacent to|between|close off"
+    rf"|where|wherever|in sight of"
     rf"|(?:{_COMPASS}) of) "
     r"(?:the |an? )?(?P<other>[^,;]+)"
 )

@@ -7,6 +7,7 @@ Words that only link places, and those of a relation, lead to its own.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -27,6 +28,11 @@ _LINKING = frozenset(
 
 def places_of_others(context: Context, item: Item, verb: Verb) -> Iterator[Fault]:
     """The words before a place behind the first that name another thing, or deny the place."""
+    for before, behind in (pair for group in item.groups for pair in pairwise(group.places)):
+        # `P = Q`: one place, told in two ways.
+        if context.text[before.element.end : behind.element.start].strip() == "=":
+            start, end = behind.element.start, behind.element.end
+            yield Fault("place-of-another", start, end, {"written": context.written(start, end)})
     if len(item.groups) < 2:
         return
     kinds: set[str] = {part.kind for part in read_phrase(context.joined(_leads(item)))}
