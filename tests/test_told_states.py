@@ -6,7 +6,19 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.action import Amend, Move
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, errors, told
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+    usable_of,
+)
 
 
 @pytest.mark.parametrize(
@@ -113,3 +125,40 @@ def test_a_cancelled_change_behind_the_chart_is_no_command() -> None:
     bulletin = parse(text)
     assert [(ref.number, ref.status) for ref in bulletin.notices[0].cancels] == [(40, "temporary")]
     assert told(bulletin) == [("delete", "light", [AT_P])]
+
+
+@pytest.mark.parametrize(
+    "states",
+    [
+        "Charted depth  8.2m\n  Surveyed depth  9.1m",
+        "Surveyed least depth  9.1m\n  Charted least depth  8.2m",
+        "Charted depth  8.2m\n  Present depth  9.1m",
+        "Published depth  8.2m\n  Correct depth  9.1m",
+    ],
+)
+def test_what_is_charted_is_the_former_state(states: str) -> None:
+    bulletin = parse(f"{HEAD}\nWreck  {P}\n  {states}\n")
+    (amend,) = actions_of(bulletin)
+    assert isinstance(amend, Amend)
+    (change,) = amend.changes
+    assert (str(change.old.value_m), str(change.new.value_m)) == ("8.2", "9.1")
+    assert not errors(bulletin)
+
+
+def test_what_is_proposed_is_not_so_yet() -> None:
+    text = f"{HEAD}\nWreck  {P}\n  Present depth  8.2m\n  Proposed depth  9.1m\n"
+    bulletin = parse(text)
+    assert usable_of(bulletin) == []
+    assert errors(bulletin) == {"change-planned"}
+
+
+def test_a_found_position_is_a_move_from_the_charted_one() -> None:
+    text = f"{HEAD}\nSpecial buoy  {P}\n  Charted position  as above\n  Surveyed position  {Q}\n"
+    assert usable_of(parse(text)) == [("move", "buoy_special")]
+
+
+def test_a_new_position_without_one_is_no_move() -> None:
+    text = f"{HEAD}\nSpecial buoy  {P}\n  New position  0.2 miles N\n"
+    bulletin = parse(text)
+    assert usable_of(bulletin) == []
+    assert errors(bulletin) == {"move-without-destination"}

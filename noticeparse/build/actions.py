@@ -7,6 +7,7 @@ from typing import Any, NamedTuple
 from noticeparse.build.announced import announced_letters, note_labels
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
+from noticeparse.build.counted_places import counted_places
 from noticeparse.build.doubts import (
     change_within,
     command_within,
@@ -17,8 +18,10 @@ from noticeparse.build.errata import of_erratum, of_position
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
+from noticeparse.build.other_places import places_of_others
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
+from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -100,6 +103,8 @@ def read_action(
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
+        if is_wordless and not item.refers:
+            fault = fault._replace(code="item-without-feature")
         # Where the new state stands elsewhere there is no change to be read.
         if fault.code.startswith("change-") and _is_at_two_places(item):
             continue
@@ -108,6 +113,9 @@ def read_action(
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += contradictions(context, item, phrase, verb, described.feature, geometry)
     faults += conditions(context, item, phrase, verb, described.feature)
+    faults += words_of_change(context, item, phrase, described.feature)
+    faults += places_of_others(context, item, verb)
+    faults += counted_places(context, item, geometry)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)

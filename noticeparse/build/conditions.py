@@ -92,7 +92,7 @@ def conditions(
         code = "sentence-told-twice" if verb == "amend" else "feature-stated-twice"
         yield _fault(context, code, words, number)
     own = gather(context.text, item.words)
-    if second := _second_verb(own.text):
+    if second := _second_verb(own.text, verb):
         yield _fault(context, "verb-within-words", own, second)
 
 
@@ -163,10 +163,13 @@ _WAS_TOLD = re.compile(
 )
 
 
-def _second_verb(words: str) -> re.Match[str] | None:
+def _second_verb(words: str, verb: Verb) -> re.Match[str] | None:
     """A verb joined to the one above it, or one that was told: `Delete or move buoy`."""
     if told := _WAS_TOLD.match(words):
         return told
+    either = re.match(r"/ ?(?P<verb>[a-z]+)(?= )", words, re.I)
+    if either is not None and canonical_verb(either["verb"]) not in (None, verb):
+        return either
     found = re.match(r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", words, re.I)
     if found is None or canonical_verb(found["verb"]) is None:
         return None

@@ -14,6 +14,7 @@ from math import atan2, degrees
 
 from geographiclib.geodesic import Geodesic
 
+from noticeparse.build.second_things import second_thing
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -56,6 +57,7 @@ _COMPASS = (
 )
 _SECOND = re.compile(
     rf"\b(?:from|around|against|surrounding|opposite(?: to)?|adjacent to|between|close off"
+    rf"|where|wherever|in sight of"
     rf"|(?:{_COMPASS}) of) "
     r"(?:the |an? )?(?P<other>[^,;]+)"
 )
@@ -111,6 +113,7 @@ def contradictions(
         yield _fault(context, "depth-unread", words, unit.span())
     if verb in ("insert", "delete"):
         other = _second_feature(text, verb) or _several(text, geometry)
+        other = other or second_thing(text, feature)
         if other is not None:
             yield _fault(context, "feature-kinds-several", words, other)
         yield from _counts(context, words, text, feature, geometry)

@@ -38,7 +38,12 @@ def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Sectio
 def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> Item | None:
     """The item without the charts it names; None where this chart is not among them."""
     if item.charts is not None:
-        named = _numbers(context.text[slice(*item.charts)])
+        words = context.text[slice(*item.charts)]
+        named = _numbers(words)
+        is_alike = any(len(number) == len(one) for number in named for one in known)
+        if named and known.isdisjoint(named) and not is_alike and "chart" not in words.lower():
+            # `12: Insert …` counts the items.
+            return item
         if named and named <= known:
             return item if chart in named else None
         values = {"written": context.written(*item.charts)}

@@ -19,6 +19,7 @@ from noticeparse.build.remarks import (
     tells_of_change,
 )
 from noticeparse.build.sections import Section, SectionReader, own_number
+from noticeparse.build.untold_changes import changes_without_place, is_for_charts
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
@@ -61,6 +62,7 @@ class NoticeBuilder:
         self.charts_in_prose: list[tuple[str, int, int]] = []
         self.ref, faults = own_number(context, draft)
         self.id = notice_id(self.ref) if self.ref else None
+        self.is_for_charts = is_for_charts(draft, self.ref)
         self.located = [Located(fault, [path], self.id) for fault in faults]
 
     def build(self) -> NoticeReading:
@@ -77,7 +79,8 @@ class NoticeBuilder:
         for start, end in draft.idle_verbs:
             values = {"written": self.context.written(start, end)}
             self._fault(Fault("verb-without-item", start, end, values), [self.path])
-        for fault in charts_in_passing(self.context, draft, sections):
+        untold = changes_without_place(self.context, draft, charts) if self.is_for_charts else ()
+        for fault in (*charts_in_passing(self.context, draft, sections), *untold):
             self._fault(fault, [self.path])
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
@@ -260,8 +263,7 @@ class NoticeBuilder:
         self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
-        is_permanent = self.ref is None or self.ref.status == "permanent"
-        if is_permanent and not self.draft.is_radio and tells_of_change(context, prose):
+        if self.is_for_charts and tells_of_change(context, prose):
             values = {"written": context.written(start, end)}
             self._fault(Fault("sentence-unread", start, end, values), [path])
         for element in prose.elements:

@@ -10,9 +10,11 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Prose
+from noticeparse.layout.lines import read_lines
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
 from noticeparse.readers.references import read_number
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
 
@@ -23,6 +25,9 @@ _ONE_CHART = re.compile(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b", re.I
 )
 
+_APART = re.compile(r" {3,80}(?=[^ ])")
+_FIRST_WORDS = 3
+
 
 def strays(
     context: Context, item: Item, own: NoticeRef | None, *, is_shared: bool
@@ -31,11 +36,23 @@ def strays(
     extent = item_extent(item)
     if is_shared and (words := _words_of_one_chart(context, item)):
         yield Fault("item-of-one-chart", *extent, {"written": words})
+    if is_shared and _is_beside_another(context.text, *extent):
+        yield Fault("item-of-one-chart", *extent, {"written": context.written(*extent)})
     if item.number is not None and own is not None:
         start, end = item.number.start, item.number.end
         written = context.written(start, end)
         if read_number(written, context.year) not in (own, None):
             yield Fault("item-of-other-notice", start, end, {"written": written})
+
+
+def _is_beside_another(text: str, start: int, end: int) -> bool:
+    """Whether another command stands on the line of an item, apart from it: two columns."""
+    above, below = text.rfind("\n", 0, start) + 1, text.find("\n", end)
+    behind = text[end : below if below >= 0 else len(text)].lstrip(".")
+    before = text[above:start]
+    beside = behind if _APART.match(behind) else before if _APART.search(before) else ""
+    is_command = any(map(canonical_verb, filter(str.isalpha, beside.split()[:_FIRST_WORDS])))
+    return is_command and any(line.has("point", "half") for line in read_lines(beside))
 
 
 def _words_of_one_chart(context: Context, item: Item) -> str | None:

@@ -56,6 +56,16 @@ ENTRIES = (
         good="Amend light Fl.5s: range from 8M to 9M 46-00.00S 122-00.00W",
     ),
     Entry(
+        "change-planned",
+        "error",
+        "`{written}` is planned: it is not so yet",
+        "a chart corrected now would show what is not there",
+        "wait for the notice that says it is done",
+        _PRACTICE,
+        bad=("Wreck 46-00.00S 122-00.00W\n  Present depth 8.2m\n  Proposed depth ‹9.1m›"),
+        good="Wreck 46-00.00S 122-00.00W\n  Former depth 8.2m\n  New depth 9.1m",
+    ),
+    Entry(
         "change-property-twice",
         "error",
         "`{written}` changes more than once: {property}",

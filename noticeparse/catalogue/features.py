@@ -160,6 +160,16 @@ ENTRIES = (
         good="Insert mooring buoy 46-00.00S 122-00.00W",
     ),
     Entry(
+        "feature-of-several",
+        "error",
+        "`{written}`: not all of what is named at the {places} places is meant",
+        "a thing that stays would be deleted, or one charted that is not there",
+        "read in the original notice which of them is meant",
+        _PRACTICE,
+        bad="Delete the ‹last of› these wrecks 46-00.00S 122-00.00W 46-00.50S 122-00.00W",
+        good="Delete wrecks 46-00.00S 122-00.00W 46-00.50S 122-00.00W",
+    ),
+    Entry(
         "feature-quote-open",
         "warning",
         "the quotation `{written}` is not closed",

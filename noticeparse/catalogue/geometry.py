@@ -135,6 +135,18 @@ ENTRIES = (
         good="Move special buoy from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W",
     ),
     Entry(
+        "place-of-another",
+        "error",
+        "`{written}`: this place may be that of another thing",
+        "the feature would be charted there as well, or deleted where another one stays",
+        "read in the original notice what is said of the second place",
+        _COMMON,
+        bad=(
+            "A buoy has been established in 46-00.00S 122-00.00W, ‹not› in 46-00.50S 122-00.00W."
+        ),
+        good="A buoy has been established in 46-00.00S 122-00.00W, and in 46-00.50S 122-00.00W.",
+    ),
+    Entry(
         "offset-disagrees",
         "warning",
         "the position lies {metres} m from where its bearing and distance put it",

@@ -25,7 +25,7 @@ from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.joints import opens_note
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
-from noticeparse.layout.sub_headings import is_title_of_waters, is_unknown_heading
+from noticeparse.layout.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
@@ -62,7 +62,7 @@ class Cutter(OpenItem):
     def _line(self, line: Line) -> None:
         self.line = line
         elements = line.elements
-        if len(elements) > 1 and {e.kind for e in elements} in ({"verb"}, {"verb", "bar"}):
+        if len(elements) > 1 and are_verbs(self.text, elements):
             self._verbs_side_by_side(elements)
             return
         is_between = self.item is None or self.item.has_place

@@ -78,6 +78,12 @@ class Item:
     faults: list[Fault] = field(default_factory=list)
 
     @property
+    def refers(self) -> bool:
+        """Whether a place of it is a reference to another item, which may name its feature."""
+        places = (place for group in self.groups for place in group.places)
+        return any(place.element.kind != "point" for place in places)
+
+    @property
     def has_place(self) -> bool:
         """Whether any place stands with the item."""
         return any(group.places for group in self.groups)

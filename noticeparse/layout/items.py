@@ -22,6 +22,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.line_leads import give_leads, without_leads
 from noticeparse.layout.position_first import PositionFirst
+from noticeparse.layout.things_above import with_things_above
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.told_states import settle_states
 from noticeparse.layout.verb_last import (
@@ -47,12 +48,13 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
-    body.prose.extend(Prose([piece], []) for piece in give_leads(body.items, leads))
+    body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
     return body
 
 
 def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
+    lines = with_things_above(text, lines)
     if stands_in_the_middle(text, lines):
         return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Line
+from noticeparse.layout.lead_words import lead_faults, names_charts
 from noticeparse.readers.features import has_kind
 
 _LONGEST = 60
@@ -76,13 +77,20 @@ def without_leads(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[tu
     return found, leads
 
 
-def give_leads(body_items: Sequence[Item], leads: Sequence[tuple[Piece, int]]) -> list[Piece]:
+def give_leads(
+    text: str, body_items: Sequence[Item], leads: Sequence[tuple[Piece, int]]
+) -> list[Piece]:
     """Give each lead to the item that it stands before; those that lead none are left over."""
     first = {min(start for start, _ in item.pieces): item for item in body_items if item.pieces}
     left: list[Piece] = []
     for piece, behind in leads:
         if behind in first:
-            first[behind].pieces.insert(0, piece)
+            item = first[behind]
+            item.pieces.insert(0, piece)
+            if names_charts(text, piece):
+                item.charts = item.charts or piece
+            else:
+                item.faults += lead_faults(text, piece)
         else:
             left.append(piece)
     return left

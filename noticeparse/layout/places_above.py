@@ -18,6 +18,7 @@ from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import statements
+from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import canonical_verb
@@ -39,6 +40,9 @@ def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
         return None
     body = Body([], [], [])
     for block in blocks:
+        if not block.statements and body.items:
+            # `At P`, `a rock is deleted`, `in Q`: whose place Q is, is not said.
+            body.items[-1].faults.append(_of_another(text, _first_place(block)))
         _give(text, block, body)
     kept: list[Element] = []
     for line in others:
@@ -146,6 +150,9 @@ def _give(text: str, block: _Block, body: Body) -> None:
             else:
                 items.append(item)
     head: list[Piece] = [(e.start, e.end) for e in block.head]
+    if (second := _one_each(text, block, items)) is not None:
+        for item in items:
+            item.faults.append(_of_another(text, second))
     if items:
         items[0].pieces = [*head, *items[0].pieces]
         body.items.extend(items)
@@ -153,6 +160,28 @@ def _give(text: str, block: _Block, body: Body) -> None:
             body.prose.append(Prose([(e.start, e.end) for e in untold], untold))
     else:
         body.prose.append(paragraph(text, [*block.head, *untold]))
+
+
+def _first_place(block: _Block) -> Element:
+    return next(e for e in block.head if e.kind in PLACES)
+
+
+def _one_each(text: str, block: _Block, items: Sequence[Item]) -> Element | None:
+    """The second of as many places as there are statements of one thing each; else None.
+
+    They may be one for each, in order, or all for each; `P and Q` are both for each.
+    """
+    places = [e for e in block.head if e.kind in PLACES]
+    if len(places) < 2 or len(places) != len(items):
+        return None
+    linked = any(e.kind == "words" and " and" in f" {text[e.start : e.end]}" for e in block.head)
+    named = (" ".join(text[a:b] for a, b in item.words).rstrip(" .") for item in items)
+    return None if linked or all(words.endswith("s") for words in named) else places[1]
+
+
+def _of_another(text: str, place: Element) -> Fault:
+    written = {"written": text[place.start : place.end]}
+    return Fault("place-of-another", place.start, place.end, written)
 
 
 def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> Item | None:
@@ -177,6 +206,7 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
         )
     goes_on = [e for e in behind[:places] if places == len(behind)]
     item.words = [(e.start, e.end) for e in (*before, *goes_on)]
+    item.faults += told_elsewhere(text, item.words)
     _add_places(item, head)
     _add_places(item, [e for e in behind if e not in goes_on])
     item.pieces = [(e.start, e.end) for e in statement]

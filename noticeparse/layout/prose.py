@@ -17,10 +17,12 @@ from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
+from noticeparse.layout.lead_words import lead_faults
 from noticeparse.layout.line_leads import blocks_of_items
 from noticeparse.layout.sentences import sentences, statements_within
+from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
@@ -140,6 +142,8 @@ def _sentence_items(
         item = _sentence_item(text, [*lead, *part])
         if item is not None:
             item.pieces = [(e.start, e.end) for e in part]
+            said = [(e.start, e.end) for e in part if e.kind == "words"]
+            item.faults += told_elsewhere(text, said)
         yield part, item
 
 
@@ -177,6 +181,8 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         item.faults.append(
             Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
         )
+    if sentence[0].kind == "label":
+        item.faults += lead_faults(text, (sentence[0].start, sentence[0].end))
     lead: list[Element] = []
     for element in sentence:
         if element.kind == "passive":
@@ -232,12 +238,19 @@ def _add_place(
         item.groups.append(Group(lead=relation))
     elif item.groups and not words.strip(" ,.;"):
         pass
-    elif is_behind or is_connector(words):
+    elif is_behind or is_connector(words) or _is_of_another(words):
         item.groups.append(Group(lead=pieces))
     else:
         item.tail += pieces
         item.groups.append(Group())
     item.groups[-1].places.append(Place(place))
+
+
+def _is_of_another(words: str) -> bool:
+    """Whether words between two places lead to that of another thing: `near the rock in`."""
+    first = words.lower().lstrip(" ,;").partition(" ")[0]
+    parts = [words[part.start : part.end] for part in read_phrase(words) if part.kind == "words"]
+    return first in ("not", "instead", "rather", "but") or any(map(has_kind, parts))
 
 
 def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:

@@ -7,9 +7,15 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.elements import Element
 from noticeparse.readers.features import leads_feature
+from noticeparse.readers.verbs import canonical_verb
 
 _JOINTS = ("and ", "and\n", "while ", "whilst ", "but ")
 """What may stand between two statements in one sentence."""
+_STAYS = (
+    "remains", "remain", "stays", "stay", "remains unchanged", "remain unchanged",
+    "is unchanged", "are unchanged", "is not affected", "is unaffected", "are unaffected",
+    "remains charted", "remains in place", "is still there",
+)  # fmt: skip
 _TELLS = re.compile(r"\b(?:is|are|was|were|remains?|has|have|had)\b")
 
 
@@ -26,8 +32,17 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
         told = any(e.kind == "passive" for e in statement)
         more = any(e.kind == "passive" for e in sentence[index:])
         cut = _next_subject(text, element) if told and more else None
+        if told and not more and _is_kept(text, element, sentence[index + 1 :]):
+            cut = element.end
         if more and not told and _opens_statement(text, statement, sentence[index:]):
             cut = element.end
+        if told and not more and (end := _participle(text, element)) is not None:
+            start = _next_subject(text, element) or element.start
+            statement.append(element._replace(end=start))
+            yield statement
+            of_it = element._replace(start=start, end=end)
+            statement = [of_it, element._replace(kind="passive", start=end + 1)]
+            continue
         if cut is None:
             statement.append(element)
             continue
@@ -37,6 +52,33 @@ def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[E
         statement = [element._replace(start=cut)] if cut < element.end else []
     if statement:
         yield statement
+
+
+def _participle(text: str, element: Element) -> int | None:
+    """Where the subject of a second change ends whose auxiliary is that of the first.
+
+    `… is established and the light discontinued`.
+    """
+    if _next_subject(text, element) is None or element.kind != "words":
+        return None
+    words = text[element.start : element.end].rstrip(" .")
+    before, _, last = words.rpartition(" ")
+    is_told = last.endswith(("ed", "laid", "drawn")) and canonical_verb(last) is not None
+    return element.start + len(before) if is_told and before else None
+
+
+def _is_kept(text: str, element: Element, rest: Sequence[Element]) -> bool:
+    """Whether a semicolon is followed by a thing of which no change is told: `; the rock … stays`.
+
+    What is told of it has its verb behind it, and is not that of the thing before.
+    """
+    if element.kind != "semicolon" or not rest or rest[0].kind != "words":
+        return False
+    subject = text[rest[0].start : rest[0].end]
+    if not leads_feature(_without_article(subject)):
+        return False
+    said = " ".join(text[e.start : e.end] for e in rest if e.kind == "words").rstrip(" .")
+    return said.endswith(_STAYS)
 
 
 def _opens_statement(text: str, statement: Sequence[Element], rest: Sequence[Element]) -> bool:
@@ -61,8 +103,11 @@ def _next_subject(text: str, element: Element) -> int | None:
     if joint is None:
         return None
     words = words.removeprefix(joint).lstrip()
-    leads = leads_feature(words.removeprefix("the ").removeprefix("a ").removeprefix("an "))
-    return element.end - len(words) if leads else None
+    return element.end - len(words) if leads_feature(_without_article(words)) else None
+
+
+def _without_article(words: str) -> str:
+    return words.removeprefix("the ").removeprefix("a ").removeprefix("an ")
 
 
 def sentences(text: str, elements: Sequence[Element]) -> Iterator[list[Element]]:

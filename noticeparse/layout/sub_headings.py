@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.elements import Line
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import lead_index
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
@@ -49,3 +49,14 @@ def is_title_above(text: str, line: Line, below: Line | None) -> bool:
     lead = line.elements[lead_index(line)]
     small = all(text[verb.start].islower() for verb in verbs)
     return small and lead not in verbs and below is not None and below.is_blank
+
+
+def are_verbs(text: str, elements: Sequence[Element]) -> bool:
+    """Whether a line holds verbs and marks alone; a colon may stand behind each of several."""
+    kinds = [
+        e.kind
+        for e in elements
+        if e.kind != "words" or any(char.isalnum() for char in text[e.start : e.end])
+    ]
+    alone = {*kinds} in ({"verb"}, {"verb", "bar"})
+    return alone and (len(kinds) == len(elements) or kinds.count("verb") > 1)

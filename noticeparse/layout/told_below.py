@@ -130,10 +130,11 @@ def _runs_on(text: str, head: Sequence[Line], line: Line) -> bool:
 
 def _opened(text: str, head: list[Line], line: Line) -> _Group | None:
     """The group that a line opens below the name of a thing; None where it tells nothing."""
-    clause = _clause(text, line)
+    state = read_state(text, line)
+    is_old = state is not None and state.when == "old"
+    clause = None if is_old else _clause(text, line)
     if clause is not None:
         return _Group(head, [line], clause, [])
-    state = read_state(text, line)
     return _Group(head, [line], None, [state]) if state is not None else None
 
 

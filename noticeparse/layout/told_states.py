@@ -16,8 +16,13 @@ from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES
 
-_OLD = "former|formerly|old|previous|previously|existing|earlier|was|from"
-_NEW = "new|now|amended|altered|revised|changed to|corrected|to"
+_OLD = (
+    "former|formerly|old|previous|previously|existing|earlier|was|from"
+    "|(?:currently |presently |previously )?(?:charted|shown|published|printed|listed)"
+)
+_NEW = "new|now|amended|altered|revised|changed to|corrected|correct|to"
+_FOUND = "surveyed|measured|observed|found|actual|true|latest|reported"
+_PLANNED = "proposed|planned|projected|intended|future|expected|prospective"
 _EITHER = "present"
 _PARTS = (
     r"(?:nominal )?ranges?|periods?|elevations?|heights?|colou?rs?|sectors?|names?|numbers?"
@@ -25,9 +30,10 @@ _PARTS = (
     r"|sound signal|fog signal|racon"
 )
 _STATE = re.compile(
-    rf"(?:(?P<old>{_OLD})|(?P<new>{_NEW})|(?P<either>{_EITHER}))(?![a-z-])[ :]{{0,4}}"
+    rf"(?:(?P<old>{_OLD})|(?P<new>{_NEW})|(?P<either>{_EITHER})|(?P<found>{_FOUND})"
+    rf"|(?P<plan>{_PLANNED}))(?![a-z-])[ :]{{0,4}}"
     r"(?:(?P<whole>characters?|characteristics?|lights?|description|state)"
-    rf"|(?P<place>positions?|po?sn\.?|site|station)|(?P<part>{_PARTS}))"
+    rf"|(?P<place>positions?|po?sn\.?|site|station)|(?P<part>(?:least )?(?:{_PARTS})))"
     r"(?![a-z]|-[a-z])[ :.=-]{0,12}",
     re.IGNORECASE,
 )
@@ -44,7 +50,10 @@ class State(NamedTuple):
     """One state of a thing, as a line tells it."""
 
     when: str
-    """`old`, `new`, or `either` for a word that stands for both: `present`."""
+    """`old`, `new`, `plan`, `found`, or `either` for a word that stands for both: `present`.
+
+    What was found is new where what is charted stands with it.
+    """
     part: Piece | None
     """The word for the property, but for the whole character and the position."""
     is_position: bool
@@ -59,7 +68,7 @@ def read_state(text: str, line: Line) -> State | None:
     told = _STATE.match(text, first.start, line.end)
     if told is None:
         return None
-    when = next(name for name in ("old", "new", "either") if told[name])
+    when = next(name for name in ("old", "new", "either", "found", "plan") if told[name])
     values = _behind(text, line, told.end())
     if not values:
         return None
@@ -93,12 +102,21 @@ def _behind(text: str, line: Line, start: int) -> tuple[Element, ...]:
 def is_pair(states: Sequence[State]) -> bool:
     """Whether states tell what was and what is, of the same properties."""
     new = [one for one in states if one.when != "old"]
+    if any(one.when in ("found", "plan") for one in states) and len(states) == len(new) == 1:
+        return False
     return bool(new) and len({(one.is_position, one.part is None) for one in states}) == 1
 
 
 def settle_states(text: str, item: Item, states: Sequence[State]) -> None:
     """Give an item what its states tell: an amendment of its character, or a move."""
     told = _divided(states)
+    plan = next((one for one in states if one.when == "plan"), None)
+    if plan is not None:
+        # Proposed: what stands on the chart stays until the work is done.
+        values = plan.values
+        extent = (values[0].start, values[-1].end)
+        written = {"written": " ".join(text[slice(*extent)].split())}
+        item.faults.append(Fault("change-planned", *extent, written))
     old = next((one for when, one in told if when == "old"), None)
     new = next((one for when, one in told if when == "new"), None)
     start = item.pieces[0][0]
@@ -120,15 +138,22 @@ def settle_states(text: str, item: Item, states: Sequence[State]) -> None:
 
 def _divided(states: Sequence[State]) -> list[tuple[str, State]]:
     """Each state as `old` or `new`; `present` is what the other is not."""
-    either = "old" if any(one.when == "new" for one in states) else "new"
-    return [(either if one.when == "either" else one.when, one) for one in states]
+    known = {one.when for one in states}
+    either = "old" if known & {"new", "plan"} else "new"
+    told = {"either": either, "found": "new", "plan": "new"}
+    return [(told.get(one.when, one.when), one) for one in states]
 
 
 def _settle_move(text: str, item: Item, old: State | None, new: State, fault: Fault) -> None:
     item.verb = "move"
     places = [Place(e) for e in new.values if e.kind in PLACES]
     item.groups.append(Group(role="to", places=places))
-    before = [e for e in (old.values if old else ()) if e.kind in PLACES]
+    if not places:
+        # `New position  0.2 miles N`: from where, is not certain.
+        extent = (new.values[0].start, new.values[-1].end)
+        written = {"written": " ".join(text[slice(*extent)].split())}
+        item.faults.append(Fault("move-without-destination", *extent, written))
+    before = [e for e in (old.values if old else ()) if e.kind in PLACES and e.kind != "same"]
     said = " ".join(text[e.start : e.end] for e in (old.values if old else ())).strip(" .").lower()
     above = [text[p.element.start : p.element.end] for g in item.groups[:-1] for p in g.places]
     told = [text[e.start : e.end] for e in before]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from typing import Literal
 
@@ -179,6 +180,7 @@ LIST_ENDINGS = (
 """What may stand behind the verb that heads a list."""
 
 
+_NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
 _AUXILIARIES = ("been ", " be ", " is ", " are ")
 
 
@@ -190,7 +192,13 @@ def tells_new_state(written: str) -> bool:
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
-    words = " ".join(written.lower().partition("/")[0].strip(" .:[]<>{}").split())
+    if "/" in written:
+        # `insert/add` says one thing twice; `insert/delete` says neither.
+        told = {canonical_verb(part) for part in written.split("/")} - {None}
+        return told.pop() if len(told) == 1 else None
+    words = " ".join(written.lower().strip(" .:[]<>{}").split())
+    if _NEGATED.search(words):
+        return None
     if words in _OF_THE_CHART:
         return _OF_THE_CHART[words]
     for ending in LIST_ENDINGS:

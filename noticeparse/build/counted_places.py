@@ -1,0 +1,54 @@
+"""Words that count the places of an item, or take some of them out: `all but the first`."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.records.geometry import Geometry
+from noticeparse.stretch import gather
+
+_NUMBERS = dict(
+    zip("two three four five six seven eight nine ten".split(), range(2, 11), strict=True)
+)
+_COUNT = re.compile(
+    rf"\b(?P<number>{'|'.join(_NUMBERS)}|[2-9]|[1-9][0-9])"
+    r"(?: (?:following|new|different|charted))? (?:positions|places|locations|sites|spots)\b",
+    re.IGNORECASE,
+)
+_SIDE = r"(?:northern|southern|eastern|western|inner|outer|upper|lower|middle|[a-z]+(?:ern)?most)"
+_SOME = re.compile(
+    r"\b(?:all|both|each|any|everything)(?: of (?:them|these|those))? (?:but|except|save|bar)\b"
+    r"|\b(?:but|except|excepting|save|omitting|excluding) the (?:first|second|third|last|other)\b"
+    rf"|\b(?:first|second|third|fourth|last|latter|former|{_SIDE})(?: (?:one|two|three))? of\b"
+    r"|\b(?:one|some|any|several|most|either|neither|none|only) of (?:the|these|those|them)\b"
+    r"|\b(?:only the|the) (?:first|second|third|last|latter) (?:two |three |one )?only\b"
+    r"|\bonly the (?:first|second|third|last|latter)\b",
+    re.IGNORECASE,
+)
+_QUOTED = re.compile(r'"[^"]*"')
+
+
+def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator[Fault]:
+    """A count that is not that of the places, and words that leave out some of them."""
+    if geometry.shape not in ("point", "points") or not geometry.positions:
+        return
+    places = len(geometry.positions)
+    leads = [piece for group in item.groups for piece in group.lead]
+    words = gather(context.text, sorted({*item.words, *leads, *item.tail}))
+    plain = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
+    some, counted = _SOME.search(plain), _COUNT.search(plain)
+    for found, code in ((some, "feature-of-several"), (counted, "feature-count-differs")):
+        if found is None or (found is some and places < 2):
+            continue
+        if found is counted and _number(counted["number"]) == places:
+            continue
+        start, end = words.outer(found.start()), words.outer(found.end() - 1) + 1
+        yield Fault(code, start, end, {"written": found.group(), "places": str(places)})
+
+
+def _number(written: str) -> int:
+    return _NUMBERS.get(written.lower()) or int(written)

@@ -1,0 +1,46 @@
+"""A second thing in the words of an item: the one that a clause is about, or one joined by `and`.
+
+`the buoy that marked the wreck` is the buoy; `the buoy and the beacon` are two, of which the
+record of one action holds one.
+"""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.readers.features import has_kind, leads_feature, read_feature
+from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
+
+_CLAUSE = re.compile(
+    r"(?<![a-z-])(?:which|that|whose|formerly|previously|used to|intended to|to) "
+    r"(?:an? |the |this |also |once |was |is |had |has ){0,3}(?:mark|guard|protect|indicat|carr"
+    r"|show|l(?:ay|ie)|stand|stood|support|cover|serv|denot)[a-z]* (?:an? |the )?(?P<other>[^,;]+)"
+)
+_JOINED = re.compile(
+    r"(?<![a-z-])and (?P<article>(?:the|an?|another|one) )?(?P<other>[^,;]+)", re.IGNORECASE
+)
+_DANGERS = frozenset({"WRECKS", "UWTROC", "OBSTRN"})
+_GOES_WITH = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "SOUNDG", ""})
+
+
+def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
+    """The stretch of a second thing that the record does not hold, or holds for the first."""
+    for found in _CLAUSE.finditer(text):
+        first = text[: found.start()]
+        if not has_kind(first) or not has_kind(found["other"]):
+            continue
+        if read_feature(first).feature.kind != feature.kind:
+            return found.span("other")
+    for found in _JOINED.finditer(text):
+        first, other = text[: found.start()], found["other"]
+        if not (has_kind(first) and leads_feature(other)):
+            continue
+        second = read_feature(other).feature
+        known = kinds().get(second.kind)
+        is_mark = known is not None and bool(known.form)
+        own = set(second.s57[:1]) - _GOES_WITH
+        is_danger = own <= _DANGERS and _DANGERS.issuperset(feature.s57[:1] or [""])
+        if (own or is_mark) and (found["article"] or (is_danger and own != {*feature.s57[:1]})):
+            return found.span("other")
+    return None

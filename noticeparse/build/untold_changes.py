@@ -1,0 +1,66 @@
+"""Sentences among the remarks that tell of a change of a thing, but not where: it may be lost.
+
+`A wreck has been found in P. The light-buoy nearby has been removed.`: the removal is no action.
+What says again what an action of the notice does is only told of it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.elements import Element
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.joints import tells_no_change
+from noticeparse.layout.sentences import statements
+from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.verbs import canonical_verb
+from noticeparse.records.chart import ChartSection
+from noticeparse.records.reference import NoticeRef
+
+_FORMS = ("has been ", "have been ", "is ", "are ", "is to be ", "are to be ", "was ", "were ")
+
+
+_SUMMARY = re.compile(r"\b(?:below|above|following|follows?|herein|hereunder|overleaf)\b", re.I)
+
+
+def is_for_charts(draft: NoticeDraft, number: NoticeRef | None) -> bool:
+    """Whether what a notice tells is to be charted: it is permanent, and no radio warning."""
+    return not draft.is_radio and (number is None or number.status == "permanent")
+
+
+def changes_without_place(
+    context: Context, draft: NoticeDraft, charts: Sequence[ChartSection]
+) -> Iterator[Fault]:
+    """A fault for each such sentence of a permanent notice."""
+    done = {(one.verb, one.feature.kind) for chart in charts for one in chart.actions}
+    for prose in draft.prose:
+        if any(element.kind in PLACES for element in prose.elements):
+            continue
+        for sentence in statements(context.text, prose.elements):
+            told = _told(context.text, sentence)
+            if told is not None and told not in done:
+                start, end = sentence[0].start, sentence[-1].end
+                yield Fault(
+                    "change-without-place", start, end, {"written": context.written(start, end)}
+                )
+
+
+def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
+    """The verb and the kind of feature that a sentence tells of, None for other sentences."""
+    at = next((i for i, e in enumerate(sentence) if e.kind == "passive"), None)
+    if at is None:
+        return None
+    passive = text[sentence[at].start : sentence[at].end]
+    verb = canonical_verb(passive)
+    words = " ".join(text[e.start : e.end] for e in sentence[:at] if e.kind == "words")
+    whole = " ".join(text[sentence[0].start : sentence[-1].end].split())
+    is_told = " ".join(passive.lower().split()).startswith(_FORMS)
+    if _SUMMARY.search(whole) or verb is None or not is_told:
+        return None
+    if not has_kind(words) or tells_no_change(whole, passive):
+        return None
+    return verb, read_feature(words).feature.kind

@@ -1,0 +1,67 @@
+"""Second things of which a change is told without a place of their own, or with another one."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, HEAD, P, Q, errors, told
+
+WITHOUT = [
+    f"A wreck has been found in {P}. The light-buoy, Q.R, nearby has been removed.",
+    f"In {P} a wreck is inserted. The rock is deleted.",
+    f"The special buoy has been removed.\nA wreck has been found in {P}.",
+]
+
+
+@pytest.mark.parametrize("words", WITHOUT)
+def test_a_change_without_a_place_is_told(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) == {"change-without-place"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"A wreck has been found in {P}. The wreck is inserted.",
+        f"Mariners are advised that the buoyage has been altered as below.\nInsert wreck {P}",
+        f"A wreck has been found in {P}. The rock is not deleted.",
+    ],
+)
+def test_what_is_told_again_or_in_sum_is_no_change(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) == set()
+
+
+def test_a_participle_shares_the_auxiliary_before_it() -> None:
+    bulletin = parse(f"{HEAD}In {P} a buoy is established and the light discontinued.\n")
+    assert told(bulletin) == [("insert", "buoy_generic", [AT_P]), ("delete", "light", [AT_P])]
+    assert errors(bulletin) == set()
+    second = parse(f"{HEAD}A buoy in {P} has been removed and a beacon established.\n")
+    assert told(second) == [("delete", "buoy_generic", [AT_P])]
+    assert errors(second) == {"item-without-position"}
+
+
+ELSEWHERE = [
+    ("the rock close N of it is deleted", "relation-unclear"),
+    ("the rock nearby is deleted", "relation-unclear"),
+    ("the rock shown on chart 803 is deleted", "item-of-one-chart"),
+]
+
+
+@pytest.mark.parametrize(("words", "code"), ELSEWHERE)
+def test_a_thing_beside_the_place_is_not_put_there(words: str, code: str) -> None:
+    for text in (
+        f"In {P} a wreck is inserted and {words}.",
+        f"At {P}\n   a wreck is inserted\n   {words}",
+    ):
+        bulletin = parse(f"{HEAD}{text}\n")
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert errors(bulletin) == {code}
+
+
+def test_a_place_of_its_own_is_kept() -> None:
+    text = f"A wreck has been found in {P} and the rock close N of it in {Q} has been removed.\n"
+    assert ("insert", "wreck", [AT_P]) in told(parse(HEAD + text))

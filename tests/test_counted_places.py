@@ -1,0 +1,48 @@
+"""Words that count the places of an item, or take some of them out."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, errors, told
+
+
+@pytest.mark.parametrize(
+    ("words", "places", "is_told"),
+    [
+        ("wrecks at two positions:", f"{P}\n{Q}\n{R}", True),
+        ("wrecks in the following two places:", f"{P}\n{Q}", False),
+        ("wrecks at three positions:", f"{P}\n{Q}\n{R}", False),
+    ],
+)
+def test_a_count_of_places_is_compared(words: str, places: str, is_told: bool) -> None:
+    codes = [f.code for f in parse(f"{HEAD}Insert {words}\n{places}\n").findings]
+    assert codes == (["feature-count-differs"] if is_told else [])
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "all but the first: wrecks",
+        "the last of these wrecks",
+        "all except the second of the wrecks",
+        "one of the wrecks",
+        "the northern of two wrecks",
+        "only the last wreck",
+    ],
+)
+def test_what_is_not_meant_of_all_places_is_held_back(words: str) -> None:
+    bulletin = parse(f"{HEAD}Delete {words} {P} {Q}\n")
+    assert told(bulletin) == []
+    assert "feature-of-several" in errors(bulletin)
+
+
+def test_all_of_them_are_meant() -> None:
+    bulletin = parse(f"{HEAD}Delete wrecks {P} {Q}\n")
+    assert told(bulletin) == [("delete", "wreck", [AT_P, AT_Q])]
+
+
+def test_one_place_told_in_two_ways_is_not_two() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P} = 46.0000S 122.0000W\n")
+    assert (told(bulletin), errors(bulletin)) == ([], {"place-of-another"})

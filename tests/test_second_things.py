@@ -1,0 +1,45 @@
+"""A second thing in the words of an item."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, HEAD, P, errors, told
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Insert a rock where a wreck is charted",
+        "Insert buoy which marks a wreck",
+        "Delete the buoy that marked the wreck",
+        "Insert a wreck and a rock",
+        "Delete the buoy and the beacon",
+        "Delete the wreck and rock",
+    ],
+)
+def test_two_things_are_not_one(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words} {P}\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+def test_two_things_of_one_sentence() -> None:
+    bulletin = parse(f"{HEAD}The buoy and the beacon in {P} have been removed.\n")
+    assert (told(bulletin), errors(bulletin)) == ([], {"feature-kinds-several"})
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("a special buoy marking a wreck", "buoy_special"),
+        ("a pier and light", "pier"),
+        ("a wreck and a depth of 8m", "wreck"),
+        ("a beacon and a topmark", "beacon_generic"),
+        ("a pier that is in ruins", "pier"),
+    ],
+)
+def test_what_goes_with_a_thing_is_no_second(words: str, kind: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words} {P}\n")
+    assert told(bulletin) == [("insert", kind, [AT_P])]
