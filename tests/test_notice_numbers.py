@@ -149,3 +149,27 @@ def test_a_heading_above_another_chart_is_of_the_same_notice(words: str) -> None
     text = f"{EDITION}41/26 Quill Sound\n{BODY}\n{words}\n{BODY.replace('802', '803')}"
     (notice,) = parse(text).notices
     assert [one.chart for one in notice.charts] == ["802", "803"]
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "42/26-T Port Ellory", "49/26 T. Quill Sound", "48/26 Quill Sound - Wreck [T]",
+        "43/26 Quill Sound (T) - Wreck.", "44/26 Temporary. Quill Sound",
+        "45/26 Quill Sound - Wreck - Temporary notice.",
+    ],
+)  # fmt: skip
+def test_a_mark_in_the_heading_is_that_of_the_notice(head: str) -> None:
+    (notice,) = parse(f"{EDITION}{head}\n{BODY}").notices
+    assert notice.status == "temporary"
+
+
+def test_titles_of_parts_tell_of_the_notices_below() -> None:
+    text = f"41/26 Quill Sound\n{BODY}"
+    other = f"42/26 Quill Sound\n{BODY}"
+    last = f"43/26 Quill Sound. Notice 30(P)/26 is cancelled.\n{BODY}"
+    bulletin = parse(
+        f"{EDITION}TEMPORARY NOTICES\n\n{text}\nII. PRELIMINARY NOTICES\n\n{other}\n"
+        f"III. NOTICES TO MARINERS\n\n{last}"
+    )
+    assert [one.id for one in bulletin.notices] == ["41(T)/26", "42(P)/26", "43/26"]

@@ -17,7 +17,8 @@ from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_in_the_middle, stands_verb_last
-from noticeparse.readers.references import is_marked, mark_of_heading
+from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
+from noticeparse.records.reference import NoticeStatus
 
 
 class Assembly:
@@ -33,6 +34,8 @@ class Assembly:
         self.body: list[Line] = []
         self.has_numbers = False
         """Whether a notice with a number stands above, in a part before this one or here."""
+        self.part_status: NoticeStatus | None = None
+        """What the title of the open part says of its notices: `TEMPORARY NOTICES`."""
         self.is_by_chart = False
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
@@ -160,7 +163,9 @@ class Assembly:
             self._add_chart(ChartDraft(list(chart.head), chart.number))
 
     def _new(self, words: str | None, number: Element | None, start: int) -> NoticeDraft:
-        self.notice = NoticeDraft(number=number, number_words=words, start=start)
+        self.notice = NoticeDraft(
+            number=number, number_words=words, start=start, status=self.part_status
+        )
         if words is not None:
             self._by_number[words] = self.notice
             self.has_numbers = True
@@ -220,9 +225,10 @@ class Assembly:
             self.charts = []
         self.notice = None
 
-    def end_part(self) -> None:
-        """End a part of the edition: nothing is carried over it."""
+    def end_part(self, title: str = "") -> None:
+        """End a part of the edition: nothing is carried over it; its title may tell a status."""
         self.end_notice()
+        self.part_status = status_of_part(title)
         self.is_by_chart = False
         self.charts, self.carried = [], []
 

@@ -242,7 +242,7 @@ class _Reader(HeadReader):
                 self.layout.front.append(line)
                 return True
             self._end_notice()
-            self.assembly.end_part()
+            self.assembly.end_part(self.text[line.start : line.end])
             self._may_be_front = True
             self.tables.leave(keep_notice_column=False)
             if self.lists.open is None:
@@ -286,7 +286,7 @@ class _Reader(HeadReader):
         self.tables.leave(keep_notice_column=True)
         notice = self.assembly.open_notice(opening.number, line.start)
         notice.series, notice.is_radio = opening.series, opening.is_radio
-        notice.status = opening.status
+        notice.status = opening.status or notice.status
         notice.is_original = opening.is_original or has_star(self.text, rest)
         if opening.is_radio and first is not None:
             # The message stands behind its number, and is kept word for word.

@@ -138,12 +138,34 @@ def mark_of_heading(words: str) -> HeadingMark:
     if (status := status_in_words(words)) is not None:
         return HeadingMark(status, 0)
     found = _AT_THE_END.search(words)
-    if found is None:
-        return HeadingMark(None, len(words))
-    return HeadingMark(status_in_words(found.group()), found.start())
+    if found is not None:
+        return HeadingMark(status_in_words(found.group()), found.start())
+    within = _WITHIN.search(words)
+    return HeadingMark(status_in_words(within[0]) if within else None, len(words))
 
 
-_AT_THE_END = re.compile(r"\((?:T|P|(?i:temporary|preliminary))\)[ .]*$")
+_AT_THE_END = re.compile(
+    r"(?:[(\[](?:T|P|(?i:temporary|preliminary))[)\]]"
+    r"|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
+)
+_WITHIN = re.compile(
+    r"(?<![0-9])(?<![0-9] )[(\[](?:T|P|(?i:temporary|preliminary))[)\]](?! ?[/-] ?[0-9])"
+    r"|^ ?[(\[](?i:t|p)[)\]]|^ ?(?:-[TP](?= )|[TP]\.(?= [A-Z][a-z]))"
+    r"|^ ?(?i:temporary|preliminary)(?i: notice)?(?=[.:])"
+)
+
+
+def status_of_part(title: str) -> NoticeStatus | None:
+    """What the title of a part says of the notices below it: `II. TEMPORARY NOTICES`."""
+    found = _OF_PART.search(title)
+    return _IN_WORDS[found[1].lower()] if found else None
+
+
+_OF_PART = re.compile(
+    r"^[^A-Za-z]{0,6}(?:(?:part|section) )?(?:[IVX]{1,4}[. :-]{1,4}|[0-9A-Z][. :-]{1,4})?"
+    r"(temporary|preliminary)(?: \([TP]\))? (?:notices?|corrections)(?: to mariners)?[ .:-]*$",
+    re.IGNORECASE,
+)
 _IN_WORDS: dict[str, NoticeStatus] = {
     "temporary": "temporary", "t": "temporary", "temp": "temporary", "tmp": "temporary",
     "preliminary": "preliminary", "p": "preliminary", "prelim": "preliminary",
