@@ -12,7 +12,12 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
 from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items
 from noticeparse.readers.heads import head_kinds, read_head, read_parts
-from noticeparse.readers.references import mark_of_heading, read_head_number, read_number
+from noticeparse.readers.references import (
+    is_year_doubtful,
+    mark_of_heading,
+    read_head_number,
+    read_number,
+)
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
@@ -241,6 +246,10 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
     if not head.is_dated and draft.number is not None:
         values = {"written": words, "year": str(ref.year or "unknown")}
         faults = (Fault("notice-year-not-written", *draft.number[1:3], values),)
+    if draft.number is not None and is_year_doubtful(words, ref, context.year):
+        faults = (
+            *faults, Fault("notice-year-doubtful", *draft.number[1:3], {"written": words}),
+        )  # fmt: skip
     if ref.status == "permanent":
         said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
         told = draft.status or next((one for one in said if one), None)

@@ -161,6 +161,22 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "notice-year-doubtful", "warning",
+        "in `{written}` number and year may stand the other way round",
+        "another notice would be looked for, or recorded",
+        "see in the original notices how the office writes its numbers", _COMMON,
+        bad=(
+            "Weekly Edition 12/2026\n\n506/26 Quill Sound.\n"
+            "Chart 802 ‹[26/31]› WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "Weekly Edition 12/2026\n\n506/26 Quill Sound.\n"
+            "Chart 802 [31/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "notice-year-not-written", "info",
         "the year of `{written}` is not written; that of the edition: {year}",
         "numbers start anew each year; another year is another notice",

@@ -17,7 +17,7 @@ from noticeparse.layout.cuts import (
 from noticeparse.layout.drafts import Layout
 from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.furniture import find_furniture, is_left_out
+from noticeparse.layout.furniture import find_furniture, is_left_out, is_running_head
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
@@ -211,6 +211,8 @@ class _Reader(HeadReader):
             pass
         elif self._is_front(line, index):
             self.layout.front.append(line)
+        elif is_running_head(self.text, line):
+            self._furniture(line)
         else:
             self.head_is_open = False
             self.assembly.body.append(line)

@@ -182,3 +182,17 @@ def _is_mark(text: str, line: Line) -> bool:
         indent = line.elements[0].start - line.start
         return indent >= 10 or not words.parts[0][1].strip().isdigit()
     return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD"}) or "PAGE" in kinds
+
+
+_RUNNING_HEAD = re.compile(
+    r"notices? to mariners(?! (?:are|should|must|is|will)\b).{0,60}", re.IGNORECASE
+)
+    r"notices? to mariners(?! (?:are|should|must|is|will)\b).{0,60}", re.IGNORECASE
+)
+
+
+def is_running_head(text: str, line: Line) -> bool:
+    """Whether a line is the head of a page that stands once: `Notices to Mariners - No 12`."""
+    words = text[line.start : line.end].strip()
+    is_plain = all(element.kind == "words" for element in line.elements)
+    return is_plain and _RUNNING_HEAD.fullmatch(words) is not None and not words.endswith(".")

@@ -107,6 +107,7 @@ def read_head(text: str, near: int | None) -> Head:
     set_in_order(head, parts, near)
     for part in set_listed(head, listed, near):
         _set(head.charts[-1] if head.charts else shared, part, near, head)
+    _unread_brackets(head, text, parts)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
     _share(head, shared)
@@ -159,6 +160,22 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
     if head.charts[-1].start == before.start:
         head.charts[-1].chart = None
         blame(head, "chart-unread", text[before.start : part.end], part)
+
+
+_SAID_IN_BRACKETS = frozenset(
+    {"PREVIOUS", "NEW_EDITION", "DATUM", "INTERNATIONAL", "EDITION", "PANEL", "DATE", "CANCELS"}
+)
+
+
+def _unread_brackets(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
+    """`[3O/26]`: where the notice before stands, but nothing that can be read."""
+    for at, part in enumerate(parts):
+        if part.text != "[" or not head.charts:
+            continue
+        end = next((i for i, one in enumerate(parts[at:], at) if one.text == "]"), None)
+        inner = parts[at + 1 : end] if end is not None else ()
+        if inner and not any(one.kind in _SAID_IN_BRACKETS for one in inner):
+            blame(head, "previous-unread", text[part.start : inner[-1].end + 1], part)
 
 
 def _bracketed_letters(head: Head, parts: Sequence[HeadPart]) -> None:

@@ -8,13 +8,15 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.readers.cancelled import number_text
 from noticeparse.readers.head_values import ChartHead, Head, HeadPart
-from noticeparse.readers.references import read_number
+from noticeparse.readers.references import is_year_doubtful, read_number
 from noticeparse.records.reference import NoticeRef
 
 Parts = tuple[HeadPart, ...]
 
 # `05/2024`, `2024-05`: of an edition.
 _MONTH = re.compile(r"\(?(?:(?:19|20)[0-9]{2}[/-](?:0[1-9]|1[0-2])|0[1-9]/(?:19|20)[0-9]{2})\)?")
+# `NM 30 of 14 March 2026`
+_OF_A_DAY = re.compile(r"([0-9]{1,5}) (?:of|dated) [0-9A-Za-z][^\n]{3,20}?((?:19|20)[0-9]{2})\b")
 _NUMBERS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"})
 
 
@@ -29,6 +31,9 @@ def set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head)
         blame(head, "chart-head-unread", part.text, part)
         return
     ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
+    if ref is not None and is_year_doubtful(part.text, ref, near):
+        values = {"written": " ".join(part.text.strip("[]() ,;").split())}
+        head.faults.append(Fault("notice-year-doubtful", part.start, part.end, values))
     written = " ".join(part.text.strip("[]() ,;").split())
     if chart.previous is None:
         chart.previous, chart.previous_written = ref, written
@@ -114,6 +119,8 @@ def _in_order(head: Head, numbers: Sequence[HeadPart], near: int | None) -> None
 
 def _of_no_year(text: str) -> NoticeRef | None:
     """The notice before where its year is left out: `[previous notice 577]`."""
+    if dated := _OF_A_DAY.search(text):
+        return NoticeRef(number=int(dated[1]), year=int(dated[2]), status="permanent")
     number = text.strip("[]() ").rpartition(" ")[2]
     if not number.isdecimal() or "week" in text.lower():
         # A number within its week names no notice of the year.

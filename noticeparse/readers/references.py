@@ -91,6 +91,18 @@ def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
     return HeadNumber(written.ref(), True)
 
 
+_YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
+
+
+def is_year_doubtful(text: str, ref: NoticeRef, near: int | None) -> bool:
+    """Whether number and year may stand the other way round: `2026/25`, or a year to come."""
+    if near is None or ref.year is None:
+        return False
+    return ref.year > near + 1 or (
+        _is_near(ref.number, near) and _YEAR_BEFORE.search(text) is not None
+    )
+
+
 def is_marked(number: str | None) -> bool:
     """Whether a number says that its notice is temporary or preliminary: `40(T)/26`."""
     head = read_head_number(number, None) if number else None
