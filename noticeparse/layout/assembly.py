@@ -6,6 +6,8 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
+from noticeparse.layout.class_headings import give_classes, with_class_headings
+from noticeparse.layout.counted import with_decimal_counts
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
@@ -213,10 +215,7 @@ class Assembly:
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""
-        if self.notice is None:
-            self.loose.append(prose)
-        else:
-            self.notice.prose.append(prose)
+        (self.loose if self.notice is None else self.notice.prose).append(prose)
 
     def end_notice(self) -> None:
         """End the open notice; in a list by chart the chart head stays open."""
@@ -239,7 +238,7 @@ class Assembly:
             if items := rows.finished():
                 self._chart().items += items
             self.row_verb = rows.verb
-        body, self.body = self.body, []
+        body, self.body = with_decimal_counts(self.text, self.body), []
         if not body:
             return
         may_be_prose = self.is_marked()
@@ -250,6 +249,7 @@ class Assembly:
             return
         body, places = with_letters_read(self.text, body)
         self._give(places)
+        body, headings = with_class_headings(self.text, body)
         tells = any(line.has("passive") for line in body)
         commands = any(line.has("verb") for line in body) or (
             stands_verb_last(self.text, body) or stands_in_the_middle(self.text, body)
@@ -260,8 +260,10 @@ class Assembly:
         found = cut_below_places(self.text, body) if tells or commands else None
         if found is None:
             found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
+        give_classes(self.text, found.items, headings)
         self._give(found.items)
         if self.notice is not None:
+            self.notice.class_headings += [one.line for one in headings]
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
         for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
             self.add_prose(prose)
@@ -275,7 +277,7 @@ class Assembly:
         return bool(notice.status) or any(said) or is_marked(notice.number_words)
 
     def _give(self, items: list[Item]) -> None:
-        """Put items under the open chart, or under the notices that their own rows name."""
+        """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
         is_numbered = any(item.number is not None for item in items)
         if not is_numbered or (has_own and not self.is_by_chart):
