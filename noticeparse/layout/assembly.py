@@ -7,12 +7,12 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 from __future__ import annotations
 
 from noticeparse.layout.class_headings import give_classes, with_class_headings
-from noticeparse.layout.counted import with_decimal_counts
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.items import cut_items
 from noticeparse.layout.lettered_places import with_letters_read
+from noticeparse.layout.line_leads import with_marks_apart
 from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
@@ -238,7 +238,7 @@ class Assembly:
             if items := rows.finished():
                 self._chart().items += items
             self.row_verb = rows.verb
-        body, self.body = with_decimal_counts(self.text, self.body), []
+        body, self.body = with_marks_apart(self.text, self.body), []
         if not body:
             return
         may_be_prose = self.is_marked()
