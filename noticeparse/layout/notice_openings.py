@@ -195,8 +195,8 @@ def _opens_message(text: str, words: str, line: Line, number: Element) -> bool:
 
 # A line may break within `last correction 480/26` and `cancels notice 480/26`.
 _BREAKS_OFF = frozenset(
-    "last previous preceding former notice correction update nm after to by cancels cancelled "
-    "previous: notice: last: correction: update:".split()
+    "last previous preceding former earlier foregoing prior latest antecedent notice correction "
+    "update nm after to by cancels cancelled previous: notice: last: correction: update:".split()
 )
 
 

@@ -63,6 +63,7 @@ _STEMS: dict[str, Verb] = {
             "expunge",
             "cancel",
             "discontinue",
+            "disestablish",
             "withdraw",
             "withdrawn",
             "erase",
