@@ -49,6 +49,23 @@ def test_the_class_is_told_of_bare_values() -> None:
     assert [str(depth.value_m) for depth in values if depth] == ["6.2", "5.8"]
 
 
+@pytest.mark.parametrize(
+    "rows",
+    [f"   {P}   6.2\n   {Q}   5.8\n", f"   6.2 {P}\n   5.8 {Q}\n", f"   1  {P}\n   2  {Q}\n"],
+)
+def test_each_row_is_one_item(rows: str) -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted\n{rows}")
+    assert told(bulletin) == DEPTHS
+    values = [action.feature.depth for action in actions_of(bulletin)]
+    assert all(depth is None or depth.value_m > 5 for depth in values if depth)
+
+
+def test_a_structure_below_lights_is_held_back() -> None:
+    bulletin = parse(f"{HEAD}Lights to be inserted\n   Pier head, Fl.R.2s   {P}\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
 @pytest.mark.parametrize("unread", ["Dangers gone", "Depths not found again", "Works no more"])
 def test_an_unread_heading_ends_the_verb_above(unread: str) -> None:
     rows = f"Depths to be inserted\n   depth 6.2   {P}\n{unread}\n   wreck   {Q}\n"
@@ -62,9 +79,11 @@ def test_one_thing_above_its_place_is_no_class() -> None:
     assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
 
 
-def test_rows_below_a_sentence_are_not_its_places() -> None:
-    rows = f"Depths to be inserted, as surveyed\n   depth 6.2   {P}\n   depth 5.8   {Q}\n"
-    bulletin = parse(HEAD + rows)
+@pytest.mark.parametrize(
+    "rows", [f"   depth 6.2   {P}\n   depth 5.8   {Q}\n", f"   {P}   6.2\n   {Q}   5.8\n"]
+)
+def test_rows_below_a_sentence_are_not_its_places(rows: str) -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted, as surveyed\n{rows}")
     assert told(bulletin) == []
     assert "sentence-told-twice" in errors(bulletin)
 

@@ -10,10 +10,11 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, lead_index, tells
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, read_feature
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -54,6 +55,7 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
     """
     found = list(lines)
     headings: list[ClassHeading] = []
+    rows = 0
     for at, line in enumerate(lines):
         heading = _heading(text, line) if _heads_items(text, lines[at + 1 :]) else None
         if heading is not None:
@@ -66,11 +68,26 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
             # `Dangers gone`: what is below it is not under the verb above.
             lost = Element("verb", line.elements[0].start, line.elements[-1].end, True)
             found[at] = line._replace(elements=(lost,))
-        elif not line.is_blank and _is_figure(text, line.elements[0]):
-            # `6.2  P`: the figure alone names nothing.
-            things = Element("words", *headings[-1].things, True)
-            found[at] = line._replace(elements=(things, *line.elements))
+        elif not line.is_blank:
+            found[at] = _with_class(text, line, headings[-1].things, rows)
+        rows = 0 if heading is not None else rows + (not line.is_blank)
     return found, headings
+
+
+def _with_class(text: str, line: Line, things: Piece, rows: int) -> Line:
+    """A row with the class before its figure, `6.2  P`, or behind its count, `1  P`."""
+    words = [element for element in line.elements if element.kind == "words"]
+    figures = [one for one in words if _is_figure(text, one)]
+    if len(figures) != 1 or any(tells(text, one) for one in words):
+        return line
+    figure = figures[0]
+    at = line.elements.index(figure)
+    named = Element("words", *things, True)
+    count = text[figure.start : figure.end].strip(" .")
+    if count == str(rows + 1) and at == 0:
+        label = figure._replace(kind="label", value=count)
+        return line._replace(elements=(label, named, *line.elements[1:]))
+    return line._replace(elements=(*line.elements[:at], named, *line.elements[at:]))
 
 
 def _heads_unread(
@@ -107,6 +124,21 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
             continue
         if has_kind(text[slice(*above)]) and not _names_kind(words):
             item.words.insert(0, above)
+        elif _is_light(text[slice(*above)]) and _is_lit(words):
+            # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
+            start, end = item.words[0][0], item.words[-1][1]
+            written = {"written": " ".join(words.split())}
+            item.faults.append(Fault("feature-kinds-several", start, end, written))
+
+
+def _is_light(things: str) -> bool:
+    return things.lower().strip().endswith("lights")
+
+
+def _is_lit(words: str) -> bool:
+    """Whether words name a thing that is no light, and give it the character of one."""
+    feature = read_feature(words).feature
+    return feature.light is not None and "light" not in feature.kind
 
 
 def _names_kind(words: str) -> bool:
@@ -149,10 +181,13 @@ def _heads_items(text: str, below: Sequence[Line]) -> bool:
     rows = [line for line in below[:4] if not line.is_blank]
     if not rows:
         return False
-    first = next((e for e in rows[0].elements if e.kind not in ("label", "bar")), None)
-    if first is None or not (tells(text, first) or _is_figure(text, first)):
+    told = [e for e in rows[0].elements if e.kind not in ("label", "bar")]
+    if told and told[0].kind in PLACES:
+        # `P  6.2`: the place stands in front.
+        return any(tells(text, e) or _is_figure(text, e) for e in told)
+    if not told or not (tells(text, told[0]) or _is_figure(text, told[0])):
         return False
-    if not split_phrase(text[first.start : first.end]).description_end:
+    if not split_phrase(text[told[0].start : told[0].end]).description_end:
         return False
     return any(e.kind in PLACES for row in rows[:3] for e in row.elements)
 

@@ -217,7 +217,7 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
             continue
         if element.kind in PLACES:
             is_before = element.start < passive.start and _names_another(text, lead)
-            if item.groups and (is_before or _opens_another(text, lead)):
+            if item.groups and (is_before or _opens_another(text, lead, element)):
                 item.faults.append(
                     Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
                 )
@@ -241,12 +241,15 @@ def _names_another(text: str, lead: Sequence[Element]) -> bool:
     return named != words.lstrip() and leads_feature(named)
 
 
-def _opens_another(text: str, lead: Sequence[Element]) -> bool:
+def _opens_another(text: str, lead: Sequence[Element], place: Element) -> bool:
     """Whether words between two places open a line with a feature: a row below a heading."""
     solid = [e for e in lead if text[e.start : e.end].strip(" ,.")]
+    words = " ".join(text[e.start : e.end] for e in solid)
+    if solid and not any(char.isalpha() for char in words):
+        # A figure on the line of the place above, or below: `P  6.2`.
+        return any(opens_a_line(text, e.start) for e in (solid[0], place))
     if not solid or not opens_a_line(text, solid[0].start):
         return False
-    words = " ".join(text[e.start : e.end] for e in solid)
     return leads_feature(words) and not is_connector(words)
 
 
