@@ -7,7 +7,7 @@ moved to …` is an action; every other sentence stays prose.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from itertools import chain
 
 from noticeparse.faults import Fault
@@ -18,8 +18,8 @@ from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.lead_words import lead_faults
-from noticeparse.layout.line_leads import blocks_of_items, is_key
-from noticeparse.layout.sentences import sentences, statements_within
+from noticeparse.layout.line_leads import blocks_of_items
+from noticeparse.layout.sentences import sentences, statements_within, with_places_behind
 from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
@@ -116,39 +116,13 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     body = Body([], [], [])
     blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
     told = chain.from_iterable(sentences(text, block.elements) for block in blocks)
-    for sentence in _with_places_behind(text, told):
+    for sentence in with_places_behind(text, told):
         for statement, item in _sentence_items(text, sentence):
             if item is not None:
                 body.items.append(item)
             else:
                 body.prose.append(Prose([(e.start, e.end) for e in statement], statement))
     return body
-
-
-def _with_places_behind(text: str, told: Iterable[list[Element]]) -> Iterator[list[Element]]:
-    """Sentences; places alone go with the change above: `The rock is deleted. Position. - P`."""
-    waiting: list[Element] = []
-    for sentence in told:
-        if waiting and _only_places(text, sentence):
-            waiting += sentence
-            continue
-        if waiting:
-            yield waiting
-            waiting = []
-        placed = any(e.kind in PLACES for e in sentence)
-        if not placed and any(e.kind == "passive" for e in sentence):
-            waiting = sentence
-        else:
-            yield sentence
-    if waiting:
-        yield waiting
-
-
-def _only_places(text: str, sentence: Sequence[Element]) -> bool:
-    """Whether a sentence gives places and nothing else, behind the key for them."""
-    others = [e for e in sentence if e.kind not in PLACES and text[e.start : e.end].strip(" .,")]
-    keys = all(e.kind == "bar" or is_key(text[e.start : e.end]) for e in others)
-    return len(others) < len(sentence) and keys
 
 
 def _sentence_items(
