@@ -13,7 +13,7 @@ from collections.abc import Iterator
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.readers.verbs import Verb, canonical_verb, is_told_by_agent
 from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, gather
 
@@ -112,7 +112,7 @@ def _is_told(verb: str, *, at_all: bool = False) -> bool:
     """Whether a verb is that of a sentence; without `at_all`, of one about what has been done."""
     words = verb.lower().split()
     if at_all:
-        return bool(words) and words[0] in _AUXILIARIES
+        return is_told_by_agent(verb) or (bool(words) and words[0] in _AUXILIARIES)
     return bool(words) and words[0] in ("has", "have", "had", "was", "were")
 
 

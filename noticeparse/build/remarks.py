@@ -64,6 +64,14 @@ def _words_of_one_chart(context: Context, item: Item) -> str | None:
     return words if _ONE_CHART.search(words) else None
 
 
+_ACTIVE = re.compile(
+    r"\b(?:has|have) (?:(?:now|also|today|recently|since) )?"
+    r"(laid|(?:establish|install|remov|replac|mov|shift|relocat|plac|delet|erect|lift)ed"
+    r"|withdrawn|taken (?:up|away|down|out|off))(?= (?:an?|the|its|two|three|one|all|both)\b)"
+)
+"""What somebody has done: `The pilots of the firth have laid a buoy`."""
+
+
 def tells_of_change(context: Context, prose: Prose) -> bool:
     """Whether a remark says that something at a position was changed: an action may be lost."""
     start, end = prose.pieces[0][0], prose.pieces[-1][1]
@@ -77,6 +85,7 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
         # A command with a figure as long as a position's, read as prose: a row that broke off.
         return True
+    told = told or _ACTIVE.search(words) is not None
     return placed and (told or " has been " in words or " have been " in words)
 
 

@@ -6,17 +6,15 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
+from noticeparse.layout.body import cut_body
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
-from noticeparse.layout.items import cut_items
 from noticeparse.layout.lettered_places import with_letters_read
-from noticeparse.layout.places_above import cut_below_places
-from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
-from noticeparse.layout.remarks import without_remarks
+from noticeparse.layout.line_leads import with_marks_apart
+from noticeparse.layout.prose import cut_prose, is_prose_body
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.titles import Cells
-from noticeparse.layout.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
 from noticeparse.records.reference import NoticeStatus
 
@@ -213,10 +211,7 @@ class Assembly:
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""
-        if self.notice is None:
-            self.loose.append(prose)
-        else:
-            self.notice.prose.append(prose)
+        (self.loose if self.notice is None else self.notice.prose).append(prose)
 
     def end_notice(self) -> None:
         """End the open notice; in a list by chart the chart head stays open."""
@@ -239,7 +234,7 @@ class Assembly:
             if items := rows.finished():
                 self._chart().items += items
             self.row_verb = rows.verb
-        body, self.body = self.body, []
+        body, self.body = with_marks_apart(self.text, self.body), []
         if not body:
             return
         may_be_prose = self.is_marked()
@@ -250,20 +245,12 @@ class Assembly:
             return
         body, places = with_letters_read(self.text, body)
         self._give(places)
-        tells = any(line.has("passive") for line in body)
-        commands = any(line.has("verb") for line in body) or (
-            stands_verb_last(self.text, body) or stands_in_the_middle(self.text, body)
-        )
-        remarks: list[Prose] = []
-        if commands:
-            body, remarks = without_remarks(self.text, body)
-        found = cut_below_places(self.text, body) if tells or commands else None
-        if found is None:
-            found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
-        self._give(found.items)
+        cut = cut_body(self.text, body)
+        self._give(cut.items)
         if self.notice is not None:
-            self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
-        for prose in sorted([*found.prose, *remarks], key=lambda one: one.pieces):
+            self.notice.class_headings += cut.headings
+            self.notice.idle_verbs += [(verb.start, verb.end) for verb in cut.idle]
+        for prose in cut.prose:
             self.add_prose(prose)
 
     def is_marked(self) -> bool:
@@ -275,7 +262,7 @@ class Assembly:
         return bool(notice.status) or any(said) or is_marked(notice.number_words)
 
     def _give(self, items: list[Item]) -> None:
-        """Put items under the open chart, or under the notices that their own rows name."""
+        """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
         is_numbered = any(item.number is not None for item in items)
         if not is_numbered or (has_own and not self.is_by_chart):

@@ -13,6 +13,7 @@ from itertools import zip_longest
 
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
+from noticeparse.layout.line_leads import is_key
 from noticeparse.readers.references import mark_of_number, status_in_words
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})
@@ -70,7 +71,7 @@ def unclaimed_words(
             is_claimed = row >= 0 and claimed[row][1] > element.start
             if element.kind not in _WORDS or is_claimed or words in known:
                 continue
-            if status_in_words(words) in marked:
+            if status_in_words(words) in marked or is_key(words):
                 continue
             if following is not None and text[following.start : following.end].strip() in known:
                 continue
@@ -120,7 +121,7 @@ def _claims(layout: Layout) -> Iterator[Piece]:
 def _of_notice(notice: NoticeDraft) -> Iterator[Piece]:
     if notice.number is not None:
         yield notice.start, notice.number.end
-    yield from (*notice.heading, *notice.sources, *notice.clauses)
+    yield from (*notice.heading, *notice.sources, *notice.clauses, *notice.class_headings)
     for prose in notice.prose:
         yield from prose.pieces
     for chart in notice.charts:

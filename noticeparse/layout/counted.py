@@ -5,15 +5,22 @@ The count and the code belong to the place; they are no items of their own.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
+from typing import NamedTuple
 
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.lines import elements_between
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line")
 _LONGEST_CODE = 6
 _LONGEST_COUNT = 2
+_DECIMAL = re.compile(
+    r"(?P<major>[0-9]{1,2})\.(?P<minor>[1-9][0-9]?)(?P<dot>\.?)[ \t]{1,8}"
+    r"(?=[A-Za-z\"])(?!(?:[a-zA-Z]|ft|fms?|metres?|meters?|miles?|cables|feet)(?![A-Za-z(]))"
+)
 _FEWEST = 2
 """Items; one number counts nothing."""
 
@@ -31,6 +38,66 @@ def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
         found.append(line)
         count = 0 if _announces(text, line) else None
     return found
+
+
+def with_decimal_counts(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines; numbers such as `2.1`, `2.2` before their words are labels.
+
+    Each follows the one before, opens its part with `.1`, or two would be depths as well.
+    """
+    counts = [(at, count) for at, line in enumerate(lines) if (count := _decimal(text, line))]
+    found = list(lines)
+    parts = {text[one.start : one.end].strip() for one in map(_label, lines) if one is not None}
+    for index, (at, count) in enumerate(counts):
+        beside = [other for _, other in counts[max(index - 1, 0) : index + 2] if other != count]
+        opens = count.minor == 1 and f"{count.major}." in parts
+        if opens or any(count.is_next_to(other) for other in beside):
+            found[at] = _with_label(text, lines[at], count.end)
+    return found
+
+
+class _Decimal(NamedTuple):
+    major: int
+    minor: int
+    end: int
+    """Where the number ends."""
+
+    def is_next_to(self, other: _Decimal) -> bool:
+        """Whether two numbers follow each other, or one opens the part behind the other."""
+        if self.major == other.major:
+            return abs(self.minor - other.minor) == 1
+        later = max(self, other)
+        return abs(self.major - other.major) == 1 and later.minor == 1
+
+
+def _decimal(text: str, line: Line) -> _Decimal | None:
+    """The number of two parts before the words of a line, or None."""
+    first = line.elements[0] if line.elements else None
+    if first is None or first.kind not in ("words", "label"):
+        return None
+    told = _DECIMAL.match(text, first.start, line.end)
+    if told is None:
+        return None
+    return _Decimal(int(told["major"]), int(told["minor"]), told.end("minor") + len(told["dot"]))
+
+
+def _label(line: Line) -> Element | None:
+    first = line.elements[0] if line.elements else None
+    return first if first is not None and first.kind == "label" else None
+
+
+def _with_label(text: str, line: Line, end: int) -> Line:
+    first, *rest = line.elements
+    number = text[first.start : end].rstrip(".")
+    label = first._replace(kind="label", end=end, value=number)
+    if first.end <= end:
+        return line._replace(
+            elements=(label, *(rest[:1] and (rest[0]._replace(gap=True),)), *rest[1:])
+        )
+    start = first.end - len(text[end : first.end].lstrip())
+    read = elements_between(text, start, first.end)
+    behind = tuple(one._replace(gap=True) if one is read[0] else one for one in read)
+    return line._replace(elements=(label, *behind, *rest))
 
 
 def with_counted_items(text: str, lines: Sequence[Line]) -> list[Line]:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -15,6 +16,8 @@ from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.references import is_marked
 
 _FAR_BEHIND = 30
+_TOLD = ("point", "half", "reference", "same", "passive", "verb")
+"""What shows that a statement stands before a chart on its line."""
 
 
 def number_behind_heading(text: str, line: Line, following: Line | None) -> NoticeOpening | None:
@@ -65,7 +68,9 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
             and _opens_within(text, line, index, following)
         ]
     if line.has("chart"):
-        cuts += [i for i in range(1, len(line.elements)) if _is_next_chart(text, line, i)]
+        for index in range(1, len(line.elements)):
+            if _is_next_chart(text, line, index) or _opens_chart(text, line, index, following):
+                cuts.append(index)
     if not cuts:
         return [line]
     bounds = [0, *sorted(cuts), len(line.elements)]
@@ -110,15 +115,50 @@ def _is_next_chart(text: str, line: Line, index: int) -> bool:
         return heads_a_section(text, chart.end)
     if chart.kind == "chart" and text[before.end - 1] == "." and _names_all(text, chart):
         # `… by a light-buoy, Fl.R.3s. Charts affected: 802`
-        return any(e.kind in ("point", "reference", "verb") for e in line.elements[:index]) or (
-            heads_a_section(text, chart.end)
-        )
-    if chart.kind != "chart" or before.kind not in ("point", "reference", "semicolon"):
+        is_behind = any(e.kind in _TOLD for e in line.elements[:index])
+        return is_behind or heads_a_section(text, chart.end)
+    if chart.kind != "chart" or before.kind not in ("point", "half", "reference", "semicolon"):
         return False
     stops = text[before.end - 1 : chart.start].strip()
     behind = line.elements[index + 1 :]
     is_head = any(e.kind == "verb" for e in behind) or heads_a_section(text, chart.end)
     return stops[-1:] in (".", ";") and is_head
+
+
+_OF_A_HEAD = frozenset(
+    "CHART_WORD CHART_NUMBER INTERNATIONAL DATUM PANEL PREVIOUS PREVIOUS_IN_BRACKETS NEW_EDITION "
+    "EDITION DEPTH_UNIT COMMA STOP NOTICE_NUMBER PREVIOUS_LIST".split()
+)
+_LONGEST_HEAD = 160
+
+
+_PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "PREVIOUS_LIST"})
+_COLON = re.compile(
+    r"\s{0,20}[A-Z]{0,3}[0-9]{1,6}[A-Z]?(?:(?:,| and|,? &) [A-Z]{0,3}[0-9]{1,6}){0,8}:"
+)
+
+
+def _opens_chart(text: str, line: Line, index: int, following: list[Line]) -> bool:
+    """Whether a chart behind the end of a sentence has its head here, wherever lines are broken.
+
+    The notice before stands with it, a colon, or a command on the next line.
+    """
+    chart = line.elements[index]
+    if chart.kind != "chart" or _goes_on_with_charts(line.elements[:index]):
+        return False
+    if text[line.start : chart.start].rstrip()[-1:] not in (".", ";"):
+        return False
+    if not any(e.kind in _TOLD for e in line.elements[:index]):
+        return False
+    head = " ".join(text[chart.start : chart.start + _LONGEST_HEAD].split()).partition(":")[0]
+    kinds = head_kinds(head)
+    if kinds <= _OF_A_HEAD and not kinds.isdisjoint(_PREVIOUS):
+        return True
+    behind = line.elements[index + 1 :]
+    below = following[0].elements[0] if following and following[0].elements else None
+    is_last = len(behind) == 1 and head_kinds(text[behind[0].start : behind[0].end]) <= _OF_A_HEAD
+    heads = is_last and below is not None and below.kind == "verb"
+    return heads or _COLON.match(text, chart.end) is not None
 
 
 def _names_all(text: str, chart: Element) -> bool:

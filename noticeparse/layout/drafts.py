@@ -130,6 +130,8 @@ class NoticeDraft:
     prose: list[Prose] = field(default_factory=list)
     idle_verbs: list[Piece] = field(default_factory=list)
     """Verbs under which no item stands."""
+    class_headings: list[Piece] = field(default_factory=list)
+    """Lines that head items by their class: `Depths to be inserted`."""
     end: int = 0
     start: int = 0
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from noticeparse.faults import Fault
 from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.drafts import Item
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
     PLACES,
@@ -11,7 +12,7 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
-from noticeparse.layout.joints import tells_no_change
+from noticeparse.layout.joints import says_of_the_same, tells_no_change
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase
@@ -90,6 +91,8 @@ class FeatureFirst(Cutter):
         said = self.words_of(self.pending)
         if tells_no_change(said, self.text[element.start : element.end]):
             self.pending.append(element)
+        elif item is not None and item.has_place and says_of_the_same(said):
+            self._say_again(item, element)
         elif has_kind(said) and not self.verb_is_own:
             self.close_item(keep_pending=True)
             self.passive = element
@@ -97,6 +100,17 @@ class FeatureFirst(Cutter):
             self.set_verb(item, element)
         else:
             self.pending.append(element)
+
+    def _say_again(self, item: Item, element: Element) -> None:
+        """`We have found a depth in P; it is to be inserted`: of one thing, one change."""
+        verbs = {canonical_verb(item.verb or ""), canonical_verb(self.words_of([element]))}
+        start, end = item.pieces[0][0], element.end
+        if len(verbs) > 1:
+            values = {"written": self.text[start:end]}
+            item.faults.append(Fault("sentence-told-twice", start, end, values))
+        piece = (self.pending[0].start, element.end)
+        item.pieces.append(piece)
+        self.pending = []
 
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place goes to the words before it, or is one more of the open item."""

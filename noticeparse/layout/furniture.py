@@ -187,8 +187,6 @@ def _is_mark(text: str, line: Line) -> bool:
 _RUNNING_HEAD = re.compile(
     r"notices? to mariners(?! (?:are|should|must|is|will)\b).{0,60}", re.IGNORECASE
 )
-    r"notices? to mariners(?! (?:are|should|must|is|will)\b).{0,60}", re.IGNORECASE
-)
 
 
 def is_running_head(text: str, line: Line) -> bool:

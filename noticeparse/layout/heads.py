@@ -10,6 +10,7 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.recognise import (
     closes_bracket,
+    completes_previous,
     goes_on_heading,
     is_chart_details,
     is_panel_line,
@@ -210,7 +211,10 @@ class HeadReader:
         head = self.assembly.charts[-1].head
         breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
         words = self.text[start:stop]
-        closes = not self.behind_blank and closes_bracket(self.text[slice(*head[-1])], words)
+        above = self.text[slice(*head[-1])]
+        closes = not self.behind_blank and (
+            closes_bracket(above, words) or completes_previous(above, words)
+        )
         if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False
         head.append((start, stop))

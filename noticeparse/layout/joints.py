@@ -82,6 +82,15 @@ def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
     return opens_note(text[elements[0][1] : elements[-1][2]])
 
 
+_OF_THE_SAME = frozenset("it this that which these they both all".split())
+
+
+def says_of_the_same(words: str) -> bool:
+    """Whether the subject of a verb is what was told just before: `…; it is to be inserted`."""
+    plain = words.lower().strip(" ,;.").removeprefix("and ")
+    return plain in _OF_THE_SAME
+
+
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()

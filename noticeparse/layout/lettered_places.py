@@ -31,6 +31,7 @@ _FOLLOWS = re.compile(rf" ?[:,;–-]| (?:and|to|&) {_CODE}(?!\w)|  |\s*(?![\s\S]
 _FEWEST = 2
 """Letters; one alone is no list."""
 _HEMISPHERES = "NSEW"
+_ENDS = frozenset(_HEMISPHERES)
 _OF_LIGHTS = frozenset("FQ")
 """Letters that are the character of a light as well: `amended to F`."""
 
@@ -117,14 +118,25 @@ def _with_letters_apart(text: str, line: Line, last: str | None) -> Iterator[Ele
 
     `D P; E 46-52.40S 122-18.51W`: a hemisphere stands behind that latitude.
     """
+    taken = line.start
     for index, element in enumerate(line.elements):
+        if element.end <= taken:
+            continue
         words = text[element.start : element.end]
         before = line.elements[index - 1] if index else None
-        is_free = before is None or before.kind in ("semicolon", "bar")
-        is_lost = element.kind == "point" and element.value.point is None
+        is_free = before is None or before.kind in ("semicolon", "bar") or element.gap
+        end = element.end
+        behind = line.elements[index + 1] if index + 1 < len(line.elements) else None
+        if behind is not None and text[behind.start : behind.end].strip(" .,;") in _ENDS:
+            # `E  46-52.40S  122-18.51 W`: the last hemisphere is left over.
+            end = behind.end
+        is_lost = element.kind in ("point", "half") and (
+            end > element.end or (element.kind == "point" and element.value.point is None)
+        )
         if is_lost and is_free and words[0] in _HEMISPHERES and words[1:2] in (" ", "\t"):
             yield Element("label", element.start, element.start + 1, element.gap, words[0])
-            yield from elements_between(text, element.start + 1, element.end)
+            yield from elements_between(text, element.start + 1, end)
+            taken = end
         else:
             yield element
 

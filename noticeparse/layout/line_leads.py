@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.layout.counted import with_decimal_counts
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.lead_words import lead_faults, names_charts
@@ -34,6 +35,36 @@ _BEHIND = re.compile(r"([,:.]?(?: ?[-–](?= ))?) {1,20}(?:an? |the |[A-Z])", re
 
 
 _OPENS = re.compile(r" {0,20}(?:an?|the|one|two|three)(?![a-z])", re.IGNORECASE)
+
+
+_KEY = re.compile(
+    r"(?:positions?|posn?|alterations?|details|particulars|information|changes?|corrections?"
+    r"|amendments?|action)\.? ?(?:\. ?-{1,2}(?= )|\.-{1,2})[ ]{0,8}",
+    re.IGNORECASE,
+)
+"""`Position. - P`, and below it `Alteration. - The light is to be …`: the old print of a key."""
+
+
+def with_marks_apart(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines; a count `2.1` before their words is a label, a key in the old print a mark."""
+    counted = with_decimal_counts(text, lines)
+    return [line if line.is_blank else _with_key_apart(text, line) for line in counted]
+
+
+def is_key(words: str) -> bool:
+    """Whether words are such a key and nothing else: `Position. -`."""
+    told = _KEY.match(f"{words} ")
+    return told is not None and told.end() > len(words)
+
+
+def _with_key_apart(text: str, line: Line) -> Line:
+    first, *rest = line.elements
+    told = _KEY.match(text, first.start, line.end) if first.kind == "words" else None
+    if told is None:
+        return line
+    mark = first._replace(kind="bar", end=first.start + len(told[0].rstrip()), gap=True)
+    own = (first._replace(start=told.end(), gap=True),) if told.end() < first.end else ()
+    return line._replace(elements=(mark, *own, *rest))
 
 
 def blocks_of_items(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:

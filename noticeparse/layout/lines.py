@@ -30,6 +30,7 @@ from noticeparse.layout.joints import (
 from noticeparse.layout.row_ends import settle_ends
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
+from noticeparse.readers.verbs import is_told_by_agent
 
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
@@ -216,7 +217,7 @@ class _LineReader:
             is_free = gap or (letter.isalpha() and letter.islower())
             return kind if is_free and not (words and before_end == start) else "words"
         behind_dash = text[before_end - 2 : before_end] == " -"
-        is_past = kind == "verb" and text[end - 2 : end].lower() == "ed" and runs_on(text, end)
+        is_past = kind == "verb" and _is_past(text, start, end)
         if is_past and not (behind_dash and leads_on(text, end)):
             # `established in …` behind a line end is prose; a past tense commands only in columns
             # and behind a dash: `buoy - moved to`.
@@ -245,6 +246,12 @@ class _LineReader:
         """Whether only a comma stands between a position and here: `… in P, insert a jetty`."""
         link = self._text[words[0] : words[1]].strip().lower() if words else ""
         return last.kind in ("point", "half", "reference") and link in (",", ", and", "; and")
+
+
+def _is_past(text: str, start: int, end: int) -> bool:
+    """Whether a verb in the past tense goes on with a word, and does not say who did it."""
+    told = text[start:end]
+    return told[-2:].lower() == "ed" and runs_on(text, end) and not is_told_by_agent(told)
 
 
 def _holds_more(found: list[Element]) -> bool:

@@ -6,6 +6,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.radio_heads import opens_message
 from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.readers.references import status_in_words
@@ -88,7 +89,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
     is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
-    if not is_alone and not _opens_message(text, words, elements[index + 1 :]):
+    if not is_alone and not opens_message(text, words, line, elements[index]):
         return None
     if any(word in plain for word in _SERIES_WORDS) and "in force" not in plain:
         if plain.startswith(("cancel", "this ")):
@@ -152,20 +153,10 @@ def _status_before(plain: str) -> NoticeStatus | None:
     return status_in_words(plain) if "notice" in plain else None
 
 
-_NO_SERIES = frozenset("cancel cancels ref refer reference see in from of and to further".split())
-
-
-def _opens_message(text: str, words: str, rest: tuple[Element, ...]) -> bool:
-    """Whether the message itself stands behind the number: `COASTAL WARNING 41/26 QUILL SOUND`."""
-    behind = text[rest[0].start : rest[0].end].lstrip(" .:-")
-    is_title = words.isupper() and words.split()[0].lower() not in _NO_SERIES
-    return is_title and behind[:1].isupper() and behind.split()[0].isupper()
-
-
 # A line may break within `last correction 480/26` and `cancels notice 480/26`.
 _BREAKS_OFF = frozenset(
-    "last previous preceding former notice correction update nm after to by cancels cancelled "
-    "previous: notice: last: correction: update:".split()
+    "last previous preceding former earlier foregoing prior latest antecedent notice correction "
+    "update nm after to by cancels cancelled previous: notice: last: correction: update:".split()
 )
 
 

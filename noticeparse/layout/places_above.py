@@ -143,11 +143,13 @@ def _give(text: str, block: _Block, body: Body) -> None:
     items: list[Item] = []
     untold: list[Element] = []
     for whole in block.statements:
+        marks = [(e.start, e.end) for e in whole if e.kind == "bar"]
         for statement in statements(text, [e for e in whole if e.kind not in ("label", "bar")]):
             item = _item(text, block.head, statement)
             if item is None:
                 untold += statement
             else:
+                item.pieces, marks = sorted([*marks, *item.pieces]), []
                 items.append(item)
     head: list[Piece] = [(e.start, e.end) for e in block.head]
     if (second := _one_each(text, block, items)) is not None:

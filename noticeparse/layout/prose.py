@@ -13,18 +13,18 @@ from itertools import chain
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.evidence import PLACES, opens_paragraph, split_lead
+from noticeparse.layout.evidence import PLACES, opens_a_line, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.lead_words import lead_faults
 from noticeparse.layout.line_leads import blocks_of_items
-from noticeparse.layout.sentences import sentences, statements_within
+from noticeparse.layout.sentences import sentences, statements_within, with_places_behind
 from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.positions import Point
-from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.verbs import canonical_verb, is_told_by_agent
 
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
@@ -40,7 +40,8 @@ def _is_command(text: str, line: Line, is_first: bool) -> bool:
         opens = is_first and index == 0
         if element.kind != "verb" or not (opens or text[element.start].isupper()):
             continue
-        if tells_only(text[element.start : element.end]):
+        told = text[element.start : element.end]
+        if tells_only(told) or is_told_by_agent(told):
             continue
         following = line.elements[index + 1] if index + 1 < len(line.elements) else None
         if following is None:
@@ -114,7 +115,8 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     """Sentences that tell of a change as items, the others as prose."""
     body = Body([], [], [])
     blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
-    for sentence in chain.from_iterable(sentences(text, block.elements) for block in blocks):
+    told = chain.from_iterable(sentences(text, block.elements) for block in blocks)
+    for sentence in with_places_behind(text, told):
         for statement, item in _sentence_items(text, sentence):
             if item is not None:
                 body.items.append(item)
@@ -188,7 +190,8 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         if element.kind == "passive":
             continue
         if element.kind in PLACES:
-            if item.groups and element.start < passive.start and _names_another(text, lead):
+            is_before = element.start < passive.start and _names_another(text, lead)
+            if item.groups and (is_before or _opens_another(text, lead, element)):
                 item.faults.append(
                     Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
                 )
@@ -210,6 +213,18 @@ def _names_another(text: str, lead: Sequence[Element]) -> bool:
     words = " ".join(text[e.start : e.end] for e in lead).lstrip(" ,;").removeprefix("and ")
     named = words.lstrip().removeprefix("the ").removeprefix("an ").removeprefix("a ")
     return named != words.lstrip() and leads_feature(named)
+
+
+def _opens_another(text: str, lead: Sequence[Element], place: Element) -> bool:
+    """Whether words between two places open a line with a feature: a row below a heading."""
+    solid = [e for e in lead if text[e.start : e.end].strip(" ,.")]
+    words = " ".join(text[e.start : e.end] for e in solid)
+    if solid and not any(char.isalpha() for char in words):
+        # A figure on the line of the place above, or below: `P  6.2`.
+        return any(opens_a_line(text, e.start) for e in (solid[0], place))
+    if not solid or not opens_a_line(text, solid[0].start):
+        return False
+    return leads_feature(words) and not is_connector(words)
 
 
 def _says_again(text: str, sentence: Sequence[Element]) -> bool:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterable, Iterator, Sequence
 
 from noticeparse.layout.elements import Element
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line_leads import is_key
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.verbs import canonical_verb
 
@@ -169,3 +171,29 @@ def _stops(text: str, element: Element) -> Iterator[int]:
         ):
             yield at + 1
         at = text.find(".", at + 1, element.end)
+
+
+def with_places_behind(text: str, told: Iterable[list[Element]]) -> Iterator[list[Element]]:
+    """Sentences; places alone go with the change above: `The rock is deleted. Position. - P`."""
+    waiting: list[Element] = []
+    for sentence in told:
+        if waiting and _only_places(text, sentence):
+            waiting += sentence
+            continue
+        if waiting:
+            yield waiting
+            waiting = []
+        placed = any(e.kind in PLACES for e in sentence)
+        if not placed and any(e.kind == "passive" for e in sentence):
+            waiting = sentence
+        else:
+            yield sentence
+    if waiting:
+        yield waiting
+
+
+def _only_places(text: str, sentence: Sequence[Element]) -> bool:
+    """Whether a sentence gives places and nothing else, behind the key for them."""
+    others = [e for e in sentence if e.kind not in PLACES and text[e.start : e.end].strip(" .,")]
+    keys = all(e.kind == "bar" or is_key(text[e.start : e.end]) for e in others)
+    return len(others) < len(sentence) and keys

@@ -63,6 +63,7 @@ _STEMS: dict[str, Verb] = {
             "expunge",
             "cancel",
             "discontinue",
+            "disestablish",
             "withdraw",
             "withdrawn",
             "erase",
@@ -182,11 +183,19 @@ LIST_ENDINGS = (
 
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
 _AUXILIARIES = ("been ", " be ", " is ", " are ")
+_AGENTS = ("we ", "i ", "the ", "this ", "our ")
 
 
 def tells_new_state(written: str) -> bool:
     """Whether a verb leads to what a feature becomes: `The light in P now shows Fl.R.5s`."""
     return written.lower().startswith(("now ", "hereafter ", "henceforth "))
+
+
+def is_told_by_agent(written: str) -> bool:
+    """Whether a verb says who has done it: `We have laid`, `The harbour master has removed`."""
+    told = written.lower()
+    is_active = told.startswith(("has ", "have ")) and " been " not in f"{told} "
+    return is_active or told.startswith(_AGENTS)
 
 
 @lru_cache(maxsize=512)
@@ -205,6 +214,11 @@ def canonical_verb(written: str) -> Verb | None:
         words = words.removesuffix(ending)
     if tells_new_state(words):
         return "amend"
+    if is_told_by_agent(words):
+        # `We have taken up`: the particle belongs to the verb.
+        last = words.split()
+        ends = (" ".join(last[at:]) for at in (-2, -1))
+        words = next((one for one in ends if _by_stem(one)), words)
     for candidate in (words, *(words.rpartition(one)[2] for one in _AUXILIARIES)):
         found = _by_stem(candidate) or _by_stem(candidate.rpartition(" ")[2])
         if found:

@@ -1,0 +1,44 @@
+"""The body of a chart section: in which of the ways that offices write it is cut into items."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from noticeparse.layout.class_headings import give_classes, with_class_headings
+from noticeparse.layout.drafts import Item, Piece, Prose
+from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.items import cut_items
+from noticeparse.layout.places_above import cut_below_places
+from noticeparse.layout.prose import cut_sentences
+from noticeparse.layout.remarks import without_remarks
+from noticeparse.layout.verb_last import stands_in_the_middle, stands_verb_last
+
+
+class CutBody(NamedTuple):
+    """What a body holds, in text order."""
+
+    items: list[Item]
+    prose: list[Prose]
+    idle: list[Element]
+    """Verbs under which no item stands."""
+    headings: list[Piece]
+    """Lines that head items by their class."""
+
+
+def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
+    """The items and the prose of a body."""
+    body, headings = with_class_headings(text, lines)
+    tells = any(line.has("passive") for line in body)
+    commands = any(line.has("verb") for line in body) or (
+        stands_verb_last(text, body) or stands_in_the_middle(text, body)
+    )
+    remarks: list[Prose] = []
+    if commands:
+        body, remarks = without_remarks(text, body)
+    found = cut_below_places(text, body) if tells or commands else None
+    if found is None:
+        found = (cut_sentences if tells and not commands else cut_items)(text, body)
+    give_classes(text, found.items, headings)
+    prose = sorted([*found.prose, *remarks], key=lambda one: one.pieces)
+    return CutBody(found.items, prose, found.idle, [one.line for one in headings])

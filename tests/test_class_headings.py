@@ -1,0 +1,108 @@
+"""Headings that name a class and what is done with it, and items counted `2.1`, `2.2`."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+)
+
+DEPTHS = [("insert", "sounding", [AT_P]), ("insert", "sounding", [AT_Q])]
+WRECK = ("delete", "wreck", [AT_R])
+HEADINGS = [
+    ("Depths to be inserted", "Dangers to be deleted"),
+    ("Depths to be inserted on the chart", "Dangers to be deleted from the chart:"),
+    ("The following depths are to be inserted", "The following dangers are to be removed"),
+    ("DEPTHS INSERTED", "DANGERS STRUCK OUT"),
+    ("Depths for insertion", "Wrecks for deletion"),
+    ("Insert depths", "Delete dangers"),
+    ("To be inserted: depths", "To be deleted: dangers"),
+    ("A. Depths to be inserted", "B. Dangers to be deleted"),
+    ("New depths are given.\nDepths to be inserted", "Dangers to be deleted"),
+]
+
+
+@pytest.mark.parametrize(("insert", "delete"), HEADINGS)
+def test_a_class_heads_the_items_below_it(insert: str, delete: str) -> None:
+    rows = f"{insert}\n   depth 6.2   {P}\n   depth 5.8   {Q}\n{delete}\n   wreck   {R}\n"
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == [*DEPTHS, WRECK]
+    assert errors(bulletin) == set()
+
+
+def test_the_class_is_told_of_bare_values() -> None:
+    depths = f"Depths to be inserted\n   6.2   {P}\n   5.8 m   {Q}\n"
+    bulletin = parse(f"{HEAD}{depths}Buoys to be laid\n   Fl.R.2s   {R}\n")
+    assert told(bulletin) == [*DEPTHS, ("insert", "light_buoy_generic", [AT_R])]
+    values = [action.feature.depth for action in actions_of(bulletin)[:2]]
+    assert [str(depth.value_m) for depth in values if depth] == ["6.2", "5.8"]
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [f"   {P}   6.2\n   {Q}   5.8\n", f"   6.2 {P}\n   5.8 {Q}\n", f"   1  {P}\n   2  {Q}\n"],
+)
+def test_each_row_is_one_item(rows: str) -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted\n{rows}")
+    assert told(bulletin) == DEPTHS
+    values = [action.feature.depth for action in actions_of(bulletin)]
+    assert all(depth is None or depth.value_m > 5 for depth in values if depth)
+
+
+def test_a_structure_below_lights_is_held_back() -> None:
+    bulletin = parse(f"{HEAD}Lights to be inserted\n   Pier head, Fl.R.2s   {P}\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+@pytest.mark.parametrize("unread", ["Dangers gone", "Depths not found again", "Works no more"])
+def test_an_unread_heading_ends_the_verb_above(unread: str) -> None:
+    rows = f"Depths to be inserted\n   depth 6.2   {P}\n{unread}\n   wreck   {Q}\n"
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == DEPTHS[:1]
+    assert "item-without-verb" in errors(bulletin)
+
+
+def test_one_thing_above_its_place_is_no_class() -> None:
+    bulletin = parse(f"{HEAD}Wreck to be inserted\n   {P}\nRock to be deleted\n   {Q}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "rows", [f"   depth 6.2   {P}\n   depth 5.8   {Q}\n", f"   {P}   6.2\n   {Q}   5.8\n"]
+)
+def test_rows_below_a_sentence_are_not_its_places(rows: str) -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted, as surveyed\n{rows}")
+    assert told(bulletin) == []
+    assert "sentence-told-twice" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "numbers", [("2.1", "2.2", "3.1"), ("2.1.", "2.2.", "3.1."), ("1.9", "1.10", "2.1")]
+)
+def test_counts_of_two_parts_are_no_values(numbers: tuple[str, str, str]) -> None:
+    first, second, third = numbers
+    rows = (
+        f"2.  Insert on the chart:\n   {first}  depth 6.2 m in {P}\n"
+        f"   {second}  depth 5.8 m in {Q}\n3.  Delete from the chart:\n   {third}  wreck in {R}\n"
+    )
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == [*DEPTHS, WRECK]
+    assert [f.code for f in bulletin.findings if f.severity in ("error", "warning")] == []
+
+
+def test_figures_with_a_unit_count_nothing() -> None:
+    actions = actions_of(parse(f"{HEAD}Insert\n   2.4 m depth {P}\n   2.5 m depth {Q}\n"))
+    depths = [action.feature.depth for action in actions]
+    assert [str(depth.value_m) for depth in depths if depth] == ["2.4", "2.5"]
