@@ -15,6 +15,7 @@ from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.remarks import without_remarks
 from noticeparse.layout.rows import RowReader
+from noticeparse.layout.signs import set_new_places
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
@@ -260,6 +261,7 @@ class Assembly:
         found = cut_below_places(self.text, body) if tells or commands else None
         if found is None:
             found = (cut_sentences if tells and not commands else cut_items)(self.text, body)
+        set_new_places(found.items, self.codes)
         self._give(found.items)
         if self.notice is not None:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]

@@ -57,9 +57,17 @@ def _blanked(
     return pattern.sub(replaced, text), marks
 
 
+_SIGN_OF_VERB = re.compile(
+    r"[A-Za-z)][,;]? {1,9}[(\[\"']?>[)\]\"']?(?: {0,3}[=:] {0,3}| means | {1,4})"
+    r"(?:to )?(?:mov|shift|relocat|transfer|amend|chang|replac)",
+    re.IGNORECASE,
+)
+"""In a key to signs: `= amend   > move`; there the mark opens no line of mail."""
+
+
 def _mail(text: str) -> tuple[str, list[Piece]]:
     """`>` before the lines of forwarded mail; the blank behind it belongs to it."""
-    if "\n>" not in text and not text.startswith(">"):
+    if ("\n>" not in text and not text.startswith(">")) or _SIGN_OF_VERB.search(text):
         return text, []
     parts, marks, at = [], [], 0
     for line in text.split("\n"):

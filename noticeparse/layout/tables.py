@@ -14,7 +14,7 @@ from noticeparse.layout.row_lines import is_comment, is_told, runs_through, seco
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
-from noticeparse.readers.codes import read_codes
+from noticeparse.readers.codes import SIGNS, read_codes
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
@@ -105,8 +105,10 @@ class TableReader:
         return bool(above.with_second_titles(self.text, line).below)
 
     def takes_codes(self, line: Line) -> bool:
-        """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
-        if not line.has("verb") or line.has("point", "half", "number"):
+        """Whether a line is a key to letters or signs: `I = insert, D = delete`."""
+        words = self.text[line.start : line.end].lower()
+        tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
+        if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
             return False
         codes = read_codes(self.text[line.start : line.end])
         self.assembly.codes.update(codes)
