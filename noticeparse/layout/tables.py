@@ -10,7 +10,15 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
-from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
+from noticeparse.layout.row_lines import (
+    commands,
+    heads_rows,
+    is_comment,
+    is_told,
+    lone_verb,
+    runs_through,
+    second_line,
+)
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
@@ -154,6 +162,13 @@ class TableReader:
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
+        verb = lone_verb(self.text, line)
+        if verb is not None and table.holds_under(self.assembly.words(verb)):
+            self.assembly.add_row({"feature": [verb]})
+            return True
+        if verb is not None and "verb" not in table.roles:
+            self.table = None
+            return False
         if self._takes_second_line(table, line):
             return True
         if runs_through(table, line):
@@ -162,7 +177,7 @@ class TableReader:
         cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
-        if self._heads_rows(line):
+        if heads_rows(self.text, line):
             return False
         cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
@@ -185,7 +200,7 @@ class TableReader:
                 return False
         lettered = (e for e in line.elements if any(c.isalpha() for c in self.assembly.words(e)))
         first = next(lettered, line.elements[0])
-        if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
+        if first.kind == "verb" and "verb" not in table.roles and commands(line):
             return False
         if not table.roles & set(_ACTION_CELLS) and line.has("verb", "point", "half"):
             # Under columns of charts alone stand items that go on over several lines.
@@ -234,12 +249,6 @@ class TableReader:
             points = [e.value.point for e in placed if e.kind == "point"]
             self._point_above = points[-1] if points else None
 
-    def _heads_rows(self, line: Line) -> bool:
-        """Whether a line is the heading of other rows: `Delete the following marks:`."""
-        words = self.text[line.start : line.end].rstrip()
-        is_told = line.has("verb") and line.has("words") and words.endswith(":")
-        return is_told and not line.has("point", "half", "reference", "number")
-
     def _filled(self, cells: Cells) -> Cells:
         """The cells that say something; a ditto mark below a datum says the same of its chart."""
         above, self._datum = self._datum, cells.get("datum", [])
@@ -259,10 +268,6 @@ class TableReader:
             return False
         words = " ".join(self.assembly.words(e) for e in cells.get("verb", []))
         return bool(words) and canonical_verb(words) is None and "." in words
-
-    def _commands(self, line: Line) -> bool:
-        """Whether a line under columns of charts is an item: its verb leads words and a place."""
-        return line.has("words") and line.has("point", "half", "reference")
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):
