@@ -66,7 +66,8 @@ def test_a_bullet_before_a_command_is_no_sign_of_the_key() -> None:
 def test_the_second_place_of_a_move_is_the_new_one_where_the_key_says_so(key: str) -> None:
     bulletin = parse(f"{key}\n\n{HEAD}> wreck   {P}\n          {Q}\n")
     (action,) = actions_of(bulletin)
-    assert isinstance(action, Move) and action.destination is not None
+    assert isinstance(action, Move)
+    assert action.destination is not None
     assert [one.iso6709 for one in action.geometry.positions] == [AT_P]
     assert [one.iso6709 for one in action.destination.positions] == [AT_Q]
     bare = parse(f"+ insert, > move\n\n{HEAD}> wreck   {P}\n          {Q}\n")

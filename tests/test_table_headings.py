@@ -35,8 +35,10 @@ def test_columns_from_and_to_end_where_another_verb_stands() -> None:
         f"C. Deleted\n     Rock           {Q}\n"
     )
     move, *others = actions_of(bulletin)
-    assert isinstance(move, Move) and move.destination is not None
+    assert isinstance(move, Move)
+    assert move.destination is not None
     assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
-    assert told(bulletin)[1:] == WRECK_AND_ROCK and len(others) == 2
+    assert told(bulletin)[1:] == WRECK_AND_ROCK
+    assert len(others) == 2
     assert told(bulletin)[0] == ("move", "buoy_mooring", [AT_P])
     assert not errors(bulletin)

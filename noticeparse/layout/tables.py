@@ -162,15 +162,10 @@ class TableReader:
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
-        verb = lone_verb(self.text, line)
-        if verb is not None and table.holds_under(self.assembly.words(verb)):
-            self.assembly.add_row({"feature": [verb]})
+        if self._takes_verb(table, line) or self._takes_second_line(table, line):
             return True
-        if verb is not None and "verb" not in table.roles:
-            self.table = None
+        if self.table is None:
             return False
-        if self._takes_second_line(table, line):
-            return True
         if runs_through(table, line):
             return False
         table = self.table = table.with_verbs(self.text, line)
@@ -214,6 +209,18 @@ class TableReader:
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _takes_verb(self, table: Table, line: Line) -> bool:
+        """Take a verb on a line of its own as that of the rows below; other columns end with it."""
+        verb = lone_verb(self.text, line)
+        roles = {column.role for column in (*table.columns, *table.below)}
+        if verb is None or "verb" in roles:
+            return False
+        if table.holds_under(self.assembly.words(verb)):
+            self.assembly.add_row({"feature": [verb]})
+            return True
+        self.table = None
+        return False
 
     def _takes_second_line(self, table: Table, line: Line) -> bool:
         """Take a line as the second of the row right above it."""

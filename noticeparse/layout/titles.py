@@ -52,8 +52,6 @@ class Table(NamedTuple):
 
     def holds_under(self, verb: str) -> bool:
         """Whether the columns hold on under a verb of its own line: from and to tell of moves."""
-        if "verb" in self.roles or any(column.role == "verb" for column in self.below):
-            return False
         return canonical_verb(verb) == "move" or not {"from", "to"} <= self.roles
 
     def cells(self, text: str, line: Line, above: Point | None) -> Cells | None:

@@ -14,7 +14,8 @@ NEW_PLACE = "new place"
 """In a key: that the second place of a move is the new one."""
 _SECOND_IS_NEW = re.compile(
     r"\b(?:second|lower|latter|last|following) (?:line|row|position|place|one|pair)"
-    r" (?:gives|is|shows|states|being|=|for) (?:the |its |that of the )?new (?:position|place|one|site)\b"
+    r" (?:gives|is|shows|states|being|=|for) (?:the |its |that of the )?new"
+    r" (?:position|place|one|site)\b"
     r"|\bnew (?:position|place|site) (?:is |stands |given )*(?:in |on )?(?:the )?"
     r"(?:second line|line below|next line|below(?: the (?:old|former) one)?)\b",
     re.IGNORECASE,
