@@ -65,6 +65,14 @@ def heads_rows(text: str, line: Line) -> bool:
     return is_told and not line.has("point", "half", "reference", "number")
 
 
+def is_heading(text: str, line: Line, cells: Cells) -> bool:
+    """Whether a line is a notice's number and heading, with words in the place of the verb."""
+    if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
+        return False
+    words = " ".join(text[e.start : e.end] for e in cells.get("verb", []))
+    return bool(words) and canonical_verb(words) is None and "." in words
+
+
 def commands(line: Line) -> bool:
     """Whether a line under columns of charts is an item: its verb leads words and a place."""
     return line.has("words") and line.has("point", "half", "reference")

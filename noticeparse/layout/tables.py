@@ -14,6 +14,7 @@ from noticeparse.layout.row_lines import (
     commands,
     heads_rows,
     is_comment,
+    is_heading,
     is_told,
     lone_verb,
     runs_through,
@@ -26,7 +27,6 @@ from noticeparse.readers.codes import SIGNS, read_codes
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
-from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _PLACES = frozenset({"position", "latitude", "longitude"})
@@ -183,7 +183,7 @@ class TableReader:
             # Verb and feature under one title: the titles do not stand over their columns.
             self._dropped, self.table = table.roles, None
             return False
-        if self._is_heading(line, cells):
+        if is_heading(self.text, line, cells):
             return False
         placed = table.states_hemispheres and "latitude" in cells
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
@@ -211,7 +211,7 @@ class TableReader:
         return True
 
     def _takes_verb(self, table: Table, line: Line) -> bool:
-        """Take a verb on a line of its own as that of the rows below; other columns end with it."""
+        """Take a verb on a line of its own as that of the rows below; others end the table."""
         verb = lone_verb(self.text, line)
         roles = {column.role for column in (*table.columns, *table.below)}
         if verb is None or "verb" in roles:
@@ -268,13 +268,6 @@ class TableReader:
         words = " ".join(self.assembly.words(element) for element in cell).strip()
         is_dash = role not in ("old", "new") and words in _DASHES
         return is_dash or words.strip(" .-").lower() in _DITTO
-
-    def _is_heading(self, line: Line, cells: Cells) -> bool:
-        """Whether a line is a notice's number and heading, with words in the place of the verb."""
-        if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
-            return False
-        words = " ".join(self.assembly.words(e) for e in cells.get("verb", []))
-        return bool(words) and canonical_verb(words) is None and "." in words
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):
