@@ -72,7 +72,7 @@ def _banner(text: str, line: Line) -> _Banner | None:
 
 
 def _repeated(text: str, notice: NoticeDraft | None, head: Piece) -> ChartDraft | None:
-    """The section of the notice for the chart that a head names again, and says nothing else of."""
+    """The section of the notice for the chart that a head names again, with nothing new."""
     parts = read_parts(text[slice(*head)])
     if notice is None or any(part.kind not in _REPEATED for part in parts):
         return None

@@ -169,7 +169,7 @@ _SILENT_TAGS = frozenset(
 
 
 _LED_KEY = re.compile(
-    r"^([ \t]*)([A-Za-z][A-Za-z ./-]{1,28}?)([ \t]*)(\.{3,60}|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
     re.MULTILINE,
 )
 _KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
