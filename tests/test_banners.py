@@ -49,3 +49,12 @@ def test_the_number_of_a_notice_may_stand_within_a_banner(mark: str) -> None:
     (notice,) = bulletin.notices
     assert (notice.id, notice.heading) == ("31/26", "Sound of Orrick")
     assert told(bulletin) == WRECK_AND_ROCK
+
+
+def test_several_charts_share_what_stands_under_their_banner() -> None:
+    body = BODY.format(P=P, Q=Q, second="Delete from charts 211 and 212")
+    bulletin = parse(f"{TITLE}NOTICE 31/2026   Sound\n\nInsert on charts 211 and 212{body}")
+    charts = {chart.chart for chart in bulletin.notices[0].charts}
+    assert charts == {"211", "212"}
+    assert sorted(told(bulletin)) == sorted(2 * WRECK_AND_ROCK)
+    assert not errors(bulletin)

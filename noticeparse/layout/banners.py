@@ -19,8 +19,8 @@ _LEADS = frozenset("on from to in off for the of onto".split())
 _MARKS = " \t=-*~#:.|"
 _NAMES = ("CHART_NUMBER", "PANEL", "MAIN_PANEL")
 _DETAILS = frozenset(
-    {"INTERNATIONAL", "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "EDITION",
-     "NEW_EDITION", "DATE", "COMMA", "STOP", "PANEL", "MAIN_PANEL"}
+    {"CHART_NUMBER", "INTERNATIONAL", "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT",
+     "EDITION", "NEW_EDITION", "DATE", "COMMA", "STOP", "PANEL", "MAIN_PANEL"}
 )  # fmt: skip
 _REPEATED = frozenset({"CHART_WORD", "CHART_NUMBER", "INTERNATIONAL", "COMMA", "STOP", "PANEL"})
 
