@@ -65,10 +65,6 @@ class Assembly:
         """The notice of this number, where it stands above."""
         return self._by_number.get(words)
 
-    def is_known(self, words: str) -> bool:
-        """Whether a notice of this number stands above."""
-        return words in self._by_number
-
     def is_between_charts(self) -> bool:
         """Whether the next chart head of a list by chart has nothing to do with what is above."""
         if not self.is_by_chart and self.has_numbers:

@@ -247,7 +247,7 @@ class TableReader:
         number = row_number(self.text, cells)
         if number is None or not cells.get("chart") or not cells.get("verb"):
             return False
-        return not self.assembly.is_known(number.words)
+        return self.assembly.of_number(number.words) is None
 
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
