@@ -7,6 +7,7 @@ from bisect import bisect_left
 from noticeparse.layout.drafts import Piece
 from noticeparse.records.chart import Datum
 from noticeparse.records.depth import DepthUnit
+from noticeparse.records.reference import NoticeRef
 from noticeparse.spans import LineIndex, Span
 from noticeparse.text import RepairedText
 
@@ -26,6 +27,8 @@ class Context:
         """The datum said of all charts, in front of the first notice."""
         self.depth_unit: DepthUnit | None = None
         """The unit of the depths said of all charts."""
+        self.corrected: dict[str, tuple[NoticeRef, str]] = {}
+        """The notices last on the charts, in front of the first notice, until a section has it."""
         self._is_unrepaired = not repaired.repairs and repaired.given == repaired.text
 
     @property

@@ -12,6 +12,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from datetime import date
 from typing import NamedTuple
 
+from noticeparse.build.corrected import corrected_before
 from noticeparse.build.coverage import count_coverage, unread_blocks, unread_fault, untold
 from noticeparse.build.doubtful_places import doubts_in_place
 from noticeparse.build.edition_lists import read_list
@@ -139,6 +140,7 @@ def read_laid(
     explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]
     general = [*layout.front, *layout.titles, *explained]
     context.datum, context.depth_unit = said_of_all(context, general, front)
+    context.corrected = corrected_before(context, layout.front)
 
     located = [Located(fault) for fault in faults]
     located += _character_faults(context, text) + dates

@@ -13,6 +13,7 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
 from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items
 from noticeparse.readers.heads import head_kinds, read_head, read_parts
 from noticeparse.readers.references import (
+    is_marked,
     is_year_doubtful,
     mark_of_heading,
     read_head_number,
@@ -140,6 +141,7 @@ class SectionReader:
             head.charts[0].letters = read_items(self.context.text[slice(*draft.letters)])
         self._set_previous(head.charts, draft)
         self._doubts(head, text, draft)
+        self._take_corrected(head.charts)
         return [Section(chart, draft.items, extent) for chart in head.charts]
 
     def _doubts(self, head: Head, text: str, draft: ChartDraft) -> None:
@@ -188,6 +190,15 @@ class SectionReader:
                 if ref is not None and chart.previous is None and not chart.previous_written:
                     chart.previous = ref
                     chart.previous_written = found.previous_written if found else words
+
+    def _take_corrected(self, charts: list[ChartHead]) -> None:
+        """The notice before that the front told, for the first notice of a chart."""
+        if is_marked(self.draft.number_words):
+            return
+        for chart in charts:
+            last = self.context.corrected.pop(chart.chart or "", None)
+            if last is not None and chart.previous is None and not chart.previous_written:
+                chart.previous, chart.previous_written = last
 
     def _headless_items(self) -> list[Item]:
         return [item for draft in self.draft.charts if not draft.head for item in draft.items]

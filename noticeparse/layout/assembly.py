@@ -13,7 +13,9 @@ from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.lettered_places import with_letters_read
 from noticeparse.layout.line_leads import with_marks_apart
 from noticeparse.layout.prose import cut_prose, is_prose_body
+from noticeparse.layout.row_lines import awaits_points, heading_verb
 from noticeparse.layout.rows import RowReader
+from noticeparse.layout.signs import set_new_places
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
 from noticeparse.records.reference import NoticeStatus
@@ -60,10 +62,6 @@ class Assembly:
     def of_number(self, words: str) -> NoticeDraft | None:
         """The notice of this number, where it stands above."""
         return self._by_number.get(words)
-
-    def is_known(self, words: str) -> bool:
-        """Whether a notice of this number stands above."""
-        return words in self._by_number
 
     def is_between_charts(self) -> bool:
         """Whether the next chart head of a list by chart has nothing to do with what is above."""
@@ -186,20 +184,18 @@ class Assembly:
     @property
     def awaits_points(self) -> bool:
         """Whether the last line of the body has words for a feature whose places stand below."""
-        last = self.body[-1] if self.body else None
-        if last is None or last.is_blank or not last.has("verb", "words"):
-            return False
-        return self.text[last.start : last.end].rstrip().endswith(":")
+        return bool(self.body) and awaits_points(self.text, self.body[-1])
 
     def take_heading(self) -> str | None:
         """The verb of the last line where it heads a table: `Insert the following marks:`."""
-        verbs = [e for e in self.body[-1].elements if e.kind == "verb"] if self.body else []
-        if len(verbs) != 1 or not self.awaits_points:
+        verb = heading_verb(self.text, self.body[-1]) if self.body else None
+        if verb is None:
             return None
         line = self.body.pop()
         self.end_body()
-        self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
-        return self.words(verbs[0])
+        if line.has("words") and verb.kind == "verb":
+            self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
+        return self.words(verb)
 
     def add_second_line(self, cells: Cells) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
@@ -246,6 +242,7 @@ class Assembly:
         body, places = with_letters_read(self.text, body)
         self._give(places)
         cut = cut_body(self.text, body)
+        set_new_places(cut.items, self.codes)
         self._give(cut.items)
         if self.notice is not None:
             self.notice.class_headings += cut.headings

@@ -28,6 +28,7 @@ from noticeparse.layout.recognise import (
     is_previous,
     says_unchanged,
 )
+from noticeparse.layout.signs import with_sign
 from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.sub_headings import is_title_above
 from noticeparse.layout.tables import has_words
@@ -164,6 +165,7 @@ class _Reader(HeadReader):
             self.assembly.body.append(line)
 
     def _line(self, line: Line, index: int) -> None:
+        line = with_sign(self.text, line, self.assembly.codes)
         if self.assembly.cut.end is not None or self._is_listed(line, index):
             return
         line, titles = without_axis_titles(self.text, line)

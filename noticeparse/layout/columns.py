@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+import re
 from functools import cache, lru_cache
 from importlib.resources import files
 
@@ -47,9 +48,20 @@ def key_role(key: str, *, has_places: bool) -> str | None:
     """The role of a value behind this key; `Area:` without positions is a geographic heading."""
     plain = _plain(key.rstrip().rstrip(":"))
     roles = _titles().get(plain)
+    if _names_both_halves(plain):
+        return "position"
     if not roles:
         return "numbered" if has_places and _is_numbered_position(plain) else None
     return "heading" if "heading" in roles and not has_places else roles[0]
+
+
+def _names_both_halves(key: str) -> bool:
+    """Whether a key is that of latitude and longitude at once: `latitude, longitude`."""
+    words = [word for word in _PARTED.split(key) if word]
+    return [_titles().get(word, [""])[0] for word in words] == ["latitude", "longitude"]
+
+
+_PARTED = re.compile(r"[ ,/&]{1,3}(?:and )?")
 
 
 def _is_numbered_position(key: str) -> bool:

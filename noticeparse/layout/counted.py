@@ -22,7 +22,9 @@ _DECIMAL = re.compile(
     r"(?=[A-Za-z\"])(?!(?:[a-zA-Z]|ft|fms?|metres?|meters?|miles?|cables|feet)(?![A-Za-z(]))"
 )
 _FEWEST = 2
-"""Items; one number counts nothing."""
+"""Items; one number counts nothing, but for the first or the next of a notice."""
+_FAR_ABOVE = 1000
+"""Characters above an item in which the one before it stands."""
 
 
 def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
@@ -106,7 +108,10 @@ def with_counted_items(text: str, lines: Sequence[Line]) -> list[Line]:
     `1  Light-buoy, Fl.R.3s   P`, `2  Depth 8.2 m   Q`: each is one more than the one before.
     """
     counts = [(at, number) for at, line in enumerate(lines) if (number := _count(text, line))]
-    if len(counts) < _FEWEST or any(b - a != 1 for (_, a), (_, b) in pairwise(counts)):
+    goes_on = len(counts) == 1 and _goes_on(text, lines[counts[0][0]], counts[0][1])
+    if (len(counts) < _FEWEST and not goes_on) or any(
+        b - a != 1 for (_, a), (_, b) in pairwise(counts)
+    ):
         return list(lines)
     found = list(lines)
     for at, number in counts:
@@ -124,6 +129,14 @@ def _count(text: str, line: Line) -> int | None:
     number = text[first.start : first.end]
     is_apart = second.gap and tells(text, second)
     return int(number) if number.isdigit() and len(number) <= _LONGEST_COUNT and is_apart else None
+
+
+def _goes_on(text: str, line: Line, number: int) -> bool:
+    """Whether the number of a lone item is the first, or follows on that of an item above."""
+    above = text[max(line.start - _FAR_ABOVE, 0) : line.start]
+    return (
+        number == 1 or re.search(rf"\n[ \t]{{0,20}}{number - 1} {{2,9}}[A-Z]", above) is not None
+    )
 
 
 def _announces(text: str, line: Line) -> bool:

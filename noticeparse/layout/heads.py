@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from noticeparse.layout.asides import takes_cancellation
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.banners import takes_banner
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Element, Line
@@ -56,6 +57,9 @@ class HeadReader:
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
+        if takes_banner(self.assembly, self.keys, line):
+            self.head_is_open = False
+            return True
         if line.elements[0].kind == "chart" and self._is_row(line):
             chart, number = line.elements[:2]
             own = Element("charts_only", chart.start, number.end, True)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
@@ -23,6 +25,9 @@ _STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
+
+
+_COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
 
 
 class KeyReader:
@@ -60,6 +65,10 @@ class KeyReader:
         role = key_role(self.assembly.words(key), has_places=has_places)
         if role is None:
             return False
+        if notice is not None and self._counts(role, values):
+            self.end_block()
+            notice.clauses.append((key.start, values[-1].end))
+            return True
         if role in ("from", "to") and not self._block and not has_places:
             # `To: Masters and pilots`: the head of a letter.
             self.assembly.add_prose(Prose([(line.elements[0].start, line.end)], values))
@@ -92,6 +101,15 @@ class KeyReader:
             return False
         self._of_block(role, key, values)
         return True
+
+    def _counts(self, role: str, values: list[Element]) -> bool:
+        """Whether a key only counts the record below it: `Correction: 1 of 4`."""
+        below = self.following.elements if self.following else ()
+        words = " ".join(self.assembly.words(one) for one in values)
+        opens = bool(below) and below[0].kind == "key"
+        return (
+            role in ("verb", "feature", "items") and opens and _COUNT.fullmatch(words) is not None
+        )
 
     def _number(self, key: Element, values: list[Element]) -> Element | None:
         """The number of the notice that a key opens, behind the letters of its office if any."""

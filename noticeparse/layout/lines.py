@@ -224,7 +224,7 @@ class _LineReader:
             return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
-        tells = text[start] == "[" if kind == "verb" else heads_a_section(text, end)
+        tells = text[start] in "[(" if kind == "verb" else heads_a_section(text, end)
         if gap or tells or before_end < 0 or (not words and found[-1].kind in _BEFORE_AN_OPENING):
             return kind
         if kind == "verb" and joins_commands(text, before_end, end):

@@ -14,6 +14,7 @@ from itertools import pairwise
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.exports import with_bars
+from noticeparse.layout.years_in_front import with_years_behind
 
 _LEAST = 3
 """Lines that must show a mark before it is taken for one."""
@@ -24,6 +25,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
     marks: list[Piece] = []
     for step in (
         _mail,
+        with_years_behind,
         _line_numbers,
         _stars,
         _quoted_cells,
@@ -57,9 +59,17 @@ def _blanked(
     return pattern.sub(replaced, text), marks
 
 
+_SIGN_OF_VERB = re.compile(
+    r"[A-Za-z)][,;]? {1,9}[(\[\"']?>[)\]\"']?(?: {0,3}[=:] {0,3}| means | {1,4})"
+    r"(?:to )?(?:mov|shift|relocat|transfer|amend|chang|replac)",
+    re.IGNORECASE,
+)
+"""In a key to signs: `= amend   > move`; there the mark opens no line of mail."""
+
+
 def _mail(text: str) -> tuple[str, list[Piece]]:
     """`>` before the lines of forwarded mail; the blank behind it belongs to it."""
-    if "\n>" not in text and not text.startswith(">"):
+    if ("\n>" not in text and not text.startswith(">")) or _SIGN_OF_VERB.search(text):
         return text, []
     parts, marks, at = [], [], 0
     for line in text.split("\n"):
@@ -161,7 +171,7 @@ _SILENT_TAGS = frozenset(
 
 
 _LED_KEY = re.compile(
-    r"^([ \t]*)([A-Za-z][A-Za-z ./-]{1,28}?)([ \t]*)(\.{3,60}|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
     re.MULTILINE,
 )
 _KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})

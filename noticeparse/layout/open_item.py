@@ -9,6 +9,7 @@ from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.elements import Element
 from noticeparse.layout.joints import is_row_chart
 from noticeparse.layout.scopes import Scopes
+from noticeparse.readers.codes import SIGNS
 
 
 class OpenItem:
@@ -116,6 +117,9 @@ class OpenItem:
             if self.verb_is_own:
                 self.set_verb(item, self.verb)
                 self.verb_is_own = False
+                if self.text[self.verb.start : self.verb.end].strip("()[]") in SIGNS:
+                    # A sign is that of its line alone.
+                    self.verb = None
         elif self.verb_lost is not None:
             lost = self.text[self.verb_lost.start : self.verb_lost.end]
             start, end = self.verb_lost.start, self.verb_lost.end

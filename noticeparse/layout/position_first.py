@@ -15,6 +15,7 @@ from noticeparse.layout.evidence import (
     tells,
     verb_places,
 )
+from noticeparse.layout.led_places import feature_column, is_listed
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
@@ -31,11 +32,14 @@ class PositionFirst(Cutter):
         self._related_in: Line | None = None
         """The line whose words lead to a second place: `P Move buoy to Q`."""
         self._is_above = stands_above(text, lines)
-        self._is_listed = _is_listed(lines)
+        self._is_listed = is_listed(lines)
         self._verb_places = verb_places(lines)
+        first = next((line for line in lines if line.elements), None)
+        self._verbs_lead = first is not None and first.has("verb") and first.has("point")
+        """Whether each item opens with its verb and its first place on one line."""
         self._led: Item | None = None
         """An item whose feature stands before its places all the same."""
-        self._feature_column = _feature_column(text, lines) if self._is_listed else 0
+        self._feature_column = feature_column(text, lines) if self._is_listed else 0
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """A verb between the place and the words is that of the open item."""
@@ -261,6 +265,8 @@ class PositionFirst(Cutter):
         kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
         if not kinds <= {*PLACES, "label", "bar"}:
             return False
+        if self._lists_places(item):
+            return True
         words = " ".join(self.text[start:end] for start, end in item.words)
         parts = split_phrase(words).parts
         places = [place.element.start for group in item.groups for place in group.places]
@@ -271,30 +277,13 @@ class PositionFirst(Cutter):
             return False
         return parts[-1].kind in ("joining", "bounded", "from_", "separator")
 
+    def _lists_places(self, item: Item) -> bool:
+        """Whether places are listed behind `bounded by`, where each item has a verb of its own."""
+        lead = " ".join(self.text[start:end] for start, end in item.groups[-1].lead)
+        parts = split_phrase(lead).parts if lead else []
+        lists = bool(parts) and parts[-1].kind in ("joining", "bounded")
+        return lists and self._verbs_lead and self.line is not None and not self.line.has("verb")
+
 
 def _has_letter(item: Item) -> bool:
     return bool(item.groups and item.groups[0].places and item.groups[0].places[0].label)
-
-
-def _feature_column(text: str, lines: Sequence[Line]) -> int:
-    """The column in which the features stand behind lettered places, the leftmost of them."""
-    columns = [
-        behind[0].start - line.start
-        for line in lines
-        if len(line.elements) > 2 and line.elements[0].kind == "label"
-        if line.elements[1].kind in PLACES
-        if (behind := [e for e in line.elements[2:] if tells(text, e)])
-    ]
-    return min(columns, default=0)
-
-
-def _is_listed(lines: Sequence[Line]) -> bool:
-    """Whether the places that open an item have a letter or number before them."""
-    led = [
-        line
-        for line in lines
-        if len(line.elements) > 1
-        and line.elements[0].kind == "label"
-        and line.elements[1].kind in PLACES
-    ]
-    return len(led) > 1

@@ -2,15 +2,17 @@
 
 from __future__ import annotations
 
-from noticeparse.layout.elements import Line
+from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.notice_openings import NoticeOpening
 from noticeparse.layout.titles import Cells, Column, Table
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.verbs import canonical_verb
 
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
 _COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
 _PLACED = frozenset({"position", "latitude"})
 _LONGEST = 100
+_WORDS_OF_HEADING = 3
 
 
 def is_comment(text: str, table: Table | None, line: Line) -> bool:
@@ -18,6 +20,62 @@ def is_comment(text: str, table: Table | None, line: Line) -> bool:
     if table is None or table.mark == " ":
         return False
     return text[line.start : line.end].lstrip().startswith(_COMMENTS)
+
+
+def lone_verb(text: str, line: Line) -> Element | None:
+    """The verb of a line with nothing else but a letter before it: `B. Inserted`, `Marks deleted`.
+
+    It may be some words, of which the last is a participle.
+    """
+    *before, last = line.elements or (None,)
+    lettered = not before or [one.kind for one in before if one] == ["label"]
+    if last is None or not lettered:
+        return None
+    words = text[last.start : last.end]
+    commands = last.kind == "verb" or (
+        last.kind == "words"
+        and words[:1].isupper()
+        and words.endswith("ed")
+        and len(words.split()) <= _WORDS_OF_HEADING
+        and not has_kind(words)
+        and canonical_verb(words) is not None
+    )
+    return last if commands else None
+
+
+def awaits_points(text: str, line: Line) -> bool:
+    """Whether a line has words for a feature whose places stand below it."""
+    if line.is_blank or not line.has("verb", "words"):
+        return False
+    return text[line.start : line.end].rstrip().endswith(":")
+
+
+def heading_verb(text: str, line: Line) -> Element | None:
+    """The verb of a line that heads a table."""
+    verbs = [element for element in line.elements if element.kind == "verb"]
+    if len(verbs) == 1 and awaits_points(text, line):
+        return verbs[0]
+    return lone_verb(text, line)
+
+
+def heads_rows(text: str, line: Line) -> bool:
+    """Whether a line is the heading of other rows: `Delete the following marks:`."""
+    words = text[line.start : line.end].rstrip()
+    is_told = line.has("verb") and line.has("words") and words.endswith(":")
+    return is_told and not line.has("point", "half", "reference", "number")
+
+
+def is_heading(text: str, line: Line, cells: Cells) -> bool:
+    """Whether a line is a notice's number and heading, with words in the place of the verb."""
+    if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
+        return False
+    words = " ".join(text[e.start : e.end] for e in cells.get("verb", []))
+    return bool(words) and canonical_verb(words) is None and "." in words
+
+
+def commands(line: Line) -> bool:
+    """Whether a line under columns of charts is an item: its verb leads words and a place."""
+    return line.has("words") and line.has("point", "half", "reference")
 
 
 def is_told(table: Table, opening: NoticeOpening) -> bool:

@@ -10,15 +10,23 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
-from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
+from noticeparse.layout.row_lines import (
+    commands,
+    heads_rows,
+    is_comment,
+    is_heading,
+    is_told,
+    lone_verb,
+    runs_through,
+    second_line,
+)
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
-from noticeparse.readers.codes import read_codes
+from noticeparse.readers.codes import SIGNS, read_codes
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
-from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _PLACES = frozenset({"position", "latitude", "longitude"})
@@ -105,8 +113,10 @@ class TableReader:
         return bool(above.with_second_titles(self.text, line).below)
 
     def takes_codes(self, line: Line) -> bool:
-        """Whether a line is a key to the letters of a column: `I = insert, D = delete`."""
-        if not line.has("verb") or line.has("point", "half", "number"):
+        """Whether a line is a key to letters or signs: `I = insert, D = delete`."""
+        words = self.text[line.start : line.end].lower()
+        tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
+        if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
             return False
         codes = read_codes(self.text[line.start : line.end])
         self.assembly.codes.update(codes)
@@ -152,15 +162,17 @@ class TableReader:
             # Positions with hemispheres of their own need no titles.
             self.table = None
             return False
-        if self._takes_second_line(table, line):
+        if self._takes_verb(table, line) or self._takes_second_line(table, line):
             return True
+        if self.table is None:
+            return False
         if runs_through(table, line):
             return False
         table = self.table = table.with_verbs(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
         if not cells:
             return False
-        if self._heads_rows(line):
+        if heads_rows(self.text, line):
             return False
         cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
@@ -171,7 +183,7 @@ class TableReader:
             # Verb and feature under one title: the titles do not stand over their columns.
             self._dropped, self.table = table.roles, None
             return False
-        if self._is_heading(line, cells):
+        if is_heading(self.text, line, cells):
             return False
         placed = table.states_hemispheres and "latitude" in cells
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
@@ -183,7 +195,7 @@ class TableReader:
                 return False
         lettered = (e for e in line.elements if any(c.isalpha() for c in self.assembly.words(e)))
         first = next(lettered, line.elements[0])
-        if first.kind == "verb" and "verb" not in table.roles and self._commands(line):
+        if first.kind == "verb" and "verb" not in table.roles and commands(line):
             return False
         if not table.roles & set(_ACTION_CELLS) and line.has("verb", "point", "half"):
             # Under columns of charts alone stand items that go on over several lines.
@@ -197,6 +209,18 @@ class TableReader:
         if any(role in cells for role in _ACTION_CELLS):
             self._action(cells)
         return True
+
+    def _takes_verb(self, table: Table, line: Line) -> bool:
+        """Take a verb on a line of its own as that of the rows below; others end the table."""
+        verb = lone_verb(self.text, line)
+        roles = {column.role for column in (*table.columns, *table.below)}
+        if verb is None or "verb" in roles:
+            return False
+        if table.holds_under(self.assembly.words(verb)):
+            self.assembly.add_row({"feature": [verb]})
+            return True
+        self.table = None
+        return False
 
     def _takes_second_line(self, table: Table, line: Line) -> bool:
         """Take a line as the second of the row right above it."""
@@ -223,7 +247,7 @@ class TableReader:
         number = row_number(self.text, cells)
         if number is None or not cells.get("chart") or not cells.get("verb"):
             return False
-        return not self.assembly.is_known(number.words)
+        return self.assembly.of_number(number.words) is None
 
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
@@ -231,12 +255,6 @@ class TableReader:
         if placed:
             points = [e.value.point for e in placed if e.kind == "point"]
             self._point_above = points[-1] if points else None
-
-    def _heads_rows(self, line: Line) -> bool:
-        """Whether a line is the heading of other rows: `Delete the following marks:`."""
-        words = self.text[line.start : line.end].rstrip()
-        is_told = line.has("verb") and line.has("words") and words.endswith(":")
-        return is_told and not line.has("point", "half", "reference", "number")
 
     def _filled(self, cells: Cells) -> Cells:
         """The cells that say something; a ditto mark below a datum says the same of its chart."""
@@ -250,17 +268,6 @@ class TableReader:
         words = " ".join(self.assembly.words(element) for element in cell).strip()
         is_dash = role not in ("old", "new") and words in _DASHES
         return is_dash or words.strip(" .-").lower() in _DITTO
-
-    def _is_heading(self, line: Line, cells: Cells) -> bool:
-        """Whether a line is a notice's number and heading, with words in the place of the verb."""
-        if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
-            return False
-        words = " ".join(self.assembly.words(e) for e in cells.get("verb", []))
-        return bool(words) and canonical_verb(words) is None and "." in words
-
-    def _commands(self, line: Line) -> bool:
-        """Whether a line under columns of charts is an item: its verb leads words and a place."""
-        return line.has("words") and line.has("point", "half", "reference")
 
     def _action(self, cells: Cells) -> None:
         if self._is_prose(cells):

@@ -9,6 +9,7 @@ from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
 from noticeparse.readers.positions import Point
+from noticeparse.readers.verbs import canonical_verb
 
 Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
@@ -48,6 +49,10 @@ class Table(NamedTuple):
     def roles(self) -> set[str]:
         """The roles of its columns."""
         return {column.role for column in self.columns if column.role}
+
+    def holds_under(self, verb: str) -> bool:
+        """Whether the columns hold on under a verb of its own line: from and to tell of moves."""
+        return canonical_verb(verb) == "move" or not {"from", "to"} <= self.roles
 
     def cells(self, text: str, line: Line, above: Point | None) -> Cells | None:
         """The elements of a row by role, or None where the line is no row of this table.

@@ -65,7 +65,7 @@ def _middle(text: str, line: Line) -> int | None:
         if element.kind in _VERBS:
             before, behind = line.elements[:index], line.elements[index + 1 :]
             is_told = any(tells(text, e) for e in before)
-            if text[element.start] == "[":
+            if text[element.start] in "[(":
                 return index if is_told else None
             marked = _is_marked(text, before, element)
             alone = not any(e.kind in _VERBS or tells(text, e) for e in behind)

@@ -205,7 +205,7 @@ def canonical_verb(written: str) -> Verb | None:
         # `insert/add` says one thing twice; `insert/delete` says neither.
         told = {canonical_verb(part) for part in written.split("/")} - {None}
         return told.pop() if len(told) == 1 else None
-    words = " ".join(written.lower().strip(" .:[]<>{}").split())
+    words = " ".join(written.lower().strip(" .:()[]<>{}").split())
     if _NEGATED.search(words):
         return None
     if words in _OF_THE_CHART:

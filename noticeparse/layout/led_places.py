@@ -1,0 +1,32 @@
+"""Lists in which a letter or number stands before each place, and the features behind it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.elements import Line
+from noticeparse.layout.evidence import PLACES, tells
+
+
+def feature_column(text: str, lines: Sequence[Line]) -> int:
+    """The column in which the features stand behind lettered places, the leftmost of them."""
+    columns = [
+        behind[0].start - line.start
+        for line in lines
+        if len(line.elements) > 2 and line.elements[0].kind == "label"
+        if line.elements[1].kind in PLACES
+        if (behind := [e for e in line.elements[2:] if tells(text, e)])
+    ]
+    return min(columns, default=0)
+
+
+def is_listed(lines: Sequence[Line]) -> bool:
+    """Whether the places that open an item have a letter or number before them."""
+    led = [
+        line
+        for line in lines
+        if len(line.elements) > 1
+        and line.elements[0].kind == "label"
+        and line.elements[1].kind in PLACES
+    ]
+    return len(led) > 1
