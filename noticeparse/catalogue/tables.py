@@ -24,6 +24,24 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "cell-misplaced",
+        "error",
+        "`{written}` does not fit the title of its column",
+        "a row that is shifted under its titles says something else in each of its columns",
+        "see what stands under which title in the original table",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Prev | Object | Position | Verb\n"
+            "13/26 | 802 | WGS84 | 3/26 | wreck | 46-00.00S 122-00.00W | insert\n"
+            "14/26 | 803 | WGS84 | 4/26 | rock | 46-01.00S 122-01.00W ‹delete› |"
+        ),
+        good=(
+            "Notice | Chart | Datum | Prev | Object | Position | Verb\n"
+            "13/26 | 802 | WGS84 | 3/26 | wreck | 46-00.00S 122-00.00W | insert\n"
+            "14/26 | 803 | WGS84 | 4/26 | rock | 46-01.00S 122-01.00W | delete"
+        ),
+    ),
+    Entry(
         "place-not-next",
         "error",
         "place {written} of the feature follows place {before}",

@@ -62,6 +62,8 @@ class Item:
     groups: list[Group] = field(default_factory=list)
     tail: list[Piece] = field(default_factory=list)
     """Words behind the last place."""
+    radius: Piece | None = None
+    """The radius of a circle, where a column of its own says it."""
     change: list[Piece] = field(default_factory=list)
     """What the feature becomes, where a column or a key says so."""
     old: list[Piece] = field(default_factory=list)

@@ -15,7 +15,6 @@ from noticeparse.layout.cells import (
     goes_on_in_cells,
     lone_axes,
     set_label,
-    span_of,
     verb_and_change,
     with_own_feature,
     words_beside,
@@ -26,12 +25,14 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.old_new import set_old_and_new
 from noticeparse.layout.repeated_rows import RepeatedRows
+from noticeparse.layout.row_faults import radius_of, row_faults
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
-_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_NOT_OF_ITEM = frozenset({"chart", "notice", "previous", "remark", "offset", "cancels"})
+"""Roles of what a row says of its notice or chart, or what nobody reads."""
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
     "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
@@ -105,7 +106,7 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
-        unread = list(self._faults(cells))
+        unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)
@@ -127,22 +128,14 @@ class RowReader:
             item.added = []
         set_old_and_new(self.text, item, cells)
         set_label(self.text, item, cells, self.codes)
-        radius = span_of(cells.get("radius", []))
-        if radius is not None:
-            item.tail.append(radius)
+        item.radius = radius_of(cells)
         item.pieces = sorted(
             (e.start, e.end)
             for role, cell in cells.items()
-            if role not in _HEAD_ROLES
+            if role not in _NOT_OF_ITEM
             for e in cell
         )
         self.items.append(item)
-
-    def _faults(self, cells: Cells) -> Iterator[Fault]:
-        """What is wrong with the row as such: its notice cannot be told, or it has more cells."""
-        for code, role in (("notice-unread", "unread"), ("row-too-long", "surplus")):
-            if piece := span_of(cells.get(role, [])):
-                yield Fault(code, *piece, {"written": self.text[slice(*piece)]})
 
     def _is_heading(self, cells: Cells) -> bool:
         """Whether a row is a verb over the rows below: `| INSERT | | |`."""
@@ -214,9 +207,7 @@ class RowReader:
         for element in cells.get("feature", []):
             if element.kind not in PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
-        before, behind = words_beside(
-            self.text, cells.get("position") or cells.get("latitude") or []
-        )
+        before, behind = words_beside(self.text, cells)
         item.words += before
         item.tail += behind
         for role, joint in _JOINTS.items():

@@ -263,6 +263,7 @@ class TableReader:
         return line.has("words") and line.has("point", "half", "reference")
 
     def _action(self, cells: Cells) -> None:
+        remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
         if self._is_prose(cells):
             is_parted = self.table is not None and self.table.mark != " "
             naming = _NAMING_CELLS if is_parted else frozenset()
@@ -272,6 +273,8 @@ class TableReader:
         else:
             unit = self.table.depth_unit if self.table else None
             self.assembly.add_row(cells, unit)
+            if remark:
+                self.assembly.add_prose(Prose([(e.start, e.end) for e in remark], remark))
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""

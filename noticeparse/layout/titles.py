@@ -8,6 +8,7 @@ from typing import NamedTuple
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
+from noticeparse.readers.bearings import is_way
 from noticeparse.readers.positions import Point
 
 Cells = dict[str, list[Element]]
@@ -69,6 +70,9 @@ class Table(NamedTuple):
                 continue
             if column is None:
                 return None
+            if column.role is None and is_way(text[element.start : element.end]):
+                # A bearing under a title that is not known: the feature lies off its place.
+                found.setdefault("offset", []).append(element)
             if column.role:
                 if column.role == "longitude" and self._has_longitude_first:
                     element = with_longitude_first(text, element)
