@@ -201,9 +201,11 @@ class Assembly:
         self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
         return self.words(verbs[0])
 
-    def add_second_line(self, cells: Cells) -> bool:
+    def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
-        return self._rows is not None and not self.body and self._rows.add_second_line(cells)
+        if self._rows is None or self.body:
+            return False
+        return (self._rows.add_second_line if is_first else self._rows.add_other_verb)(cells)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""

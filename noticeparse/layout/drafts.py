@@ -128,6 +128,8 @@ class NoticeDraft:
     sources: list[Piece] = field(default_factory=list)
     clauses: list[Piece] = field(default_factory=list)
     """Sentences of the head that name cancelled notices, datum or validity."""
+    cancelled: list[Piece] = field(default_factory=list)
+    """The notices it cancels, from a column of their own."""
     charts: list[ChartDraft] = field(default_factory=list)
     prose: list[Prose] = field(default_factory=list)
     idle_verbs: list[Piece] = field(default_factory=list)

@@ -25,9 +25,10 @@ _STRANGE_TO_VERBS = frozenset(
      "panel", "year", "date", "label"}
 )  # fmt: skip
 """Roles of columns in which no verb stands."""
+_EDITION = re.compile(r"\b(?:edition|chart|publication)s?\b", re.IGNORECASE)
 _FIGURES_ONLY = frozenset({"previous", "notice", "year", "edition"})
 _TAKES_BACK = re.compile(
-    r"\bcancel(?:led|ed)\b(?! (?:and )?[0-9])|\b(?:void|superseded|rescinded|revoked|repealed|disregard"
+    r"\bcancel(?:led|ed)\b(?! [0-9])|\b(?:void|superseded|rescinded|revoked|repealed|disregard"
     r"|ignore|rejected)\b|\bdo not (?:insert|delete|plot|apply|chart|use|enter|add|remove)\b"
     r"|\bnot (?:yet )?(?:to be (?:inserted|deleted|charted|applied|used)|in force|valid)\b"
     r"|\b(?:notice|entry|row|correction|item) (?:is |was |has been )?withdrawn\b",
@@ -38,7 +39,8 @@ _TAKES_BACK = re.compile(
 def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
     """The faults of a row as such; each makes what the row says unusable."""
     for code, role in (
-        ("notice-unread", "unread"), ("row-too-long", "surplus"), ("cell-misplaced", "unfit"),
+        ("notice-unread", "unread"), ("row-too-long", "surplus"),
+        ("datum-unknown", "unknown_datum"),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)
@@ -69,7 +71,8 @@ def _misplaced(text: str, cells: Cells) -> Iterator[Piece]:
     if not any(e.kind == "words" for e in named):
         for role in _FIGURES_ONLY & cells.keys():
             for e in cells[role]:
-                if e.kind == "words" and has_kind(text[e.start : e.end]):
+                words = text[e.start : e.end]
+                if e.kind == "words" and has_kind(words) and not _EDITION.search(words):
                     yield e.start, e.end
     radius = radius_of(cells)
     if radius is not None:

@@ -94,6 +94,18 @@ class RowReader:
         self._held[0].update(cells)
         return True
 
+    def add_other_verb(self, cells: Cells) -> bool:
+        """Read a row for the thing of the row above, which then has two verbs.
+
+        Which of them holds for a row below without a verb cannot be told.
+        """
+        if self._held is None or "feature" in cells or "feature" not in self._held[0]:
+            return False
+        self.row({"feature": self._held[0]["feature"], **cells}, self._held[1])
+        self._give()
+        self.verb = None
+        return True
+
     def finished(self) -> list[Item]:
         """The items of all rows."""
         self._give()

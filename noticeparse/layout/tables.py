@@ -10,7 +10,13 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
-from noticeparse.layout.row_lines import is_comment, is_told, runs_through, second_line
+from noticeparse.layout.row_lines import (
+    is_comment,
+    is_other_verb,
+    is_told,
+    runs_through,
+    second_line,
+)
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
@@ -207,8 +213,10 @@ class TableReader:
         if cells and not awaits and table.below and set(cells) <= _PLACES:
             # One more place below the second line.
             self.assembly.add_row(cells)
-        elif not cells or not awaits or not self.assembly.add_second_line(cells):
-            return False
+        else:
+            may_be = cells and (awaits or is_other_verb(table, line, cells))
+            if not may_be or not self.assembly.add_second_line(cells or {}, is_first=awaits):
+                return False
         self._last_row = line.row
         return True
 

@@ -10,10 +10,9 @@ _SIDE = (
 )
 _BEARING = r"[0-9]{1,3}(?:\.[0-9]{1,2})?° ?(?:\(?(?:T|true|M|mag)\)?)?"
 _FIGURE = r"[0-9]{1,5}(?:[.,][0-9]{1,3})?"
-_MILES = rf"{_FIGURE} ?(?:(?-i:M)|n\.?m\.?|nautical miles?|miles?|cables?)"
-_LENGTH = (
-    rf"{_FIGURE} ?(?:metres?|meters?|m|km|feet|ft|yards?|n\.?m\.?|nautical miles?|miles?|cables?)"
-)
+_MILE = r"n\.?m\.?|nautical miles?|miles?|cables?"
+_MILES = rf"{_FIGURE} ?(?:(?-i:M)|{_MILE})"
+_LENGTH = rf"{_FIGURE} ?(?:metres?|meters?|m|km|feet|ft|yards?|{_MILE})"
 _ALONE = re.compile(
     rf"{_BEARING}(?:[ ,/]{{1,3}}{_MILES})?|{_MILES}(?:[ ,/]{{1,3}}{_BEARING})?"
     rf"|{_LENGTH},? (?:{_SIDE}|{_BEARING})|close(?:,? (?:to )?(?:the )?{_SIDE})?",
