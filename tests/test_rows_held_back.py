@@ -75,13 +75,34 @@ def test_a_remark_may_take_its_row_back(title: str, remark: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "remark", ["reported by a ship", "New edition due", "Cancels 12(T)/26", "established 2026"]
+    "remark",
+    ["reported by a ship", "New edition due", "Cancels 12(T)/26", "valid until cancelled"],
 )
 def test_a_remark_of_a_row_is_kept(remark: str) -> None:
     bulletin = parse(f"{TITLES}Remarks\n{ROW}{remark}\n")
     assert not errors(bulletin)
     assert usable_of(bulletin) == WRECK
     assert [one.text for one in bulletin.notices[0].remarks] == [remark]
+
+
+@pytest.mark.parametrize(("title", "cell"), [("State", "cancelled"), ("Check", "do not insert")])
+def test_a_cell_under_an_unknown_title_may_take_its_row_back(title: str, cell: str) -> None:
+    bulletin = parse(f"{TITLES}{title}\n{ROW}{cell}\n")
+    assert "text-action-lost" in errors(bulletin)
+    assert not usable_of(bulletin)
+
+
+def test_the_unit_of_a_depth_and_the_quality_of_a_place_in_columns() -> None:
+    bulletin = parse(f"{TITLES}Depth | Unit | Quality\n{ROW}30 | ft | PA\n")
+    (action,) = actions_of(bulletin)
+    assert action.usable
+    assert action.feature.depth is not None
+    assert action.feature.depth.value_m == Decimal("9.144")
+    assert action.geometry.positions[0].quality == "approximate"
+
+
+def test_a_validity_until_cancelled_takes_nothing_back() -> None:
+    assert not errors(parse(f"{TITLES}Valid\n{ROW}until cancelled\n"))
 
 
 # places that are told by more than a position

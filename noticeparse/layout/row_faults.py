@@ -18,6 +18,7 @@ from noticeparse.layout.titles import Cells
 from noticeparse.readers.bearings import tells_way
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import read_phrase
+from noticeparse.readers.taken_back import takes_back
 from noticeparse.readers.verbs import canonical_verb
 
 _STRANGE_TO_VERBS = frozenset(
@@ -27,13 +28,6 @@ _STRANGE_TO_VERBS = frozenset(
 """Roles of columns in which no verb stands."""
 _EDITION = re.compile(r"\b(?:edition|chart|publication)s?\b", re.IGNORECASE)
 _FIGURES_ONLY = frozenset({"previous", "notice", "year", "edition"})
-_TAKES_BACK = re.compile(
-    r"\bcancel(?:led|ed)\b(?! [0-9])|\b(?:void|superseded|rescinded|revoked|repealed|disregard"
-    r"|ignore|rejected)\b|\bdo not (?:insert|delete|plot|apply|chart|use|enter|add|remove)\b"
-    r"|\bnot (?:yet )?(?:to be (?:inserted|deleted|charted|applied|used)|in force|valid)\b"
-    r"|\b(?:notice|entry|row|correction|item) (?:is |was |has been )?withdrawn\b",
-    re.IGNORECASE,
-)
 
 
 def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
@@ -105,7 +99,7 @@ def _takes_back(text: str, cell: list[Element]) -> bool:
     """Whether a remark says that its row does not hold, or is a command or place of its own."""
     start, end = cell[0].start, cell[-1].end
     words = text[start:end].strip()
-    if any(e.kind in PLACES for e in cell) or _TAKES_BACK.search(words):
+    if any(e.kind in PLACES for e in cell) or takes_back(words):
         return True
     first = words.split()[0].lower().strip(".,:;") if words else ""
     is_command = canonical_verb(first) is not None and not first.endswith(

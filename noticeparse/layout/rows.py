@@ -14,6 +14,7 @@ from noticeparse.layout.cells import (
     changed_property,
     goes_on_in_cells,
     lone_axes,
+    quality_of,
     set_label,
     verb_and_change,
     with_own_feature,
@@ -146,6 +147,7 @@ class RowReader:
             for role, cell in cells.items()
             if role not in _NOT_OF_ITEM
             for e in cell
+            if role != "quality" or (e.start, e.end) in item.tail
         )
         self.items.append(item)
 
@@ -221,7 +223,7 @@ class RowReader:
                 item.words.append((element.start, element.end))
         before, behind = words_beside(self.text, cells)
         item.words += before
-        item.tail += behind
+        item.tail += behind + quality_of(self.text, cells)
         for role, joint in _JOINTS.items():
             pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
             if not pieces:
@@ -232,6 +234,8 @@ class RowReader:
             written = self._words(cells[role])
             quoted = '"' if role in ("name", "legend") and '"' not in written else ""
             unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
+            if role == "depth" and cells.get("unit"):
+                unit = f" {self._words(cells['unit'])}"
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
 

@@ -10,6 +10,7 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
 from noticeparse.readers.bearings import is_way
 from noticeparse.readers.positions import Point
+from noticeparse.readers.taken_back import takes_back
 
 Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
@@ -70,9 +71,12 @@ class Table(NamedTuple):
                 continue
             if column is None:
                 return None
-            if column.role is None and is_way(text[element.start : element.end]):
+            if column.role is None:
+                words = text[element.start : element.end]
                 # A bearing under a title that is not known: the feature lies off its place.
-                found.setdefault("offset", []).append(element)
+                role = "offset" if is_way(words) else "remark" if takes_back(words) else None
+                if role:
+                    found.setdefault(role, []).append(element)
             if column.role:
                 if column.role == "longitude" and self._has_longitude_first:
                     element = with_longitude_first(text, element)
