@@ -252,6 +252,17 @@ def test_a_year_without_a_number_is_not_of_the_notice_above() -> None:
     assert ("insert", "rock") not in usable_of(bulletin)
 
 
+def test_a_new_thing_stands_where_it_goes() -> None:
+    bulletin = parse(
+        "Notice | Chart | Verb | Object | From | To\n"
+        f"23/26 | 16 | insert | rock | | {P}\n24/26 | 16 | insert | cable | {P} | {Q}\n"
+    )
+    assert not errors(bulletin)
+    rock, cable = (action.geometry for action in actions_of(bulletin))
+    assert (rock.shape, len(rock.positions)) == ("point", 1)
+    assert (cable.shape, cable.relation, len(cable.positions)) == ("line", "joining", 2)
+
+
 @pytest.mark.parametrize(
     ("verb", "is_usable"), [("delete", False), ("insert", False), ("move", True)]
 )
