@@ -203,9 +203,8 @@ class Assembly:
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
-        if self._rows is None or self.body:
-            return False
-        return (self._rows.add_second_line if is_first else self._rows.add_other_verb)(cells)
+        rows = None if self.body else self._rows
+        return rows is not None and rows.add_second_line(cells, is_first=is_first)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""

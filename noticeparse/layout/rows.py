@@ -88,14 +88,16 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
-    def add_second_line(self, cells: Cells) -> bool:
+    def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """Give the row above the cells of its second line, where it has none of their roles."""
+        if not is_first:
+            return self._add_other_verb(cells)
         if self._held is None or set(cells) & set(self._held[0]):
             return False
         self._held[0].update(cells)
         return True
 
-    def add_other_verb(self, cells: Cells) -> bool:
+    def _add_other_verb(self, cells: Cells) -> bool:
         """Read a row for the thing of the row above, which then has two verbs.
 
         Which of them holds for a row below without a verb cannot be told.
