@@ -36,6 +36,8 @@ COMPANIONS = {
     "place-before-verb": {"item-without-position"},
     # The rows stand under a notice of their own, which has no number.
     "notice-unread": {"notice-head-missing"},
+    # The only datum of the text is not known.
+    "datum-unknown": {"datum-not-stated"},
 }
 
 

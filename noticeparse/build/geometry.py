@@ -19,6 +19,7 @@ from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
 from noticeparse.stretch import Stretch, gather
+from noticeparse.vocabulary import primitives
 
 
 class GeometryReading:
@@ -52,6 +53,7 @@ def read_geometry(
         _take_group(context, found, group, parts, phrase, labels, is_move, faults)
     if not item.groups:
         take_parts(found, lead, words.text)
+    _insert_where_it_goes(found, item, kind)
     found.is_taken_from = found.is_taken_from and _is_taken(item, words.text)
     rest = take_tail(context, found, item)
     found.is_unclear |= leads_nowhere(words.text, rest.text)
@@ -89,6 +91,17 @@ def read_geometry(
         if found.destination:
             labels.last = found.destination[-1]
     return GeometryReading(geometry, destination, rest)
+
+
+def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
+    """In columns FROM and TO a new cable runs from one to the other; a new rock has TO alone."""
+    if not found.destination or canonical_verb(item.verb or "") != "insert":
+        return
+    runs = len(found.positions) == len(found.destination) == 1 and "L" in primitives(kind)
+    if runs or not (found.positions or found.has_lost_place):
+        found.is_from_to = found.is_from_to or runs
+        found.positions += found.destination
+        found.destination = []
 
 
 def _is_taken(item: Item, words: str) -> bool:

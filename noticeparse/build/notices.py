@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from itertools import chain
 from typing import NamedTuple
 
@@ -13,12 +12,14 @@ from noticeparse.build.extents import item_extent, over
 from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import (
+    cancelled_in_cells,
     charts_in_passing,
     named_charts,
+    rows_in_heading,
     strays,
     tells_of_change,
 )
-from noticeparse.build.sections import Section, SectionReader, own_number
+from noticeparse.build.sections import Section, SectionReader, own_number, without_chart
 from noticeparse.build.untold_changes import changes_without_place, is_for_charts
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -70,6 +71,10 @@ class NoticeBuilder:
         draft = self.draft
         heading = self._heading()
         self._clauses(draft.clauses)
+        refs, faults = cancelled_in_cells(self.context, draft)
+        self.cancels += refs
+        faults += rows_in_heading(self.context, draft)
+        self.located += [Located(fault, [self.path], self.id) for fault in faults]
         sections = self._sections()
         remarks = [self._remark(prose, index) for index, prose in enumerate(draft.prose)]
         charts = [
@@ -196,7 +201,7 @@ class NoticeBuilder:
                 self._action(reading, item, actions, path, head.chart)
         self._say_unit_once(first_fault)
         if head.chart is None and section.items:
-            self._fault(self._without_chart(section), [path])
+            self._fault(without_chart(self.context, self.draft, section), [path])
         return ChartSection(
             chart=head.chart,
             international=head.international,
@@ -210,16 +215,6 @@ class NoticeBuilder:
             actions=actions,
             span=self.context.span(*section.extent),
         )
-
-    def _without_chart(self, section: Section) -> Fault:
-        """No chart is named, or the head speaks of one whose number could not be read."""
-        prose = [piece for one in self.draft.prose for piece in one.pieces[:1]]
-        for start, end in (*self.draft.heading, *prose):
-            words = self.context.text[start:end]
-            if re.match(r"charts?\b", words, re.IGNORECASE):
-                values = {"written": self.context.written(start, end)}
-                return Fault("chart-unread", start, end, values)
-        return Fault("chart-not-named", *section.extent)
 
     def _say_unit_once(self, first_fault: int) -> None:
         """One remark a section that depths were read as metres for want of a unit."""

@@ -216,7 +216,7 @@ class SectionReader:
 _ALL_CHARTS = re.compile(
     r"(?:on |for )?(?:both|all)(?: of)?(?: the| these)? charts", re.IGNORECASE
 )
-_SAID = ("previous_written", "panel", "edition", "international")
+_SAID = ("previous_written", "panel", "edition", "international", "datum")
 
 
 def _joined(sections: list[Section]) -> list[Section]:
@@ -266,6 +266,17 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
         told = draft.status or next((one for one in said if one), None)
         ref = ref.model_copy(update={"status": told or "permanent"})
     return OwnNumber(ref, faults)
+
+
+def without_chart(context: Context, draft: NoticeDraft, section: Section) -> Fault:
+    """No chart is named, or the head speaks of one whose number could not be read."""
+    prose = [piece for one in draft.prose for piece in one.pieces[:1]]
+    for start, end in (*draft.heading, *prose):
+        words = context.text[start:end]
+        if re.match(r"charts?\b", words, re.IGNORECASE):
+            values = {"written": context.written(start, end)}
+            return Fault("chart-unread", start, end, values)
+    return Fault("chart-not-named", *section.extent)
 
 
 def extent_of(pieces: list[Piece]) -> Piece:

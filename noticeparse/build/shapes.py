@@ -118,7 +118,8 @@ def _wrong(
             if number not in (len(found.positions), len(found.positions) + found.is_ring):
                 values = {"count": str(number), "found": str(len(found.positions))}
                 yield "geometry-not-as-counted", values
-    if found.is_from_to and not is_move and shape != "line":
+    leads_on = bool(found.destination) and not is_move
+    if leads_on or (found.is_from_to and not is_move and shape != "line"):
         yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}
     lost = not found.positions and found.has_lost_place

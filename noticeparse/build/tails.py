@@ -36,6 +36,10 @@ _LEADS = frozenset({"close", "offset", "centred"})
 def take_tail(context: Context, found: Found, item: Item) -> Stretch:
     """Radius, bearings and a second fix behind the last place; other words are handed back."""
     rest: list[tuple[int, int]] = []
+    if item.radius is not None:
+        words = context.text[slice(*item.radius)]
+        words = words if "radius" in words.lower() else f"radius {words}"
+        take_parts(found, read_phrase(words), words)
     for start, end in item.tail:
         words = context.text[start:end]
         parts = read_phrase(words)

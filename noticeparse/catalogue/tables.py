@@ -6,6 +6,40 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "cell-misplaced",
+        "error",
+        "`{written}` does not fit the title of its column",
+        "a row that is shifted under its titles says something else in each of its columns",
+        "see what stands under which title in the original table",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Prev | Object | Position | Verb\n"
+            "13/26 | 802 | WGS84 | 3/26 | wreck | 46-00.00S 122-00.00W | insert\n"
+            "14/26 | 803 | WGS84 | 4/26 | rock | 46-01.00S 122-01.00W ‹delete› |"
+        ),
+        good=(
+            "Notice | Chart | Datum | Prev | Object | Position | Verb\n"
+            "13/26 | 802 | WGS84 | 3/26 | wreck | 46-00.00S 122-00.00W | insert\n"
+            "14/26 | 803 | WGS84 | 4/26 | rock | 46-01.00S 122-01.00W | delete"
+        ),
+    ),
+    Entry(
+        "datum-unknown",
+        "warning",
+        "`{written}` in the column of the datum is no datum that is known",
+        "positions of one datum may lie hundreds of metres off on another",
+        "look for a slip in its name, or shift the positions as the chart tells",
+        _COMMON,
+        bad=(
+            "Notice | Chart | Datum | Action | Object | Position\n"
+            "13/26 | 802 | ‹Old Island 1911› | Insert | wreck | 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "Notice | Chart | Datum | Action | Object | Position\n"
+            "13/26 | 802 | WGS84 | Insert | wreck | 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "notice-unread",
         "error",
         "`{written}` in the column of the notices is no notice number",

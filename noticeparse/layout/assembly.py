@@ -197,9 +197,10 @@ class Assembly:
             self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
         return self.words(verb)
 
-    def add_second_line(self, cells: Cells) -> bool:
+    def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
-        return self._rows is not None and not self.body and self._rows.add_second_line(cells)
+        rows = None if self.body else self._rows
+        return rows is not None and rows.add_second_line(cells, is_first=is_first)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""

@@ -11,7 +11,8 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
 from noticeparse.readers.openings import is_parted
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import is_connector, read_phrase
+from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_COUNT = 3
@@ -106,20 +107,41 @@ def awaits_destination(item: Item) -> bool:
     return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
 
 
-def words_beside(text: str, cell: list[Element]) -> tuple[list[Piece], list[Piece]]:
-    """The words before the first place of a cell, and those behind its last: `close N of P`."""
-    at = [i for i, element in enumerate(cell) if element.kind in PLACES]
-    if not at:
-        return [], []
+def words_beside(text: str, cells: Cells) -> tuple[list[Piece], list[Piece]]:
+    """The words before the first place of a row, and those behind its last: `close N of P`.
+
+    Words behind that lie by the place as those before would, `P close N`, are given with these.
+    """
+    axes = [cells.get("latitude", []), cells.get("longitude", [])]
+    parts: tuple[list[Element], list[Element]] = [], []
+    for cell in [cells["position"]] if "position" in cells else axes:
+        at = [i for i, element in enumerate(cell) if element.kind in PLACES]
+        if at and cell is not axes[1]:
+            parts[0].extend(cell[: at[0]])
+        if at or (cell is axes[1] and any(e.kind in PLACES for e in axes[0])):
+            parts[1].extend(cell[at[-1] + 1 if at else 0 :])
     before, behind = (
         [
             (e.start, e.end)
             for e in part
             if e.kind == "words" and any(c.isalpha() for c in text[e.start : e.end])
         ]
-        for part in (cell[: at[0]], cell[at[-1] + 1 :])
+        for part in parts
     )
-    return before, behind
+    lying = [piece for piece in behind if _lies_close(text[slice(*piece)])]
+    return before + lying, [piece for piece in behind if piece not in lying]
+
+
+def quality_of(text: str, cells: Cells) -> list[Piece]:
+    """The mark of quality of a position that a column of its own has: `PA`."""
+    cell = cells.get("quality", [])
+    return [(e.start, e.end) for e in cell if quality_mark(text[e.start : e.end])]
+
+
+def _lies_close(words: str) -> bool:
+    """Whether words say on which side of a place a thing lies, and nothing else: `close N`."""
+    kinds = {part.kind for part in read_phrase(words.strip(" ,.()"))}
+    return bool(kinds & {"close", "vicinity"}) and kinds <= {"close", "vicinity", "separator"}
 
 
 def span_of(elements: list[Element]) -> Piece | None:

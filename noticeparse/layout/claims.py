@@ -122,6 +122,7 @@ def _of_notice(notice: NoticeDraft) -> Iterator[Piece]:
     if notice.number is not None:
         yield notice.start, notice.number.end
     yield from (*notice.heading, *notice.sources, *notice.clauses, *notice.class_headings)
+    yield from notice.cancelled
     for prose in notice.prose:
         yield from prose.pieces
     for chart in notice.charts:

@@ -62,6 +62,8 @@ class Item:
     groups: list[Group] = field(default_factory=list)
     tail: list[Piece] = field(default_factory=list)
     """Words behind the last place."""
+    radius: Piece | None = None
+    """The radius of a circle, where a column of its own says it."""
     change: list[Piece] = field(default_factory=list)
     """What the feature becomes, where a column or a key says so."""
     old: list[Piece] = field(default_factory=list)
@@ -126,6 +128,8 @@ class NoticeDraft:
     sources: list[Piece] = field(default_factory=list)
     clauses: list[Piece] = field(default_factory=list)
     """Sentences of the head that name cancelled notices, datum or validity."""
+    cancelled: list[Piece] = field(default_factory=list)
+    """The notices it cancels, from a column of their own."""
     charts: list[ChartDraft] = field(default_factory=list)
     prose: list[Prose] = field(default_factory=list)
     idle_verbs: list[Piece] = field(default_factory=list)

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element
 from noticeparse.layout.row_numbers import row_number, take_bracketed
 from noticeparse.layout.titles import Cells
+from noticeparse.readers.heads import read_parts
 
 HEAD_CELLS = (
     "chart", "international", "panel", "edition", "edition_date", "datum",
@@ -22,17 +24,28 @@ class RowHeads:
         """Whether rows of the open table have named their notices."""
         self._unread = ""
         """The words in the column of the notices that are no number of one."""
+        self._datums: set[Piece] = set()
+        """Where cells of a datum stand."""
 
     def take(self, cells: Cells) -> None:
         """Go on under the notice and chart that the cells name."""
         before = take_bracketed(self.assembly.text, cells)
         self._takes_head(cells)
+        if (notice := self.assembly.notice) is not None:
+            notice.cancelled += [
+                (e.start, e.end)
+                for e in cells.get("cancels", [])
+                if e.kind in ("number", "words") and self.assembly.words(e).strip(" ,;&-")
+            ]
         if before is not None and self.assembly.charts:
             chart = self.assembly.charts[-1]
             chart.previous = chart.previous or before
 
     def _takes_head(self, cells: Cells) -> None:
         is_new = self._takes_notice(cells)
+        datum = [(e.start, e.end) for e in cells.get("datum", [])]
+        is_new |= self._is_other(datum)
+        self._datums.update(datum)
         if not cells.get("chart") and not is_new:
             return
         pieces = [(e.start, e.end) for role in HEAD_CELLS for e in cells.get(role, [])]
@@ -42,18 +55,33 @@ class RowHeads:
         charts = self.assembly.charts
         current = charts[-1].number if charts else None
         if not chart and charts:
-            chart, pieces = current or "", list(charts[-1].head)
+            head = charts[-1].head
+            kept = [piece for piece in head if not datum or piece not in self._datums]
+            chart, pieces = current or "", kept + datum
         if is_new or chart != current:
             items = cells.get("items", [])
             letters = (items[0].start, items[-1].end) if items else None
             before = previous[0] if previous else None
+            words = " ".join(self.assembly.text[slice(*piece)] for piece in datum)
+            if words and not any(part.kind == "DATUM" for part in read_parts(words)):
+                cells["unknown_datum"] = cells["datum"]
             self.assembly.open_row_chart(pieces, chart, before, letters)
+
+    def _is_other(self, datum: list[Piece]) -> bool:
+        """Whether the datum of a row is another than that of the section that is open."""
+        text, charts = self.assembly.text, self.assembly.charts
+        head = [text[slice(*piece)] for piece in charts[-1].head] if charts else []
+        return bool(charts) and any(text[slice(*piece)] not in head for piece in datum)
 
     def _takes_notice(self, cells: Cells) -> bool:
         """Open the notice of a row; whether it is another than that of the row above."""
         number = row_number(self.assembly.text, cells)
         notice = self.assembly.notice
         if number is None:
+            if self._is_of_other_year(cells):
+                # `451 | 26`, and below it ` | 27`: no notice that was named is of this year.
+                cells["unread"] = cells.pop("year")
+                return self._opens_unread(cells["unread"])
             is_several = sum(e.kind == "number" for e in cells.get("notice", [])) > 1
             if not (is_several or (self.names_notices and cells.get("notice"))):
                 return False
@@ -65,6 +93,14 @@ class RowHeads:
         if is_new:
             self.assembly.switch_notice(number.words, number.element.start, number.element)
         return is_new
+
+    def _is_of_other_year(self, cells: Cells) -> bool:
+        """Whether a row without a number names another year than the notice that is open."""
+        year = " ".join(self.assembly.words(e) for e in cells.get("year", [])).strip()
+        notice = self.assembly.notice
+        if cells.get("notice") or not year or notice is None or notice.number_words is None:
+            return False
+        return not notice.number_words.endswith(year[-2:])
 
     def _opens_unread(self, cell: list[Element]) -> bool:
         """Open a notice without a number, unless the row above has the same words for its own."""

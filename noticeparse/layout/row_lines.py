@@ -100,6 +100,12 @@ def runs_through(table: Table, line: Line) -> bool:
     return False
 
 
+def is_other_verb(table: Table, line: Line, cells: Cells) -> bool:
+    """Whether a line below the second one of a row has one more verb, and its place."""
+    told = [element.kind for element in cells.get("verb", [])]
+    return bool(table.below) and told == ["verb"] and line.has("point", "half")
+
+
 def second_line(text: str, table: Table, line: Line) -> Cells | None:
     """The cells of a line that is the second of the row above it, or None.
 

@@ -14,8 +14,8 @@ from noticeparse.layout.cells import (
     changed_property,
     goes_on_in_cells,
     lone_axes,
+    quality_of,
     set_label,
-    span_of,
     verb_and_change,
     with_own_feature,
     words_beside,
@@ -26,12 +26,14 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.old_new import set_old_and_new
 from noticeparse.layout.repeated_rows import RepeatedRows
+from noticeparse.layout.row_faults import radius_of, row_faults
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
-_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_NOT_OF_ITEM = frozenset({"chart", "notice", "previous", "remark", "offset", "cancels"})
+"""Roles of what a row says of its notice or chart, or what nobody reads."""
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
     "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
@@ -86,11 +88,25 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
-    def add_second_line(self, cells: Cells) -> bool:
+    def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """Give the row above the cells of its second line, where it has none of their roles."""
+        if not is_first:
+            return self._add_other_verb(cells)
         if self._held is None or set(cells) & set(self._held[0]):
             return False
         self._held[0].update(cells)
+        return True
+
+    def _add_other_verb(self, cells: Cells) -> bool:
+        """Read a row for the thing of the row above, which then has two verbs.
+
+        Which of them holds for a row below without a verb cannot be told.
+        """
+        if self._held is None or "feature" in cells or "feature" not in self._held[0]:
+            return False
+        self.row({"feature": self._held[0]["feature"], **cells}, self._held[1])
+        self._give()
+        self.verb = None
         return True
 
     def finished(self) -> list[Item]:
@@ -105,7 +121,7 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))
-        unread = list(self._faults(cells))
+        unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
             self._go_on(last, cells, groups)
@@ -127,22 +143,15 @@ class RowReader:
             item.added = []
         set_old_and_new(self.text, item, cells)
         set_label(self.text, item, cells, self.codes)
-        radius = span_of(cells.get("radius", []))
-        if radius is not None:
-            item.tail.append(radius)
+        item.radius = radius_of(cells)
         item.pieces = sorted(
             (e.start, e.end)
             for role, cell in cells.items()
-            if role not in _HEAD_ROLES
+            if role not in _NOT_OF_ITEM
             for e in cell
+            if role != "quality" or (e.start, e.end) in item.tail
         )
         self.items.append(item)
-
-    def _faults(self, cells: Cells) -> Iterator[Fault]:
-        """What is wrong with the row as such: its notice cannot be told, or it has more cells."""
-        for code, role in (("notice-unread", "unread"), ("row-too-long", "surplus")):
-            if piece := span_of(cells.get(role, [])):
-                yield Fault(code, *piece, {"written": self.text[slice(*piece)]})
 
     def _is_heading(self, cells: Cells) -> bool:
         """Whether a row is a verb over the rows below: `| INSERT | | |`."""
@@ -214,11 +223,9 @@ class RowReader:
         for element in cells.get("feature", []):
             if element.kind not in PLACES and element.kind not in ("label", "verb"):
                 item.words.append((element.start, element.end))
-        before, behind = words_beside(
-            self.text, cells.get("position") or cells.get("latitude") or []
-        )
+        before, behind = words_beside(self.text, cells)
         item.words += before
-        item.tail += behind
+        item.tail += behind + quality_of(self.text, cells)
         for role, joint in _JOINTS.items():
             pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
             if not pieces:
@@ -229,6 +236,8 @@ class RowReader:
             written = self._words(cells[role])
             quoted = '"' if role in ("name", "legend") and '"' not in written else ""
             unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
+            if role == "depth" and cells.get("unit"):
+                unit = f" {self._words(cells['unit'])}"
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
 

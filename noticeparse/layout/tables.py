@@ -15,6 +15,7 @@ from noticeparse.layout.row_lines import (
     heads_rows,
     is_comment,
     is_heading,
+    is_other_verb,
     is_told,
     lone_verb,
     runs_through,
@@ -231,8 +232,10 @@ class TableReader:
         if cells and not awaits and table.below and set(cells) <= _PLACES:
             # One more place below the second line.
             self.assembly.add_row(cells)
-        elif not cells or not awaits or not self.assembly.add_second_line(cells):
-            return False
+        else:
+            may_be = cells and (awaits or is_other_verb(table, line, cells))
+            if not may_be or not self.assembly.add_second_line(cells or {}, is_first=awaits):
+                return False
         self._last_row = line.row
         return True
 
@@ -270,6 +273,7 @@ class TableReader:
         return is_dash or words.strip(" .-").lower() in _DITTO
 
     def _action(self, cells: Cells) -> None:
+        remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
         if self._is_prose(cells):
             is_parted = self.table is not None and self.table.mark != " "
             naming = _NAMING_CELLS if is_parted else frozenset()
@@ -279,6 +283,8 @@ class TableReader:
         else:
             unit = self.table.depth_unit if self.table else None
             self.assembly.add_row(cells, unit)
+            if remark:
+                self.assembly.add_prose(Prose([(e.start, e.end) for e in remark], remark))
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""

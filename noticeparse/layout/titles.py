@@ -8,7 +8,9 @@ from typing import NamedTuple
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
+from noticeparse.readers.bearings import is_way
 from noticeparse.readers.positions import Point
+from noticeparse.readers.taken_back import takes_back
 from noticeparse.readers.verbs import canonical_verb
 
 Cells = dict[str, list[Element]]
@@ -74,6 +76,12 @@ class Table(NamedTuple):
                 continue
             if column is None:
                 return None
+            if column.role is None:
+                words = text[element.start : element.end]
+                # A bearing under a title that is not known: the feature lies off its place.
+                role = "offset" if is_way(words) else "remark" if takes_back(words) else None
+                if role:
+                    found.setdefault(role, []).append(element)
             if column.role:
                 if column.role == "longitude" and self._has_longitude_first:
                     element = with_longitude_first(text, element)

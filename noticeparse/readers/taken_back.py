@@ -1,0 +1,19 @@
+"""Words in a cell that take the whole row back: `cancelled by 24/26`, `do not insert`."""
+
+from __future__ import annotations
+
+import re
+
+_TAKES_BACK = re.compile(
+    r"(?<!until )(?<!unless )(?<!till )\bcancel(?:led|ed)\b(?! [0-9])"
+    r"|\b(?:void|superseded|rescinded|revoked|repealed|disregard|ignore|rejected)\b"
+    r"|\bdo not (?:insert|delete|plot|apply|chart|use|enter|add|remove)\b"
+    r"|\bnot (?:yet )?(?:to be (?:inserted|deleted|charted|applied|used)|in force|valid)\b"
+    r"|\b(?:notice|entry|row|correction|item) (?:is |was |has been )?withdrawn\b",
+    re.IGNORECASE,
+)
+
+
+def takes_back(words: str) -> bool:
+    """Whether words say that what they stand beside does not hold."""
+    return _TAKES_BACK.search(words) is not None
