@@ -45,3 +45,11 @@ def test_places_that_are_joined_are_those_of_each() -> None:
     assert len(told(parse(text))) == 2
     text = f"{HEAD}{P}\n{Q}\nInsert wrecks\nDelete rocks\n"
     assert len(told(parse(text))) == 2
+
+
+def test_the_number_of_one_chart_in_brackets_or_words() -> None:
+    head = "41/26 Quill Sound\nCharts 802 [30/26] and 803 [31/26] WGS84, depths in metres\n"
+    for words in (f"Insert wreck {P} (802)", f"A buoy in {P} has been inserted on chart 802."):
+        bulletin = parse(f"{head}{words}\n")
+        assert told(bulletin) == []
+        assert errors(bulletin) == {"item-of-one-chart"}

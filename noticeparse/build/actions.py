@@ -111,15 +111,24 @@ def read_action(
         # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
-    faults += contradictions(context, item, phrase, verb, described.feature, geometry)
-    faults += conditions(context, item, phrase, verb, described.feature)
-    faults += words_of_change(context, item, phrase, described.feature)
-    faults += places_of_others(context, item, verb)
-    faults += counted_places(context, item, geometry)
+    faults += _against(context, item, phrase, verb, described.feature, geometry)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _against(
+    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
+) -> list[Fault]:
+    """What in the words of an item keeps it from being carried out as it is read."""
+    return [
+        *contradictions(context, item, words, verb, feature, geometry),
+        *conditions(context, item, words, verb, feature),
+        *words_of_change(context, item, words, feature),
+        *places_of_others(context, item, verb),
+        *counted_places(context, item, geometry),
+    ]
 
 
 def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:

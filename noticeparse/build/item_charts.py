@@ -54,6 +54,11 @@ def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> It
         return item
     named = _named(context.text[slice(*item.tail[-1])])
     if not named or not named <= known:
+        written = context.text[slice(*item.tail[-1])].strip(" .,;")
+        if len(known) > 1 and written[:1] + written[-1:] == "()" and written[1:-1] in known:
+            # A figure in round brackets that is the number of one of the charts.
+            fault = Fault("item-of-one-chart", *item.tail[-1], {"written": written})
+            return replace(item, faults=[*item.faults, fault])
         return item
     return replace(item, tail=item.tail[:-1]) if chart in named else None
 

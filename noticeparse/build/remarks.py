@@ -22,7 +22,9 @@ _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ONE_CHART = re.compile(
-    r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b", re.I
+    r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
+    r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b",
+    re.I,
 )
 
 _APART = re.compile(r" {3,80}(?=[^ ])")

@@ -64,22 +64,6 @@ ENTRIES = (
         good="Insert wreck 46-00.00S 122-00.00W\nDelete wreck 46-00.50S 122-00.00W",
     ),
     Entry(
-        "change-without-place",
-        "error",
-        "`{written}` tells of a change, but not where",
-        "an action may be lost: what was removed stays on the chart",
-        "read in the original notice which thing is meant",
-        _COMMON,
-        bad=(
-            "A wreck has been found in 46-00.00S 122-00.00W. ‹The special buoy nearby has been "
-            "removed.›"
-        ),
-        good=(
-            "A wreck has been found in 46-00.00S 122-00.00W. The special buoy in 46-00.50S "
-            "122-00.00W has been removed."
-        ),
-    ),
-    Entry(
         "item-of-one-chart",
         "error",
         "`{written}` is said of one chart alone",
@@ -131,16 +115,6 @@ ENTRIES = (
             "Insert (a) wreck 46-00.00S 122-00.00W\n"
             "(b) rock 46-00.50S 122-00.00W"
         ),
-    ),
-    Entry(
-        "item-without-feature",
-        "error",
-        "nothing says what lies at `{written}`",
-        "its words may stand with another place, above it or below",
-        "look for the feature in the original notice",
-        _COMMON,
-        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete 46-00.50S 122-00.00W›",
-        good="Insert wreck 46-00.00S 122-00.00W\nDelete rock 46-00.50S 122-00.00W",
     ),
     Entry(
         "item-without-position",

@@ -106,6 +106,22 @@ ENTRIES = (
         good="Amend light Fl.5s: range to 11M 46-00.00S 122-00.00W",
     ),
     Entry(
+        "change-without-place",
+        "error",
+        "`{written}` tells of a change, but not where",
+        "an action may be lost: what was removed stays on the chart",
+        "read in the original notice which thing is meant",
+        _PRACTICE,
+        bad=(
+            "A wreck has been found in 46-00.00S 122-00.00W. ‹The special buoy nearby has been "
+            "removed.›"
+        ),
+        good=(
+            "A wreck has been found in 46-00.00S 122-00.00W. The special buoy in 46-00.50S "
+            "122-00.00W has been removed."
+        ),
+    ),
+    Entry(
         "swap-not-divided",
         "error",
         "`{written}`: what goes and what comes cannot be told apart",

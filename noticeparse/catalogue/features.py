@@ -239,4 +239,14 @@ ENTRIES = (
         bad="Insert depth 8m, ‹frobnicated grommet› 46-00.00S 122-00.00W",
         good="Insert depth 8m, position approximate 46-00.00S 122-00.00W",
     ),
+    Entry(
+        "item-without-feature",
+        "error",
+        "nothing says what lies at `{written}`",
+        "its words may stand with another place, above it or below",
+        "look for the feature in the original notice",
+        _PRACTICE,
+        bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete 46-00.50S 122-00.00W›",
+        good="Insert wreck 46-00.00S 122-00.00W\nDelete rock 46-00.50S 122-00.00W",
+    ),
 )

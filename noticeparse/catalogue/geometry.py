@@ -135,18 +135,6 @@ ENTRIES = (
         good="Move special buoy from 46-00.00S 122-00.00W to 46-00.50S 122-00.00W",
     ),
     Entry(
-        "place-of-another",
-        "error",
-        "`{written}`: this place may be that of another thing",
-        "the feature would be charted there as well, or deleted where another one stays",
-        "read in the original notice what is said of the second place",
-        _COMMON,
-        bad=(
-            "A buoy has been established in 46-00.00S 122-00.00W, ‹not› in 46-00.50S 122-00.00W."
-        ),
-        good="A buoy has been established in 46-00.00S 122-00.00W, and in 46-00.50S 122-00.00W.",
-    ),
-    Entry(
         "offset-disagrees",
         "warning",
         "the position lies {metres} m from where its bearing and distance put it",
@@ -181,6 +169,16 @@ ENTRIES = (
         _COMMON,
         bad="‹Insert special buoy, bearing 045° from 46-00.00S 122-00.00W›",
         good="Insert special buoy 045° 0.2 miles from 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "place-of-another",
+        "error",
+        "`{written}`: this place may be that of another thing",
+        "the feature would be charted there as well, or deleted where another one stays",
+        "read in the original notice what is said of the second place",
+        _COMMON,
+        bad=("A wreck has been found in 46-00.00S 122-00.00W, ‹not› in 46-00.50S 122-00.00W."),
+        good="A wreck has been found in 46-00.00S 122-00.00W, and in 46-00.50S 122-00.00W.",
     ),
     Entry(
         "places-of-a-move",
