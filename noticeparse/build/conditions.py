@@ -78,7 +78,9 @@ def conditions(
             found = _DATED.search(plain)
             if found is not None:
                 yield _fault(context, "verb-dated", behind, found)
-    if item.verb_piece is not None and _TO_COME.match(" ".join((item.verb or "").split())):
+    is_dated = _DATED.search(plain) is not None or "same day" in plain
+    is_to_come = _TO_COME.match(" ".join((item.verb or "").split())) is not None
+    if item.verb_piece is not None and is_to_come and not is_dated:
         yield Fault(
             "verb-yet-to-come", *item.verb_piece, {"written": context.written(*item.verb_piece)}
         )

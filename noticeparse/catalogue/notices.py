@@ -166,8 +166,8 @@ ENTRIES = (
         "another notice would be looked for, or recorded",
         "see in the original notices how the office writes its numbers", _COMMON,
         bad=(
-            "Weekly Edition 12/2026\n\n506/26 Quill Sound.\n"
-            "Chart 802 ‹[26/31]› WGS84, depths in metres\n"
+            "Weekly Edition 12/2026\n\n‹26/31› Quill Sound.\n"
+            "Chart 802 [12/26] WGS84, depths in metres\n"
             "Insert wreck 46-00.00S 122-00.00W"
         ),
         good=(

@@ -226,8 +226,7 @@ class _Reader(HeadReader):
             return False
         if self.text[line.start : line.end].lower().startswith("subject:"):
             return True
-        below = next(iter(self.lines[index + 1 : index + 2]), None)
-        return not line.has("verb") or is_title_above(self.text, line, below)
+        return not line.has("verb") or is_title_above(self.text, line, self.keys.following)
 
     def _is_listed(self, line: Line, index: int) -> bool:
         """Whether a line belongs to the edition's lists, or is the title of a part."""

@@ -19,13 +19,13 @@ from noticeparse.layout.recognise import (
     is_source,
     names_charts,
     names_panel,
+    tells_more,
     tells_of_charts,
     without_statement,
 )
 from noticeparse.layout.tables import TableReader, has_words
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
-from noticeparse.readers.verbs import canonical_verb
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = (
     "verb", "point", "half", "label", "reference", "passive", "charts_only",
@@ -34,13 +34,6 @@ _ENDS_A_HEAD: tuple[ElementKind, ...] = (
 _OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
 """What shows at once that a line is one of the items."""
 _LONGEST_LEAD = 40
-
-
-def _tells_more(words: str) -> bool:
-    """Whether words are a statement rather than a heading: they hold a figure and say a change."""
-    said = words.replace(".", " ").replace(",", " ").split()
-    changes = any(one.islower() and canonical_verb(one) is not None for one in said)
-    return changes and any(character.isdigit() for character in words)
 
 
 class HeadReader:
@@ -174,7 +167,7 @@ class HeadReader:
         if notice is None or notice.heading or self.behind_blank or self.assembly.body:
             return False
         words = self.text[line.start : line.end]
-        if any(element.kind != "words" for element in line.elements) or _tells_more(words):
+        if any(element.kind != "words" for element in line.elements) or tells_more(words):
             return False
         head = charts[-1].head
         if not self.head_is_open or "\n" in self.text[notice.start : head[-1][1] if head else 0]:

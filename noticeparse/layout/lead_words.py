@@ -28,6 +28,12 @@ _RELATES = frozenset(
     {"offset", "close", "joining", "bounded", "within", "centred", "between", "vicinity", "radius",
      "within_of", "arc", "bearings"}
 )  # fmt: skip
+_OF_WAYS = frozenset(
+    "left right both either north south east west bank banks side sides shore shores stream"
+    " channel river fairway centre center mile miles upper lower outer inner reach"
+    " entrance".split()
+)
+"""Words of the place along a river or channel: `km 12.4, left bank`."""
 _KEYS = frozenset(
     "details detail action actions correction corrections text notice remarks information subject "
     "item items entry change changes port harbour river area region coast place locality chart "
@@ -60,6 +66,7 @@ def _code(words: str) -> str | None:
     if value_property(words) & {"quality", "status", "condition", "negation"}:
         return "feature-words-unread"
     first = words.split()[0].lower()
-    rest = [word for word in words.split()[1:] if word.isalpha() and len(word) > 3]
-    is_named = all(word[0].isupper() for word in rest) and len(words.split()) > 1
+    more = words.split()[1:]
+    rest = [word for word in more if word.isalpha() and len(word) > 3]
+    is_named = all(word[0].isupper() or word in _OF_WAYS for word in rest) and bool(more)
     return None if is_named or first in _KEYS else "feature-words-unread"

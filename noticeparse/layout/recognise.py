@@ -259,3 +259,10 @@ def completes_previous(above: str, words: str) -> bool:
     is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
     broken = bool(told) and told[-1].start < len(" ".join(above.split()))
     return is_new and broken and plain < sum(part.kind == "OTHER_WORDS" for part in before)
+
+
+def tells_more(words: str) -> bool:
+    """Whether words are a statement rather than a heading: they hold a figure and say a change."""
+    said = words.replace(".", " ").replace(",", " ").split()
+    changes = any(one.islower() and canonical_verb(one) is not None for one in said)
+    return changes and any(character.isdigit() for character in words)

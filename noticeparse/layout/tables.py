@@ -278,13 +278,11 @@ class TableReader:
             is_parted = self.table is not None and self.table.mark != " "
             naming = _NAMING_CELLS if is_parted else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
-            elements = sorted((e for cell in told for e in cell), key=lambda e: e.start)
-            self.assembly.add_prose(Prose([(e.start, e.end) for e in elements], elements))
+            remark = sorted((e for cell in told for e in cell), key=lambda e: e.start)
         else:
-            unit = self.table.depth_unit if self.table else None
-            self.assembly.add_row(cells, unit)
-            if remark:
-                self.assembly.add_prose(Prose([(e.start, e.end) for e in remark], remark))
+            self.assembly.add_row(cells, self.table.depth_unit if self.table else None)
+        if remark:
+            self.assembly.add_prose(Prose([(e.start, e.end) for e in remark], remark))
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""
