@@ -141,3 +141,11 @@ def test_sheets_panels_and_scales_are_no_charts(
 def test_a_chart_that_cannot_be_read_among_others_is_told() -> None:
     bulletin = parse(f"{NUMBER}Charts 802, 803 and 805/1\n{ITEMS}")
     assert "chart-unread" in [one.code for one in bulletin.findings]
+
+
+def test_a_sentence_about_the_charts_of_items_is_no_item() -> None:
+    text = f"{JOINT}1. Insert {W}\n2. Delete {R}\n3. Insert {B}\nItems 1 and 2 apply to chart 802 only.\n"
+    bulletin = parse(text)
+    assert "item-of-one-chart" in [one.code for one in bulletin.findings]
+    usable = [a.feature.kind for c in bulletin.notices[0].charts for a in c.actions if a.usable]
+    assert "pile" not in usable

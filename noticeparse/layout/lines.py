@@ -34,7 +34,7 @@ from noticeparse.readers.verbs import is_told_by_agent
 
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
-_RESTRICTED = frozenset({"label", "verb", "chart"})
+_RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
 _BEFORE_AN_OPENING = frozenset(
     "label semicolon bar point half reference same number key rule charts_only".split()
 )
@@ -210,6 +210,9 @@ class _LineReader:
         """The kind of an element that may only stand in some places; elsewhere it is words."""
         text = self._text
         before_end = words[1] if words else found[-1].end if found else -1
+        if kind == "charts_only":
+            # `Items 1 and 2 apply to chart 802 only.` is a sentence.
+            return "words" if words and not gap and text[start] not in "([" else kind
         if kind == "label":
             letter = text[start:end].strip("().[]")
             behind_key = len(found) == 1 and found[0].kind == "key"
