@@ -144,7 +144,8 @@ def test_a_chart_that_cannot_be_read_among_others_is_told() -> None:
 
 
 def test_a_sentence_about_the_charts_of_items_is_no_item() -> None:
-    text = f"{JOINT}1. Insert {W}\n2. Delete {R}\n3. Insert {B}\nItems 1 and 2 apply to chart 802 only.\n"
+    items = f"1. Insert {W}\n2. Delete {R}\n3. Insert {B}\n"
+    text = f"{JOINT}{items}Items 1 and 2 apply to chart 802 only.\n"
     bulletin = parse(text)
     assert "item-of-one-chart" in [one.code for one in bulletin.findings]
     usable = [a.feature.kind for c in bulletin.notices[0].charts for a in c.actions if a.usable]

@@ -158,3 +158,11 @@ class TestPlacesOfStatements:
         bulletin = parse(text)
         assert [verb for verb, _, _ in told(bulletin)] == ["amend", "delete"]
         assert not errors(bulletin)
+
+
+def test_an_order_that_breaks_off_before_its_thing_is_told() -> None:
+    text = (
+        f"12/26 Quill Sound.\nFollowing the survey, mariners should insert on chart 802 (last\n"
+        f"circular 3/26) a wreck in {P}. The rock in {Q} should be deleted.\n"
+    )
+    assert "sentence-unread" in [one.code for one in parse(text).findings]

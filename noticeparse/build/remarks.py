@@ -20,6 +20,11 @@ from noticeparse.records.reference import NoticeRef
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
+# `Mariners should insert`: what is to be inserted stands behind a chart, or is lost.
+_BREAKS_OFF = re.compile(
+    r"\b(?:should|must|shall|to|please|requested to|asked to) (?:now |also |then )?(?:insert|delete"
+    r"|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)(?: on| from| in)?$"
+)
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ONE_CHART = re.compile(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
@@ -89,7 +94,7 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     passives = [e for e in prose.elements if e.kind == "passive"]
     # What will be done is not yet to be charted.
     told = any(not context.text[e.start : e.end].lower().startswith("will") for e in passives)
-    if _AS_CHART.search(words):
+    if _AS_CHART.search(words) or _BREAKS_OFF.search(words):
         return True
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
         # A command with a figure as long as a position's, read as prose: a row that broke off.
