@@ -22,8 +22,8 @@ _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
 # `Mariners should insert`: what is to be inserted stands behind a chart, or is lost.
 _BREAKS_OFF = re.compile(
-    r"\b(?:should|must|shall|to|please|requested to|asked to) (?:now |also |then )?(?:insert|delete"
-    r"|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)(?: on| from| in)?$"
+    r"\b(?:should|must|shall|to|please|requested to|asked to) (?:now |also |then )?(?:insert"
+    r"|delete|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)(?: on| from| in)?$"
 )
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ONE_CHART = re.compile(
