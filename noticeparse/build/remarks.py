@@ -23,7 +23,8 @@ _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move
 # `Mariners should insert`: what is to be inserted stands behind a chart, or is lost.
 _BREAKS_OFF = re.compile(
     r"\b(?:should|must|shall|to|please|requested to|asked to) (?:now |also |then )?(?:insert"
-    r"|delete|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)(?: on| from| in)?$"
+    r"|delete|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)"
+    r"(?: on| from| in)?$"
 )
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ONE_CHART = re.compile(
