@@ -163,7 +163,10 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
 
 
 _SAID_IN_BRACKETS = frozenset(
-    {"PREVIOUS", "NEW_EDITION", "DATUM", "INTERNATIONAL", "EDITION", "PANEL", "DATE", "CANCELS"}
+    {
+        *("PREVIOUS", "NOTICE_NUMBER", "CANCELS", "NEW_EDITION", "EDITION"),
+        *("DATUM", "INTERNATIONAL", "PANEL", "DATE"),
+    }
 )
 
 
