@@ -93,6 +93,55 @@ def test_radio_warnings_in_small_letters(head: str) -> None:
     assert errors(bulletin) == set()
 
 
+CHARTS_OF_WARNINGS = [
+    ("CHARTS 802 803", ["802", "803"]),
+    ("CHARTS AFFECTED: 802 803 811.", ["802", "803", "811"]),
+    ("Charts Nos: 1420 1421", ["1420", "1421"]),
+    ("CHARTS 802 & 803", ["802", "803"]),
+    ("CHART 802 803", ["802"]),
+]
+
+
+@pytest.mark.parametrize(("said", "charts"), CHARTS_OF_WARNINGS)
+def test_charts_of_a_warning(said: str, charts: list[str]) -> None:
+    (notice,) = parse(f"COASTAL WARNING 31/26\n{said}\nWRECK IN {P}.\n").notices
+    assert [one.chart for one in notice.charts] == charts
+
+
+@pytest.mark.parametrize(
+    "head", ["COASTAL WARNING 31", "Coastal Warning No. 31", "NAVAREA XX 31", "Local Warning 31:"]
+)
+def test_a_warning_without_its_year_is_not_merged_into_the_one_above(head: str) -> None:
+    above = f"Coastal Warning 30/26\nLight-buoy in {P} unlit.\n"
+    bulletin = parse(f"{above}\n{head}\nWreck in {Q}.\nCancel 12/26.\n")
+    found = [(one.number, one.year, len(one.cancels)) for one in bulletin.notices]
+    assert found == [(30, 2026, 0), (31, None, 1)]
+    assert [one.code for one in bulletin.findings] == ["notice-year-not-written"]
+
+
+@pytest.mark.parametrize("said", ["CANCEL COASTAL WARNING 31", "See Coastal Warning 31"])
+def test_a_warning_without_its_year_that_is_only_spoken_of(said: str) -> None:
+    text = f"Coastal Warning 30/26\nLight-buoy in {P} unlit.\n\n{said}\n"
+    assert [one.number for one in parse(text).notices] == [30]
+
+
+CANCELLED_BESIDE_OTHERS = [
+    ("CANCEL COASTAL WARNING 29/26 AND NAVAREA XX 12/26.", [29], ["cancellation-unread"]),
+    ("Cancels Coastal Warning 29/26 (wreck) and Notice 12/26.", [29], ["cancellation-unread"]),
+    ("Cancels 29/26, 12/26 and 11/26.", [29, 12, 11], []),
+    ("Cancels 29/26. See 12/26.", [29], []),
+]
+
+
+@pytest.mark.parametrize(("said", "cancelled", "told_of"), CANCELLED_BESIDE_OTHERS)
+def test_a_second_warning_that_is_cancelled(
+    said: str, cancelled: list[int], told_of: list[str]
+) -> None:
+    bulletin = parse(f"COASTAL WARNING 31/26\nWRECK IN {P}.\n{said}\n")
+    assert [one.number for one in bulletin.notices[0].cancels] == cancelled
+    assert [one.code for one in bulletin.findings] == told_of
+
+
 def test_a_warning_that_is_only_spoken_of_opens_nothing() -> None:
     text = f"Coastal Warning 31/26\nBuoy in {P} adrift.\nCoastal Warning 29/26 remains in force.\n"
     assert [one.number for one in parse(text).notices] == [31]

@@ -6,7 +6,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.radio_heads import opens_message
+from noticeparse.layout.radio_heads import number_without_year, opens_message
 from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.readers.references import status_in_words
@@ -62,7 +62,9 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     """The opening of a notice on this line, or None."""
     elements = line.elements
     index = next((i for i, e in enumerate(elements[:4]) if e.kind == "number"), None)
-    if index is None or _goes_on(text, line, elements[index]) or is_source(text, line):
+    if index is None:
+        return _warning_without_year(text, line)
+    if _goes_on(text, line, elements[index]) or is_source(text, line):
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
     is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap
@@ -96,6 +98,17 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
             return None
         return NoticeOpening(elements[index], index, False, _series(words), True)
     return None
+
+
+def _warning_without_year(text: str, line: Line) -> NoticeOpening | None:
+    """The bare head of a radio warning behind a blank line: `COASTAL WARNING 31`."""
+    above = text[max(line.start - 2, 0) : line.start]
+    found = None if above.strip("\n") else number_without_year(text[line.start : line.end])
+    if found is None or not line.elements:
+        return None
+    number = Element("number", line.start + found[0], line.start + found[1], gap=False)
+    series = _series(text[line.start : number.start])
+    return NoticeOpening(number, len(line.elements) - 1, False, series, True)
 
 
 _LIKE_A_NUMBER = re.compile(

@@ -45,3 +45,22 @@ def opens_message(text: str, words: str, line: Line, number: Element) -> bool:
     above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].strip()
     is_sign = issued is not None and issued.group().rstrip()[-1:] in (".", ":", "-")
     return is_sign and rest[:1].isupper() and above[-1:] in ("", ".")
+
+
+_WITHOUT_YEAR = re.compile(
+    r"(?P<series>[A-Z][A-Za-z .-]{0,50}?)(?: (?:no\.?|nr\.?|number))? (?P<number>[0-9]{1,5})[.:]?",
+    re.IGNORECASE,
+)
+_ENDS_SERIES = re.compile(r"(?:warning|navwarn|navtex|navarea(?: [ivx]{1,5})?)\Z", re.IGNORECASE)
+
+
+def number_without_year(words: str) -> tuple[int, int] | None:
+    """Where the number stands in the bare head of a radio warning: `COASTAL WARNING 31`.
+
+    `CANCEL COASTAL WARNING 31` and `See coastal warning 31` only speak of one.
+    """
+    found = _WITHOUT_YEAR.fullmatch(words.rstrip())
+    if found is None or not words[0].isupper() or not _ENDS_SERIES.search(found["series"]):
+        return None
+    is_spoken_of = any(word.lower() in _NO_SERIES for word in found["series"].split())
+    return None if is_spoken_of else found.span("number")

@@ -57,12 +57,22 @@ def read_clauses(text: str, near: int | None) -> Clauses:
         _take(found, _Part(kind, text[start:end], start), near)
         if kind in ("CANCELS", "CANCEL_MESSAGE"):
             left = left[:start] + " " * (end - start) + left[end:]
+            more = _CANCELS_MORE.match(text, end) if kind == "CANCELS" else None
+            if more is not None:
+                _blame(found, "cancellation-unread", _Part(kind, text[start : more.end()], start))
     for one in _ENDS_A_NOTICE.finditer(left):
         # `Notice 402(T)/24 has expired`
         if read_numbers(one.group()):
             _blame(found, "cancellation-unread", _Part("CANCELS", one.group(), one.start()))
     return found
 
+
+_CANCELS_MORE = re.compile(
+    r"(?: ?\([^()\n]{1,60}\))?(?:,|,? (?:and|AND)| &)[ \n]"
+    r"(?:(?:[A-Z][A-Za-z.-]{0,20}|notices?|nos?\.?|number|of|the|also|series)[ \n]){0,6}"
+    r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2,4}(?![0-9/])"
+)
+"""Another notice right behind those that are cancelled: `Cancels 30/26 (wreck) and 31/26`."""
 
 _ENDS_A_NOTICE = re.compile(
     r"(?:[^.;\n]|\n(?!\n)){0,80}"
@@ -81,8 +91,8 @@ def _take(found: Clauses, part: _Part, near: int | None) -> None:
     kind = part.kind
     if kind == "CANCELS":
         found.cancels += read_cancelled(part.text, near)
-    elif kind == "CHART_LIST":
-        words = part.text.replace(",", " ").replace(" and ", " ").split()
+    elif kind in ("CHART_LIST", "CHART_ROW"):
+        words = part.text.replace(",", " ").replace(" and ", " ").replace(" & ", " ").split()
         figures = [
             f"INT {word}" if before.upper() == "INT" else word
             for before, word in pairwise(words)
