@@ -15,7 +15,14 @@ from noticeparse.text import RepairedText
 class Context:
     """The repaired text, its lines, what of it is furniture, and the edition's year."""
 
-    def __init__(self, repaired: RepairedText, text: str, ignored: list[Piece]) -> None:
+    def __init__(
+        self,
+        repaired: RepairedText,
+        text: str,
+        ignored: list[Piece],
+        *,
+        has_years_in_front: bool = False,
+    ) -> None:
         self.repaired = repaired
         self.text = text
         """The repaired text, with the quote marks of mail blanked out."""
@@ -29,6 +36,8 @@ class Context:
         """The unit of the depths said of all charts."""
         self.corrected: dict[str, tuple[NoticeRef, str]] = {}
         """The notices last on the charts, in front of the first notice, until a section has it."""
+        self.has_years_in_front = has_years_in_front
+        """Whether `text` has year and number of its notices exchanged."""
         self._is_unrepaired = not repaired.repairs and repaired.given == repaired.text
 
     @property

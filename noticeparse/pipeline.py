@@ -40,6 +40,7 @@ from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import read_lines
 from noticeparse.layout.markup import without_marks
+from noticeparse.layout.years_in_front import with_years_behind
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.notice import Notice
@@ -61,6 +62,8 @@ class Laid(NamedTuple):
     lines: list[Line]
     layout: Layout
     ignored: list[Piece]
+    years: tuple[Fault, ...]
+    """What is told of the years that stood in front of the numbers of notices."""
 
 
 def read_bulletin(
@@ -103,7 +106,8 @@ def laid_out(
     `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
     repaired = repair(without_surrogates(text))
-    words, marks = without_marks(repaired.text)
+    years = with_years_behind(repaired.text)
+    words, marks = without_marks(years.text)
     lines = list(read_lines(words))
     rows = _rows_within(repaired, lines, furniture)
     layout = lay_out(words, lines, least, before, furniture=rows)
@@ -113,7 +117,8 @@ def laid_out(
         marks = [mark for mark in marks if mark[0] < end]
         lines = [line for line in lines if line.start < end]
         text = text[: len(repaired.given)]
-    return Laid(text, repaired, words, lines, layout, layout.ignored + marks)
+    told = years.until(len(words))
+    return Laid(text, repaired, words, lines, layout, layout.ignored + marks, told)
 
 
 def read_laid(
@@ -132,8 +137,8 @@ def read_laid(
     With `said` the text is a part of a longer one, of which that was said before; it is filled up.
     The notices are then not held against an edition of which others are missing.
     """
-    text, repaired, words, lines, layout, ignored = laid
-    context = Context(repaired, words, ignored)
+    text, repaired, words, lines, layout, ignored, years = laid
+    context = Context(repaired, words, ignored, has_years_in_front=bool(years))
     front = SaidBefore() if said is None else said
     edition, left, dates = read_edition(context, layout.front, front)
     context.year = edition.year if edition else None
@@ -142,7 +147,7 @@ def read_laid(
     context.datum, context.depth_unit = said_of_all(context, general, front)
     context.corrected = corrected_before(context, layout.front)
 
-    located = [Located(fault) for fault in faults]
+    located = [Located(fault) for fault in (*faults, *years)]
     located += _character_faults(context, text) + dates
     notices: list[Notice] = []
     told = ignored + layout.left_out

@@ -43,3 +43,17 @@ def test_numbers_beyond_two_thousand_have_their_year_behind() -> None:
         f"2027/24 Sarn\nChart 19 [1999/24] WGS84\nDelete rock {Q}\n"
     )
     assert [notice.id for notice in parse(text).notices] == ["2026/24", "2027/24"]
+
+
+def test_that_years_stand_in_front_is_told_and_the_words_stay_as_written() -> None:
+    bulletin = parse(f"2026/71 Sarn\nChart 18 [2026/44] WGS84\nInsert wreck {P}\n")
+    (notice,) = bulletin.notices
+    assert (notice.id, notice.charts[0].previous_written) == ("71/26", "2026/44")
+    (finding,) = bulletin.findings
+    assert (finding.code, finding.severity) == ("notice-year-in-front", "info")
+    assert (finding.span.start, finding.span.end) == (0, len("2026/71"))
+
+
+def test_numbers_that_are_years_both_ways_are_doubtful() -> None:
+    bulletin = parse(f"2025/26 Sarn\nChart 18 [2024/25] WGS84\nInsert wreck {P}\n")
+    assert [one.code for one in bulletin.findings] == ["notice-year-doubtful"]

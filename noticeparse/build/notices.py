@@ -25,6 +25,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
+from noticeparse.layout.years_in_front import as_written
 from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.headings import Heading, read_heading
@@ -209,12 +210,15 @@ class NoticeBuilder:
             edition=head.edition,
             edition_date=head.edition_date,
             previous=head.previous,
-            previous_written=head.previous_written,
+            previous_written=self._as_written(head.previous_written),
             datum=head.datum or self.context.datum,
             depth_unit="fm_ft" if unit == "fm" else unit,
             actions=actions,
             span=self.context.span(*section.extent),
         )
+
+    def _as_written(self, words: str | None) -> str | None:
+        return as_written(words) if words and self.context.has_years_in_front else words
 
     def _say_unit_once(self, first_fault: int) -> None:
         """One remark a section that depths were read as metres for want of a unit."""

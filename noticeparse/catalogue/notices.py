@@ -161,38 +161,6 @@ ENTRIES = (
         ),
     ),
     Entry(
-        "notice-year-doubtful", "warning",
-        "in `{written}` number and year may stand the other way round",
-        "another notice would be looked for, or recorded",
-        "see in the original notices how the office writes its numbers", _COMMON,
-        bad=(
-            "Weekly Edition 12/2026\n\n‹26/31› Quill Sound.\n"
-            "Chart 802 [12/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W"
-        ),
-        good=(
-            "Weekly Edition 12/2026\n\n506/26 Quill Sound.\n"
-            "Chart 802 [31/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W"
-        ),
-    ),
-    Entry(
-        "notice-year-not-written", "info",
-        "the year of `{written}` is not written; that of the edition: {year}",
-        "numbers start anew each year; another year is another notice",
-        "check the year of the bulletin", _COMMON,
-        bad=(
-            "‹Notice 506›\n"
-            "Chart 802 [3/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W"
-        ),
-        good=(
-            "506/26 Quill Sound.\n"
-            "Chart 802 [3/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W"
-        ),
-    ),
-    Entry(
         "previous-of-some", "warning",
         "a notice before is told for other charts here, and none for chart {chart}",
         "whether an earlier correction is missing on it cannot be told",

@@ -14,7 +14,6 @@ from itertools import pairwise
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.exports import with_bars
-from noticeparse.layout.years_in_front import with_years_behind
 
 _LEAST = 3
 """Lines that must show a mark before it is taken for one."""
@@ -25,7 +24,6 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
     marks: list[Piece] = []
     for step in (
         _mail,
-        with_years_behind,
         _line_numbers,
         _stars,
         _quoted_cells,

@@ -2,38 +2,72 @@
 
 One of them could be notice 2026 of the year 71.  Several with one year and different numbers, and
 no number written the other way round, are those of an office that puts the year in front.  Year
-and number are then exchanged, `71/2026`, which has as many characters.
+and number are then exchanged, `71/2026`, which has as many characters; that this was done is told.
 """
 
 from __future__ import annotations
 
 import re
+from typing import NamedTuple
 
-from noticeparse.layout.drafts import Piece
+from noticeparse.faults import Fault
 
 _NUMBER = re.compile(
     r"(?<![\w/.\u00b0+])([0-9]{1,5})(?:\([TP]\))?/([0-9]{1,5})(?![\w/\u00b0'\"-]|[.,][0-9])"
 )
+_EXCHANGED = re.compile(r"(?<![\w/.\u00b0+])([0-9]{1,2})/((?:19|20)[0-9]{2})(?![\w/\u00b0'\"-])")
 _FEWEST = 2
 _YEARS = (1950, 2099)
+_SHORT = 2
+"""Figures of a number that may be the end of a year."""
 
 
-def with_years_behind(text: str) -> tuple[str, list[Piece]]:
+class YearsBehind(NamedTuple):
+    """A text with the year behind each short number, and what was done to it."""
+
+    text: str
+    faults: tuple[Fault, ...] = ()
+
+    def until(self, end: int) -> tuple[Fault, ...]:
+        """The faults that begin before an offset of the text."""
+        return tuple(fault for fault in self.faults if fault.start < end)
+
+
+def with_years_behind(text: str) -> YearsBehind:
     """The text with the year behind each short number; nothing of it is left out."""
     if "/" not in text:
-        return text, []
-    found = [(int(one[1]), int(one[2])) for one in _NUMBER.finditer(text)]
-    years = {year for year, _ in found}
-    numbers = {number for _, number in found}
+        return YearsBehind(text)
+    found = list(_NUMBER.finditer(text))
+    years = {int(one[1]) for one in found}
+    numbers = {int(one[2]) for one in found}
     alike = years and _YEARS[0] <= min(years) and max(years) <= min(min(years) + 1, _YEARS[1])
     if not alike or len(found) < _FEWEST or len(numbers) < 2:
-        return text, []
-    return _NUMBER.sub(_exchanged, text), []
+        return YearsBehind(text)
+    short = [one for one in found if _is_short(one)]
+    told = (_told(short[0], years, numbers),) if short else ()
+    return YearsBehind(_NUMBER.sub(_exchanged, text), told)
+
+
+def as_written(words: str) -> str:
+    """Words of a text whose years were put behind, with the year in front again."""
+    return _EXCHANGED.sub(r"\2/\1", words)
+
+
+def _told(first: re.Match[str], years: set[int], numbers: set[int]) -> Fault:
+    """What is told of the exchange, at the first number of the text.
+
+    `2024/25` and `2025/26` could as well be high numbers of two years: that is doubtful.
+    """
+    could_be_years = max(numbers) - min(numbers) < 2 and 2000 + max(numbers) <= max(years) + 1
+    code = "notice-year-doubtful" if could_be_years else "notice-year-in-front"
+    values = {"written": first.group(), "number": first[2], "year": first[1]}
+    return Fault(code, *first.span(), values)
+
+
+def _is_short(match: re.Match[str]) -> bool:
+    return len(match[2]) <= _SHORT and "(" not in match.group()
 
 
 def _exchanged(match: re.Match[str]) -> str:
     """The number before its year; one of three figures or more is read as it stands."""
-    year, number = match[1], match[2]
-    if len(number) > 2 or "(" in match.group():
-        return match.group()
-    return f"{number}/{year}"
+    return f"{match[2]}/{match[1]}" if _is_short(match) else match.group()
