@@ -74,6 +74,14 @@ def test_the_second_place_of_a_move_is_the_new_one_where_the_key_says_so(key: st
     assert "move-without-destination" in errors(bare)
 
 
+def test_a_sentence_on_a_new_position_within_a_notice_is_no_key() -> None:
+    said = "The lower position gives the new position of the buoy."
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{said}\nDelete rock {Q}\n")
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert errors(bulletin) == {"item-without-position"}
+    assert all("belongs to no notice" not in one.message for one in bulletin.findings)
+
+
 def test_a_sign_holds_for_its_own_line_alone() -> None:
     bulletin = parse(f"Key: + insert, - delete\n\n{HEAD}+ wreck {P}\nx rock {Q}\nrock {Q}\n")
     assert told(bulletin) == WRECK_AND_ROCK[:1]

@@ -98,7 +98,6 @@ CHARTS_OF_WARNINGS = [
     ("CHARTS AFFECTED: 802 803 811.", ["802", "803", "811"]),
     ("Charts Nos: 1420 1421", ["1420", "1421"]),
     ("CHARTS 802 & 803", ["802", "803"]),
-    ("CHART 802 803", ["802"]),
 ]
 
 
@@ -106,6 +105,13 @@ CHARTS_OF_WARNINGS = [
 def test_charts_of_a_warning(said: str, charts: list[str]) -> None:
     (notice,) = parse(f"COASTAL WARNING 31/26\n{said}\nWRECK IN {P}.\n").notices
     assert [one.chart for one in notice.charts] == charts
+
+
+@pytest.mark.parametrize("said", ["CHART 802 803", "CHART 802 803.", "Chart 802 803\n"])
+def test_a_figure_behind_the_one_chart_of_a_warning_is_told(said: str) -> None:
+    bulletin = parse(f"COASTAL WARNING 31/26\n{said}\nWRECK IN {P}.\n")
+    assert [one.chart for one in bulletin.notices[0].charts] == ["802"]
+    assert errors(bulletin) == {"chart-unread"}
 
 
 @pytest.mark.parametrize(

@@ -24,7 +24,7 @@ from noticeparse.layout.row_lines import (
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
-from noticeparse.readers.codes import SIGNS, read_codes
+from noticeparse.readers.codes import NEW_PLACE, SIGNS, read_codes
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
@@ -120,6 +120,9 @@ class TableReader:
         if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
             return False
         codes = read_codes(self.text[line.start : line.end])
+        if codes.keys() == {NEW_PLACE} and self.assembly.notice is not None:
+            # Within a notice a sentence on the new position is said of its item alone.
+            return False
         self.assembly.codes.update(codes)
         return bool(codes)
 
@@ -165,15 +168,11 @@ class TableReader:
             return False
         if self._takes_verb(table, line) or self._takes_second_line(table, line):
             return True
-        if self.table is None:
-            return False
-        if runs_through(table, line):
+        if self.table is None or runs_through(table, line):
             return False
         table = self.table = table.with_verbs(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
-        if not cells:
-            return False
-        if heads_rows(self.text, line):
+        if not cells or heads_rows(self.text, line):
             return False
         cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):

@@ -57,9 +57,10 @@ def read_clauses(text: str, near: int | None) -> Clauses:
         _take(found, _Part(kind, text[start:end], start), near)
         if kind in ("CANCELS", "CANCEL_MESSAGE"):
             left = left[:start] + " " * (end - start) + left[end:]
-            more = _CANCELS_MORE.match(text, end) if kind == "CANCELS" else None
-            if more is not None:
-                _blame(found, "cancellation-unread", _Part(kind, text[start : more.end()], start))
+        more = _MORE[kind].match(text, end) if kind in _MORE else None
+        if more is not None:
+            code = "cancellation-unread" if kind == "CANCELS" else "chart-unread"
+            _blame(found, code, _Part(kind, text[start : more.end()], start))
     for one in _ENDS_A_NOTICE.finditer(left):
         # `Notice 402(T)/24 has expired`
         if read_numbers(one.group()):
@@ -73,6 +74,9 @@ _CANCELS_MORE = re.compile(
     r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2,4}(?![0-9/])"
 )
 """Another notice right behind those that are cancelled: `Cancels 30/26 (wreck) and 31/26`."""
+_CHARTS_MORE = re.compile(r" [0-9]{3,5}(?![0-9/°'A-Za-z-]|[.,][0-9]| ?(?:m|ft|UTC)\b| [0-9])")
+"""A figure right behind those of charts, which may be one more: `Chart 802 803`."""
+_MORE = {"CANCELS": _CANCELS_MORE, "CHART_LIST": _CHARTS_MORE}
 
 _ENDS_A_NOTICE = re.compile(
     r"(?:[^.;\n]|\n(?!\n)){0,80}"
