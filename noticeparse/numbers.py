@@ -13,6 +13,18 @@ NAUTICAL_MILE_M = Decimal(1852)
 CABLE_M = Decimal("185.2")
 
 
+COUNT_WORDS = {
+    "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
+    "ten": 10,
+}  # fmt: skip
+"""Words that count more than one thing."""
+
+
+def counted(written: str) -> int:
+    """The number of a count, in a word or in figures."""
+    return COUNT_WORDS.get(written.lower()) or int(written)
+
+
 def as_number(value: Decimal | int) -> int | float:
     """The JSON number nearest to an exact value; whole values stay whole."""
     whole = int(value)

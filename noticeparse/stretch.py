@@ -6,6 +6,7 @@ joined by a blank.  Offsets within it lead back to the repaired text.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable
 from typing import NamedTuple
 
@@ -24,6 +25,10 @@ class Stretch(NamedTuple):
                 break
             within, outside = one, other
         return outside + offset - within
+
+    def extent(self, span: tuple[int, int]) -> tuple[int, int]:
+        """Where a span of the stretch begins and ends in the repaired text."""
+        return self.outer(span[0]), self.outer(span[1] - 1) + 1
 
     def part(self, start: int, end: int) -> Stretch:
         """The stretch from `start` to `end` of this one, marks at its ends left out."""
@@ -51,6 +56,11 @@ def gather(text: str, pieces: Iterable[tuple[int, int]]) -> Stretch:
         words.append(piece)
         length += len(piece)
     return Stretch(" ".join(words), tuple(starts))
+
+
+def blanked(words: str, pattern: re.Pattern[str]) -> str:
+    """The words with blanks for all that a pattern matches, so that offsets in them stay."""
+    return pattern.sub(lambda match: " " * len(match.group()), words)
 
 
 EMPTY = Stretch("", ((0, 0),))

@@ -155,7 +155,7 @@ def _garbled(context: Context, rest: Stretch) -> list[Fault]:
     """Words behind the position that nobody can read."""
     if not is_garbled(rest.text):
         return []
-    start, end = rest.outer(0), rest.outer(len(rest.text) - 1) + 1
+    start, end = rest.extent((0, len(rest.text)))
     return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
 
 

@@ -10,12 +10,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.verbs import Verb, canonical_verb, is_told_by_agent
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, gather
+from noticeparse.stretch import Stretch, blanked, gather
 
 _MONTH = (
     r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
@@ -65,19 +66,19 @@ def conditions(
 ) -> Iterator[Fault]:
     """What in the words of an item keeps its command from being carried out as it is read."""
     behind = _behind(context, item)
-    plain = _without(behind.text, _QUOTED)
-    told = _without(words.text, _QUOTED)
+    plain = blanked(behind.text, _QUOTED)
+    told = blanked(words.text, _QUOTED)
     if feature.legend is None:
         found = _HANGS.search(plain)
         if found is not None:
             whole = re.compile(r"[^,.;]*").match(plain, found.start())
-            yield _fault(context, "verb-conditional", behind, whole or found)
+            yield within(context, "verb-conditional", behind, (whole or found).span())
         elif (found := _HANGS_ANYWHERE.search(told)) is not None and verb != "insert":
-            yield _fault(context, "verb-conditional", words, found)
+            yield within(context, "verb-conditional", words, found.span())
         elif item.verb_piece is not None and not _is_told(item.verb or "", at_all=True):
             found = _DATED.search(plain)
             if found is not None:
-                yield _fault(context, "verb-dated", behind, found)
+                yield within(context, "verb-dated", behind, found.span())
     is_dated = _DATED.search(plain) is not None or "same day" in plain
     is_to_come = _TO_COME.match(" ".join((item.verb or "").split())) is not None
     if item.verb_piece is not None and is_to_come and not is_dated:
@@ -87,15 +88,15 @@ def conditions(
     if verb == "delete":
         yield from _stays(context, item, words, feature)
     elif (kept := _RETAINS.search(told)) is not None:
-        yield _fault(context, "verb-within-words", words, kept)
+        yield within(context, "verb-within-words", words, kept.span())
     if verb == "move" and (more := _CHANGES_MORE.search(plain)) is not None:
-        yield _fault(context, "verb-within-words", behind, more)
+        yield within(context, "verb-within-words", behind, more.span())
     if (number := _second_number(words.text, feature)) is not None:
         code = "sentence-told-twice" if verb == "amend" else "feature-stated-twice"
-        yield _fault(context, code, words, number)
+        yield within(context, code, words, number.span())
     own = gather(context.text, item.words)
     if second := _second_verb(own.text, verb):
-        yield _fault(context, "verb-within-words", own, second)
+        yield within(context, "verb-within-words", own, second.span())
 
 
 def _behind(context: Context, item: Item) -> Stretch:
@@ -123,11 +124,11 @@ _AUXILIARIES = frozenset("is are was were has have had will shall should must to
 
 def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> Iterator[Fault]:
     """What is cleared or removed to a depth: the rest of it still lies there."""
-    text = _without(words.text, _QUOTED)
+    text = blanked(words.text, _QUOTED)
     found = _TO_DEPTH.search(text)
     before = text[: found.start()].rstrip().lower() if found is not None else ""
     if found is not None and " from " not in before and not before.endswith(_DESCRIBING):
-        yield _fault(context, "deletion-to-depth", words, found)
+        yield within(context, "deletion-to-depth", words, found.span())
         return
     if (
         feature.depth is None
@@ -142,7 +143,7 @@ def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> It
         behind = gather(context.text, [(start, end)])
         told = _A_DEPTH.search(behind.text)
         if told is not None:
-            yield _fault(context, "deletion-to-depth", behind, told)
+            yield within(context, "deletion-to-depth", behind, told.span())
             return
 
 
@@ -176,12 +177,3 @@ def _second_verb(words: str, verb: Verb) -> re.Match[str] | None:
     if found is None or canonical_verb(found["verb"]) is None:
         return None
     return found
-
-
-def _without(words: str, pattern: re.Pattern[str]) -> str:
-    return pattern.sub(lambda match: " " * len(match.group()), words)
-
-
-def _fault(context: Context, code: str, words: Stretch, found: re.Match[str]) -> Fault:
-    start, end = words.outer(found.start()), words.outer(found.end() - 1) + 1
-    return Fault(code, start, end, {"written": context.written(start, end)})

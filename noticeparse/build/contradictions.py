@@ -14,15 +14,17 @@ from math import atan2, degrees
 
 from geographiclib.geodesic import Geodesic
 
+from noticeparse.build.extents import within
 from noticeparse.build.second_things import second_thing
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import Stretch
+from noticeparse.stretch import Stretch, blanked
 
 _QUOTED = re.compile(r'"[^"]*"')
 _RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
@@ -65,12 +67,8 @@ _ADDED_TO = re.compile(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]
 _OF = re.compile(r"(?P<first>[A-Za-z-]+(?: [A-Za-z-]+)?) of (?:the |an? )?(?P<other>[^,;]+)")
 _PARTS = frozenset("part sector name clearance signal word remainder portion colour".split())
 _WHOLES = frozenset("line lines limit limits area areas group row pair wreck extent edge".split())
-_NUMBERS = {
-    "two": 2, "three": 3, "four": 4, "five": 5, "six": 6, "seven": 7, "eight": 8, "nine": 9,
-    "ten": 10,
-}  # fmt: skip
 _COUNT = re.compile(
-    rf"(?:the |(?:row|line|group) of )*(?P<number>[1-9][0-9]?|{'|'.join(_NUMBERS)}) "
+    rf"(?:the |(?:row|line|group) of )*(?P<number>[1-9][0-9]?|{'|'.join(COUNT_WORDS)}) "
     r"(?:[a-z-]+ ){0,4}?(?!lights)[a-z-]+s\b(?! light)",
     re.IGNORECASE,
 )
@@ -98,31 +96,31 @@ def contradictions(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
-    text = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
+    text = blanked(words.text, _QUOTED)
     if item.verb_piece is None:
-        plain = _RELATIVE.sub(lambda match: " " * len(match.group()), text)
+        plain = blanked(text, _RELATIVE)
         against = _AGAINST.get(verb)
         said = _OF_A_SENTENCE.search(plain) or (against.search(plain) if against else None)
         if said is not None:
-            yield _fault(context, "sentence-under-verb", words, said.span())
+            yield within(context, "sentence-under-verb", words, said.span())
     yield from _bearing_of_line(context, words, text, feature, geometry)
     lost = _lost_figure(text)
     if lost is not None:
-        yield _fault(context, "text-garbled", words, lost)
+        yield within(context, "text-garbled", words, lost)
     if feature.depth is not None and (unit := _LOST_UNIT.search(text)) is not None:
-        yield _fault(context, "depth-unread", words, unit.span())
+        yield within(context, "depth-unread", words, unit.span())
     if verb in ("insert", "delete"):
         other = _second_feature(text, verb) or _several(text, geometry)
         other = other or second_thing(text, feature)
         if other is not None:
-            yield _fault(context, "feature-kinds-several", words, other)
+            yield within(context, "feature-kinds-several", words, other)
         yield from _counts(context, words, text, feature, geometry)
     if feature.name is not None and _A_DATE.match(feature.name):
         at = text.find(feature.name)
         if at >= 0:
-            yield _fault(context, "feature-words-unread", words, (at, at + len(feature.name)))
+            yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
-        yield _fault(context, "feature-negated", words, later.span())
+        yield within(context, "feature-negated", words, later.span())
 
 
 def _bearing_of_line(
@@ -138,29 +136,24 @@ def _bearing_of_line(
     apart = abs((line["azi1"] - float(figures[0]["degrees"]) + 90) % 180 - 90)
     half_digits = degrees(atan2(2 * (first.resolution_m + second.resolution_m), line["s12"]))
     if apart > _ROUGH_DEG + half_digits:
-        fault = _fault(context, "line-bearing-differs", words, figures[0].span())
         value = f"{line['azi1'] % 360:.1f}"
-        yield fault._replace(values={**fault.values, "degrees": value})
+        span = figures[0].span()
+        yield within(context, "line-bearing-differs", words, span, degrees=value)
 
 
 def _counts(
     context: Context, words: Stretch, text: str, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """A number of features that is not that of their places: `3 yellow buoys` at two."""
-    counted = _COUNT.match(text)
-    if counted is None or geometry.shape not in ("point", "points") or geometry.relation != "at":
+    found = _COUNT.match(text)
+    if found is None or geometry.shape not in ("point", "points") or geometry.relation != "at":
         return
-    number = _NUMBERS.get(counted["number"].lower()) or int(counted["number"])
+    number = counted(found["number"])
     places = len(geometry.positions)
     is_mark = feature.kind.startswith(("buoy", "light_buoy", "beacon"))
     if places and number != places and (places > 1 or is_mark):
-        fault = _fault(context, "feature-count-differs", words, counted.span())
-        yield fault._replace(values={**fault.values, "places": str(places)})
-
-
-def _fault(context: Context, code: str, words: Stretch, span: tuple[int, int]) -> Fault:
-    start, end = words.outer(span[0]), words.outer(span[1] - 1) + 1
-    return Fault(code, start, end, {"written": context.written(start, end)})
+        span = found.span()
+        yield within(context, "feature-count-differs", words, span, places=str(places))
 
 
 def _lost_figure(text: str) -> tuple[int, int] | None:

@@ -5,17 +5,16 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import gather
+from noticeparse.stretch import blanked, gather
 
-_NUMBERS = dict(
-    zip("two three four five six seven eight nine ten".split(), range(2, 11), strict=True)
-)
 _COUNT = re.compile(
-    rf"\b(?P<number>{'|'.join(_NUMBERS)}|[2-9]|[1-9][0-9])"
+    rf"\b(?P<number>{'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9])"
     r"(?: (?:following|new|different|charted))? (?:positions|places|locations|sites|spots)\b",
     re.IGNORECASE,
 )
@@ -39,16 +38,11 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
     places = len(geometry.positions)
     leads = [piece for group in item.groups for piece in group.lead]
     words = gather(context.text, sorted({*item.words, *leads, *item.tail}))
-    plain = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
-    some, counted = _SOME.search(plain), _COUNT.search(plain)
-    for found, code in ((some, "feature-of-several"), (counted, "feature-count-differs")):
+    plain = blanked(words.text, _QUOTED)
+    some, count = _SOME.search(plain), _COUNT.search(plain)
+    for found, code in ((some, "feature-of-several"), (count, "feature-count-differs")):
         if found is None or (found is some and places < 2):
             continue
-        if found is counted and _number(counted["number"]) == places:
+        if found is count and counted(count["number"]) == places:
             continue
-        start, end = words.outer(found.start()), words.outer(found.end() - 1) + 1
-        yield Fault(code, start, end, {"written": found.group(), "places": str(places)})
-
-
-def _number(written: str) -> int:
-    return _NUMBERS.get(written.lower()) or int(written)
+        yield within(context, code, words, found.span(), places=str(places))

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -45,7 +46,7 @@ def command_within(context: Context, words: Stretch) -> list[Fault]:
     second = _COMMAND_WITHIN.search(words.text)
     if second is None:
         return []
-    return [_within(context, words, second)]
+    return [within(context, "verb-within-words", words, second.span())]
 
 
 def change_within(context: Context, item: Item, words: Stretch) -> list[Fault]:
@@ -55,13 +56,8 @@ def change_within(context: Context, item: Item, words: Stretch) -> list[Fault]:
         if found is None and item.verb_piece is None:
             found = _STATES.search(stretch.text)
         if found is not None:
-            return [_within(context, stretch, found)]
+            return [within(context, "verb-within-words", stretch, found.span())]
     return []
-
-
-def _within(context: Context, words: Stretch, second: re.Match[str]) -> Fault:
-    start, end = words.outer(second.start()), words.outer(second.end() - 1) + 1
-    return Fault("verb-within-words", start, end, {"written": context.written(start, end)})
 
 
 _LOST_BRACKET = re.compile(r"\([a-z](?=[\s,-]|$)|(?<![\w(])[a-z]\)(?=\s*$)")
@@ -75,10 +71,8 @@ def lost_brackets(context: Context, item: Item, words: Stretch) -> list[Fault]:
     for stretch in (words, *leads):
         found = _LOST_BRACKET.search(stretch.text)
         if found is not None:
-            start = stretch.outer(found.start())
-            end = stretch.outer(found.end() - 1) + 1
-            values = {"written": stretch.text}
-            return [Fault("bracket-lost", start, end, values)]
+            extent = stretch.extent(found.span())
+            return [Fault("bracket-lost", *extent, {"written": stretch.text})]
     return []
 
 

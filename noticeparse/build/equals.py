@@ -32,7 +32,7 @@ def equal_items(context: Context, item: Item) -> list[Item]:
     faults = list(item.faults)
     if sum(len(group.places) for group in item.groups) > 1:
         # Each at each, or the first at the first: nobody can say.
-        whole = (words.outer(0), words.outer(end - 1) + 1)
+        whole = words.extent((0, end))
         values = {"written": context.written(*whole)}
         faults.append(Fault("depth-place-unclear", *whole, values))
     for start, stop in figures:
@@ -59,4 +59,4 @@ def _figures(text: str, start: int, end: int) -> list[Piece]:
 def _outer(words: Stretch, start: int, end: int) -> Piece:
     if end <= start:
         return (words.outer(start), words.outer(start))
-    return words.outer(start), words.outer(end - 1) + 1
+    return words.extent((start, end))

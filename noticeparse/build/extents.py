@@ -5,11 +5,20 @@ from __future__ import annotations
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
+from noticeparse.stretch import Stretch
 
 
 def over(context: Context, item: Item, code: str, **values: str) -> Fault:
     """A fault of the whole item."""
     start, end = item_extent(item)
+    return Fault(code, start, end, {"written": context.written(start, end), **values})
+
+
+def within(
+    context: Context, code: str, words: Stretch, span: tuple[int, int], **values: str
+) -> Fault:
+    """A fault of a span of some words of an item."""
+    start, end = words.extent(span)
     return Fault(code, start, end, {"written": context.written(start, end), **values})
 
 

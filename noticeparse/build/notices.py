@@ -11,15 +11,10 @@ from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
 from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
-from noticeparse.build.remarks import (
-    cancelled_in_cells,
-    charts_in_passing,
-    named_charts,
-    rows_in_heading,
-    strays,
-    tells_of_change,
-)
+from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, SectionReader, own_number, without_chart
+from noticeparse.build.strays import strays
+from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.untold_changes import changes_without_place, is_for_charts
 from noticeparse.context import Context
 from noticeparse.faults import Fault

@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
@@ -44,8 +45,7 @@ def places_of_others(context: Context, item: Item, verb: Verb) -> Iterator[Fault
             continue
         if any(part.kind == "offset" for part in parts) or _ends(words.text, parts, kinds, verb):
             continue
-        start, end = words.outer(told.start), words.outer(told.end - 1) + 1
-        yield Fault("place-of-another", start, end, {"written": context.written(start, end)})
+        yield within(context, "place-of-another", words, (told.start, told.end))
 
 
 def _leads(item: Item) -> list[tuple[int, int]]:

@@ -119,9 +119,8 @@ class SectionReader:
             head = read_head(text, self.context.year)
         self.cancels += head.cancels
         for fault in head.faults:
-            moved = fault._replace(
-                start=words.outer(fault.start), end=words.outer(fault.end - 1) + 1
-            )
+            start, end = words.extent((fault.start, fault.end))
+            moved = fault._replace(start=start, end=end)
             self.faults.append((moved, None))
         if any(chart.letters for chart in head.charts):
             self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
@@ -253,19 +252,18 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
     if head is None:
         return OwnNumber(None)
     ref = head.notice
-    faults: tuple[Fault, ...] = ()
-    if not head.is_dated and draft.number is not None:
-        values = {"written": words, "year": str(ref.year or "unknown")}
-        faults = (Fault("notice-year-not-written", *draft.number[1:3], values),)
-    if draft.number is not None and is_year_doubtful(words, ref, context.year):
-        faults = (
-            *faults, Fault("notice-year-doubtful", *draft.number[1:3], {"written": words}),
-        )  # fmt: skip
+    faults: list[Fault] = []
+    if draft.number is not None:
+        extent, values = draft.number[1:3], {"written": words, "year": str(ref.year or "unknown")}
+        if not head.is_dated:
+            faults.append(Fault("notice-year-not-written", *extent, values))
+        if is_year_doubtful(words, ref, context.year):
+            faults.append(Fault("notice-year-doubtful", *extent, values))
     if ref.status == "permanent":
         said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
         told = draft.status or next((one for one in said if one), None)
         ref = ref.model_copy(update={"status": told or "permanent"})
-    return OwnNumber(ref, faults)
+    return OwnNumber(ref, tuple(faults))
 
 
 def without_chart(context: Context, draft: NoticeDraft, section: Section) -> Fault:

@@ -9,6 +9,7 @@ from noticeparse.build.relations import Found
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.records.geometry import Shape
 from noticeparse.records.position import Position
 from noticeparse.vocabulary import primitives
@@ -74,9 +75,8 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
 
 
 _FEWEST = {"line": 2, "area": 3}
-_NUMBERS = ("two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 _COUNTED = re.compile(
-    rf"\b({'|'.join(_NUMBERS)}|[2-9]|[1-9][0-9]) (?:following |corner )?"
+    rf"\b({'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9]) (?:following |corner )?"
     r"(?:positions|points|corners|co-?ordinates)\b",
     re.IGNORECASE,
 )
@@ -112,8 +112,7 @@ def _wrong(
             yield "geometry-along-coast", {}
         count = _COUNTED.search(f"{words} {leads}")
         if count is not None and not found.has_lost_place:
-            figure = count[1].lower()
-            number = _NUMBERS.index(figure) + 2 if figure in _NUMBERS else int(figure)
+            number = counted(count[1])
             # A ring that is closed has its first corner twice.
             if number not in (len(found.positions), len(found.positions) + found.is_ring):
                 values = {"count": str(number), "found": str(len(found.positions))}

@@ -12,7 +12,7 @@ from decimal import Decimal
 from noticeparse.build.relations import Found, take_parts
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.places import Part, is_connector, read_phrase
+from noticeparse.readers.places import Part, is_connector, radius_words, read_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.records.geometry import Arc
 from noticeparse.records.position import Position, PositionQuality
@@ -37,8 +37,7 @@ def take_tail(context: Context, found: Found, item: Item) -> Stretch:
     """Radius, bearings and a second fix behind the last place; other words are handed back."""
     rest: list[tuple[int, int]] = []
     if item.radius is not None:
-        words = context.text[slice(*item.radius)]
-        words = words if "radius" in words.lower() else f"radius {words}"
+        words = radius_words(context.text[slice(*item.radius)])
         take_parts(found, read_phrase(words), words)
     for start, end in item.tail:
         words = context.text[start:end]

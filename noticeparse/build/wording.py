@@ -71,7 +71,7 @@ def _differs(context: Context, phrase: Stretch) -> bool:
     """Whether any character of the phrase was repaired."""
     if context.is_unrepaired or not phrase.text:
         return False
-    start, end = phrase.outer(0), phrase.outer(len(phrase.text) - 1) + 1
+    start, end = phrase.extent((0, len(phrase.text)))
     return start >= end or context.written(start, end) != " ".join(context.text[start:end].split())
 
 
@@ -80,7 +80,7 @@ def _original(context: Context, phrase: Stretch, words: str) -> str:
     at = phrase.text.find(words)
     if at < 0 or not words:
         return words
-    start, end = phrase.outer(at), phrase.outer(at + len(words) - 1) + 1
+    start, end = phrase.extent((at, at + len(words)))
     if " ".join(context.text[start:end].split()) != " ".join(words.split()):
         return words
     return context.written(start, end)

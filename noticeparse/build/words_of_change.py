@@ -9,12 +9,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch
+from noticeparse.stretch import Stretch, blanked
 
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _CHANGE_OF = re.compile(
@@ -40,14 +41,9 @@ def words_of_change(
     """A word for what is done to the feature read, or one that takes the verb above back."""
     if feature.legend is not None:
         return
-    plain = _QUOTED.sub(lambda match: " " * len(match.group()), words.text)
+    plain = blanked(words.text, _QUOTED)
     found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
     if found is not None:
-        yield _fault(context, "verb-within-words", words, found.span("change"))
+        yield within(context, "verb-within-words", words, found.span("change"))
     elif item.verb_piece is None and (told := _DISREGARD.match(plain)) is not None:
-        yield _fault(context, "sentence-under-verb", words, told.span())
-
-
-def _fault(context: Context, code: str, words: Stretch, span: tuple[int, int]) -> Fault:
-    start, end = words.outer(span[0]), words.outer(span[1] - 1) + 1
-    return Fault(code, start, end, {"written": context.written(start, end)})
+        yield within(context, "sentence-under-verb", words, told.span())

@@ -6,7 +6,7 @@ from collections.abc import Container
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Item, Piece
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.features import leads_feature, value_property
@@ -45,10 +45,10 @@ def goes_on_in_cells(text: str, above: Cells, below: Cells) -> bool:
         return False
     if "label" in above and not {"label", "verb"} & set(below):
         # Every row is counted; one without its count is more of the row above.
-        return not all(is_connector(_words(text, below[role])) for role in more)
+        return not all(is_connector(words_of(text, below[role])) for role in more)
     if set(below) - set(more) and not (_is_place(below, more) and _lacks_place(above)):
         return False
-    return all(_goes_on(_words(text, above[role]), _words(text, below[role])) for role in more)
+    return all(_goes_on(words_of(text, above[role]), words_of(text, below[role])) for role in more)
 
 
 def _is_place(cells: Cells, words: list[str]) -> bool:
@@ -65,10 +65,6 @@ def _goes_on(above: str, below: str) -> bool:
     roles = value_property(below)
     describes = bool(roles) and not roles & {"kind", "unknown"} and not leads_feature(below)
     return is_parted(above, below) or (describes and not is_nothing(above))
-
-
-def _words(text: str, elements: list[Element]) -> str:
-    return " ".join(text[e.start : e.end] for e in elements)
 
 
 def with_own_feature(cells: Cells) -> Cells:

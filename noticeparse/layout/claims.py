@@ -62,7 +62,7 @@ def unclaimed_words(
     claimed = _joined([*ignored, *_claims(layout)])
     starts = [start for start, _ in claimed]
     known = _known_numbers(text, layout)
-    marked = {told for words in known if (told := mark_of_number(words or "")) is not None}
+    marked = {told for words in known if (told := mark_of_number(words)) is not None}
     found: list[Piece] = []
     for line in lines:
         for element, following in zip_longest(line.elements, line.elements[1:]):

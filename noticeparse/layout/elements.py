@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterable
 from typing import Any, NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
@@ -39,3 +40,13 @@ class Line(NamedTuple):
             if element.kind in kinds:
                 return True
         return False
+
+    def indent(self, text: str) -> int:
+        """How many blanks stand before what is written on the line."""
+        written = text[self.start : self.end]
+        return len(written) - len(written.lstrip())
+
+
+def words_of(text: str, elements: Iterable[Element]) -> str:
+    """The words of some elements, joined by blanks."""
+    return " ".join(text[e.start : e.end] for e in elements)

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.counted import with_decimal_counts
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.elements import Line
+from noticeparse.layout.elements import Line, words_of
 from noticeparse.layout.lead_words import lead_faults, names_charts
 from noticeparse.readers.features import has_kind
 
@@ -77,9 +77,7 @@ def blocks_of_items(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
     for line in lines:
         lead = None if line.is_blank else _lead_end(text, line)
         hangs = len(block) > 1 and not block[-1].is_blank and not line.is_blank
-        comes_back = hangs and _column(text, line) == _column(text, block[0]) < _column(
-            text, block[-1]
-        )
+        comes_back = hangs and line.indent(text) == block[0].indent(text) < block[-1].indent(text)
         if block and (lead is not None or comes_back):
             yield block
             block = []
@@ -159,7 +157,7 @@ def _end_before_verb(text: str, line: Line) -> int | None:
     """The length of words with a colon before a command that names what it is about."""
     first = line.elements[0]
     words = text[first.start : first.end].rstrip()
-    said = " ".join(text[e.start : e.end] for e in line.elements[1:] if e.kind == "words")
+    said = words_of(text, (e for e in line.elements[1:] if e.kind == "words"))
     is_lead = words.endswith(":") and len(words) < _LONGEST and '"' not in words
     return len(words) if is_lead and has_kind(said) else None
 
@@ -183,8 +181,3 @@ def _parted(text: str, line: Line, end: int) -> Line:
     end += len(text[end : first.end]) - len(text[end : first.end].lstrip(" "))
     rest = (first._replace(start=end),) if end < first.end else ()
     return line._replace(elements=(label, *rest, *line.elements[1:]))
-
-
-def _column(text: str, line: Line) -> int:
-    written = text[line.start : line.end]
-    return len(written) - len(written.lstrip())

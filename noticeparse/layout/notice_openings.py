@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.radio_heads import number_without_year, opens_message
 from noticeparse.layout.recognise import is_source
 from noticeparse.readers.heads import head_kinds, read_parts
@@ -80,7 +80,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     if _is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
         return None
-    words = " ".join(text[e.start : e.end] for e in before).strip()
+    words = words_of(text, before).strip()
     plain = words.lower().strip(" |")
     status = _status_before(plain)
     if status is not None:
@@ -249,7 +249,7 @@ def speaks_of_notice(text: str, line: Line) -> bool:
     if number is None or not text[line.start : line.end].rstrip().endswith("."):
         return False
     before, behind = line.elements[:number], line.elements[number + 1 :]
-    words = " ".join(text[e.start : e.end] for e in before).strip()
+    words = words_of(text, before).strip()
     if not words or not words[0].isupper() or not _names_a_notice(words.lower()):
         return False
     if any(e.kind not in ("words", "passive", "number") for e in (*before, *behind)):

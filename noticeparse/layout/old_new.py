@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.faults import Fault
 from noticeparse.layout.cells import is_nothing, span_of
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.states import set_replacement, set_states
 from noticeparse.layout.titles import Cells
@@ -28,11 +28,11 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
         return
     written, before = (
         "" if is_nothing(words) else words.strip(" .-")
-        for words in (_words(text, new), _words(text, old))
+        for words in (words_of(text, new), words_of(text, old))
     )
     if not new and before:
         start, end = old[0].start, old[-1].end
-        values = {"written": _words(text, old)}
+        values = {"written": words_of(text, old)}
         item.faults.append(Fault("new-value-empty", start, end, values))
     verb = canonical_verb(written) if written else "delete"
     if verb in ("insert", "delete"):
@@ -51,7 +51,3 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     item.verb = item.verb or "amend"
     item.old = [(e.start, e.end) for e in old]
     item.change = [(e.start, e.end) for e in new]
-
-
-def _words(text: str, elements: list[Element]) -> str:
-    return " ".join(text[e.start : e.end] for e in elements)

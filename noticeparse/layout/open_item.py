@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.joints import is_row_chart
 from noticeparse.layout.scopes import Scopes
 from noticeparse.readers.codes import SIGNS
@@ -61,7 +61,7 @@ class OpenItem:
 
     def words_of(self, elements: Sequence[Element]) -> str:
         """The words of some elements, joined by blanks."""
-        return " ".join(self.text[e.start : e.end] for e in elements)
+        return words_of(self.text, elements)
 
     def give_tail(self) -> None:
         """Give the words that wait to the open item, behind its places."""

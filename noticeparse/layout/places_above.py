@@ -12,7 +12,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
@@ -122,7 +122,7 @@ def _opens(text: str, line: Line, first: Line, statement: Sequence[Element]) -> 
     """Whether a line opens another statement than the one whose first line is given."""
     if not any(e.kind in _TOLD for e in statement):
         return False
-    if _indent(text, line) > _indent(text, first):
+    if line.indent(text) > first.indent(text):
         return False
     lead = line.elements[lead_index(line)]
     if lead.kind == "verb" or line.elements[0].kind in ("label", "bar"):
@@ -131,11 +131,6 @@ def _opens(text: str, line: Line, first: Line, statement: Sequence[Element]) -> 
     if above.rpartition(" ")[2].lower() in OPEN_END:
         return False
     return above[-1:] in (".", ";") or leads_feature(text[lead.start : lead.end])
-
-
-def _indent(text: str, line: Line) -> int:
-    written = text[line.start : line.end]
-    return len(written) - len(written.lstrip())
 
 
 def _give(text: str, block: _Block, body: Body) -> None:
@@ -197,7 +192,7 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
     behind = [e for e in statement[told[0] + 1 :] if e.kind not in _TOLD]
     places = next((i for i, e in enumerate(behind) if e.kind in PLACES), len(behind))
     named = before or behind
-    words = " ".join(text[e.start : e.end] for e in named)
+    words = words_of(text, named)
     if not has_kind(words) or tells_no_change(whole, written):
         return None
     item = Item(verb=written, verb_piece=(verb.start, verb.end))

@@ -12,14 +12,19 @@ from itertools import chain
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.evidence import PLACES, opens_a_line, opens_paragraph, split_lead
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change, tells_only
 from noticeparse.layout.lead_words import lead_faults
 from noticeparse.layout.line_leads import blocks_of_items
-from noticeparse.layout.sentences import sentences, statements_within, with_places_behind
+from noticeparse.layout.sentences import (
+    sentences,
+    statements_within,
+    with_places_behind,
+    without_article,
+)
 from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
@@ -169,7 +174,7 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         return None
     passive = sentence[index]
     before = [e for e in sentence[:index] if e.kind != "passive"]
-    words = " ".join(text[e.start : e.end] for e in before if e.kind == "words")
+    words = words_of(text, (e for e in before if e.kind == "words"))
     told = " ".join(text[sentence[0].start : sentence[-1].end].split())
     if not has_kind(words) or tells_no_change(told, text[passive.start : passive.end]):
         return None
@@ -210,15 +215,15 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
 
 def _names_another(text: str, lead: Sequence[Element]) -> bool:
     """Whether words between two places name a second feature: `A wreck in P and a rock in Q`."""
-    words = " ".join(text[e.start : e.end] for e in lead).lstrip(" ,;").removeprefix("and ")
-    named = words.lstrip().removeprefix("the ").removeprefix("an ").removeprefix("a ")
+    words = words_of(text, lead).lstrip(" ,;").removeprefix("and ")
+    named = without_article(words.lstrip())
     return named != words.lstrip() and leads_feature(named)
 
 
 def _opens_another(text: str, lead: Sequence[Element], place: Element) -> bool:
     """Whether words between two places open a line with a feature: a row below a heading."""
     solid = [e for e in lead if text[e.start : e.end].strip(" ,.")]
-    words = " ".join(text[e.start : e.end] for e in solid)
+    words = words_of(text, solid)
     if solid and not any(char.isalpha() for char in words):
         # A figure on the line of the place above, or below: `P  6.2`.
         return any(opens_a_line(text, e.start) for e in (solid[0], place))
@@ -243,7 +248,7 @@ def _says_again(text: str, sentence: Sequence[Element]) -> bool:
 def _add_place(
     text: str, item: Item, lead: list[Element], place: Element, *, is_behind: bool
 ) -> None:
-    words = " ".join(text[e.start : e.end] for e in lead)
+    words = words_of(text, lead)
     pieces = [(e.start, e.end) for e in lead]
     if not item.words and not item.groups:
         item.words, relation = split_lead(text, pieces)

@@ -7,6 +7,7 @@ or the number of the item alone tells that both rows are of one.
 from __future__ import annotations
 
 from noticeparse.faults import Fault
+from noticeparse.layout.elements import words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.verbs import canonical_verb
@@ -50,8 +51,8 @@ class RepeatedRows:
 
     def _words(self, cells: Cells) -> dict[str, str]:
         told = ((role, cell) for role, cell in cells.items() if role not in _PLACED)
-        return {role: " ".join(self.text[e.start : e.end] for e in cell) for role, cell in told}
+        return {role: words_of(self.text, cell) for role, cell in told}
 
     def _counted(self, cells: Cells) -> int:
-        words = " ".join(self.text[e.start : e.end] for e in cells.get("vertex", []))
+        words = words_of(self.text, cells.get("vertex", []))
         return int(words) if words.isdecimal() and len(words) < 4 else 0

@@ -17,7 +17,7 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.bearings import tells_way
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.places import read_phrase
+from noticeparse.readers.places import radius_words, read_phrase
 from noticeparse.readers.taken_back import takes_back
 from noticeparse.readers.verbs import canonical_verb
 
@@ -70,9 +70,8 @@ def _misplaced(text: str, cells: Cells) -> Iterator[Piece]:
                     yield e.start, e.end
     radius = radius_of(cells)
     if radius is not None:
-        words = text[slice(*radius)]
-        told = words if "radius" in words.lower() else f"radius {words}"
-        if not any(part.kind == "radius" for part in read_phrase(told)):
+        told = read_phrase(radius_words(text[slice(*radius)]))
+        if not any(part.kind == "radius" for part in told):
             yield radius
 
 

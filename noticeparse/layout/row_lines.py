@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.notice_openings import NoticeOpening
 from noticeparse.layout.titles import Cells, Column, Table
 from noticeparse.readers.features import has_kind
@@ -69,7 +69,7 @@ def is_heading(text: str, line: Line, cells: Cells) -> bool:
     """Whether a line is a notice's number and heading, with words in the place of the verb."""
     if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
         return False
-    words = " ".join(text[e.start : e.end] for e in cells.get("verb", []))
+    words = words_of(text, cells.get("verb", []))
     return bool(words) and canonical_verb(words) is None and "." in words
 
 

@@ -9,7 +9,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.references import status_in_words
 
@@ -39,7 +39,7 @@ def row_number(text: str, cells: Cells) -> RowNumber | None:
         if mark and slash and "(" not in words and head.strip().isdigit():
             words = f"{head.strip()}{mark}/{year}"
         return RowNumber(words, number)
-    figures, year = _words(text, cell), _words(text, cells.get("year", []))
+    figures, year = words_of(text, cell).strip(), words_of(text, cells.get("year", [])).strip()
     if not (figures.isdigit() and len(figures) <= _LONGEST and _is_year(year)):
         return None
     parts = [*cell, *cells["year"], *(cells.get("status", []) if mark else [])]
@@ -72,12 +72,8 @@ def take_bracketed(text: str, cells: Cells) -> Piece | None:
 
 def _mark(text: str, cells: Cells) -> str:
     """The mark `(T)` or `(P)` that a column of its own states, or nothing."""
-    return _MARKS.get(status_in_words(_words(text, cells.get("status", []))) or "", "")
+    return _MARKS.get(status_in_words(words_of(text, cells.get("status", [])).strip()) or "", "")
 
 
 def _is_year(words: str) -> bool:
     return words.isdigit() and len(words) in (2, 4)
-
-
-def _words(text: str, cell: list[Element]) -> str:
-    return " ".join(text[e.start : e.end] for e in cell).strip()

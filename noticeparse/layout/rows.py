@@ -21,7 +21,7 @@ from noticeparse.layout.cells import (
     words_beside,
 )
 from noticeparse.layout.drafts import Added, Group, Item, Place
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.old_new import set_old_and_new
@@ -165,7 +165,7 @@ class RowReader:
         return True
 
     def _words(self, elements: list[Element]) -> str:
-        return " ".join(self.text[e.start : e.end] for e in elements)
+        return words_of(self.text, elements)
 
     def _goes_on(self, cells: Cells) -> bool:
         if any(role in cells for role in ("old", "new", "number")):

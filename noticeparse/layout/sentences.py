@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable, Iterator, Sequence
 
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line_leads import is_key
 from noticeparse.readers.features import leads_feature
@@ -77,9 +77,9 @@ def _is_kept(text: str, element: Element, rest: Sequence[Element]) -> bool:
     if element.kind != "semicolon" or not rest or rest[0].kind != "words":
         return False
     subject = text[rest[0].start : rest[0].end]
-    if not leads_feature(_without_article(subject)):
+    if not leads_feature(without_article(subject)):
         return False
-    said = " ".join(text[e.start : e.end] for e in rest if e.kind == "words").rstrip(" .")
+    said = words_of(text, (e for e in rest if e.kind == "words")).rstrip(" .")
     return said.endswith(_STAYS)
 
 
@@ -90,7 +90,7 @@ def _opens_statement(text: str, statement: Sequence[Element], rest: Sequence[Ele
     """
     if rest[0].kind != "semicolon" or len(rest) < 2 or rest[1].kind != "words":
         return False
-    said = " ".join(text[e.start : e.end] for e in statement if e.kind == "words")
+    said = words_of(text, (e for e in statement if e.kind == "words"))
     return _TELLS.search(said) is not None and leads_feature(text[rest[1].start : rest[1].end])
 
 
@@ -105,10 +105,11 @@ def _next_subject(text: str, element: Element) -> int | None:
     if joint is None:
         return None
     words = words.removeprefix(joint).lstrip()
-    return element.end - len(words) if leads_feature(_without_article(words)) else None
+    return element.end - len(words) if leads_feature(without_article(words)) else None
 
 
-def _without_article(words: str) -> str:
+def without_article(words: str) -> str:
+    """Words without the article that opens them."""
     return words.removeprefix("the ").removeprefix("a ").removeprefix("an ")
 
 

@@ -13,7 +13,7 @@ from typing import Literal
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import canonical_verb
@@ -72,7 +72,7 @@ def set_replacement(text: str, item: Item, old: Sequence[Element], new: Sequence
     named = " ".join(text[start:end] for start, end in item.words)
     item.words += [(e.start, e.end) for e in old]
     # A new state of values alone is one of the same object: `Wreck`, `least depth 4 m`.
-    comes = " ".join(text[e.start : e.end] for e in new)
+    comes = words_of(text, new)
     values = value_property(comes)
     is_same = has_kind(named) and not has_kind(comes) and bool(values) and values <= _VALUES
     joint = f" by {named} " if is_same else " by "

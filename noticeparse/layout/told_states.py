@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.evidence import PLACES
 
 _OLD = (
@@ -154,7 +154,7 @@ def _settle_move(text: str, item: Item, old: State | None, new: State, fault: Fa
         written = {"written": " ".join(text[slice(*extent)].split())}
         item.faults.append(Fault("move-without-destination", *extent, written))
     before = [e for e in (old.values if old else ()) if e.kind in PLACES and e.kind != "same"]
-    said = " ".join(text[e.start : e.end] for e in (old.values if old else ())).strip(" .").lower()
+    said = words_of(text, old.values if old else ()).strip(" .").lower()
     above = [text[p.element.start : p.element.end] for g in item.groups[:-1] for p in g.places]
     told = [text[e.start : e.end] for e in before]
     if (old is not None and not before and said not in _SAME) or (before and told != above):

@@ -163,10 +163,7 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
 
 
 _SAID_IN_BRACKETS = frozenset(
-    {
-        *("PREVIOUS", "NOTICE_NUMBER", "CANCELS", "NEW_EDITION", "EDITION"),
-        *("DATUM", "INTERNATIONAL", "PANEL", "DATE"),
-    }
+    "PREVIOUS NOTICE_NUMBER CANCELS NEW_EDITION EDITION DATUM INTERNATIONAL PANEL DATE".split()
 )
 
 

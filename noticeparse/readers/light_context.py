@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.numbers import counted
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light
@@ -27,7 +28,6 @@ _SEASON = re.compile(
     r"|(?:summer|winter|seasonal)[a-z ]{0,20})\)",
     re.IGNORECASE,
 )
-_COUNTS = {"two": 2, "three": 3, "four": 4, "five": 5, "six": 6}
 _COUNTED = re.compile(r"\b(?P<count>two|three|four|five|six) $", re.IGNORECASE)
 _MAGNETIC = re.compile(r"\(?\bmag(?:netic)?\b\.?\)?", re.IGNORECASE)
 _UNLIT = re.compile(r"\bunlit\b|\blight (?:is )?(?:discontinued|removed)\b", re.IGNORECASE)
@@ -88,9 +88,9 @@ def _with_words(before: str, light: Light, behind: str) -> Light:
             remarks.append(found["remark"])
     if remarks != light.remarks:
         update["remarks"] = remarks
-    counted = _COUNTED.search(before)
-    if counted is not None and light.count == 1:
-        update["count"] = _COUNTS[counted["count"].lower()]
+    count = _COUNTED.search(before)
+    if count is not None and light.count == 1:
+        update["count"] = counted(count["count"])
     return light.model_copy(update=update) if update else light
 
 

@@ -80,6 +80,11 @@ def read_phrase(text: str) -> tuple[Part, ...]:
     return tuple(parts)
 
 
+def radius_words(words: str) -> str:
+    """What a column of radii says, as a phrase: `500m` under the title `Radius`."""
+    return words if "radius" in words.lower() else f"radius {words}"
+
+
 def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | None:
     """What a part says beyond its kind: a direction, a bearing and distance, a radius, an arc."""
     if terminal in ("CLOSE_DIRECTION", "DIRECTION_OF"):

@@ -103,10 +103,15 @@ def is_year_doubtful(text: str, ref: NoticeRef, near: int | None) -> bool:
     )
 
 
-def is_marked(number: str | None) -> bool:
-    """Whether a number says that its notice is temporary or preliminary: `40(T)/26`."""
+def mark_of_number(number: str | None) -> NoticeStatus | None:
+    """What a number says of its notice, temporary or preliminary, by its mark: `40(T)/26`."""
     head = read_head_number(number, None) if number else None
-    return head is not None and head.notice.status != "permanent"
+    return None if head is None or head.notice.status == "permanent" else head.notice.status
+
+
+def is_marked(number: str | None) -> bool:
+    """Whether a number says that its notice is temporary or preliminary."""
+    return mark_of_number(number) is not None
 
 
 def _is_near(number: int, year: int) -> bool:
@@ -131,11 +136,6 @@ def status_in_words(words: str) -> NoticeStatus | None:
     for noun in (" notice to mariners", " notices to mariners", " notice"):
         plain = plain.removesuffix(noun)
     return _IN_WORDS.get(plain)
-
-
-def mark_of_number(words: str) -> NoticeStatus | None:
-    """What the mark within a number says of its notice: `453(T)/26`."""
-    return next((status for status, mark in _MARKS.items() if mark in words), None)
 
 
 class HeadingMark(NamedTuple):

@@ -1,0 +1,58 @@
+"""What shows that an item is not, or not only, of the notice and charts it stands under."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.build.extents import item_extent
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.lines import read_lines
+from noticeparse.readers.references import read_number
+from noticeparse.readers.verbs import canonical_verb
+from noticeparse.records.reference import NoticeRef
+
+_ONE_CHART = re.compile(
+    r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
+    r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b",
+    re.I,
+)
+_APART = re.compile(r" {3,80}(?=[^ ])")
+_FIRST_WORDS = 3
+
+
+def strays(
+    context: Context, item: Item, own: NoticeRef | None, *, is_shared: bool
+) -> Iterator[Fault]:
+    """What an item under several charts says of one alone, and another notice that it names."""
+    extent = item_extent(item)
+    if is_shared and (words := _words_of_one_chart(context, item)):
+        yield Fault("item-of-one-chart", *extent, {"written": words})
+    if is_shared and _is_beside_another(context.text, *extent):
+        yield Fault("item-of-one-chart", *extent, {"written": context.written(*extent)})
+    if item.number is not None and own is not None:
+        start, end = item.number.start, item.number.end
+        written = context.written(start, end)
+        if read_number(written, context.year) not in (own, None):
+            yield Fault("item-of-other-notice", start, end, {"written": written})
+
+
+def _is_beside_another(text: str, start: int, end: int) -> bool:
+    """Whether another command stands on the line of an item, apart from it: two columns."""
+    above, below = text.rfind("\n", 0, start) + 1, text.find("\n", end)
+    behind = text[end : below if below >= 0 else len(text)].lstrip(".")
+    before = text[above:start]
+    beside = behind if _APART.match(behind) else before if _APART.search(before) else ""
+    is_command = any(map(canonical_verb, filter(str.isalpha, beside.split()[:_FIRST_WORDS])))
+    return is_command and any(line.has("point", "half") for line in read_lines(beside))
+
+
+def _words_of_one_chart(context: Context, item: Item) -> str | None:
+    """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
+    pieces = [piece for piece in item.pieces if piece != item.charts]
+    if not any("chart" in context.text[start:end].lower() for start, end in pieces):
+        return None
+    words = context.joined(pieces)
+    return words if _ONE_CHART.search(words) else None
