@@ -101,6 +101,15 @@ def client() -> Iterator[httpx2.Client]:
         yield client
 
 
+@pytest.fixture(scope="module")
+def narrow() -> Iterator[httpx2.Client]:
+    """A client of a service with limits that are soon met."""
+    from tests.service import SMALL, client_of
+
+    with client_of(SMALL) as client:
+        yield client
+
+
 @pytest.fixture(scope="session")
 def browser() -> Iterator[Browser]:
     """The one browser of all tests: playwright runs once in a process.

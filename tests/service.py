@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import socket
 import threading
-from collections.abc import Iterator
+import time
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from typing import Any
 
@@ -15,6 +16,17 @@ from noticeparse.web.server import address_of, listen, make_server
 from noticeparse.web.settings import ServiceSettings
 
 PLAIN = {"Content-Type": "text/plain"}
+SMALL = ServiceSettings(
+    max_body=200_000,
+    max_held=5_000_000,
+    read_seconds=2.0,
+    arrive_seconds=1.0,
+    wait_seconds=5.0,
+    send_seconds=1.0,
+    workers=2,
+    places=4,
+    places_of_one=3,
+)
 
 
 @contextmanager
@@ -59,3 +71,10 @@ def refused(answer: httpx2.Response, kind: str) -> dict[str, Any]:
     assert answer.status_code == status
     assert problem["detail"]
     return problem
+
+
+def until(holds: Callable[[], bool], seconds: float = 10.0) -> None:
+    end = time.monotonic() + seconds
+    while not holds():
+        assert time.monotonic() < end
+        time.sleep(0.02)

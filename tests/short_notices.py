@@ -36,3 +36,20 @@ def told(bulletin: Bulletin) -> list[tuple[str, str, list[str]]]:
 
 def errors(bulletin: Bulletin) -> set[str]:
     return {finding.code for finding in bulletin.findings if finding.severity == "error"}
+
+
+def places(bulletin: Bulletin) -> list[list[str]]:
+    return [
+        [position.iso6709 for position in action.geometry.positions]
+        for action in actions_of(bulletin)
+    ]
+
+
+def kinds(bulletin: Bulletin) -> list[tuple[str, str]]:
+    """Verb and kind of every action, also of one that may not be used."""
+    return [(action.verb, action.feature.kind) for action in actions_of(bulletin)]
+
+
+def codes(bulletin: Bulletin) -> set[str]:
+    """What is told as a warning or an error."""
+    return {one.code for one in bulletin.findings if one.severity != "info"}

@@ -15,7 +15,7 @@ _RUN = "from schemathesis.cli import schemathesis; schemathesis()"
 
 def test_schemathesis_finds_nothing(client: httpx2.Client, tmp_path: Path) -> None:
     document = client.get("/openapi.json").json()
-    # Any string is a chart list to the document; its reader refuses most, see `test_web`.
+    # Any string is a chart list to the document; its reader refuses most, see `test_web_answers`.
     for name in ("ParseRequest", "SheetRequest"):
         del document["components"]["schemas"][name]["properties"]["charts"]
     del document["paths"]["/v1/chart-list"]

@@ -1,8 +1,7 @@
-"""The HTTP service: what each path answers, and what it says to a request that is not right."""
+"""What each path of the HTTP service answers, and what goes along with every answer."""
 
 from __future__ import annotations
 
-import hashlib
 import json
 from datetime import date
 from typing import Any
@@ -23,11 +22,6 @@ from tests.service import PLAIN, refused
 
 DEMO = (ROOT / "corpus_synthetic" / "demo.txt").read_text("utf-8")
 CHARTS = (ROOT / "corpus_synthetic" / "charts.csv").read_text("utf-8")
-SCHOOL = """\
-2417/26 TAVRENNE ISLANDS.
-Chart 802 [2310/26] WGS84
-Insert school, Léon, 47°12'.34S., 123°45'.67W.
-"""
 
 
 class TestParse:
@@ -218,166 +212,6 @@ class TestTables:
                 body = example if isinstance(example, str) else json.dumps(example)
                 answer = client.post(path, content=body, headers={"Content-Type": media_type})
                 assert answer.status_code == 200, answer.text
-
-
-class TestCharsets:
-    """What a body says of its characters, and what it holds."""
-
-    def post(self, client: httpx2.Client, body: bytes, kind: str) -> httpx2.Response:
-        return client.post("/v1/parse", content=body, headers={"Content-Type": kind})
-
-    @pytest.mark.parametrize(
-        ("charset", "encoding"),
-        [
-            ("utf-8", "utf-8"), ('"UTF-8"', "utf-8"), ("utf-8", "utf-8-sig"),
-            ("iso-8859-1", "latin-1"), ("windows-1252", "cp1252"), ("ISO-8859-15", "iso8859-15"),
-            ("utf-16", "utf-16"),
-        ],
-    )  # fmt: skip
-    def test_true(self, client: httpx2.Client, charset: str, encoding: str) -> None:
-        body = SCHOOL.encode(encoding)
-        record = self.post(client, body, f"text/plain; charset={charset}").json()
-        (action,) = record["notices"][0]["charts"][0]["actions"]
-        assert "Léon" in action["text"]
-        assert action["geometry"]["positions"][0]["iso6709"] == "-4712.34-12345.67/"
-        assert record["source"]["sha256"] == hashlib.sha256(body).hexdigest()
-        is_told = "text-other-encoding" in {one["code"] for one in record["findings"]}
-        assert is_told == (not encoding.startswith("utf-8"))
-
-    def test_minute_marks_of_windows_under_the_name_of_iso(self, client: httpx2.Client) -> None:
-        body = SCHOOL.replace("'", "’").encode("cp1252")
-        record = self.post(client, body, "text/plain; charset=iso-8859-1").json()
-        positions = record["notices"][0]["charts"][0]["actions"][0]["geometry"]["positions"]
-        assert positions[0]["written"] == "47°12’.34S., 123°45’.67W."
-
-    @pytest.mark.parametrize(
-        ("charset", "encoding"),
-        [
-            ("utf-8", "latin-1"), ("utf-8", "utf-16"), ("us-ascii", "utf-8"),
-            ("iso-8859-1", "utf-8"), ("windows-1252", "utf-8"), ("iso-8859-15", "utf-16"),
-            ("utf-16", "utf-8"), ("utf-16", "utf-16-le"), ("windows-1252", "utf-8-sig"),
-        ],
-    )  # fmt: skip
-    def test_lie(self, client: httpx2.Client, charset: str, encoding: str) -> None:
-        answer = self.post(client, SCHOOL.encode(encoding), f"text/plain; charset={charset}")
-        refused(answer, "charset-contradicted")
-
-    def test_none_is_read_as_a_file(self, client: httpx2.Client) -> None:
-        answer = self.post(client, SCHOOL.encode("latin-1"), "text/plain")
-        assert "text-not-utf8" in {one["code"] for one in answer.json()["findings"]}
-        mail = f"Content-Type: text/plain; charset=windows-1252\n\n{SCHOOL}"
-        answer = self.post(client, mail.encode("cp1252"), "text/plain; format=flowed")
-        assert "text-other-encoding" in {one["code"] for one in answer.json()["findings"]}
-
-    @pytest.mark.parametrize("charset", ["utf-7", "ebcdic", "utf-16le", "x" * 500, "koi8-r"])
-    def test_unknown(self, client: httpx2.Client, charset: str) -> None:
-        answer = self.post(client, b"x", f"text/plain; charset={charset}")
-        assert "utf-8" in refused(answer, "charset-unsupported")["detail"]
-        answer = self.post(client, b"{}", f"application/json; charset={charset}")
-        refused(answer, "charset-unsupported")
-
-    @pytest.mark.parametrize(
-        "body", [b"", b" \r\n", b"%PDF-1.7 \xc2", b"PK\x03\x04", b"\0" * 99, b"\x1f\x8b\x08"]
-    )
-    def test_no_text(self, client: httpx2.Client, body: bytes) -> None:
-        answer = self.post(client, body, "text/plain")
-        assert "the file is" not in refused(answer, "text-unreadable")["detail"]
-
-    @pytest.mark.parametrize(
-        "kind",
-        ["text/rtf", "application/x-www-form-urlencoded", "garbage", "text/plain; charset",
-         "text/plain; =", "application/jsonx", "text/plain, application/json"],
-    )  # fmt: skip
-    def test_other_types(self, client: httpx2.Client, kind: str) -> None:
-        refused(self.post(client, b"x", kind), "media-type-unsupported")
-
-    def test_no_type_two_types_and_compressed(self, client: httpx2.Client) -> None:
-        refused(client.post("/v1/parse", content=b"x"), "media-type-unsupported")
-        both = [("Content-Type", "text/plain"), ("Content-Type", "application/json")]
-        refused(client.post("/v1/parse", content=b"x", headers=both), "media-type-unsupported")
-        packed = {**PLAIN, "Content-Encoding": "gzip"}
-        refused(client.post("/v1/parse", content=b"x", headers=packed), "media-type-unsupported")
-
-
-class TestRefusals:
-    """Requests that are not right."""
-
-    @pytest.mark.parametrize(
-        ("body", "kind"),
-        [
-            (b"", "malformed-json"),
-            (b"{", "malformed-json"),
-            (b'{"text": "\xe9"}', "malformed-json"),
-            (b'{"text": "a", "text": "b"}', "malformed-json"),
-            (b'{"text": NaN}', "malformed-json"),
-            (b'{"text": ' + b"9" * 5000 + b"}", "malformed-json"),
-            (b"[" * 200_000, "malformed-json"),
-            (b'{"text": ' + b"[" * 100_000 + b"]" * 100_000 + b"}", "malformed-json"),
-            (b'{"text": 1e999}', "request-invalid"),
-            (b'{"text": 99999999999999999999999}', "request-invalid"),
-            (b'{"text": null}', "request-invalid"),
-            (b'{"text": " "}', "request-invalid"),
-            (b'{"text": "a", "as_of": "2026-02-30"}', "request-invalid"),
-            (b'{"text": "a", "as_of": 20260331}', "request-invalid"),
-            (b'{"text": "a", "region": "C"}', "request-invalid"),
-            (b'{"text": "a", "format": "pdf"}', "request-invalid"),
-            (b'{"text": "a", "name": "\\ud800"}', "request-invalid"),
-            (b'{"text": "a", "nmae": "b"}', "request-invalid"),
-            (b"[]", "request-invalid"),
-            (b"null", "request-invalid"),
-        ],
-        ids=lambda given: repr(given)[:40],
-    )
-    def test_json(self, client: httpx2.Client, body: bytes, kind: str) -> None:
-        headers = {"Content-Type": "application/json"}
-        refused(client.post("/v1/parse", content=body, headers=headers), kind)
-
-    @pytest.mark.parametrize(
-        "query", ["region=C", "regoin=A", "region=A&region=B", "as_of=20260331", "as_of=0",
-        "as_of=2026-02-30", "format=pdf", "format=", "name=" + "x" * 201],
-    )  # fmt: skip
-    def test_query(self, client: httpx2.Client, query: str) -> None:
-        answer = client.post(f"/v1/parse?{query}", content=GOOD, headers=PLAIN)
-        problem = refused(answer, "request-invalid")
-        assert problem["errors"][0]["pointer"] == query.partition("=")[0]
-
-    @pytest.mark.parametrize("query", ["name=%ff", "name=%ed%a0%80", "&".join(["a=1"] * 9000)])
-    def test_query_that_is_none(self, client: httpx2.Client, query: str) -> None:
-        answer = client.post(f"/v1/parse?{query}", content=GOOD, headers=PLAIN)
-        refused(answer, "request-invalid")
-        assert answer.elapsed.total_seconds() < 1
-        assert len(answer.content) < 1000
-
-    def test_very_many_names(self, client: httpx2.Client) -> None:
-        given = {f"name {number}": 1 for number in range(100_000)}
-        for path in ("/v1/parse", "/v1/depths"):
-            answer = client.post(path, json=given)
-            refused(answer, "request-invalid")
-            assert len(answer.content) < 1000
-
-    def test_place_of_an_error_is_told(self, client: httpx2.Client) -> None:
-        answer = client.post("/v1/depths", json={"texts": ["8m", 8], "a/b": 1})
-        errors = refused(answer, "request-invalid")["errors"]
-        assert {one["pointer"] for one in errors} == {"/texts/1", "/a~1b"}
-
-    @pytest.mark.parametrize(
-        "path", ["/v1/nothing", "/v1/parse/", "/static/../app.py", "/static/nothing", "//v1/parse"]
-    )
-    def test_no_such_path(self, client: httpx2.Client, path: str) -> None:
-        refused(client.get(path), "not-found")
-
-    def test_other_methods(self, client: httpx2.Client) -> None:
-        for method in ("GET", "PUT", "DELETE", "OPTIONS"):
-            answer = client.request(method, "/v1/parse")
-            refused(answer, "method-not-allowed")
-            assert answer.headers["allow"] == "POST"
-        refused(client.post("/static/page.css", content=b"x"), "method-not-allowed")
-
-    def test_parts_of_a_file_are_not_given(self, client: httpx2.Client) -> None:
-        whole = client.get("/static/page.css").content
-        for part in ("bytes=9999999-", "bytes=a-b", "bytes=0-1,3-4", "lines=1"):
-            answer = client.get("/static/page.css", headers={"Range": part})
-            assert (answer.status_code, answer.content) == (200, whole)
 
 
 class TestEveryAnswer:

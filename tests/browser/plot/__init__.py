@@ -1,0 +1,1 @@
+"""Tests of the plot alone, on a page that holds nothing else."""
