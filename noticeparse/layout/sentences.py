@@ -18,6 +18,8 @@ _STAYS = (
     "is unchanged", "are unchanged", "is not affected", "is unaffected", "are unaffected",
     "remains charted", "remains in place", "is still there",
 )  # fmt: skip
+_SHORT_FORMS = frozenset("no nos approx st capt fl oc iso pos".split())
+"""Words behind which a full stop ends no sentence."""
 _TELLS = re.compile(r"\b(?:is|are|was|were|remains?|has|have|had)\b")
 
 
@@ -154,22 +156,8 @@ def _stops(text: str, element: Element) -> Iterator[int]:
         rest = text[at + 1 : at + 40].lstrip(" \n")
         spaced = at + 1 >= element.end or text[at + 1] in " \n"
         word = text[element.start : at].rpartition(" ")[2]
-        if (
-            spaced
-            and (not rest or rest[0].isupper() or rest[0] in "\n")
-            and word.lower()
-            not in (
-                "no",
-                "nos",
-                "approx",
-                "st",
-                "capt",
-                "fl",
-                "oc",
-                "iso",
-                "pos",
-            )
-        ):
+        ends = not rest or rest[0].isupper() or rest[0] == "\n"
+        if spaced and ends and word.lower() not in _SHORT_FORMS:
             yield at + 1
         at = text.find(".", at + 1, element.end)
 

@@ -110,7 +110,6 @@ def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
                 yield part.strip(), at + len(part) - len(part.lstrip())
             at += len(part) + 2
         return
-    at = 0
     cells = words.split(mark)
     inner = (
         cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
