@@ -58,3 +58,10 @@ def test_several_charts_share_what_stands_under_their_banner() -> None:
     assert charts == {"211", "212"}
     assert sorted(told(bulletin)) == sorted(2 * WRECK_AND_ROCK)
     assert not errors(bulletin)
+
+
+@pytest.mark.parametrize("words", ["ON CHART 211, the following dangers", "ON CHARTS as follows"])
+def test_a_line_with_more_than_a_chart_is_no_banner(words: str) -> None:
+    bulletin = parse(f"{TITLE}NOTICE 31/2026   Sound\n\nINSERT {words}\n  1  Wreck\n       {P}\n")
+    assert errors(bulletin) == {"item-without-position"}
+    assert [chart.chart for chart in bulletin.notices[0].charts] == [None]

@@ -27,6 +27,7 @@ def test_a_change_without_a_place_is_told(words: str) -> None:
         f"A wreck has been found in {P}. The wreck is inserted.",
         f"Mariners are advised that the buoyage has been altered as below.\nInsert wreck {P}",
         f"A wreck has been found in {P}. The rock is not deleted.",
+        f"A wreck has been found in {P}. The rock will be deleted.",
     ],
 )
 def test_what_is_told_again_or_in_sum_is_no_change(words: str) -> None:

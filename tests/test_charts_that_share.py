@@ -150,3 +150,48 @@ def test_a_sentence_about_the_charts_of_items_is_no_item() -> None:
     assert "item-of-one-chart" in [one.code for one in bulletin.findings]
     usable = [a.feature.kind for c in bulletin.notices[0].charts for a in c.actions if a.usable]
     assert "pile" not in usable
+
+
+@pytest.mark.parametrize(
+    ("before", "number", "codes"),
+    [
+        ("[30/26] [31/26]", 30, {"chart-head-unread"}),
+        ("[30/26] [30/26]", 30, set()),
+        ("[30/26] [31(T)/26]", 30, set()),
+        ("(last correction NM 30 of 14 March 2026)", 30, set()),
+        ("[3O/26]", None, {"previous-unread"}),
+        ("[new series]", None, {"previous-unread"}),
+        ("[]", None, set()),
+    ],
+)
+def test_the_notice_before_is_one_and_can_be_read(
+    before: str, number: int | None, codes: set[str]
+) -> None:
+    bulletin = parse(f"{NUMBER}Chart 802 {before}\n{ITEMS}")
+    (chart,) = bulletin.notices[0].charts
+    assert (chart.previous and chart.previous.number) == number
+    assert {one.code for one in bulletin.findings if one.severity == "warning"} == codes
+
+
+def test_a_notice_before_of_a_chart_that_is_not_named_is_told() -> None:
+    listed = "Charts 802 and 803. Previous notices - 802: 30/26 - 805: 31/26"
+    bulletin = parse(f"{NUMBER}{listed}\n{ITEMS}")
+    sections = bulletin.notices[0].charts
+    found = [(one.chart, one.previous and one.previous.number) for one in sections]
+    assert found == [("802", 30), ("803", None)]
+    told = [one for one in bulletin.findings if one.code == "chart-head-unread"]
+    assert [one.message for one in told] == ["`805` in the head of a chart is not kept"]
+
+
+def test_a_panel_is_not_the_chart_named_again() -> None:
+    text = f"Chart 802, panel A [30/26]\nInsert {W}\nChart 802\nDelete {R}\n"
+    sections = parse(NUMBER + text).notices[0].charts
+    found = [(one.chart, one.panel, [a.verb for a in one.actions]) for one in sections]
+    assert found == [("802", "panel A", ["insert"]), ("802", None, ["delete"])]
+
+
+def test_the_datum_of_a_notice_is_that_of_charts_which_state_none() -> None:
+    charts = f"Chart 802 [30/26]\nInsert {W}\nChart 803 [31/26] NAD27\nInsert {R}\n"
+    sections = parse(f"{NUMBER}Positions referred to WGS84\n{charts}").notices[0].charts
+    found = [(one.chart, one.datum and one.datum.name) for one in sections]
+    assert found == [("802", "WGS84"), ("803", "NAD27")]

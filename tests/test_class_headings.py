@@ -50,14 +50,19 @@ def test_the_class_is_told_of_bare_values() -> None:
 
 
 @pytest.mark.parametrize(
-    "rows",
-    [f"   {P}   6.2\n   {Q}   5.8\n", f"   6.2 {P}\n   5.8 {Q}\n", f"   1  {P}\n   2  {Q}\n"],
+    ("rows", "depths"),
+    [
+        (f"   {P}   6.2\n   {Q}   5.8\n", ["6.2", "5.8"]),
+        (f"   6.2 {P}\n   5.8 {Q}\n", ["6.2", "5.8"]),
+        (f"   1  {P}\n   2  {Q}\n", [None, None]),
+        (f"   {P}   1\n   {Q}   2\n", ["1", "2"]),
+    ],
 )
-def test_each_row_is_one_item(rows: str) -> None:
+def test_each_row_is_one_item(rows: str, depths: list[str | None]) -> None:
     bulletin = parse(f"{HEAD}Depths to be inserted\n{rows}")
     assert told(bulletin) == DEPTHS
     values = [action.feature.depth for action in actions_of(bulletin)]
-    assert all(depth is None or depth.value_m > 5 for depth in values if depth)
+    assert [depth and str(depth.value_m) for depth in values] == depths
 
 
 def test_a_structure_below_lights_is_held_back() -> None:
@@ -72,6 +77,26 @@ def test_an_unread_heading_ends_the_verb_above(unread: str) -> None:
     bulletin = parse(HEAD + rows)
     assert told(bulletin) == DEPTHS[:1]
     assert "item-without-verb" in errors(bulletin)
+
+
+@pytest.mark.parametrize("words", ['with legend "Rep"', "reported in May"])
+def test_words_between_rows_leave_the_verb_above_in_force(words: str) -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted\ndepth 6.2   {P}\n{words}\ndepth 5.8   {Q}\n")
+    assert told(bulletin) == DEPTHS
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    ("heading", "row", "kind"),
+    [
+        ("Beacons", "port-hand beacon, Fl.R.2s", "beacon_lateral_port"),
+        ("Lights", "light-buoy, Fl.R.2s", "light_buoy_generic"),
+    ],
+)
+def test_a_lit_thing_below_its_own_class_is_that_thing(heading: str, row: str, kind: str) -> None:
+    bulletin = parse(f"{HEAD}{heading} to be inserted\n   {row}   {P}\n")
+    assert told(bulletin) == [("insert", kind, [AT_P])]
+    assert errors(bulletin) == set()
 
 
 def test_one_thing_above_its_place_is_no_class() -> None:

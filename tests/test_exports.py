@@ -170,3 +170,32 @@ def test_places_of_a_move_in_columns_of_their_own() -> None:
         ("452(T)/26", "511", "insert", "wreck", [AT_P]),
     ]
     assert not errors(bulletin)
+
+
+ROWS_WITH_COMMAS = f"notice,chart,verb,object,position\n1/26,16,insert,wreck,{P} {W}\n"
+
+
+def test_a_blank_line_ends_the_rows_with_commas() -> None:
+    bulletin = parse(f"{ROWS_WITH_COMMAS}\nDelete rock, wreck, pile, stake {Q} {W}\n")
+    assert told(bulletin)[0] == ("1/26", "16", "insert", "wreck", [AT_P])
+    assert [action.usable for action in actions_of(bulletin)] == [True, False]
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+def test_commas_below_titles_without_verb_or_feature_part_no_cells() -> None:
+    bulletin = parse(
+        f"Chart, Datum, Position, Notice, Edition\nInsert wreck, pile, rock, stake {Q} {W}\n"
+    )
+    assert [action.usable for action in actions_of(bulletin)] == [False]
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+COUNTED = "item;verb;object;point;latitude;longitude\n"
+
+
+@pytest.mark.parametrize(("first", "second"), [("1", "1"), ("", "2")])
+def test_a_count_that_does_not_go_on_is_of_another_item(first: str, second: str) -> None:
+    rows = f"1;insert;rock;{first};{P};{W}\n1;insert;rock;{second};{Q};{W}\n"
+    actions = actions_of(parse(COUNTED + rows))
+    found = [[one.iso6709 for one in action.geometry.positions] for action in actions]
+    assert found == [[AT_P], [AT_Q]]

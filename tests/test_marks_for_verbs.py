@@ -86,3 +86,10 @@ def test_a_sign_holds_for_its_own_line_alone() -> None:
     bulletin = parse(f"Key: + insert, - delete\n\n{HEAD}+ wreck {P}\nx rock {Q}\nrock {Q}\n")
     assert told(bulletin) == WRECK_AND_ROCK[:1]
     assert "item-without-verb" in errors(bulletin)
+
+
+@pytest.mark.parametrize("rows", [f"* wreck   {P}\n- rock  {Q}\n", f"* wreck {P}\n(-) rock {Q}\n"])
+def test_a_sign_that_the_key_does_not_give_commands_nothing(rows: str) -> None:
+    bulletin = parse(f"Key: + insert, - delete\n\n{HEAD}{rows}")
+    assert told(bulletin) == WRECK_AND_ROCK[1:]
+    assert errors(bulletin) == {"item-without-verb"}

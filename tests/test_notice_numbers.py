@@ -173,3 +173,21 @@ def test_titles_of_parts_tell_of_the_notices_below() -> None:
         f"III. NOTICES TO MARINERS\n\n{last}"
     )
     assert [one.id for one in bulletin.notices] == ["41(T)/26", "42(P)/26", "43/26"]
+
+
+@pytest.mark.parametrize("before", ["30/28", "2026/25", "2026/24"])
+def test_a_notice_before_with_a_doubtful_year_is_told(before: str) -> None:
+    bulletin = parse(f"{EDITION}41/26 Quill Sound\nChart 802 [{before}]\nInsert wreck {P}\n")
+    assert "notice-year-doubtful" in [one.code for one in bulletin.findings]
+
+
+@pytest.mark.parametrize("before", ["30/26", "30/27", "2026/30", "2026/2025"])
+def test_a_notice_before_with_its_year_is_in_no_doubt(before: str) -> None:
+    bulletin = parse(f"{EDITION}41/26 Quill Sound\nChart 802 [{before}]\nInsert wreck {P}\n")
+    assert "notice-year-doubtful" not in [one.code for one in bulletin.findings]
+
+
+@pytest.mark.parametrize("number", ["41/28", "2026/25"])
+def test_a_notice_with_a_doubtful_year_is_told(number: str) -> None:
+    bulletin = parse(f"{EDITION}{number} Quill Sound\n{BODY}")
+    assert "notice-year-doubtful" in [one.code for one in bulletin.findings]

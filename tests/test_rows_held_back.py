@@ -76,7 +76,13 @@ def test_a_remark_may_take_its_row_back(title: str, remark: str) -> None:
 
 @pytest.mark.parametrize(
     "remark",
-    ["reported by a ship", "New edition due", "Cancels 12(T)/26", "valid until cancelled"],
+    [
+        "reported by a ship",
+        "New edition due",
+        "Cancels 12(T)/26",
+        "valid until cancelled",
+        "Relaid buoy",
+    ],
 )
 def test_a_remark_of_a_row_is_kept(remark: str) -> None:
     bulletin = parse(f"{TITLES}Remarks\n{ROW}{remark}\n")

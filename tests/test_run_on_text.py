@@ -61,6 +61,7 @@ OLD_PRINT = [
     (f"Position.—{P}.\nAlteration.—The rock is to be deleted.", "delete"),
     (f"Alteration. - The rock is to be deleted.\nPosition. - {P}.", "delete"),
     (f"Position. - {P}.\nDetails. - Delete rock.", "delete"),
+    (f"The rock is to be deleted. Position. - {P}.", "delete"),
 ]
 
 
@@ -71,6 +72,19 @@ def test_keys_in_the_old_print(body: str, verb: str) -> None:
     assert told(bulletin) == [(verb, "rock", [AT_P])] * 2
     assert [one.chart for one in bulletin.notices[0].charts] == ["802", "803"]
     assert errors(bulletin) == set()
+
+
+def test_a_key_with_words_of_another_thing_leads_to_no_place_of_the_change() -> None:
+    text = f"12/26 Quill Sound\nThe rock is to be deleted. Position. - of the wreck {P}.\n"
+    bulletin = parse(text)
+    assert (told(bulletin), errors(bulletin)) == ([], {"change-without-place"})
+
+
+def test_words_that_speak_of_a_warning_open_none() -> None:
+    said = "See coastal warning 41/26 for other lights."
+    bulletin = parse(f"12/26 Quill Sound\nChart 802\nInsert wreck {P}\n{said}\nDelete rock {Q}\n")
+    assert [one.id for one in bulletin.notices] == ["12/26"]
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
 
 
 RADIO_HEADS = [

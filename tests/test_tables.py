@@ -260,3 +260,30 @@ def test_several_notices_in_one_cell() -> None:
         "22/26, 23/26 | 14 | Insert | Wreck | 46 10.10 S 122 00.20 W\n"
     )
     assert errors(parse(text)) == {"notice-unread"}
+
+
+def test_a_heading_among_the_rows_is_no_row_without_a_verb() -> None:
+    bulletin = parse(
+        "Notice   Verb     Object   Position\n"
+        f"23/26    insert   wreck    {P} {W}\n"
+        "24/26    Quill Sound.  Rock and wreck\n"
+        f"25/26    delete   rock     {Q} {W}\n"
+    )
+    assert [row[0] for row in told(bulletin)] == ["23/26", "25/26"]
+    assert [notice.heading for notice in bulletin.notices][1] == "Quill Sound. Rock and wreck"
+    assert not errors(bulletin)
+
+
+def test_a_sentence_across_the_columns_is_no_row() -> None:
+    said = f"The light in the sound of Quill is not lit, see 24/26, and a wreck {Q} {W} was found"
+    bulletin = parse(
+        "Chart   Notice    Verb     Object   Position\n"
+        f"16      23/26     insert   wreck    {P} {W}\n{said}\n"
+    )
+    assert [action.usable for action in actions_of(bulletin)] == [True, False]
+
+
+def test_columns_of_a_move_hold_under_its_verb() -> None:
+    rows = f"Object | From | To\nMove\nspecial buoy | {P} {W} | {Q} {W}\n"
+    (moved,) = told(parse(f"12/26 Quill Sound\nChart 802\n{rows}"))
+    assert moved == ("12/26", "802", "move", "buoy_special", [AT_P, AT_Q])

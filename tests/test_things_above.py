@@ -42,3 +42,22 @@ def test_a_row_without_a_feature_commands_nothing() -> None:
     bulletin = parse(f"{HEAD}Insert wreck {P}\nDelete {Q}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P])]
     assert errors(bulletin) == {"item-without-feature"}
+
+
+@pytest.mark.parametrize("link", ["(a) ", "in ", "in position "])
+def test_words_that_lead_to_the_place_of_a_row(link: str) -> None:
+    bulletin = parse(f"{HEAD}Wreck\nDelete {link}{P}\nInsert {link.replace('a', 'b')}{Q}\n")
+    assert told(bulletin) == [("delete", "wreck", [AT_P]), ("insert", "wreck", [AT_Q])]
+    assert not errors(bulletin)
+
+
+def test_words_between_the_rows_are_not_made_part_of_the_thing() -> None:
+    bulletin = parse(f"{HEAD}Wreck\nDelete {P}\nnot dangerous\nInsert {Q}\n")
+    assert [kind for _, kind, _ in told(bulletin)] == ["unknown"]
+    assert errors(bulletin) == {"item-without-feature"}
+
+
+def test_a_thing_below_the_last_row_is_that_of_the_row() -> None:
+    bulletin = parse(f"{HEAD}Wreck\nDelete {P}\nInsert {Q}\nRock\n")
+    assert told(bulletin) == [("insert", "rock", [AT_Q])]
+    assert errors(bulletin) == {"item-without-feature"}

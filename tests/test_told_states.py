@@ -162,3 +162,24 @@ def test_a_new_position_without_one_is_no_move() -> None:
     bulletin = parse(text)
     assert usable_of(bulletin) == []
     assert errors(bulletin) == {"move-without-destination"}
+
+
+@pytest.mark.parametrize(
+    "states",
+    [
+        "Former character  F.G\nNew range  5M\n",
+        "New character  Fl.G.3s\nNew position  46-00.50S 122-00.00W\n",
+        "Proposed character  Fl.G.3s\n",
+        "Reported character  Fl.G.3s\n",
+    ],
+)
+def test_states_that_are_no_pair_change_nothing(states: str) -> None:
+    bulletin = parse(f"{HEAD}Light-buoy\n{P}\n{states}")
+    assert actions_of(bulletin) == []
+    assert errors(bulletin) == {"item-without-verb"}
+
+
+def test_a_line_with_a_place_is_no_part_of_the_light_above() -> None:
+    bulletin = parse(f"{HEAD}Light\n{P}\nEstablished  Oc.6s\nElevation  12m {Q}\n")
+    assert told(bulletin) == [("insert", "light", [AT_P])]
+    assert errors(bulletin) == {"item-without-verb"}

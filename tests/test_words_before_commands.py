@@ -31,8 +31,9 @@ def test_where_an_item_is_met_says_no_more(lead: str) -> None:
     assert [f.code for f in bulletin.findings] == []
 
 
-def test_what_is_not_understood_is_told() -> None:
-    bulletin = parse(f"{HEAD}Approximate: insert rock {P}\n")
+@pytest.mark.parametrize("lead", ["Approximate:", "Quill thing:", "Awash at half tide:"])
+def test_what_is_not_understood_is_told(lead: str) -> None:
+    bulletin = parse(f"{HEAD}{lead} insert rock {P}\n")
     assert [f.code for f in bulletin.findings] == ["feature-words-unread"]
 
 

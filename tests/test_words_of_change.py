@@ -34,3 +34,10 @@ def test_below_a_verb_of_its_own() -> None:
 @pytest.mark.parametrize("words", ["remains of wreck", "submarine cable", "extension of pier"])
 def test_parts_of_a_thing_are_no_change_of_it(words: str) -> None:
     assert "verb-within-words" not in errors(parse(f"{HEAD}Insert {words} {P}\n"))
+
+
+@pytest.mark.parametrize("word", ["Disregard", "Please ignore", "Retain"])
+def test_a_row_that_takes_the_verb_above_back(word: str) -> None:
+    bulletin = parse(f"{HEAD}Delete\n   {word} rock {Q}\n   pile {P}\n")
+    assert told(bulletin) == [("delete", "pile", [AT_P])]
+    assert errors(bulletin) == {"sentence-under-verb"}

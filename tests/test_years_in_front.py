@@ -57,3 +57,8 @@ def test_that_years_stand_in_front_is_told_and_the_words_stay_as_written() -> No
 def test_numbers_that_are_years_both_ways_are_doubtful() -> None:
     bulletin = parse(f"2025/26 Sarn\nChart 18 [2024/25] WGS84\nInsert wreck {P}\n")
     assert [one.code for one in bulletin.findings] == ["notice-year-doubtful"]
+
+
+def test_one_number_told_twice_does_not_tell_where_its_year_stands() -> None:
+    text = f"2026/71 Sarn\nChart 18\nInsert wreck {P}\nDelete rock {Q} (2026/71)\n"
+    assert [notice.id for notice in parse(text).notices] == ["2026/71"]

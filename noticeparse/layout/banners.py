@@ -9,20 +9,17 @@ from __future__ import annotations
 from typing import NamedTuple
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.keys import KeyReader
-from noticeparse.readers.head_values import HeadPart
 from noticeparse.readers.heads import read_parts
 
 _LEADS = frozenset("on from to in off for the of onto".split())
 _MARKS = " \t=-*~#:.|"
-_NAMES = ("CHART_NUMBER", "PANEL", "MAIN_PANEL")
 _DETAILS = frozenset(
     {"CHART_NUMBER", "INTERNATIONAL", "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT",
      "EDITION", "NEW_EDITION", "DATE", "COMMA", "STOP", "PANEL", "MAIN_PANEL"}
 )  # fmt: skip
-_REPEATED = frozenset({"CHART_WORD", "CHART_NUMBER", "INTERNATIONAL", "COMMA", "STOP", "PANEL"})
 
 
 def takes_banner(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
@@ -34,12 +31,7 @@ def takes_banner(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
         return True
     keys.end_block()
     assembly.end_body()
-    known = _repeated(assembly.text, assembly.notice, found.head)
-    if known is not None and assembly.notice is not None:
-        assembly.notice.clauses.append(found.head)
-        assembly.charts = [known]
-    else:
-        assembly.open_chart(found.head)
+    assembly.open_chart(found.head)
     assembly.body.append(line._replace(elements=(found.verb,)))
     return True
 
@@ -69,19 +61,3 @@ def _banner(text: str, line: Line) -> _Banner | None:
     if behind[0].kind != "CHART_NUMBER" or any(p.kind not in _DETAILS for p in behind[1:]):
         return None
     return _Banner(verb, (verb.end + parts[0].start, stop))
-
-
-def _repeated(text: str, notice: NoticeDraft | None, head: Piece) -> ChartDraft | None:
-    """The section of the notice for the chart that a head names again, with nothing new."""
-    parts = read_parts(text[slice(*head)])
-    if notice is None or any(part.kind not in _REPEATED for part in parts):
-        return None
-    for chart in notice.charts:
-        known = [p for piece in chart.head for p in read_parts(text[slice(*piece)])]
-        if _names(known) == _names(parts):
-            return chart
-    return None
-
-
-def _names(parts: list[HeadPart] | tuple[HeadPart, ...]) -> list[str]:
-    return [part.text for part in parts if part.kind in _NAMES]
