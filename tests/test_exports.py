@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from tests.short_notices import actions_of, errors
-from tests.test_tables import AT_P, AT_Q, AT_R, P, Q, R, W, told
+from tests.table_notices import AT_P, AT_Q, AT_R, P, Q, R, W, told
 
 EXPORT = f"""\
 # invented export

@@ -5,10 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.records import Bulletin
-from tests.short_notices import P, Q
-
-AT_P, AT_Q = "-4600.00-12200.00/", "-4600.50-12200.00/"
+from tests.short_notices import AT_P, AT_Q, WRECK_AND_ROCK, P, Q, told
 
 ITEMS = f"Insert wreck {P}\nDelete rock {Q}\n"
 
@@ -48,16 +45,6 @@ HEADS = {
 }
 
 
-def told(bulletin: Bulletin) -> list[tuple[str, str, str]]:
-    return [
-        (action.verb, action.feature.kind, action.geometry.positions[0].iso6709)
-        for notice in bulletin.notices
-        for chart in notice.charts
-        for action in chart.actions
-        if action.usable
-    ]
-
-
 @pytest.mark.parametrize("head", HEADS.values(), ids=HEADS)
 def test_head(head: str) -> None:
     bulletin = parse(head + ITEMS)
@@ -66,7 +53,7 @@ def test_head(head: str) -> None:
     assert (notice.id, chart.chart, chart.panel) == ("344/26", "82104", None)
     assert chart.previous is not None
     assert (chart.previous.number, chart.previous.year) == (318, 2026)
-    assert told(bulletin) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+    assert told(bulletin) == WRECK_AND_ROCK
     assert not [one for one in bulletin.findings if one.severity == "error"]
 
 
@@ -106,7 +93,7 @@ def test_marks_of_sources_say_nothing_of_the_feature(rows: list[str]) -> None:
 
 def test_what_a_bullet_under_new_opens_is_inserted() -> None:
     text = f"{HEAD} New:      • wreck    {P}\n Removed:  • rock     {Q}\n"
-    assert told(parse(text)) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+    assert told(parse(text)) == WRECK_AND_ROCK
 
 
 def test_items_are_counted_in_a_column() -> None:
@@ -169,7 +156,7 @@ def test_nouns_in_the_column_of_the_verbs() -> None:
     text = (
         f"{HEAD}  (1)  Addition      Wreck          {P}\n  (2)  Deletion      Rock           {Q}\n"
     )
-    assert told(parse(text)) == [("insert", "wreck", AT_P), ("delete", "rock", AT_Q)]
+    assert told(parse(text)) == WRECK_AND_ROCK
 
 
 def test_positions_referred_to_by_bare_numbers() -> None:

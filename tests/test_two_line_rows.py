@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from tests.short_notices import errors
-from tests.test_tables import AT_P, AT_Q, AT_R, told
+from tests.table_notices import AT_P, AT_Q, AT_R, told
 
 TWO_LINES = """\
 PRINTED TABLE, 20 JUNE 2026
