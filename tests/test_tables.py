@@ -125,6 +125,15 @@ def test_the_notice_that_cancels_has_it(line: str, who: str | None) -> None:
     bulletin = parse(text)
     cancels = {n.id: [(one.number, one.status) for one in n.cancels] for n in bulletin.notices}
     assert cancels == {"13/26": [], "14/26": []} | ({who: [(98, "temporary")]} if who else {})
+    told = [one.severity for one in bulletin.findings if one.code == "text-unread"]
+    assert told == ([] if who else ["warning"])
+
+
+def test_a_figure_beside_the_number_may_be_the_chart() -> None:
+    """Nothing says that it is, so no chart is named; that must be told."""
+    bulletin = parse("23/26 | 16 | insert | wreck | 46 10.10 S | 122 00.20 W\n")
+    assert [chart.chart for chart in bulletin.notices[0].charts] == [None]
+    assert [one.code for one in bulletin.findings] == ["chart-unread"]
 
 
 def test_a_verb_behind_the_feature_of_one_column() -> None:

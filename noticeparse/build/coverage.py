@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from collections.abc import Iterable
 from itertools import accumulate, pairwise
@@ -12,11 +13,13 @@ from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.lines import read_lines
+from noticeparse.readers.cancelled import read_numbers
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_parts
 from noticeparse.records.bulletin import Coverage
 
 _NUMBERS_OF_CHARTS = ("CHART_NUMBER", "INTERNATIONAL")
+_CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNORECASE)
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 
 
@@ -115,8 +118,10 @@ def unread_fault(context: Context, piece: Piece, *, is_action: bool) -> Located:
 
 
 def _may_bear(words: str) -> bool:
-    """Whether words hold a position, a chart number, or a figure with a unit beside a feature."""
+    """Whether words hold a position, a cancellation, a chart number, or a measure of a feature."""
     if any(line.has("point", "half") for line in read_lines(words)):
+        return True
+    if _CANCELLED.search(words) and read_numbers(words):
         return True
     heads = read_parts(words)
     if any(a.kind == "CHART_WORD" and b.kind in _NUMBERS_OF_CHARTS for a, b in pairwise(heads)):

@@ -13,6 +13,7 @@ from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, SectionReader, own_number, without_chart
+from noticeparse.build.single_charts import actions_below, bound_to_one_chart
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.untold_changes import changes_without_place, is_for_charts
@@ -83,6 +84,8 @@ class NoticeBuilder:
         untold = changes_without_place(self.context, draft, charts) if self.is_for_charts else ()
         for fault in (*charts_in_passing(self.context, draft, sections), *untold):
             self._fault(fault, [self.path])
+        for fault in bound_to_one_chart(self.context, draft, sections):
+            self._fault(fault, actions_below(self.path, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.notice_openings import speaks_of_notice
@@ -75,7 +75,8 @@ def _give(
     """Give the clause to the notice of a number; its other piece says nothing more."""
     notice: NoticeDraft | None = assembly.of_number(assembly.words(number))
     if notice is None:
-        assembly.loose.append(paragraph(assembly.text, line.elements))
+        whole = (line.elements[0].start, line.elements[-1].end)
+        assembly.loose.append(Prose([whole], []))
     else:
         notice.clauses += pieces
     return True
