@@ -1,6 +1,6 @@
 """Sentences that bind items to one of the charts of their notice.
 
-`Item 2 applies to chart 803 only.` below items that stand under two charts: as long as nobody reads
+`Item 2 applies to chart 803 only.` below items of two charts: as long as nobody reads
 which items are meant for which chart, none of them may be used.
 """
 
