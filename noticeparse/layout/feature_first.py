@@ -13,6 +13,7 @@ from noticeparse.layout.evidence import (
     qualifies,
 )
 from noticeparse.layout.joints import says_of_the_same, tells_no_change
+from noticeparse.layout.mixed_rows import row_verb
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase
@@ -28,6 +29,15 @@ class FeatureFirst(Cutter):
     _state_line: Line | None = None
     """The line that holds a state of the open item."""
     _is_new_state = False
+    _robbed: Fault | None = None
+    """A place that may belong to the verb behind it, and not to the item that has it."""
+
+    def open_item(self) -> None:
+        """Open an item, held back where the place before its verb may be its own."""
+        super().open_item()
+        if self._robbed is not None and self.item is not None:
+            if self.item.verb_piece is not None and self.item.verb_piece[1] == self._robbed.end:
+                self.item.faults.append(self._robbed)
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""
@@ -134,7 +144,7 @@ class FeatureFirst(Cutter):
     def _place_before_verb(self, place: Element) -> list[Fault]:
         """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""
         verb = self._verb_behind(place)
-        if verb is None or not (self.pending or (self.item is not None and self.item.has_place)):
+        if verb is None:
             return []
         link = self.pending[-1] if self.pending else place
         behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
@@ -142,11 +152,14 @@ class FeatureFirst(Cutter):
         if not stands_first or not (link is place or self._only_leads(link)):
             return []
         values = {"written": self.text[link.start : verb.end]}
-        return [Fault("place-before-verb", link.start, verb.end, values)]
+        self._robbed = Fault("place-before-verb", link.start, verb.end, values)
+        return [self._robbed]
 
     def _verb_behind(self, place: Element) -> Element | None:
         """The verb behind a place on its line, where only more places stand between; or None."""
         behind = [e for e in self.line.elements if e.start > place.start] if self.line else []
+        if self.line is not None and (verb := row_verb(self.text, self.line, place)) is not None:
+            return verb
         leads = bool(self.pending)
         for element in behind:
             if element.kind == "verb":

@@ -21,6 +21,7 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.line_leads import give_leads, without_leads
+from noticeparse.layout.mixed_rows import has_place_in_front, rows_both_ways
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.things_above import with_things_above
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
@@ -55,6 +56,12 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
     lines = with_things_above(text, lines)
+    if rows := rows_both_ways(text, lines):
+        return _cut_stretches(
+            text,
+            rows,
+            lambda row: PositionFirst if has_place_in_front(text, row) else FeatureFirst,
+        )
     if stands_in_the_middle(text, lines):
         return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):

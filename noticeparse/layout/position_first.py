@@ -16,6 +16,7 @@ from noticeparse.layout.evidence import (
     verb_places,
 )
 from noticeparse.layout.led_places import feature_column, is_listed
+from noticeparse.layout.mixed_rows import row_verb
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
@@ -223,7 +224,9 @@ class PositionFirst(Cutter):
         return is_own and self.text[element.end :].lstrip(" ").startswith(":")
 
     def _opens_item(self, element: Element, label: Element | None) -> bool:
-        """Whether a lettered place has words of its own behind it."""
+        """Whether a place opens its row, with a command behind it or, lettered, with words."""
+        if self.line is not None and row_verb(self.text, self.line, element) is not None:
+            return True
         elements = self.line.elements if self.line and label is not None else ()
         return any(e.start > element.end and tells(self.text, e) for e in elements)
 
