@@ -35,9 +35,11 @@ class FeatureFirst(Cutter):
     def open_item(self) -> None:
         """Open an item, held back where the place before its verb may be its own."""
         super().open_item()
-        if self._robbed is not None and self.item is not None:
-            if self.item.verb_piece is not None and self.item.verb_piece[1] == self._robbed.end:
-                self.item.faults.append(self._robbed)
+        item, robbed = self.item, self._robbed
+        if item is None or robbed is None or item.verb_piece is None:
+            return
+        if item.verb_piece[1] == robbed.end:
+            item.faults.append(robbed)
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""

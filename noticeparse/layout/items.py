@@ -9,6 +9,7 @@ them where the lines of the section stand that way round.
 from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Sequence
+from functools import partial
 from typing import NamedTuple
 
 from noticeparse.layout.counted import with_counted_items, with_counted_places
@@ -57,11 +58,7 @@ def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
     lines = with_things_above(text, lines)
     if rows := rows_both_ways(text, lines):
-        return _cut_stretches(
-            text,
-            rows,
-            lambda row: PositionFirst if has_place_in_front(text, row) else FeatureFirst,
-        )
+        return _cut_stretches(text, rows, partial(_way_of_row, text))
     if stands_in_the_middle(text, lines):
         return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):
@@ -76,6 +73,10 @@ def _cut(text: str, lines: Sequence[Line]) -> Body:
 def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
     """The way in which position and feature follow each other here."""
     return PositionFirst if stands_position_first(text, lines) else FeatureFirst
+
+
+def _way_of_row(text: str, row: Stretch) -> type[Cutter]:
+    return PositionFirst if has_place_in_front(text, row) else FeatureFirst
 
 
 def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
