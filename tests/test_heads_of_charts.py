@@ -268,3 +268,41 @@ def test_items_of_some_charts_and_the_notices_before_in_a_list(items: str, chart
     }
     assert told_of == {"81": (12, ["insert"]), "82": (13, ["insert", "delete"])}
     assert not [one for one in bulletin.findings if one.severity == "error"]
+
+
+@pytest.mark.parametrize("number", ["1514-B", "1514A-B", "41-TV", "1514-III", "12-034", "SC-1514"])
+def test_letters_behind_a_hyphen_belong_to_the_number(number: str) -> None:
+    bulletin = parse(f"344/26 Hale Ness\nChart: {number}   Previous notice: 318/26\n{ITEMS}")
+    assert [chart.chart for chart in bulletin.notices[0].charts] == [number]
+
+
+@pytest.mark.parametrize(
+    ("number", "chart", "code"),
+    [
+        ("1514 B", "1514", "chart-head-unread"),
+        ("1514_2", None, "chart-unread"),
+        ("1514:2", None, "chart-unread"),
+        ("1514.B", None, "chart-unread"),
+        ("1514 bis", None, "chart-unread"),
+        ("1514/B", None, "chart-unread"),
+    ],
+)
+def test_no_number_is_cut_short_in_silence(number: str, chart: str | None, code: str) -> None:
+    bulletin = parse(f"344/26 Hale Ness\nChart {number} [318/26]\n{ITEMS}")
+    assert [section.chart for section in bulletin.notices[0].charts] == [chart]
+    assert code in [one.code for one in bulletin.findings]
+
+
+def test_what_is_told_of_charts_in_a_heading_runs_on() -> None:
+    text = (
+        "Notice 344/26. Hale Ness, on Charts 14 (INT 9514), which should show 318/26 as the last "
+        "notice,\nand 16, which should show 309/26 as the last notice, both on WGS 84; Notice "
+        f"171(P)/26 is cancelled: a\nwreck is to be inserted in {P}.\n"
+    )
+    (notice,) = parse(text).notices
+    found = [(one.chart, one.previous and one.previous.number, one.datum) for one in notice.charts]
+    assert [(chart, before, datum and datum.name) for chart, before, datum in found] == [
+        ("14", 318, "WGS84"),
+        ("16", 309, "WGS84"),
+    ]
+    assert [(one.number, one.status) for one in notice.cancels] == [(171, "preliminary")]

@@ -14,7 +14,7 @@ from noticeparse.build.doubts import (
     is_garbled,
     lost_brackets,
 )
-from noticeparse.build.errata import of_erratum, of_position
+from noticeparse.build.errata import settled
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
@@ -30,7 +30,7 @@ from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, split_phrase
 from noticeparse.readers.positions import quality_mark
-from noticeparse.readers.verbs import Verb, canonical_verb, tells_new_state
+from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.feature import Feature
@@ -64,13 +64,10 @@ def read_action(
 ) -> ActionReading:
     """The action of an item; an item without a readable verb is none and leaves an error."""
     faults = list(item.faults)
-    verb = canonical_verb(item.verb) if item.verb else None
     labels.under(item.verb)
+    verb, words = settled(context, item, gather(context.text, item.words))
     if verb is None:
         return _without_verb(context, item, labels)
-    words = gather(context.text, item.words)
-    verb, words = of_erratum(verb, (item.verb or "").lower(), words)
-    verb, words = of_position(context, item, verb, words)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         note_labels(context, item, labels)
@@ -207,6 +204,8 @@ def _describe(
         if _written_verb(item.verb or "").lower() == "read":
             # `READ range of light as 14M`: the same length, so that offsets stay.
             phrase = phrase._replace(text=phrase.text.replace(", as ", ", to "))
+        elif _written_verb(item.verb or "").lower().startswith(("rename", "renumber")):
+            phrase = phrase._replace(text=phrase.text.replace(" as ", " to "))
         change = read_change(phrase.text, unit)
         return _Described(
             with_original_words(context, phrase, change.feature),

@@ -1,7 +1,7 @@
 """Verbs that the words behind them turn into others.
 
 The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which
-is a move.
+is a move; an insertion in place of another thing, which is a replacement.
 """
 
 from __future__ import annotations
@@ -11,13 +11,34 @@ import re
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.verbs import Verb
+from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
+_IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of) ", re.IGNORECASE)
 _POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)
 
 
-def of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
+def settled(context: Context, item: Item, words: Stretch) -> tuple[Verb | None, Stretch]:
+    """The verb that an item means, and its words; no verb where nobody can read it."""
+    written = item.verb or ""
+    verb = canonical_verb(written) if written else None
+    if verb is None:
+        return None, words
+    verb, words = _of_erratum(verb, written.lower(), words)
+    verb, words = _of_position(context, item, verb, words)
+    return _of_exchange(verb, words), words
+
+
+def _of_exchange(verb: Verb, words: Stretch) -> Verb:
+    """A replacement, where a thing is put in the place of another: `Put A in place of B`."""
+    joint = _IN_PLACE_OF.search(words.text) if verb == "insert" else None
+    if joint is None:
+        return verb
+    sides = words.text[: joint.start()], words.text[joint.end() :]
+    return "replace" if all(map(has_kind, sides)) else verb
+
+
+def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
     """The verb and the words of an item whose verb is `read` or `for`, else those given.
 
     Two features give way to each other, anything else is an amendment.  The joint is written in
@@ -37,7 +58,7 @@ def of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
 
 
-def of_position(context: Context, item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
+def _of_position(context: Context, item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
     """A move, where `position of the buoy` is amended from one place to another."""
     opening = _POSITION_OF.match(words.text)
     leads = [gather(context.text, group.lead).text.strip(" ,") for group in item.groups]

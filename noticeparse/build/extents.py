@@ -43,3 +43,18 @@ def item_extent(item: Item) -> Piece:
     if not places:
         ends += [end for _, end in item.pieces]
     return start, max(ends, default=start)
+
+
+def extent_of(pieces: list[Piece]) -> Piece:
+    """From the first character of some pieces to the last."""
+    return min(start for start, _ in pieces), max(end for _, end in pieces)
+
+
+def first_offset(items: list[Item]) -> int:
+    """Where the first of some items starts."""
+    return min((item_extent(item)[0] for item in items), default=0)
+
+
+def last_offset(items: list[Item]) -> int:
+    """Where the last of some items ends."""
+    return max((item_extent(item)[1] for item in items), default=0)

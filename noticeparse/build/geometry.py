@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from itertools import pairwise
 from typing import Any
 
@@ -104,9 +105,18 @@ def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
         found.destination = []
 
 
+_MEASURED_BEFORE_FROM = re.compile(
+    r"(?:[0-9½¼¾] ?(?:m|n\.?m|c|cbls?|ft|feet|met(?:re|er)s?|yards?|km)\.?|\b(?:mile|cable)s?"
+    r"|\b(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]{0,12}))[ ,]{0,3}(?:from\b.{0,80})?$",
+    re.IGNORECASE | re.DOTALL,
+)
+
+
 def _is_taken(item: Item, words: str) -> bool:
-    """`withdrawn from position P` is its own place, `045° 200M from position P` a reference."""
-    return canonical_verb(item.verb or "") == "delete" and "°" not in words
+    """`deleted from P` is its own place, `045° 200M from P` or `a mile N from P` a reference."""
+    if canonical_verb(item.verb or "") != "delete" or "°" in words:
+        return False
+    return _MEASURED_BEFORE_FROM.search(words) is None
 
 
 def _take_group(
@@ -125,7 +135,7 @@ def _take_group(
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True
-    if "from position" in phrase.text.lower():
+    if "from_" in kinds:
         found.is_taken_from = True
     if group.role is not None:
         found.relation = RELATIONS.get(group.role, found.relation)

@@ -6,7 +6,7 @@ import re
 from itertools import pairwise
 from typing import NamedTuple
 
-from noticeparse.build.extents import item_extent
+from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
@@ -102,11 +102,31 @@ class SectionReader:
 
     def _in_heading(self) -> list[Section]:
         """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""
-        found: list[Section] = []
-        for start, end in self.draft.heading:
-            head = read_head(self.context.text[start:end], self.context.year)
-            found += [Section(chart, [], (start, end)) for chart in head.charts if chart.chart]
-        return found
+        pieces = list(self.draft.heading)
+        if not pieces:
+            return []
+        for start, end in self.draft.clauses:
+            # What is told of the charts runs on: `Charts 14, last 6/26,` and below it `and 16`.
+            above = self.context.text[pieces[-1][0] : start].rstrip()
+            if (
+                pieces[-1][0] < start
+                and pieces[-1][0] + len(above) == pieces[-1][1]
+                and above[-1] not in ".;:"
+            ):
+                pieces.append((start, end))
+        words = gather(self.context.text, pieces)
+        head = read_head(words.text, self.context.year)
+        charts = [chart for chart in head.charts if chart.chart]
+        if charts:
+            self._told_of(head, words)
+        extent = extent_of(self.draft.heading)
+        return [Section(chart, [], extent) for chart in charts]
+
+    def _told_of(self, head: Head, words: Stretch) -> None:
+        """Keep the faults of a head, at their places in the text."""
+        for fault in head.faults:
+            start, end = words.extent((fault.start, fault.end))
+            self.faults.append((fault._replace(start=start, end=end), None))
 
     def _headed(self, draft: ChartDraft) -> list[Section]:
         words = gather(self.context.text, draft.head)
@@ -118,10 +138,7 @@ class SectionReader:
         else:
             head = read_head(text, self.context.year)
         self.cancels += head.cancels
-        for fault in head.faults:
-            start, end = words.extent((fault.start, fault.end))
-            moved = fault._replace(start=start, end=end)
-            self.faults.append((moved, None))
+        self._told_of(head, words)
         if any(chart.letters for chart in head.charts):
             self._unknown_letters(head.charts, draft.items or self._headless_items(), words)
         starts = [start for start, _ in draft.head] or [first_offset(draft.items)]
@@ -279,18 +296,3 @@ def without_chart(context: Context, draft: NoticeDraft, section: Section) -> Fau
             values = {"written": context.written(start, end)}
             return Fault("chart-unread", start, end, values)
     return Fault("chart-not-named", *section.extent)
-
-
-def extent_of(pieces: list[Piece]) -> Piece:
-    """From the first character of some pieces to the last."""
-    return min(start for start, _ in pieces), max(end for _, end in pieces)
-
-
-def first_offset(items: list[Item]) -> int:
-    """Where the first of some items starts."""
-    return min((item_extent(item)[0] for item in items), default=0)
-
-
-def last_offset(items: list[Item]) -> int:
-    """Where the last of some items ends."""
-    return max((item_extent(item)[1] for item in items), default=0)

@@ -77,6 +77,7 @@ def read_head(text: str, near: int | None) -> Head:
             or (names_several and _is_alike(text, before, part))
         ):
             chart = _next_chart(head, part, names_several=names_several)
+            _part_of_number(head, chart, text, part)
             expects_chart = False
         elif kind == "CHART_NUMBER":
             _figure_left(head, text, before, part)
@@ -134,6 +135,20 @@ def _next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead
 
 
 _RANGE_OF_CHARTS = re.compile(r"([0-9]{2,6})-([0-9]{2,6})")
+
+
+# Right behind a number, where it may be the rest of it: `1514.B`, `1514:2`, `1514 bis`.
+_REST = re.compile(r"[_:.][A-Z0-9]{1,2}(?![A-Za-z0-9])| (?:bis|ter|quater)(?![a-z])")
+_LETTER = re.compile(r" [A-Z](?= ?(?:[\[(,;:.]|and(?![a-z])|$))")
+
+
+def _part_of_number(head: Head, chart: ChartHead, text: str, part: HeadPart) -> None:
+    """Tell what may belong to the number of a chart and is not read with it."""
+    if (rest := _REST.match(text, part.end)) is not None:
+        chart.chart = None
+        blame(head, "chart-unread", text[part.start : rest.end()], part)
+    elif (letter := _LETTER.match(text, part.end)) is not None:
+        blame(head, "chart-head-unread", text[part.start : letter.end()], part)
 
 
 def _range(

@@ -136,6 +136,7 @@ _STEMS: dict[str, Verb] = {
             "amd",
             "chg",
             "rename",
+            "renumber",
             "vary",
             "increase",
             "reduce",
@@ -186,9 +187,13 @@ _AUXILIARIES = ("been ", " be ", " is ", " are ")
 _AGENTS = ("we ", "i ", "the ", "this ", "our ")
 
 
+_NEW_NAME = ("renamed", "renumbered")
+
+
 def tells_new_state(written: str) -> bool:
     """Whether a verb leads to what a feature becomes: `The light in P now shows Fl.R.5s`."""
-    return written.lower().startswith(("now ", "hereafter ", "henceforth "))
+    told = written.lower()
+    return told.startswith(("now ", "hereafter ", "henceforth ")) or told.endswith(_NEW_NAME)
 
 
 def is_told_by_agent(written: str) -> bool:
