@@ -140,8 +140,7 @@ def read_laid(
     text, repaired, words, lines, layout, ignored, years = laid
     context = Context(repaired, words, ignored, has_years_in_front=bool(years))
     front = SaidBefore() if said is None else said
-    edition, left, dates = read_edition(context, layout.front, front)
-    context.year = edition.year if edition else None
+    edition, left, dates, context.year = read_edition(context, layout.front, front)
     explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]
     general = [*layout.front, *layout.titles, *explained]
     context.datum, context.depth_unit = said_of_all(context, general, front)

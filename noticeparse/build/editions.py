@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field, replace
 from typing import NamedTuple
 
@@ -30,6 +30,8 @@ class EditionReading(NamedTuple):
     edition: Edition | None
     left: list[Line]
     located: list[Located]
+    year: int | None
+    """That of the edition, else the only one that the front lines name."""
 
 
 @dataclass
@@ -74,14 +76,29 @@ def read_edition(context: Context, front: list[Line], said: SaidBefore) -> Editi
     if number is None and issued is None:
         # Without a number or a date the first line is only a line.
         located = [replace(one, paths=[]) for one in located]
-        return EditionReading(None, [line for line in front if line.elements], located)
-    if year is None and issued is not None:
-        year = int(issued[:4])
+        left = [line for line in front if line.elements]
+        said.year = year = year or _only_year(context, front)
+        return EditionReading(None, left, located, year)
+    if year is None:
+        said.year = year = int(issued[:4]) if issued is not None else _only_year(context, front)
     first, last = stated or (None, None)
     edition = Edition(
         title=title, number=number, year=year, issued=issued, first_notice=first, last_notice=last
     )
-    return EditionReading(edition, left, located)
+    return EditionReading(edition, left, located, year)
+
+
+_YEAR = re.compile(r"(?<![0-9/.,-])(?:19|20)[0-9]{2}(?![0-9/.,-]?[0-9])(?! ?(?:m|ft|UTC|h)\b)")
+
+
+def _only_year(context: Context, front: Sequence[Line]) -> int | None:
+    """The year of `Corrections to charts, list 5, May 2026`, where no other is named above."""
+    named = {
+        int(year)
+        for line in front[:_FRONT_LINES]
+        for year in _YEAR.findall(context.text[line.start : line.end])
+    }
+    return named.pop() if len(named) == 1 else None
 
 
 def _is_said_of_all(words: str) -> bool:

@@ -6,6 +6,8 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from noticeparse.layout.asides import takes_cancellation
 from noticeparse.layout.cuts import (
     heading_before,
@@ -21,13 +23,9 @@ from noticeparse.layout.furniture import find_furniture, is_left_out, is_running
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
+from noticeparse.layout.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
-from noticeparse.layout.recognise import (
-    has_star,
-    is_head_of_card,
-    is_previous,
-    says_unchanged,
-)
+from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous, says_unchanged
 from noticeparse.layout.signs import with_sign
 from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.sub_headings import is_title_above
@@ -48,14 +46,16 @@ def lay_out(
     `before` is what the layout of the part before hands on, where this is no whole text;
     `furniture` holds the rows that stand at the head or foot of a page of the file.
     """
-    lines = with_stacked_keys(text, lines)
+    above = before.margin_number if before else None
+    lines, counts = with_margin_numbers(text, with_stacked_keys(text, lines), above)
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
     if before is not None:
         reader.take_up(before)
     found = find_furniture(text, lines, before.furniture if before else None, furniture)
     reader.run(found.lines)
-    reader.layout.handed_on = reader.handed_on(found.shapes)
+    last = last_before(counts, reader.layout.cut, above)
+    reader.layout.handed_on = replace(reader.handed_on(found.shapes), margin_number=last)
     return reader.layout
 
 

@@ -36,6 +36,8 @@ class HandedOn:
     is_behind_blank: bool = True
     leaves_out: bool = False
     """Whether the last line tells what a text in the canonical layout leaves out."""
+    margin_number: int | None = None
+    """The last of the numbers that open the notices in the margin, without a year."""
     is_torn: bool = False
     """Whether the text is cut within something, of which the next part holds the rest."""
 

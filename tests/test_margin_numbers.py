@@ -1,0 +1,90 @@
+"""Notices that are counted in the margin, without a word for a notice and without a year."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import P, Q, actions_of
+from tests.stream_parts import in_parts, same
+
+TITLE = "Quill Sound Conservancy. Corrections to charts, list 11 of 2026\n\n"
+FIRST = f"Chart 21, Prev. 126/26.\nInsert a wreck in {P}.\n"
+SECOND = f"Chart 22, Prev. 90/26.\nDelete the rock in {Q}.\n"
+
+
+def ids(text: str) -> list[str | None]:
+    return [notice.id for notice in parse(text).notices]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("131. OSSEL BANK. Wreck.", "132. CASK COVE. Rock."),
+        ("131.  Ossel Bank, inner part.", "132.  Cask Cove."),
+        ("131. LAMB ROCKS. Block.", "133. WRECK BAY."),
+    ],
+)
+def test_numbers_that_go_up_open_notices(first: str, second: str) -> None:
+    text = f"{TITLE}{first}\n{FIRST}\n{second}\n{SECOND}"
+    bulletin = parse(text)
+    assert [one.number for one in bulletin.notices] == [int(first[:3]), int(second[:3])]
+    assert {one.year for one in bulletin.notices} == {2026}
+    assert [len(one.charts[0].actions) for one in bulletin.notices] == [1, 1]
+    told = [one for one in bulletin.findings if one.code == "notice-year-not-written"]
+    assert len(told) == 2
+
+
+def test_the_chart_may_stand_in_the_heading() -> None:
+    heads = ("131. OSSEL BANK. Source: pilots. Chart 21.", "132. CASK COVE. Chart 22.")
+    bulletin = parse(
+        f"{TITLE}{heads[0]}\n  Insert a wreck in {P}.\n\n{heads[1]}\n  Delete rock {Q}\n"
+    )
+    assert [one.charts[0].chart for one in bulletin.notices] == ["21", "22"]
+    assert [len(one.charts[0].actions) for one in bulletin.notices] == [1, 1]
+
+
+def test_marks_stand_before_or_behind_the_stop() -> None:
+    text = f"{TITLE}131(T). OSSEL BANK\n{FIRST}\n132. (P) CASK COVE\n{SECOND}"
+    assert ids(text) == ["131(T)/26", "132(P)/26"]
+
+
+def test_the_year_is_the_only_one_named_above() -> None:
+    text = f"Corrections to charts, May 2026\n\n71. OSSEL BANK\n{FIRST}\n72. CASK COVE\n{SECOND}"
+    assert ids(text) == ["71/26", "72/26"]
+
+
+def test_of_two_years_none_is_taken() -> None:
+    title = "Corrections to charts of 2025 and 2026\n\n"
+    assert ids(f"{title}71. OSSEL BANK\n{FIRST}\n72. CASK COVE\n{SECOND}") == ["71", "72"]
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"11. Insert a wreck in {P}.\n\n12. Delete the rock in {Q}.\n",
+        f"11. Port-hand buoy\n{P}\n\n12. Rock\n{Q}\n",
+        f"20. OSSEL BANK\nInsert a wreck in {P}.\n\n11. CASK COVE\nDelete the rock in {Q}.\n",
+        f"1. OSSEL BANK\nInsert a wreck in {P}.\n\n2. CASK COVE\nDelete the rock in {Q}.\n",
+        f"802  OSSEL BANK\nInsert a wreck in {P}.\n\n803  CASK COVE\nDelete the rock in {Q}.\n",
+    ],
+    ids=["commands", "features", "down again", "paragraphs", "charts"],
+)
+def test_other_counts_open_none(body: str) -> None:
+    assert ids(f"12/26 Quill Sound\nChart 802 [3/26]\n\n{body}") == ["12/26"]
+
+
+def test_a_count_among_notices_with_years_opens_none() -> None:
+    text = f"12/26 Quill Sound\n{FIRST}\n41. OSSEL BANK\n\n42. CASK COVE\n{SECOND}"
+    assert ids(text) == ["12/26"]
+
+
+def test_they_go_on_over_the_parts_of_a_text() -> None:
+    text = TITLE + "".join(
+        f"{number}. OSSEL BANK\nChart 21, Prev. {number - 1}/26.\nInsert a wreck in {P}.\n\n"
+        for number in range(131, 171)
+    )
+    parts = in_parts(text, 400)
+    assert len(parts) > 3
+    same(text, parts)
+    assert len(actions_of(parse(text))) == 40
