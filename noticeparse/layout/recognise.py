@@ -167,7 +167,7 @@ def tells_of_charts(passive: str) -> bool:
 
 def is_source(text: str, line: Line) -> bool:
     """Whether this line names the source of the information."""
-    words = read_line_words(text[line.start : line.end])
+    words = read_line_words(text[line.start : line.end].strip())
     return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
 
 
