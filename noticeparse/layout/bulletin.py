@@ -239,7 +239,7 @@ class _Reader(HeadReader):
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
             self._end_notice()
             return True
-        if self.lists.opens_part(line, behind_blank=blank):
+        if self.lists.opens_part(line, index, behind_blank=blank):
             if self.assembly.is_untold and self.lists.open is None:
                 # One number for all charts stands above the title of the part that holds them.
                 self.layout.front.append(line)
