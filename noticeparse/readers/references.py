@@ -120,7 +120,7 @@ def _is_near(number: int, year: int) -> bool:
 
 def _read(text: str, near: int | None) -> _Written | None:
     plain = text.strip()
-    if plain[:1] + plain[-1:] == "()":
+    if plain[:1] + plain[-1:] in ("()", "[]"):
         plain = plain[1:-1]
     try:
         figures, year, status = grammar.parsed(_parser(), plain)
