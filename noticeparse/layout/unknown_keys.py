@@ -44,4 +44,5 @@ def is_of_key(text: str, block: Sequence[Line], columns: frozenset[int]) -> bool
     words = _NUMBERED.sub("", text[block[0].start : block[-1].end])
     if any(char.isdigit() for char in words) or hangs(words) or has_kind(words):
         return False
-    return not any(line.has(*PLACES, "verb", "label", "chart") for line in block)
+    kinds = {element.kind for line in block for element in line.elements}
+    return kinds.isdisjoint((*PLACES, "verb", "label", "chart"))

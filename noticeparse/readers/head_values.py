@@ -106,7 +106,7 @@ def read_panel(text: str) -> str:
 
 
 _LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")
-_ROMAN = (
+ROMAN = (
     "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi xxii xxiii xxiv"
 ).split()
 _LETTERS = "abcdefghijklmnopqrstuvwxyz"
@@ -141,9 +141,9 @@ def _order(marks: list[str], *, is_range: bool) -> list[str] | None:
     """The marks of the kind of these in their order: numbers, Roman numbers, letters."""
     if all(mark.isdigit() for mark in marks):
         return [str(number) for number in range(100)]
-    is_roman = all(mark in _ROMAN for mark in marks)
+    is_roman = all(mark in ROMAN for mark in marks)
     if is_roman and (marks[0] == "i" or any(len(mark) > 1 for mark in marks)):
-        return _ROMAN
+        return ROMAN
     if is_roman and is_range:
         # `(v) to (x)`: six of one kind, or three of the other.
         return None
