@@ -7,6 +7,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 from __future__ import annotations
 
 from noticeparse.layout.asides import takes_cancellation
+from noticeparse.layout.bare_heads import with_bare_heads
 from noticeparse.layout.cuts import (
     heading_before,
     number_behind_heading,
@@ -22,12 +23,7 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
-from noticeparse.layout.recognise import (
-    has_star,
-    is_head_of_card,
-    is_previous,
-    says_unchanged,
-)
+from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous, says_unchanged
 from noticeparse.layout.signs import with_sign
 from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.sub_headings import is_title_above
@@ -48,7 +44,7 @@ def lay_out(
     `before` is what the layout of the part before hands on, where this is no whole text;
     `furniture` holds the rows that stand at the head or foot of a page of the file.
     """
-    lines = with_stacked_keys(text, lines)
+    lines = with_bare_heads(text, with_stacked_keys(text, lines))
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
     if before is not None:
