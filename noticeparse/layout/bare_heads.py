@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.notice_openings import notice_opening
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import leads_feature
 from noticeparse.readers.references import read_head_number
 
 _HEAD = re.compile(
@@ -23,7 +23,9 @@ _HEAD = re.compile(
 )
 _NEAR = 50
 """How far the number of a notice may be from those of others in its edition."""
-_DASHES = (" - ", " -- ", " / ")
+_LONG = 100
+"""Numbers from here on are too high to count things within a notice."""
+_DASHES = (" - ", " -- ", " / ", ": ")
 _CAPITALS = re.compile(r"[A-Z][A-Z'&.-]{2,}")
 
 
@@ -32,7 +34,7 @@ class _Head(NamedTuple):
     end: int
     number: int
     is_sure: bool
-    """Whether its heading names no feature, as that of a row might."""
+    """Whether its heading is set as one, and names no feature, as that of a row might."""
 
 
 def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
@@ -41,21 +43,23 @@ def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
         return lines
     heads = list(_heads(text, lines))
     sure = [head.number for head in heads if head.is_sure]
-    dated = list(_dated(text, lines)) if sure else []
-    if not sure or (dated and not any(_is_near(number, dated) for number in sure)):
+    dated = list(_dated(text, lines)) if heads else []
+    if dated and not any(_is_near(head.number, dated) for head in heads):
         return lines
     numbers = [head.number for head in heads]
     goes_up = numbers == sorted(set(numbers))
+    counts_high = len(numbers) > 1 and numbers[0] >= _LONG
     found = list(lines)
     for head in heads:
-        if head.is_sure or (goes_up and _is_near(head.number, sure)):
+        in_order = goes_up and (counts_high or _is_near(head.number, sure))
+        if head.is_sure or in_order:
             found[head.row] = _parted(lines[head.row], head.end)
     return found
 
 
 def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
     for row, line in enumerate(lines):
-        if line.is_blank or not (row == 0 or _parts(lines[row - 1])):
+        if line.is_blank or not (row == 0 or _stands_apart(text, lines[row - 1], line)):
             continue
         match = _HEAD.match(text, line.elements[0].start, line.end)
         if match is None or line.has("point", "half", "reference", "label", "passive", "chart"):
@@ -65,19 +69,26 @@ def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
             below = lines[row + 1]
             is_told = below.has("verb", "point", "half", "label", "key") or below.is_blank
             heading = "" if is_told else text[below.start : below.end].strip()
-        if _is_heading(heading, is_apart=len(match["gap"]) != 1):
-            first = re.split(r" --? |,", heading, maxsplit=1)[0]
-            yield _Head(row, match.end(), int(match["figures"]), not has_kind(first))
+        if heading[:1].isupper() and not (match["gap"] == " " and heading[1:2].isdigit()):
+            first = re.split(r" --? |,|: ", heading, maxsplit=1)[0]
+            is_set = _is_heading(heading, is_apart=match["gap"] != " ")
+            yield _Head(
+                row,
+                match.end(),
+                int(match["figures"]),
+                is_set and not leads_feature(first.lower()),
+            )
 
 
-def _parts(line: Line) -> bool:
-    return line.is_blank or line.has("rule")
+def _stands_apart(text: str, above: Line, line: Line) -> bool:
+    """Whether a line stands behind a blank one or a rule, or further left than the one above."""
+    return above.is_blank or above.has("rule") or above.indent(text) > line.indent(text)
 
 
 def _is_heading(words: str, *, is_apart: bool) -> bool:
-    """Whether words are a heading: in capitals, or parted by dashes."""
+    """Whether words are set as a heading: in capitals, or parted by dashes."""
     in_capitals = _CAPITALS.match(words) is not None
-    has_dash = words[:1].isupper() and any(dash in words for dash in _DASHES)
+    has_dash = any(dash in words for dash in _DASHES)
     return (in_capitals or has_dash) if is_apart else (in_capitals and has_dash)
 
 
