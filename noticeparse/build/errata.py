@@ -11,6 +11,7 @@ import re
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.swaps import read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
@@ -46,6 +47,8 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     """
     if written == "read" and " for " in words.text:
         return "replace", words
+    if verb == "amend" and written not in ("read", "for"):
+        return _of_conversion(words)
     plain = words.text.lower()
     joint = next((one for one in (" read: ", " read ") if one in plain), None)
     if written != "for" or joint is None:
@@ -56,6 +59,27 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     lead = before.replace(":", " ", 1) if before.startswith(":") else before
     link = (" by " if is_swap else " to ").ljust(len(joint))
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
+
+
+_INTO = re.compile(r",? into (?=\S)")
+_MARKS = ("BOY", "BCN", "LITFLT", "LITVES", "DAYMAR")
+
+
+def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
+    """A replacement, where one thing becomes another: `Change spar buoy into light-buoy Fl.G.4s`.
+
+    A new state of the same thing, `light into Fl.G.4s`, stays an amendment.
+    """
+    plain, count = _INTO.subn(lambda found: " to ".rjust(len(found.group())), words.text)
+    if count > 1 or " to " not in plain:
+        return "amend", words
+    swap = read_swap(plain)
+    if any(fault.code == "swap-not-divided" for fault in swap.faults):
+        return "amend", words
+    old, new = swap.feature, swap.replacement
+    are_marks = all(one.s57 and one.s57[0].startswith(_MARKS) for one in (old, new))
+    differ = count == 1 and old.kind != new.kind and "unknown" not in (old.kind, new.kind)
+    return ("replace", words._replace(text=plain)) if are_marks or differ else ("amend", words)
 
 
 def _of_position(context: Context, item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:

@@ -154,7 +154,9 @@ class SectionReader:
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         if draft.letters:
-            head.charts[0].letters = read_items(self.context.text[slice(*draft.letters)])
+            # What cannot be read for certain leaves every item without this chart.
+            letters = read_items(self.context.text[slice(*draft.letters)])
+            head.charts[0].letters = letters or frozenset()
         self._set_previous(head.charts, draft)
         self._doubts(head, text, draft)
         self._take_corrected(head.charts)

@@ -13,7 +13,10 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.readers.head_values import ROMAN, HeadPart, read_items
+from noticeparse.readers.heads import read_parts
 from noticeparse.records.chart import ChartSection
+from noticeparse.stretch import Stretch, gather
 
 _ITEMS = re.compile(
     r"\b(?:items?|corrections?|amendments?|entr(?:y|ies)|para(?:graph)?s?|actions?|insertions?"
@@ -26,6 +29,8 @@ _BINDS = re.compile(
     r"|relates?|refers?|(?:is|are) for|(?:is|are) to be)\b|: ?item",
     re.IGNORECASE,
 )
+_MARKS = frozenset(".:()[]-")
+_COUNTED = re.compile(r"(?:item|sub-?item|entr(?:y|ies)|para|paragraph|row|line)s?", re.IGNORECASE)
 _CHARTS = re.compile(r"\bcharts? [^.;:]{0,60}", re.IGNORECASE)
 _SENTENCE = re.compile(r"[^.;]+(?:\.(?! |$)[^.;]*)*")
 
@@ -37,9 +42,12 @@ def bound_to_one_chart(
     shared = [item for section in sections for item in section.items]
     if len({id(item) for item in shared}) == len(shared):
         return
+    yield from _unread_lists(context, draft)
     known = {str(section.head.chart) for section in sections}
     for start, end in _stretches(draft, sections):
         text = context.text[start:end].replace("\n", " ")
+        if _is_lost_list(text):
+            yield Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
         if "chart" not in text.lower():
             continue
         for sentence in _SENTENCE.finditer(text):
@@ -48,6 +56,70 @@ def bound_to_one_chart(
                 first = start + sentence.start() + len(words) - len(words.lstrip())
                 at = (first, start + sentence.end())
                 yield Fault("item-of-one-chart", *at, {"written": context.written(*at)})
+
+
+def _unread_lists(context: Context, draft: NoticeDraft) -> Iterator[Fault]:
+    """Lists of items beside the charts of a head that cannot be read for certain."""
+    for chart in draft.charts:
+        words = gather(context.text, chart.head)
+        parts = [part for part in read_parts(words.text) if part.text not in _MARKS]
+        for at, part in enumerate(parts):
+            if part.kind == "ITEM_LETTERS":
+                if not _is_certain(parts, at):
+                    yield _unread(context, words, part)
+            elif part.kind == "OTHER_WORDS" and _is_left(words.text, parts[at - 1], part):
+                yield _unread(context, words, part)
+
+
+def _is_certain(parts: Sequence[HeadPart], at: int) -> bool:
+    """Whether a list of items can be read, and is for the chart before it and no other.
+
+    `2705 and 2706 items (i) to (iii)` may be for both.
+    """
+    kinds = [part.kind for part in parts[:at]]
+    if "CHART_NUMBER" not in kinds or read_items(parts[at].text) is None:
+        return False
+    chart = len(kinds) - 1 - kinds[::-1].index("CHART_NUMBER")
+    behind = [part for part in parts[at + 1 : at + 3] if part.kind != "COMMA"]
+    before = [part for part in parts[max(at - 2, 0) : at] if part.kind != "COMMA"]
+    beside = (*before[-1:], *behind[:1])
+    if "ITEM_LETTERS" in kinds[chart:] or any(_goes_with(part) for part in beside):
+        return False
+    shares = kinds[max(chart - 2, 0) : chart] == ["CHART_NUMBER", "COMMA"]
+    return not shares or "only" in parts[at].text.lower()
+
+
+def _is_lost_list(words: str) -> bool:
+    """Whether words are a list of items that its chart has lost: `Items (i) and (iii).`."""
+    if _COUNTED.match(words) is None:
+        return False
+    others = [
+        one for one in read_parts(words) if one.kind not in ("ITEM_LETTERS", "STOP", "COMMA")
+    ]
+    return all(_COUNTED.fullmatch(one.text) for one in others)
+
+
+def _goes_with(part: HeadPart) -> bool:
+    """Whether what stands beside a list of items says something of it: `except items (i)`.
+
+    A chart that is named again behind it may be the one that it is for.
+    """
+    plain = part.kind == "OTHER_WORDS" and part.text.lower() not in ("for", "only")
+    return plain or part.kind == "CHART_WORD"
+
+
+def _is_left(text: str, before: HeadPart, part: HeadPart) -> bool:
+    """Whether a word counts items, and is of no list that was read: `items one and two`."""
+    if before.text.lower() == "all":
+        return False
+    if text[part.start - 1 : part.start] + text[part.end : part.end + 1] == "()":
+        return part.text.lower() in ROMAN
+    return _COUNTED.fullmatch(part.text) is not None
+
+
+def _unread(context: Context, words: Stretch, part: HeadPart) -> Fault:
+    start, end = words.extent((part.start, part.end))
+    return Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
 
 
 def actions_below(path: str, charts: Sequence[ChartSection]) -> list[str]:

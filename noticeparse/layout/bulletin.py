@@ -6,9 +6,8 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from noticeparse.layout.asides import takes_cancellation
+from noticeparse.layout.bare_heads import with_bare_heads
 from noticeparse.layout.cuts import (
     heading_before,
     number_behind_heading,
@@ -46,16 +45,16 @@ def lay_out(
     `before` is what the layout of the part before hands on, where this is no whole text;
     `furniture` holds the rows that stand at the head or foot of a page of the file.
     """
-    above = before.margin_number if before else None
-    lines, counts = with_margin_numbers(text, with_stacked_keys(text, lines), above)
+    lines = with_bare_heads(text, with_stacked_keys(text, lines))
+    lines, counts = with_margin_numbers(text, lines, before)
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
     if before is not None:
         reader.take_up(before)
     found = find_furniture(text, lines, before.furniture if before else None, furniture)
     reader.run(found.lines)
-    last = last_before(counts, reader.layout.cut, above)
-    reader.layout.handed_on = replace(reader.handed_on(found.shapes), margin_number=last)
+    last = last_before(counts, reader.layout.cut, before)
+    reader.layout.handed_on = reader.handed_on(found.shapes, last)
     return reader.layout
 
 
@@ -86,7 +85,7 @@ class _Reader(HeadReader):
         # The rest of a notice that was cut says nothing of all that follow it.
         self._may_be_front = not before.is_torn
 
-    def handed_on(self, furniture: frozenset[str]) -> HandedOn:
+    def handed_on(self, furniture: frozenset[str], margin_number: int | None) -> HandedOn:
         """What the layout of the next part is to go on with."""
         own = HandedOn(
             furniture=furniture,
@@ -97,6 +96,7 @@ class _Reader(HeadReader):
             row_verb=self.assembly.row_verb,
             is_behind_blank=self.behind_blank,
             leaves_out=self._leaves_out,
+            margin_number=margin_number,
         )
         return self.tables.hand_on(own)
 
@@ -239,7 +239,7 @@ class _Reader(HeadReader):
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
             self._end_notice()
             return True
-        if self.lists.opens_part(line, behind_blank=blank):
+        if self.lists.opens_part(line, index, behind_blank=blank):
             if self.assembly.is_untold and self.lists.open is None:
                 # One number for all charts stands above the title of the part that holds them.
                 self.layout.front.append(line)

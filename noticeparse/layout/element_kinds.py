@@ -21,4 +21,5 @@ KINDS: dict[str, ElementKind] = {
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
     "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words", "SECTOR": "words",
+    "CHART_ITEMS": "words",
 }  # fmt: skip

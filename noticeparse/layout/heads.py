@@ -17,6 +17,7 @@ from noticeparse.layout.recognise import (
     is_panel_line,
     is_row_of_charts,
     is_source,
+    lists_items,
     names_charts,
     names_panel,
     tells_more,
@@ -210,7 +211,7 @@ class HeadReader:
         words = self.text[start:stop]
         above = self.text[slice(*head[-1])]
         closes = not self.behind_blank and (
-            closes_bracket(above, words) or completes_previous(above, words)
+            closes_bracket(above, words) or completes_previous(above, words) or lists_items(words)
         )
         if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False

@@ -5,7 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from noticeparse.readers.features import leads_feature
+from noticeparse.layout.elements import Element
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.verbs import LIST_ENDINGS, canonical_verb
 
 BULLETS = frozenset("-*·+>")
@@ -157,6 +158,24 @@ def is_number(text: str, words: Sequence[int]) -> bool:
     """Whether a stretch is the number of a chart and nothing else: `On chart 802 delete …`."""
     number = text[words[0] : words[1]].strip(" :,") if words else ""
     return number.isalnum() and any(char.isdigit() for char in number)
+
+
+_LETTERED_CHART = re.compile(r"[NSEW][0-9]{2,5}[A-Z]?")
+_WITH_DETAILS = re.compile(r" {0,3}(?:\[[0-9a-z]|\(INT)")
+_LISTED = frozenset({"chart", "words", "bar", "semicolon", "number"})
+
+
+def is_lettered_chart(text: str, start: int, end: int, before: Sequence[Element]) -> bool:
+    """Whether a letter and figures are the number of a chart, and no coordinate: `Chart W1086`.
+
+    They stand in the list of charts, or before what is said of a chart.
+    """
+    if _LETTERED_CHART.fullmatch(text, start, end) is None:
+        return False
+    kinds = {element.kind for element in before}
+    words = " ".join(text[e.start : e.end] for e in before if e.kind == "words")
+    listed = "chart" in kinds and kinds <= _LISTED and not has_kind(words)
+    return listed or (not kinds - {"bar", "words"} and _WITH_DETAILS.match(text, end) is not None)
 
 
 def is_row_chart(words: str) -> bool:

@@ -52,6 +52,11 @@ def lead_faults(text: str, piece: Piece) -> list[Fault]:
     return [Fault(code, start, end, {"written": words})] if code else []
 
 
+def hangs(words: str) -> bool:
+    """Whether words make what they stand with hang on something: `not yet in force`."""
+    return _HANGS.search(words) is not None
+
+
 def names_charts(text: str, piece: Piece) -> bool:
     """Whether such words are numbers, as those of charts: `802:`, `For 802 and 803:`."""
     words = text[slice(*piece)].rstrip(" :")
@@ -59,7 +64,7 @@ def names_charts(text: str, piece: Piece) -> bool:
 
 
 def _code(words: str) -> str | None:
-    if _HANGS.search(words):
+    if hangs(words):
         return "verb-conditional"
     if any(part.kind in _RELATES for part in read_phrase(words)):
         return "relation-unclear"

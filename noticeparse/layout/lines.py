@@ -19,6 +19,7 @@ from noticeparse.layout.joints import (
     heads_a_section,
     is_aside,
     is_bullet,
+    is_lettered_chart,
     is_note,
     is_number,
     is_told_heading,
@@ -137,7 +138,9 @@ class _LineReader:
                 continue
             _give_words(found, words)
             last_end = end
-            if kind == "half":
+            if kind == "half" and is_lettered_chart(text, start, end, found):
+                found.append(Element("words", start, end, gap))
+            elif kind == "half":
                 self._coordinate(found, read_coordinate_in(text, token, start, end), gap)
             elif kind == "point":
                 found.append(self._whole(token, start, end, gap))

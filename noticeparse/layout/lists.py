@@ -33,9 +33,10 @@ class ListReader:
         self._open(kind, line)
         return True
 
-    def opens_part(self, line: Line, *, behind_blank: bool) -> bool:
+    def opens_part(self, line: Line, index: int, *, behind_blank: bool) -> bool:
         """Whether a line is the title of another part of the edition; lists end there."""
-        if not (behind_blank or self.open) or not is_notices_title(self.text, line):
+        parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
+        if not (parted or self.open) or not is_notices_title(self.text, line):
             return False
         if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
             return False
@@ -43,6 +44,9 @@ class ListReader:
         if is_part_title(self.text, line):
             self._open("other", line)
         return True
+
+    def _is_below_rule(self, index: int) -> bool:
+        return index > 0 and self.lines[index - 1].has("rule")
 
     def _may_go_on(self, line: Line, *, behind_blank: bool) -> bool:
         """Whether a title right below the open list is a line of it: `Chart      Notices`."""
@@ -97,11 +101,10 @@ class ListReader:
         words = [e for e in rest if e.kind in ("words", "chart") and e.end - e.start > 3]
         if any(e.kind == "number" for e in rest):
             return False
-        if not words:
-            return behind_blank and self._has_items_below(index)
-        above = self.lines[index - 1] if index else None
-        if not (behind_blank or (above is not None and above.has("rule"))):
+        if not (behind_blank or self._is_below_rule(index)):
             return False
+        if not words:
+            return self._has_items_below(index)
         following = next((one for one in self.lines[index + 1 :] if one.elements), None)
         return following is None or notice_opening(self.text, following) is None
 

@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.readers.features import has_kind
 
@@ -39,16 +40,16 @@ class Count(NamedTuple):
 
 
 def with_margin_numbers(
-    text: str, lines: list[Line], above: int | None = None
+    text: str, lines: list[Line], before: HandedOn | None = None
 ) -> tuple[list[Line], list[Count]]:
     """The lines, those that open a notice so with its number as an element of its own.
 
-    `above` is the last number of the part before, where this is no whole text.
+    `before` is what the part before hands on, where this is no whole text.
     """
     counts = list(_counts(text, lines))
     figures = [count.figure for count in counts]
-    if above is not None:
-        figures.insert(0, above)
+    if before is not None and before.margin_number is not None:
+        figures.insert(0, before.margin_number)
     if len(figures) < 2 or not any(count.is_sure for count in counts):
         return lines, []
     if any(line.has("number") and notice_opening(text, line) is not None for line in lines):
@@ -61,10 +62,10 @@ def with_margin_numbers(
     return found, counts
 
 
-def last_before(counts: Sequence[Count], end: int | None, above: int | None) -> int | None:
+def last_before(counts: Sequence[Count], end: int | None, before: HandedOn | None) -> int | None:
     """The last number before a cut; that of the part before where there is none here."""
     here = [count.figure for count in counts if end is None or count.end <= end]
-    return here[-1] if here else above
+    return here[-1] if here else before.margin_number if before else None
 
 
 def _counts(text: str, lines: Sequence[Line]) -> Iterator[Count]:

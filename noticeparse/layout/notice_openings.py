@@ -227,7 +227,8 @@ def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
 _SPEAKING = frozenset(
     "amends replaces supersedes extends repeats contains corrects concerns "
     "refers refer remains remain was were applies which concerned is are has have will shall must"
-    " should may lapses lapsed expires expired supersedes superseded ends ended".split()
+    " should may stands stand lapse lapses lapsed expires expired supersedes superseded ends"
+    " ended".split()
 )
 _OF_DAY = re.compile(
     r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)),? "

@@ -167,7 +167,7 @@ def tells_of_charts(passive: str) -> bool:
 
 def is_source(text: str, line: Line) -> bool:
     """Whether this line names the source of the information."""
-    words = read_line_words(text[line.start : line.end])
+    words = read_line_words(text[line.start : line.end].strip())
     return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
 
 
@@ -239,6 +239,19 @@ def without_statement(
         else:
             parted.append(element)
     return tuple(parted), sum(element.start < cut for element in parted)
+
+
+_ITEMS = re.compile(
+    r"(?:for |on )?\(?(?:all )?(?:item|correction|paragraph|para|entr)", re.IGNORECASE
+)
+
+
+def lists_items(words: str) -> bool:
+    """Whether words are a list of the items that hold for the chart above, and no more."""
+    if _ITEMS.match(words) is None:
+        return False
+    kinds = head_kinds(words)
+    return "ITEM_LETTERS" in kinds and not kinds & {"OTHER_WORDS", "OTHER", "CHART_WORD"}
 
 
 def is_previous(words: str) -> bool:

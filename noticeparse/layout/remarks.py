@@ -14,6 +14,7 @@ from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.joints import opens_note
 from noticeparse.layout.prose import paragraph
+from noticeparse.layout.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import unknown_first_word
 
@@ -29,8 +30,11 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     found: list[Prose] = []
     column: int | None = None
     heads = False
-    for block in _blocks(text, lines):
-        if column is not None and _is_remark(text, block, column, heads=heads):
+    keys = key_columns(text, lines)
+    for block in _blocks(text, lines, keys):
+        if is_of_key(text, block, keys) or (
+            column is not None and _is_remark(text, block, column, heads=heads)
+        ):
             found.append(paragraph(text, [e for line in block for e in line.elements]))
         else:
             kept += block
@@ -41,12 +45,14 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     return kept, found
 
 
-def _blocks(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
+def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[list[Line]]:
     """The paragraphs, each blank line one of its own; a note is one up to the next command."""
     block: list[Line] = []
     in_note = False
     for line in lines:
-        is_note = not line.is_blank and opens_note(text[line.elements[0].start : line.end])
+        is_note = opens_key(text, line, keys) or (
+            not line.is_blank and opens_note(text[line.elements[0].start : line.end])
+        )
         is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
         if block and (line.is_blank or is_new or block[-1].is_blank):
             yield block

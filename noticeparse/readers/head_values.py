@@ -105,27 +105,46 @@ def read_panel(text: str) -> str:
     return " ".join(plain.split()).replace(" :", ":")
 
 
-_LETTER = re.compile(r"\b(?:[a-z]|[0-9]{1,2})\b|-")
+_LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")
+ROMAN = (
+    "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi xxii xxiii xxiv"
+).split()
+_LETTERS = "abcdefghijklmnopqrstuvwxyz"
 
 
-def read_items(text: str) -> frozenset[str]:
-    """Letters or numbers of items, ranges filled in: `(a-c)`, `(items 2 and 3 only)`."""
+def read_items(text: str) -> frozenset[str] | None:
+    """Letters or numbers of items, ranges filled in: `(a-c)`, `items (i) to (iii)`.
+
+    None where they are not certain: of two kinds, or a range that does not go up.
+    """
+    marks = _LETTER.findall(re.sub(r"\s+to\s+", "-", text.replace("\n", " ")))
+    order = _order([mark for mark in marks if mark != "-"], is_range="-" in marks)
+    if order is None:
+        return None
     letters: list[str] = []
     is_range = False
-    for mark in _LETTER.findall(text.replace(" to ", "-")):
+    for mark in marks:
         if mark == "-":
             is_range = True
             continue
-        if is_range and letters:
-            letters += _between(letters[-1], mark)
+        if is_range:
+            ends = [order.index(one) if one in order else -1 for one in (*letters[-1:], mark)]
+            if len(ends) < 2 or not 0 <= ends[0] < ends[1]:
+                return None
+            letters += order[ends[0] + 1 : ends[1]]
         letters.append(mark)
         is_range = False
     return frozenset(letters)
 
 
-def _between(first: str, last: str) -> list[str]:
-    if first.isdigit() and last.isdigit():
-        return [str(number) for number in range(int(first) + 1, int(last))]
-    if first.isalpha() and last.isalpha():
-        return [chr(code) for code in range(ord(first) + 1, ord(last))]
-    return []
+def _order(marks: list[str], *, is_range: bool) -> list[str] | None:
+    """The marks of the kind of these in their order: numbers, Roman numbers, letters."""
+    if all(mark.isdigit() for mark in marks):
+        return [str(number) for number in range(100)]
+    is_roman = all(mark in ROMAN for mark in marks)
+    if is_roman and (marks[0] == "i" or any(len(mark) > 1 for mark in marks)):
+        return ROMAN
+    if is_roman and is_range:
+        # `(v) to (x)`: six of one kind, or three of the other.
+        return None
+    return list(_LETTERS) if all(mark in _LETTERS for mark in marks) else None

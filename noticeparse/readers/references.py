@@ -120,14 +120,23 @@ def _is_near(number: int, year: int) -> bool:
 
 def _read(text: str, near: int | None) -> _Written | None:
     plain = text.strip()
-    if plain[:1] + plain[-1:] == "()":
+    if plain[:1] + plain[-1:] in ("()", "[]"):
         plain = plain[1:-1]
+    told = _YEAR_TOLD.search(plain)
     try:
-        figures, year, status = grammar.parsed(_parser(), plain)
+        figures, year, status = grammar.parsed(_parser(), plain[: told.start()] if told else plain)
     except LarkError:
         return None
+    if told and near is not None and not year:
+        year = str(near - (told[1].lower() in ("last", "the previous")))
     full = full_year(year, near) if year else None
     return _Written(int(figures), full, status, year)
+
+
+_YEAR_TOLD = re.compile(
+    r" of (this|last|the (?:same|current|present|previous)) year$", re.IGNORECASE
+)
+"""`402(T) of this year`: of the year of the edition, or the one before it."""
 
 
 def status_in_words(words: str) -> NoticeStatus | None:
