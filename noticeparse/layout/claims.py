@@ -14,6 +14,7 @@ from itertools import zip_longest
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.line_leads import is_key
+from noticeparse.layout.place_keys import with_place_key
 from noticeparse.readers.references import mark_of_number, status_in_words
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})
@@ -74,6 +75,9 @@ def unclaimed_words(
             if status_in_words(words) in marked or is_key(words):
                 continue
             if following is not None and text[following.start : following.end].strip() in known:
+                continue
+            if element is line.elements[0] and with_place_key(text, line) is not line:
+                # The key of places; these are asked for themselves.
                 continue
             if any(c.isalnum() for c in words):
                 found.append((element.start, element.end))

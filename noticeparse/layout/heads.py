@@ -10,10 +10,12 @@ from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.recognise import (
+    OF_ITEMS,
     closes_bracket,
     completes_previous,
     goes_on_heading,
     is_chart_details,
+    is_late_detail,
     is_panel_line,
     is_row_of_charts,
     is_source,
@@ -31,9 +33,6 @@ from noticeparse.readers.heads import head_kinds, opened_notice
 _ENDS_A_HEAD: tuple[ElementKind, ...] = (
     "verb", "point", "half", "label", "reference", "passive", "charts_only",
 )  # fmt: skip
-
-_OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
-"""What shows at once that a line is one of the items."""
 _LONGEST_LEAD = 40
 
 
@@ -179,12 +178,12 @@ class HeadReader:
     def takes_detail(self, line: Line) -> bool:
         """Whether a line among the items names the source of the information, or the datum."""
         notice, charts = self.assembly.notice, self.assembly.charts
-        if notice is None or notice.is_radio or line.has(*_OF_ITEMS):
+        if notice is None or notice.is_radio or line.has(*OF_ITEMS):
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         if is_source(self.text, line):
             notice.sources.append(piece)
-        elif charts and head_kinds(self.text[slice(*piece)]) in ({"DATUM"}, {"DATUM", "STOP"}):
+        elif charts and is_late_detail(self.text, charts[-1], self.assembly.body, piece):
             charts[-1].head.append(piece)
         else:
             return False

@@ -9,6 +9,7 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.lettered_places import is_lettered
+from noticeparse.layout.place_keys import PLACED, UNKNOWN, role_of_places, settled, with_place_key
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import sentences
 from noticeparse.layout.tables import TableReader, has_words
@@ -51,6 +52,8 @@ class KeyReader:
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""
+        if self._block:
+            line = with_place_key(self.text, line)
         if line.elements and line.elements[0].kind == "verb":
             return self._takes_verb_key(line)
         if not line.elements or line.elements[0].kind != "key":
@@ -63,6 +66,9 @@ class KeyReader:
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         has_places = any(e.kind in ("point", "half", "reference") for e in values)
         role = key_role(self.assembly.words(key), has_places=has_places)
+        if self._block and has_places and role not in PLACED:
+            role = role_of_places(self.assembly.words(key), values)
+            values = [key, *values] if role == UNKNOWN else values
         if role is None:
             return False
         if notice is not None and self._counts(role, values):
@@ -156,22 +162,38 @@ class KeyReader:
     def _takes_verb_key(self, line: Line) -> bool:
         """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
         verb, *values = line.elements
-        mark = self.text[verb.end : verb.end + 4].lstrip()[:1]
-        if mark != ":" or any(e.kind not in ("words", "label") for e in values):
+        is_key = self.text[verb.end : verb.end + 4].lstrip()[:1] == ":"
+        if any(e.kind not in ("words", "label") for e in values):
             return False
-        below = self.following.elements[0] if self.following and self.following.elements else None
-        if below is None or below.kind != "key":
-            return False
-        if key_role(self.assembly.words(below), has_places=True) not in _BELOW_A_FEATURE:
+        if not self._is_below_a_feature(is_key=is_key):
             return False
         values = [e._replace(start=self._behind_mark(e)) for e in values]
         values = [e for e in values if has_words(self.text, e)]
         if not values:
             return False
         self.end_block()
+        if is_key:
+            # The colon behind it belongs to the verb.
+            verb = verb._replace(end=self.text.index(":", verb.end) + 1)
         self._of_block("verb", verb, [verb])
         self._of_block("feature", verb, values)
         return True
+
+    def _is_below_a_feature(self, *, is_key: bool) -> bool:
+        """Whether the line below is a key that may stand below a verb with its feature.
+
+        Where the verb is no key itself, that is one of places alone.
+        """
+        if self.following is None or self.following.is_blank:
+            return False
+        key = with_place_key(self.text, self.following).elements[0]
+        if key.kind != "key":
+            return False
+        words = self.assembly.words(key)
+        if is_key and key_role(words, has_places=True) in _BELOW_A_FEATURE:
+            return True
+        is_alone = len(self.following.elements) == 1
+        return is_alone or self.following.has("point", "half")
 
     def _behind_mark(self, element: Element) -> int:
         words = self.assembly.words(element)
@@ -181,8 +203,21 @@ class KeyReader:
         """Take a line without a key as more of the value above it in an open record."""
         if not self._block or not self._last_role or line.has("chart", "rule", "number"):
             return False
+        if self._is_command(line):
+            self.end_block()
+            return False
         self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
         return True
+
+    def _is_command(self, line: Line) -> bool:
+        """Whether a line commands something of its own, and is no more of the value above it."""
+        first = line.elements[0]
+        if first.kind != "verb":
+            return False
+        placed = any(
+            e.kind in ("point", "half", "reference") for e in self._block[self._last_role]
+        )
+        return placed or self.text[first.end : line.end].lstrip()[:1] == ":"
 
     def _of_notice(self, role: str, line: Line) -> None:
         notice = self.assembly.notice
@@ -252,6 +287,7 @@ class KeyReader:
         """End the open block of keys: it is one row."""
         block, self._block = self._block, {}
         block.pop("key", None)
+        block = settled(self.text, block)
         self._last_role = ""
         if any(block.values()):
             self._tables.heads.take(block)

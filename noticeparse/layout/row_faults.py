@@ -14,6 +14,7 @@ from noticeparse.layout.cells import span_of
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.place_keys import UNKNOWN
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.bearings import tells_way
 from noticeparse.readers.features import has_kind
@@ -34,7 +35,7 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
     """The faults of a row as such; each makes what the row says unusable."""
     for code, role in (
         ("notice-unread", "unread"), ("row-too-long", "surplus"),
-        ("datum-unknown", "unknown_datum"),
+        ("datum-unknown", "unknown_datum"), ("relation-unclear", UNKNOWN),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)

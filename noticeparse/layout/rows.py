@@ -25,6 +25,7 @@ from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.old_new import set_old_and_new
+from noticeparse.layout.place_keys import UNKNOWN
 from noticeparse.layout.repeated_rows import RepeatedRows
 from noticeparse.layout.row_faults import radius_of, row_faults
 from noticeparse.layout.titles import Cells
@@ -247,6 +248,7 @@ class RowReader:
             (None, cells.get("feature", [])),
             (None, cells.get("position", [])),
             (None, merged),
+            (None, cells.get(UNKNOWN, [])),
             (None, cells.get("from", [])),
             (None, cells.get("old", [])),
             ("numbered", cells.get("numbered", [])),
