@@ -22,6 +22,7 @@ class Context:
         ignored: list[Piece],
         *,
         has_years_in_front: bool = False,
+        number_sign: str = "/",
     ) -> None:
         self.repaired = repaired
         self.text = text
@@ -38,6 +39,8 @@ class Context:
         """The notices last on the charts, in front of the first notice, until a section has it."""
         self.has_years_in_front = has_years_in_front
         """Whether `text` has year and number of its notices exchanged."""
+        self.number_sign = number_sign
+        """What stands between number and year, where `text` has a slash."""
         self._is_unrepaired = not repaired.repairs and repaired.given == repaired.text
 
     @property

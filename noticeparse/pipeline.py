@@ -64,6 +64,8 @@ class Laid(NamedTuple):
     ignored: list[Piece]
     years: tuple[Fault, ...]
     """What is told of the years that stood in front of the numbers of notices."""
+    number_sign: str
+    """What stood between number and year."""
 
 
 def read_bulletin(
@@ -118,7 +120,7 @@ def laid_out(
         lines = [line for line in lines if line.start < end]
         text = text[: len(repaired.given)]
     told = years.until(len(words))
-    return Laid(text, repaired, words, lines, layout, layout.ignored + marks, told)
+    return Laid(text, repaired, words, lines, layout, layout.ignored + marks, told, years.sign)
 
 
 def read_laid(
@@ -137,8 +139,8 @@ def read_laid(
     With `said` the text is a part of a longer one, of which that was said before; it is filled up.
     The notices are then not held against an edition of which others are missing.
     """
-    text, repaired, words, lines, layout, ignored, years = laid
-    context = Context(repaired, words, ignored, has_years_in_front=bool(years))
+    text, repaired, words, lines, layout, ignored, years, sign = laid
+    context = Context(repaired, words, ignored, has_years_in_front=bool(years), number_sign=sign)
     front = SaidBefore() if said is None else said
     edition, left, dates, context.year = read_edition(context, layout.front, front)
     explained = [line for one in layout.lists if one.kind == "other" for line in one.entries]

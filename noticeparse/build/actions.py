@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
-from noticeparse.build.announced import announced_letters, note_labels
+from noticeparse.build.announced import announced_letters, names_by_reference, note_labels
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
@@ -28,7 +28,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
-from noticeparse.readers.places import Split, split_phrase
+from noticeparse.readers.places import Split, only_relates, split_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
@@ -99,8 +99,8 @@ def read_action(
     phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
-        is_wordless = fault.code == "feature-unknown" and not phrase.text.strip()
-        if is_wordless and not item.refers:
+        is_wordless = fault.code == "feature-unknown" and only_relates(phrase.text)
+        if is_wordless and not names_by_reference(context, item, labels):
             fault = fault._replace(code="item-without-feature")
         # Where the new state stands elsewhere there is no change to be read.
         if fault.code.startswith("change-") and _is_at_two_places(item):

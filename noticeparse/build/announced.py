@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from itertools import chain
+
 from noticeparse.build.geometry import read_geometry
 from noticeparse.build.positions import Labels
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
+from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector
 from noticeparse.stretch import gather
 
@@ -42,7 +45,18 @@ def note_labels(context: Context, item: Item, labels: Labels) -> None:
         says_limit=False,
         faults=[],
     )
+    labels.unnamed.update(announced_letters(context, item))
     if item.is_list_of_places:
         for place in (place for group in item.groups for place in group.places):
             if place.element.value.faults:
                 labels.doubts[str(place.label)] = tuple(place.element.value.faults)
+
+
+def names_by_reference(context: Context, item: Item, labels: Labels) -> bool:
+    """Whether an item without words refers to another one that may name its feature.
+
+    A letter of a list of positions names none.
+    """
+    places = [place.element for group in item.groups for place in group.places]
+    told = [read_letters(context.text[e.start : e.end]) for e in places if e.kind == "reference"]
+    return item.refers and not (told and labels.unnamed.issuperset(chain.from_iterable(told)))

@@ -216,7 +216,10 @@ class NoticeBuilder:
         )
 
     def _as_written(self, words: str | None) -> str | None:
-        return as_written(words) if words and self.context.has_years_in_front else words
+        context = self.context
+        if words is None:
+            return None
+        return as_written(words, is_exchanged=context.has_years_in_front, sign=context.number_sign)
 
     def _say_unit_once(self, first_fault: int) -> None:
         """One remark a section that depths were read as metres for want of a unit."""

@@ -41,6 +41,8 @@ class Labels:
         self._may_begin = False
         self.referred: set[str] = set()
         """The letters that an item has referred to."""
+        self.unnamed: set[str] = set()
+        """The letters of lists of positions, with which no thing is named."""
         self.last: Position | None = None
         self.doubts: dict[str, tuple[Fault, ...]] = {}
         """The faults of the places of a list, by their letters; they are told of what refers."""

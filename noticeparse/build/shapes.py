@@ -33,9 +33,15 @@ def close_ring(found: Found, kind: str) -> None:
 
 
 def join_numbered(found: Found, kind: str) -> None:
-    """Join positions that keys count: `Position 1: …`, `Position 2: …` of a breakwater."""
+    """Join positions that keys count: `Position 1: …`, `Position 2: …` of a breakwater.
+
+    A line runs between its positions, `cable between P, Q and R`; a buoy lies off them.
+    """
     is_run = found.relation == "at" and len(found.positions) > 1
     if "numbered" in found.kinds and is_run and primitives(kind) & {"L", "A"}:
+        found.relation = "joining"
+    is_line = "L" in primitives(kind) and "A" not in primitives(kind)
+    if found.relation == "between" and is_line and len(found.positions) > 1:
         found.relation = "joining"
 
 

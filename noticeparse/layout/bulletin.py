@@ -24,6 +24,7 @@ from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
 from noticeparse.layout.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
+from noticeparse.layout.numbered_places import with_numbers_of_places
 from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous, says_unchanged
 from noticeparse.layout.signs import with_sign
 from noticeparse.layout.stacked_keys import with_stacked_keys
@@ -42,10 +43,9 @@ def lay_out(
 ) -> Layout:
     """The drafts of all notices and lists, in text order; up to the first cut from `least` on.
 
-    `before` is what the layout of the part before hands on, where this is no whole text;
-    `furniture` holds the rows that stand at the head or foot of a page of the file.
+    `before` is what the part before hands on; `furniture` are rows at the head or foot of a page.
     """
-    lines = with_bare_heads(text, with_stacked_keys(text, lines))
+    lines = with_numbers_of_places(text, with_bare_heads(text, with_stacked_keys(text, lines)))
     lines, counts = with_margin_numbers(text, lines, before)
     reader = _Reader(text, lines)
     reader.assembly.cut.least = least
@@ -64,8 +64,7 @@ class _Reader(HeadReader):
         self.lines = lines
         self.lists = ListReader(text, lines)
         self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
-        self.page_broke = False
-        self._leaves_out = False
+        self.page_broke = self._leaves_out = False
         """Whether the line above tells what a text in the canonical layout leaves out."""
         self.is_first = True
         """Whether the text is whole, or the first part of one."""

@@ -17,8 +17,8 @@ from noticeparse.layout.evidence import (
     is_lost_behind_stop,
     is_unknown_verb,
     lead_index,
+    may_be_item,
     opens_a_line,
-    stands_behind_blank,
     verb_column,
 )
 from noticeparse.layout.halves import join_halves, lone_half
@@ -26,7 +26,8 @@ from noticeparse.layout.joints import opens_note
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
-from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.layout.things_before_verbs import stands_before_verb, without_colon
+from noticeparse.readers.features import leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
 
@@ -80,6 +81,9 @@ class Cutter(OpenItem):
                 or is_lost_behind_stop(self.text, line, index, self.verb)
             ):
                 self.take_lost_verb(element)
+            elif stands_before_verb(self.text, line, index):
+                self.close_item()
+                self.thing = without_colon(self.text, element)
             else:
                 self._element(element, following, opens)
 
@@ -144,6 +148,9 @@ class Cutter(OpenItem):
         self.doubtful = None
         self.held = self.charts if following is None else None
         self.under_verb(element, is_own=following is not None)
+        thing, self.thing = self.thing, None
+        if thing is not None:
+            self.take_thing(thing)
 
     def _verbs_side_by_side(self, elements: Sequence[Element]) -> None:
         """Verbs that head two columns: which holds for what stands below is not known."""
@@ -268,7 +275,9 @@ class Cutter(OpenItem):
             opens_a_line(self.text, self.pending[0].start) and leads_feature(words)
         ):
             self.give_tail()
-        elif (self.verb is not None or self.verb_lost is not None) and self._may_be_item(words):
+        elif (self.verb is not None or self.verb_lost is not None) and (
+            self.verb_is_own or may_be_item(self.text, self.pending[0].start, words)
+        ):
             self.open_from_pending()
         else:
             self.give_prose()
@@ -277,16 +286,6 @@ class Cutter(OpenItem):
         """Whether words under a name that its line broke off go on with it."""
         above = " ".join(self.text[a:b] for a, b in item.words)
         return opens_a_line(self.text, self.pending[0].start) and is_parted(above, words)
-
-    def _may_be_item(self, words: str) -> bool:
-        """Whether words without a place are an item all the same: its own verb, or a feature.
-
-        Behind a blank line, words without a figure are a remark or a signature.
-        """
-        if self.verb_is_own:
-            return True
-        behind_blank = stands_behind_blank(self.text, self.pending[0].start)
-        return has_kind(words) and not (behind_blank and not any(c.isdigit() for c in words))
 
     def _blank(self) -> None:
         """A blank line ends an item that has its place; a description may still wait for one."""

@@ -208,6 +208,15 @@ def stands_behind_blank(text: str, start: int) -> bool:
     return not text[text.rfind("\n", 0, line_start) + 1 : line_start].strip()
 
 
+def may_be_item(text: str, start: int, words: str) -> bool:
+    """Whether words that begin there name a feature, and are an item though without a place.
+
+    Behind a blank line, words without a figure are a remark or a signature.
+    """
+    is_bare = not any(c.isdigit() for c in words)
+    return has_kind(words) and not (stands_behind_blank(text, start) and is_bare)
+
+
 def opens_a_line(text: str, start: int) -> bool:
     """Whether nothing but a bullet stands before offset `start` on its line."""
     before = text[text.rfind("\n", 0, start) + 1 : start].strip()

@@ -25,6 +25,7 @@ from noticeparse.layout.line_leads import give_leads, without_leads
 from noticeparse.layout.mixed_rows import has_place_in_front, rows_both_ways
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.things_above import with_things_above
+from noticeparse.layout.things_before_verbs import with_things_apart
 from noticeparse.layout.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.told_states import settle_states
 from noticeparse.layout.verb_last import (
@@ -56,7 +57,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 
 def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
-    lines = with_things_above(text, lines)
+    lines = with_things_apart(text, with_things_above(text, lines))
     if rows := rows_both_ways(text, lines):
         return _cut_stretches(text, rows, partial(_way_of_row, text))
     if stands_in_the_middle(text, lines):

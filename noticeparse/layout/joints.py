@@ -73,6 +73,13 @@ _OF_SHEETS = re.compile(
 """`Correct earlier sheets first`: what is to be done with sheets of notices, not on a chart."""
 
 
+_OF_BOOKS = re.compile(
+    r"(?:the )?(?:lists? of (?:lights|radio signals)|lights? lists?|sailing (?:directions|guides?)"
+    r"|tide tables?|(?:nautical )?publications?)\b[^:\n]{0,40}:"
+)
+"""`Light list: No 4471 changed accordingly`: what is to be done in a book."""
+
+
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
@@ -95,7 +102,10 @@ def says_of_the_same(words: str) -> bool:
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()
-    return (said.startswith(_NOTES) or _OF_SHEETS.match(said) is not None) and '"' not in words
+    if '"' in words:
+        return False
+    other = _OF_SHEETS.match(said) or _OF_BOOKS.match(said)
+    return said.startswith(_NOTES) or other is not None
 
 
 def tells_only(words: str) -> bool:
@@ -197,6 +207,17 @@ def runs_on(text: str, end: int) -> bool:
 def leads_on(text: str, end: int) -> bool:
     """Whether a word follows that leads to a new place or state: `moved to`."""
     return text[end : end + 12].split()[0].lower() in ("to", "into", "by", "from")
+
+
+_TO_A_PLACE = re.compile(
+    r" (?:in|at|from|between)(?: (?:po|positions? )|\s{1,4}(?:\(?[0-9]{1,3}[° -]|\([a-z]\)))",
+    re.IGNORECASE,
+)
+
+
+def leads_to_place(text: str, end: int) -> bool:
+    """Whether words follow that lead to a place: `in pos. 2`, `at 46-00.00S 122-00.00W`."""
+    return _TO_A_PLACE.match(text, end, end + 24) is not None
 
 
 def is_aside(text: str, start: int, before_end: int) -> bool:

@@ -9,7 +9,15 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.lettered_places import is_lettered
-from noticeparse.layout.place_keys import PLACED, UNKNOWN, role_of_places, settled, with_place_key
+from noticeparse.layout.place_keys import (
+    PLACED,
+    UNKNOWN,
+    is_below_a_feature,
+    leads_commands,
+    role_of_places,
+    settled,
+    with_place_key,
+)
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import sentences
 from noticeparse.layout.tables import TableReader, has_words
@@ -19,9 +27,6 @@ from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
-_BELOW_A_FEATURE = frozenset(
-    "position numbered latitude from joining bounded centred old new change".split()
-)
 _STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
@@ -78,6 +83,9 @@ class KeyReader:
         if role in ("from", "to") and not self._block and not has_places:
             # `To: Masters and pilots`: the head of a letter.
             self.assembly.add_prose(Prose([(line.elements[0].start, line.end)], values))
+            return True
+        if not self._block and leads_commands(role, line):
+            self.assembly.body.append(line)
             return True
         if not self._block and self._only_leads(role, line):
             self.assembly.body.append(
@@ -165,7 +173,7 @@ class KeyReader:
         is_key = self.text[verb.end : verb.end + 4].lstrip()[:1] == ":"
         if any(e.kind not in ("words", "label") for e in values):
             return False
-        if not self._is_below_a_feature(is_key=is_key):
+        if not is_below_a_feature(self.text, self.following, is_key=is_key):
             return False
         values = [e._replace(start=self._behind_mark(e)) for e in values]
         values = [e for e in values if has_words(self.text, e)]
@@ -178,22 +186,6 @@ class KeyReader:
         self._of_block("verb", verb, [verb])
         self._of_block("feature", verb, values)
         return True
-
-    def _is_below_a_feature(self, *, is_key: bool) -> bool:
-        """Whether the line below is a key that may stand below a verb with its feature.
-
-        Where the verb is no key itself, that is one of places alone.
-        """
-        if self.following is None or self.following.is_blank:
-            return False
-        key = with_place_key(self.text, self.following).elements[0]
-        if key.kind != "key":
-            return False
-        words = self.assembly.words(key)
-        if is_key and key_role(words, has_places=True) in _BELOW_A_FEATURE:
-            return True
-        is_alone = len(self.following.elements) == 1
-        return is_alone or self.following.has("point", "half")
 
     def _behind_mark(self, element: Element) -> int:
         words = self.assembly.words(element)

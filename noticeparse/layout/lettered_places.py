@@ -1,8 +1,10 @@
-"""Positions that a list gives letters without brackets, and what is told of the letters.
+"""Positions that a list gives letters or numbers, and what is told of these.
 
 `Positions: A P; B Q; C R` and below it `At A: insert a wreck`, `From B to C: move the buoy`.  Each
 list becomes an item that is no action and only names its positions; in the other lines of the body
 the letters become references.  A body in which nothing is told of its letters stays as it is.
+Numbers count the places of an item as well: their list is one only under its title, `Positions:`,
+above all else or below it, and where `position 2` or `pos. 2` is told of.
 """
 
 from __future__ import annotations
@@ -10,15 +12,18 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 from itertools import takewhile
+from typing import NamedTuple
 
 from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.lines import elements_between
 from noticeparse.layout.prose import join_points
+from noticeparse.readers.features import value_property
 from noticeparse.readers.places import is_connector, read_phrase
 
 _CODE = "[A-Z]{1,2}[0-9]{0,2}"
 _IS_CODE = re.compile(rf"{_CODE}(?![\s\S])")
+_IS_COUNT = re.compile(r"[0-9]{1,2}(?![\s\S])")
 # What may stand before the first letter of a list.
 _TITLE = re.compile(
     r"(?:the )?(?:following )?(?:positions?|po?sns?|points?)(?: are)?\b", re.IGNORECASE
@@ -38,17 +43,30 @@ _OF_LIGHTS = frozenset("FQ")
 
 def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
     """The lines without such lists, letters read as references, and the lists as items."""
-    listed = _lists(text, lines)
-    places = [place for _, item in listed for group in item.groups for place in group.places]
-    codes = {str(place.label) for place in places}
-    if len(places) < _FEWEST:
-        return list(lines), []
-    rows = {row for taken, _ in listed for row in taken}
+    listed = [one for one in _lists(text, lines) if one.is_titled or not one.is_counted]
+    listed = [one for one in listed if not one.is_counted or _stands_apart(text, lines, one.rows)]
+    codes = {str(place.label) for one in listed for place in one.places if not one.is_counted}
+    rows = {row for one in listed for row in one.rows}
     others = [line for line in lines if line.row not in rows]
-    named = [_with_references(text, line, codes) for line in others]
-    if named == others:
+    if sum(len(one.places) for one in listed) < _FEWEST:
         return list(lines), []
-    return named, [item for _, item in listed]
+    named = [_with_references(text, line, codes) for line in others] if codes else others
+    if named == others and not any(one.is_counted for one in listed):
+        return list(lines), []
+    return named, [one.item for one in listed]
+
+
+def _stands_apart(text: str, lines: Sequence[Line], rows: Sequence[int]) -> bool:
+    """Whether a list with numbers stands above or below all else, which tells of the numbers."""
+    others = [line for line in lines if not line.is_blank and line.row not in rows]
+    if not any(_tells_of_count(text, e) for line in others for e in line.elements):
+        return False
+    above = all(line.row > max(rows) for line in others)
+    return above or all(line.row < min(rows) for line in others)
+
+
+def _tells_of_count(text: str, element: Element) -> bool:
+    return element.kind == "reference" and text[element.start].lower() == "p"
 
 
 def is_lettered(text: str, elements: Sequence[Element]) -> bool:
@@ -59,26 +77,56 @@ def is_lettered(text: str, elements: Sequence[Element]) -> bool:
     return elements[0].kind == "label" or _IS_CODE.match(words) is not None
 
 
-def _lists(text: str, lines: Sequence[Line]) -> list[tuple[list[int], Item]]:
-    """The lists of lettered places: the rows of each, and its item."""
-    found: list[tuple[list[int], Item]] = []
+class _List(NamedTuple):
+    """A list of lettered or numbered places: its rows, and its item."""
+
+    rows: list[int]
+    item: Item
+    is_titled: bool
+
+    @property
+    def places(self) -> list[Place]:
+        return self.item.groups[0].places
+
+    @property
+    def is_counted(self) -> bool:
+        return all(place.label is not None and place.label.isdigit() for place in self.places)
+
+
+def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
+    """The lists of lettered places."""
+    found: list[_List] = []
     goes_on = False
+    above: Line | None = None
+    """The line above, where it is a title alone: `Positions:`."""
     for line in lines:
-        item = found[-1][1] if goes_on else None
-        last = item.groups[0].places[-1].label if item is not None else None
+        last = found[-1].places[-1].label if goes_on else None
         lettered = None if line.is_blank else _lettered(text, line, last)
         if lettered is None:
             goes_on = False
+            above = line if _is_title(text, line) else None
             continue
         title, places = lettered
-        if item is None or title:
+        counted = all(place.label is not None and place.label.isdigit() for place in places)
+        if not goes_on or title:
             item = Item(words=title, groups=[Group()], is_list_of_places=True)
-            found.append(([], item))
-        found[-1][0].append(line.row)
-        item.groups[0].places += places
-        item.pieces += [(e.start, e.end) for e in line.elements]
+            found.append(_List([], item, bool(title) or above is not None))
+            if above is not None and counted:
+                found[-1].rows.append(above.row)
+                item.pieces += [(e.start, e.end) for e in above.elements]
+        above = None
+        found[-1].rows.append(line.row)
+        found[-1].places.extend(places)
+        found[-1].item.pieces += [(e.start, e.end) for e in line.elements]
         goes_on = True
     return found
+
+
+def _is_title(text: str, line: Line) -> bool:
+    """Whether a line is the title of a list and nothing else."""
+    words = text[line.start : line.end].strip(" :.")
+    told = _TITLE.match(words)
+    return told is not None and told.end() == len(words)
 
 
 def _lettered(text: str, line: Line, last: str | None) -> tuple[list[Piece], list[Place]] | None:
@@ -104,13 +152,33 @@ def _lettered(text: str, line: Line, last: str | None) -> tuple[list[Piece], lis
             code = None
         elif element.kind in ("words", "label"):
             words = text[element.start : element.end].strip(" ,.:=-–()[]")
+            words = element.value if element.kind == "label" and _is_digits(element) else words
             words = words.removeprefix("and ").strip(" ()[]")
-            if code is not None or (words and words != "and" and not _IS_CODE.match(words)):
+            if code is None and places and _is_name(text, element):
+                continue
+            if code is not None or (words and words != "and" and not _is_code(words)):
                 return None
             code = words if words and words != "and" else None
         else:
             return None
     return (title, places) if places and code is None else None
+
+
+def _is_digits(label: Element) -> bool:
+    return isinstance(label.value, str) and label.value.isdigit()
+
+
+def _is_code(words: str) -> bool:
+    return _IS_CODE.match(words) is not None or _IS_COUNT.match(words) is not None
+
+
+def _is_name(text: str, element: Element) -> bool:
+    """Whether words behind a place of a list are its name: `(Quill north)`."""
+    words = text[element.start : element.end].strip()
+    if element.kind != "words" or not (words.startswith("(") and words.endswith(")")):
+        return False
+    says = value_property(words.strip("()")) & {"quality", "status", "condition", "negation"}
+    return not says and words.strip("() ")[:1].isupper() and " " in words
 
 
 def _with_letters_apart(text: str, line: Line, last: str | None) -> Iterator[Element]:

@@ -158,6 +158,9 @@ def _end_before_verb(text: str, line: Line) -> int | None:
     first = line.elements[0]
     words = text[first.start : first.end].rstrip()
     said = words_of(text, (e for e in line.elements[1:] if e.kind == "words"))
+    if said.startswith(("by ", "with ")):
+        # `Light-buoy: replace by beacon in P`: the thing that goes.
+        return None
     is_lead = words.endswith(":") and len(words) < _LONGEST and '"' not in words
     return len(words) if is_lead and has_kind(said) else None
 

@@ -25,6 +25,7 @@ from noticeparse.layout.joints import (
     is_told_heading,
     joins_commands,
     leads_on,
+    leads_to_place,
     runs_on,
     verb_of_key,
 )
@@ -106,6 +107,8 @@ class _LineReader:
         """The key of a line, or the verb `Change:` where a whole item stands behind it."""
         key = elements[0]
         whole = any(e.kind in ("point", "half", "reference") for e in elements[2:])
+        # `Changes: Wreck: insert in P` has its verb behind the thing.
+        whole = whole and not any(e.kind in ("verb", "passive") for e in elements[1:])
         verb = verb_of_key(self._text, key.start, key.end) if whole else None
         return key if verb is None else key._replace(kind="verb", start=verb[0], value=verb[1])
 
@@ -224,9 +227,13 @@ class _LineReader:
             return kind if is_free and not (words and before_end == start) else "words"
         behind_dash = text[before_end - 2 : before_end] == " -"
         is_past = kind == "verb" and _is_past(text, start, end)
-        if is_past and not (behind_dash and leads_on(text, end)):
-            # `established in …` behind a line end is prose; a past tense commands only in columns
-            # and behind a dash: `buoy - moved to`.
+        if (
+            is_past
+            and not (behind_dash and leads_on(text, end))
+            and not (text[before_end - 1 : before_end] == ":" and leads_to_place(text, end))
+        ):
+            # `established in …` behind a line end is prose; a past tense commands only in columns,
+            # behind a dash, `buoy - moved to`, and behind a colon: `buoy: removed in position 2`.
             return "words"
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
@@ -257,7 +264,8 @@ class _LineReader:
 def _is_past(text: str, start: int, end: int) -> bool:
     """Whether a verb in the past tense goes on with a word, and does not say who did it."""
     told = text[start:end]
-    return told[-2:].lower() == "ed" and runs_on(text, end) and not is_told_by_agent(told)
+    is_past = told[-2:].lower() == "ed" or told.lower().startswith(("laid", "taken"))
+    return is_past and runs_on(text, end) and not is_told_by_agent(told)
 
 
 def _holds_more(found: list[Element]) -> bool:

@@ -38,6 +38,8 @@ class OpenItem:
         """Verbs under which no item stands."""
         self._is_used = True
         self.verb_lost: Element | None = None
+        self.thing: Element | None = None
+        """What stands with a colon before the verb that is read next."""
         self.passive: Element | None = None
         """The verb of the words that wait, where they are a sentence of their own."""
         self.scopes = Scopes()
@@ -47,6 +49,10 @@ class OpenItem:
         piece = (element.start, element.end)
         item.verb, item.verb_piece = self.meaning_of(element), piece
         item.pieces.append(piece)
+
+    def take_thing(self, thing: Element) -> None:
+        """`Rock: delete in P`: the coming item is of what stands before its verb."""
+        self.pending.append(thing)
 
     def meaning_of(self, verb: Element) -> str:
         """A verb as written, or the one that the word in its place stands for."""

@@ -25,6 +25,9 @@ PLACED = frozenset(
     " remark vertex".split()
 )
 """The roles of values that may hold places."""
+_BELOW_A_FEATURE = frozenset(
+    "position numbered latitude from joining bounded centred old new change".split()
+)
 _KEY = re.compile(r"[A-Za-z][A-Za-z0-9 /&().,'-]{0,40}:(?=\s|$)")
 _BY_PHRASE = {
     "joining": "joining", "along": "joining", "bounded": "bounded", "within": "bounded",
@@ -69,6 +72,28 @@ def role_of_places(words: str, values: Sequence[Element]) -> str:
     told = {_BY_PHRASE.get(kind, UNKNOWN) for kind in kinds}
     only = all(e.kind in (*PLACES, "label", "semicolon", "bar") or _is_mark(e) for e in values)
     return told.pop() if len(told) == 1 and only else UNKNOWN
+
+
+def leads_commands(role: str, line: Line) -> bool:
+    """Whether a whole item, its verb behind it, has a key: `Text: Buoy: delete in P`."""
+    at = next((i for i, e in enumerate(line.elements) if e.kind == "verb"), 0)
+    placed = _holds_place(line.elements[at:])
+    return at > 1 and placed and role in ("verb", "feature", "remark", "change")
+
+
+def is_below_a_feature(text: str, below: Line | None, *, is_key: bool) -> bool:
+    """Whether the line below a verb with its feature is a key that may stand there.
+
+    Where the verb is no key itself, that is one of places alone.
+    """
+    if below is None or below.is_blank:
+        return False
+    key = with_place_key(text, below).elements[0]
+    if key.kind != "key":
+        return False
+    if is_key and key_role(text[key.start : key.end], has_places=True) in _BELOW_A_FEATURE:
+        return True
+    return len(below.elements) == 1 or below.has("point", "half")
 
 
 def settled(text: str, cells: Cells) -> Cells:

@@ -51,6 +51,13 @@ class PositionFirst(Cutter):
         self.verb = element
         return True
 
+    def take_thing(self, thing: Element) -> None:
+        """Whether the place of such a thing stands before or behind it is not told."""
+        verb = self.verb or thing
+        self.under_verb(None)
+        self.verb_lost = thing._replace(end=verb.end)
+        self.pending.append(thing)
+
     def take_lost_verb(self, element: Element) -> None:
         """The item of the position in front of the word is lost; the verb above does not hold."""
         start, end = element.start, element.end

@@ -12,8 +12,10 @@ from typing import NamedTuple
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.things_before_verbs import behind_thing
 from noticeparse.layout.told_states import State
 from noticeparse.readers.features import leads_feature
+from noticeparse.readers.places import read_phrase
 
 _VERBS = ("verb", "passive")
 _MARKS = (":", " -")
@@ -55,8 +57,14 @@ def stands_verb_last(text: str, lines: Sequence[Line]) -> bool:
 
 
 def stands_in_the_middle(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the verbs stand between feature and place: `Wreck [remove] P`."""
-    return sum(_middle(text, line) is not None for line in lines) > 1
+    """Whether the verbs stand between feature and place: `Wreck [remove] P`.
+
+    One alone does behind a colon, where it is the only one: `Wreck: remove in P`.
+    """
+    if sum(_middle(text, line) is not None for line in lines) > 1:
+        return True
+    verbs = [i for line in lines for i, e in enumerate(line.elements) if e.kind in _VERBS]
+    return bool(verbs) and len(verbs) == sum(behind_thing(text, one) is not None for one in lines)
 
 
 def _middle(text: str, line: Line) -> int | None:
@@ -68,16 +76,30 @@ def _middle(text: str, line: Line) -> int | None:
             if text[element.start] in "[(":
                 return index if is_told else None
             marked = _is_marked(text, before, element)
-            alone = not any(e.kind in _VERBS or tells(text, e) for e in behind)
+            alone = not any(e.kind in _VERBS or _is_more(text, e) for e in behind)
             places = [any(e.kind in PLACES for e in one) for one in (before, behind)]
             return index if is_told and marked and alone and places == [False, True] else None
     return None
 
 
+def _is_more(text: str, element: Element) -> bool:
+    """Whether words behind such a verb are more than a relation, or what the feature becomes.
+
+    `Light: amend to Fl.5s in P`, `Farm: insert, bounded by P, Q and R`.
+    """
+    if not tells(text, element):
+        return False
+    parts = read_phrase(text[element.start : element.end])
+    becomes = parts[0].kind == "to" and parts[-1].kind != "words"
+    return not becomes and any(part.kind == "words" for part in parts)
+
+
 def _is_marked(text: str, before: Sequence[Element], verb: Element) -> bool:
     """Whether a verb follows a dash or colon, or is an order by itself: `Wreck to be inserted`."""
-    if verb.kind == "passive":
-        return text[verb.start : verb.end].lower().startswith("to be ")
+    is_order = verb.kind == "passive" and text[verb.start : verb.end].lower().startswith("to be ")
+    if is_order or verb.kind == "passive":
+        colon = bool(before) and text[before[-1].start : before[-1].end].rstrip().endswith(":")
+        return is_order or colon
     return bool(before) and text[before[-1].start : before[-1].end].rstrip().endswith(_MARKS)
 
 
@@ -95,10 +117,13 @@ def middle_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     kept: list[Line] = []
     verb: Element | None = None
     for line in lines:
-        if any(tells(text, e) for e in line.elements):
+        is_place = bool(line.elements) and line.elements[0].kind in PLACES
+        goes_on = is_place and not line.has("verb", "passive")
+        if not goes_on and any(tells(text, e) for e in line.elements):
             if kept:
                 yield Stretch(led(kept, verb), verb)
             at = _middle(text, line)
+            at = behind_thing(text, line) if at is None else at
             verb = line.elements[at] if at is not None else None
             kept = []
             if at is not None:

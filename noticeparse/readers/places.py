@@ -135,6 +135,11 @@ def is_connector(text: str) -> bool:
     return all(part.kind in _LINKS for part in read_phrase(text))
 
 
+def only_relates(text: str) -> bool:
+    """Whether a phrase names nothing: it is empty, or only leads to a place, `in`."""
+    return all(part.kind != "words" for part in read_phrase(text))
+
+
 def direction_in(text: str) -> str | None:
     """The compass point named in a phrase, as its letters."""
     plain = text.replace("-", "").replace(".", "").replace(",", " ")
