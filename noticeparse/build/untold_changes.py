@@ -27,7 +27,7 @@ _FORMS = ("has been ", "have been ", "is ", "are ", "is to be ", "are to be ", "
 _SUMMARY = re.compile(r"\b(?:below|above|following|follows?|herein|hereunder|overleaf)\b", re.I)
 
 _OF_BOOKS = re.compile(
-    r"(?:in )?(?:the )?(?:lists? of (?:lights|radio signals|buoys)|lights? lists?"
+    r"(?:[A-Z][a-z]{1,20}: )?(?:in )?(?:the )?(?:lists? of (?:lights|radio signals|buoys)|lights? lists?"
     r"|sailing (?:directions|guides?)|pilot book|tide tables?|chart catalogue)\b[^.;]{0,80}?"
     r"\b(?:(?:entry|entries|pages?|lines?|paragraphs?|chapters?|articles?)\b"
     r"|(?:p\.|parts?|volumes?|vol\.|no\.?) ?[0-9])",
@@ -68,7 +68,7 @@ def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
     words = " ".join(text[e.start : e.end] for e in sentence[:at] if e.kind == "words")
     whole = " ".join(text[sentence[0].start : sentence[-1].end].split())
     is_told = " ".join(passive.lower().split()).startswith(_FORMS)
-    if _SUMMARY.search(whole) or _OF_BOOKS.search(whole) or verb is None or not is_told:
+    if _SUMMARY.search(whole) or _OF_BOOKS.match(whole) or verb is None or not is_told:
         return None
     if not has_kind(words) or tells_no_change(whole, passive):
         return None
