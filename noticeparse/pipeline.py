@@ -34,6 +34,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
+from noticeparse.layout.charts_behind import laid_out_with_charts
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
@@ -110,7 +111,9 @@ def laid_out(
     words, marks = without_marks(years.text)
     lines = list(read_lines(words))
     rows = _rows_within(repaired, lines, furniture)
-    layout = lay_out(words, lines, least, before, furniture=rows)
+    layout = laid_out_with_charts(
+        words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
+    )
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]

@@ -6,6 +6,7 @@ from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
+from noticeparse.build.charts_behind import by_charts_behind
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
@@ -167,7 +168,9 @@ class NoticeBuilder:
 
     def _sections(self) -> list[Section]:
         reader = SectionReader(self.context, self.draft)
-        sections = by_item_charts(self.context, reader.sections())
+        sections = by_charts_behind(self.context, reader.sections())
+        reader.set_datum(sections)
+        sections = by_item_charts(self.context, sections)
         self.cancels += reader.cancels
         for fault, chart in reader.faults:
             self._fault(fault, [self.path], chart)
