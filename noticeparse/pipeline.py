@@ -41,6 +41,7 @@ from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import read_lines
 from noticeparse.layout.markup import without_marks
+from noticeparse.layout.shared_degrees import refuse_far_degrees
 from noticeparse.layout.years_in_front import with_years_behind
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
@@ -114,6 +115,7 @@ def laid_out(
     layout = laid_out_with_charts(
         words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
     )
+    refuse_far_degrees(words, layout)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]

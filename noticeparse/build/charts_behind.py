@@ -41,9 +41,7 @@ def _read(context: Context, item: Item) -> Iterator[ChartHead]:
         yield from head.charts if head is not None else ()
 
 
-def _under_heads(
-    context: Context, sections: Sequence[Section], named: Named
-) -> Iterator[Section]:
+def _under_heads(context: Context, sections: Sequence[Section], named: Named) -> Iterator[Section]:
     """The sections of the heads of a notice, each without the items for other charts."""
     known = {section.head.chart for section in sections}
     charts = {id(item): charts for item, charts in named}
@@ -103,7 +101,9 @@ def _agreeing(context: Context, item: Item, head: ChartHead, own: ChartHead) -> 
     if head.previous_written is None:
         head.previous, head.previous_written = own.previous, own.previous_written
     if own.previous_written is not None and own.previous != head.previous:
-        return _in_doubt(context, item, f"chart {own.chart} has another notice before it elsewhere")
+        return _in_doubt(
+            context, item, f"chart {own.chart} has another notice before it elsewhere"
+        )
     return item
 
 

@@ -19,9 +19,7 @@ from noticeparse.layout.elements import Line
 from noticeparse.layout.lines import read_lines
 from noticeparse.readers.charts_behind import read_charts_behind
 
-_INNER = (
-    r"(?:[^()\[\]\n]|\n(?![ \t]{0,200}\n)|\([^()\[\]\n]{1,60}\)|\[[^()\[\]\n]{1,60}\]){1,400}"
-)
+_INNER = r"(?:[^()\[\]\n]|\n(?![ \t]{0,200}\n)|\([^()\[\]\n]{1,60}\)|\[[^()\[\]\n]{1,60}\]){1,400}"
 _BRACKET = re.compile(
     r"[\[(](?=\s?(?:[a-z]{2,12}:? ){0,4}(?:the )?ch(?:arts?|ts?)\b\.?|\s?(?:INT )?[A-Z]{0,3}[0-9])"
     rf"{_INNER}[\])]",
