@@ -34,12 +34,14 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
+from noticeparse.layout.charts_behind import laid_out_with_charts
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.lines import read_lines
 from noticeparse.layout.markup import without_marks
+from noticeparse.layout.shared_degrees import refuse_far_degrees
 from noticeparse.layout.years_in_front import with_years_behind
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
@@ -112,7 +114,10 @@ def laid_out(
     words, marks = without_marks(years.text)
     lines = list(read_lines(words))
     rows = _rows_within(repaired, lines, furniture)
-    layout = lay_out(words, lines, least, before, furniture=rows)
+    layout = laid_out_with_charts(
+        words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
+    )
+    refuse_far_degrees(words, layout)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]

@@ -9,13 +9,13 @@ from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
-from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
-from noticeparse.build.sections import Section, SectionReader, own_number, without_chart
+from noticeparse.build.sections import Section, own_number, without_chart
 from noticeparse.build.single_charts import actions_below, bound_to_one_chart
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
+from noticeparse.build.told_sections import told_sections
 from noticeparse.build.untold_changes import changes_without_place, is_for_charts
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -166,12 +166,11 @@ class NoticeBuilder:
             self._fault(fault.shifted(start), [self.path])
 
     def _sections(self) -> list[Section]:
-        reader = SectionReader(self.context, self.draft)
-        sections = by_item_charts(self.context, reader.sections())
-        self.cancels += reader.cancels
-        for fault, chart in reader.faults:
+        told = told_sections(self.context, self.draft, self.ref)
+        self.cancels += told.cancels
+        for fault, chart in told.faults:
             self._fault(fault, [self.path], chart)
-        return sections
+        return told.sections
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
         head = section.head

@@ -65,7 +65,6 @@ class SectionReader:
                 continue
             found += self._headed(draft)
         found = _joined(found)
-        self._datum_of_notice(found)
         if not has_heads:
             found = self._in_heading()
             has_heads = bool(found)
@@ -76,7 +75,7 @@ class SectionReader:
         extent = (first_offset(headless), last_offset(headless))
         return [Section(ChartHead(), headless, extent), *found]
 
-    def _datum_of_notice(self, sections: list[Section]) -> None:
+    def set_datum(self, sections: list[Section]) -> None:
         """The datum that the head of the notice states holds where a chart states none."""
         for start, end in self.draft.clauses:
             for part in read_parts(self.context.text[start:end]):

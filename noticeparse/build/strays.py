@@ -51,7 +51,7 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
 
 def _words_of_one_chart(context: Context, item: Item) -> str | None:
     """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
-    pieces = [piece for piece in item.pieces if piece != item.charts]
+    pieces = [piece for piece in item.pieces if piece not in (item.charts, item.behind)]
     if not any("chart" in context.text[start:end].lower() for start, end in pieces):
         return None
     words = context.joined(pieces)

@@ -161,6 +161,24 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "item-charts-unread",
+        "error",
+        "for which charts `{written}` is cannot be told for certain: {reason}",
+        "the correction would be made on a chart that it is not for, or missing on its own",
+        "read which charts are meant in the original notice",
+        _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Insert wreck 46-00.00S 122-00.00W [chart 802, last notice 31/26]\n"
+            "‹Insert rock 46-00.50S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Insert wreck 46-00.00S 122-00.00W [chart 802, last notice 31/26]\n"
+            "Insert rock 46-00.50S 122-00.00W [chart 802, last notice 31/26]"
+        ),
+    ),
+    Entry(
         "previous-of-some", "warning",
         "a notice before is told for other charts here, and none for chart {chart}",
         "whether an earlier correction is missing on it cannot be told",

@@ -226,7 +226,7 @@ class Cutter(OpenItem):
                 return
             first, self.half = self.half, None
             element = join_halves(first, element, self.before)
-        if element.kind == "point" and element.value.point is not None:
+        if element.kind == "point":
             self.before = element.value.point
         label, self.place_label = self.place_label, None
         self.take_place(element, label)

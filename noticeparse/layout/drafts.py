@@ -73,6 +73,8 @@ class Item:
     """The number of its notice, where it stands in the item's own row."""
     charts: Piece | None = None
     """Where it says that it is for some charts of its notice only."""
+    behind: Piece | None = None
+    """The brackets behind it that name its charts, with the notice before of each."""
     is_list_of_places: bool = False
     """Whether it only gives letters to positions, for other items: `Positions: A P; B Q`."""
     pieces: list[Piece] = field(default_factory=list)

@@ -188,6 +188,9 @@ class _LineReader:
         found.pop()
         written = " ".join(self._text[before.start : end].split())
         reading = join_coordinates(before.value, one, written, self._before)
+        if reading.point is None and not (before.value.shares_degrees or one.shares_degrees):
+            # Minutes below it are of its degrees, which nobody can read.
+            self._before = None
         found.append(self._point(reading._replace(start=before.start, end=end), before.gap))
 
     def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:

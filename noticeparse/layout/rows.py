@@ -293,8 +293,7 @@ class RowReader:
                 continue
             point = join_halves(half, element, self.before)
             half = None
-            if point.value.point is not None:
-                self.before = point.value.point
+            self.before = point.value.point
             yield point
         if half is not None:
             yield half._replace(kind="point", value=lone_half(half, None))

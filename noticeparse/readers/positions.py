@@ -78,6 +78,8 @@ class Point(NamedTuple):
     end: int
     last: tuple[Coordinate, Coordinate]
     """Latitude and longitude, for a following point that shares their degrees."""
+    told_from: int | None = None
+    """Where the position before stands that tells what this one leaves out."""
 
 
 class PointReading(NamedTuple):
@@ -119,9 +121,19 @@ def join_coordinates(
         if _leaves_degree(lat, lon, before):
             faults.append(Fault("position-shared-degrees-doubtful", start, end, values))
         lat, lon = _sharing(lat, before.last[0]), _sharing(lon, before.last[1])
+    else:
+        before = None
     if (lat.unit, len(lat.decimals)) != (lon.unit, len(lon.decimals)):
         faults.append(Fault("position-precision-differs", start, end, {"written": written}))
-    return PointReading(_point(lat, lon, start, end), tuple(faults), start, end)
+    point = _point(lat, lon, start, end)._replace(told_from=_origin(before))
+    return PointReading(point, tuple(faults), start, end)
+
+
+def _origin(before: Point | None) -> int | None:
+    """Where what a point before tells is written."""
+    if before is None:
+        return None
+    return before.start if before.told_from is None else before.told_from
 
 
 def _leaves_degree(lat: Coordinate, lon: Coordinate, before: Point) -> bool:
@@ -143,7 +155,8 @@ def share_latitude(lon: Coordinate, before: Point) -> PointReading:
     """A longitude alone in a list: its latitude is that of the point before."""
     whole = _sharing(lon, before.last[1])
     start, end = lon.start, lon.start + len(lon.text)
-    return PointReading(_point(before.last[0], whole, start, end), lon.faults, start, end)
+    point = _point(before.last[0], whole, start, end)._replace(told_from=_origin(before))
+    return PointReading(point, lon.faults, start, end)
 
 
 def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:

@@ -1,0 +1,53 @@
+"""All that tells the charts of a notice, in order: heads, brackets behind items, items alone."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from typing import NamedTuple
+
+from noticeparse.build.charts_behind import by_charts_behind
+from noticeparse.build.item_charts import by_item_charts
+from noticeparse.build.sections import Section, SectionReader
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.records.reference import NoticeRef
+
+
+class ToldSections(NamedTuple):
+    """The sections of a notice, the notices that their heads cancel, and faults with charts."""
+
+    sections: list[Section]
+    cancels: list[NoticeRef]
+    faults: list[tuple[Fault, str | None]]
+
+
+def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -> ToldSections:
+    """The chart sections of the notice `own`, each with the items that are for its chart."""
+    reader = SectionReader(context, draft)
+    sections = by_charts_behind(context, reader.sections())
+    reader.set_datum(sections)
+    sections = by_item_charts(context, sections)
+    faults = [*reader.faults, *_with_years(context, sections, own)]
+    return ToldSections(sections, reader.cancels, faults)
+
+
+def _with_years(
+    context: Context, sections: Sequence[Section], own: NoticeRef | None
+) -> Iterator[tuple[Fault, str | None]]:
+    """Give notices before that are told by their number alone the year of the edition.
+
+    A number that is not lower than that of the notice may be of an earlier year: none is given.
+    """
+    if own is None or context.year is None or own.year != context.year:
+        return
+    for section in sections:
+        head = section.head
+        ref, written = head.previous, head.previous_written
+        if ref is None or written is None or ref.year is not None or ref.number >= own.number:
+            continue
+        head.previous = ref.model_copy(update={"year": own.year})
+        start = context.text.find(written, *section.extent)
+        extent = (start, start + len(written)) if start >= 0 else section.extent
+        values = {"written": written, "year": str(own.year)}
+        yield Fault("notice-year-not-written", *extent, values), head.chart
