@@ -28,6 +28,7 @@ BY_MODULE: dict[str, tuple[Entry, ...]] = {
 
 # Codes of other findings that a bad specimen cannot be without.
 COMPANIONS = {
+    "chart-above-or-below": {"chart-not-named"},
     # The heading is one fault; each item under it is another, lost one.
     "text-action-lost": {"verb-unknown"},
     # The mark that parts the figure is read as such in a plain text too.

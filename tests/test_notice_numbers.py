@@ -125,7 +125,7 @@ def test_a_sentence_about_two_notices_opens_none() -> None:
 
 
 LOST = (
-    "42(T)26 Port Ellory", "42-2026 Port Ellory", "42.26 Port Ellory", "[42/26] Port Ellory",
+    "42(T)26 Port Ellory", "42-2026 Port Ellory", "42.26 Port Ellory",
     "42 & 43/26 Port Ellory", "T&P 42/26 Port Ellory", "42(T) Port Ellory", "42 Port Ellory",
     "Temp 45/26", "42/ 26 Port Ellory", "4 2/26 Port Ellory", "l42/26 Port Ellory",
     "42(T/26 Port Ellory", "42(7)/26 Port Ellory", "Notice to Mariners 42 for 2026",

@@ -62,7 +62,7 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
 
 
 _INTO = re.compile(r",? into (?=\S)")
-_MARKS = ("BOY", "BCN", "LITFLT", "LITVES", "DAYMAR")
+_MARKS = ("buoy", "light_buoy", "beacon", "light_beacon", "light_float", "light_vessel")
 
 
 def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
@@ -77,7 +77,7 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
     if any(fault.code == "swap-not-divided" for fault in swap.faults):
         return "amend", words
     old, new = swap.feature, swap.replacement
-    are_marks = all(one.s57 and one.s57[0].startswith(_MARKS) for one in (old, new))
+    are_marks = all(one.kind.startswith(_MARKS) for one in (old, new))
     differ = count == 1 and old.kind != new.kind and "unknown" not in (old.kind, new.kind)
     return ("replace", words._replace(text=plain)) if are_marks or differ else ("amend", words)
 

@@ -6,6 +6,7 @@ from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
+from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, over
@@ -84,7 +85,8 @@ class NoticeBuilder:
         untold = changes_without_place(self.context, draft, charts) if self.is_for_charts else ()
         for fault in (*charts_in_passing(self.context, draft, sections), *untold):
             self._fault(fault, [self.path])
-        for fault in bound_to_one_chart(self.context, draft, sections):
+        unsure = bound_to_one_chart(self.context, draft, sections)
+        for fault in (*unsure, *charts_at_foot(self.context, draft)):
             self._fault(fault, actions_below(self.path, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)

@@ -24,6 +24,22 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "chart-above-or-below", "error", "`{written}` may be for what stands above it, or below",
+        "the head of a notice was not seen, and each item would go on the chart of another",
+        "read in the original notice which chart each item is for",
+        _COMMON,
+        bad=(
+            "506/26 Quill Sound.\n"
+            "Insert wreck 46-00.00S 122-00.00W\n‹Chart 802 [5/26] WGS84›\n"
+            "Delete rock 46-00.50S 122-00.00W"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [5/26] WGS84\nInsert wreck 46-00.00S 122-00.00W\n"
+            "Delete rock 46-00.50S 122-00.00W"
+        ),
+    ),
+    Entry(
         "chart-head-bracket", "error", "a bracket of `{written}` is lost",
         "which items belong to which chart, or which notice stands before, is not certain",
         "read the head in the original notice", _COMMON,

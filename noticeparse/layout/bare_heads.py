@@ -26,6 +26,9 @@ _NEAR = 50
 _LONG = 100
 """Numbers from here on are too high to count things within a notice."""
 _DASHES = (" - ", " -- ", " / ", ": ")
+_OF_EDITIONS = re.compile(
+    r"\b(?:weekly|fortnightly|monthly|quarterly|edition|notices|bulletin|issue)\b", re.IGNORECASE
+)
 _CAPITALS = re.compile(r"[A-Z][A-Z'&.-]{2,}")
 
 
@@ -44,7 +47,7 @@ def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
     heads = list(_heads(text, lines))
     sure = [head.number for head in heads if head.is_sure]
     dated = list(_dated(text, lines)) if heads else []
-    if dated and not any(_is_near(head.number, dated) for head in heads):
+    if dated and not _goes_on(heads, dated):
         return lines
     numbers = [head.number for head in heads]
     goes_up = numbers == sorted(set(numbers))
@@ -69,6 +72,8 @@ def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
             below = lines[row + 1]
             is_told = below.has("verb", "point", "half", "label", "key") or below.is_blank
             heading = "" if is_told else text[below.start : below.end].strip()
+        if _OF_EDITIONS.search(heading) is not None:
+            continue
         if heading[:1].isupper() and not (match["gap"] == " " and heading[1:2].isdigit()):
             first = re.split(r" --? |,|: ", heading, maxsplit=1)[0]
             is_set = _is_heading(heading, is_apart=match["gap"] != " ")
@@ -92,14 +97,22 @@ def _is_heading(words: str, *, is_apart: bool) -> bool:
     return (in_capitals or has_dash) if is_apart else (in_capitals and has_dash)
 
 
-def _dated(text: str, lines: Sequence[Line]) -> Iterator[int]:
-    """The numbers of the notices that are opened with a year."""
-    for line in lines:
+def _goes_on(heads: Sequence[_Head], dated: Sequence[tuple[int, int]]) -> bool:
+    """Whether the numbers without a year go up with the dated ones, and are near them."""
+    both = sorted([*dated, *((head.row, head.number) for head in heads)])
+    numbers = [number for _, number in both]
+    near = [number for _, number in dated]
+    return numbers == sorted(set(numbers)) and all(_is_near(one.number, near) for one in heads)
+
+
+def _dated(text: str, lines: Sequence[Line]) -> Iterator[tuple[int, int]]:
+    """The rows and numbers of the notices that are opened with a year."""
+    for row, line in enumerate(lines):
         opening = notice_opening(text, line) if line.has("number") else None
         if opening is not None:
             head = read_head_number(text[opening.number.start : opening.number.end], None)
             if head is not None:
-                yield head.notice.number
+                yield row, head.notice.number
 
 
 def _is_near(number: int, others: Sequence[int]) -> bool:

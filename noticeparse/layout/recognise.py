@@ -187,7 +187,11 @@ def tells_of_charts(passive: str) -> bool:
 
 def is_source(text: str, line: Line) -> bool:
     """Whether this line names the source of the information."""
-    words = read_line_words(text[line.start : line.end].strip())
+    written = text[line.start : line.end]
+    words = read_line_words(written.strip())
+    if written[:1].isspace() and written.lstrip().lower().startswith("from"):
+        # `From the North Mole` may go on with an item.
+        return False
     return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
 
 
