@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from noticeparse.build.sections import extent_of
+from noticeparse.build.extents import extent_of
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
