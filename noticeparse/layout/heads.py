@@ -8,6 +8,7 @@ from noticeparse.layout.banners import takes_banner
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.item_lists import lists_items
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.recognise import (
     OF_ITEMS,
@@ -19,7 +20,6 @@ from noticeparse.layout.recognise import (
     is_panel_line,
     is_row_of_charts,
     is_source,
-    lists_items,
     names_charts,
     names_panel,
     tells_more,

@@ -265,19 +265,6 @@ def without_statement(
     return tuple(parted), sum(element.start < cut for element in parted)
 
 
-_ITEMS = re.compile(
-    r"(?:for |on )?\(?(?:all )?(?:item|correction|paragraph|para|entr)", re.IGNORECASE
-)
-
-
-def lists_items(words: str) -> bool:
-    """Whether words are a list of the items that hold for the chart above, and no more."""
-    if _ITEMS.match(words) is None:
-        return False
-    kinds = head_kinds(words)
-    return "ITEM_LETTERS" in kinds and not kinds & {"OTHER_WORDS", "OTHER", "CHART_WORD"}
-
-
 def is_previous(words: str) -> bool:
     """Whether words of a head name the notice before."""
     return not head_kinds(words).isdisjoint({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
