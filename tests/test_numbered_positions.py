@@ -177,3 +177,50 @@ def test_a_colon_between_number_and_year(head: str, number: str, before: str) ->
 def test_a_time_is_no_number_of_a_notice() -> None:
     text = "12/26 Quill.\nChart 802 [3/26]\nFrom 1 June 2026: 12 buoys, 0800 : 1200 and 2026:12.\n"
     assert [n.id for n in parse(text).notices] == ["12/26"]
+
+
+P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
+AT_P, AT_Q, AT_R = "-4600.00-12200.00/", "-4600.50-12200.00/", "-4600.10-12200.20/"
+
+
+@pytest.mark.parametrize(
+    ("lines", "read"),
+    [
+        (
+            f"Wreck: insert, {P}; depth 5 m: delete, {Q}\n",
+            [("insert", "wreck", [AT_P]), ("delete", "sounding", [AT_Q])],
+        ),
+        (
+            f"Beacons: delete {P} and {Q}. Insert rock {R}\n",
+            [("delete", "beacon_generic", [AT_P, AT_Q]), ("insert", "rock", [AT_R])],
+        ),
+        (
+            f"Insert depth 5 m {P}\nNorth Mole light: delete {Q}\n",
+            [("insert", "sounding", [AT_P]), ("delete", "light", [AT_Q])],
+        ),
+        (
+            f"{P}: insert depth 5 m\n{Q}: North Mole light: delete\n",
+            [("insert", "sounding", [AT_P]), ("delete", "light", [AT_Q])],
+        ),
+        (
+            f"{P} insert depth 5 m\nNorth Mole light: delete {Q}\n",
+            [("insert", "sounding", [AT_P])],
+        ),
+        (
+            f"Quill Light: insert beacon {P}\nNorth Mole: delete rock {Q}\n",
+            [("insert", "beacon_generic", [AT_P]), ("delete", "rock", [AT_Q])],
+        ),
+        (
+            f"Wrecks: insert\n{P}\n{Q}\nRock: delete\n{R}\n",
+            [("insert", "wreck", [AT_P, AT_Q]), ("delete", "rock", [AT_R])],
+        ),
+        (
+            f"Wreck: laid {P}\nRock: removed {Q}\n",
+            [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])],
+        ),
+    ],
+)
+def test_a_thing_with_a_colon_before_its_verb(
+    lines: str, read: list[tuple[str, str, list[str]]]
+) -> None:
+    assert told(parse(f"12/26 Quill Sound.\nChart 802 [3/26] WGS84\n{lines}")) == read

@@ -27,7 +27,8 @@ _FORMS = ("has been ", "have been ", "is ", "are ", "is to be ", "are to be ", "
 _SUMMARY = re.compile(r"\b(?:below|above|following|follows?|herein|hereunder|overleaf)\b", re.I)
 
 _OF_BOOKS = re.compile(
-    r"(?:[A-Z][a-z]{1,20}: )?(?:in )?(?:the )?(?:lists? of (?:lights|radio signals|buoys)|lights? lists?"
+    r"(?:[A-Z][a-z]{1,20}: )?(?:in )?(?:the )?"
+    r"(?:lists? of (?:lights|radio signals|buoys)|lights? lists?"
     r"|sailing (?:directions|guides?)|pilot book|tide tables?|chart catalogue)\b[^.;]{0,80}?"
     r"\b(?:(?:entry|entries|pages?|lines?|paragraphs?|chapters?|articles?)\b"
     r"|(?:p\.|parts?|volumes?|vol\.|no\.?) ?[0-9])",

@@ -10,13 +10,12 @@ from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.item_lists import lists_items
 from noticeparse.layout.keys import KeyReader
+from noticeparse.layout.late_details import OF_ITEMS, is_late_detail
 from noticeparse.layout.recognise import (
-    OF_ITEMS,
     closes_bracket,
     completes_previous,
     goes_on_heading,
     is_chart_details,
-    is_late_detail,
     is_panel_line,
     is_row_of_charts,
     is_source,

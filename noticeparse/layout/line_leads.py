@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import takewhile
 
 from noticeparse.layout.counted import with_decimal_counts
 from noticeparse.layout.drafts import Item, Piece
@@ -157,7 +158,11 @@ def _end_before_verb(text: str, line: Line) -> int | None:
     """The length of words with a colon before a command that names what it is about."""
     first = line.elements[0]
     words = text[first.start : first.end].rstrip()
-    said = words_of(text, (e for e in line.elements[1:] if e.kind == "words"))
+    behind = line.elements[2:]
+    if has_kind(words):
+        # `Rock: delete in P. Insert wreck in Q`: of the rock nothing more is said than its place.
+        behind = tuple(takewhile(lambda e: e.kind not in ("point", "half", "reference"), behind))
+    said = words_of(text, (e for e in behind if e.kind == "words"))
     if said.startswith(("by ", "with ")):
         # `Light-buoy: replace by beacon in P`: the thing that goes.
         return None

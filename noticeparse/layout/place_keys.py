@@ -13,6 +13,7 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.titles import Cells
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -89,7 +90,8 @@ def is_below_a_feature(text: str, below: Line | None, *, is_key: bool) -> bool:
     if below is None or below.is_blank:
         return False
     key = with_place_key(text, below).elements[0]
-    if key.kind != "key":
+    if key.kind != "key" or (key not in below.elements and has_kind(text[key.start : key.end])):
+        # `Insert the following:` above `Wreck: P` heads a list.
         return False
     if is_key and key_role(text[key.start : key.end], has_places=True) in _BELOW_A_FEATURE:
         return True

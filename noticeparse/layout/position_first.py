@@ -17,6 +17,7 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.led_places import feature_column, is_listed
 from noticeparse.layout.mixed_rows import row_verb
+from noticeparse.layout.things_before_verbs import ends_behind_thing
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
@@ -45,7 +46,8 @@ class PositionFirst(Cutter):
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """A verb between the place and the words is that of the open item."""
         item = self.item
-        if (opens and not self._is_above) or item is None or item.words:
+        is_told = self.following is None and ends_behind_thing(self.text, element)
+        if item is None or not (is_told or (not item.words and (not opens or self._is_above))):
             return False
         self.set_verb(item, element)
         self.verb = element
@@ -53,9 +55,8 @@ class PositionFirst(Cutter):
 
     def take_thing(self, thing: Element) -> None:
         """Whether the place of such a thing stands before or behind it is not told."""
-        verb = self.verb or thing
+        self.verb_lost = thing._replace(end=(self.verb or thing).end)
         self.under_verb(None)
-        self.verb_lost = thing._replace(end=verb.end)
         self.pending.append(thing)
 
     def take_lost_verb(self, element: Element) -> None:

@@ -6,8 +6,7 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
-from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
-from noticeparse.layout.element_kinds import ElementKind
+from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.elements import Element, Line
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind
@@ -105,25 +104,6 @@ def is_details_line(text: str, line: Line) -> bool:
     if line.has("point", "half", "verb", "reference", "passive"):
         return False
     return is_chart_details(text[line.start : line.end], breaks_off=False)
-
-
-OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
-"""What shows at once that a line is one of the items."""
-
-
-def is_late_detail(text: str, chart: ChartDraft, body: Sequence[Line], piece: Piece) -> bool:
-    """Whether a line is the datum, or what else is told of a chart above its items.
-
-    A line that nobody knows may stand between: `Sheet title: …` above `Previous notice: 30/26`.
-    """
-    kinds = head_kinds(text[slice(*piece)]) - {"STOP"}
-    if kinds == {"DATUM"}:
-        return True
-    if kinds not in ({"PREVIOUS"}, {"INTERNATIONAL"}) or chart.items:
-        return False
-    above = head_kinds(" ".join(text[slice(*one)] for one in chart.head))
-    is_told = kinds & above or {"PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"} & above
-    return not is_told and not any(line.has(*OF_ITEMS) for line in body)
 
 
 _PANELS = frozenset({"PANEL", "MAIN_PANEL"})

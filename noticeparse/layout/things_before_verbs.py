@@ -20,6 +20,11 @@ def stands_before_verb(text: str, line: Line, index: int) -> bool:
     return is_first and _names_thing(text, line, index)
 
 
+def ends_behind_thing(text: str, verb: Element) -> bool:
+    """Whether a verb stands behind a colon: `P: North Mole light: delete`."""
+    return text[max(verb.start - 3, 0) : verb.start].rstrip()[-1:] == ":"
+
+
 def without_colon(text: str, thing: Element) -> Element:
     """The words of a thing without the colon behind them."""
     return thing._replace(end=thing.start + len(text[thing.start : thing.end].rstrip(" :")))
