@@ -118,3 +118,41 @@ def test_a_place_above_that_is_not_understood_holds_back_what_takes_the_next(bod
 def test_places_behind_their_things_are_read_as_before() -> None:
     body = f"Insert wreck\n   {P}\nDelete rock\n   {Q}\n"
     assert told(parse(f"{HEAD}\n{body}")) == WRECK_AND_ROCK
+
+
+class TestOneBehindTheOther:
+    """`P, thence to`, `Q, thence to the first position  Insert restricted area`."""
+
+    @pytest.mark.parametrize(
+        "end",
+        [
+            "thence to the first position",
+            "and back to the starting point",
+            "thence to the point of commencement",
+        ],
+    )
+    def test_an_area_comes_back_to_its_first_corner(self, end: str) -> None:
+        rows = f"{P}, thence to\n{Q}, thence to\n{R}, {end}  Insert restricted area.\n"
+        bulletin = parse(f"{HEAD}\n{rows}{Q}  Delete rock.\n")
+        assert told(bulletin) == [
+            ("insert", "restricted_area", [AT_P, AT_Q, AT_R]),
+            ("delete", "rock", [AT_Q]),
+        ]
+        assert actions_of(bulletin)[0].geometry.shape == "area"
+
+    @pytest.mark.parametrize("thing", ["pipeline", "submarine cable"])
+    def test_a_line_runs_through_its_places(self, thing: str) -> None:
+        rows = f"{P}, thence to\n{Q}, thence to\n{R}.  Insert {thing}.\n{Q}  Delete rock.\n"
+        first, _ = actions_of(parse(f"{HEAD}\n{rows}"))
+        assert (first.geometry.shape, first.geometry.relation) == ("line", "joining")
+        assert [p.iso6709 for p in first.geometry.positions] == [AT_P, AT_Q, AT_R]
+
+    def test_from_a_place_an_area_goes_on_as_well(self) -> None:
+        places = f"{P}, thence to {Q}, thence to {R}, thence to the first position."
+        text = f"Insert restricted area from {places}"
+        bulletin = parse(f"{HEAD}\n{text}\n")
+        assert told(bulletin) == [("insert", "restricted_area", [AT_P, AT_Q, AT_R])]
+
+    def test_one_that_ends_at_the_coast_is_told(self) -> None:
+        text = f"Insert restricted area, joining {P}, {Q}, {R}, thence to the shore."
+        assert "geometry-along-coast" in {one.code for one in parse(f"{HEAD}\n{text}\n").findings}

@@ -11,11 +11,12 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import OPEN_END
+from noticeparse.readers.places import split_phrase
 
 
 def hold_back_other_way_round(text: str, items: Sequence[Item]) -> None:
     """Tell of such items; words that lead on to a place below leave no doubt."""
-    if not items or not _has_place_above(text, items[0]):
+    if not items or not _has_place_above(items[0]):
         return
     for item in items[1:]:
         place = _place_below(text, item)
@@ -24,15 +25,12 @@ def hold_back_other_way_round(text: str, items: Sequence[Item]) -> None:
             item.faults.append(Fault("place-of-another", place.start, place.end, written))
 
 
-def _has_place_above(text: str, item: Item) -> bool:
-    """Whether the place of the first item stands alone on its line, and no words above it."""
+def _has_place_above(item: Item) -> bool:
+    """Whether the place of the first item stands in front of its words."""
     places = [place.element for group in item.groups for place in group.places]
     if not places or (item.words and item.words[0][0] < places[0].start):
         return False
-    if item.verb_piece is not None and item.verb_piece[0] < places[0].start:
-        return False
-    first = item.words[0][0] if item.words else None
-    return first is None or "\n" in text[places[0].end : first]
+    return item.verb_piece is None or item.verb_piece[0] > places[0].start
 
 
 def _place_below(text: str, item: Item) -> Element | None:
@@ -44,9 +42,11 @@ def _place_below(text: str, item: Item) -> Element | None:
     below = next((e for e in places if e.start > end and "\n" in text[end : e.start]), None)
     if below is None or any(e.end <= item.words[0][0] for e in places):
         return None
-    leads = [piece for group in item.groups for piece in group.lead]
-    last = text[item.words[0][0] : max([end, *(b for _, b in leads if b <= below.start)])]
-    last += text[end : end + 2].partition("\n")[0]
-    if last.rstrip().endswith((":", ",")) or last.split()[-1].lower() in OPEN_END or leads:
+    words = " ".join(" ".join(text[a:b] for a, b in item.words).split())
+    leads = any(group.lead for group in item.groups)
+    if leads or any(part.kind != "separator" for part in split_phrase(words).parts):
+        # `bounded by P` and the other corners below it.
         return None
-    return below
+    above = text[item.words[0][0] : below.start].rstrip()
+    goes_on = above.endswith((":", ",")) or above.split()[-1].lower() in OPEN_END
+    return None if goes_on else below

@@ -135,8 +135,7 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
 
 def _breaks_off(text: str, end: int) -> bool:
     """Whether a statement ends so that a place must follow it."""
-    above = text[max(end - 40, 0) : end] + text[end : end + 2].partition("\n")[0]
-    above = above.rstrip()
+    above = (text[max(end - 40, 0) : end] + text[end : end + 1]).rstrip()
     return above.endswith((",", ":")) or above.rpartition(" ")[2].lower() in OPEN_END
 
 
