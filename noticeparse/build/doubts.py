@@ -76,6 +76,16 @@ def lost_brackets(context: Context, item: Item, words: Stretch) -> list[Fault]:
     return []
 
 
+_LEADS = frozenset({"at", "from_", "between", "vicinity", "bounded", "joining", "within"})
+
+
 def leads_to_place(words: str) -> bool:
-    """Whether words end with a relation whose place is missing: `legend, "Rep", close E of (b`."""
-    return any(part.kind in ("close", "offset", "centred") for part in read_phrase(words))
+    """Whether words hold a relation whose place is missing: `legend, "Rep", close E of (b`.
+
+    In front of the feature, too: `at B: legend "Cable"`, where B is told nowhere.
+    """
+    parts = read_phrase(words.lstrip(" ,:"))
+    opens = (
+        bool(parts) and parts[0].kind in _LEADS and not words.lstrip().lower().startswith("in ")
+    )
+    return opens or any(part.kind in ("close", "offset", "centred") for part in parts)

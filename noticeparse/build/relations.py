@@ -97,5 +97,6 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
             found.relation = "close"
         elif kind in RELATIONS and not (kind == "between" and found.positions):
             found.relation = RELATIONS[kind]
-        found.kinds.append(kind)
+        is_thence = kind == "to" and text[part.start : part.end].lower().startswith("thence")
+        found.kinds.append("thence" if is_thence else kind)
     return is_reference

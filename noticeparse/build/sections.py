@@ -3,10 +3,10 @@
 from __future__ import annotations
 
 import re
-from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset
+from noticeparse.build.shared_items import share_items
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
@@ -55,7 +55,7 @@ class SectionReader:
         found: list[Section] = []
         drafts = self.draft.charts
         has_heads = any(draft.head or draft.number for draft in drafts)
-        self._share_items(drafts)
+        share_items(self.context, drafts)
         for draft in drafts:
             if not (draft.head or draft.number):
                 headless += draft.items
@@ -82,22 +82,6 @@ class SectionReader:
                 if part.kind == "DATUM":
                     for section in sections:
                         section.head.datum = section.head.datum or read_datum(part.text)
-
-    def _share_items(self, drafts: list[ChartDraft]) -> None:
-        """Charts whose heads stand one right below the other have the items below the last."""
-        for above, below in reversed(list(pairwise(drafts))):
-            if above.items or not (above.head and below.head and below.items):
-                continue
-            if self._named(below) <= self._named(above):
-                # `Chart 802 only:` below `Charts 802 and 803`
-                continue
-            between = self.context.text[extent_of(above.head)[1] : extent_of(below.head)[0]]
-            if not between.strip(" .;\n") and between.count("\n") == 1:
-                above.items = below.items
-
-    def _named(self, draft: ChartDraft) -> set[str | None]:
-        head = read_head(gather(self.context.text, draft.head).text, self.context.year)
-        return {chart.chart for chart in head.charts}
 
     def _in_heading(self) -> list[Section]:
         """Charts that only the heading names: `Pentarrow Quays. (Chart 52, …)`."""

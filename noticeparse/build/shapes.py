@@ -33,16 +33,20 @@ def close_ring(found: Found, kind: str) -> None:
 
 
 def join_numbered(found: Found, kind: str) -> None:
-    """Join positions that keys count: `Position 1: …`, `Position 2: …` of a breakwater.
+    """Join positions that keys count, `Position 1: …`, or that are told one behind the other.
 
+    `P, thence to Q, thence to R` runs through them, and `thence to the first position` closes it.
     A line runs between its positions, `cable between P, Q and R`; a buoy lies off them.
     """
     is_run = found.relation == "at" and len(found.positions) > 1
-    if "numbered" in found.kinds and is_run and primitives(kind) & {"L", "A"}:
+    leads = {"numbered", "thence", "ring"} & set(found.kinds)
+    if leads and is_run and primitives(kind) & {"L", "A"}:
         found.relation = "joining"
     is_line = "L" in primitives(kind) and "A" not in primitives(kind)
     if found.relation == "between" and is_line and len(found.positions) > 1:
         found.relation = "joining"
+    if "ring" in found.kinds and found.relation == "joining" and "A" in primitives(kind):
+        found.is_ring = True
 
 
 def plain_shape(positions: list[Position]) -> Shape:
@@ -88,7 +92,9 @@ _COUNTED = re.compile(
 )
 _ROUND = re.compile(r"\b(?:circles?|circular|radius)\b", re.IGNORECASE)
 _ENDLESS = re.compile(
-    r"\b(?:thence|(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline))\b", re.IGNORECASE
+    r"\bthence\b(?! to(?:[ ,;:.]{0,8}(?:$|thence\b)| (?:the )?(?:first|start|init|orig|point of)))"
+    r"|\b(?:and|to) (?:along )?(?:the )?(?:shore|coast|coastline)\b",
+    re.IGNORECASE,
 )
 
 
@@ -124,7 +130,8 @@ def _wrong(
                 values = {"count": str(number), "found": str(len(found.positions))}
                 yield "geometry-not-as-counted", values
     leads_on = bool(found.destination) and not is_move
-    if leads_on or (found.is_from_to and not is_move and shape != "line"):
+    runs = shape == "line" or (shape == "area" and "thence" in found.kinds)
+    if leads_on or (found.is_from_to and not is_move and not runs):
         yield "places-of-a-move", {}
     counts = {len(found.positions), len(found.destination)}
     lost = not found.positions and found.has_lost_place

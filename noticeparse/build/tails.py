@@ -42,7 +42,7 @@ def take_tail(context: Context, found: Found, item: Item) -> Stretch:
     for start, end in item.tail:
         words = context.text[start:end]
         parts = read_phrase(words)
-        telling = tuple(part for part in parts if part.kind in ("radius", "bearings"))
+        telling = tuple(part for part in parts if part.kind in ("radius", "bearings", "ring"))
         take_parts(found, telling, words)
         arc = take_arc(found, words)
         if arc is not None:

@@ -7,6 +7,7 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 from __future__ import annotations
 
 from noticeparse.layout.body import cut_body
+from noticeparse.layout.counted import announces_places
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
@@ -184,7 +185,10 @@ class Assembly:
     @property
     def awaits_points(self) -> bool:
         """Whether the last line of the body has words for a feature whose places stand below."""
-        return bool(self.body) and awaits_points(self.text, self.body[-1])
+        last = self.body[-1] if self.body else None
+        if last is None:
+            return False
+        return awaits_points(self.text, last) or announces_places(self.text, last)
 
     def take_heading(self) -> str | None:
         """The verb of the last line where it heads a table: `Insert the following marks:`."""
@@ -234,13 +238,13 @@ class Assembly:
         body, self.body = with_marks_apart(self.text, self.body), []
         if not body:
             return
-        may_be_prose = self.is_marked()
         is_radio = self.notice is not None and self.notice.is_radio
-        if is_radio or (may_be_prose and is_prose_body(self.text, body)):
+        lettered, places = with_letters_read(self.text, body)
+        if is_radio or (self.is_marked() and is_prose_body(self.text, lettered)):
             for prose in cut_prose(self.text, body):
                 self.add_prose(prose)
             return
-        body, places = with_letters_read(self.text, body)
+        body = lettered
         self._give(places)
         cut = cut_body(self.text, body)
         set_new_places(cut.items, self.codes)

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.layout.counted import announces_places
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, lead_index, tells
@@ -156,7 +157,7 @@ def _heading(text: str, line: Line) -> ClassHeading | None:
     if not elements or any(e.kind not in ("words", "passive", "verb") for e in elements):
         return None
     start, end = elements[0].start, elements[-1].end
-    if end - start > _LONGEST:
+    if end - start > _LONGEST or announces_places(text, line):
         return None
     told = _TOLD.match(text[start:end]) or _COMMANDED.match(text[start:end])
     verb = None if told is None else canonical_verb(told["told"])

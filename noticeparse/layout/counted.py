@@ -14,7 +14,8 @@ from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.lines import elements_between
 
-_LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line")
+_LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line",
+          "corners being", "corners are", "limits being", "limits are")  # fmt: skip
 _LONGEST_CODE = 6
 _LONGEST_COUNT = 2
 _DECIMAL = re.compile(
@@ -31,15 +32,30 @@ def with_counted_places(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines; below words that announce places the counts are marks before the places."""
     found: list[Line] = []
     count: int | None = None
-    for line in lines:
+    for at, line in enumerate(lines):
         counted = None if count is None else _counted(text, line, count + 1)
         if counted is not None and count is not None:
             found.append(counted)
             count += 1
             continue
         found.append(line)
-        count = 0 if _announces(text, line) else None
+        announces = announces_places(text, line) or _stands_over(
+            text, line, lines[at + 1 : at + 3]
+        )
+        count = 0 if announces else None
     return found
+
+
+def _stands_over(text: str, line: Line, below: Sequence[Line]) -> bool:
+    """Whether one thing stands over places numbered from 1; below depths these are figures."""
+    if line.is_blank or len(below) < _FEWEST or not line.has("verb"):
+        return False
+    words = text[line.start : line.end].lower()
+    if any(e.kind in PLACES for e in line.elements):
+        return False
+    if not any(tells(text, e) for e in line.elements) or re.search(r"depth|sounding|[0-9]", words):
+        return False
+    return all(_counted(text, one, number) for number, one in enumerate(below, 1))
 
 
 def with_decimal_counts(text: str, lines: Sequence[Line]) -> list[Line]:
@@ -139,7 +155,8 @@ def _goes_on(text: str, line: Line, number: int) -> bool:
     )
 
 
-def _announces(text: str, line: Line) -> bool:
+def announces_places(text: str, line: Line) -> bool:
+    """Whether a line ends with words that announce places below it: `bounded by the corners`."""
     words = " " + text[line.start : line.end].strip(" :,").lower()
     return not line.is_blank and words.endswith(tuple(f" {one}" for one in _LISTS))
 

@@ -23,6 +23,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.feature_first import FeatureFirst
 from noticeparse.layout.line_leads import give_leads, without_leads
 from noticeparse.layout.mixed_rows import has_place_in_front, rows_both_ways
+from noticeparse.layout.other_way_round import hold_back_other_way_round
 from noticeparse.layout.position_first import PositionFirst
 from noticeparse.layout.things_above import with_things_above
 from noticeparse.layout.things_before_verbs import with_things_apart
@@ -51,6 +52,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
+    hold_back_other_way_round(text, body.items)
     body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
     return body
 

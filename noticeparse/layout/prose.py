@@ -56,6 +56,10 @@ def _is_command(text: str, line: Line, is_first: bool) -> bool:
             return True
         if following.kind in ("label", "point"):
             return True
+        behind = line.elements[index + 2 : index + 3]
+        if index == 0 and behind and behind[0].kind == "reference" and is_connector(words):
+            # `To insert at A: …`
+            return True
     return False
 
 

@@ -23,6 +23,9 @@ _MODALS = frozenset("will should must shall may advised requested".split())
 _TELLING = frozenset("is are was were has have lies lie keep".split())
 """Words of a sentence that may stand in the description of a feature too."""
 
+_FEWEST_OF_SENTENCE = 5
+"""Words of a sentence that tells something; fewer may name a feature."""
+
 
 def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
     """The lines of a body of commands without its remarks, and the remarks."""
@@ -54,6 +57,7 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
             not line.is_blank and opens_note(text[line.elements[0].start : line.end])
         )
         is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
+        is_new = is_new or (bool(block) and _stands_beside(text, block[-1], line))
         if block and (line.is_blank or is_new or block[-1].is_blank):
             yield block
             block = []
@@ -75,6 +79,24 @@ def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
         return False
     words = text[line.start : line.end].replace(",", " ").split()
     return words[0][0].isupper() and not _MODALS.isdisjoint(words)
+
+
+def _stands_beside(text: str, above: Line, line: Line) -> bool:
+    """Whether a sentence stands below a command with its thing, in the same column.
+
+    `The dredger works between the two buoys.`: each item has a verb of its own, and this has none.
+    """
+    if line.is_blank or above.is_blank or any(e.kind != "words" for e in line.elements):
+        return False
+    if not above.has("verb") or _heads(above) or _lead(above) != _lead(line):
+        return False
+    return above.elements[lead_index(above)].kind == "verb" and _is_sentence(text, line)
+
+
+def _is_sentence(text: str, line: Line) -> bool:
+    words = text[line.start : line.end].strip()
+    opens = words.startswith(("The ", "A ", "An ", "These ", "This ", "All "))
+    return opens and words.endswith(".") and len(words.split()) >= _FEWEST_OF_SENTENCE
 
 
 def _heads(line: Line) -> bool:
@@ -101,6 +123,8 @@ def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) ->
         return False
     sentence = text[block[0].start : block[-1].end].replace(",", " ").replace(".", " ")
     told = {words.split()[0].lower(), *sentence.split()}
+    if not heads and first.start - block[0].start == column and _is_sentence(text, block[0]):
+        return True
     if has_kind(words) and heads:
         return False
     return bool(told & _MODALS) or (bool(told & _TELLING) and not has_kind(words))

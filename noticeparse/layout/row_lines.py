@@ -73,6 +73,13 @@ def is_heading(text: str, line: Line, cells: Cells) -> bool:
     return bool(words) and canonical_verb(words) is None and "." in words
 
 
+def is_lone_chart(text: str, line: Line, cells: Cells) -> bool:
+    """Whether a row has the number of its chart and nothing else: `12  -`."""
+    if set(cells) != {"chart"} or not line.has("words"):
+        return False
+    return words_of(text, cells["chart"]).strip().isdigit()
+
+
 def commands(line: Line) -> bool:
     """Whether a line under columns of charts is an item: its verb leads words and a place."""
     return line.has("words") and line.has("point", "half", "reference")

@@ -15,6 +15,7 @@ from noticeparse.layout.row_lines import (
     heads_rows,
     is_comment,
     is_heading,
+    is_lone_chart,
     is_other_verb,
     is_told,
     lone_verb,
@@ -162,8 +163,9 @@ class TableReader:
         opening = notice_opening(self.text, line)
         if opening is not None and ("notice" not in table.roles or is_told(table, opening)):
             return False
-        if table.is_of_halves and line.has("point", "half"):
-            # Positions with hemispheres of their own need no titles.
+        is_head = line.has("chart") and self.assembly.body and not table.roles & set(_ACTION_CELLS)
+        if is_head or (table.is_of_halves and line.has("point", "half")):
+            # The head of a chart below items; positions with hemispheres need no titles.
             self.table = None
             return False
         if self._takes_verb(table, line) or self._takes_second_line(table, line):
@@ -187,13 +189,14 @@ class TableReader:
             return False
         placed = table.states_hemispheres and "latitude" in cells
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
+        placed |= line.row == self._last_row + 1 and is_lone_chart(self.text, line, cells)
         if table.mark == " " and len(cells) < 2 and not placed:
             told = sum(1 for e in line.elements if self._tells(e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
             if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
                 return False
-        lettered = (e for e in line.elements if any(c.isalpha() for c in self.assembly.words(e)))
+        lettered = (e for e in line.elements if any(map(str.isalpha, self.assembly.words(e))))
         first = next(lettered, line.elements[0])
         if first.kind == "verb" and "verb" not in table.roles and commands(line):
             return False
@@ -213,8 +216,7 @@ class TableReader:
     def _takes_verb(self, table: Table, line: Line) -> bool:
         """Take a verb on a line of its own as that of the rows below; others end the table."""
         verb = lone_verb(self.text, line)
-        roles = {column.role for column in (*table.columns, *table.below)}
-        if verb is None or "verb" in roles:
+        if verb is None or any(one.role == "verb" for one in (*table.columns, *table.below)):
             return False
         if table.holds_under(self.assembly.words(verb)):
             self.assembly.add_row({"feature": [verb]})
@@ -240,9 +242,8 @@ class TableReader:
 
     def _tells(self, element: Element) -> bool:
         """Whether words do more than link a place to those above: `and P`."""
-        if element.kind != "words" or not has_words(self.text, element):
-            return False
-        return not is_connector(self.assembly.words(element))
+        is_told = element.kind == "words" and has_words(self.text, element)
+        return is_told and not is_connector(self.assembly.words(element))
 
     def _names_all(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""

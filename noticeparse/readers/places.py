@@ -21,7 +21,7 @@ from noticeparse.records.geometry import Arc, Bearings
 PartKind = Literal[
     "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
     "along", "from_", "to", "at", "close", "offset", "radius", "within_of", "arc",
-    "bearings",
+    "bearings", "ring",
 ]  # fmt: skip
 
 COMPASS = (
@@ -57,7 +57,7 @@ _KINDS: dict[str, PartKind] = {
     "VICINITY": "vicinity", "ALONG": "along", "FROM": "from_", "TO": "to", "AT": "at",
     "CLOSE_TO": "close", "CLOSE_DIRECTION": "close", "DIRECTION_OF": "close",
     "OFFSET": "offset", "RADIUS": "radius", "WITHIN_OF": "within_of",
-    "ARC": "arc", "BEARINGS": "bearings",
+    "ARC": "arc", "BEARINGS": "bearings", "RING": "ring",
 }  # fmt: skip
 """The part that each terminal of the place grammar is."""
 
@@ -107,7 +107,7 @@ class Split(NamedTuple):
 
 # What may name a reference between two relation words: `centred on THE LIGHT in`.
 _TAKES_REFERENCE = frozenset({"offset", "close", "centred", "from_", "vicinity", "arc"})
-_LINKS = frozenset({"separator", "to", "at", "from_", "joining", "along", "between"})
+_LINKS = frozenset({"separator", "to", "at", "from_", "joining", "along", "between", "ring"})
 
 
 @lru_cache(maxsize=8192)

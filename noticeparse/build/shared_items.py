@@ -1,0 +1,32 @@
+"""Charts whose heads stand one right below the other, and the items below the last of them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.build.extents import extent_of
+from noticeparse.context import Context
+from noticeparse.layout.drafts import ChartDraft
+from noticeparse.readers.heads import read_head
+from noticeparse.stretch import gather
+
+
+def share_items(context: Context, drafts: Sequence[ChartDraft]) -> None:
+    """Give each such chart the items; `Chart 802 only:` below `Charts 802 and 803` is no such."""
+    for above, below in reversed(list(pairwise(drafts))):
+        if above.items or not (above.head and below.head and below.items):
+            continue
+        if _named(context, below) <= _named(context, above):
+            continue
+        cells = [*above.head, *([above.previous] if above.previous else [])]
+        between = context.text[extent_of(cells)[1] : extent_of(below.head)[0]]
+        if not between.strip(" .;\n-") and between.count("\n") == 1:
+            above.items = below.items
+
+
+def _named(context: Context, draft: ChartDraft) -> set[str | None]:
+    if draft.number is not None:
+        return {draft.number}
+    head = read_head(gather(context.text, draft.head).text, context.year)
+    return {chart.chart for chart in head.charts}

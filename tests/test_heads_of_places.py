@@ -1,0 +1,158 @@
+"""Lines of places above several commands: every command is at the places above it."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.action import Move
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    WRECK_AND_ROCK,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+    usable_of,
+)
+
+BOTH = [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_P]), ("insert", "pile", [AT_Q])]
+IN_HALVES = ("46-00.00S\n122-00.00W", "46-00.50S\n122-00.00W")
+
+
+class TestCommandsBelowPlaces:
+    """`P`, and below it `Insert wreck`, `Delete rock`."""
+
+    @pytest.mark.parametrize(
+        "body",
+        [
+            f"{P}\n   Insert wreck\n   Delete rock\n{Q}\n   Insert pile\n",
+            f"{IN_HALVES[0]}\n   Insert a wreck.\n   Delete the rock.\n{IN_HALVES[1]}\n"
+            "   Insert a pile.\n",
+            f"1. {P}\n   Insert wreck\n   Delete rock\n2. {Q}\n   Insert pile\n",
+            f"(a) {P}\n   Insert wreck\n   Delete rock\n(b) {Q}\n   Insert pile\n",
+            f"{P}   Insert wreck\n      Delete rock\n{Q}   Insert pile\n",
+            f"{P} - Insert wreck\n - Delete rock\n{Q} - Insert pile\n",
+        ],
+    )
+    def test_each_is_at_the_place_above(self, body: str) -> None:
+        bulletin = parse(f"{HEAD}\n{body}")
+        assert told(bulletin) == BOTH
+        assert not errors(bulletin)
+
+    def test_a_place_of_its_own_is_that_of_its_command_alone(self) -> None:
+        body = (
+            f"{P}\n   Insert wreck\n   Insert rock, {R}\n{Q}\n   Insert pile\n   Delete beacon\n"
+        )
+        assert told(parse(f"{HEAD}\n{body}"))[:3] == [
+            ("insert", "wreck", [AT_P]),
+            ("insert", "rock", [AT_R]),
+            ("insert", "pile", [AT_Q]),
+        ]
+
+    @pytest.mark.parametrize("link", [" in", ",", " at:"])
+    def test_a_command_that_breaks_off_takes_the_place_below_it(self, link: str) -> None:
+        body = f"{P}\n   Insert wreck\n   Insert pile{link}\n{R}\n{Q}\n   Delete rock\n"
+        places = {verb + kind: at for verb, kind, at in told(parse(f"{HEAD}\n{body}"))}
+        assert places["insertpile"] == [AT_R]
+
+    def test_a_line_from_place_to_place_and_a_move(self) -> None:
+        lines = [f"From {IN_HALVES[0]}", f"through {R}", f"to {IN_HALVES[1]}"]
+        cable = "\n".join(lines) + "\n   Insert a cable joining these three positions.\n"
+        moved = f"from {P} to {Q}\n   Move special buoy, No 4\n   Delete pile\n"
+        bulletin = parse(f"{HEAD}\n{cable}{R}\n   Insert wreck\n   Delete rock\n{moved}")
+        first, *_, move, _ = actions_of(bulletin)
+        assert [p.iso6709 for p in first.geometry.positions] == [AT_P, AT_R, AT_Q]
+        assert first.geometry.shape == "line"
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+
+
+class TestNumbersOfPlaces:
+    """`1) P`, `2) Q`, and below them a command that names the numbers."""
+
+    HEAD_OF_THREE = f"1) {P}\n2) {Q}\n3) {R}\n"
+
+    @pytest.mark.parametrize(
+        ("command", "shape", "expected"),
+        [
+            ("Insert marine farm, bounded by corners 1 to 3", "area", [AT_P, AT_Q, AT_R]),
+            ("Insert marine farm bounded by 1, 2 and 3", "area", [AT_P, AT_Q, AT_R]),
+            ("Insert wharf, along the line through 3, 2 and 1", "line", [AT_R, AT_Q, AT_P]),
+            ("Insert special buoys at 1 and 3", "points", [AT_P, AT_R]),
+            ("Insert special buoys, No 1", "points", [AT_P, AT_Q, AT_R]),
+        ],
+    )
+    def test_a_command_names_the_places_that_it_means(
+        self, command: str, shape: str, expected: list[str]
+    ) -> None:
+        (action,) = actions_of(parse(f"{HEAD}\n{self.HEAD_OF_THREE}   {command}\n"))
+        assert action.geometry.shape == shape
+        assert [p.iso6709 for p in action.geometry.positions] == expected
+
+    def test_a_number_without_a_place_holds_its_command_back(self) -> None:
+        bulletin = parse(f"{HEAD}\n{self.HEAD_OF_THREE}   Insert pile at 4\n")
+        assert "letter-unknown" in errors(bulletin)
+        assert usable_of(bulletin) == []
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"{P} (Quill spit)\n   Insert wreck\n   Delete rock\n{Q} (Quill head)\n   Insert pile\n",
+        f"{P} x\n   Insert wreck\n   Insert rock, {R}\n{Q}\n   Insert pile\n   Delete pile\n",
+        f"{P}\n   Insert wreck\n   Delete rock\nInsert pile, No 4\n   {Q}\n",
+    ],
+)
+def test_a_place_above_that_is_not_understood_holds_back_what_takes_the_next(body: str) -> None:
+    bulletin = parse(f"{HEAD}\n{body}")
+    taken = [a for a in told(bulletin) if a[2] != [AT_P]]
+    assert taken == []
+
+
+def test_places_behind_their_things_are_read_as_before() -> None:
+    body = f"Insert wreck\n   {P}\nDelete rock\n   {Q}\n"
+    assert told(parse(f"{HEAD}\n{body}")) == WRECK_AND_ROCK
+
+
+class TestOneBehindTheOther:
+    """`P, thence to`, `Q, thence to the first position  Insert restricted area`."""
+
+    @pytest.mark.parametrize(
+        "end",
+        [
+            "thence to the first position",
+            "and back to the starting point",
+            "thence to the point of commencement",
+        ],
+    )
+    def test_an_area_comes_back_to_its_first_corner(self, end: str) -> None:
+        rows = f"{P}, thence to\n{Q}, thence to\n{R}, {end}  Insert restricted area.\n"
+        bulletin = parse(f"{HEAD}\n{rows}{Q}  Delete rock.\n")
+        assert told(bulletin) == [
+            ("insert", "restricted_area", [AT_P, AT_Q, AT_R]),
+            ("delete", "rock", [AT_Q]),
+        ]
+        assert actions_of(bulletin)[0].geometry.shape == "area"
+
+    @pytest.mark.parametrize("thing", ["pipeline", "submarine cable"])
+    def test_a_line_runs_through_its_places(self, thing: str) -> None:
+        rows = f"{P}, thence to\n{Q}, thence to\n{R}.  Insert {thing}.\n{Q}  Delete rock.\n"
+        first, _ = actions_of(parse(f"{HEAD}\n{rows}"))
+        assert (first.geometry.shape, first.geometry.relation) == ("line", "joining")
+        assert [p.iso6709 for p in first.geometry.positions] == [AT_P, AT_Q, AT_R]
+
+    def test_from_a_place_an_area_goes_on_as_well(self) -> None:
+        places = f"{P}, thence to {Q}, thence to {R}, thence to the first position."
+        text = f"Insert restricted area from {places}"
+        bulletin = parse(f"{HEAD}\n{text}\n")
+        assert told(bulletin) == [("insert", "restricted_area", [AT_P, AT_Q, AT_R])]
+
+    def test_one_that_ends_at_the_coast_is_told(self) -> None:
+        text = f"Insert restricted area, joining {P}, {Q}, {R}, thence to the shore."
+        assert "geometry-along-coast" in {one.code for one in parse(f"{HEAD}\n{text}\n").findings}
