@@ -95,13 +95,16 @@ def test_heads_with_charts_behind_the_items() -> None:
         # Another chart than those of the notice before it.
         (f"Insert wreck {P} [chart 204]\nInsert rock {Q}", ["wreck"]),
         # One place for each chart.
-        (f"Insert wrecks {P} [chart 204] and {Q} [chart 210]\nInsert rock {R} [chart 204]", ["rock"]),
+        (f"Insert wrecks {P} [chart 4] and {Q} [chart 5]\nInsert rock {R} [chart 4]", ["rock"]),
         # Between two items of one line.
         (f"Insert wreck {P} [chart 204] insert rock {Q} [chart 210]", []),
         # Two notices before for one chart.
-        (f"Insert wreck {P} [chart 204, last 6/26]\nInsert rock {Q} [chart 204, last 5/26]", ["wreck"]),
+        (f"Insert wreck {P} [chart 4, NM 6/26]\nInsert rock {Q} [chart 4, NM 5/26]", ["wreck"]),
         # Several items, and lines of charts behind some.
-        (f"Insert wreck {P}\nInsert rock {Q}\n[chart 204]\nInsert beacon {R}\n[chart 210]", ["rock", "beacon_generic"]),
+        (
+            f"Insert wreck {P}\nInsert rock {Q}\n[chart 204]\nInsert pile {R}\n[chart 210]",
+            ["rock", "pile"],
+        ),
     ],
 )  # fmt: skip
 def test_what_is_not_certain_is_held_back(items: str, usable: list[str]) -> None:

@@ -24,7 +24,7 @@ Named = list[tuple[Item, list[ChartHead]]]
 
 
 def by_charts_behind(context: Context, sections: Sequence[Section]) -> list[Section]:
-    """The sections, each with the items that are for its chart; new ones where no head names any."""
+    """The sections, each with the items that are for its chart; new ones where heads name none."""
     items = list({id(one): one for section in sections for one in section.items}.values())
     if not any(item.behind for item in items):
         return list(sections)

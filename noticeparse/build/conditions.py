@@ -137,8 +137,12 @@ def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> It
     ):
         return
     places = [place.element for group in item.groups for place in group.places]
+    leads = all(start >= item.verb_piece[1] for start, _ in item.words)
     for start, end in item.pieces:
         if start < item.verb_piece[1] or any(e.start <= start < e.end for e in places):
+            continue
+        if leads and (start, end) in item.words:
+            # `To delete depth 18.8 m`: the depth is what goes.
             continue
         behind = gather(context.text, [(start, end)])
         told = _A_DEPTH.search(behind.text)

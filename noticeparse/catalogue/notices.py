@@ -163,20 +163,6 @@ ENTRIES = (
         good="Works are valid until 30 June 2026.",
     ),
     Entry(
-        "notice-head-missing", "info", "these lines stand under no notice number",
-        "without its number a correction cannot be recorded on the chart",
-        "add the head of the notice", _COMMON,
-        bad=(
-            "‹Chart 802 [3/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W›"
-        ),
-        good=(
-            "506/26 Quill Sound.\n"
-            "Chart 802 [3/26] WGS84, depths in metres\n"
-            "Insert wreck 46-00.00S 122-00.00W"
-        ),
-    ),
-    Entry(
         "item-charts-unread",
         "error",
         "for which charts `{written}` is cannot be told for certain: {reason}",
@@ -192,6 +178,20 @@ ENTRIES = (
             "506/26 Quill Sound.\n"
             "Insert wreck 46-00.00S 122-00.00W [chart 802, last notice 31/26]\n"
             "Insert rock 46-00.50S 122-00.00W [chart 802, last notice 31/26]"
+        ),
+    ),
+    Entry(
+        "notice-head-missing", "info", "these lines stand under no notice number",
+        "without its number a correction cannot be recorded on the chart",
+        "add the head of the notice", _COMMON,
+        bad=(
+            "‹Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\n"
+            "Chart 802 [3/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
         ),
     ),
     Entry(

@@ -167,7 +167,7 @@ ENTRIES = (
     ),
     Entry(
         "position-shared-degrees-unknown", "error",
-        "`{written}` leaves out the degrees, and they are not told in its notice by the position before it",
+        "`{written}` leaves out the degrees, which no position before it in its notice tells",
         "the degrees are never assumed", "take the degrees from the original notice", _MANUAL,
         bad="Insert wreck in ‹12'.90S 46'.20W›",
         good="Insert wreck in 47° 12'.90S 123° 46'.20W",

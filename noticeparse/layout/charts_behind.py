@@ -26,8 +26,8 @@ _BRACKET = re.compile(
     re.IGNORECASE,
 )
 _NAMES_CHARTS = re.compile(
-    r"[\[(]\s?(?:(?:(?:to be )?(?:charted|shown|made) )?(?:for|on)|affects?|affecting)?:? ?(?:the )?"
-    r"ch(?:arts?|ts?)\b\.?:? ?(?:(?:nos?|numbers?)\b\.?:? ?)?(?:INT )?[A-Z]{0,3}[0-9]",
+    r"[\[(]\s?(?:(?:(?:to be )?(?:charted|shown|made) )?(?:for|on)|affects?|affecting)?:? ?"
+    r"(?:the )?ch(?:arts?|ts?)\b\.?:? ?(?:(?:nos?|numbers?)\b\.?:? ?)?(?:INT )?[A-Z]{0,3}[0-9]",
     re.IGNORECASE,
 )
 _OTHERWISE = re.compile(r"\b(?:only|alone|not|except|all|both|items?)\b", re.IGNORECASE)
@@ -183,8 +183,8 @@ class _Found:
         if not drafts:
             return True
         items = self._items[len(drafts) - 1]
-        pieces = [piece for own in (*items, *drafts[-1].prose) for piece in own.pieces]
-        return not any(start < one.start for start, _ in pieces)
+        said = [item.pieces for item in items] + [prose.pieces for prose in drafts[-1].prose]
+        return not any(start < one.start for pieces in said for start, _ in pieces)
 
     def _is_of_section(self, index: int, items: list[Item], apart: list[Behind]) -> bool:
         """Whether brackets on lines of their own head what stands below, or are a foot for all."""
