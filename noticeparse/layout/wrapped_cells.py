@@ -29,6 +29,8 @@ _WORDS = frozenset(
 _PLACES = frozenset({"position", "latitude", "longitude"})
 _HANGING = 4
 """Blanks by which the further lines of a cell may stand in."""
+_TALLEST = 60
+"""Parts of a row, above which no more lines are taken to be of it."""
 _SLACK = 3
 """Figures by which a cell may be shorter than its column is wide, and yet be full."""
 _TELLING = frozenset({"kind", "light", "depth", "measure", "wreck", "category", "sectors"})
@@ -109,6 +111,8 @@ def _stands_behind_blank(text: str, above: Cells, below: Cells) -> bool:
 def _judge(text: str, above: Cells, rest: Rest, *, behind_blank: bool) -> Verdict:
     """Whether the words of a line are the rest of the cells of the row above it."""
     worded = [role for role in rest.cells if role in _WORDS]
+    if sum(len(cell) for cell in above.values()) > _TALLEST:
+        return "other" if "rest" in above else "doubtful"
     if rest.has_places and not all(above.get(role) for role in worded):
         return "other"
     below = [e for role in worded for e in rest.cells[role]]
