@@ -109,3 +109,19 @@ def test_companions_end_at_the_fourth() -> None:
 def test_what_belongs_together_has_no_fault(phrase: str) -> None:
     codes = [fault.code for fault in read_feature(phrase).faults]
     assert [code for code in codes if code != "feature-class-unknown"] == []
+
+
+@pytest.mark.parametrize(
+    ("words", "name"),
+    [
+        ("beacon, destroyed in the storm of 12 March", None),
+        ("beacon destroyed in March", None),
+        ("light buoy reported missing 12 March 2026", None),
+        ("wreck, sunk 3 May 2025", None),
+        ("light buoy March", "March"),
+        ("May Shoal light buoy", "May Shoal"),
+        ("wreck of May Queen", "May Queen"),
+    ],
+)
+def test_the_month_of_a_date_is_no_name(words: str, name: str | None) -> None:
+    assert read_feature(words, None).feature.name == name

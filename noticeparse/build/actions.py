@@ -39,6 +39,7 @@ from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
 
 # Words, notes and pasted blocks may stand anywhere on the sheet.
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
+_OF_WORDS = frozenset({"feature-unknown", "swap-not-divided", "change-unread"})
 # `Exchange A for B`: some give A away, and some put it in.
 _EITHER_WAY = frozenset({"exchange", "exchanged", "swap", "swapped"})
 
@@ -99,13 +100,13 @@ def read_action(
     phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
-        is_wordless = fault.code == "feature-unknown" and only_relates(phrase.text)
-        if is_wordless and not names_by_reference(context, item, labels):
+        is_wordless = fault.code in _OF_WORDS and only_relates(phrase.text)
+        is_nameless = is_wordless and fault.code == "feature-unknown"
+        if is_nameless and not names_by_reference(context, item, labels):
             fault = fault._replace(code="item-without-feature")
         # Where the new state stands elsewhere there is no change to be read.
         if fault.code.startswith("change-") and _is_at_two_places(item):
             continue
-        # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += _against(context, item, phrase, verb, described.feature, geometry)

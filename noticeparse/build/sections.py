@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
+from noticeparse.build.charts_of_rows import give_all, lost_figure, set_previous
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset
 from noticeparse.build.shared_items import share_items
 from noticeparse.context import Context
@@ -172,25 +173,23 @@ class SectionReader:
         chart.chart = written
         if own:
             chart.chart, chart.panel = own[0].chart, chart.panel or own[0].panel
-        elif any(not (char.isalnum() or char in " -./") for char in written):
+        is_strange = not own and any(not (char.isalnum() or char in " -./") for char in written)
+        if is_strange or lost_figure(written, own):
             self.faults.append((Fault("chart-unread", *extent, {"written": written}), None))
 
     def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
         """The notice before, from a column of its own or from the heading of the notice."""
         context = self.context
-        pieces = [draft.previous] if draft.previous else self.draft.heading
-        for start, end in pieces:
+        if draft.previous:
+            faults = set_previous(context, charts, draft.previous)
+            self.faults += [(fault, None) for fault in faults]
+            return
+        for start, end in self.draft.heading:
             words = context.text[start:end].strip(" []().")
-            if not draft.previous and not head_kinds(context.text[start:end]) & _PREVIOUS:
-                continue
-            found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
-            ref = found.previous if found else None
-            if ref is None and draft.previous and words.isdigit():
-                ref = NoticeRef(number=int(words), year=None, status="permanent")
-            for chart in charts:
-                if ref is not None and chart.previous is None and not chart.previous_written:
-                    chart.previous = ref
-                    chart.previous_written = found.previous_written if found else words
+            if head_kinds(context.text[start:end]) & _PREVIOUS:
+                found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
+                if found is not None:
+                    give_all(charts, found.previous, found.previous_written)
 
     def _take_corrected(self, charts: list[ChartHead]) -> None:
         """The notice before that the front told, for the first notice of a chart."""

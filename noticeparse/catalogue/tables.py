@@ -24,6 +24,25 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "cell-rest-doubtful",
+        "error",
+        "`{written}` below the row may be more of it, or something else",
+        "words that a narrow column sets on a further line belong to the row, and change it",
+        "see in the original table which row the words belong to",
+        _COMMON,
+        bad=(
+            "ACTION   OBJECT                     POSITION\n"
+            "Insert   Submarine cable, joining   46-00.00S 122-00.00W\n"
+            "                                    46-01.00S 122-00.00W\n"
+            "         ‹disused›"
+        ),
+        good=(
+            "ACTION   OBJECT                     POSITION\n"
+            "Insert   Submarine cable, joining   46-00.00S 122-00.00W\n"
+            "         disused                    46-01.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "datum-unknown",
         "warning",
         "`{written}` in the column of the datum is no datum that is known",

@@ -18,6 +18,7 @@ from noticeparse.layout.row_lines import awaits_points, heading_verb
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.signs import set_new_places
 from noticeparse.layout.titles import Cells
+from noticeparse.layout.wrapped_cells import Rest
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
 from noticeparse.records.reference import NoticeStatus
 
@@ -209,6 +210,10 @@ class Assembly:
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""
         return self._rows is not None and not self.body and self._rows.takes_rest(cells)
+
+    def takes_wrapped(self, rest: Rest) -> bool:
+        """Whether a line holds more words of the row above, which then has them."""
+        return self._rows is not None and not self.body and self._rows.takes_wrapped(rest)
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""

@@ -16,7 +16,7 @@ from noticeparse.layout.cuts import (
     without_axis_titles,
 )
 from noticeparse.layout.drafts import Layout
-from noticeparse.layout.elements import Line
+from noticeparse.layout.elements import Line, has_words
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out, is_running_head
 from noticeparse.layout.handed_on import HandedOn
@@ -26,10 +26,9 @@ from noticeparse.layout.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
 from noticeparse.layout.numbered_places import with_numbers_of_places
 from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous, says_unchanged
-from noticeparse.layout.signs import with_sign
+from noticeparse.layout.signs import takes_codes, with_sign
 from noticeparse.layout.stacked_keys import with_stacked_keys
 from noticeparse.layout.sub_headings import is_title_above
-from noticeparse.layout.tables import has_words
 from noticeparse.readers.heads import head_kinds
 
 
@@ -170,7 +169,7 @@ class _Reader(HeadReader):
         line, titles = without_axis_titles(self.text, line)
         self.layout.ignored += titles
         is_aside = self.tables.is_comment(line) or says_unchanged(self.text, line)
-        if is_aside or self.tables.takes_codes(line):
+        if is_aside or takes_codes(self.text, line, self.assembly.codes, self.assembly.notice):
             self.layout.front.append(line)
             return
         if self.tables.opens(line) or self.tables.goes_on_with_titles(line):

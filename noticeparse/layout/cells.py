@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Container
+from collections.abc import Container, Sequence
 
 from noticeparse.layout.columns import column_role
 from noticeparse.layout.drafts import Added, Item, Piece
@@ -26,6 +26,17 @@ _WORDS = frozenset(
     {"feature", "old", "new", "change", "light", "name", "legend", "colours", "shape", "topmark",
      "sectors"}
 )  # fmt: skip
+
+
+_DASHES = frozenset({"-", "--", "---"})
+_DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
+
+
+def is_empty(text: str, role: str, cell: Sequence[Element]) -> bool:
+    """Whether a cell says nothing, or that the cell above holds for it too."""
+    words = words_of(text, cell).strip()
+    is_dash = role not in ("old", "new") and words in _DASHES
+    return is_dash or words.strip(" .-").lower() in _DITTO
 
 
 def is_nothing(words: str) -> bool:
@@ -101,6 +112,15 @@ def awaits_destination(item: Item) -> bool:
     """Whether a row of a move has one place, so that the row below says where to."""
     is_move = item.verb is not None and canonical_verb(item.verb) == "move"
     return is_move and len(item.groups) == 1 and len(item.groups[0].places) == 1
+
+
+def verb_above(text: str, cells: Cells) -> str | None:
+    """The verb of a row that is nothing but a verb over the rows below: `| INSERT | | |`."""
+    told = [element for cell in cells.values() for element in cell]
+    if len(told) != 1 or told[0].kind not in ("verb", "words", "passive"):
+        return None
+    words = words_of(text, told)
+    return words if canonical_verb(words) is not None and len(words.split()) <= 3 else None
 
 
 def words_beside(text: str, cells: Cells) -> tuple[list[Piece], list[Piece]]:

@@ -108,7 +108,8 @@ def _known_numbers(text: str, layout: Layout) -> set[str | None]:
         for chart in notice.charts:
             known.add(chart.number)
             if chart.previous is not None:
-                known.add(text[slice(*chart.previous)].strip())
+                before = text[slice(*chart.previous)].strip()
+                known.update((before, *before.replace(",", " ").replace(";", " ").split()))
     return known
 
 

@@ -50,3 +50,10 @@ class Line(NamedTuple):
 def words_of(text: str, elements: Iterable[Element]) -> str:
     """The words of some elements, joined by blanks."""
     return " ".join(text[e.start : e.end] for e in elements)
+
+
+def has_words(text: str, element: Element) -> bool:
+    """Whether an element holds more than marks that part others."""
+    return element.kind not in ("bar", "rule") and bool(
+        text[element.start : element.end].strip(" .,:;-|")
+    )

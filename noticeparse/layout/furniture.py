@@ -34,6 +34,13 @@ _SOMETHING: tuple[ElementKind, ...] = (
 LEFT_OUT = "#|"
 """Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
+_FEET = frozenset(
+    ("end", "eof", "not", "no ", "cou", "row", "rec", "ent", "tot", "pri", "exp", "gen", "ext",
+     "que")
+)  # fmt: skip
+"""How the feet of exports begin."""
+_TALLEST = 8
+"""Lines of a row whose cells are wrapped."""
 _FAR_RIGHT = 40
 _MOST_KNOWN = 1000
 _STATUS = re.compile(r"\([tp]\)")
@@ -67,7 +74,11 @@ def find_furniture(
     candidates = {
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
-    marks = {index for index in candidates if _is_mark(text, lines[index])}
+    marks = {
+        index
+        for index in candidates
+        if _is_mark(text, lines[index]) and not _is_figure_of_cell(text, lines, index)
+    }
     marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     counts = Counter(candidates.values())
     head = _first_head(text, lines) if known is None else 0
@@ -95,10 +106,32 @@ def find_furniture(
 def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
     """Whether a line is the feature of the place right above it, however often it is named."""
     above = lines[index - 1] if index else None
+    if _goes_on_with_cell(lines, index):
+        return True
     if above is None or not above.has("point", "half"):
         return False
     words = text[above.start : above.end]
     return has_kind(text[lines[index].start : lines[index].end]) and not has_kind(words)
+
+
+def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
+    """Whether a line stands in under a cell of the row with a place that it is right below."""
+    indent = lines[index].elements[0].start - lines[index].start
+    for above in reversed(lines[max(index - _TALLEST, 0) : index]):
+        if not indent or above.is_blank:
+            return False
+        starts = {one.start - above.start for one in above.elements if one.gap}
+        if indent not in starts:
+            return False
+        if above.has("point", "half"):
+            return min(starts) < indent or len(starts) > 1
+    return False
+
+
+def _is_figure_of_cell(text: str, lines: Sequence[Line], index: int) -> bool:
+    """Whether a figure is no page number but more of the cell above: `least depth`, `11`."""
+    words = text[lines[index].start : lines[index].end].strip()
+    return words.replace(".", "").isdigit() and _goes_on_with_cell(lines, index)
 
 
 def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:
@@ -129,15 +162,29 @@ def _names_edition(text: str, line: Line) -> bool:
 
 def _may_be(text: str, line: Line) -> bool:
     """Whether nothing on the line says that it is more than furniture."""
-    if not line.elements or line.has(*_SOMETHING) or line.end - line.start > 160:
+    if not line.elements or line.end - line.start > 160:
         return False
+    if _is_foot(text, line):
+        return True
     return not (
-        notice_opening(text, line) is not None
+        line.has(*_SOMETHING)
+        or notice_opening(text, line) is not None
         or is_details_line(text, line)
         or is_row_of_chart(text, line)
         or read_titles(text, line) is not None
         or _tells_values(text, line)
     )
+
+
+def _is_foot(text: str, line: Line) -> bool:
+    """Whether a line ends an export or counts its rows: `END OF EXPORT   4 CHARTS QUERIED`."""
+    if line.has("point", "half", "reference"):
+        return False
+    words = text[line.start : line.end].strip()
+    opens = words.lstrip("*=<-( ")[:3].lower()
+    # Most lines open with nothing of the kind, and are not read for it.
+    may_be = opens[:1].isdigit() or opens in _FEET
+    return may_be and read_line_words(words).first("FOOT") is not None
 
 
 def _tells_values(text: str, line: Line) -> bool:
@@ -181,7 +228,7 @@ def _is_mark(text: str, line: Line) -> bool:
         # A lone figure is a page number only away from the text's left edge or in dashes.
         indent = line.elements[0].start - line.start
         return indent >= 10 or not words.parts[0][1].strip().isdigit()
-    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD"}) or "PAGE" in kinds
+    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
 
 
 _RUNNING_HEAD = re.compile(

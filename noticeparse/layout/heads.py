@@ -7,7 +7,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.banners import takes_banner
 from noticeparse.layout.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.element_kinds import ElementKind
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, has_words
 from noticeparse.layout.item_lists import lists_items
 from noticeparse.layout.keys import KeyReader
 from noticeparse.layout.late_details import OF_ITEMS, is_late_detail
@@ -25,7 +25,7 @@ from noticeparse.layout.recognise import (
     tells_of_charts,
     without_statement,
 )
-from noticeparse.layout.tables import TableReader, has_words
+from noticeparse.layout.tables import TableReader
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
 

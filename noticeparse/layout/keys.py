@@ -7,7 +7,7 @@ import re
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, has_words
 from noticeparse.layout.lettered_places import is_lettered
 from noticeparse.layout.place_keys import (
     PLACED,
@@ -20,7 +20,7 @@ from noticeparse.layout.place_keys import (
 )
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.sentences import sentences
-from noticeparse.layout.tables import TableReader, has_words
+from noticeparse.layout.tables import TableReader
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.told_states import read_state
 from noticeparse.readers.references import is_marked

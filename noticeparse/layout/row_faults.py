@@ -12,7 +12,7 @@ from collections.abc import Iterator
 from noticeparse.faults import Fault
 from noticeparse.layout.cells import span_of
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.place_keys import UNKNOWN
 from noticeparse.layout.titles import Cells
@@ -36,6 +36,7 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
     for code, role in (
         ("notice-unread", "unread"), ("row-too-long", "surplus"),
         ("datum-unknown", "unknown_datum"), ("relation-unclear", UNKNOWN),
+        ("cell-rest-doubtful", "rest"),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)
@@ -97,8 +98,7 @@ def _lies_off(words: str) -> bool:
 
 def _takes_back(text: str, cell: list[Element]) -> bool:
     """Whether a remark says that its row does not hold, or is a command or place of its own."""
-    start, end = cell[0].start, cell[-1].end
-    words = text[start:end].strip()
+    words = words_of(text, cell).strip()
     if any(e.kind in PLACES for e in cell) or takes_back(words):
         return True
     first = words.split()[0].lower().strip(".,:;") if words else ""

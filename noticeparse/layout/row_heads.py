@@ -61,7 +61,7 @@ class RowHeads:
         if is_new or chart != current:
             items = cells.get("items", [])
             letters = (items[0].start, items[-1].end) if items else None
-            before = previous[0] if previous else None
+            before = (previous[0][0], previous[-1][1]) if previous else None
             words = " ".join(self.assembly.text[slice(*piece)] for piece in datum)
             if words and not any(part.kind == "DATUM" for part in read_parts(words)):
                 cells["unknown_datum"] = cells["datum"]

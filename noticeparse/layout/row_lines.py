@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from noticeparse.layout.elements import Element, Line, words_of
+from noticeparse.layout.elements import Element, Line, has_words, words_of
 from noticeparse.layout.notice_openings import NoticeOpening
 from noticeparse.layout.titles import Cells, Column, Table
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
@@ -105,6 +106,13 @@ def runs_through(table: Table, line: Line) -> bool:
         if any(column.start < end for column in table.columns[at[-1] + 2 :]):
             return True
     return False
+
+
+def tells_more(text: str, element: Element) -> bool:
+    """Whether words do more than link a place to those above: `and P`."""
+    if element.kind != "words" or not has_words(text, element):
+        return False
+    return not is_connector(text[element.start : element.end])
 
 
 def is_other_verb(table: Table, line: Line, cells: Cells) -> bool:

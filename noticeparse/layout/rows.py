@@ -16,6 +16,7 @@ from noticeparse.layout.cells import (
     lone_axes,
     quality_of,
     set_label,
+    verb_above,
     verb_and_change,
     with_own_feature,
     words_beside,
@@ -29,6 +30,7 @@ from noticeparse.layout.place_keys import UNKNOWN
 from noticeparse.layout.repeated_rows import RepeatedRows
 from noticeparse.layout.row_faults import radius_of, row_faults
 from noticeparse.layout.titles import Cells
+from noticeparse.layout.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
@@ -69,8 +71,10 @@ class RowReader:
         if self.takes_rest(cells):
             return
         self._give()
-        if not self._is_heading(cells):
+        heading = verb_above(self.text, cells)
+        if heading is None:
             self._held = (cells, depth_unit)
+        self.verb = heading or self.verb
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""
@@ -88,6 +92,10 @@ class RowReader:
         for role, elements in cells.items():
             above[role] = above.get(role, []) + elements
         return True
+
+    def takes_wrapped(self, rest: Rest) -> bool:
+        """Take a line below the row above it as more of its cells."""
+        return self._held is not None and take_rest(self.text, self._held[0], rest)
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """Give the row above the cells of its second line, where it has none of their roles."""
@@ -153,17 +161,6 @@ class RowReader:
             if role != "quality" or (e.start, e.end) in item.tail
         )
         self.items.append(item)
-
-    def _is_heading(self, cells: Cells) -> bool:
-        """Whether a row is a verb over the rows below: `| INSERT | | |`."""
-        told = [element for cell in cells.values() for element in cell]
-        if len(told) != 1 or told[0].kind not in ("verb", "words", "passive"):
-            return False
-        words = self._words(told)
-        if canonical_verb(words) is None or len(words.split()) > 3:
-            return False
-        self.verb = words
-        return True
 
     def _words(self, elements: list[Element]) -> str:
         return words_of(self.text, elements)

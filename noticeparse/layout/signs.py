@@ -8,9 +8,9 @@ from __future__ import annotations
 import re
 from collections.abc import Mapping, Sequence
 
-from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.drafts import Group, Item, NoticeDraft
 from noticeparse.layout.elements import Element, Line
-from noticeparse.readers.codes import NEW_PLACE, SIGNS
+from noticeparse.readers.codes import NEW_PLACE, SIGNS, read_codes
 from noticeparse.readers.verbs import canonical_verb
 
 _SIGN = re.compile(rf"[(\[]?([{re.escape(''.join(sorted(SIGNS)))}])[)\]]?(?=[ \t])")
@@ -47,3 +47,17 @@ def set_new_places(items: Sequence[Item], codes: Mapping[str, str]) -> None:
         places = item.groups[0].places
         if len(places) == 2 and all(place.element.kind == "point" for place in places):
             item.groups.append(Group(role="to", places=[places.pop()]))
+
+
+def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraft | None) -> bool:
+    """Take a line that is a key to letters or signs, `I = insert, D = delete`, into `codes`."""
+    words = text[line.start : line.end].lower()
+    tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
+    if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
+        return False
+    told = read_codes(text[line.start : line.end])
+    if told.keys() == {NEW_PLACE} and notice is not None:
+        # Within a notice a sentence on the new position is said of its item alone.
+        return False
+    codes.update(told)
+    return bool(told)

@@ -5,8 +5,9 @@ from __future__ import annotations
 from dataclasses import replace
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.cells import is_empty
 from noticeparse.layout.drafts import Prose
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, has_words
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
@@ -21,12 +22,12 @@ from noticeparse.layout.row_lines import (
     lone_verb,
     runs_through,
     second_line,
+    tells_more,
 )
 from noticeparse.layout.row_numbers import row_number
 from noticeparse.layout.title_rows import read_titles
 from noticeparse.layout.titles import Cells, Table
-from noticeparse.readers.codes import NEW_PLACE, SIGNS, read_codes
-from noticeparse.readers.places import is_connector
+from noticeparse.layout.wrapped_cells import rest_below
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
 
@@ -37,8 +38,6 @@ _NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _NOTES = frozenset({"note", "notes", "remark", "information", "info"})
-_DASHES = frozenset({"-", "--", "---"})
-_DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 
 
 class TableReader:
@@ -60,6 +59,12 @@ class TableReader:
         """The last position in the rows so far."""
         self._datum: list[Element] = []
         """The datum of the row above."""
+        self._remark = Prose([], [])
+        """What the last row says in its column of remarks."""
+        self._second_titles: set[str] = set()
+        """The lines that stood below the titles and belonged to them."""
+        self._words_may_follow = False
+        """Whether the last row is an item, of which words may stand on the line below."""
         self._awaits_second = False
         """Whether the last row may have a second line."""
 
@@ -99,11 +104,14 @@ class TableReader:
             # No verb is carried down from a table of other columns.
             self.assembly.end_body()
             self.assembly.row_verb = None
+            self._words_may_follow = False
+            self._second_titles.clear()
         self.assembly.row_verb = heading or self.assembly.row_verb
+        # Titles over a rule with the same parts are complete.
+        self._awaits_rows = not titles.is_ruled
         self.table = titles
         self._point_above = None
         self.heads.names_notices = False
-        self._awaits_rows = True
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
 
@@ -113,19 +121,6 @@ class TableReader:
         if above is None or titles.roles & above.roles:
             return False
         return bool(above.with_second_titles(self.text, line).below)
-
-    def takes_codes(self, line: Line) -> bool:
-        """Whether a line is a key to letters or signs: `I = insert, D = delete`."""
-        words = self.text[line.start : line.end].lower()
-        tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
-        if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
-            return False
-        codes = read_codes(self.text[line.start : line.end])
-        if codes.keys() == {NEW_PLACE} and self.assembly.notice is not None:
-            # Within a notice a sentence on the new position is said of its item alone.
-            return False
-        self.assembly.codes.update(codes)
-        return bool(codes)
 
     def is_comment(self, line: Line) -> bool:
         """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
@@ -137,7 +132,11 @@ class TableReader:
             return False
         self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         words = self.text[line.start : line.end]
+        if self._words_may_follow and words not in self._second_titles:
+            # Below titles that stand again at the head of a page a row goes on.
+            self._awaits_rows = False
         if self._awaits_rows and not any(char.isdigit() for char in words):
+            self._second_titles.add(words)
             self.table = self.table.with_second_titles(self.text, line)
             return True
         self._awaits_rows = False
@@ -158,6 +157,8 @@ class TableReader:
     def takes_row(self, line: Line) -> bool:
         """Read a line as a row of the table, if it is one."""
         table = self.table
+        if table is not None and self._takes_wrapped(table, line):
+            return True
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
         opening = notice_opening(self.text, line)
@@ -172,7 +173,7 @@ class TableReader:
             return True
         if self.table is None or runs_through(table, line):
             return False
-        table = self.table = table.with_verbs(self.text, line)
+        table = self.table = table.with_verbs(self.text, line).with_features(self.text, line)
         cells = table.cells(self.text, line, self._point_above)
         if not cells or heads_rows(self.text, line):
             return False
@@ -191,7 +192,7 @@ class TableReader:
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
         placed |= line.row == self._last_row + 1 and is_lone_chart(self.text, line, cells)
         if table.mark == " " and len(cells) < 2 and not placed:
-            told = sum(1 for e in line.elements if self._tells(e))
+            told = sum(1 for e in line.elements if tells_more(self.text, e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
             if told or not (is_verb or line.has("point", "half")):
                 # A row whose cells run together is no row; it is reported where it is cut.
@@ -209,8 +210,23 @@ class TableReader:
         self._awaits_second = not set(cells) <= _PLACES
         self._keep_point(cells)
         self.heads.take(cells)
-        if any(role in cells for role in _ACTION_CELLS):
+        self._words_may_follow = any(role in cells for role in _ACTION_CELLS)
+        if self._words_may_follow:
             self._action(cells)
+        return True
+
+    def _takes_wrapped(self, table: Table, line: Line) -> bool:
+        """Take a line as more words of the row above."""
+        if not self._words_may_follow or table.below or table.is_of_halves:
+            return False
+        cells = table.cells(self.text, line, self._point_above)
+        rest = rest_below(self.text, table, line, cells) if cells else None
+        if rest is None or not self.assembly.takes_wrapped(rest):
+            return False
+        self._last_row = line.row
+        more = [e for e in rest.cells.get("remark", []) if has_words(self.text, e)]
+        self._remark.elements += more
+        self._remark.pieces += [(e.start, e.end) for e in more]
         return True
 
     def _takes_verb(self, table: Table, line: Line) -> bool:
@@ -240,11 +256,6 @@ class TableReader:
         self._last_row = line.row
         return True
 
-    def _tells(self, element: Element) -> bool:
-        """Whether words do more than link a place to those above: `and P`."""
-        is_told = element.kind == "words" and has_words(self.text, element)
-        return is_told and not is_connector(self.assembly.words(element))
-
     def _names_all(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""
         number = row_number(self.text, cells)
@@ -262,27 +273,23 @@ class TableReader:
     def _filled(self, cells: Cells) -> Cells:
         """The cells that say something; a ditto mark below a datum says the same of its chart."""
         above, self._datum = self._datum, cells.get("datum", [])
-        if above and self._datum and self._is_empty("datum", self._datum):
+        if above and self._datum and is_empty(self.text, "datum", self._datum):
             self._datum = cells["datum"] = above
-        return {role: cell for role, cell in cells.items() if not self._is_empty(role, cell)}
-
-    def _is_empty(self, role: str, cell: list[Element]) -> bool:
-        """Whether a cell says nothing, or that the cell above holds for it too."""
-        words = " ".join(self.assembly.words(element) for element in cell).strip()
-        is_dash = role not in ("old", "new") and words in _DASHES
-        return is_dash or words.strip(" .-").lower() in _DITTO
+        return {role: cell for role, cell in cells.items() if not is_empty(self.text, role, cell)}
 
     def _action(self, cells: Cells) -> None:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
         if self._is_prose(cells):
+            self._words_may_follow = False
             is_parted = self.table is not None and self.table.mark != " "
             naming = _NAMING_CELLS if is_parted else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
             remark = sorted((e for cell in told for e in cell), key=lambda e: e.start)
         else:
             self.assembly.add_row(cells, self.table.depth_unit if self.table else None)
+        self._remark = Prose([(e.start, e.end) for e in remark], remark)
         if remark:
-            self.assembly.add_prose(Prose([(e.start, e.end) for e in remark], remark))
+            self.assembly.add_prose(self._remark)
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""
@@ -291,10 +298,3 @@ class TableReader:
             return True
         notice = self.assembly.notice
         return notice is not None and is_marked(notice.number_words) and "verb" not in cells
-
-
-def has_words(text: str, element: Element) -> bool:
-    """Whether an element holds more than marks that part others."""
-    return element.kind not in ("bar", "rule") and bool(
-        text[element.start : element.end].strip(" .,:;-|")
-    )

@@ -9,6 +9,7 @@ from noticeparse.layout.columns import column_role
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.hemispheres import hemisphere_in, with_hemispheres, with_longitude_first
 from noticeparse.readers.bearings import is_way
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.positions import Point
 from noticeparse.readers.taken_back import takes_back
 from noticeparse.readers.verbs import canonical_verb
@@ -17,6 +18,7 @@ Cells = dict[str, list[Element]]
 """The elements of a row by the role of their column."""
 
 _PLACED = frozenset({"feature", "position", "latitude"})
+_TELL_FEATURES = frozenset({"feature", "old", "new"})
 _OF_SECOND_LINE = frozenset({"feature", "verb"})
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
@@ -167,6 +169,24 @@ class Table(NamedTuple):
             return self
         told = tuple(one._replace(role="verb") if one is column else one for one in self.columns)
         return self._replace(columns=told)
+
+    def with_features(self, text: str, line: Line) -> Table:
+        """The table, the features of a row in its one column whose title nobody knows."""
+        if "verb" not in self.roles or self.roles & _TELL_FEATURES or not self.roles & _PLACED:
+            return self
+        unknown = [column for column in self.columns if column.role is None]
+        if len(unknown) != 1:
+            return self
+        named = any(
+            element.kind == "words"
+            and has_kind(text[element.start : element.end])
+            and self._column(text, line, element) is unknown[0]
+            for element in line.elements
+        )
+        if not named:
+            return self
+        told = (one._replace(role="feature") if one is unknown[0] else one for one in self.columns)
+        return self._replace(columns=tuple(told), holds_items=False)
 
     @property
     def depth_unit(self) -> str | None:

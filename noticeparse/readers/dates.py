@@ -6,6 +6,7 @@ where there is none.  A date without a year takes the edition's year.
 
 from __future__ import annotations
 
+import re
 from datetime import date, datetime
 from functools import cache, lru_cache
 from typing import Any
@@ -69,6 +70,25 @@ def names_year(text: str) -> bool:
     except LarkError:
         return False
     return month is None or year is not None
+
+
+_MONTH = re.compile(
+    r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|january|february|march|april|august"
+    r"|september|october|november|december)\b\.?(?: [0-9]{4})?",
+    re.IGNORECASE,
+)
+_BEFORE_A_MONTH = re.compile(
+    r"(?:[0-9](?:st|nd|rd|th)?|\b(?:in|of|since|during|early|mid|late|until|by|from|on))[ -]$",
+    re.IGNORECASE,
+)
+
+
+def is_of_date(text: str, start: int, end: int) -> bool:
+    """Whether a word that could be a name is the month of a date: `destroyed in March`."""
+    # A capital behind it makes it the first word of a name: `wreck of May Queen`.
+    opens_name = text[end : end + 1] == " " and text[end + 1 : end + 2].isupper()
+    is_month = not opens_name and _MONTH.fullmatch(text, start, end) is not None
+    return is_month and _BEFORE_A_MONTH.search(text, max(start - 12, 0), start) is not None
 
 
 @lru_cache(maxsize=4096)

@@ -12,6 +12,7 @@ from typing import NamedTuple, cast
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.dates import is_of_date
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.light_context import is_denied, letter_ahead
@@ -226,6 +227,8 @@ def read_name(
     used: list[int] = []
     last_end = head_end
     for item in items:
+        if item.role == "proper" and is_of_date(text, item.start, item.end):
+            continue
         if item.role == "quoted":
             parts.append(" ".join(item.text.strip('"').split()))
         elif item.role == "proper" and parts and text[last_end : item.start] == " ":

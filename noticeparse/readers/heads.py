@@ -12,6 +12,7 @@ from functools import cache, lru_cache
 
 from noticeparse import grammar
 from noticeparse.readers.cancelled import number_text, read_cancelled
+from noticeparse.readers.chart_joints import JOINTS, UNSURE, is_alike, is_joined, range_between
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.head_values import (
     ChartHead,
@@ -74,13 +75,16 @@ def read_head(text: str, near: int | None) -> Head:
         elif kind == "CHART_NUMBER" and (
             expects_chart
             or _is_another(chart, following)
-            or (names_several and _is_alike(text, before, part))
+            or (names_several and is_alike(text, before, part))
+            or is_joined(parts[max(at - 2, 0) : at + 1], JOINTS)
         ):
             chart = _next_chart(head, part, names_several=names_several)
             _part_of_number(head, chart, text, part)
             expects_chart = False
         elif kind == "CHART_NUMBER":
             _figure_left(head, text, before, part)
+            if is_joined(parts[max(at - 2, 0) : at + 1], UNSURE):
+                blame(head, "chart-unread", text[parts[at - 2].start : part.end], part)
         elif kind == "COMMA":
             expects_chart = expects_chart or chart is not None
         elif kind == "THIS_NOTICE":
@@ -90,7 +94,7 @@ def read_head(text: str, near: int | None) -> Head:
             head.this_notice = (number_text(part.text), part.start, part.end)
         elif kind == "CANCELS":
             head.cancels += read_cancelled(part.text, near)
-        elif names_several and (written := _range(text, before, part, following)):
+        elif names_several and (written := range_between(text, before, part, following)):
             # `Charts 802 to 804`: whether there is one between is not said.
             expects_chart = True
             blame(head, "chart-range", written, part)
@@ -113,13 +117,6 @@ def read_head(text: str, near: int | None) -> Head:
     _share_international(head, parts)
     _share(head, shared)
     return head
-
-
-def _is_alike(text: str, before: HeadPart | None, part: HeadPart) -> bool:
-    """Whether a number stands right behind another of its length: `Charts 802 803`."""
-    if before is None or before.kind != part.kind or text[before.end : part.start] != " ":
-        return False
-    return len(before.text) == len(part.text)
 
 
 def _next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead:
@@ -149,16 +146,6 @@ def _part_of_number(head: Head, chart: ChartHead, text: str, part: HeadPart) -> 
         blame(head, "chart-unread", text[part.start : rest.end()], part)
     elif (letter := _LETTER.match(text, part.end)) is not None:
         blame(head, "chart-head-unread", text[part.start : letter.end()], part)
-
-
-def _range(
-    text: str, before: HeadPart | None, part: HeadPart, following: HeadPart | None
-) -> str | None:
-    """The words of a range where `to` joins two chart numbers."""
-    if before is None or following is None or part.text.lower() != "to":
-        return None
-    joined = before.kind == following.kind == "CHART_NUMBER"
-    return text[before.start : following.end] if joined else None
 
 
 def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart) -> None:

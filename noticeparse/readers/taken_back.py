@@ -8,6 +8,7 @@ _TAKES_BACK = re.compile(
     r"(?<!until )(?<!unless )(?<!till )\bcancel(?:led|ed)\b(?! [0-9])"
     r"|\b(?:void|superseded|rescinded|revoked|repealed|disregard|ignore|rejected)\b"
     r"|\bdo not (?:insert|delete|plot|apply|chart|use|enter|add|remove)\b"
+    r"|\bbe (?:ignored|disregarded|left out|struck out)\b"
     r"|\bnot (?:yet )?(?:to be (?:inserted|deleted|charted|applied|used)|in force|valid)\b"
     r"|\b(?:notice|entry|row|correction|item) (?:is |was |has been )?withdrawn\b",
     re.IGNORECASE,

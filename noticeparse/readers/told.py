@@ -153,7 +153,8 @@ def _joined(items: list[Item]) -> tuple[list[Item], Companion | None]:
     if len(named) < 2:
         return items, None
     for at in range(named[0] + 1, named[-1]):
-        if items[at].role == "plain" and items[at].text.lower() == "and":
+        one = items[at]
+        if one.role == "plain" and one.text.lower() == "and" and not one.bracketed:
             return items[:at], Companion("with", items[at + 1].start, items[-1].end)
     return items, None
 
