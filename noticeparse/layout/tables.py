@@ -16,8 +16,8 @@ from noticeparse.layout.row_lines import (
     is_comment,
     is_heading,
     is_other_verb,
-    is_told,
     lone_verb,
+    opens_notice,
     runs_through,
     second_line,
 )
@@ -160,7 +160,7 @@ class TableReader:
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
         opening = notice_opening(self.text, line)
-        if opening is not None and ("notice" not in table.roles or is_told(table, opening)):
+        if opening is not None and opens_notice(self.text, table, line, opening):
             return False
         if table.is_of_halves and line.has("point", "half"):
             # Positions with hemispheres of their own need no titles.
