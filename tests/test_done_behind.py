@@ -83,3 +83,47 @@ def test_a_thing_without_a_sure_participle_has_no_verb(words: str) -> None:
     bulletin = parse(f"{HEAD}Wreck, inserted     {P}\n{words}     {Q}\nPile, removed     {R}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "pile", [AT_R])]
     assert errors(bulletin) & {"item-without-verb", "item-without-feature"}
+
+
+def test_places_stand_above_the_things() -> None:
+    bulletin = parse(
+        f"{HEAD}{P}\n   Wreck, inserted\n   Pile, removed\n{Q}\n   Depth 5 m, replaced by depth 6 m\n"
+    )
+    assert told(bulletin) == [
+        ("insert", "wreck", [AT_P]),
+        ("delete", "pile", [AT_P]),
+        ("replace", "sounding", [AT_Q]),
+    ]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"{P}\nWreck, inserted\n{Q}\nRock\n",
+        f"{P}\nWreck, inserted\n{Q}\nPile, removed\n{R}\n",
+    ],
+)
+def test_places_that_may_be_of_others_are_held_back(body: str) -> None:
+    bulletin = parse(HEAD + body)
+    assert told(bulletin) == []
+    assert errors(bulletin)
+
+
+def test_things_refer_to_lettered_places_above() -> None:
+    bulletin = parse(
+        f"{HEAD}(a) {P}\n(b) {Q}\nWreck, inserted, at (a)\nCable, removed, joining (a) and (b)\n"
+    )
+    assert told(bulletin) == [
+        ("insert", "wreck", [AT_P]),
+        ("delete", "cable_submarine", [AT_P, AT_Q]),
+    ]
+    assert not errors(bulletin)
+
+
+def test_rows_of_a_temporary_notice_are_commands_and_its_sentences_are_not() -> None:
+    head = "18(T)/26 Quill Sound.\nChart 802 [3/26] WGS84\n"
+    rows = f'Light-buoy "A1", withdrawn     {P}\nSpecial buoy, Fl.Y.3s, laid     {Q}\n'
+    assert [one[0] for one in told(parse(head + rows))] == ["delete", "insert"]
+    for more in (f'Light-buoy "A1" withdrawn in {P}.\n', rows + "It will be replaced in May.\n"):
+        assert actions_of(parse(head + more)) == []

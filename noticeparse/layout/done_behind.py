@@ -25,7 +25,8 @@ _DONE = re.compile(
     r"(?<![A-Za-z\"-])(?P<fill>(?:to be|now|newly|permanently) )?(?P<verb>"
     r"(?:(?:taken|struck|put|pulled|cut|rubbed|written|inked) (?:out|up|away|off|down|in))"
     r"|[A-Za-z]{3,14}(?:ed|awn)|(?:re-?)?laid|re-[a-z]{3,14}ed|built)"
-    r"(?P<chart> (?:on|in|from) (?:the|this) charts?)?(?![A-Za-z\"-])"
+    r"(?P<chart> (?:on|in|from) (?:the|this) charts?)?(?![A-Za-z\"-])",
+    re.IGNORECASE,
 )
 _ADJECTIVES = frozenset("charted shown located cleared destroyed lit plotted printed".split())
 """Participles that tell how a thing is, and not what is to be done."""
@@ -59,6 +60,58 @@ def stands_done_behind(text: str, lines: Sequence[Line]) -> bool:
     return told > 0
 
 
+def with_participles_apart(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines of a body whose places stand above such things, each participle an element.
+
+    `P` above `Wreck, inserted` and `Pile, removed`; any other body stays as it is.
+    """
+    if not _stand_above(text, lines):
+        return list(lines)
+    found = [_told(text, line, None, is_placed=True) for line in lines]
+    others = [line for line, told in zip(lines, found, strict=True) if told is None]
+    is_mixed = any(
+        line.has("verb", "passive", "label") or has_kind(text[line.start : line.end])
+        for line in others
+    )
+    if is_mixed or not any(found):
+        return list(lines)
+    return [
+        line if told is None else _apart(told) for line, told in zip(lines, found, strict=True)
+    ]
+
+
+def _stand_above(text: str, lines: Sequence[Line]) -> bool:
+    """Whether lines of places stand above lines of things: the first are places, the last none."""
+    told = [line for line in lines if not line.is_blank]
+    placed = [line.has("point", "half") for line in told]
+    words = [any(tells(text, e) for e in line.elements) for line in told]
+    alone = all(one != other for one, other in zip(placed, words, strict=True))
+    return bool(told) and alone and placed[0] and not placed[-1]
+
+
+def _apart(told: _Told) -> Line:
+    """The line with the participle behind its thing, as an element."""
+    verb = told.verb._replace(kind="passive")
+    at = told.line.elements.index(told.thing[-1]) + 1
+    return told.line._replace(elements=(*told.line.elements[:at], verb, *told.line.elements[at:]))
+
+
+def stands_in_rows(text: str, lines: Sequence[Line]) -> bool:
+    """Whether each line is such an item or places below it, in columns: no sentence of prose."""
+    told = [line for line in lines if not line.is_blank]
+    found = [_told(text, line, told[at + 1 :]) for at, line in enumerate(told)]
+    rows = all(
+        (one is not None and _is_row(line)) or not _opens(text, line, in_front=False)
+        for line, one in zip(told, found, strict=True)
+    )
+    return any(found) and rows
+
+
+def _is_row(line: Line) -> bool:
+    """Whether the place of a line, if it has one, stands in a column of its own."""
+    return all(e.gap for e in line.elements if e.kind in PLACES)
+
+
 def done_behind_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     """The stretches of such a body: a thing with its participle, and the places below it."""
     kept: list[Line] = []
@@ -66,15 +119,18 @@ def done_behind_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]
     in_front = _stands_in_front(text, lines)
     for at, line in enumerate(lines):
         is_rest = verb is None and bool(kept) and _is_open_name(text, kept)
-        told = _told(text, line, lines[at + 1 :], is_rest=is_rest)
+        told = _told(text, line, None if in_front else lines[at + 1 :], is_rest=is_rest)
+        told = told or _without_place(text, line, is_rest=is_rest)
         opens = told is not None or line.is_blank or _opens(text, line, in_front=in_front)
-        waits = verb is None and bool(kept) and told is not None and _waits(text, kept, in_front)
+        waits = told is not None and is_rest
         broken = verb is not None and told is None and _is_broken(text, kept)
         if kept and opens and not waits and not broken:
             yield Stretch(led(kept, verb), verb)
             kept, verb = [], None
         if told is not None:
             verb, line = told.verb, told.line
+        else:
+            line = _without_verb(line)
         kept.append(line)
     if kept:
         yield Stretch(led(kept, verb), verb)
@@ -111,12 +167,19 @@ def _relates(text: str, element: Element) -> bool:
     return all(part.kind != "words" for part in read_phrase(text[element.start : element.end]))
 
 
-def _waits(text: str, kept: Sequence[Line], in_front: bool) -> bool:
-    """Whether lines above go on with that of the participle: places, or part of a name."""
-    held = [e for line in kept for e in line.elements]
-    if in_front and held and not any(tells(text, e) for e in held):
-        return True
-    return _is_open_name(text, kept)
+def _without_verb(line: Line) -> Line:
+    """A line whose verb stands among its words, and is not sure, with words in its place."""
+    elements = [
+        e._replace(kind="words") if e.kind == "verb" and index > lead_index(line) else e
+        for index, e in enumerate(line.elements)
+    ]
+    return line._replace(elements=tuple(elements))
+
+
+def _without_place(text: str, line: Line, *, is_rest: bool) -> _Told | None:
+    """A line that ends with its participle, and whose place is not where it should be."""
+    told = _told(text, line, [], is_rest=is_rest, is_placed=True)
+    return None if told is None or told.rest else told
 
 
 def _is_broken(text: str, kept: Sequence[Line]) -> bool:
@@ -132,29 +195,44 @@ def _is_open_name(text: str, kept: Sequence[Line]) -> bool:
     return not any(e.kind in PLACES for e in held) and _is_broken(text, kept)
 
 
-def _told(text: str, line: Line, below: Sequence[Line], *, is_rest: bool = False) -> _Told | None:
+def _told(
+    text: str,
+    line: Line,
+    below: Sequence[Line] | None,
+    *,
+    is_rest: bool = False,
+    is_placed: bool = False,
+) -> _Told | None:
     """The line cut at the one participle behind its thing; None for other lines.
 
-    `is_rest` where the line goes on with the name of a thing.
+    Its place stands on it or `below`, or elsewhere where it `is_placed`; `is_rest` where the line
+    goes on with the name of a thing.
     """
     if line.is_blank or line.has("passive", "number", "key"):
         return None
     marks = list(takewhile(lambda e: e.kind in (*PLACES, *_MARKS), line.elements))
     run = list(takewhile(lambda e: e.kind in _WORDS, line.elements[len(marks) :]))
     behind = line.elements[len(marks) + len(run) :]
-    if not run or run[0].kind != "words" or any(tells(text, e) for e in behind):
+    if not run or run[0].kind != "words" or any(_tells_more(text, e) for e in behind):
         return None
     start, end = run[0].start, run[-1].end
     done = _participle(text, start, min(end, start + _LONGEST), is_rest=is_rest)
     if done is None:
         return None
-    has_place = any(e.kind in PLACES for e in (*marks, *behind))
+    letters = behind[:1] if behind and behind[0].kind == "label" else ()
+    has_place = is_placed or any(e.kind in PLACES for e in (*marks, *behind)) or bool(letters)
     rest = text[done.end() : end].strip(" ,:;.-")
     if not _fits(text[done.start("verb") : done.end("verb")], rest):
         return None
-    if not has_place and not _has_places_below(text, below, is_open=_is_broken(text, [line])):
+    is_open = _is_broken(text, [line])
+    if not has_place and not _has_places_below(text, below or (), is_open=is_open):
         return None
     return _cut(text, line, run, done)
+
+
+def _tells_more(text: str, element: Element) -> bool:
+    """Whether words behind a place say more than a bracket does: `(see block)`."""
+    return tells(text, element) and text[element.start] not in "(["
 
 
 def _participle(text: str, start: int, end: int, *, is_rest: bool) -> re.Match[str] | None:
