@@ -87,7 +87,8 @@ def test_a_thing_without_a_sure_participle_has_no_verb(words: str) -> None:
 
 def test_places_stand_above_the_things() -> None:
     bulletin = parse(
-        f"{HEAD}{P}\n   Wreck, inserted\n   Pile, removed\n{Q}\n   Depth 5 m, replaced by depth 6 m\n"
+        f"{HEAD}{P}\n   Wreck, inserted\n   Pile, removed\n{Q}\n"
+        "   Depth 5 m, replaced by depth 6 m\n"
     )
     assert told(bulletin) == [
         ("insert", "wreck", [AT_P]),
