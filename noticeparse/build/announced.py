@@ -23,7 +23,7 @@ def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
     behind = gather(context.text, item.tail).text.strip(" :.,").lower()
     if item.is_list_of_places:
         return tuple(place.label for place in places if place.label is not None)
-    if not is_connector(words) or not words.lower().startswith("pos"):
+    if not is_connector(words) or (words and not words.lower().startswith("pos")):
         return ()
     if behind and behind not in _TITLES:
         return ()

@@ -24,6 +24,13 @@ _TELLS_MORE = re.compile(
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,
 )
+# A noun that opens an item of its own: `Increase in the range of the light`.
+_NOUN_WITHIN = re.compile(
+    r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|sec|por|posi|eleva|direc|founda|loca|sta"
+    r"|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
+    r"|removal|withdrawal|change|transfer|shift|move|disposal|renewal|survey) (?:of|in|to) ",
+    re.IGNORECASE,
+)
 # A statement of its own, for which the verb carried down from above does not hold.
 _STATES = re.compile(
     r"\bthere (?:is|are|was|were)\b|\b(?:is|are|lies|lie|stands|stand) now\b"
@@ -42,8 +49,8 @@ def is_garbled(words: str) -> bool:
 
 
 def command_within(context: Context, words: Stretch) -> list[Fault]:
-    """A command among the words of another."""
-    second = _COMMAND_WITHIN.search(words.text)
+    """A command among the words of another, or a noun of one in front of them."""
+    second = _COMMAND_WITHIN.search(words.text) or _NOUN_WITHIN.search(words.text)
     if second is None:
         return []
     return [within(context, "verb-within-words", words, second.span())]

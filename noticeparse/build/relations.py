@@ -55,6 +55,8 @@ class Found:
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_unclear: bool = False
     """Whether words before a distance or a direction show that it is only a part of one."""
+    counts: list[int] = field(default_factory=list)
+    """What counts the places, each in its own row: `corner 1`, `corner 2`."""
     is_ring: bool = False
     has_places: bool = False
     has_lost_place: bool = False
@@ -85,6 +87,11 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
             found.radius_nm = part.value
         elif kind == "bearings":
             found.arc = part.value
+        elif kind == "counted":
+            found.counts.append(part.value.number)
+            counted = "bounded" if part.value.is_corner else "numbered"
+            found.relation = RELATIONS.get(counted, found.relation)
+            found.kinds.append(counted)
         elif kind == "close":
             found.lost_distance = found.lost_distance or bool(
                 _DISTANCE_BEFORE.search(text[: part.start])

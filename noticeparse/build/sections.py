@@ -137,6 +137,8 @@ class SectionReader:
             self.faults.append((Fault("chart-unread", *extent_of(draft.head), values), None))
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
+        if draft.panel:
+            head.charts[0].panel = self.context.text[slice(*draft.panel)].partition(" (")[0]
         if draft.letters:
             # What cannot be read for certain leaves every item without this chart.
             letters = read_items(self.context.text[slice(*draft.letters)])

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from noticeparse.build.relations import Found
 from noticeparse.context import Context
@@ -113,6 +114,10 @@ def _wrong(
     # A place that could not be read is told of where it stands.
     if len(found.positions) < _FEWEST.get(shape, 0) and not found.has_lost_place:
         yield "geometry-too-few-positions", {"shape": shape}
+    for above, number in pairwise([0, *found.counts]):
+        if number != above + 1:
+            yield "place-not-next", {"written": str(number), "before": str(above)}
+            break
     if found.relation == "centred_on" and found.radius_nm is None:
         words = " ".join(context.text[a:b] for a, b in item.pieces)
         if found.arc is None and _ROUND.search(words):
@@ -124,10 +129,10 @@ def _wrong(
             yield "geometry-along-coast", {}
         count = _COUNTED.search(f"{words} {leads}")
         if count is not None and not found.has_lost_place:
-            number = counted(count[1])
+            told = counted(count[1])
             # A ring that is closed has its first corner twice.
-            if number not in (len(found.positions), len(found.positions) + found.is_ring):
-                values = {"count": str(number), "found": str(len(found.positions))}
+            if told not in (len(found.positions), len(found.positions) + found.is_ring):
+                values = {"count": str(told), "found": str(len(found.positions))}
                 yield "geometry-not-as-counted", values
     leads_on = bool(found.destination) and not is_move
     runs = shape == "line" or (shape == "area" and "thence" in found.kinds)

@@ -16,6 +16,7 @@ from noticeparse.layout.line_leads import with_marks_apart
 from noticeparse.layout.prose import cut_prose, is_prose_body
 from noticeparse.layout.row_lines import awaits_points, heading_verb
 from noticeparse.layout.rows import RowReader
+from noticeparse.layout.rows_of_one import hold_rows_of_one
 from noticeparse.layout.signs import set_new_places
 from noticeparse.layout.titles import Cells
 from noticeparse.layout.wrapped_cells import Rest
@@ -118,29 +119,31 @@ class Assembly:
         number: str,
         previous: Piece | None = None,
         letters: Piece | None = None,
+        *,
+        panel: Piece | None = None,
     ) -> None:
         """Open the chart section that the columns of a row name."""
         self.end_body()
         if self.notice is None:
             self._new(None, None, head[0][0] if head else 0)
-        known = self._row_chart(head, number)
+        known = self._row_chart(head, number, panel)
         if known is not None:
             # Rows may go to and fro between the charts of their notice.
             self.charts = [known]
             return
         self.charts = []
-        self._add_chart(ChartDraft(head, number, previous, letters))
+        self._add_chart(ChartDraft(head, number, previous, letters, panel))
 
-    def _row_chart(self, head: list[Piece], number: str) -> ChartDraft | None:
+    def _row_chart(self, head: list[Piece], number: str, panel: Piece | None) -> ChartDraft | None:
         """The section of the open notice whose row gave the same chart in the same words."""
-        words = [self.text[slice(*piece)] for piece in head]
+
+        def said(pieces: list[Piece], panel: Piece | None) -> list[str]:
+            return [self.text[slice(*piece)] for piece in (*pieces, panel or (0, 0))]
+
         charts = self.notice.charts if self.notice else []
+        told = said(head, panel)
         return next(
-            (
-                one
-                for one in charts
-                if one.number == number and [self.text[slice(*p)] for p in one.head] == words
-            ),
+            (one for one in charts if one.number == number and said(one.head, one.panel) == told),
             None,
         )
 
@@ -158,7 +161,7 @@ class Assembly:
         self.notice = self._by_number.get(words) or self._new(words, number, number.start)
         self.charts = []
         for chart in charts:
-            self._add_chart(ChartDraft(list(chart.head), chart.number))
+            self._add_chart(ChartDraft(list(chart.head), chart.number, panel=chart.panel))
 
     def _new(self, words: str | None, number: Element | None, start: int) -> NoticeDraft:
         self.notice = NoticeDraft(
@@ -238,6 +241,7 @@ class Assembly:
         rows, self._rows = self._rows, None
         if rows is not None:
             if items := rows.finished():
+                hold_rows_of_one(self.text, items)
                 self._chart().items += items
             self.row_verb = rows.verb
         body, self.body = with_marks_apart(self.text, self.body), []
@@ -253,6 +257,7 @@ class Assembly:
         self._give(places)
         cut = cut_body(self.text, body)
         set_new_places(cut.items, self.codes)
+        hold_rows_of_one(self.text, cut.items)
         self._give(cut.items)
         if self.notice is not None:
             self.notice.class_headings += cut.headings
@@ -276,7 +281,9 @@ class Assembly:
             if items:
                 self._chart().items += items
             return
-        charts = [ChartDraft(list(chart.head), chart.number) for chart in self.charts]
+        charts = [
+            ChartDraft(list(chart.head), chart.number, panel=chart.panel) for chart in self.charts
+        ]
         following: Element | None = None
         for item in reversed(items):
             # A number stands at the end of its row; rows above without one share it.

@@ -6,6 +6,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.class_headings import give_classes, with_class_headings
+from noticeparse.layout.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.items import cut_items
@@ -28,10 +29,12 @@ class CutBody(NamedTuple):
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
-    body, headings = with_class_headings(text, lines)
+    body, headings = with_class_headings(text, with_participles_apart(text, lines))
     tells = any(line.has("passive") for line in body)
     commands = any(line.has("verb") for line in body) or (
-        stands_verb_last(text, body) or stands_in_the_middle(text, body)
+        stands_verb_last(text, body)
+        or stands_in_the_middle(text, body)
+        or stands_done_behind(text, body)
     )
     remarks: list[Prose] = []
     if commands:

@@ -112,6 +112,8 @@ class ChartDraft:
     """The notice before, where a column gives it."""
     letters: Piece | None = None
     """The numbers of its items, where a column gives them."""
+    panel: Piece | None = None
+    """Its panel, where a column gives it without a word for one."""
     items: list[Item] = field(default_factory=list)
 
 

@@ -17,7 +17,7 @@ KINDS: dict[str, ElementKind] = {
     "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",
     "CHART": "chart", "CHARTS_ONLY": "charts_only",
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
-    "VERB_OF_CHART": "verb", "VERB_AGENT": "verb",
+    "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
     "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words", "SECTOR": "words",

@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.counted import with_counted_items, with_counted_places
 from noticeparse.layout.cutter import Cutter
+from noticeparse.layout.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.drafts import Item, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import (
@@ -62,6 +63,8 @@ def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_things_apart(text, with_things_above(text, lines))
     if rows := rows_both_ways(text, lines):
         return _cut_stretches(text, rows, partial(_way_of_row, text))
+    if stands_done_behind(text, lines):
+        return _cut_stretches(text, done_behind_stretches(text, lines), partial(_way_told, text))
     if stands_in_the_middle(text, lines):
         return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
     if stands_told_below(text, lines):
@@ -80,6 +83,10 @@ def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
 
 def _way_of_row(text: str, row: Stretch) -> type[Cutter]:
     return PositionFirst if has_place_in_front(text, row) else FeatureFirst
+
+
+def _way_told(text: str, part: Stretch) -> type[Cutter]:
+    return PositionFirst if told_by_lines(text, part.lines) > 0 else FeatureFirst
 
 
 def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:

@@ -29,6 +29,7 @@ from noticeparse.layout.joints import (
     runs_on,
     verb_of_key,
 )
+from noticeparse.layout.noun_commands import commands_by_noun
 from noticeparse.layout.row_ends import settle_ends
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
@@ -129,6 +130,8 @@ class _LineReader:
                 kind = "bar"
             if token == "VERB_NOUN" and (words or _holds_more(found)):
                 kind = "words"
+            if token == "VERB_BY_NOUN" and not self._commands(found, words, end):
+                kind = "words"
             if kind in _RESTRICTED and token != "VERB_THERE":
                 kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
@@ -154,6 +157,14 @@ class _LineReader:
         _give_words(found, words)
         settle_ends(text, found)
         return found
+
+    def _commands(self, found: list[Element], words: list[int], end: int) -> bool:
+        """Whether a noun commands what stands behind it: `Insertion of a rock`."""
+        before = not words and any(e.kind in ("point", "half", "reference") for e in found)
+        is_title = any(e.kind == "number" for e in found)
+        return not is_title and commands_by_noun(
+            self._text, end, behind_place=before or (not found and self._behind_place)
+        )
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":

@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 from itertools import chain
 
 from noticeparse.faults import Fault
+from noticeparse.layout.done_behind import stands_in_rows
 from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.evidence import PLACES, opens_a_line, opens_paragraph, split_lead
@@ -37,6 +38,8 @@ _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 
 def is_prose_body(text: str, lines: Sequence[Line]) -> bool:
     """Whether the body of a temporary or preliminary notice is prose: no command stands in it."""
+    if stands_in_rows(text, lines):
+        return False
     return not any(_is_command(text, line, row == 0) for row, line in enumerate(lines))
 
 

@@ -4,7 +4,8 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.elements import Element
+from noticeparse.layout.elements import Element, words_of
+from noticeparse.layout.recognise import names_panel
 from noticeparse.layout.row_numbers import row_number, take_bracketed
 from noticeparse.layout.titles import Cells
 from noticeparse.readers.heads import read_parts
@@ -24,6 +25,8 @@ class RowHeads:
         """Whether rows of the open table have named their notices."""
         self._unread = ""
         """The words in the column of the notices that are no number of one."""
+        self._panel = ""
+        """The words in the column of the panels, of the last row that named a chart."""
         self._datums: set[Piece] = set()
         """Where cells of a datum stand."""
 
@@ -46,9 +49,16 @@ class RowHeads:
         datum = [(e.start, e.end) for e in cells.get("datum", [])]
         is_new |= self._is_other(datum)
         self._datums.update(datum)
-        if not cells.get("chart") and not is_new:
+        is_other = self._is_other_panel(cells)
+        if not cells.get("chart") and not is_new and not is_other:
             return
-        pieces = [(e.start, e.end) for role in HEAD_CELLS for e in cells.get(role, [])]
+        panel = self._bare_panel(cells)
+        pieces = [
+            (e.start, e.end)
+            for role in HEAD_CELLS
+            for e in cells.get(role, [])
+            if role != "panel" or panel is None
+        ]
         previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
         named = [e for e in cells.get("chart", []) if e.kind != "chart"]
         chart = " ".join(self.assembly.words(e) for e in named)
@@ -57,15 +67,33 @@ class RowHeads:
         if not chart and charts:
             head = charts[-1].head
             kept = [piece for piece in head if not datum or piece not in self._datums]
+            if is_other:
+                kept = [one for one in kept if not names_panel(self.assembly.text[slice(*one)])]
+                kept += [one for one in pieces if one not in datum]
             chart, pieces = current or "", kept + datum
-        if is_new or chart != current:
+        if is_new or is_other or chart != current:
             items = cells.get("items", [])
             letters = (items[0].start, items[-1].end) if items else None
             before = (previous[0][0], previous[-1][1]) if previous else None
             words = " ".join(self.assembly.text[slice(*piece)] for piece in datum)
             if words and not any(part.kind == "DATUM" for part in read_parts(words)):
                 cells["unknown_datum"] = cells["datum"]
-            self.assembly.open_row_chart(pieces, chart, before, letters)
+            self.assembly.open_row_chart(pieces, chart, before, letters, panel=panel)
+
+    def _is_other_panel(self, cells: Cells) -> bool:
+        """Whether a row names another panel than the one above, or the chart without any."""
+        if not cells.get("panel") and not cells.get("chart"):
+            return False
+        words = words_of(self.assembly.text, cells.get("panel", []))
+        above, self._panel = self._panel, words
+        return words != above and bool(self.assembly.charts)
+
+    def _bare_panel(self, cells: Cells) -> Piece | None:
+        """The cell of a panel that has no word for one: `A`, `Pell Basin`."""
+        cell = cells.get("panel", [])
+        if not cell or names_panel(words_of(self.assembly.text, cell)):
+            return None
+        return cell[0].start, cell[-1].end
 
     def _is_other(self, datum: list[Piece]) -> bool:
         """Whether the datum of a row is another than that of the section that is open."""

@@ -91,6 +91,13 @@ def is_told(table: Table, opening: NoticeOpening) -> bool:
     return table.mark == " " and opening.at > 0 and not opening.number.gap
 
 
+def opens_notice(text: str, table: Table, line: Line, opening: NoticeOpening) -> bool:
+    """Whether a number opens a notice: no column of the table is that of such numbers."""
+    if table.is_of_previous(text, line, opening.number):
+        return False
+    return "notice" not in table.roles or is_told(table, opening)
+
+
 def runs_through(table: Table, line: Line) -> bool:
     """Whether words run on through the columns of notice and chart, as a sentence does."""
     if table.mark != " ":

@@ -18,8 +18,8 @@ from noticeparse.layout.row_lines import (
     is_heading,
     is_lone_chart,
     is_other_verb,
-    is_told,
     lone_verb,
+    opens_notice,
     runs_through,
     second_line,
     tells_more,
@@ -162,7 +162,7 @@ class TableReader:
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
         opening = notice_opening(self.text, line)
-        if opening is not None and ("notice" not in table.roles or is_told(table, opening)):
+        if opening is not None and opens_notice(self.text, table, line, opening):
             return False
         is_head = line.has("chart") and self.assembly.body and not table.roles & set(_ACTION_CELLS)
         if is_head or (table.is_of_halves and line.has("point", "half")):

@@ -54,6 +54,13 @@ class Table(NamedTuple):
         """The roles of its columns."""
         return {column.role for column in self.columns if column.role}
 
+    def is_of_previous(self, text: str, line: Line, number: Element) -> bool:
+        """Whether a number stands under the title of the notice before, and opens none."""
+        if number is line.elements[0] or not (number.gap or self.mark != " "):
+            return False
+        column = self._column(text, line, number)
+        return column is not None and column.role == "previous"
+
     def holds_under(self, verb: str) -> bool:
         """Whether the columns hold on under a verb of its own line: from and to tell of moves."""
         return canonical_verb(verb) == "move" or not {"from", "to"} <= self.roles

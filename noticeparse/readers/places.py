@@ -21,7 +21,7 @@ from noticeparse.records.geometry import Arc, Bearings
 PartKind = Literal[
     "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
     "along", "from_", "to", "at", "close", "offset", "radius", "within_of", "arc",
-    "bearings", "ring",
+    "bearings", "ring", "counted",
 ]  # fmt: skip
 
 COMPASS = (
@@ -42,6 +42,14 @@ class Offset(NamedTuple):
     is_magnetic: bool
 
 
+class Counted(NamedTuple):
+    """One place of several: `corner 2`, `end 1`."""
+
+    is_corner: bool
+    """Whether it is that of an area."""
+    number: int
+
+
 class Part(NamedTuple):
     """A part of a phrase and the value it carries, if any; offsets count in the phrase."""
 
@@ -57,7 +65,7 @@ _KINDS: dict[str, PartKind] = {
     "VICINITY": "vicinity", "ALONG": "along", "FROM": "from_", "TO": "to", "AT": "at",
     "CLOSE_TO": "close", "CLOSE_DIRECTION": "close", "DIRECTION_OF": "close",
     "OFFSET": "offset", "RADIUS": "radius", "WITHIN_OF": "within_of",
-    "ARC": "arc", "BEARINGS": "bearings", "RING": "ring",
+    "ARC": "arc", "BEARINGS": "bearings", "RING": "ring", "COUNTED": "counted",
 }  # fmt: skip
 """The part that each terminal of the place grammar is."""
 
@@ -85,7 +93,7 @@ def radius_words(words: str) -> str:
     return words if "radius" in words.lower() else f"radius {words}"
 
 
-def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | None:
+def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | Counted | None:
     """What a part says beyond its kind: a direction, a bearing and distance, a radius, an arc."""
     if terminal in ("CLOSE_DIRECTION", "DIRECTION_OF"):
         return direction_in(text)
@@ -95,7 +103,15 @@ def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | None:
         return _length_nm(text)
     if terminal == "BEARINGS":
         return _arc(text)
+    if terminal == "COUNTED":
+        return Counted(text.lower().startswith("corner"), _count(text))
     return None
+
+
+def _count(text: str) -> int:
+    """The count at the end of `corner 2` or `end B`."""
+    written = text.rstrip(".:)").split()[-1].rpartition(".")[2]
+    return int(written) if written.isdigit() else ord(written.upper()) - ord("A") + 1
 
 
 class Split(NamedTuple):
@@ -107,7 +123,9 @@ class Split(NamedTuple):
 
 # What may name a reference between two relation words: `centred on THE LIGHT in`.
 _TAKES_REFERENCE = frozenset({"offset", "close", "centred", "from_", "vicinity", "arc"})
-_LINKS = frozenset({"separator", "to", "at", "from_", "joining", "along", "between", "ring"})
+_LINKS = frozenset(
+    {"separator", "to", "at", "from_", "joining", "along", "between", "ring", "counted"}
+)
 
 
 @lru_cache(maxsize=8192)

@@ -36,6 +36,10 @@ _STEMS: dict[str, Verb] = {
             "drawn",
             "addition",
             "insertion",
+            "establishment",
+            "installation",
+            "introduction",
+            "incorporation",
             "put",
             "incorporate",
             "include",
@@ -110,6 +114,12 @@ _STEMS: dict[str, Verb] = {
             "removal",
             "deletion",
             "withdrawal",
+            "discontinuance",
+            "discontinuation",
+            "disestablishment",
+            "erasure",
+            "expunction",
+            "elimination",
         ),
         "delete",
     ),
@@ -151,6 +161,7 @@ _STEMS: dict[str, Verb] = {
             "alteration",
             "amendment",
             "modification",
+            "reduction",
             "read",
             "for",
         ),
@@ -170,6 +181,7 @@ _STEMS: dict[str, Verb] = {
             "mv",
             "mov",
             "relocation",
+            "displacement",
         ),
         "move",
     ),
@@ -221,7 +233,7 @@ def canonical_verb(written: str) -> Verb | None:
         return None
     if words in _OF_THE_CHART:
         return _OF_THE_CHART[words]
-    for ending in LIST_ENDINGS:
+    for ending in (*LIST_ENDINGS, " of", " in"):
         words = words.removesuffix(ending)
     if tells_new_state(words):
         return "amend"
@@ -240,7 +252,7 @@ def canonical_verb(written: str) -> Verb | None:
 def _by_stem(word: str) -> Verb | None:
     for ending, stem_ending in (
         ("", ""), ("ed", ""), ("d", ""), ("s", ""), ("es", ""), ("ied", "y"), ("ted", "t"),
-        ("ing", ""), ("ing", "e"), ("ies", "y"),
+        ("red", ""), ("ing", ""), ("ing", "e"), ("ies", "y"),
     ):  # fmt: skip
         if ending and not word.endswith(ending):
             continue

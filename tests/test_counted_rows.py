@@ -1,0 +1,70 @@
+"""Rows that count the places of one thing: `corner 1  P`, `corner 2  Q`."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import HEAD, P, Q, R, actions_of, errors, told
+
+TITLES = "Action   Object                      Position\n"
+
+
+def rows(thing: str, counts: list[str]) -> str:
+    places = (P, Q, R, "46-00.60S 122-00.90W")
+    first, *others = zip(counts, places, strict=False)
+    more = "".join(f"                    {count:<17}{place}\n" for count, place in others)
+    return f"Insert   {thing:<11}{first[0]:<17}{first[1]}\n{more}"
+
+
+@pytest.mark.parametrize("titles", ["", TITLES])
+@pytest.mark.parametrize(
+    ("thing", "word", "shape"),
+    [
+        ("Fish farm", "corner", "area"),
+        ("Anchorage", "corner no.", "area"),
+        ("Cable", "end", "line"),
+        ("Pipeline", "turning point", "line"),
+    ],
+)
+@pytest.mark.parametrize("counts", ["123", "ABC"])
+def test_counted_rows_are_the_places_of_one_thing(
+    titles: str, thing: str, word: str, shape: str, counts: str
+) -> None:
+    bulletin = parse(HEAD + titles + rows(thing, [f"{word} {one}" for one in counts]))
+    (action,) = actions_of(bulletin)
+    assert action.usable
+    assert action.geometry.shape == shape
+    assert len(action.geometry.positions) == 3
+    assert not errors(bulletin)
+
+
+def test_counted_rows_below_a_participle() -> None:
+    bulletin = parse(
+        f"{HEAD}Restricted area, established:\n   corner 1   {P}\n   corner 2   {Q}\n"
+        f"   corner 3   {R}\nPile, removed   {Q}\n"
+    )
+    assert [(one[0], one[1], len(one[2])) for one in told(bulletin)] == [
+        ("insert", "restricted_area", 3),
+        ("delete", "pile", 1),
+    ]
+
+
+@pytest.mark.parametrize("titles", ["", TITLES])
+@pytest.mark.parametrize(
+    "counts",
+    [
+        ["corner 1", "corner 2", "corner 4"],
+        ["corner 2", "corner 3", "corner 4"],
+        ["corner 1", "comer 2", "corner 3"],
+        ["corner 1", "corner 2", "comer 3"],
+        ["angle 1", "angle 2", "angle 3"],
+        ["west end", "east end"],
+        ["NW corner", "NE corner", "SE corner"],
+        ["start", "end"],
+    ],
+)
+def test_rows_that_are_not_surely_counted_are_held_back(titles: str, counts: list[str]) -> None:
+    bulletin = parse(HEAD + titles + rows("Fish farm", counts))
+    assert told(bulletin) == []
+    assert errors(bulletin)
