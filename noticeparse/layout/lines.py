@@ -37,6 +37,10 @@ from noticeparse.readers.verbs import is_told_by_agent
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
+_PARTICIPLES = (
+    "laid", "relaid", "re-laid", "taken ", "struck ", "written ", "drawn ", "gone", "built", "found",
+)  # fmt: skip
+"""Verbs in the past tense that do not end like the others."""
 _BEFORE_AN_OPENING = frozenset(
     "label semicolon bar point half reference same number key rule charts_only".split()
 )
@@ -266,9 +270,9 @@ class _LineReader:
 
 def _is_past(text: str, start: int, end: int) -> bool:
     """Whether a verb in the past tense goes on with a word, and does not say who did it."""
-    told = text[start:end]
-    is_past = told[-2:].lower() == "ed" or told.lower().startswith(("laid", "taken"))
-    return is_past and runs_on(text, end) and not is_told_by_agent(told)
+    told = text[start:end].lower()
+    is_past = told.endswith("ed") or told.startswith(_PARTICIPLES)
+    return is_past and runs_on(text, end) and not is_told_by_agent(text[start:end])
 
 
 def _holds_more(found: list[Element]) -> bool:
