@@ -38,7 +38,8 @@ _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
 _PARTICIPLES = (
-    "laid", "relaid", "re-laid", "taken ", "struck ", "written ", "drawn ", "gone", "built", "found",
+    "laid", "relaid", "re-laid", "taken ", "struck ", "written ", "drawn ", "gone", "built",
+    "found",
 )  # fmt: skip
 """Verbs in the past tense that do not end like the others."""
 _BEFORE_AN_OPENING = frozenset(
