@@ -182,7 +182,7 @@ class _Reader(HeadReader):
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
             return
-        self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
+        line = self.keys.before(next(iter(self.lines[index + 1 : index + 2]), None), line)
         of_record = self.keys.block_is_open
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
