@@ -1,4 +1,7 @@
-"""The day and hour before the head of a notice, as in a log: `Sat 1 Aug 0615   Entry 61/26`."""
+"""What stands before the head of a notice and is no word for one.
+
+The day and hour, as in a log: `Sat 1 Aug 0615   Entry 61/26`; or that no chart is touched.
+"""
 
 from __future__ import annotations
 
@@ -22,8 +25,20 @@ _IN_FRONT = re.compile(
     re.IGNORECASE,
 )
 
+_NO_CHART = re.compile(
+    r"[^A-Za-z0-9]{0,8}(?:no charts?(?: (?:affected|concerned|touched|corrected))?|all charts|general)"
+    r" ?(?:[.:;,]|[-–]{1,2}(?= ))? {1,12}(?=[A-Za-z])",
+    re.IGNORECASE,
+)
+
 
 def behind_day(words: str) -> str:
     """The words behind the day, and perhaps the hour, that they open with; all where none does."""
     found = _IN_FRONT.match(words)
+    return words[found.end() :] if found else words
+
+
+def behind_no_chart(words: str) -> str:
+    """The words behind `NO CHART.`; all where they do not open so."""
+    found = _NO_CHART.match(words)
     return words[found.end() :] if found else words
