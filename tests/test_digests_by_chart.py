@@ -43,7 +43,7 @@ def test_the_line_of_a_chart_opens_its_notice(head: str) -> None:
 
 def test_what_is_to_be_done_with_all_charts_is_no_action() -> None:
     for said in ("Correct the charts you hold.", "Amend all charts on board by hand."):
-        bulletin = parse(f"CIRCULAR 9\nDigest. {said}\n\n{HEADS[0]}\n   Put in: wreck at {P}.\n")
+        bulletin = parse(f"FLEET CIRCULAR\n{said}\n\n{HEADS[0]}\n   Put in: wreck at {P}.\n")
         assert len(actions_of(bulletin)) == 1
         assert not codes(bulletin)
 

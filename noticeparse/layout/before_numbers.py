@@ -26,7 +26,8 @@ _IN_FRONT = re.compile(
 )
 
 _NO_CHART = re.compile(
-    r"[^A-Za-z0-9]{0,8}(?:no charts?(?: (?:affected|concerned|touched|corrected))?|all charts|general)"
+    r"[^A-Za-z0-9]{0,8}"
+    r"(?:no charts?(?: (?:affected|concerned|touched|corrected))?|all charts|general)"
     r" ?(?:[.:;,]|[-–]{1,2}(?= ))? {1,12}(?=[A-Za-z])",
     re.IGNORECASE,
 )

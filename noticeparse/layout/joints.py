@@ -111,9 +111,9 @@ def opens_note(words: str) -> bool:
     return said.startswith(_NOTES) or other is not None
 
 
-def speaks_of_sheets(text: str, verbs: Sequence[tuple[int, int]]) -> bool:
-    """Whether every one of these verbs says what is to be done with sheets or all charts."""
-    return all(_OF_SHEETS.match(text[start : start + 80].lower()) for start, _ in verbs)
+def speaks_of_sheets(text: str, start: int) -> bool:
+    """Whether a verb says what is to be done with sheets or all charts."""
+    return _OF_SHEETS.match(text[start : start + 80].lower()) is not None
 
 
 def tells_only(words: str) -> bool:

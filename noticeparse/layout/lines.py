@@ -27,6 +27,7 @@ from noticeparse.layout.joints import (
     leads_on,
     leads_to_place,
     runs_on,
+    speaks_of_sheets,
     verb_of_key,
 )
 from noticeparse.layout.row_ends import settle_ends
@@ -234,6 +235,8 @@ class _LineReader:
             is_free = gap or (letter.isalpha() and letter.islower())
             return kind if is_free and not (words and before_end == start) else "words"
         behind_dash = text[before_end - 2 : before_end] == " -"
+        if kind == "verb" and speaks_of_sheets(text, start):
+            return "words"
         is_past = kind == "verb" and _is_past(text, start, end)
         if (
             is_past

@@ -6,7 +6,6 @@ from collections.abc import Sequence
 
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.joints import speaks_of_sheets
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
@@ -45,13 +44,8 @@ def is_unknown_heading(text: str, line: Line) -> bool:
 
 
 def is_title_above(text: str, line: Line, below: Line | None) -> bool:
-    """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`.
-
-    Or of a sentence on how to correct, above all notices: `Correct the charts you hold.`
-    """
+    """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
     verbs = [element for element in line.elements if element.kind == "verb"]
-    if speaks_of_sheets(text, [(verb.start, verb.end) for verb in verbs]):
-        return True
     lead = line.elements[lead_index(line)]
     small = all(text[verb.start].islower() for verb in verbs)
     return small and lead not in verbs and below is not None and below.is_blank
