@@ -41,6 +41,7 @@ AS_A_STATE = {
     "in columns": f"NEW   light buoy Fl.R.3s   {P}\nOLD   buoy   {P}",
     "below words": f"Light, Tarn Point, {P}\nNew: light Fl.R.3s at {P}",
     "below a move": f"Moved: buoy at {P}\nNew: buoy at {Q}",
+    "below the old place": f"Moved: buoy from {P}\nNew: buoy at {Q}",
 }
 
 

@@ -21,7 +21,7 @@ _OLD = re.compile(
     re.IGNORECASE | re.MULTILINE,
 )
 _LONGEST = 600
-_COMPLETE = re.compile(r"\b(?:to|by|with|into|from|for)\b", re.IGNORECASE)
+_COMPLETE = re.compile(r"\b(?:to|by|with|into)\b", re.IGNORECASE)
 
 
 def with_new_thing(text: str, line: Line, body: Sequence[Line], below: Line | None) -> Line:
