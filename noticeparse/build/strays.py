@@ -43,8 +43,11 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
     """Whether another command stands on the line of an item, apart from it: two columns."""
     above, below = text.rfind("\n", 0, start) + 1, text.find("\n", end)
     behind = text[end : below if below >= 0 else len(text)].lstrip(".")
-    before = text[above:start]
-    beside = behind if _APART.match(behind) else before if _APART.search(before) else ""
+    # Behind an indented command, and a semicolon, stands one more of its items.
+    before = text[above:start].lstrip()
+    is_listed = before.rstrip().endswith(";")
+    is_apart = _APART.search(before) is not None and not is_listed
+    beside = behind if _APART.match(behind) else before if is_apart else ""
     is_command = any(map(canonical_verb, filter(str.isalpha, beside.split()[:_FIRST_WORDS])))
     return is_command and any(line.has("point", "half") for line in read_lines(beside))
 

@@ -6,6 +6,7 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
+from noticeparse.layout.before_numbers import behind_no_chart
 from noticeparse.layout.body import cut_body
 from noticeparse.layout.counted import announces_places
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
@@ -221,6 +222,13 @@ class Assembly:
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""
         (self.loose if self.notice is None else self.notice.prose).append(prose)
+
+    def goes_by_chart(self, before: str) -> bool:
+        """Whether the bulletin is sorted by chart; `NO CHART` before a number ends the chart."""
+        if self.is_by_chart and behind_no_chart(before) != before:
+            self.end_notice()
+            self.charts, self.carried = [], []
+        return self.is_by_chart
 
     def end_notice(self) -> None:
         """End the open notice; in a list by chart the chart head stays open."""

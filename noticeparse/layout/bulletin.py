@@ -181,7 +181,7 @@ class _Reader(HeadReader):
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
             return
-        self.keys.following = next(iter(self.lines[index + 1 : index + 2]), None)
+        line = self.keys.before(next(iter(self.lines[index + 1 : index + 2]), None), line)
         of_record = self.keys.block_is_open
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
@@ -260,7 +260,7 @@ class _Reader(HeadReader):
         self.keys.end_block()
         rest = line.elements[opening.at + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
-        by_chart = self.assembly.is_by_chart
+        by_chart = self.assembly.goes_by_chart(self.text[line.start : opening.number.start])
         is_bare = first is None and bool(self.assembly.charts)
         if by_chart and (is_bare or (first is not None and first.kind in ("verb", "label"))):
             # Under a chart head each row, or a line above its rows, has the number of a notice.

@@ -14,12 +14,9 @@ from noticeparse.layout.evidence import (
     AXIS_WORDS,
     PLACES,
     breaks_off,
-    is_lost_behind_stop,
-    is_unknown_verb,
     lead_index,
     may_be_item,
     opens_a_line,
-    verb_column,
 )
 from noticeparse.layout.halves import join_halves, lone_half
 from noticeparse.layout.joints import opens_note
@@ -27,6 +24,7 @@ from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
 from noticeparse.layout.things_before_verbs import stands_before_verb, without_colon
+from noticeparse.layout.unknown_verbs import is_lost_behind_stop, unknown_verb_end, verb_place
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
@@ -47,7 +45,7 @@ class Cutter(OpenItem):
         self.place_label: Element | None = None
         self.half: Element | None = None
         self.before: Point | None = None
-        self.verb_column = verb_column(lines)
+        self._verb_place = verb_place(text, lines)
         self._codes = margin_codes(text, lines)
 
     def run(self) -> None:
@@ -72,15 +70,12 @@ class Cutter(OpenItem):
             self.under_verb(None)
             self.verb_lost = elements[0]._replace(end=elements[-1].end)
             return
-        lead = lead_index(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
-            opens = index <= lead
-            if element.kind == "words" and (
-                self.is_lost_verb(line, index)
-                or is_lost_behind_stop(self.text, line, index, self.verb)
-            ):
-                self.take_lost_verb(element)
+            opens = index <= lead_index(line)
+            lost = self._lost_verb_end(line, index) if element.kind == "words" else None
+            if lost is not None:
+                self.take_lost_verb(element, lost)
             elif stands_before_verb(self.text, line, index):
                 self.close_item()
                 self.thing = without_colon(self.text, element)
@@ -162,23 +157,28 @@ class Cutter(OpenItem):
         self.under_verb(None)
         self.verb_lost = verbs[0]._replace(end=verbs[-1].end)
 
-    def is_lost_verb(self, line: Line, index: int) -> bool:
-        """Whether words stand where verbs stand, but are none."""
-        if is_title_of_waters(self.text, line, self.lines):
-            return False
-        opens = index <= lead_index(line)
-        return opens and is_unknown_verb(self.text, line, index, self.verb_column)
+    def _lost_verb_end(self, line: Line, index: int) -> int | None:
+        end = self.lost_verb_end(line, index)
+        if end is None and is_lost_behind_stop(self.text, line, index, self.verb):
+            element = line.elements[index]
+            end = element.start + len(self.text[element.start : element.end].partition(" ")[0])
+        return end
 
-    def take_lost_verb(self, element: Element) -> None:
-        """A word in the place of a verb: the verb above does not hold for what follows."""
+    def lost_verb_end(self, line: Line, index: int) -> int | None:
+        """Where words end that stand where verbs stand, but are none; None for others."""
+        if index > lead_index(line) or is_title_of_waters(self.text, line, self.lines):
+            return None
+        return unknown_verb_end(self.text, line, index, self._verb_place)
+
+    def take_lost_verb(self, element: Element, end: int) -> None:
+        """Words in the place of a verb: the verb above does not hold for what follows."""
         self.close_item()
-        words = self.text[element.start : element.end]
-        head, _, rest = words.partition(" ")
-        end = element.start + len(head)
         self.under_verb(None)
         self.verb_lost = element._replace(end=end)
-        if rest:
-            self._words(element._replace(start=end + 1), True)
+        rest = self.text[end : element.end]
+        start = end + len(rest) - len(rest.lstrip(" :"))
+        if start < element.end:
+            self._words(element._replace(start=start), True)
 
     def _label(self, element: Element, following: Element | None) -> None:
         if following is None or following.kind in PLACES or self._leads_to_end(following):

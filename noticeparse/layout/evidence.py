@@ -12,7 +12,7 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.joints import BULLETS
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.openings import only_qualifies, unknown_first_word
+from noticeparse.readers.openings import only_qualifies
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import gather
 
@@ -147,43 +147,6 @@ def lead_index(line: Line) -> int:
     return index
 
 
-def verb_column(lines: Sequence[Line]) -> int | None:
-    """The column in which every line that opens with a verb has it, if that is one column."""
-    leads = [(line, line.elements[lead_index(line)]) for line in lines if line.elements]
-    columns = [lead.start - line.start for line, lead in leads if lead.kind == "verb"]
-    if len(set(columns)) != 1:
-        return None
-    column = columns[0]
-    # A lone word may be a verb above its items, misspelt; it tells nothing of the column.
-    others = [
-        lead
-        for line, lead in leads
-        if lead.kind == "words" and lead.start - line.start == column and len(line.elements) > 1
-    ]
-    # A verb above its items stands in their column; a verb in its own line has words behind it.
-    own = any(
-        len(line.elements) > lead_index(line) + 1 for line, lead in leads if lead.kind == "verb"
-    )
-    return column if len(others) < len(columns) or own else None
-
-
-def is_unknown_verb(text: str, line: Line, index: int, column: int | None) -> bool:
-    """Whether a line stands where verbs stand, but with a word that is none."""
-    first = line.elements[index]
-    if column is None or first.start - line.start != column:
-        return False
-    words = text[first.start : first.end].rstrip(" :")
-    if " " in words:
-        return unknown_first_word(words) is not None
-    if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
-        return False
-    if len(line.elements) > index + 2 and not line.has("point", "half", "reference", "same"):
-        # Several cells and no place: a row of titles.
-        return False
-    second = line.elements[index + 1] if len(line.elements) > index + 1 else None
-    return second is None or (second.gap and second.kind == "words")
-
-
 def is_complete(words: str, *, is_replacement: bool) -> bool:
     """Whether a description could end here: it names a feature and does not break off."""
     last = words.rstrip()
@@ -250,19 +213,6 @@ def split_lead(text: str, pieces: list[Piece]) -> tuple[list[Piece], list[Piece]
     before = [(a, min(b, cut)) for a, b in pieces if a < cut]
     behind = [(max(a, cut), b) for a, b in pieces if b > cut]
     return before, behind
-
-
-def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
-    """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
-    if index == 0 or verb is None:
-        return False
-    words = text[line.elements[index].start : line.elements[index].end]
-    if line.elements[index - 1].kind != "semicolon" and not words.startswith("/ "):
-        return False
-    first = unknown_first_word(words.removeprefix("/ "))
-    above = text[verb.start : verb.end]
-    # A capital may begin a name; in capitals throughout it tells nothing.
-    return first is not None and (first.islower() or (first.isupper() and above.isupper()))
 
 
 def breaks_off(text: str, item: Item) -> bool:

@@ -280,7 +280,7 @@ class HeadReader:
         if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
             return
         this_notice = opened_notice(self.text[start:stop])
-        if this_notice is not None and (assembly.notice is None or assembly.is_by_chart):
+        if this_notice is not None and (assembly.is_by_chart or not assembly.has_numbers):
             assembly.is_by_chart = True
             assembly.switch_notice(this_notice, start)
         elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:

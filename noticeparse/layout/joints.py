@@ -67,10 +67,13 @@ _NOTES = (
 
 
 _OF_SHEETS = re.compile(
-    r"[a-z]{3,10} (?:all |the |any ){0,2}(?:earlier|previous|preceding|former) "
-    r"(?:sheets?|lists?|notices?|editions?|issues?|bulletins?|corrections?)\b"
+    r"[a-z]{3,10} (?:all |the |any |your |these |those ){0,2}"
+    r"(?:(?:earlier|previous|preceding|former) "
+    r"(?:sheets?|lists?|notices?|editions?|issues?|bulletins?|corrections?)"
+    r"|charts? (?:(?:that |which )?(?:you |are )?(?:hold|held|carry|carried|have)|on board|aboard"
+    r"|in (?:your|the ship's) (?:folio|outfit|charge)|in (?:ink|pencil)|by hand|accordingly))\b"
 )
-"""`Correct earlier sheets first`: what is to be done with sheets of notices, not on a chart."""
+"""What is to be done with sheets of notices, or all charts: `Correct the charts you hold`."""
 
 
 _OF_BOOKS = re.compile(
@@ -106,6 +109,11 @@ def opens_note(words: str) -> bool:
         return False
     other = _OF_SHEETS.match(said) or _OF_BOOKS.match(said)
     return said.startswith(_NOTES) or other is not None
+
+
+def speaks_of_sheets(text: str, start: int) -> bool:
+    """Whether a verb says what is to be done with sheets or all charts."""
+    return _OF_SHEETS.match(text[start : start + 80].lower()) is not None
 
 
 def tells_only(words: str) -> bool:

@@ -9,6 +9,7 @@ from noticeparse.layout.columns import key_role
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Element, Line, has_words
 from noticeparse.layout.lettered_places import is_lettered
+from noticeparse.layout.new_things import with_new_thing
 from noticeparse.layout.place_keys import (
     PLACED,
     UNKNOWN,
@@ -54,6 +55,13 @@ class KeyReader:
     def block_is_open(self) -> bool:
         """Whether a record of keys is under way."""
         return bool(self._block)
+
+    def before(self, following: Line | None, line: Line) -> Line:
+        """The line as it reads above the one that follows: `New:` before an item is its verb."""
+        self.following = following
+        if self._block or self._tables.table is not None:
+            return line
+        return with_new_thing(self.text, line, self.assembly.body, following)
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""

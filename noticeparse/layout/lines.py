@@ -27,6 +27,7 @@ from noticeparse.layout.joints import (
     leads_on,
     leads_to_place,
     runs_on,
+    speaks_of_sheets,
     verb_of_key,
 )
 from noticeparse.layout.noun_commands import commands_by_noun
@@ -38,6 +39,11 @@ from noticeparse.readers.verbs import is_told_by_agent
 _FEW = 12
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
+_PARTICIPLES = (
+    "laid", "relaid", "re-laid", "taken ", "struck ", "written ", "drawn ", "gone", "built",
+    "found",
+)  # fmt: skip
+"""Verbs in the past tense that do not end like the others."""
 _BEFORE_AN_OPENING = frozenset(
     "label semicolon bar point half reference same number key rule charts_only".split()
 )
@@ -240,6 +246,8 @@ class _LineReader:
             is_free = gap or (letter.isalpha() and letter.islower())
             return kind if is_free and not (words and before_end == start) else "words"
         behind_dash = text[before_end - 2 : before_end] == " -"
+        if kind == "verb" and speaks_of_sheets(text, start):
+            return "words"
         is_past = kind == "verb" and _is_past(text, start, end)
         if (
             is_past
@@ -277,9 +285,9 @@ class _LineReader:
 
 def _is_past(text: str, start: int, end: int) -> bool:
     """Whether a verb in the past tense goes on with a word, and does not say who did it."""
-    told = text[start:end]
-    is_past = told[-2:].lower() == "ed" or told.lower().startswith(("laid", "taken"))
-    return is_past and runs_on(text, end) and not is_told_by_agent(told)
+    told = text[start:end].lower()
+    is_past = told.endswith("ed") or told.startswith(_PARTICIPLES)
+    return is_past and runs_on(text, end) and not is_told_by_agent(text[start:end])
 
 
 def _holds_more(found: list[Element]) -> bool:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
+from noticeparse.layout.before_numbers import behind_day, behind_no_chart
 from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.radio_heads import number_without_year, opens_message
 from noticeparse.layout.recognise import is_source
@@ -80,7 +81,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     if _is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
         return None
-    words = words_of(text, before).strip()
+    words = behind_no_chart(behind_day(words_of(text, before).strip()))
     plain = words.lower().strip(" |")
     status = _status_before(plain)
     if status is not None:

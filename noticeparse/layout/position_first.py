@@ -18,6 +18,7 @@ from noticeparse.layout.evidence import (
 from noticeparse.layout.led_places import feature_column, is_listed
 from noticeparse.layout.mixed_rows import row_verb
 from noticeparse.layout.things_before_verbs import ends_behind_thing
+from noticeparse.layout.unknown_verbs import is_like_a_verb
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
@@ -59,9 +60,9 @@ class PositionFirst(Cutter):
         self.under_verb(None)
         self.pending.append(thing)
 
-    def take_lost_verb(self, element: Element) -> None:
+    def take_lost_verb(self, element: Element, end: int) -> None:
         """The item of the position in front of the word is lost; the verb above does not hold."""
-        start, end = element.start, element.end
+        start = element.start
         written = {"written": self.text[start:end]}
         self.verb, self.verb_is_own = None, False
         if self.item is not None:
@@ -69,14 +70,15 @@ class PositionFirst(Cutter):
             self.item.faults.append(Fault("verb-unknown", start, end, written))
             self.item.pieces.append((start, end))
 
-    def is_lost_verb(self, line: Line, index: int) -> bool:
-        """A single word in the column of the verbs, with words behind it, but no verb."""
+    def lost_verb_end(self, line: Line, index: int) -> int | None:
+        """The end of words in the column of the verbs, with words behind them, but no verb."""
         element = line.elements[index]
         words = self.text[element.start : element.end]
-        if index not in self._verb_places or not words.isalpha():
-            return False
+        if index not in self._verb_places or not is_like_a_verb(words):
+            return None
         behind = line.elements[index + 1 :]
-        return any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
+        is_lost = any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
+        return element.end if is_lost else None
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words describe what lies at the place before them."""
@@ -95,7 +97,7 @@ class PositionFirst(Cutter):
             told = words.lstrip(" ,").split()
             article = len(told) > 2 and told[1].lower() in ("the", "a", "an")
             if article and unknown_first_word(words.lstrip(" ,")) is not None:
-                self.take_lost_verb(element)
+                self.take_lost_verb(element, element.end)
                 return
         if item is not None and item is not self._led and self._is_to_behind_place(item, words):
             # The destination of a move stands before its `to`.

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.elements import Line
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
 from noticeparse.layout.joints import opens_note
 from noticeparse.layout.prose import paragraph
 from noticeparse.layout.unknown_keys import is_of_key, key_columns, opens_key
@@ -52,12 +52,16 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
     """The paragraphs, each blank line one of its own; a note is one up to the next command."""
     block: list[Line] = []
     in_note = False
+    column: int | None = None
     for line in lines:
         is_note = opens_key(text, line, keys) or (
             not line.is_blank and opens_note(text[line.elements[0].start : line.end])
         )
         is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
         is_new = is_new or (bool(block) and _stands_beside(text, block[-1], line))
+        is_new = is_new or (bool(block) and _closes(text, block[-1], line, column))
+        if line.has("verb"):
+            column = min(_lead(line), _lead(line) if column is None else column)
         if block and (line.is_blank or is_new or block[-1].is_blank):
             yield block
             block = []
@@ -99,6 +103,26 @@ def _is_sentence(text: str, line: Line) -> bool:
     return opens and words.endswith(".") and len(words.split()) >= _FEWEST_OF_SENTENCE
 
 
+_CONDITIONS = frozenset(
+    "until till if when while only from during after before unless provided except".split()
+)
+
+
+def _closes(text: str, above: Line, line: Line, column: int | None) -> bool:
+    """Whether a line left of all commands, close below the place of an item, closes the list.
+
+    `Sheet closed 14 Aug, J. Amory.`: a capital begins it, and it names no feature and no place.
+    """
+    if column is None or line.is_blank or above.is_blank or _lead(line) >= column:
+        return False
+    last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
+    if last is None or last.kind not in PLACES or any(e.kind != "words" for e in line.elements):
+        return False
+    words = text[line.elements[0].start : line.end]
+    is_condition = words.split()[0].strip(",.").lower() in _CONDITIONS
+    return words[0].isupper() and not is_condition and not has_kind(words)
+
+
 def _heads(line: Line) -> bool:
     """Whether a verb stands alone on its line: what is below it may be one of its items."""
     return all(e.kind in ("verb", "label", "bar") for e in line.elements)
@@ -122,6 +146,9 @@ def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) ->
     if not is_sentence or in_columns or first.start - block[0].start > column:
         return False
     sentence = text[block[0].start : block[-1].end].replace(",", " ").replace(".", " ")
+    if first.start - block[0].start < column and not stands_behind_blank(text, first.start):
+        has_place = any(line.has("point", "half", "reference") for line in block)
+        return not (has_place or has_kind(sentence))
     told = {words.split()[0].lower(), *sentence.split()}
     if not heads and first.start - block[0].start == column and _is_sentence(text, block[0]):
         return True

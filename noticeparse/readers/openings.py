@@ -7,12 +7,18 @@ from functools import lru_cache
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.told import told_by
 
+_PARTICLES = frozenset("up out off away down in over".split())
+
 
 @lru_cache(maxsize=4096)
 def unknown_first_word(text: str) -> str | None:
     """The first word of `Adjourn spoil ground buoy`: unknown, a feature behind it; else None."""
     head, _, rest = text.partition(" ")
     rest = rest.lstrip("-: ")
+    particle, _, behind = rest.partition(" ")
+    if particle.lower() in _PARTICLES:
+        # `Fished up wreck`
+        rest = behind.lstrip("-: ")
     # An article behind the word tells as much as a feature: `Ventilate the …`.
     leads = leads_feature(rest) or rest.lower().startswith(("the ", "a ", "an "))
     if not head.replace("-", "").isalpha() or len(head) < 3 or not rest or not leads:

@@ -1,0 +1,57 @@
+"""A digest sorted by chart, where each chart's line names its notice and the one before."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import P, Q, actions_of, codes, errors
+
+PREAMBLE = (
+    "FLEET CIRCULAR 9 / 2026\n1 June 2026\n\n"
+    "Digest of the corrections received. Correct the charts you hold and sign the log.\n\n"
+)
+HEADS = [
+    ">> CHART 77, MORRANE INLET. Notice 1340/26, to follow 1298/26.",
+    ">> CHART 77 - MORRANE INLET - Notice 1340/26 (follows 1298/26)",
+    "Chart 77: Notice 1340/26, following 1298/26",
+    "CHART 77. NOTICE 1340 of 2026. PREVIOUS 1298 of 2026",
+    "CHART 77 | NM 1340/26 | prev 1298/26",
+    "=== CHART 77, MORRANE INLET === correction 1340/26, next after 1298/26",
+    "CHART 77. To follow 1298/26. Notice 1340/26.",
+]
+
+
+@pytest.mark.parametrize("head", HEADS)
+def test_the_line_of_a_chart_opens_its_notice(head: str) -> None:
+    other = head.replace("77", "79").replace("1298", "1297")
+    bulletin = parse(
+        f"{PREAMBLE}{head}\n   Put in: wreck at {P}; rock at {Q}.\n\n"
+        f"{other}\n   Put in: wreck at {P}.\n\n"
+        ">> NO CHART. Notice 1360(P)/26.\n   Dredging is planned.\n"
+    )
+    first, last = bulletin.notices
+    assert [first.id, last.id] == ["1340/26", "1360(P)/26"]
+    assert [(one.chart, one.previous and one.previous.number) for one in first.charts] == [
+        ("77", 1298),
+        ("79", 1297),
+    ]
+    assert [len(one.actions) for one in first.charts] == [2, 1]
+    assert not last.charts
+    assert not errors(bulletin)
+
+
+def test_what_is_to_be_done_with_all_charts_is_no_action() -> None:
+    for said in ("Correct the charts you hold.", "Amend all charts on board by hand."):
+        bulletin = parse(f"FLEET CIRCULAR\n{said}\n\n{HEADS[0]}\n   Put in: wreck at {P}.\n")
+        assert len(actions_of(bulletin)) == 1
+        assert not codes(bulletin)
+
+
+def test_a_correction_beside_a_chart_is_the_notice_before() -> None:
+    (notice,) = parse(
+        f"40/26 Quill Sound.\nChart 77, correction 30/26\nInsert wreck {P}\n"
+    ).notices
+    assert notice.id == "40/26"
+    assert notice.charts[0].previous is not None
+    assert notice.charts[0].previous.number == 30
