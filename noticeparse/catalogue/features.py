@@ -106,8 +106,8 @@ ENTRIES = (
         "the same words put something on the chart and take something off",
         "read the item in the original notice and make two of it",
         _PRACTICE,
-        bad="Insert special buoy ‹in place of› wreck 46-00.00S 122-00.00W",
-        good="Replace wreck with special buoy 46-00.00S 122-00.00W",
+        bad="Insert special buoy ‹in place of› the old one 46-00.00S 122-00.00W",
+        good="Insert special buoy in place of wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "feature-kind-apposed",
