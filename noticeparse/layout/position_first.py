@@ -72,12 +72,10 @@ class PositionFirst(Cutter):
 
     def lost_verb_end(self, line: Line, index: int) -> int | None:
         """The end of words in the column of the verbs, with words behind them, but no verb."""
-        element = line.elements[index]
-        words = self.text[element.start : element.end]
-        if index not in self._verb_places or not is_like_a_verb(words):
-            return None
-        behind = line.elements[index + 1 :]
-        is_lost = any(e.kind == "words" and e.gap for e in behind) and not is_connector(words)
+        element, *behind = line.elements[index:]
+        words = self.words_of([element])
+        is_lost = is_like_a_verb(words) and not is_connector(words) and index in self._verb_places
+        is_lost = is_lost and any(e.kind == "words" and e.gap for e in behind)
         return element.end if is_lost else None
 
     def take_words(self, element: Element, opens: bool) -> None:
