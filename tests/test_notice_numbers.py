@@ -170,7 +170,8 @@ def test_a_number_in_brackets_below_a_chart_is_the_notice_before(blank: str) -> 
     text = f"{EDITION}41/26 Quill Sound\nChart 802\n{blank}[30/26]\nInsert wreck {P}\n"
     (notice,) = parse(text).notices
     (chart,) = notice.charts
-    assert chart.previous is not None and chart.previous.number == 30
+    assert chart.previous is not None
+    assert chart.previous.number == 30
 
 
 @pytest.mark.parametrize("words", ["Port Ellory", "2. Port Ellory", "Approaches to Quill 2"])
