@@ -39,6 +39,7 @@ from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, un
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
+from noticeparse.layout.head_sentences import with_heads_apart
 from noticeparse.layout.lines import read_lines
 from noticeparse.layout.look_alikes import with_words_mended
 from noticeparse.layout.markup import without_marks
@@ -114,7 +115,7 @@ def laid_out(
     """
     repaired = repair(without_surrogates(text))
     mended = with_words_mended(repaired.text)
-    years = with_years_behind(mended.text)
+    years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
     lines = list(read_lines(words))
     rows = _rows_within(repaired, lines, furniture)
