@@ -6,7 +6,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.asides import takes_cancellation
+from noticeparse.layout.asides import takes_cancellation, takes_previous
 from noticeparse.layout.bare_heads import with_bare_heads
 from noticeparse.layout.cuts import (
     heading_before,
@@ -178,7 +178,7 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if takes_cancellation(self.assembly, line):
+        if takes_cancellation(self.assembly, line) or takes_previous(self.assembly, line):
             return
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
