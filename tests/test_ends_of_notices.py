@@ -54,3 +54,10 @@ def test_the_sheet_of_a_survey_is_no_chart() -> None:
     head = "40/26\nQuill Sound.\nAuthority: Survey launch Petrel, field sheet 88.\n"
     (notice,) = parse(f"{head}Chart 802 [3/26]\nInsert wreck {P}\n").notices
     assert [one.chart for one in notice.charts] == ["802"]
+
+
+def test_a_cable_between_places_runs_from_one_to_the_other() -> None:
+    text = f"40/26\nQuill Sound.\nChart 802 [3/26]\nInsert submarine cable between {P} and {Q}\n"
+    (action,) = parse(text).notices[0].charts[0].actions
+    assert (action.geometry.shape, action.geometry.relation) == ("line", "joining")
+    assert action.usable
