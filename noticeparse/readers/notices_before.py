@@ -47,6 +47,13 @@ def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
     return parts[:at], parts[at + 1 :]
 
 
+def set_shared(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
+    """The notices before of several charts that stand behind the last of these."""
+    set_in_order(head, parts, near)
+    set_beside(head, parts, near)
+    set_for_all(head, parts, near)
+
+
 def set_in_order(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     """Numbers behind the last of several charts: `Charts 12 and 14 (last 188/26 and 190/26)`."""
     at = [index for index, part in enumerate(parts) if part.kind in _NUMBERS]
