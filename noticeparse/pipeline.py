@@ -39,7 +39,9 @@ from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, un
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
+from noticeparse.layout.head_sentences import with_heads_apart
 from noticeparse.layout.lines import read_lines
+from noticeparse.layout.look_alikes import with_words_mended
 from noticeparse.layout.markup import without_marks
 from noticeparse.layout.shared_degrees import refuse_far_degrees
 from noticeparse.layout.years_in_front import with_years_behind
@@ -68,6 +70,8 @@ class Laid(NamedTuple):
     """What is told of the years that stood in front of the numbers of notices."""
     number_sign: str
     """What stood between number and year."""
+    mended: tuple[Fault, ...] = ()
+    """What is told of words whose letters were exchanged."""
 
 
 def read_bulletin(
@@ -110,7 +114,8 @@ def laid_out(
     `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
     repaired = repair(without_surrogates(text))
-    years = with_years_behind(repaired.text)
+    mended = with_words_mended(repaired.text)
+    years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
     lines = list(read_lines(words))
     rows = _rows_within(repaired, lines, furniture)
@@ -125,7 +130,8 @@ def laid_out(
         lines = [line for line in lines if line.start < end]
         text = text[: len(repaired.given)]
     told = years.until(len(words))
-    return Laid(text, repaired, words, lines, layout, layout.ignored + marks, told, years.sign)
+    ignored, mends = layout.ignored + marks, mended.until(len(words))
+    return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends)
 
 
 def read_laid(
@@ -144,7 +150,7 @@ def read_laid(
     With `said` the text is a part of a longer one, of which that was said before; it is filled up.
     The notices are then not held against an edition of which others are missing.
     """
-    text, repaired, words, lines, layout, ignored, years, sign = laid
+    text, repaired, words, lines, layout, ignored, years, sign, mended = laid
     context = Context(repaired, words, ignored, has_years_in_front=bool(years), number_sign=sign)
     front = SaidBefore() if said is None else said
     edition, left, dates, context.year = read_edition(context, layout.front, front)
@@ -153,7 +159,7 @@ def read_laid(
     context.datum, context.depth_unit = said_of_all(context, general, front)
     context.corrected = corrected_before(context, layout.front)
 
-    located = [Located(fault) for fault in (*faults, *years)]
+    located = [Located(fault) for fault in (*faults, *years, *mended)]
     located += _character_faults(context, text) + dates
     notices: list[Notice] = []
     told = ignored + layout.left_out

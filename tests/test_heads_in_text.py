@@ -179,3 +179,27 @@ def test_charts_in_the_margin_each_in_front_of_its_items() -> None:
     assert [(one.chart, [a.feature.kind for a in one.actions]) for one in charts] == [
         ("802", ["wreck"]), ("803", ["rock", "pile"]), ("12", ["wreck"]),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "On Chart 802 (INT 9802), whose preceding notice is 31/2026, insert a",
+        "On Chart 802, whose last correction was No. 31 of 2026, insert a",
+        "On Chart 802, last corrected by 31/2026, insert a",
+        "On chart 802 (preceding notice 31/2026) insert a",
+        "On Chart 802 [31/2026] insert a",
+    ],
+)
+@pytest.mark.parametrize("at", [0, 2, 4, 6, 8])
+def test_a_head_within_a_sentence_wherever_its_lines_are_broken(said: str, at: int) -> None:
+    words = said.split()
+    broken = " ".join(words[:at]) + "\n" + " ".join(words[at:])
+    text = f"46/2026. Quill Sound. {broken.strip()} wreck in {P}, and delete the rock in {Q}.\n"
+    (notice,) = parse(text).notices
+    (chart,) = notice.charts
+    assert (chart.chart, chart.previous and chart.previous.number) == ("802", 31)
+    assert [(a.verb, a.feature.kind, a.usable) for a in chart.actions] == [
+        ("insert", "wreck", True), ("delete", "rock", True),
+    ]  # fmt: skip
+    assert text[chart.actions[0].span.start :].startswith("insert")

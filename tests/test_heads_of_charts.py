@@ -306,3 +306,30 @@ def test_what_is_told_of_charts_in_a_heading_runs_on() -> None:
         ("16", 309, "WGS84"),
     ]
     assert [(one.number, one.status) for one in notice.cancels] == [(171, "preliminary")]
+
+
+@pytest.mark.parametrize(
+    ("said", "numbers"),
+    [
+        ("30/26 (both charts)", [30, 30]),
+        ("30/26 (all charts)", [30, 30]),
+        ("30/26 (802), 31/26 (803)", [30, 31]),
+        ("30/26 (803), 31/26 (802)", [31, 30]),
+        ("30/26 and 31/26", [30, 31]),
+    ],
+)
+@pytest.mark.parametrize("is_stacked", [True, False])
+def test_the_notices_before_of_charts_that_share_a_head(
+    said: str, numbers: list[int], is_stacked: bool
+) -> None:
+    joint = "\n" if is_stacked else " "
+    text = (
+        f"Notice 40/26\nArea\nQuill Sound, Old Harbour\nCharts{joint}802 and 803\n"
+        f"Last corrected by{joint}{said}\nDatum{joint}WGS84\nInsert wreck {P}\n"
+    )
+    (notice,) = parse(text).notices
+    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert read == list(zip(["802", "803"], numbers, strict=True))
+    assert [one.datum is not None for one in notice.charts] == [True, True]
+    if is_stacked:
+        assert notice.heading == "Quill Sound, Old Harbour"

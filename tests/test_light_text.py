@@ -11,6 +11,7 @@ from hypothesis import strategies as st
 from lark import Lark
 
 from noticeparse.grammar import from_folder
+from noticeparse.readers.features import read_feature
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.lights import read_light
 
@@ -213,3 +214,21 @@ def test_long_texts_take_linear_time(finder: Lark, seed: str) -> None:
     read_sectors.__wrapped__(text, ())
     finder.parse(text)
     assert time.perf_counter() - started < 5
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "LIGHT FL R 2S ELEVATION 5 METRES RANGE 3 MILES",
+        "light, Fl.R.2s5m, range 3 miles",
+        "light Fl R 2s 5m range 3M",
+        "light, Fl.R.2s, elevation 5m, range 3 nautical miles",
+        "light, Fl.R.2s, elevation 5 metres and nominal range 3 miles",
+    ],
+)
+def test_words_behind_a_character_say_elevation_and_range(words: str) -> None:
+    reading = read_feature(words, None)
+    light = reading.feature.light
+    assert light is not None
+    assert (light.period_s, light.elevation_m, light.ranges_nm) == (2, 5, [3])
+    assert list(reading.faults) == []

@@ -125,7 +125,7 @@ def test_a_sentence_about_two_notices_opens_none() -> None:
 
 
 LOST = (
-    "42(T)26 Port Ellory", "42-2026 Port Ellory", "42.26 Port Ellory",
+    "42(T)26 Port Ellory", "42-2026 Port Ellory", "42.26 Port Ellory", "[42.26] Port Ellory",
     "42 & 43/26 Port Ellory", "T&P 42/26 Port Ellory", "42(T) Port Ellory", "42 Port Ellory",
     "Temp 45/26", "42/ 26 Port Ellory", "4 2/26 Port Ellory", "l42/26 Port Ellory",
     "42(T/26 Port Ellory", "42(7)/26 Port Ellory", "Notice to Mariners 42 for 2026",
@@ -142,6 +142,36 @@ def test_what_stands_below_a_head_that_cannot_be_read_is_not_of_the_notice_above
     assert (above.id, [one.chart for one in above.charts]) == ("41/26", ["802"])
     assert (below.id, [one.chart for one in below.charts]) == (None, ["803"])
     assert [one.span.line for one in bulletin.findings if one.severity == "error"] == [8]
+
+
+@pytest.mark.parametrize(
+    ("head", "notice_id"),
+    [
+        ("[ 42/26 ]   PORT ELLORY, Inner Basin.   Buoys", "42/26"),
+        ("[42/26] Port Ellory", "42/26"),
+        ("( 42/26 ) Port Ellory", "42/26"),
+        ("[ NM 42/2026 ] Port Ellory", "42/26"),
+        ("[ 42(T)/26 ] Port Ellory", "42(T)/26"),
+        ("[42/26]\nPort Ellory - Wreck", "42/26"),
+        ("[42/26]", "42/26"),
+    ],
+)
+def test_a_number_in_brackets_opens_a_notice_behind_a_blank_line(
+    head: str, notice_id: str
+) -> None:
+    text = f"{EDITION}[ 41/26 ] Quill Sound\n{BODY}\n{head}\n{BODY.replace('802', '803')}"
+    bulletin = parse(text)
+    assert [one.id for one in bulletin.notices] == ["41/26", notice_id]
+    assert [one.severity for one in bulletin.findings if one.severity != "info"] == []
+
+
+@pytest.mark.parametrize("blank", ["", "\n"])
+def test_a_number_in_brackets_below_a_chart_is_the_notice_before(blank: str) -> None:
+    text = f"{EDITION}41/26 Quill Sound\nChart 802\n{blank}[30/26]\nInsert wreck {P}\n"
+    (notice,) = parse(text).notices
+    (chart,) = notice.charts
+    assert chart.previous is not None
+    assert chart.previous.number == 30
 
 
 @pytest.mark.parametrize("words", ["Port Ellory", "2. Port Ellory", "Approaches to Quill 2"])

@@ -164,3 +164,18 @@ class TestLettersOfAList:
     def test_a_letter_of_which_nothing_is_told_is_no_action(self) -> None:
         bulletin = parse(f"{HEAD}Positions: A {P}; B {Q}.\nAt A: insert rock.\n")
         assert errors(bulletin) == {"item-without-verb"}
+
+
+@pytest.mark.parametrize(
+    ("word", "verb"),
+    [
+        ("Laid", "insert"), ("Relaid", "insert"), ("Built", "insert"), ("Found", "insert"),
+        ("Installed", "insert"), ("Erected", "insert"), ("Discovered", "insert"),
+        ("Recovered", "delete"), ("Dismantled", "delete"), ("Taken up", "delete"),
+        ("Struck out", "delete"),
+    ],
+)  # fmt: skip
+def test_what_was_done_stands_in_the_column_of_the_verbs(word: str, verb: str) -> None:
+    text = f"{HEAD}{word:14}{P}   pile\nInserted      {Q}   wreck\n"
+    bulletin = parse(text)
+    assert told(bulletin) == [(verb, "pile", [AT_P]), ("insert", "wreck", [AT_Q])]

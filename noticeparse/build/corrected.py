@@ -9,13 +9,15 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.context import Context
+from noticeparse.layout.asides import lead_of_previous
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Line
 from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 
 _NUMBER = r"[0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9/])"
 _EACH = re.compile(
-    r"(?:charts? )?([A-Z]{0,3} ?[0-9]{1,6}[A-Z]?)(?: by | with | - |: ?| ?= ?| \(| )"
+    r"(?:charts? )?([A-Z]{0,3} ?[0-9]{1,6}[A-Z]?)(?: by | with | - |: ?| ?= ?| \(|, ?| )"
     rf"({_NUMBER})\)?",
     re.IGNORECASE,
 )
@@ -36,15 +38,30 @@ def corrected_before(context: Context, front: Sequence[Line]) -> dict[str, tuple
     for line in front:
         words = context.text[line.start : line.end]
         lead = _LEAD.search(words)
-        at = lead.end() if lead is not None else len(words)
-        for _ in range(_MOST):
-            pair = _EACH.match(words, at)
-            ref = read_number(pair[2], context.year) if pair else None
-            if pair is None or ref is None:
-                break
-            found.setdefault(pair[1].replace(" ", ""), (ref, pair[2]))
-            joint = _JOINT.match(words, pair.end())
-            if joint is None:
-                break
-            at = joint.end()
+        if lead is not None:
+            _read_pairs(words[lead.end() :], context.year, found)
     return found
+
+
+def told_at_the_end(context: Context, pieces: Sequence[Piece]) -> dict[str, tuple[NoticeRef, str]]:
+    """The notice last on each chart, as lines below the items of a notice say it."""
+    found: dict[str, tuple[NoticeRef, str]] = {}
+    for start, end in pieces:
+        words = " ".join(context.text[start:end].split())
+        if (behind := lead_of_previous(words)) is not None:
+            _read_pairs(words[behind:], context.year, found)
+    return found
+
+
+def _read_pairs(words: str, year: int | None, found: dict[str, tuple[NoticeRef, str]]) -> None:
+    at = 0
+    for _ in range(_MOST):
+        pair = _EACH.match(words, at)
+        ref = read_number(pair[2], year) if pair else None
+        if pair is None or ref is None:
+            return
+        found.setdefault(pair[1].replace(" ", ""), (ref, pair[2]))
+        joint = _JOINT.match(words, pair.end())
+        if joint is None:
+            return
+        at = joint.end()

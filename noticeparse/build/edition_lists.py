@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
@@ -18,8 +19,10 @@ from noticeparse.records.bulletin import EditionList, ListEntry, ListKind
 from noticeparse.records.reference import NoticeRef, NoticeStatus
 
 _CHARTS = frozenset({"chart", "charts", "chart no", "chart number"})
+_PAGES = frozenset({"page", "pages", "page no", "pp", "p", "on page"})
 _AHEAD = 3
 _NOTICES = ("NOTICE_NUMBER", "BARE_NUMBER")
+_FIGURE = re.compile(r"(?<=[ \t])[0-9]{1,4}(?:[ ]?[,&-][ ]?[0-9]{1,4}){0,8}(?![^ \t\n,;|])")
 _OF_CHARTS = ("index_of_charts", "cumulative")
 """Kinds of list with a chart a line and the notices behind it."""
 
@@ -31,6 +34,7 @@ def read_list(context: Context, draft: ListDraft) -> EditionList:
     """One list of the edition with its entries."""
     last = draft.entries[-1] if draft.entries else draft.title
     columns = _chart_columns(context, draft.entries) if draft.kind in _OF_CHARTS else []
+    pages = _PagesOf(context, draft.entries)
     entries: list[ListEntry] = []
     notices_at: int | None = None
     above = draft.title
@@ -44,7 +48,7 @@ def read_list(context: Context, draft: ListDraft) -> EditionList:
             above = line
             continue
         pieces = [*_entry_pieces(context, draft.kind, line, columns)]
-        entries += [_entry(context, draft.kind, start, end) for start, end in pieces]
+        entries += [_entry(context, draft.kind, pages.without(*one), one) for one in pieces]
         notices_at = _notices_at(context, draft.kind, *pieces[0]) if len(pieces) == 1 else None
         above = line
     return EditionList(
@@ -71,7 +75,7 @@ def _notices_at(context: Context, kind: str, start: int, end: int) -> int | None
 def _going_on(context: Context, kind: str, entry: ListEntry, above: Line, line: Line) -> ListEntry:
     """An entry, whose last line is `above`, with the notices of the line below it."""
     start, end = line.elements[0].start, line.elements[-1].end
-    more = _entry(context, kind, start, end, chart=entry.chart)
+    more = _entry(context, kind, end, (start, end), chart=entry.chart)
     comma = "," if context.text[above.start : above.end].rstrip().endswith(",") else ""
     return ListEntry(
         chart=entry.chart,
@@ -117,11 +121,43 @@ def _entry_pieces(
         yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
 
 
+class _PagesOf:
+    """Where the columns of an index stand that give the pages of an edition."""
+
+    def __init__(self, context: Context, entries: Sequence[Line]) -> None:
+        self._context = context
+        self._columns: list[tuple[int, bool]] = []
+        for line in entries:
+            titles = [context.text[e.start : e.end].strip(" .:").lower() for e in line.elements]
+            if _CHARTS.isdisjoint(titles) or _PAGES.isdisjoint(titles):
+                continue
+            self._columns = [
+                (_column(context, element.start), title in _PAGES)
+                for element, title in zip(line.elements, titles, strict=True)
+            ]
+            return
+
+    def without(self, start: int, end: int) -> int:
+        """Where an entry ends in front of the page on which its chart stands."""
+        if not self._columns:
+            return end
+        starts = [column for column, _ in self._columns]
+        for match in _FIGURE.finditer(self._context.text, start, end):
+            at = bisect_right(starts, _column(self._context, match.start()) + _AHEAD) - 1
+            if at >= 0 and self._columns[at][1]:
+                return match.start()
+        return end
+
+
 def _entry(
-    context: Context, kind: str, start: int, end: int, chart: str | None = None
+    context: Context, kind: str, told: int, piece: Piece, chart: str | None = None
 ) -> ListEntry:
-    """An entry; `chart` is that of the line above, where the notices of one go on."""
-    parts = read_parts(context.text[start:end])
+    """An entry, told by its words up to `told`.
+
+    `chart` is that of the line above, where the notices of one go on.
+    """
+    start, end = piece
+    parts = read_parts(context.text[start:told])
     notices: list[NoticeRef] = []
     names_charts = kind in (*_OF_CHARTS, "in_force", "new_charts")
     for index, part in enumerate(parts):

@@ -64,6 +64,10 @@ class Labels:
         self._known[letter] = positions
         return is_new
 
+    def lacks_place(self, letter: str) -> bool:
+        """Whether a letter is that of an item in the same list for which no position was found."""
+        return letter in self._own and not self._known[letter]
+
     def is_double(self, letter: str) -> bool:
         """Whether a letter stands for other positions in a list further up."""
         return letter in self._twice
@@ -104,11 +108,12 @@ def place_positions(
         if element.value.point is None:
             return []
         position = stated(context, element.value.point, element, place.label)
-        if place.label is not None and not labels.define(
-            scoped(place.label, place.scope), [position]
-        ):
-            written = {"letter": place.label}
-            faults.append(Fault("letter-used-twice", element.start, element.end, written))
+        if place.label is None:
+            return [position]
+        letter = scoped(place.label, place.scope)
+        code = "position-of-other-item" if labels.lacks_place(letter) else "letter-used-twice"
+        if not labels.define(letter, [position]):
+            faults.append(Fault(code, element.start, element.end, {"letter": place.label}))
         return [position]
     if element.kind == "same":
         return _same(context, element, labels, faults)

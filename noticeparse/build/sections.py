@@ -6,6 +6,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.build.charts_of_rows import give_all, lost_figure, set_previous
+from noticeparse.build.corrected import told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset
 from noticeparse.build.shared_items import share_items
 from noticeparse.context import Context
@@ -49,6 +50,7 @@ class SectionReader:
         self.cancels: list[NoticeRef] = []
         self.faults: list[tuple[Fault, str | None]] = []
         """Faults, each with the number of its chart."""
+        self._last = told_at_the_end(context, draft.clauses)
 
     def sections(self) -> list[Section]:
         """Heads and items; charts named at the foot take the items above them."""
@@ -194,11 +196,11 @@ class SectionReader:
                     give_all(charts, found.previous, found.previous_written)
 
     def _take_corrected(self, charts: list[ChartHead]) -> None:
-        """The notice before that the front told, for the first notice of a chart."""
-        if is_marked(self.draft.number_words):
-            return
+        """The notice before that the front told for the first notice of a chart, or its end."""
+        is_first = not is_marked(self.draft.number_words)
         for chart in charts:
-            last = self.context.corrected.pop(chart.chart or "", None)
+            last = self.context.corrected.pop(chart.chart or "", None) if is_first else None
+            last = self._last.pop(chart.chart or "", last)
             if last is not None and chart.previous is None and not chart.previous_written:
                 chart.previous, chart.previous_written = last
 

@@ -135,6 +135,16 @@ ENTRIES = (
         good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
+        "position-of-other-item", "error",
+        "the position of the letter ({letter}) may be that of item ({letter}), which has none",
+        "two items would be plotted in wrong places",
+        "compare the letters with the original notice", "common practice, no published source",
+        bad="Insert (a) wreck\n(b) submarine cable, joining\n(a) ‹46-00.00S 122-00.00W›\n"
+        "(c) 46-00.50S 122-00.00W",
+        good="Insert (a) wreck 46-00.00S 122-00.00W\n(b) submarine cable, joining\n"
+        "46-00.50S 122-00.00W\n46-00.60S 122-00.10W",
+    ),
+    Entry(
         "position-precision-differs", "warning",
         "latitude and longitude of `{written}` have unlike numbers of decimals",
         "a figure may be lost from one of the two", "compare with the original notice", _MANUAL,

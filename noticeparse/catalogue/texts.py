@@ -40,6 +40,14 @@ ENTRIES = (
         good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-look-alike", "info", "`{written}` is no word and is read as `{read}`",
+        "characters that look alike are exchanged when a page is read by machine",
+        "compare the word, and the figures near it, with the original",
+        "common practice, no published source",
+        bad="‹lnsert› wreck 46-00.00S 122-00.00W",
+        good="Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-not-utf8", "warning",
         "the file is not {encoding}: characters are lost, the first at byte {offset}",
         "a lost character may have been a degree sign or a figure",

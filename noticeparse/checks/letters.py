@@ -20,6 +20,13 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
     """A letter that does not follow the one before it."""
     labelled = [one for placed in actions_of(notice) for one in _labels(placed)]
     known = {letter for letter, _, _ in labelled}
+    # A letter of a list of places may belong to a place alone.
+    known |= {
+        one.label
+        for placed in actions_of(notice)
+        for one in positions_of(placed.action)
+        if one.label is not None
+    }
     for _, group in groupby(labelled, key=lambda one: one[2].pointer.rpartition("/actions")[0]):
         row = list(group)
         if len(row) < _LEAST:

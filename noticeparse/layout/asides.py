@@ -25,6 +25,38 @@ _NAMES_NOTICE = re.compile(
 )
 
 
+_OTHER_NUMBER = r"[0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}"
+_PREVIOUS_OF_CHART = (
+    rf"(?:charts? )?[A-Z]{{0,3}} ?[0-9]{{1,6}}[A-Z]?(?: by | with | - |: ?| ?= ?| \(|, ?| )"
+    rf"{_OTHER_NUMBER}\)?"
+)
+_PREVIOUS = re.compile(
+    r"(?P<lead>(?:the )?(?:preceding|previous|last|former|earlier) (?:notices?|corrections?"
+    r"|updates?|nms?)(?: (?:are|is|were|was))?(?: (?:of|for|on) (?:the|these) charts)?(?: ?:| -) )"
+    rf"{_PREVIOUS_OF_CHART}(?:(?:[,;]|,? and) {_PREVIOUS_OF_CHART}){{0,59}}\.?",
+    re.IGNORECASE,
+)
+"""`Preceding notices: chart 37, 2598/26; chart 38, 2577/26.`"""
+
+
+def lead_of_previous(words: str) -> int | None:
+    """The length of the lead of a line that tells the notice before of each chart, else None."""
+    found = _PREVIOUS.fullmatch(words.strip())
+    return len(found["lead"]) if found else None
+
+
+def takes_previous(assembly: Assembly, line: Line) -> bool:
+    """Whether a line below the items of a notice says which notices were last on its charts."""
+    notice = assembly.notice
+    if notice is None or notice.is_radio or not assembly.body or line.has("point", "half"):
+        return False
+    piece = (line.elements[0].start, line.elements[-1].end)
+    if lead_of_previous(assembly.text[slice(*piece)]) is None:
+        return False
+    notice.clauses.append(piece)
+    return True
+
+
 def takes_cancellation(assembly: Assembly, line: Line) -> bool:
     """Whether a line says nothing but that other notices are cancelled, or still in force."""
     notice = assembly.notice

@@ -13,6 +13,7 @@ from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Pros
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.lettered_places import with_letters_read
+from noticeparse.layout.letters_below import with_letters_below
 from noticeparse.layout.line_leads import with_marks_apart
 from noticeparse.layout.prose import cut_prose, is_prose_body
 from noticeparse.layout.row_lines import awaits_points, heading_verb
@@ -262,6 +263,8 @@ class Assembly:
                 self.add_prose(prose)
             return
         body = lettered
+        if not places:
+            body, places = with_letters_below(self.text, body)
         self._give(places)
         cut = cut_body(self.text, body)
         set_new_places(cut.items, self.codes)

@@ -6,7 +6,7 @@ row of a table or of a block of keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.asides import takes_cancellation
+from noticeparse.layout.asides import takes_cancellation, takes_previous
 from noticeparse.layout.bare_heads import with_bare_heads
 from noticeparse.layout.cuts import (
     heading_before,
@@ -15,7 +15,7 @@ from noticeparse.layout.cuts import (
     split_at_heads,
     without_axis_titles,
 )
-from noticeparse.layout.drafts import Layout
+from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.elements import Line, has_words
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.furniture import find_furniture, is_left_out, is_running_head
@@ -44,9 +44,10 @@ def lay_out(
 
     `before` is what the part before hands on; `furniture` are rows at the head or foot of a page.
     """
-    lines = with_numbers_of_places(text, with_bare_heads(text, with_stacked_keys(text, lines)))
+    lines, titles = with_stacked_keys(text, lines)
+    lines = with_numbers_of_places(text, with_bare_heads(text, lines))
     lines, counts = with_margin_numbers(text, lines, before)
-    reader = _Reader(text, lines)
+    reader = _Reader(text, lines, titles)
     reader.assembly.cut.least = least
     if before is not None:
         reader.take_up(before)
@@ -58,11 +59,12 @@ def lay_out(
 
 
 class _Reader(HeadReader):
-    def __init__(self, text: str, lines: list[Line]) -> None:
+    def __init__(self, text: str, lines: list[Line], keys: list[Piece]) -> None:
         super().__init__(text)
         self.lines = lines
         self.lists = ListReader(text, lines)
-        self.layout = Layout(self.assembly.notices, self.lists.lists, self.assembly.loose)
+        made = self.assembly
+        self.layout = Layout(made.notices, self.lists.lists, made.loose, ignored=keys)
         self.page_broke = self._leaves_out = False
         """Whether the line above tells what a text in the canonical layout leaves out."""
         self.is_first = True
@@ -176,12 +178,13 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if takes_cancellation(self.assembly, line):
+        if takes_cancellation(self.assembly, line) or takes_previous(self.assembly, line):
             return
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
             return
         line = self.keys.before(next(iter(self.lines[index + 1 : index + 2]), None), line)
+        below = self.keys.following
         of_record = self.keys.block_is_open
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
@@ -194,9 +197,7 @@ class _Reader(HeadReader):
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
-        elif (
-            self.behind_blank and in_notice and is_lost_head(self.text, line, self.keys.following)
-        ):
+        elif in_notice and self.behind_blank and is_lost_head(self.text, line, below):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
         elif self.takes_chart(line) or self.takes_panel(line):

@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
@@ -81,6 +82,7 @@ def find_furniture(
     }
     marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     counts = Counter(candidates.values())
+    marks |= _counted_pages(text, lines, candidates)
     head = _first_head(text, lines) if known is None else 0
     top = {candidates[index] for index in candidates if index < head}
     shapes = top | (known or set())
@@ -101,6 +103,32 @@ def find_furniture(
             if len(shapes) < _MOST_KNOWN:
                 shapes.add(shape)
     return Furniture(found, frozenset(shapes))
+
+
+_PAGE_BEHIND = re.compile(
+    r"(?P<title>\S.*?\S) {5,160}(?P<page>[0-9]{1,3})$"
+    r"|(?P<left>[0-9]{1,3}) {5,160}(?P<name>\S.*\S)$"
+)
+
+
+def _counted_pages(text: str, lines: Sequence[Line], candidates: dict[int, str]) -> set[int]:
+    """Lines that say the same each time, and far behind or before it a page that counts on."""
+    found: dict[str, list[tuple[int, int]]] = {}
+    for index in candidates:
+        words = text[lines[index].start : lines[index].end].strip()
+        match = _PAGE_BEHIND.match(words) if words[-1:].isdigit() or words[:1].isdigit() else None
+        if match is None:
+            continue
+        title, page = match["title"] or match["name"], match["page"] or match["left"]
+        if any(char.isdigit() for char in title) or len(title) < 10 or has_kind(title):
+            continue
+        found.setdefault(title, []).append((index, int(page)))
+    return {
+        index
+        for pages in found.values()
+        if len(pages) > 1 and all(one[1] < two[1] for one, two in pairwise(pages))
+        for index, _ in pages
+    }
 
 
 def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:

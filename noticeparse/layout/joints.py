@@ -77,10 +77,14 @@ _OF_SHEETS = re.compile(
 
 
 _OF_BOOKS = re.compile(
-    r"(?:the )?(?:lists? of (?:lights|radio signals)|lights? lists?|sailing (?:directions|guides?)"
-    r"|tide tables?|(?:nautical )?publications?)\b[^:\n]{0,40}:"
+    r"(?:no charts? (?:is |are )?affected[.;:] ?)?"
+    r"(?:chapter [0-9]{1,3}[,:] |page [0-9]{1,4}, (?:line|paragraph) [0-9]{1,3}[,:] ?"
+    r"|(?:the )?(?:lists? of (?:lights|radio signals)|lights? lists?|book of (?:the )?lights"
+    r"|sailing (?:directions|guides?)|tide tables?|(?:nautical )?publications?"
+    r"|(?:coast )?pilot(?: books?)?(?=:|, | page| vol))"
+    r"(?:\b[^:\n]{0,40}:|[,.]| vol| page| no\b| number| chapter| [0-9]))"
 )
-"""`Light list: No 4471 changed accordingly`: what is to be done in a book."""
+"""`List of Lights: No. 88.4 to be amended`: what is to be done in a book."""
 
 
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
@@ -105,10 +109,9 @@ def says_of_the_same(words: str) -> bool:
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()
-    if '"' in words:
-        return False
-    other = _OF_SHEETS.match(said) or _OF_BOOKS.match(said)
-    return said.startswith(_NOTES) or other is not None
+    if _OF_BOOKS.match(said) is not None:
+        return True
+    return (said.startswith(_NOTES) or _OF_SHEETS.match(said) is not None) and '"' not in words
 
 
 def speaks_of_sheets(text: str, start: int) -> bool:

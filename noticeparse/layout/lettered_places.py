@@ -101,7 +101,7 @@ def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
     """The line above, where it is a title alone: `Positions:`."""
     for line in lines:
         last = found[-1].places[-1].label if goes_on else None
-        lettered = None if line.is_blank else _lettered(text, line, last)
+        lettered = None if line.is_blank else lettered_row(text, line, last)
         if lettered is None:
             goes_on = False
             above = line if _is_title(text, line) else None
@@ -129,8 +129,13 @@ def _is_title(text: str, line: Line) -> bool:
     return told is not None and told.end() == len(words)
 
 
-def _lettered(text: str, line: Line, last: str | None) -> tuple[list[Piece], list[Place]] | None:
-    """The title and the lettered places of a line that holds nothing else, or None."""
+def lettered_row(
+    text: str, line: Line, last: str | None, *, is_any: bool = False
+) -> tuple[list[Piece], list[Place]] | None:
+    """The title and the lettered places of a line that holds nothing else, or None.
+
+    With `is_any` small letters and numbers count as well: `(a) P`.
+    """
     elements = list(_with_letters_apart(text, line, last))
     lead = list(takewhile(lambda e: e.kind in ("key", "words"), elements))
     title: list[Piece] = []
@@ -156,7 +161,10 @@ def _lettered(text: str, line: Line, last: str | None) -> tuple[list[Piece], lis
             words = words.removeprefix("and ").strip(" ()[]")
             if code is None and places and _is_name(text, element):
                 continue
-            if code is not None or (words and words != "and" and not _is_code(words)):
+            if not words and is_any:
+                continue
+            is_code = _is_code(words) or (is_any and element.kind == "label")
+            if code is not None or (words and words != "and" and not is_code):
                 return None
             code = words if words and words != "and" else None
         else:

@@ -237,8 +237,11 @@ class _LineReader:
         text = self._text
         before_end = words[1] if words else found[-1].end if found else -1
         if kind == "charts_only":
-            # `Items 1 and 2 apply to chart 802 only.` is a sentence.
-            return "words" if words and not gap and text[start] not in "([" else kind
+            # `Items 1 and 2 apply to chart 802 only.` is a sentence; `last corrected by 30/26
+            # (both charts)` is the notice before.
+            is_of_number = bool(found) and found[-1].kind == "number" and not words
+            is_said = bool(words) and not gap and text[start] not in "(["
+            return "words" if is_said or is_of_number else kind
         if kind == "label":
             letter = text[start:end].strip("().[]")
             behind_key = len(found) == 1 and found[0].kind == "key"

@@ -21,12 +21,18 @@ _DETAILS = frozenset(
 )  # fmt: skip
 
 
+_FOR_CHARTS = re.compile(
+    r"(?<=[0-9)]) \((?:for |on )?(?:both|all|each)(?: (?:of )?(?:the )?charts?)?\)", re.IGNORECASE
+)
+"""Behind the notice before: that it is that of all the charts of the head."""
+
+
 def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     """Whether words go on with a chart head: previous notice, datum, unit, and little else.
 
     Where the head above breaks off, another chart may follow too.
     """
-    kinds = head_kinds(words)
+    kinds = head_kinds(_FOR_CHARTS.sub("", words))
     if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
         # `Charts affected:` above `802   30/26`
         return True

@@ -26,9 +26,9 @@ from noticeparse.readers.head_values import (
 )
 from noticeparse.readers.notices_before import (
     blame,
-    set_in_order,
     set_listed,
     set_previous,
+    set_shared,
     with_list_apart,
 )
 
@@ -109,7 +109,7 @@ def read_head(text: str, near: int | None) -> Head:
                 # `Chart INT 1503 (802)`
                 own = chart is None and part.text == "(" and shared.international is not None
                 expects_chart = another or (own and expects_chart)
-    set_in_order(head, parts, near)
+    set_shared(head, parts, near)
     for part in set_listed(head, listed, near):
         _set(head.charts[-1] if head.charts else shared, part, near, head)
     _unread_brackets(head, text, parts)

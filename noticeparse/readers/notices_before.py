@@ -47,6 +47,13 @@ def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
     return parts[:at], parts[at + 1 :]
 
 
+def set_shared(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
+    """The notices before of several charts that stand behind the last of these."""
+    set_in_order(head, parts, near)
+    set_beside(head, parts, near)
+    set_for_all(head, parts, near)
+
+
 def set_in_order(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     """Numbers behind the last of several charts: `Charts 12 and 14 (last 188/26 and 190/26)`."""
     at = [index for index, part in enumerate(parts) if part.kind in _NUMBERS]
@@ -57,6 +64,46 @@ def set_in_order(head: Head, parts: Sequence[HeadPart], near: int | None) -> Non
     charts = [part.start for part in parts if part.kind in ("CHART_NUMBER", "INTERNATIONAL")]
     if between <= {"PREVIOUS", "NOTICE_NUMBER"} and max(charts, default=0) < numbers[0].start:
         _in_order(head, numbers, near)
+
+
+def set_beside(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
+    """Each number before its chart in brackets: `last notice 30/26 (802), 31/26 (803)`."""
+    first = next((index for index, part in enumerate(parts) if part.kind in _NUMBERS), None)
+    if first is None or len(head.charts) < 2:
+        return
+    pairs = [p for p in parts[first:] if p.kind in (*_NUMBERS, "CHART_NUMBER")]
+    charts = pairs[1::2]
+    in_turn = all((part.kind in _NUMBERS) == (at % 2 == 0) for at, part in enumerate(pairs))
+    between = {p.kind for p in parts[first:] if p.start < pairs[-1].start} - {*_BETWEEN, *_NUMBERS}
+    known = {one.chart for one in head.charts}
+    if not in_turn or len(pairs) % 2 or between - {"CHART_NUMBER"} or len(charts) < 2:
+        return
+    if not {part.text for part in charts} <= known:
+        return
+    head.faults = [one for one in head.faults if not pairs[0].start <= one.start <= pairs[-1].end]
+    for chart in head.charts:
+        chart.previous = chart.previous_written = None
+    _set_pairs(head, pairs[::-1], near)
+
+
+def set_for_all(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
+    """One number that is said to hold for all the charts: `last notice 30/26 (both charts)`."""
+    at = [index for index, part in enumerate(parts) if part.kind in _NUMBERS]
+    if len(head.charts) < 2 or len(at) != 1:
+        return
+    words = [p.text.lower() for p in parts[at[0] + 1 : at[0] + 6] if p.kind not in _BETWEEN]
+    said = " ".join(words[:3])
+    if _FOR_ALL.match(said) and not (said.startswith("both") and len(head.charts) > _BOTH):
+        for chart in head.charts:
+            if chart.previous is None:
+                set_previous(chart, parts[at[0]], near, head)
+
+
+_BETWEEN = ("COMMA", "STOP")
+_BOTH = 2
+_FOR_ALL = re.compile(
+    r"(?:(?:for|on|of) )?(?:both|all|each)(?: (?:of )?(?:the )?charts?)?(?![a-z])"
+)
 
 
 def set_listed(head: Head, listed: Parts, near: int | None) -> list[HeadPart]:

@@ -121,7 +121,7 @@ def _is_near(number: int, year: int) -> bool:
 def _read(text: str, near: int | None) -> _Written | None:
     plain = text.strip()
     if plain[:1] + plain[-1:] in ("()", "[]"):
-        plain = plain[1:-1]
+        plain = plain[1:-1].strip()
     told = _YEAR_TOLD.search(plain)
     try:
         figures, year, status = grammar.parsed(_parser(), plain[: told.start()] if told else plain)
