@@ -12,7 +12,7 @@ ENTRIES = [
     'Page 91, line 3: for "16 miles" read "14 miles".',
     'Page 88, paragraph 3: delete the words "fishing stakes".',
     f'Page 91: insert after line 3 "A wreck lies in {P}".',
-    f'p. 91, left column, line 2: insert "A wreck lies in {P}".',
+    'p. 91, left column, line 2: insert "A wreck lies there".',
 ]
 
 
