@@ -62,6 +62,10 @@ def test_counted_rows_below_a_participle() -> None:
         ["west end", "east end"],
         ["NW corner", "NE corner", "SE corner"],
         ["start", "end"],
+        ["start", "bend", "end"],
+        ["1st end", "2nd end"],
+        ["1", "2"],
+        ["P1", "P2"],
     ],
 )
 def test_rows_that_are_not_surely_counted_are_held_back(titles: str, counts: list[str]) -> None:

@@ -16,6 +16,7 @@ from noticeparse.layout.lettered_places import with_letters_read
 from noticeparse.layout.letters_below import with_letters_below
 from noticeparse.layout.line_leads import with_marks_apart
 from noticeparse.layout.prose import cut_prose, is_prose_body
+from noticeparse.layout.row_charts import row_chart
 from noticeparse.layout.row_lines import awaits_points, heading_verb
 from noticeparse.layout.rows import RowReader
 from noticeparse.layout.rows_of_one import hold_rows_of_one
@@ -128,26 +129,13 @@ class Assembly:
         self.end_body()
         if self.notice is None:
             self._new(None, None, head[0][0] if head else 0)
-        known = self._row_chart(head, number, panel)
+        charts = self.notice.charts if self.notice else []
+        known = row_chart(self.text, charts, ChartDraft(head, number, panel=panel))
         if known is not None:
-            # Rows may go to and fro between the charts of their notice.
-            self.charts = [known]
+            self.charts = [known]  # Rows may go to and fro between the charts of their notice.
             return
         self.charts = []
         self._add_chart(ChartDraft(head, number, previous, letters, panel))
-
-    def _row_chart(self, head: list[Piece], number: str, panel: Piece | None) -> ChartDraft | None:
-        """The section of the open notice whose row gave the same chart in the same words."""
-
-        def said(pieces: list[Piece], panel: Piece | None) -> list[str]:
-            return [self.text[slice(*piece)] for piece in (*pieces, panel or (0, 0))]
-
-        charts = self.notice.charts if self.notice else []
-        told = said(head, panel)
-        return next(
-            (one for one in charts if one.number == number and said(one.head, one.panel) == told),
-            None,
-        )
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""

@@ -10,6 +10,7 @@ from noticeparse.layout.done_behind import stands_done_behind, with_participles_
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.items import cut_items
+from noticeparse.layout.pages_of_books import without_pages
 from noticeparse.layout.places_above import cut_below_places
 from noticeparse.layout.prose import cut_sentences
 from noticeparse.layout.remarks import without_remarks
@@ -29,6 +30,7 @@ class CutBody(NamedTuple):
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
+    lines, entries = without_pages(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
     tells = any(line.has("passive") for line in body)
     commands = any(line.has("verb") for line in body) or (
@@ -43,5 +45,5 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     give_classes(text, found.items, headings)
-    prose = sorted([*found.prose, *remarks], key=lambda one: one.pieces)
+    prose = sorted([*found.prose, *remarks, *entries], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [one.line for one in headings])

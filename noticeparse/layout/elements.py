@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Any, NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
@@ -57,3 +57,8 @@ def has_words(text: str, element: Element) -> bool:
     return element.kind not in ("bar", "rule") and bool(
         text[element.start : element.end].strip(" .,:;-|")
     )
+
+
+def holds_more(found: Sequence[Element]) -> bool:
+    """Whether a line holds more than a letter or a mark so far."""
+    return any(element.kind not in ("label", "bar") for element in found)

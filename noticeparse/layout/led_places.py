@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from noticeparse.layout.drafts import Item
 from noticeparse.layout.elements import Line
 from noticeparse.layout.evidence import PLACES, tells
 
@@ -30,3 +31,8 @@ def is_listed(lines: Sequence[Line]) -> bool:
         and line.elements[1].kind in PLACES
     ]
     return len(led) > 1
+
+
+def has_letter(item: Item) -> bool:
+    """Whether a letter stands before the first place of an item."""
+    return bool(item.groups and item.groups[0].places and item.groups[0].places[0].label)

@@ -14,7 +14,7 @@ from functools import cache
 from noticeparse import grammar
 from noticeparse.layout.chunks import chunks
 from noticeparse.layout.element_kinds import KINDS, ElementKind
-from noticeparse.layout.elements import Element, Line
+from noticeparse.layout.elements import Element, Line, holds_more
 from noticeparse.layout.joints import (
     heads_a_section,
     is_aside,
@@ -134,7 +134,7 @@ class _LineReader:
             opens = last_end < 0 or (gap and text[start] == "·")
             if opens and end - start == 1 and is_bullet(text, start):
                 kind = "bar"
-            if token == "VERB_NOUN" and (words or _holds_more(found)):
+            if token == "VERB_NOUN" and (words or holds_more(found)):
                 kind = "words"
             if token == "VERB_BY_NOUN" and not self._commands(found, words, end):
                 kind = "words"
@@ -291,11 +291,6 @@ def _is_past(text: str, start: int, end: int) -> bool:
     told = text[start:end].lower()
     is_past = told.endswith("ed") or told.startswith(_PARTICIPLES)
     return is_past and runs_on(text, end) and not is_told_by_agent(text[start:end])
-
-
-def _holds_more(found: list[Element]) -> bool:
-    """Whether a line holds more than a letter or a mark so far."""
-    return any(element.kind not in ("label", "bar") for element in found)
 
 
 def _give_words(found: list[Element], words: list[int]) -> None:

@@ -15,7 +15,7 @@ from noticeparse.layout.evidence import (
     tells,
     verb_places,
 )
-from noticeparse.layout.led_places import feature_column, is_listed
+from noticeparse.layout.led_places import feature_column, has_letter, is_listed
 from noticeparse.layout.mixed_rows import row_verb
 from noticeparse.layout.things_before_verbs import ends_behind_thing
 from noticeparse.layout.unknown_verbs import is_like_a_verb
@@ -192,7 +192,7 @@ class PositionFirst(Cutter):
             and label is None
             and not is_row
             and item is not None
-            and _has_letter(item)
+            and has_letter(item)
         ):
             # In a list with letters a place without one is a further place of the item above.
             self.add_place(element, label)
@@ -225,7 +225,7 @@ class PositionFirst(Cutter):
 
     def _names_what_follows(self, item: Item, element: Element) -> bool:
         """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""
-        if element.kind != "reference" or not item.words or not _has_letter(item):
+        if element.kind != "reference" or not item.words or not has_letter(item):
             return False
         letters = read_letters(self.text[element.start : element.end])
         is_own = letters[:1] == (item.groups[0].places[0].label,)
@@ -294,7 +294,3 @@ class PositionFirst(Cutter):
         parts = split_phrase(lead).parts if lead else []
         lists = bool(parts) and parts[-1].kind in ("joining", "bounded")
         return lists and self._verbs_lead and self.line is not None and not self.line.has("verb")
-
-
-def _has_letter(item: Item) -> bool:
-    return bool(item.groups and item.groups[0].places and item.groups[0].places[0].label)

@@ -8,7 +8,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -26,17 +25,40 @@ _COUNTED = re.compile(
 )
 
 
+_FAR = 4
+"""Columns to the right of the thing above, from which a row says which place of it it gives."""
+_MOST_WORDS = 3
+
+
 def hold_rows_of_one(text: str, items: Sequence[Item]) -> None:
     """Hold back such a row, and the item above it that it may belong to."""
-    for above, item in pairwise(items):
-        if item.verb_piece is not None or not item.has_place or not item.words:
-            continue
-        words = " ".join(text[start:end] for start, end in item.words).strip(" ,")
-        if _COUNTED.fullmatch(words) is None or has_kind(words):
+    head: Item | None = None
+    for item in items:
+        if head is None or not _may_be_of(text, item, head):
+            head = item
             continue
         place = item.groups[0].places[0].element
-        fault = Fault(
-            "place-of-another", place.start, place.end, {"written": text[place.start : place.end]}
-        )
-        item.faults.append(fault)
-        above.faults.append(fault)
+        written = {"written": text[place.start : place.end]}
+        fault = Fault("place-of-another", place.start, place.end, written)
+        for one in (item, head):
+            if fault not in one.faults:
+                one.faults.append(fault)
+
+
+def _may_be_of(text: str, item: Item, head: Item) -> bool:
+    """Whether a row has no verb and names no thing, but counts, or stands right of one above."""
+    if item.verb_piece is not None or not item.has_place or not (item.words and head.words):
+        return False
+    words = " ".join(text[start:end] for start, end in item.words).strip(" ,")
+    if has_kind(words) or len(words.split()) > _MOST_WORDS:
+        return False
+    if _COUNTED.fullmatch(words) is not None:
+        return True
+    is_right = _column(text, item.words[0][0]) >= _column(text, head.words[0][0]) + _FAR
+    last = text[slice(*head.words[-1])].rpartition(" ")[2].strip(".:)")
+    is_next = words.strip(".:)").isdigit() and last in ("0", "1")
+    return is_right and (is_next or not words[:1].isdigit() or words[-1:].isalpha())
+
+
+def _column(text: str, start: int) -> int:
+    return start - text.rfind("\n", 0, start)

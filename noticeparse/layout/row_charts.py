@@ -1,0 +1,19 @@
+"""The chart section that the rows of a table go back to."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.drafts import ChartDraft
+
+
+def row_chart(text: str, charts: Sequence[ChartDraft], row: ChartDraft) -> ChartDraft | None:
+    """The section whose row gave the same chart and panel in the same words, or None."""
+    told = _said(text, row)
+    return next(
+        (one for one in charts if one.number == row.number and _said(text, one) == told), None
+    )
+
+
+def _said(text: str, chart: ChartDraft) -> list[str]:
+    return [text[slice(*piece)] for piece in (*chart.head, chart.panel or (0, 0))]
