@@ -156,3 +156,33 @@ class TestOneBehindTheOther:
     def test_one_that_ends_at_the_coast_is_told(self) -> None:
         text = f"Insert restricted area, joining {P}, {Q}, {R}, thence to the shore."
         assert "geometry-along-coast" in {one.code for one in parse(f"{HEAD}\n{text}\n").findings}
+
+
+class TestTwoCommandsOnALine:
+    """The second command of a line is at the place of the first."""
+
+    @pytest.mark.parametrize(
+        "rows",
+        [
+            f"{P}: insert wreck; delete rock\n{Q}: insert pile\n",
+            f"At {P}, insert a wreck and delete the rock.\nAt {Q}, insert a pile.\n",
+            f"{P}\n  Wreck, insert\n  Rock, delete\n{Q}\n  Pile, insert\n",
+            f"{P}\n  Insert wreck, delete rock\n{Q}\n  Insert pile\n",
+        ],
+    )
+    def test_and_not_at_the_next_one(self, rows: str) -> None:
+        bulletin = parse(f"{HEAD}\n{rows}")
+        assert told(bulletin) == BOTH
+        assert not errors(bulletin)
+
+    @pytest.mark.parametrize(
+        "rows",
+        [
+            f"{P}: wreck (insert), rock (delete)\n{Q}: pile (insert)\n",
+            f"{P}   wreck, insert\n        rock, delete\n{Q}   pile, insert\n",
+            f"Wreck (insert), rock (delete) {P}\nPile (insert) {Q}\nBeacon (insert) {R}\n",
+        ],
+    )
+    def test_a_verb_that_ends_a_row_is_not_that_of_another_thing(self, rows: str) -> None:
+        expected = {("insert", "wreck"), ("delete", "rock"), ("insert", "pile")}
+        assert set(usable_of(parse(f"{HEAD}\n{rows}"))) <= expected
