@@ -186,3 +186,32 @@ class TestTwoCommandsOnALine:
     def test_a_verb_that_ends_a_row_is_not_that_of_another_thing(self, rows: str) -> None:
         expected = {("insert", "wreck"), ("delete", "rock"), ("insert", "pile")}
         assert set(usable_of(parse(f"{HEAD}\n{rows}"))) <= expected
+
+
+RULE = "-" * 60 + "\n"
+
+
+class TestNounsBelowPlaces:
+    """`Insertion of a wreck`, `Deletion of a rock` below one place."""
+
+    ROWS = f"{P}\n  Insertion of wreck\n  Deletion of rock\n{Q}\n  Insertion of pile\n"
+
+    def test_every_noun_commands_at_the_place_above(self) -> None:
+        assert told(parse(f"{HEAD}\n{self.ROWS}")) == BOTH
+
+    def test_they_stand_so_in_every_notice_between_rules(self) -> None:
+        second = HEAD.replace("12/26", "13/26").replace("3/26]", "12/26]")
+        bulletin = parse(f"{HEAD}{self.ROWS}{RULE}{second}{self.ROWS}{RULE}")
+        assert told(bulletin) == BOTH + BOTH
+
+    def test_numbered_corners_below_titles_stand_above_their_area(self) -> None:
+        rows = "".join(f"  {n}       {place}\n" for n, place in enumerate((P, Q, R), 1))
+        table = f"  Corner  Latitude    Longitude\n{rows}"
+        farm = "    Insertion of marine farm bounded by these three corners\n"
+        works = f'  {Q}\n    Deletion of legend "Works"\n'
+        bulletin = parse(f"{HEAD}{table}{farm}{works}")
+        assert told(bulletin) == [
+            ("insert", "marine_farm", [AT_P, AT_Q, AT_R]),
+            ("delete", "legend", [AT_Q]),
+        ]
+        assert not errors(bulletin)
