@@ -156,3 +156,62 @@ class TestOneBehindTheOther:
     def test_one_that_ends_at_the_coast_is_told(self) -> None:
         text = f"Insert restricted area, joining {P}, {Q}, {R}, thence to the shore."
         assert "geometry-along-coast" in {one.code for one in parse(f"{HEAD}\n{text}\n").findings}
+
+
+class TestTwoCommandsOnALine:
+    """The second command of a line is at the place of the first."""
+
+    @pytest.mark.parametrize(
+        "rows",
+        [
+            f"{P}: insert wreck; delete rock\n{Q}: insert pile\n",
+            f"At {P}, insert a wreck and delete the rock.\nAt {Q}, insert a pile.\n",
+            f"{P}\n  Wreck, insert\n  Rock, delete\n{Q}\n  Pile, insert\n",
+            f"{P}\n  Insert wreck, delete rock\n{Q}\n  Insert pile\n",
+        ],
+    )
+    def test_and_not_at_the_next_one(self, rows: str) -> None:
+        bulletin = parse(f"{HEAD}\n{rows}")
+        assert told(bulletin) == BOTH
+        assert not errors(bulletin)
+
+    @pytest.mark.parametrize(
+        "rows",
+        [
+            f"{P}: wreck (insert), rock (delete)\n{Q}: pile (insert)\n",
+            f"{P}   wreck, insert\n        rock, delete\n{Q}   pile, insert\n",
+            f"Wreck (insert), rock (delete) {P}\nPile (insert) {Q}\nBeacon (insert) {R}\n",
+        ],
+    )
+    def test_a_verb_that_ends_a_row_is_not_that_of_another_thing(self, rows: str) -> None:
+        expected = {("insert", "wreck"), ("delete", "rock"), ("insert", "pile")}
+        assert set(usable_of(parse(f"{HEAD}\n{rows}"))) <= expected
+
+
+RULE = "-" * 60 + "\n"
+
+
+class TestNounsBelowPlaces:
+    """`Insertion of a wreck`, `Deletion of a rock` below one place."""
+
+    ROWS = f"{P}\n  Insertion of wreck\n  Deletion of rock\n{Q}\n  Insertion of pile\n"
+
+    def test_every_noun_commands_at_the_place_above(self) -> None:
+        assert told(parse(f"{HEAD}\n{self.ROWS}")) == BOTH
+
+    def test_they_stand_so_in_every_notice_between_rules(self) -> None:
+        second = HEAD.replace("12/26", "13/26").replace("3/26]", "12/26]")
+        bulletin = parse(f"{HEAD}{self.ROWS}{RULE}{second}{self.ROWS}{RULE}")
+        assert told(bulletin) == BOTH + BOTH
+
+    def test_numbered_corners_below_titles_stand_above_their_area(self) -> None:
+        rows = "".join(f"  {n}       {place}\n" for n, place in enumerate((P, Q, R), 1))
+        table = f"  Corner  Latitude    Longitude\n{rows}"
+        farm = "    Insertion of marine farm bounded by these three corners\n"
+        works = f'  {Q}\n    Deletion of legend "Works"\n'
+        bulletin = parse(f"{HEAD}{table}{farm}{works}")
+        assert told(bulletin) == [
+            ("insert", "marine_farm", [AT_P, AT_Q, AT_R]),
+            ("delete", "legend", [AT_Q]),
+        ]
+        assert not errors(bulletin)

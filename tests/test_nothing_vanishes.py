@@ -256,3 +256,12 @@ def test_dates(
     assert valid == (since, until)
     assert notice.remarks[0].dates == days
     assert codes(bulletin) == told
+
+
+def test_the_rest_of_an_item_that_stands_twice_beside_rules_is_no_page_head() -> None:
+    rule = "-" * 60 + "\n"
+    item = "INSERT\n  46-00.00S 122-00.00W\n  special buoy, lit\n  and foul ground\n"
+    heads = [f"{n}/26 Quill Sound.\nChart 802 [{n - 1}/26] WGS84\n" for n in (12, 13)]
+    bulletin = parse("".join(f"{head}{item}{rule}" for head in heads))
+    texts = [a.text for notice in bulletin.notices for c in notice.charts for a in c.actions]
+    assert ["foul ground" in text for text in texts] == [True, True]

@@ -97,6 +97,11 @@ def conditions(
     own = gather(context.text, item.words)
     if second := _second_verb(own.text, verb):
         yield within(context, "verb-within-words", own, second.span())
+    for stretch in (own, behind):
+        for other in _IN_BRACKETS.finditer(stretch.text):
+            # `wreck (insert), rock (delete)`: a command for each of two things.
+            if stretch.extent(other.span()) != item.verb_piece:
+                yield within(context, "verb-within-words", stretch, other.span())
 
 
 def _behind(context: Context, item: Item) -> Stretch:
@@ -166,6 +171,13 @@ def _second_number(words: str, feature: Feature) -> re.Match[str] | None:
 _WAS_TOLD = re.compile(
     r"(?:moved|deleted|removed|inserted|added|relocated|shifted|withdrawn|discontinued|expunged"
     r"|replaced|cancelled|erased|struck out|taken out)\b",
+    re.IGNORECASE,
+)
+
+
+_IN_BRACKETS = re.compile(
+    r"[\[(](?:insert|add|delete|remove|move|shift|amend|replace|establish|withdraw|enter"
+    r"|inserted|added|deleted|removed|moved|amended|replaced)[\])]",
     re.IGNORECASE,
 )
 

@@ -23,7 +23,7 @@ from noticeparse.layout.joints import opens_note
 from noticeparse.layout.margin_codes import margin_codes
 from noticeparse.layout.open_item import OpenItem
 from noticeparse.layout.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
-from noticeparse.layout.things_before_verbs import stands_before_verb, without_colon
+from noticeparse.layout.things_before_verbs import ends_row, stands_before_verb, without_colon
 from noticeparse.layout.unknown_verbs import is_lost_behind_stop, unknown_verb_end, verb_place
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.openings import is_parted
@@ -67,8 +67,7 @@ class Cutter(OpenItem):
         is_between = self.item is None or self.item.has_place
         if is_between and not self.pending and is_unknown_heading(self.text, line):
             self.close_item()
-            self.under_verb(None)
-            self.verb_lost = elements[0]._replace(end=elements[-1].end)
+            self.lose_verb(elements[0]._replace(end=elements[-1].end))
             return
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
@@ -139,6 +138,9 @@ class Cutter(OpenItem):
         if self.takes_late_verb(element, opens):
             return
         self.close_item()
+        if following is None and not opens and ends_row(self.text, self.line, element):
+            self.lose_verb(element)
+            return
         self.verb_lost = None
         self.doubtful = None
         self.held = self.charts if following is None else None
@@ -154,8 +156,7 @@ class Cutter(OpenItem):
         if len(verbs) < 2:
             self._verb(verbs[0], None, True)
             return
-        self.under_verb(None)
-        self.verb_lost = verbs[0]._replace(end=verbs[-1].end)
+        self.lose_verb(verbs[0]._replace(end=verbs[-1].end))
 
     def _lost_verb_end(self, line: Line, index: int) -> int | None:
         end = self.lost_verb_end(line, index)

@@ -97,7 +97,8 @@ def find_furniture(
         # Rows of bare figures differ in what they say, however alike they look.
         has_letters = any(char.isalpha() for char in _STATUS.sub("", shape))
         is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
-        again = has_letters and is_told and not _is_below_place(text, lines, index)
+        is_of_item = _is_below_place(text, lines, index) or _goes_on_with_thing(text, lines[index])
+        again = has_letters and is_told and not is_of_item
         if again or (beside and _names_edition(text, lines[index])):
             found.add(index)
             if len(shapes) < _MOST_KNOWN:
@@ -129,6 +130,12 @@ def _counted_pages(text: str, lines: Sequence[Line], candidates: dict[int, str])
         if len(pages) > 1 and all(one[1] < two[1] for one, two in pairwise(pages))
         for index, _ in pages
     }
+
+
+def _goes_on_with_thing(text: str, line: Line) -> bool:
+    """Whether a line begins small and names a thing: the rest of an item, told twice."""
+    words = text[line.start : line.end].strip()
+    return words[:1].islower() and has_kind(words)
 
 
 def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:

@@ -7,13 +7,14 @@ belong to the places, and what is told names them.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.evidence import AXIS_WORDS, PLACES
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import read_phrase
+from noticeparse.readers.verbs import canonical_verb
 
 _COUNT = re.compile(
     r"(?:(?:corner|point|position|pos\.?|posn\.?|pt\.?|no\.?|nr\.?) ?)?\(?([0-9]{1,2})[.):]?",
@@ -38,9 +39,9 @@ def head_of(text: str, line: Line, counts: Sequence[int]) -> list[Element] | Non
         count = count_before(text, line, counts) if index == 0 else None
         if count is not None:
             found.append(element._replace(kind="label", value=str(count)))
-        elif element.kind == "words" and not text[element.start : element.end].strip(" -–:"):
+        elif element.kind == "words" and not text[element.start : element.end].strip(" -–:,."):
             found.append(element._replace(kind="bar"))
-        elif element.kind in (*PLACES, "label", "bar") or (
+        elif element.kind in (*PLACES, "label", "bar", "semicolon") or (
             element.kind == "words" and _relates(text[element.start : element.end])
         ):
             found.append(element)
@@ -73,8 +74,23 @@ def head_beside(
     if not verb or len(told) < 2 or any(e.kind in PLACES for e in told):
         return None
     head = head_of(text, line._replace(elements=line.elements[:verb]), counts)
-    behind = [e.kind for e in head or () if e.kind != "bar"]
+    behind = [e.kind for e in head or () if e.kind not in ("bar", "semicolon")]
     return (head, told) if head is not None and behind[-1] in ("point", "half") else None
+
+
+_JOINS = re.compile(r"[,;.]?\s{0,4}(?:\band(?: then| also)?|\bthen|[,;.])\s{0,4}$", re.IGNORECASE)
+"""What may stand between two commands."""
+_VERB_BEHIND = re.compile(r"(?:,| [-–]|:) {1,4}(?P<verb>[A-Za-z]{3,12})\.?$")
+
+
+def with_verb_behind(text: str, elements: Sequence[Element]) -> list[Element]:
+    """The elements of a line; its last word as a verb where a comma parts it: `Rock, delete`."""
+    last = elements[-1]
+    told = _VERB_BEHIND.search(text[last.start : last.end]) if last.kind == "words" else None
+    if told is None or told["verb"].endswith("ed") or canonical_verb(told["verb"]) is None:
+        return list(elements)
+    verb = Element("verb", last.start + told.start("verb"), last.start + told.end("verb"), False)
+    return [*elements[:-1], last._replace(end=last.start + told.start()), verb]
 
 
 def numbers_named(text: str, words: Sequence[Piece]) -> tuple[list[Piece], tuple[str, ...]]:
@@ -98,3 +114,21 @@ def numbers_named(text: str, words: Sequence[Piece]) -> tuple[list[Piece], tuple
 
 def _bracketed(number: re.Match[str]) -> str:
     return f"({number[0].strip('()')})"
+
+
+def commands_of(text: str, statement: list[Element]) -> Iterator[list[Element]]:
+    """The commands of a statement: `Insert a wreck; delete the rock`, `… and delete the rock`."""
+    at = 0
+    for index, element in enumerate(statement):
+        if index == 0 or element.kind != "verb" or statement[at].kind != "verb":
+            continue
+        before = statement[index - 1]
+        link = _JOINS.search(text, before.start, before.end)
+        if before.kind == "semicolon":
+            yield statement[at : index - 1]
+        elif before.kind == "words" and link is not None and index - 1 > at:
+            yield [*statement[at : index - 1], before._replace(end=link.start())]
+        else:
+            continue
+        at = index
+    yield statement[at:]

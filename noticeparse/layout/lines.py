@@ -30,7 +30,7 @@ from noticeparse.layout.joints import (
     speaks_of_sheets,
     verb_of_key,
 )
-from noticeparse.layout.noun_commands import commands_by_noun
+from noticeparse.layout.noun_commands import commands_by_noun, leaves_place_above
 from noticeparse.layout.row_ends import settle_ends
 from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
@@ -107,7 +107,7 @@ class _LineReader:
             elements[0] = self._key(elements)
         elif is_note(self._text, plain):
             elements = [Element("words", elements[0].start, elements[-1].end, True)]
-        self._behind_place = any(element.kind in ("point", "half") for element in elements)
+        self._behind_place = leaves_place_above(self._text, elements, self._behind_place)
         return Line(row, start, end, tuple(elements))
 
     def _key(self, elements: list[Element]) -> Element:

@@ -6,7 +6,9 @@ The same words open titles and sentences: `Removal of the wreck in P has begun.`
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
+from noticeparse.layout.elements import Element
 from noticeparse.readers.verbs import canonical_verb
 
 _FAR = 400
@@ -33,6 +35,19 @@ _BEHIND = re.compile(
 )
 """What may stand behind the last position of a command; other words make it a sentence."""
 _QUOTED = re.compile(r'"[^"\n]{0,80}"')
+
+
+def leaves_place_above(text: str, elements: Sequence[Element], is_below: bool) -> bool:
+    """Whether the line below these elements stands below a place: theirs, or that above both.
+
+    Under one place there may be several commands: `Insertion of a light-buoy`, `Deletion of a`.
+    """
+    if any(element.kind in ("point", "half") for element in elements):
+        return True
+    first = elements[0] if elements else None
+    if first is None or first.kind != "verb" or not is_below:
+        return False
+    return text[first.start : first.end].endswith((" of", " in"))
 
 
 def commands_by_noun(text: str, end: int, *, behind_place: bool) -> bool:

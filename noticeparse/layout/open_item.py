@@ -65,6 +65,11 @@ class OpenItem:
         self.verb, self.verb_is_own = element, is_own
         self._is_used = element is None
 
+    def lose_verb(self, verb: Element) -> None:
+        """Let nothing that follows be under a verb: which holds there is not known."""
+        self.under_verb(None)
+        self.verb_lost = verb
+
     def words_of(self, elements: Sequence[Element]) -> str:
         """The words of some elements, joined by blanks."""
         return words_of(self.text, elements)

@@ -43,7 +43,8 @@ def _place_below(text: str, item: Item) -> Element | None:
     if below is None or any(e.end <= item.words[0][0] for e in places):
         return None
     words = " ".join(" ".join(text[a:b] for a, b in item.words).split())
-    leads = any(group.lead for group in item.groups)
+    line = text.rfind("\n", 0, below.start)
+    leads = any(start < line for group in item.groups for start, _ in group.lead)
     if leads or any(part.kind != "separator" for part in split_phrase(words).parts):
         # `bounded by P` and the other corners below it.
         return None

@@ -14,7 +14,13 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, split_lead
-from noticeparse.layout.heads_of_places import head_beside, head_of, numbers_named
+from noticeparse.layout.heads_of_places import (
+    commands_of,
+    head_beside,
+    head_of,
+    numbers_named,
+    with_verb_behind,
+)
 from noticeparse.layout.items import Body
 from noticeparse.layout.joints import tells_no_change
 from noticeparse.layout.prose import join_points, paragraph
@@ -126,10 +132,12 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
         elif block is None:
             others.append(line)
         elif column is None or _opens(text, line, column, block.statements[-1]):
-            block.statements.append(list(line.elements))
+            block.statements.append(with_verb_behind(text, line.elements))
             column = line.indent(text)
         else:
             block.statements[-1].extend(line.elements)
+    for block in blocks:
+        block.statements[:] = [one for told in block.statements for one in commands_of(text, told)]
     return blocks, others
 
 

@@ -59,6 +59,16 @@ def heading_verb(text: str, line: Line) -> Element | None:
     return lone_verb(text, line)
 
 
+def heads_corners(text: str, titles: Table, line: Line) -> bool:
+    """Whether titles stand over numbered corners, whose area is named above or below them.
+
+    Hemispheres in the titles are those of the figures below, which cannot be read without.
+    """
+    first = text[line.start : line.end].split(None, 1)[0].lower().rstrip(".:")
+    has_own = not any(column.hemisphere for column in titles.columns)
+    return titles.mark == " " and has_own and first in ("corner", "vertex", "point")
+
+
 def heads_rows(text: str, line: Line) -> bool:
     """Whether a line is the heading of other rows: `Delete the following marks:`."""
     words = text[line.start : line.end].rstrip()

@@ -13,6 +13,7 @@ from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.row_heads import HEAD_CELLS, RowHeads
 from noticeparse.layout.row_lines import (
     commands,
+    heads_corners,
     heads_rows,
     is_comment,
     is_heading,
@@ -95,7 +96,8 @@ class TableReader:
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
             return True
-        if titles.roles <= _POINT_CELLS and self.assembly.awaits_points:
+        awaits = self.assembly.awaits_points or heads_corners(self.text, titles, line)
+        if awaits and titles.roles <= _POINT_CELLS:
             # The titles of the corners of one feature: each row is one more place of it.
             self.table = None
             return True
@@ -118,9 +120,8 @@ class TableReader:
     def _are_of_second_line(self, titles: Table, line: Line) -> bool:
         """Whether titles below others are those of the second line of each row."""
         above = self.table if self._awaits_rows else None
-        if above is None or titles.roles & above.roles:
-            return False
-        return bool(above.with_second_titles(self.text, line).below)
+        is_other = above is not None and not titles.roles & above.roles
+        return is_other and bool(above and above.with_second_titles(self.text, line).below)
 
     def is_comment(self, line: Line) -> bool:
         """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
@@ -130,8 +131,8 @@ class TableReader:
         """Whether a line below the titles belongs to them: units, a rule, more words."""
         if self.table is None or not self._awaits_rows:
             return False
-        self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         words = self.text[line.start : line.end]
+        self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         if self._words_may_follow and words not in self._second_titles:
             # Below titles that stand again at the head of a page a row goes on.
             self._awaits_rows = False
@@ -150,8 +151,8 @@ class TableReader:
     def leave(self, *, keep_notice_column: bool) -> None:
         """Forget the columns, unless they name the notice of each row or stand above them all."""
         table = self.table
-        names_notice = table is not None and "notice" in table.roles
-        if not (keep_notice_column and (names_notice or self._holds_for_all)):
+        kept = self._holds_for_all or (table is not None and "notice" in table.roles)
+        if not (keep_notice_column and kept):
             self.table = None
 
     def takes_row(self, line: Line) -> bool:
@@ -234,11 +235,11 @@ class TableReader:
         verb = lone_verb(self.text, line)
         if verb is None or any(one.role == "verb" for one in (*table.columns, *table.below)):
             return False
-        if table.holds_under(self.assembly.words(verb)):
+        holds = table.holds_under(self.assembly.words(verb))
+        if holds:
             self.assembly.add_row({"feature": [verb]})
-            return True
-        self.table = None
-        return False
+        self.table = table if holds else None
+        return holds
 
     def _takes_second_line(self, table: Table, line: Line) -> bool:
         """Take a line as the second of the row right above it."""
@@ -294,7 +295,6 @@ class TableReader:
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""
         told = " ".join(self.assembly.words(e) for e in cells.get("verb", [])).strip(" .:").lower()
-        if told in _NOTES:
-            return True
         notice = self.assembly.notice
-        return notice is not None and is_marked(notice.number_words) and "verb" not in cells
+        is_marked_row = notice is not None and is_marked(notice.number_words)
+        return told in _NOTES or (is_marked_row and "verb" not in cells)

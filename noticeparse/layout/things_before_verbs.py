@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.elements import Element, Line, words_of
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.readers.features import has_kind, leads_feature
 
 _VERBS = ("verb", "passive")
@@ -28,6 +28,17 @@ def ends_behind_thing(text: str, verb: Element) -> bool:
 def without_colon(text: str, thing: Element) -> Element:
     """The words of a thing without the colon behind them."""
     return thing._replace(end=thing.start + len(text[thing.start : thing.end].rstrip(" :")))
+
+
+def ends_row(text: str, line: Line | None, verb: Element) -> bool:
+    """Whether a verb ends the row of its thing, and does not lead the next: `wreck, insert`."""
+    elements = line.elements if line is not None else ()
+    before = elements[elements.index(verb) - 1] if verb in elements[1:] else None
+    if before is None or before.kind != "words":
+        return False
+    words = text[before.start : before.end].rstrip()
+    is_joint = words[-1:] in ".;:" or words.split()[-1].lower() in OPEN_END | {"then", "also"}
+    return not is_joint and has_kind(words)
 
 
 def with_things_apart(text: str, lines: Sequence[Line]) -> list[Line]:

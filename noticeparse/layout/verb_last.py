@@ -74,7 +74,9 @@ def _middle(text: str, line: Line) -> int | None:
             before, behind = line.elements[:index], line.elements[index + 1 :]
             is_told = any(tells(text, e) for e in before)
             if text[element.start] in "[(":
-                return index if is_told else None
+                # `wreck (insert), rock (delete)`: the first is not that of both.
+                is_only = not any(e.kind in _VERBS for e in behind)
+                return index if is_told and is_only else None
             marked = _is_marked(text, before, element)
             alone = not any(e.kind in _VERBS or _is_more(text, e) for e in behind)
             places = [any(e.kind in PLACES for e in one) for one in (before, behind)]
