@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field, replace
 
 from noticeparse.catalogue import ENTRIES
@@ -43,6 +43,24 @@ def merged(located: Iterable[Located]) -> list[Located]:
         if known.chart != one.chart:
             known.chart = None
     return list(found.values())
+
+
+_ONCE = "depth-unit-not-stated"
+
+
+def once_a_section(located: Sequence[Located]) -> list[Located]:
+    """The faults of a chart section; that depths were read as metres is told once for all."""
+    first: Located | None = None
+    kept: list[Located] = []
+    for one in located:
+        if one.fault.code != _ONCE:
+            kept.append(one)
+        elif first is None:
+            first = one
+            kept.append(one)
+        else:
+            first.paths += one.paths
+    return kept
 
 
 def _extent(one: Located) -> tuple[int, int]:

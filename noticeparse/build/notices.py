@@ -14,13 +14,14 @@ from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, own_number, without_chart
 from noticeparse.build.single_charts import actions_below, bound_to_one_chart
+from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.told_sections import told_sections
 from noticeparse.build.untold_changes import changes_without_place, is_for_charts
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.findings import Located, is_error
+from noticeparse.findings import Located, is_error, once_a_section
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.years_in_front import as_written
 from noticeparse.readers.clauses import Clauses, read_clauses
@@ -172,6 +173,8 @@ class NoticeBuilder:
         self.cancels += told.cancels
         for fault, chart in told.faults:
             self._fault(fault, [self.path], chart)
+        for section in told.sections:
+            hold_back_slid(self.context, section.items)
         return told.sections
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
@@ -199,7 +202,7 @@ class NoticeBuilder:
             if not labels.referred.issuperset(reading.announced):
                 reading.faults.append(over(self.context, item, "item-without-verb"))
                 self._action(reading, item, actions, path, head.chart)
-        self._say_unit_once(first_fault)
+        self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:
             self._fault(without_chart(self.context, self.draft, section), [path])
         return ChartSection(
@@ -221,20 +224,6 @@ class NoticeBuilder:
         if words is None:
             return None
         return as_written(words, is_exchanged=context.has_years_in_front, sign=context.number_sign)
-
-    def _say_unit_once(self, first_fault: int) -> None:
-        """One remark a section that depths were read as metres for want of a unit."""
-        first: Located | None = None
-        kept: list[Located] = []
-        for one in self.located[first_fault:]:
-            if one.fault.code != "depth-unit-not-stated":
-                kept.append(one)
-            elif first is None:
-                first = one
-                kept.append(one)
-            else:
-                first.paths += one.paths
-        self.located[first_fault:] = kept
 
     def _action(
         self,

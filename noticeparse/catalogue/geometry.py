@@ -181,6 +181,22 @@ ENTRIES = (
         good="A wreck has been found in 46-00.00S 122-00.00W, and in 46-00.50S 122-00.00W.",
     ),
     Entry(
+        "place-of-neighbour",
+        "error",
+        "`{written}` may have the place of the item beside it",
+        "a place above has nothing to it and a command below has none: all between may have slid",
+        "read in the original notice which place belongs to which item",
+        _COMMON,
+        bad=(
+            "Spot: 46-00.00S 122-00.00W\n‹Insert wreck\nSpot: 46-00.50S 122-00.00W›\n"
+            "Delete rock\nSpot: 46-00.70S 122-00.00W\nInsert pile"
+        ),
+        good=(
+            "46-00.00S 122-00.00W\nInsert wreck\n46-00.50S 122-00.00W\nDelete rock\n"
+            "46-00.70S 122-00.00W\nInsert pile"
+        ),
+    ),
+    Entry(
         "places-of-a-move",
         "error",
         "`{written}` leads from one place to another under a verb that moves nothing",

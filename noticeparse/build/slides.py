@@ -1,0 +1,38 @@
+"""Items whose places may have slid from one to the next.
+
+Where a place stands before the first command with nothing to it, and the last command has none,
+each item between may have the place of the next: `Spot: P`, `Insert wreck`, `Spot: Q`, `Delete
+rock`.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.build.extents import over
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.features import has_kind
+
+
+def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
+    """Give such items of a chart section, in text order, an error."""
+    kinds = [_kind(context, item) for item in items]
+    ends = [(index, kind) for index, kind in enumerate(kinds) if kind is not None]
+    for (first, one), (last, other) in pairwise(ends):
+        if one == other:
+            continue
+        for item in items[first + 1 : last]:
+            fault = over(context, item, "place-of-neighbour")
+            if fault not in item.faults:
+                item.faults.append(fault)
+
+
+def _kind(context: Context, item: Item) -> str | None:
+    """`place` for one without a command and a feature, `bare` for a command without a place."""
+    words = context.joined(item.words)
+    if any(group.places for group in item.groups):
+        is_lone = item.verb is None and not has_kind(words)
+        return "place" if is_lone else None
+    return "bare" if item.verb is not None and has_kind(words) else None
