@@ -153,7 +153,7 @@ class TableReader:
         table = self.table
         kept = self._holds_for_all or (table is not None and "notice" in table.roles)
         if not (keep_notice_column and kept):
-            self.table = None
+            self.table, self._words_may_follow = None, False
 
     def takes_row(self, line: Line) -> bool:
         """Read a line as a row of the table, if it is one."""
