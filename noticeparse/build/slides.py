@@ -8,7 +8,8 @@ rock`.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from itertools import pairwise
+from itertools import groupby, pairwise
+from operator import itemgetter
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
@@ -19,14 +20,13 @@ from noticeparse.readers.features import has_kind
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
     kinds = [_kind(context, item) for item in items]
-    ends = [(index, kind) for index, kind in enumerate(kinds) if kind is not None]
-    for (first, one), (last, other) in pairwise(ends):
-        if one == other:
-            continue
-        for item in items[first + 1 : last]:
-            fault = over(context, item, "place-of-neighbour")
-            if fault not in item.faults:
-                item.faults.append(fault)
+    told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
+    runs = [[index for _, index in run] for _, run in groupby(told, key=itemgetter(0))]
+    for above, below in pairwise(runs):
+        for index in range(above[-1] + 1, below[-1]):
+            fault = over(context, items[index], "place-of-neighbour")
+            if fault not in items[index].faults and index not in below:
+                items[index].faults.append(fault)
 
 
 def _kind(context: Context, item: Item) -> str | None:
