@@ -99,7 +99,10 @@ def test_heads_with_charts_behind_the_items() -> None:
         # Between two items of one line.
         (f"Insert wreck {P} [chart 204] insert rock {Q} [chart 210]", []),
         # Two notices before for one chart.
-        (f"Insert wreck {P} [chart 4, NM 6/26]\nInsert rock {Q} [chart 4, NM 5/26]", ["wreck"]),
+        (
+            f"Insert wreck {P} [chart 204, last 6/26]\nInsert rock {Q} [chart 204, last 5/26]",
+            ["wreck"],
+        ),
         # Several items, and lines of charts behind some.
         (
             f"Insert wreck {P}\nInsert rock {Q}\n[chart 204]\nInsert pile {R}\n[chart 210]",
@@ -177,3 +180,9 @@ def test_a_year_left_out_is_that_of_the_edition() -> None:
 def test_words_of_brackets(words: str, charts: list[str] | None) -> None:
     head = read_charts_behind(words, 2026)
     assert (head and [chart.chart for chart in head.charts]) == charts
+
+
+def test_a_heading_that_names_a_chart_for_which_nothing_is_told() -> None:
+    heading = "12/26 All holders: the new edition of chart 63 is delayed to August 2026."
+    assert sections(f"{heading} No chart is corrected by this number.\n") == []
+    assert [one[0] for one in sections(f"{heading}\n")] == ["63"]

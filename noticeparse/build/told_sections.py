@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
@@ -12,6 +13,14 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.records.reference import NoticeRef
+
+_FOR_NONE = re.compile(
+    r"\bno charts? (?:(?:is|are|to be|needs? to be|will be) )?"
+    r"(?:corrected|affected|concerned|touched|altered|changed)\b"
+    r"|\bnothing (?:is )?(?:to be (?:entered|inserted|corrected|done|charted) )?(?:for|on) "
+    r"(?:the |any )?charts?\b",
+    re.IGNORECASE,
+)
 
 
 class ToldSections(NamedTuple):
@@ -25,11 +34,21 @@ class ToldSections(NamedTuple):
 def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -> ToldSections:
     """The chart sections of the notice `own`, each with the items that are for its chart."""
     reader = SectionReader(context, draft)
-    sections = by_charts_behind(context, reader.sections())
+    sections = [] if _is_for_none(context, draft) else reader.sections()
+    sections = by_charts_behind(context, sections)
     reader.set_datum(sections)
     sections = by_item_charts(context, sections)
     faults = [*reader.faults, *_with_years(context, sections, own)]
     return ToldSections(sections, reader.cancels, faults)
+
+
+def _is_for_none(context: Context, draft: NoticeDraft) -> bool:
+    """Whether a notice whose heading alone names charts says that it is for none of them."""
+    if draft.charts or not draft.heading:
+        return False
+    ends = [piece[1] for prose in draft.prose for piece in prose.pieces]
+    start, end = draft.heading[0][0], max([draft.heading[-1][1], *ends])
+    return _FOR_NONE.search(" ".join(context.text[start:end].split())) is not None
 
 
 def _with_years(

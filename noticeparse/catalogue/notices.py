@@ -171,13 +171,13 @@ ENTRIES = (
         _COMMON,
         bad=(
             "506/26 Quill Sound.\n"
-            "Insert wreck 46-00.00S 122-00.00W [chart 802, last notice 31/26]\n"
-            "‹Insert rock 46-00.50S 122-00.00W›"
+            "Charts 802 [5/26] and 803 [6/26] WGS84, depths in metres\n"
+            "Insert rock 46-00.00S 122-00.00W ‹[chart 804]›"
         ),
         good=(
             "506/26 Quill Sound.\n"
-            "Insert wreck 46-00.00S 122-00.00W [chart 802, last notice 31/26]\n"
-            "Insert rock 46-00.50S 122-00.00W [chart 802, last notice 31/26]"
+            "Charts 802 [5/26] and 803 [6/26] WGS84, depths in metres\n"
+            "Insert rock 46-00.00S 122-00.00W [charts 802 and 803]"
         ),
     ),
     Entry(
