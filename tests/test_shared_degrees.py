@@ -51,3 +51,20 @@ def test_degrees_below_one_chart_head_hold_over_its_notices() -> None:
         "13/26  Insert rock  13'.05S 41'.70W\n"
     )
     assert places(text) == [["-4712.34-12240.10/"], ["-4713.05-12241.70/"]]
+
+
+def test_several_commands_by_nouns_at_the_place_above() -> None:
+    rule = "-" * 60
+    body = (
+        "48°12'.34S 122°40'.10W\n   Insertion of light-buoy, Fl.G.3s\n"
+        "   Deletion of starboard-hand buoy\n"
+        "12'.90S 40'.75W\n   Insertion of rock awash\n"
+        "13'.05S 41'.70W; 13'.60S 41'.95W\n"
+        "   Insertion of submarine cable joining these positions\n"
+    )
+    # The line that comes again beside a rule is no head of a page.
+    again = f"{rule}\n13/26 Quill Sound.\nChart 803 [4/26] WGS84\n{body}{rule}\n"
+    text = f"{rule}\n{HEAD}{body}{again}"
+    first, cable = ["-4812.34-12240.10/"], ["-4813.05-12241.70/", "-4813.60-12241.95/"]
+    assert places(text) == [first, first, ["-4812.90-12240.75/"], cable] * 2
+    assert errors(parse(text)) == set()
