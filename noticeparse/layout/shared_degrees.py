@@ -1,7 +1,7 @@
 """Positions whose degrees stand with a position of another notice: `13'.62S 42'.15W`.
 
-Within a notice, or below one chart head, the degrees of the position before hold on.  The position
-before in another notice may be anywhere: its degrees are not taken.
+Within a notice, below one chart head or in the columns of one table, the degrees of the position
+before hold on.  Elsewhere the position before another notice may be anywhere: none are taken.
 """
 
 from __future__ import annotations
@@ -32,6 +32,9 @@ def _start(draft: NoticeDraft) -> int:
 def _within(text: str, element: Element, start: int) -> Element:
     point = element.value.point if element.kind == "point" else None
     if point is None or point.told_from is None or point.told_from >= start:
+        return element
+    if any(fault.code == "position-degrees-from-above" for fault in element.value.faults):
+        # In a column of a table, where it is told already.
         return element
     written = " ".join(text[element.start : element.end].split())
     fault = Fault(
