@@ -44,6 +44,8 @@ _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
 _FAR_RIGHT = 40
 _MOST_KNOWN = 1000
+_LINES_OF_PLACE = 5
+"""Lines below a place that may tell of several things at it."""
 _STATUS = re.compile(r"\([tp]\)")
 """Of a notice number, `2447(T)/26`: figures like the others of a list."""
 _FIGURES = str.maketrans("0123456789", "##########")
@@ -139,14 +141,20 @@ def _goes_on_with_thing(text: str, line: Line) -> bool:
 
 
 def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
-    """Whether a line is the feature of the place right above it, however often it is named."""
-    above = lines[index - 1] if index else None
+    """Whether a line is a feature at the place above or right below it, however often named."""
     if _goes_on_with_cell(lines, index):
         return True
-    if above is None or not above.has("point", "half"):
+    if not has_kind(text[lines[index].start : lines[index].end]):
         return False
-    words = text[above.start : above.end]
-    return has_kind(text[lines[index].start : lines[index].end]) and not has_kind(words)
+    below = lines[index + 1] if index + 1 < len(lines) else None
+    if below is not None and below.elements and below.elements[0].kind in ("point", "half"):
+        return True
+    for above in reversed(lines[max(0, index - _LINES_OF_PLACE) : index]):
+        if above.is_blank or above.has("rule"):
+            return False
+        if above.has("point", "half"):
+            return not has_kind(text[above.start : above.end])
+    return False
 
 
 def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:

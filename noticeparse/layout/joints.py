@@ -79,13 +79,13 @@ _OF_SHEETS = re.compile(
 _OF_BOOKS = re.compile(
     r"(?:no charts? (?:is |are )?affected[.;:] ?)?"
     r"(?:chapter [0-9]{1,3}[,:] "
-    r"|(?:at |on )?(?:page|p\.) ?[0-9]{1,4}[a-z]?(?:[,:;]| (?:lines?|no|para(?:graph)?|column)\b)"
+    r"|(?:at |on )?(?:page|p\.) ?[0-9]{1,4}[a-z]?(?:[,:;]| (?:lines?|no|para(?:graph)?)\b)"
     r"|(?:the )?(?:lists? of (?:lights|radio signals)|lights? lists?|book of (?:the )?lights"
     r"|sailing (?:directions|guides?)|tide tables?|(?:nautical )?publications?"
     r"|(?:coast )?pilot(?: books?)?(?=:|, | page| vol))"
     r"(?:\b[^:\n]{0,60}:|[,.]| vol| page| no\b| number| chapter| [0-9]))"
 )
-"""`List of Lights: No. 88.4 to be amended`, `page 44, line 3: add …`: what is to be done in a book."""
+"""`List of Lights: No. 88.4 to be amended`, `page 44, line 3: add …`: to be done in a book."""
 
 
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
