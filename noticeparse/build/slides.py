@@ -23,9 +23,11 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
     runs = [[index for _, index in run] for _, run in groupby(told, key=itemgetter(0))]
     for above, below in pairwise(runs):
-        for index in range(above[-1] + 1, below[-1]):
+        for index in range(above[-1], below[-1] + 1):
             fault = over(context, items[index], "place-of-neighbour")
-            if fault not in items[index].faults and index not in below:
+            # A command without a place has its error already, a place without a verb is no item.
+            is_told = kinds[index] == "bare" or items[index].verb is None
+            if not is_told and fault not in items[index].faults and below[-1] > above[-1] + 1:
                 items[index].faults.append(fault)
 
 
@@ -33,6 +35,8 @@ def _kind(context: Context, item: Item) -> str | None:
     """`place` for one without a command and a feature, `bare` for a command without a place."""
     words = context.joined(item.words)
     if any(group.places for group in item.groups):
-        is_lone = item.verb is None and not has_kind(words)
-        return "place" if is_lone else None
+        # `5.8 P` in a list of depths is an item; other words may only be those of the place.
+        is_value = any(map(str.isdigit, words)) and not any(map(str.isalpha, words))
+        is_lone = item.verb_piece is None and not has_kind(words) and not is_value
+        return "place" if is_lone and not item.refers else None
     return "bare" if item.verb is not None and has_kind(words) else None

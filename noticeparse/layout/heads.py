@@ -280,7 +280,8 @@ class HeadReader:
         if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
             return
         this_notice = opened_notice(self.text[start:stop])
-        if this_notice is not None and (assembly.is_by_chart or not assembly.has_numbers):
+        is_apart = assembly.notice is None or assembly.is_by_chart or not assembly.has_numbers
+        if this_notice is not None and is_apart:
             assembly.is_by_chart = True
             assembly.switch_notice(this_notice, start)
         elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:

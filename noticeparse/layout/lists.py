@@ -74,7 +74,9 @@ class ListReader:
 
     def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
         assert self.open is not None
-        if line.has("point", "half", "verb", "reference", "key"):
+        if line.has("point", "half", "reference", "key"):
+            return False
+        if line.has("verb") and not is_part_title(self.text, line):
             return False
         if line.has("chart") and (self.open.kind == "other" or self._heads_items(index)):
             return False
@@ -134,10 +136,13 @@ def list_title(text: str, line: Line) -> str | None:
     is_double = sum(element.kind == "label" for element in line.elements) > 1
     if words is None or len(words) > 100 or is_double:
         return None
-    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
+    if line.has("point", "half", "reference", "passive", "number", "chart"):
         return None
     found = read_line_words(words)
     kind = found.list_kind
+    if line.has("verb") and found.first("SECTION_TITLE") is None:
+        # `Struck out` alone stands over items; `III. STRUCK OUT` is the title of a part.
+        return None
     return kind if kind is not None and found.plain_words <= 2 else None
 
 

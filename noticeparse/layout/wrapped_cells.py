@@ -115,6 +115,9 @@ def _judge(text: str, above: Cells, rest: Rest, *, behind_blank: bool) -> Verdic
         return "other" if "rest" in above else "doubtful"
     if rest.has_places and not all(above.get(role) for role in worded):
         return "other"
+    if rest.has_places and above.keys().isdisjoint(rest.cells.keys() & _PLACES):
+        # The first place in its column is that of another row.
+        return "other"
     below = [e for role in worded for e in rest.cells[role]]
     if "label" in above and all(e.kind == "words" for e in below):
         # Every row is counted; one without its count is more of the row above.
