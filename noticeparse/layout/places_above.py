@@ -27,6 +27,7 @@ from noticeparse.layout.prose import join_points, paragraph
 from noticeparse.layout.sentences import statements
 from noticeparse.layout.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
 _TOLD = ("verb", "passive")
@@ -78,6 +79,11 @@ def _is_of_places(text: str, blocks: Sequence[_Block], others: Sequence[Line]) -
     if any(block.statements and all(map(_has_own, block.statements)) for block in blocks):
         # The place above would be that of nothing.
         return False
+    if any(not block.statements for block in blocks[:-1]):
+        # A place alone below what has its own may be one more of it.
+        return False
+    if any(_has_own(block.statements[-1]) and not _is_apart(text, block) for block in blocks[:-1]):
+        return False
     is_sentence = any(e.kind == "passive" for one in told for e in one)
     # A command below each place is read as a row with its position in front.
     return is_sentence or any(len(block.statements) > 1 or block.is_counted for block in blocks)
@@ -92,6 +98,14 @@ def _tells_below(text: str, statement: Sequence[Element]) -> bool:
     written = statement[verb]
     is_move = canonical_verb(text[written.start : written.end]) == "move"
     return is_move and places[0] > verb
+
+
+def _is_apart(text: str, block: _Block) -> bool:
+    """Whether the last command of a block does not lead to several places: `joining P`."""
+    words = words_of(text, (e for e in block.statements[-1] if e.kind == "words"))
+    return not any(
+        part.kind in ("joining", "bounded", "between") for part in split_phrase(words).parts
+    )
 
 
 def _has_own(statement: Sequence[Element]) -> bool:
@@ -122,7 +136,7 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
         head = head_of(text, line, counts)
         beside = None if head is not None else head_beside(text, line, counts)
         if head is not None or beside is not None:
-            if is_new or block is None:
+            if is_new or block is None or beside is not None:
                 block, column = _Block([], []), None
                 blocks.append(block)
             block.head.extend(head or (beside[0] if beside else ()))
