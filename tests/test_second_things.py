@@ -17,6 +17,8 @@ from tests.short_notices import AT_P, HEAD, P, errors, told
         "Insert a wreck and a rock",
         "Delete the buoy and the beacon",
         "Delete the wreck and rock",
+        "Insert wreck starboard-hand buoy",
+        "Insert wreck Kindly rub away starboard-hand buoy",
     ],
 )
 def test_two_things_are_not_one(words: str) -> None:
@@ -34,6 +36,7 @@ def test_two_things_of_one_sentence() -> None:
     ("words", "kind"),
     [
         ("a special buoy marking a wreck", "buoy_special"),
+        ("wreck buoy", "buoy_generic"),
         ("a pier and light", "pier"),
         ("a wreck and a depth of 8m", "wreck"),
         ("a beacon and a topmark", "beacon_generic"),

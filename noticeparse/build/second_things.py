@@ -20,6 +20,12 @@ _CLAUSE = re.compile(
 _JOINED = re.compile(
     r"(?<![a-z-])and (?P<article>(?:the|an?|another|one) )?(?P<other>[^,;]+)", re.IGNORECASE
 )
+# `a wreck buoy` is a buoy; `a wreck starboard-hand buoy` are two things without a joint.
+_RUN_ON = re.compile(
+    r"\b(?:wreck|rock|obstruction|shoal|stump|depth|foul ground)s? "
+    r"(?!(?:light-?|lighted )?(?:buoy|beacon|mark)s?\b)(?P<other>[A-Za-z][^,;]+)",
+    re.IGNORECASE,
+)
 _DANGERS = frozenset({"WRECKS", "UWTROC", "OBSTRN"})
 _GOES_WITH = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "SOUNDG", ""})
 
@@ -31,6 +37,10 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
         if not has_kind(first) or not has_kind(found["other"]):
             continue
         if read_feature(first).feature.kind != feature.kind:
+            return found.span("other")
+    for found in _RUN_ON.finditer(text):
+        is_mark = feature.s57[:1] and feature.s57[0].startswith(("BOY", "BCN"))
+        if is_mark and read_feature(found["other"]).feature.kind == feature.kind:
             return found.span("other")
     for found in _JOINED.finditer(text):
         first, other = text[: found.start()], found["other"]

@@ -14,7 +14,7 @@ from operator import itemgetter
 from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
 
 
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
@@ -35,8 +35,8 @@ def _kind(context: Context, item: Item) -> str | None:
     """`place` for one without a command and a feature, `bare` for a command without a place."""
     words = context.joined(item.words)
     if any(group.places for group in item.groups):
-        # `5.8 P` in a list of depths is an item; other words may only be those of the place.
-        is_value = any(map(str.isdigit, words)) and not any(map(str.isalpha, words))
-        is_lone = item.verb_piece is None and not has_kind(words) and not is_value
+        # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
+        names_thing = has_kind(words) or bool(value_property(words))
+        is_lone = item.verb_piece is None and not names_thing
         return "place" if is_lone and not item.refers else None
     return "bare" if item.verb is not None and has_kind(words) else None

@@ -188,13 +188,9 @@ ENTRIES = (
         "read in the original notice which place belongs to which item",
         _COMMON,
         bad=(
-            "Spot: 46-00.00S 122-00.00W\n‹Insert wreck\nSpot: 46-00.50S 122-00.00W›\n"
-            "Delete rock\nSpot: 46-00.70S 122-00.00W\nInsert pile"
+            "Spot: 46-00.00S 122-00.00W\n‹Insert wreck\nSpot: 46-00.50S 122-00.00W›\nDelete rock"
         ),
-        good=(
-            "46-00.00S 122-00.00W\nInsert wreck\n46-00.50S 122-00.00W\nDelete rock\n"
-            "46-00.70S 122-00.00W\nInsert pile"
-        ),
+        good="46-00.00S 122-00.00W\nInsert wreck\n46-00.50S 122-00.00W\nDelete rock",
     ),
     Entry(
         "places-of-a-move",

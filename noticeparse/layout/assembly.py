@@ -6,7 +6,6 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
-from noticeparse.layout.before_numbers import behind_no_chart
 from noticeparse.layout.body import cut_body
 from noticeparse.layout.counted import announces_places
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
@@ -131,11 +130,10 @@ class Assembly:
             self._new(None, None, head[0][0] if head else 0)
         charts = self.notice.charts if self.notice else []
         known = row_chart(self.text, charts, ChartDraft(head, number, panel=panel))
-        if known is not None:
-            self.charts = [known]  # Rows may go to and fro between the charts of their notice.
-            return
-        self.charts = []
-        self._add_chart(ChartDraft(head, number, previous, letters, panel))
+        # Rows may go to and fro between the charts of their notice.
+        self.charts = [] if known is None else [known]
+        if known is None:
+            self._add_chart(ChartDraft(head, number, previous, letters, panel))
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""
@@ -212,13 +210,6 @@ class Assembly:
         """A paragraph of the open notice, or of none."""
         (self.loose if self.notice is None else self.notice.prose).append(prose)
 
-    def goes_by_chart(self, before: str) -> bool:
-        """Whether the bulletin is sorted by chart; `NO CHART` before a number ends the chart."""
-        if self.is_by_chart and behind_no_chart(before) != before:
-            self.end_notice()
-            self.charts, self.carried = [], []
-        return self.is_by_chart
-
     def end_notice(self) -> None:
         """End the open notice; in a list by chart the chart head stays open."""
         self.end_body()
@@ -228,9 +219,13 @@ class Assembly:
 
     def end_part(self, title: str = "") -> None:
         """End a part of the edition: nothing is carried over it; its title may tell a status."""
-        self.end_notice()
+        self.end_chart()
         self.part_status = status_of_part(title)
         self.is_by_chart = False
+
+    def end_chart(self) -> None:
+        """End the open notice, and the chart that goes on over several."""
+        self.end_notice()
         self.charts, self.carried = [], []
 
     def end_body(self) -> None:

@@ -43,3 +43,8 @@ def behind_no_chart(words: str) -> str:
     """The words behind `NO CHART.`; all where they do not open so."""
     found = _NO_CHART.match(words)
     return words[found.end() :] if found else words
+
+
+def opens_with_no_chart(words: str) -> bool:
+    """Whether words open with `NO CHART.`."""
+    return behind_no_chart(words) != words

@@ -1,13 +1,14 @@
 """From lines to notices: the head of each, its chart sections, their items, its prose.
 
-Goes through the lines once.  Each line opens something (a list, a notice, a chart section), is a
-row of a table or of a block of keys, or belongs to the body that is open.
+Each line opens something (a list, a notice, a chart section), is a row of a table or of a block of
+keys, or belongs to the body that is open.
 """
 
 from __future__ import annotations
 
 from noticeparse.layout.asides import takes_cancellation, takes_previous
 from noticeparse.layout.bare_heads import with_bare_heads
+from noticeparse.layout.before_numbers import opens_with_no_chart
 from noticeparse.layout.cuts import (
     heading_before,
     number_behind_heading,
@@ -17,8 +18,7 @@ from noticeparse.layout.cuts import (
 )
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.elements import Line, has_words
-from noticeparse.layout.evidence import lead_index
-from noticeparse.layout.furniture import find_furniture, is_left_out, is_running_head
+from noticeparse.layout.furniture import find_furniture, is_running_head, stays_left_out
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.heads import HeadReader
 from noticeparse.layout.lists import ListReader
@@ -76,12 +76,13 @@ class _Reader(HeadReader):
         self.is_first = False
         self.tables.take_up(before)
         self.assembly.codes.update(before.codes)
-        self.assembly.has_numbers = before.has_numbers
-        self.assembly.is_by_chart = before.is_by_chart
+        self.assembly.has_numbers, self.assembly.is_by_chart = (
+            before.has_numbers,
+            before.is_by_chart,
+        )
         self.assembly.row_verb = before.row_verb
         self.chart_rows.at_margin.update(before.at_margin)
-        self.behind_blank = before.is_behind_blank
-        self._leaves_out = before.leaves_out
+        self.behind_blank, self._leaves_out = before.is_behind_blank, before.leaves_out
         # The rest of a notice that was cut says nothing of all that follow it.
         self._may_be_front = not before.is_torn
 
@@ -104,7 +105,7 @@ class _Reader(HeadReader):
         for index, line in enumerate(self.lines):
             if self.assembly.cut.end is not None:
                 break
-            self._leaves_out = self._is_left_out(line, self._leaves_out)
+            self._leaves_out = stays_left_out(self.text, line, self._leaves_out)
             if self._leaves_out:
                 self._left_out(line)
             elif index in furniture:
@@ -121,12 +122,6 @@ class _Reader(HeadReader):
         self._settle_edition()
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
         self.layout.cut = self.assembly.cut.end
-
-    def _is_left_out(self, line: Line, goes_on: bool) -> bool:
-        """Whether a line is left out; one that mail has wrapped goes on without the mark."""
-        if line.is_blank or is_left_out(self.text, line):
-            return not line.is_blank
-        return goes_on and line.elements[lead_index(line)].kind != "verb"
 
     def _left_out(self, line: Line) -> None:
         """What a text leaves out is lost to its reader too; the lines of a block are one loss."""
@@ -261,7 +256,9 @@ class _Reader(HeadReader):
         self.keys.end_block()
         rest = line.elements[opening.at + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
-        by_chart = self.assembly.goes_by_chart(self.text[line.start : opening.number.start])
+        by_chart = self.assembly.is_by_chart
+        if by_chart and opens_with_no_chart(self.text[line.start : opening.number.start]):
+            self.assembly.end_chart()
         is_bare = first is None and bool(self.assembly.charts)
         if by_chart and (is_bare or (first is not None and first.kind in ("verb", "label"))):
             # Under a chart head each row, or a line above its rows, has the number of a notice.

@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.element_kinds import ElementKind
 from noticeparse.layout.elements import Line
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.notice_openings import notice_opening
 from noticeparse.layout.recognise import is_details_line, is_row_of_chart
 from noticeparse.layout.title_rows import read_titles
@@ -54,6 +55,13 @@ _FIGURES = str.maketrans("0123456789", "##########")
 def is_left_out(text: str, line: Line) -> bool:
     """Whether a line tells what the canonical layout leaves out, quoted in mail or not."""
     return _LEFT_OUT.match(text, line.start, line.end) is not None
+
+
+def stays_left_out(text: str, line: Line, goes_on: bool) -> bool:
+    """Whether a line is left out; one that mail has wrapped goes on without the mark."""
+    if line.is_blank or is_left_out(text, line):
+        return not line.is_blank
+    return goes_on and line.elements[lead_index(line)].kind != "verb"
 
 
 class Furniture(NamedTuple):
