@@ -17,6 +17,9 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, value_property
 
 
+_VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
+
+
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
     kinds = [_kind(context, item) for item in items]
@@ -36,7 +39,7 @@ def _kind(context: Context, item: Item) -> str | None:
     words = context.joined(item.words)
     if any(group.places for group in item.groups):
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
-        names_thing = has_kind(words) or bool(value_property(words))
+        names_thing = has_kind(words) or bool(value_property(words) & _VALUES)
         is_lone = item.verb_piece is None and not names_thing
         return "place" if is_lone and not item.refers else None
     return "bare" if item.verb is not None and has_kind(words) else None
