@@ -130,3 +130,9 @@ def test_one_thing_becomes_another(item: str, verb: str) -> None:
     (action,) = bulletin.notices[0].charts[0].actions
     assert (action.verb, action.usable) == (verb, True)
     assert not codes(bulletin) - {"light-quick-period"}
+
+
+def test_the_chart_may_stand_behind_the_heading() -> None:
+    head = "No. 311  Brask Island, north side - Chart 805 (last correction 302/26)"
+    bulletin = parse(f"NOTICES TO MARINERS OF THE YEAR 2026\n\n{head}\n\nInsert wreck {P}\n")
+    assert [(one.id, one.charts[0].chart) for one in bulletin.notices] == [("311/26", "805")]

@@ -29,6 +29,8 @@ BY_MODULE: dict[str, tuple[Entry, ...]] = {
 # Codes of other findings that a bad specimen cannot be without.
 COMPANIONS = {
     "chart-above-or-below": {"chart-not-named"},
+    # What slides leaves a place over at one end, and a command without one at the other.
+    "place-of-neighbour": {"item-without-verb", "item-without-position"},
     # The heading is one fault; each item under it is another, lost one.
     "text-action-lost": {"verb-unknown"},
     # The mark that parts the figure is read as such in a plain text too.

@@ -16,7 +16,6 @@ from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, value_property
 
-
 _VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
 
 

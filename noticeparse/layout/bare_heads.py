@@ -65,14 +65,14 @@ def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
         if line.is_blank or not (row == 0 or _stands_apart(text, lines[row - 1], line)):
             continue
         match = _HEAD.match(text, line.elements[0].start, line.end)
-        if match is None or line.has("point", "half", "reference", "label", "passive", "chart"):
+        if match is None or line.has("point", "half", "reference", "label", "passive"):
             continue
         heading = text[match.end("gap") : line.end].strip()
         if not heading and row + 1 < len(lines):
             below = lines[row + 1]
             is_told = below.has("verb", "point", "half", "label", "key") or below.is_blank
             heading = "" if is_told else text[below.start : below.end].strip()
-        if _OF_EDITIONS.search(heading) is not None:
+        if _OF_EDITIONS.search(heading) is not None or heading.lower().startswith("chart"):
             continue
         if heading[:1].isupper() and not (match["gap"] == " " and heading[1:2].isdigit()):
             first = re.split(r" --? |,|: ", heading, maxsplit=1)[0]
