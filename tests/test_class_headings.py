@@ -71,7 +71,7 @@ def test_a_structure_below_lights_is_held_back() -> None:
     assert errors(bulletin) == {"feature-kinds-several"}
 
 
-@pytest.mark.parametrize("unread", ["Dangers gone", "Depths not found again", "Works no more"])
+@pytest.mark.parametrize("unread", ["Dangers there", "Depths not found again", "Works no more"])
 def test_an_unread_heading_ends_the_verb_above(unread: str) -> None:
     rows = f"Depths to be inserted\n   depth 6.2   {P}\n{unread}\n   wreck   {Q}\n"
     bulletin = parse(HEAD + rows)

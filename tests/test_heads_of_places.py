@@ -215,3 +215,11 @@ class TestNounsBelowPlaces:
             ("delete", "legend", [AT_Q]),
         ]
         assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "rows", ["Light\n{P}\ndelete\n", "{P}\ndelete\nBuoy\n{Q}\ninsert\nPile\n"]
+)
+def test_a_command_that_is_only_a_verb_breaks_nothing(rows: str) -> None:
+    bulletin = parse(f"{HEAD}{rows.format(P=P, Q=Q)}")
+    assert errors(bulletin) or actions_of(bulletin)

@@ -26,8 +26,9 @@ _TELLS_MORE = re.compile(
 )
 # A noun that opens an item of its own: `Increase in the range of the light`.
 _NOUN_WITHIN = re.compile(
-    r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|sec|por|posi|eleva|direc|founda|loca|sta"
-    r"|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
+    r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|exten|sec|por|posi|eleva|direc|founda|loca"
+    r"|sta|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)"
+    r"[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
     r"|removal|withdrawal|change|transfer|shift|move|disposal|renewal|survey) (?:of|in|to) ",
     re.IGNORECASE,
 )

@@ -91,7 +91,7 @@ def _charts_behind(text: str, lines: Sequence[Line]) -> Iterator[Behind]:
 
 
 def _may_name_charts(words: str) -> bool:
-    if _OTHERWISE.search(words):
+    if _OTHERWISE.search(words) or not any(map(str.isdigit, words)):
         return False
     if _NAMES_CHARTS.match(words):
         return True

@@ -55,7 +55,7 @@ def stands_done_behind(text: str, lines: Sequence[Line]) -> bool:
         is_rest = at > 0 and _is_open_name(text, lines[at - 1 : at])
         if _told(text, line, lines[at + 1 :], is_rest=is_rest) is not None:
             told += 1
-        elif _heads(text, line):
+        elif _heads(line):
             return False
     return told > 0
 
@@ -136,12 +136,9 @@ def done_behind_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]
         yield Stretch(led(kept, verb), verb)
 
 
-def _heads(text: str, line: Line) -> bool:
-    """Whether a line opens with a verb that is not that of an item on it: `Insert block  P`."""
-    if line.is_blank or line.elements[lead_index(line)].kind != "verb":
-        return False
-    behind = line.elements[lead_index(line) + 1 :]
-    return not (any(tells(text, e) for e in behind) and any(e.kind in PLACES for e in behind))
+def _heads(line: Line) -> bool:
+    """Whether a line opens with a verb: beside it a participle may tell how a thing is."""
+    return not line.is_blank and line.elements[lead_index(line)].kind == "verb"
 
 
 def _stands_in_front(text: str, lines: Sequence[Line]) -> bool:

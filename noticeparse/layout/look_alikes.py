@@ -43,6 +43,12 @@ _PLAIN = frozenset(
     " lighthouse local national title titles file files half full all".split()
 )
 """Words of heads and sentences that the vocabulary of features does not have."""
+_MEASURE = re.compile(
+    r"[01|]+(?:ft|feet|m|fms?|fathoms?|met(?:re|er)s?|cables?|miles?|nm?|kn|km|cm|mm|s|sec|min|hrs?"
+    r"|st|nd|rd|th)[a-z]?",
+    re.IGNORECASE,
+)
+"""`11ft`, a measure or count without its blank, and no `lift`."""
 _BEHIND_A_FIGURE = frozenset("and all in on at or of the an is ink".split())
 
 
@@ -108,6 +114,8 @@ def meant(written: str) -> str | None:
         return None
     if written[0] in "1|" and _opens_with_a_word(written[1:]):
         # `1and 2`: the blank behind a figure is lost.
+        return None
+    if _MEASURE.fullmatch(written) is not None:
         return None
     small = sum(character.islower() and character != "l" for character in written)
     large = sum(character.isupper() and character != "I" for character in written)

@@ -52,7 +52,7 @@ def with_margin_numbers(
         figures.insert(0, before.margin_number)
     if len(figures) < 2 or not any(count.is_sure for count in counts):
         return lines, []
-    if any(line.has("number") and notice_opening(text, line) is not None for line in lines):
+    if any(line.has("number") and _opens_with_year(text, line) for line in lines):
         return lines, []
     if not all(0 < b - a <= _WIDEST_STEP for a, b in pairwise(figures)):
         return lines, []
@@ -81,6 +81,12 @@ def _counts(text: str, lines: Sequence[Line]) -> Iterator[Count]:
         first = _FIRST_PART.split(heading, maxsplit=1)[0]
         is_sure = _CAPITALS.match(heading) is not None or not has_kind(first)
         yield Count(row, told.end(), int(told["figures"]), is_sure)
+
+
+def _opens_with_year(text: str, line: Line) -> bool:
+    """Whether a line opens a notice otherwise; a radio warning among them has its own series."""
+    opening = notice_opening(text, line)
+    return opening is not None and not opening.is_radio
 
 
 def _parted(text: str, line: Line, end: int) -> Line:

@@ -53,6 +53,8 @@ def has_place_in_front(text: str, row: Stretch) -> bool:
 def row_verb(text: str, line: Line, place: Element) -> Element | None:
     """The verb right behind a place that opens its row, but for where it leads the only one."""
     before = [one for one in line.elements if one.start < place.start]
+    if place.start < line.start:
+        return None
     if not all(one.kind in _MARKS or is_connector(text[one.start : one.end]) for one in before):
         return None
     behind = [one for one in line.elements if one.start >= place.end]

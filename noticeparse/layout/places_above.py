@@ -113,7 +113,7 @@ def _has_own(statement: Sequence[Element]) -> bool:
     if statement[0].kind != "verb" or sum(e.kind in _TOLD for e in statement) > 1:
         return False
     kinds = [e.kind for e in statement[1:]]
-    return kinds[0] == "words" and kinds[-1] == "point" and kinds.count("point") == 1
+    return kinds[:1] == ["words"] and kinds[-1] == "point" and kinds.count("point") == 1
 
 
 def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]:

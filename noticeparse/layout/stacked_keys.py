@@ -76,8 +76,10 @@ def _is_value(text: str, line: Line, role: str) -> bool:
         return plain and words[:1].isupper() and not any(char.isdigit() for char in words)
     if role == "chart":
         kinds = [part.kind for part in read_parts(words)]
-        # A comma at the end, or no number behind one, says that more is to come.
-        parted = kinds[-1] != "COMMA" and ("COMMA", "COMMA") not in pairwise(kinds)
+        # A comma at the end, or no number behind one, says that more is to come; with nothing
+        # between two numbers one is a chart, and the other a notice in the index of charts.
+        pairs = {("COMMA", "COMMA"), ("CHART_NUMBER", "CHART_NUMBER")}
+        parted = kinds[-1] != "COMMA" and pairs.isdisjoint(pairwise(kinds))
         return kinds[0] == "CHART_NUMBER" and set(kinds) <= _OF_CHARTS and parted
     if role == "previous":
         return (

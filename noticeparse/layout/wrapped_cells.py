@@ -115,8 +115,9 @@ def _judge(text: str, above: Cells, rest: Rest, *, behind_blank: bool) -> Verdic
         return "other" if "rest" in above else "doubtful"
     if rest.has_places and not all(above.get(role) for role in worded):
         return "other"
-    if rest.has_places and above.keys().isdisjoint(rest.cells.keys() & _PLACES):
-        # The first place in its column is that of another row.
+    states = [e for role in ("old", "new") for e in above.get(role, [])]
+    if rest.has_places and any(e.kind in PLACES for e in states):
+        # The places above are those of a move; these are of another row.
         return "other"
     below = [e for role in worded for e in rest.cells[role]]
     if "label" in above and all(e.kind == "words" for e in below):

@@ -208,6 +208,7 @@ _AUXILIARIES = ("been ", " be ", " is ", " are ")
 _AGENTS = ("we ", "i ", "the ", "this ", "our ")
 
 
+_OF_MEASURES = ("increase in", "reduction in", "change in")
 _NEW_NAME = ("renamed", "renumbered")
 
 
@@ -236,8 +237,11 @@ def canonical_verb(written: str) -> Verb | None:
         return None
     if words in _OF_THE_CHART:
         return _OF_THE_CHART[words]
-    for ending in (*LIST_ENDINGS, " of", " in"):
+    for ending in (*LIST_ENDINGS, " of"):
         words = words.removesuffix(ending)
+    if words.endswith(_OF_MEASURES):
+        # `Increase in the range`; in `to be written in` the particle is the verb's own.
+        words = words.removesuffix(" in")
     if tells_new_state(words):
         return "amend"
     if is_told_by_agent(words):
