@@ -65,6 +65,9 @@ def _with_years(
         ref, written = head.previous, head.previous_written
         if ref is None or written is None or ref.year is not None or ref.number >= own.number:
             continue
+        if written == f"previous notice {ref.number}":
+            # So the canonical layout writes a notice whose year is not known.
+            continue
         head.previous = ref.model_copy(update={"year": own.year})
         start = context.text.find(written, *section.extent)
         extent = (start, start + len(written)) if start >= 0 else section.extent

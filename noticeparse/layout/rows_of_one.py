@@ -54,7 +54,9 @@ def _may_be_of(text: str, item: Item, head: Item) -> bool:
         return False
     if _COUNTED.fullmatch(words) is not None:
         return True
-    is_right = _column(text, item.words[0][0]) >= _column(text, head.words[0][0]) + _FAR
+    start = item.words[0][0]
+    opens = not text[start - _column(text, start) + 1 : start].strip()
+    is_right = opens and _column(text, start) >= _column(text, head.words[0][0]) + _FAR
     last = text[slice(*head.words[-1])].rpartition(" ")[2].strip(".:)")
     is_next = words.strip(".:)").isdigit() and last in ("0", "1")
     return is_right and (is_next or not words[:1].isdigit() or words[-1:].isalpha())
