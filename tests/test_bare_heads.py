@@ -136,3 +136,14 @@ def test_the_chart_may_stand_behind_the_heading() -> None:
     head = "No. 311  Brask Island, north side - Chart 805 (last correction 302/26)"
     bulletin = parse(f"NOTICES TO MARINERS OF THE YEAR 2026\n\n{head}\n\nInsert wreck {P}\n")
     assert [(one.id, one.charts[0].chart) for one in bulletin.notices] == [("311/26", "805")]
+
+
+def test_a_head_right_above_its_chart_needs_no_blank_line() -> None:
+    text = (
+        f"{FRONT}No. 511  OSSEL BANK\nChart 45 [498/26]\nInsert wreck {P}\n"
+        f"No. 512  FELL (T) (cancels 500/26)\nChart 47 [499/26]\nInsert pile {Q}\n"
+    )
+    first, second = parse(text).notices
+    assert (first.id, [one.chart for one in first.charts]) == ("511/26", ["45"])
+    assert [one.chart for one in second.charts] == ["47"]
+    assert (second.number, [one.number for one in second.cancels]) == (512, [500])

@@ -58,3 +58,11 @@ def test_what_is_deleted_from_a_place_lay_there(words: str) -> None:
 )
 def test_what_is_measured_from_a_place_does_not_lie_there(words: str) -> None:
     assert told(parse(f"{HEAD}{words}\n")) == []
+
+
+@pytest.mark.parametrize("link", ["via", "through"])
+def test_a_place_on_the_way_is_not_its_end(link: str) -> None:
+    words = f"Insert cable from {P} to 46-00.50S 122-00.00W {link} 46-00.20S 122-00.10W"
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert told(bulletin) == []
+    assert "relation-unclear" in errors(bulletin)

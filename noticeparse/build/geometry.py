@@ -111,6 +111,7 @@ def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
         found.destination = []
 
 
+_VIA = re.compile(r"[ ,]{0,3}(?:via|through)\b", re.IGNORECASE)
 _MEASURED_BEFORE_FROM = re.compile(
     r"(?:[0-9½¼¾] ?(?:m|n\.?m|c|cbls?|ft|feet|met(?:re|er)s?|yards?|km)\.?|\b(?:mile|cable)s?"
     r"|\b(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]{0,12}))[ ,]{0,3}(?:from\b.{0,80})?$",
@@ -143,6 +144,9 @@ def _take_group(
         goes_to = True
     if "from_" in kinds:
         found.is_taken_from = True
+    if _VIA.match(phrase.text) is not None and "to" in found.kinds:
+        # `from P to Q via R`: the last place that is told lies between the others.
+        found.is_unclear = True
     if group.role is not None:
         found.relation = RELATIONS.get(group.role, found.relation)
         found.kinds.append(group.role)

@@ -1,8 +1,8 @@
 """Heads of notices that give a number without a year: `No. 511   TAVRENNE ISLANDS - MORIN BAY`.
 
-`No. 4   Light-buoy` counts the rows of a table: only what stands behind a blank line or a rule,
-before a heading and no position, is the head of a notice.  Where notices with a year stand in the
-text too, the numbers must be near theirs.
+`No. 4   Light-buoy` counts the rows of a table: only what stands behind a blank line or a rule, or
+above the head of a chart, before a heading and no position, is the head of a notice.  Where
+notices with a year stand in the text too, the numbers must be near theirs.
 """
 
 from __future__ import annotations
@@ -62,7 +62,8 @@ def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
 
 def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
     for row, line in enumerate(lines):
-        if line.is_blank or not (row == 0 or _stands_apart(text, lines[row - 1], line)):
+        apart = row == 0 or _stands_apart(text, lines[row - 1], line)
+        if line.is_blank or not (apart or _stands_above_chart(lines, row)):
             continue
         match = _HEAD.match(text, line.elements[0].start, line.end)
         if match is None or line.has("point", "half", "reference", "label", "passive"):
@@ -88,6 +89,12 @@ def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
 def _stands_apart(text: str, above: Line, line: Line) -> bool:
     """Whether a line stands behind a blank one or a rule, or further left than the one above."""
     return above.is_blank or above.has("rule") or above.indent(text) > line.indent(text)
+
+
+def _stands_above_chart(lines: Sequence[Line], row: int) -> bool:
+    """Whether the head of a chart stands right below: no item of the chart above goes on so."""
+    below = lines[row + 1] if row + 1 < len(lines) else None
+    return below is not None and bool(below.elements) and below.elements[0].kind == "chart"
 
 
 def _is_heading(words: str, *, is_apart: bool) -> bool:
