@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.build.bare_lists import bare_lists, is_bare_list, labels_of
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -40,9 +41,13 @@ def bound_to_one_chart(
 ) -> Iterator[Fault]:
     """The sentences of a notice that bind items which several of its charts share."""
     shared = [item for section in sections for item in section.items]
-    if len({id(item) for item in shared}) == len(shared):
+    labels = labels_of(shared)
+    is_shared = len({id(item) for item in shared}) < len(shared)
+    if is_shared or any(not section.items for section in sections):
+        yield from _lists_apart(context, draft, labels)
+    if not is_shared:
         return
-    yield from _unread_lists(context, draft)
+    yield from _unread_lists(context, draft, labels)
     known = {str(section.head.chart) for section in sections}
     for start, end in _stretches(draft, sections):
         text = context.text[start:end].replace("\n", " ")
@@ -58,17 +63,32 @@ def bound_to_one_chart(
                 yield Fault("item-of-one-chart", *at, {"written": context.written(*at)})
 
 
-def _unread_lists(context: Context, draft: NoticeDraft) -> Iterator[Fault]:
+def _unread_lists(context: Context, draft: NoticeDraft, labels: frozenset[str]) -> Iterator[Fault]:
     """Lists of items beside the charts of a head that cannot be read for certain."""
     for chart in draft.charts:
         words = gather(context.text, chart.head)
         parts = [part for part in read_parts(words.text) if part.text not in _MARKS]
+        for part in bare_lists(read_parts(words.text), labels):
+            yield _unread(context, words, part)
         for at, part in enumerate(parts):
             if part.kind == "ITEM_LETTERS":
                 if not _is_certain(parts, at):
                     yield _unread(context, words, part)
             elif part.kind == "OTHER_WORDS" and _is_left(words.text, parts[at - 1], part):
                 yield _unread(context, words, part)
+
+
+def _lists_apart(context: Context, draft: NoticeDraft, labels: frozenset[str]) -> Iterator[Fault]:
+    """Lists of items on a line of their own, right above or below that of a chart."""
+    text = context.text
+    heads = [piece for chart in draft.charts for piece in chart.head]
+    first = [prose.pieces[0] for prose in draft.prose]
+    for start, end in (*first, *draft.heading, *draft.clauses, *heads):
+        if not is_bare_list(text[start:end], labels):
+            continue
+        gaps = [text[e:start] if e <= start else text[end:s] for s, e in heads if s != start]
+        if any(gap.count("\n") < 2 and not gap.strip(" \n.:") for gap in gaps):
+            yield Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
 
 
 def _is_certain(parts: Sequence[HeadPart], at: int) -> bool:

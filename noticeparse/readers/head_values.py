@@ -109,7 +109,7 @@ _LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")
 ROMAN = (
     "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi xxii xxiii xxiv"
 ).split()
-_LETTERS = "abcdefghijklmnopqrstuvwxyz"
+LETTERS = "abcdefghijklmnopqrstuvwxyz"
 
 
 def read_items(text: str) -> frozenset[str] | None:
@@ -147,4 +147,4 @@ def _order(marks: list[str], *, is_range: bool) -> list[str] | None:
     if is_roman and is_range:
         # `(v) to (x)`: six of one kind, or three of the other.
         return None
-    return list(_LETTERS) if all(mark in _LETTERS for mark in marks) else None
+    return list(LETTERS) if all(mark in LETTERS for mark in marks) else None
