@@ -46,3 +46,36 @@ def test_all_of_them_are_meant() -> None:
 def test_one_place_told_in_two_ways_is_not_two() -> None:
     bulletin = parse(f"{HEAD}Insert wreck {P} = 46.0000S 122.0000W\n")
     assert (told(bulletin), errors(bulletin)) == ([], {"place-of-another"})
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "at all corners except 2",
+        "at all corners but (2)",
+        "at all positions other than No. 2",
+        "at each corner save 2",
+        "at corners 1 to 3 except 2",
+        "at all corners excluding 1 and 2",
+        "at corners 1 and 3",
+        "at positions (1) & (3)",
+    ],
+)
+@pytest.mark.parametrize("mark", [":", "."])
+def test_places_left_out_by_their_number_hold_the_item_back(words: str, mark: str) -> None:
+    bulletin = parse(f"{HEAD}Insert piles {words}{mark}\n(1) {P}\n(2) {Q}\n(3) {R}\n")
+    assert told(bulletin) == []
+    assert "feature-of-several" in errors(bulletin)
+
+
+@pytest.mark.parametrize("words", ["at all corners except 2", "at all positions but 1 and 2"])
+def test_numbers_left_out_of_the_places_above_hold_the_item_back(words: str) -> None:
+    bulletin = parse(f"{HEAD}1) {P}\n2) {Q}\n3) {R}\nInsert piles {words}.\n")
+    assert told(bulletin) == []
+    assert "feature-of-several" in errors(bulletin)
+
+
+def test_places_that_are_all_named_are_all_meant() -> None:
+    places = f"(1) {P}\n(2) {Q}\n(3) {R}\n"
+    for words in ("at positions 1, 2 and 3", "at all positions", "at points (1), (2), (3)"):
+        assert "feature-of-several" not in errors(parse(f"{HEAD}Insert piles {words}:\n{places}"))

@@ -28,17 +28,43 @@ _SOME = re.compile(
     r"|\bonly the (?:first|second|third|last|latter)\b",
     re.IGNORECASE,
 )
+_ONE = r"(?:[0-9]{1,2}|[b-h]|\((?:[0-9]{1,2}|[a-z]{1,4})\))"
+_EXCEPT = r"(?:but|except|excepting|excluding|save|bar|omitting|without|other than|apart from|not)"
+_NAMED = re.compile(
+    rf"\b{_EXCEPT}(?: (?:for|at|in|from|the))*"
+    r"(?: (?:(?:corner|point|position|posn?|place|location|site|item|number)s?|nos?\.?)){0,2}"
+    rf" {_ONE}(?=\s*(?:[,;:.](?![0-9])|$|(?:and|to|or|&|-) ?{_ONE}))"
+    rf"|\b{_EXCEPT}(?: (?:at|in))?\W*$",
+    re.IGNORECASE,
+)
+"""Places that are left out by their number or letter: `at all corners except 2`."""
+_DENIED = re.compile(rf"\b{_EXCEPT}(?: (?:at|in))?\W*$", re.IGNORECASE)
+_LISTED = re.compile(
+    r"\b(?:at|in|on|through) (?:the )?(?:corner|point|position|posn?|place|location)s?"
+    rf" (?P<list>{_ONE}(?:(?:,? and |, ?| & ){_ONE})*)\W*$",
+    re.IGNORECASE,
+)
+"""Places that are named by their number or letter: `at corners 1 and 3`."""
 _QUOTED = re.compile(r'"[^"]*"')
 
 
 def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator[Fault]:
     """A count that is not that of the places, and words that leave out some of them."""
-    if geometry.shape not in ("point", "points") or not geometry.positions:
-        return
     places = len(geometry.positions)
     leads = [piece for group in item.groups for piece in group.lead]
     words = gather(context.text, sorted({*item.words, *leads, *item.tail}))
     plain = blanked(words.text, _QUOTED)
+    if len(item.groups) > 1:
+        # `in P, not Q` denies a place, and is told of it.
+        plain = blanked(plain, _DENIED)
+    out, listed = _NAMED.search(plain), _LISTED.search(plain)
+    if out is None and listed is not None:
+        named = [word for word in re.findall(r"\w+", listed["list"]) if word != "and"]
+        out = listed if len(named) < places else None
+    if out is not None:
+        yield within(context, "feature-of-several", words, out.span(), places=str(places))
+    if geometry.shape not in ("point", "points") or not geometry.positions:
+        return
     some, count = _SOME.search(plain), _COUNT.search(plain)
     for found, code in ((some, "feature-of-several"), (count, "feature-count-differs")):
         if found is None or (found is some and places < 2):
