@@ -44,6 +44,16 @@ _TO_COME = re.compile(
     re.IGNORECASE,
 )
 """Works to come; what will be inserted or deleted is to be so now."""
+_TO_BE = re.compile(r"(?:(?:is|are) )?to be\b", re.IGNORECASE)
+_LATER = re.compile(
+    r"\b(?:on|in|by|from|after|before|until|during|of|late|early|mid) (?:or )?(?:about )?(?:the )?"
+    r"(?:end of |course of |early |late |mid[- ])?(?:[0-9]{1,2}(?:st|nd|rd|th)? )?"
+    rf"(?:{_MONTH}|20[0-9]{{2}}|winter|summer|spring|autumn)\b"
+    r"|\b(?:next|this|coming) (?:week|month|season|year|winter|summer|spring|autumn)\b"
+    r"|\b(?:soon|shortly|later|tomorrow|eventually|in due course)\b",
+    re.IGNORECASE,
+)
+"""A day to come, behind `to be removed`."""
 _CHANGES_MORE = re.compile(
     r"\b(?:renamed?|renumber(?:ed)?|now|becomes?|is to read|to read)\b", re.IGNORECASE
 )
@@ -79,6 +89,7 @@ def conditions(
             found = _DATED.search(plain)
             if found is not None:
                 yield within(context, "verb-dated", behind, found.span())
+    yield from _is_later(context, item, feature)
     is_dated = _DATED.search(plain) is not None or "same day" in plain
     is_to_come = _TO_COME.match(" ".join((item.verb or "").split())) is not None
     if item.verb_piece is not None and is_to_come and not is_dated:
@@ -102,6 +113,23 @@ def conditions(
             # `wreck (insert), rock (delete)`: a command for each of two things.
             if stretch.extent(other.span()) != item.verb_piece:
                 yield within(context, "verb-within-words", stretch, other.span())
+
+
+def _is_later(context: Context, item: Item, feature: Feature) -> Iterator[Fault]:
+    """The day for which a sentence announces its command: `to be removed in May`."""
+    told = " ".join((item.verb or "").split())
+    if item.verb_piece is None or feature.legend is not None or not _TO_BE.match(told):
+        return
+    last = item.verb_piece[1]
+    places = [place.element for group in item.groups for place in group.places]
+    for start, end in sorted(set(item.pieces)):
+        if start < last or any(e.start <= start < e.end for e in places):
+            continue
+        piece = gather(context.text, [(start, end)])
+        found = _LATER.search(blanked(piece.text, _QUOTED))
+        if found is not None:
+            yield within(context, "verb-dated", piece, found.span())
+            return
 
 
 def _behind(context: Context, item: Item) -> Stretch:

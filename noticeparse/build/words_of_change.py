@@ -13,9 +13,11 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.unchanged import AT_START, changes_nothing
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, blanked
+from noticeparse.stretch import Stretch, blanked, gather
 
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _CHANGE_OF = re.compile(
@@ -28,11 +30,11 @@ _CHANGE_OF = re.compile(
     r" (?:of|for|on|to|at|about|over) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",
     re.IGNORECASE,
 )
-_DISREGARD = re.compile(
-    r"(?:please )?(?:disregard|ignore|revoke|rescind|annul|void|countermand|retain|keep|leave)\b",
-    re.IGNORECASE,
+_VERB_BEFORE = re.compile(r" ?: ?(?P<verb>[A-Za-z]{3,12}) ?: ?(?P<thing>[^:]+)")
+_VERB_BEHIND = re.compile(
+    r" ?:? ?(?P<thing>[^:]+?) ?: (?P<verb>[A-Za-z]{3,12}(?: [a-z]{2,10}){0,2}) ?\.?"
 )
-"""At the start of an item below a verb: that verb is taken back for it."""
+"""What is done with a thing, between colons as the place before it: `P: Buoy: retain`."""
 
 
 def words_of_change(
@@ -45,5 +47,29 @@ def words_of_change(
     found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
     if found is not None:
         yield within(context, "verb-within-words", words, found.span("change"))
-    elif item.verb_piece is None and (told := _DISREGARD.match(plain)) is not None:
+    elif item.verb_piece is None and (told := AT_START.match(plain)) is not None:
         yield within(context, "sentence-under-verb", words, told.span())
+    else:
+        yield from _in_place_of_verb(context, item)
+
+
+def _in_place_of_verb(context: Context, item: Item) -> Iterator[Fault]:
+    """A word between colons that is no verb: the verb of another item does not hold for it."""
+    for pieces in (item.words, item.tail):
+        own = gather(context.text, pieces)
+        plain = blanked(own.text, _QUOTED)
+        found = None
+        if plain.lstrip().startswith(":") and item.verb_piece is None:
+            found = _VERB_BEFORE.fullmatch(plain)
+        found = found or _VERB_BEHIND.fullmatch(plain)
+        if found is None or not has_kind(found["thing"]):
+            continue
+        verb = found["verb"]
+        is_value = (
+            has_kind(verb)
+            or bool(value_property(verb) - {"unknown"})
+            or canonical_verb(verb) is not None
+        )
+        if changes_nothing(verb) or (plain.lstrip().startswith(":") and not is_value):
+            yield within(context, "verb-unknown", own, found.span("verb"))
+            return

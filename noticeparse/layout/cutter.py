@@ -1,7 +1,6 @@
 """The walk over the elements of a body, and the item that is open.
 
-What is common to both ways in which position and feature may follow each other; the two ways are
-in `items`.
+What is common to both ways in which position and feature may follow each other, as in `items`.
 """
 
 from __future__ import annotations
@@ -64,11 +63,13 @@ class Cutter(OpenItem):
         if len(elements) > 1 and are_verbs(self.text, elements):
             self._verbs_side_by_side(elements)
             return
-        is_between = self.item is None or self.item.has_place
-        if is_between and not self.pending and is_unknown_heading(self.text, line):
+        is_between = not self.pending and (self.item is None or self.item.has_place)
+        if is_between and is_unknown_heading(self.text, line):
             self.close_item()
             self.lose_verb(elements[0]._replace(end=elements[-1].end))
             return
+        if is_between and self.verb is not None:
+            self.heed_no_change(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
             opens = index <= lead_index(line)
@@ -266,18 +267,16 @@ class Cutter(OpenItem):
                 self.item_label = None
             self.give_prose()
             return
-        opened = item is not None and item.has_place
+        opened, start = item is not None and item.has_place, self.pending[0].start
         if item is not None and opened and self._is_rest_of_name(item, words):
             pieces = [(e.start, e.end) for e in self.pending]
             item.words += pieces
             item.pieces += pieces
             self.pending = []
-        elif opened and not (
-            opens_a_line(self.text, self.pending[0].start) and leads_feature(words)
-        ):
+        elif opened and not (opens_a_line(self.text, start) and leads_feature(words)):
             self.give_tail()
         elif (self.verb is not None or self.verb_lost is not None) and (
-            self.verb_is_own or may_be_item(self.text, self.pending[0].start, words)
+            self.verb_is_own or may_be_item(self.text, start, words)
         ):
             self.open_from_pending()
         else:

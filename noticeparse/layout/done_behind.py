@@ -31,7 +31,8 @@ _DONE = re.compile(
 _ADJECTIVES = frozenset("charted shown located cleared destroyed lit plotted printed".split())
 """Participles that tell how a thing is, and not what is to be done."""
 _UNSURE = frozenset(
-    "not never no reported possibly been being is are was were be has have".split()
+    "not never no reported possibly been being is are was were be has have half part almost soon"
+    " once maybe perhaps quite".split()
 )
 """Words behind which a participle does not tell what was done."""
 _LONGEST = 400

@@ -17,6 +17,7 @@ from noticeparse.layout.place_keys import (
     leads_commands,
     role_of_places,
     settled,
+    with_blank_key,
     with_place_key,
 )
 from noticeparse.layout.prose import paragraph
@@ -32,8 +33,6 @@ _STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
-
-
 _COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
 
 
@@ -48,6 +47,7 @@ class KeyReader:
         """The line below the one that is read."""
         self._block: Cells = {}
         self._last_role = ""
+        self._verb_keys: set[str] = set()
         self._opening = ""
         """The key that opened a notice last."""
 
@@ -65,8 +65,8 @@ class KeyReader:
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""
-        if self._block:
-            line = with_place_key(self.text, line)
+        line = with_place_key(self.text, line) if self._block else line
+        line = with_blank_key(self.text, line, self.following, self._verb_keys)
         if line.elements and line.elements[0].kind == "verb":
             return self._takes_verb_key(line)
         if not line.elements or line.elements[0].kind != "key":
@@ -258,13 +258,15 @@ class KeyReader:
 
     def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
         if role == "verb" and {"verb", "feature"} <= self._block.keys():
-            if canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None:
+            is_verb = canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None
+            if is_verb or self.assembly.words(key) in map(self.assembly.words, self._block["key"]):
                 self.end_block()
             else:
                 role = "change"
         if role in self._block and not (role == self._last_role and role in _LISTED):
             self.end_block()
         self._block.setdefault("key", []).append(key)
+        self._verb_keys |= {self.assembly.words(key)} if role == "verb" and values else set()
         if role == "radius":
             values = [key, *values]
         self._block.setdefault(role, []).extend(values)
@@ -286,9 +288,11 @@ class KeyReader:
     def end_block(self) -> None:
         """End the open block of keys: it is one row."""
         block, self._block = self._block, {}
-        block.pop("key", None)
+        keys = block.pop("key", [])
         block = settled(self.text, block)
         self._last_role = ""
         if any(block.values()):
+            if block.get("verb") == []:  # `Action: -`: no verb above holds for this record.
+                block["verb"] = keys[:1]
             self._tables.heads.take(block)
             self.assembly.add_row(block)

@@ -6,10 +6,11 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.elements import Element, words_of
+from noticeparse.layout.elements import Element, Line, words_of
 from noticeparse.layout.joints import is_row_chart
 from noticeparse.layout.scopes import Scopes
 from noticeparse.readers.codes import SIGNS
+from noticeparse.readers.unchanged import changes_nothing
 
 
 class OpenItem:
@@ -69,6 +70,12 @@ class OpenItem:
         """Let nothing that follows be under a verb: which holds there is not known."""
         self.under_verb(None)
         self.verb_lost = verb
+
+    def heed_no_change(self, line: Line) -> None:
+        """End the verb above where a line says that nothing is to be done: `No change`."""
+        told = all(e.kind in ("words", "passive", "bar") for e in line.elements)
+        if told and changes_nothing(self.text[line.elements[0].start : line.elements[-1].end]):
+            self.under_verb(None)
 
     def words_of(self, elements: Sequence[Element]) -> str:
         """The words of some elements, joined by blanks."""

@@ -7,7 +7,7 @@ value above it: the record with such places is held back.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Sequence, Set
 
 from noticeparse.layout.columns import key_role
 from noticeparse.layout.elements import Element, Line
@@ -59,6 +59,20 @@ def with_place_key(text: str, line: Line) -> Line:
     )
     rest = (first._replace(start=start),) if start < first.end else ()
     return line._replace(elements=(key, *rest, *line.elements[1:]))
+
+
+def with_blank_key(text: str, line: Line, below: Line | None, known: Set[str]) -> Line:
+    """The line; one of the `known` keys alone, without a value, is a key all the same."""
+    first = line.elements[0] if len(line.elements) == 1 else None
+    if (
+        first is None
+        or first.kind != "words"
+        or text[first.start : first.end].strip() not in known
+    ):
+        return line
+    if below is not None and not below.is_blank and below.elements[0].kind != "key":
+        return line
+    return line._replace(elements=(first._replace(kind="key"),))
 
 
 def role_of_places(words: str, values: Sequence[Element]) -> str:

@@ -195,6 +195,8 @@ class RowReader:
 
     def _set_verb(self, item: Item, cells: Cells) -> None:
         cell = cells.get("verb", [])
+        if cell and cell[0].kind == "key":
+            self.verb, cell = None, []
         if cell:
             written = self._words(cell)
             words = self.codes.get(written.strip(" .()"), written)
