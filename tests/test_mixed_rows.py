@@ -29,6 +29,7 @@ from tests.short_notices import (
         f"{P}: insert wreck\nInsert rock {Q}\n{R}: insert pile\n",
         f"In {P} insert wreck.\nInsert rock in {Q}.\nIn {R} insert pile.\n",
         f"(1) {P} insert wreck\n(2) Insert rock {Q}\n(3) {R} insert pile\n",
+        f"1. {P}  insert wreck\n2. Insert rock {Q}\n3. {R}  insert pile\n",
         f"  Insert wreck {P}\n  {Q}  insert rock\n  {R}  insert pile\n",
     ],
 )
@@ -81,6 +82,8 @@ def test_a_place_with_a_command_behind_it_is_no_end_of_the_line_above() -> None:
     ("rows", "kept"),
     [
         (f"Insert cable joining {P}\n{Q}\n{R}  delete stake\nInsert rock {P}\n", ["rock"]),
+        (f"a) Insert pile {P}\nb) {Q}, delete wreck {R}\n", []),
+        (f"a) Delete buoy {P}\nb) {Q}, insert depth 5.2\nc) {R}\n   Delete wreck\n", []),
         (f"{P} insert cable joining\n{Q}\n{R}\nDelete rock {P}\n", ["rock"]),
     ],
 )

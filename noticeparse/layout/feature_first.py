@@ -13,7 +13,7 @@ from noticeparse.layout.evidence import (
     qualifies,
 )
 from noticeparse.layout.joints import says_of_the_same, tells_no_change
-from noticeparse.layout.mixed_rows import row_verb
+from noticeparse.layout.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.states import state_told
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase
@@ -150,7 +150,8 @@ class FeatureFirst(Cutter):
             return []
         link = self.pending[-1] if self.pending else place
         behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
-        stands_first = opens_a_line(self.text, link.start) or behind_stop
+        counted = self.line is not None and counted_row_verb(self.text, self.line, place)
+        stands_first = opens_a_line(self.text, link.start) or behind_stop or bool(counted)
         if not stands_first or not (link is place or self._only_leads(link)):
             return []
         values = {"written": self.text[link.start : verb.end]}
@@ -160,8 +161,11 @@ class FeatureFirst(Cutter):
     def _verb_behind(self, place: Element) -> Element | None:
         """The verb behind a place on its line, where only more places stand between; or None."""
         behind = [e for e in self.line.elements if e.start > place.start] if self.line else []
-        if self.line is not None and (verb := row_verb(self.text, self.line, place)) is not None:
-            return verb
+        if self.line is not None:
+            verb = row_verb(self.text, self.line, place)
+            verb = verb or counted_row_verb(self.text, self.line, place)
+            if verb is not None:
+                return verb
         leads = bool(self.pending)
         for element in behind:
             if element.kind == "verb":

@@ -9,6 +9,7 @@ The rows stand in one column; what stands further right goes on with the row abo
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import takewhile
 
@@ -18,6 +19,7 @@ from noticeparse.layout.verb_last import Stretch
 from noticeparse.readers.places import is_connector
 
 _MARKS = ("label", "bar")
+_COUNT = re.compile(r"\(?[0-9]{1,2}[.)]{1,2}")
 _LINKS = ("", ":", "-", ",")
 _LEADS_AWAY = (" to", " towards", " to position")
 
@@ -55,7 +57,7 @@ def row_verb(text: str, line: Line, place: Element) -> Element | None:
     before = [one for one in line.elements if one.start < place.start]
     if place.start < line.start:
         return None
-    if not all(one.kind in _MARKS or is_connector(text[one.start : one.end]) for one in before):
+    if not all(_is_mark(text, one) for one in before):
         return None
     behind = [one for one in line.elements if one.start >= place.end]
     verb = next((one for one in behind if one.kind == "verb"), None)
@@ -66,6 +68,22 @@ def row_verb(text: str, line: Line, place: Element) -> Element | None:
     # `P   shift buoy to Q`: the second place is where it goes.
     is_own = at is None or (at > 0 and text[: rest[at - 1].end].endswith(_LEADS_AWAY))
     return verb if is_own else None
+
+
+def _is_mark(text: str, element: Element) -> bool:
+    """Whether an element in front of a place counts its row, or leads to the place."""
+    words = text[element.start : element.end]
+    return element.kind in _MARKS or is_connector(words) or _COUNT.fullmatch(words) is not None
+
+
+def counted_row_verb(text: str, line: Line, place: Element) -> Element | None:
+    """The verb behind a place that a letter or count opens: `b) P, delete wreck Q`."""
+    before = [one for one in line.elements if one.start < place.start]
+    if place.start < line.start or not before or not all(_is_mark(text, one) for one in before):
+        return None
+    verb = next((e for e in line.elements if e.start >= place.end and e.kind == "verb"), None)
+    is_next = verb is not None and text[place.end : verb.start].strip() in _LINKS
+    return verb if is_next else None
 
 
 def _stands_first(text: str, line: Line) -> bool | None:

@@ -50,10 +50,13 @@ def _may_be_of(text: str, item: Item, head: Item) -> bool:
     if item.verb_piece is not None or not item.has_place or not (item.words and head.words):
         return False
     words = " ".join(text[start:end] for start, end in item.words).strip(" ,")
-    if has_kind(words) or len(words.split()) > _MOST_WORDS:
+    if len(words.split()) > _MOST_WORDS:
         return False
-    if _COUNTED.fullmatch(words) is not None:
-        return True
+    is_one = _COUNTED.fullmatch(words) is not None or _stands_right(text, words, item, head)
+    return is_one and not has_kind(words)
+
+
+def _stands_right(text: str, words: str, item: Item, head: Item) -> bool:
     start = item.words[0][0]
     opens = not text[start - _column(text, start) + 1 : start].strip()
     is_right = opens and _column(text, start) >= _column(text, head.words[0][0]) + _FAR
