@@ -8,12 +8,7 @@ from noticeparse.build.announced import announced_letters, names_by_reference, n
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
-from noticeparse.build.doubts import (
-    change_within,
-    command_within,
-    is_garbled,
-    lost_brackets,
-)
+from noticeparse.build.doubts import change_within, command_within, is_garbled, lost_brackets
 from noticeparse.build.errata import settled
 from noticeparse.build.extents import item_extent, over, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
@@ -107,6 +102,7 @@ def read_action(
         # Where the new state stands elsewhere there is no change to be read.
         if fault.code.startswith("change-") and _is_at_two_places(item):
             continue
+        # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
     faults += _against(context, item, phrase, verb, described.feature, geometry)
@@ -201,11 +197,12 @@ def _describe(
     for added in item.added:
         words = concatenated(words, gather(context.text, added.pieces), added.joint, added.ending)
     phrase = _with_columns(verb, item, words, context)
+    written = _written_verb(item.verb or "").lower()
     if verb == "amend":
-        if _written_verb(item.verb or "").lower() == "read":
+        if written == "read":
             # `READ range of light as 14M`: the same length, so that offsets stay.
             phrase = phrase._replace(text=phrase.text.replace(", as ", ", to "))
-        elif _written_verb(item.verb or "").lower().startswith(("rename", "renumber")):
+        elif written.startswith(("rename", "renumber")):
             phrase = phrase._replace(text=phrase.text.replace(" as ", " to "))
         change = read_change(phrase.text, unit)
         return _Described(
@@ -216,7 +213,7 @@ def _describe(
     if verb == "replace":
         swap = read_swap(phrase.text, unit)
         faults = swap.faults
-        if swap.is_new_first and _written_verb(item.verb or "").lower() in _EITHER_WAY:
+        if swap.is_new_first and written in _EITHER_WAY:
             faults += (
                 Fault("swap-not-divided", 0, len(phrase.text), {"written": shown(phrase.text)}),
             )

@@ -1,7 +1,8 @@
 """Verbs that the words behind them turn into others.
 
 The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which
-is a move; an insertion in place of another thing, which is a replacement.
+is a move; an amendment of one thing into another and an insertion in place of another thing,
+which are replacements.
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
 _IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of) ", re.IGNORECASE)
+_ERRATA = ("read", "for")
 _POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)
 
 
@@ -25,7 +27,10 @@ def settled(context: Context, item: Item, words: Stretch) -> tuple[Verb | None, 
     verb = canonical_verb(written) if written else None
     if verb is None:
         return None, words
-    verb, words = _of_erratum(verb, written.lower(), words)
+    if written.lower() in _ERRATA:
+        verb, words = _of_erratum(verb, written.lower(), words)
+    elif verb == "amend":
+        verb, words = _of_conversion(words)
     verb, words = _of_position(context, item, verb, words)
     return _of_exchange(verb, words), words
 
@@ -40,15 +45,14 @@ def _of_exchange(verb: Verb, words: Stretch) -> Verb:
 
 
 def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
-    """The verb and the words of an item whose verb is `read` or `for`, else those given.
+    """The verb and the words of an item whose verb is `read` or `for`.
 
-    Two features give way to each other, anything else is an amendment.  The joint is written in
-    the words of other items, in as many characters, so that offsets stay.
+    Without a joint they stay as given.  Two features give way to each other, anything else is an
+    amendment.  The joint is written in the words of other items, in as many characters, so that
+    offsets stay.
     """
     if written == "read" and " for " in words.text:
         return "replace", words
-    if verb == "amend" and written not in ("read", "for"):
-        return _of_conversion(words)
     plain = words.text.lower()
     joint = next((one for one in (" read: ", " read ") if one in plain), None)
     if written != "for" or joint is None:

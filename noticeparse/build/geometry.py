@@ -9,13 +9,7 @@ from typing import Any
 from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
-from noticeparse.build.shapes import (
-    close_ring,
-    join_numbered,
-    plain_shape,
-    shape_faults,
-    shape_of,
-)
+from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
 from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context

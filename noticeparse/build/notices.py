@@ -13,7 +13,7 @@ from noticeparse.build.extents import item_extent, over
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, own_number, without_chart
-from noticeparse.build.single_charts import actions_below, bound_to_one_chart
+from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
@@ -88,7 +88,7 @@ class NoticeBuilder:
             self._fault(fault, [self.path])
         unsure = bound_to_one_chart(self.context, draft, sections)
         for fault in (*unsure, *charts_at_foot(self.context, draft)):
-            self._fault(fault, actions_below(self.path, charts))
+            self._fault(fault, _actions_below(self.path, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():
@@ -287,3 +287,12 @@ class NoticeBuilder:
         if draft.number_words is not None:
             return draft.start, max([draft.start, *ends])
         return min(starts, default=draft.start), max(ends, default=draft.start)
+
+
+def _actions_below(path: str, charts: list[ChartSection]) -> list[str]:
+    """The JSON Pointers of all actions of the charts of a notice."""
+    return [
+        f"{path}/charts/{index}/actions/{place}"
+        for index, chart in enumerate(charts)
+        for place in range(len(chart.actions))
+    ]

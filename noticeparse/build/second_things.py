@@ -38,8 +38,8 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
             continue
         if read_feature(first).feature.kind != feature.kind:
             return found.span("other")
+    is_mark = any(one.startswith(("BOY", "BCN")) for one in feature.s57[:1])
     for found in _RUN_ON.finditer(text):
-        is_mark = feature.s57[:1] and feature.s57[0].startswith(("BOY", "BCN"))
         if is_mark and read_feature(found["other"]).feature.kind == feature.kind:
             return found.span("other")
     for found in _JOINED.finditer(text):
@@ -48,9 +48,9 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
             continue
         second = read_feature(other).feature
         known = kinds().get(second.kind)
-        is_mark = known is not None and bool(known.form)
+        has_form = known is not None and bool(known.form)
         own = set(second.s57[:1]) - _GOES_WITH
         is_danger = own <= _DANGERS and _DANGERS.issuperset(feature.s57[:1] or [""])
-        if (own or is_mark) and (found["article"] or (is_danger and own != {*feature.s57[:1]})):
+        if (own or has_form) and (found["article"] or (is_danger and own != {*feature.s57[:1]})):
             return found.span("other")
     return None

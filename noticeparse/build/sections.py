@@ -93,12 +93,9 @@ class SectionReader:
             return []
         for start, end in self.draft.clauses:
             # What is told of the charts runs on: `Charts 14, last 6/26,` and below it `and 16`.
-            above = self.context.text[pieces[-1][0] : start].rstrip()
-            if (
-                pieces[-1][0] < start
-                and pieces[-1][0] + len(above) == pieces[-1][1]
-                and above[-1] not in ".;:"
-            ):
+            above = pieces[-1][1]
+            is_next = above <= start and not self.context.text[above:start].strip()
+            if is_next and self.context.text[above - 1] not in ".;:":
                 pieces.append((start, end))
         words = gather(self.context.text, pieces)
         head = read_head(words.text, self.context.year)

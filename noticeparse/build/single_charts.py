@@ -16,7 +16,6 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.readers.head_values import ROMAN, HeadPart, read_items
 from noticeparse.readers.heads import read_parts
-from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import Stretch, gather
 
 _ITEMS = re.compile(
@@ -140,15 +139,6 @@ def _is_left(text: str, before: HeadPart, part: HeadPart) -> bool:
 def _unread(context: Context, words: Stretch, part: HeadPart) -> Fault:
     start, end = words.extent((part.start, part.end))
     return Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
-
-
-def actions_below(path: str, charts: Sequence[ChartSection]) -> list[str]:
-    """The JSON Pointers of all actions of the charts of a notice."""
-    return [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, chart in enumerate(charts)
-        for place in range(len(chart.actions))
-    ]
 
 
 def _stretches(draft: NoticeDraft, sections: Sequence[Section]) -> Iterator[Piece]:

@@ -25,11 +25,14 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
     runs = [[index for _, index in run] for _, run in groupby(told, key=itemgetter(0))]
     for above, below in pairwise(runs):
+        if below[-1] == above[-1] + 1:
+            continue
         for index in range(above[-1], below[-1] + 1):
-            fault = over(context, items[index], "place-of-neighbour")
             # A command without a place has its error already, a place without a verb is no item.
-            is_told = kinds[index] == "bare" or items[index].verb is None
-            if not is_told and fault not in items[index].faults and below[-1] > above[-1] + 1:
+            if kinds[index] == "bare" or items[index].verb is None:
+                continue
+            fault = over(context, items[index], "place-of-neighbour")
+            if fault not in items[index].faults:
                 items[index].faults.append(fault)
 
 

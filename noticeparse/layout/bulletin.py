@@ -65,7 +65,8 @@ class _Reader(HeadReader):
         self.lists = ListReader(text, lines)
         made = self.assembly
         self.layout = Layout(made.notices, self.lists.lists, made.loose, ignored=keys)
-        self.page_broke = self._leaves_out = False
+        self.page_broke = False
+        self._leaves_out = False
         """Whether the line above tells what a text in the canonical layout leaves out."""
         self.is_first = True
         """Whether the text is whole, or the first part of one."""
@@ -76,10 +77,8 @@ class _Reader(HeadReader):
         self.is_first = False
         self.tables.take_up(before)
         self.assembly.codes.update(before.codes)
-        self.assembly.has_numbers, self.assembly.is_by_chart = (
-            before.has_numbers,
-            before.is_by_chart,
-        )
+        self.assembly.has_numbers = before.has_numbers
+        self.assembly.is_by_chart = before.is_by_chart
         self.assembly.row_verb = before.row_verb
         self.chart_rows.at_margin.update(before.at_margin)
         self.behind_blank, self._leaves_out = before.is_behind_blank, before.leaves_out
