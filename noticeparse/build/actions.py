@@ -10,7 +10,7 @@ from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.doubts import change_within, command_within, is_garbled, lost_brackets
 from noticeparse.build.errata import settled
-from noticeparse.build.extents import item_extent, over, with_item
+from noticeparse.build.extents import item_extent, over, quoting, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
 from noticeparse.build.other_places import places_of_others
@@ -150,7 +150,7 @@ def _garbled(context: Context, rest: Stretch) -> list[Fault]:
     if not is_garbled(rest.text):
         return []
     start, end = rest.extent((0, len(rest.text)))
-    return [Fault("text-garbled", start, end, {"written": context.written(start, end)})]
+    return [quoting(context, "text-garbled", (start, end))]
 
 
 def _joint(verb: Verb, written: str, rest: str) -> str:

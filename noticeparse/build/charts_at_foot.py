@@ -13,7 +13,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from noticeparse.build.extents import extent_of
+from noticeparse.build.extents import extent_of, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
@@ -34,4 +34,4 @@ def charts_at_foot(context: Context, draft: NoticeDraft) -> Iterator[Fault]:
     ends_with_chart = len(heads) > 1 and not charts[-1].items
     if is_between and (is_whole or ends_with_chart):
         start, end = extent_of(heads[-1].head)
-        yield Fault("chart-above-or-below", start, end, {"written": context.written(start, end)})
+        yield quoting(context, "chart-above-or-below", (start, end))

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Piece
@@ -68,7 +69,7 @@ def _set_each(context: Context, charts: Sequence[ChartHead], cell: Piece) -> lis
     found = {one.chart: one for one in told.charts if one.previous is not None}
     fits = len(charts) > 1 and not told.faults and len(told.charts) == len(charts)
     if not fits or any(chart.chart not in found for chart in charts):
-        return [Fault("previous-unread", *cell, {"written": context.written(*cell)})]
+        return [quoting(context, "previous-unread", cell)]
     for chart in charts:
         one = found[chart.chart]
         chart.previous = one.previous

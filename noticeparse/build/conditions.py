@@ -10,7 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from noticeparse.build.extents import within
+from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -93,9 +93,7 @@ def conditions(
     is_dated = _DATED.search(plain) is not None or "same day" in plain
     is_to_come = _TO_COME.match(" ".join((item.verb or "").split())) is not None
     if item.verb_piece is not None and is_to_come and not is_dated:
-        yield Fault(
-            "verb-yet-to-come", *item.verb_piece, {"written": context.written(*item.verb_piece)}
-        )
+        yield quoting(context, "verb-yet-to-come", item.verb_piece)
     if verb == "delete":
         yield from _stays(context, item, words, feature)
     elif (kept := _RETAINS.search(told)) is not None:

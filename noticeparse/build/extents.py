@@ -10,16 +10,19 @@ from noticeparse.stretch import Stretch
 
 def over(context: Context, item: Item, code: str, **values: str) -> Fault:
     """A fault of the whole item."""
-    start, end = item_extent(item)
-    return Fault(code, start, end, {"written": context.written(start, end), **values})
+    return quoting(context, code, item_extent(item), **values)
+
+
+def quoting(context: Context, code: str, piece: Piece, **values: str) -> Fault:
+    """A fault of a stretch of the text, whose message quotes it as it stands in the original."""
+    return Fault(code, *piece, {"written": context.written(*piece), **values})
 
 
 def within(
     context: Context, code: str, words: Stretch, span: tuple[int, int], **values: str
 ) -> Fault:
     """A fault of a span of some words of an item."""
-    start, end = words.extent(span)
-    return Fault(code, start, end, {"written": context.written(start, end), **values})
+    return quoting(context, code, words.extent(span), **values)
 
 
 def with_item(context: Context, item: Item, fault: Fault) -> Fault:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from noticeparse.build.extents import within
+from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
@@ -33,7 +33,7 @@ def places_of_others(context: Context, item: Item, verb: Verb) -> Iterator[Fault
         # `P = Q`: one place, told in two ways.
         if context.text[before.element.end : behind.element.start].strip() == "=":
             start, end = behind.element.start, behind.element.end
-            yield Fault("place-of-another", start, end, {"written": context.written(start, end)})
+            yield quoting(context, "place-of-another", (start, end))
     if len(item.groups) < 2:
         return
     kinds: set[str] = {part.kind for part in read_phrase(context.joined(_leads(item)))}

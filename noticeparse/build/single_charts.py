@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.bare_lists import bare_lists, is_bare_list, labels_of
+from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -51,7 +52,7 @@ def bound_to_one_chart(
     for start, end in _stretches(draft, sections):
         text = context.text[start:end].replace("\n", " ")
         if _is_lost_list(text):
-            yield Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
+            yield quoting(context, "item-of-one-chart", (start, end))
         if "chart" not in text.lower():
             continue
         for sentence in _SENTENCE.finditer(text):
@@ -59,7 +60,7 @@ def bound_to_one_chart(
                 words = sentence.group()
                 first = start + sentence.start() + len(words) - len(words.lstrip())
                 at = (first, start + sentence.end())
-                yield Fault("item-of-one-chart", *at, {"written": context.written(*at)})
+                yield quoting(context, "item-of-one-chart", at)
 
 
 def _unread_lists(context: Context, draft: NoticeDraft, labels: frozenset[str]) -> Iterator[Fault]:
@@ -87,7 +88,7 @@ def _lists_apart(context: Context, draft: NoticeDraft, labels: frozenset[str]) -
             continue
         gaps = [text[e:start] if e <= start else text[end:s] for s, e in heads if s != start]
         if any(gap.count("\n") < 2 and not gap.strip(" \n.:") for gap in gaps):
-            yield Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
+            yield quoting(context, "item-of-one-chart", (start, end))
 
 
 def _is_certain(parts: Sequence[HeadPart], at: int) -> bool:
@@ -138,7 +139,7 @@ def _is_left(text: str, before: HeadPart, part: HeadPart) -> bool:
 
 def _unread(context: Context, words: Stretch, part: HeadPart) -> Fault:
     start, end = words.extent((part.start, part.end))
-    return Fault("item-of-one-chart", start, end, {"written": context.written(start, end)})
+    return quoting(context, "item-of-one-chart", (start, end))
 
 
 def _stretches(draft: NoticeDraft, sections: Sequence[Section]) -> Iterator[Piece]:

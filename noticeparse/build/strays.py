@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from noticeparse.build.extents import item_extent
+from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -31,7 +31,7 @@ def strays(
     if is_shared and (words := _words_of_one_chart(context, item)):
         yield Fault("item-of-one-chart", *extent, {"written": words})
     if is_shared and _is_beside_another(context.text, *extent):
-        yield Fault("item-of-one-chart", *extent, {"written": context.written(*extent)})
+        yield quoting(context, "item-of-one-chart", extent)
     if item.number is not None and own is not None:
         start, end = item.number.start, item.number.end
         written = context.written(start, end)

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
@@ -48,9 +49,7 @@ def rows_in_heading(context: Context, draft: NoticeDraft) -> list[Fault]:
         has_verb = any(_is_verb(cell) for cell in cells)
         figures = sum(any(char.isdecimal() for char in cell) for cell in cells)
         if len(cells) >= _FEWEST and has_verb and figures > 1:
-            found.append(
-                Fault("text-action-lost", start, end, {"written": context.written(start, end)})
-            )
+            found.append(quoting(context, "text-action-lost", (start, end)))
     return found
 
 

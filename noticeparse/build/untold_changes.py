@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
@@ -54,9 +55,7 @@ def changes_without_place(
             told = _told(context.text, sentence)
             if told is not None and told not in done:
                 start, end = sentence[0].start, sentence[-1].end
-                yield Fault(
-                    "change-without-place", start, end, {"written": context.written(start, end)}
-                )
+                yield quoting(context, "change-without-place", (start, end))
 
 
 def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
