@@ -21,9 +21,9 @@ from noticeparse.errors import NoticeParseError
 from noticeparse.faults import Fault, shifted
 from noticeparse.files import read_given
 from noticeparse.findings import Located, to_finding
-from noticeparse.layout.elements import Element
-from noticeparse.layout.lines import read_lines
-from noticeparse.layout.prose import join_points
+from noticeparse.layout.line.elements import Element
+from noticeparse.layout.line.halves import join_points
+from noticeparse.layout.line.lines import read_lines
 from noticeparse.parts import Terms, read_parts, with_all_findings
 from noticeparse.pipeline import hidden_characters, read_bulletin
 from noticeparse.readers.depths import read_depth

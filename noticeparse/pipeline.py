@@ -34,17 +34,17 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, merged, to_finding, with_findings
 from noticeparse.layout.bulletin import lay_out
-from noticeparse.layout.charts_behind import laid_out_with_charts
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
+from noticeparse.layout.copied.head_sentences import with_heads_apart
+from noticeparse.layout.copied.look_alikes import with_words_mended
+from noticeparse.layout.copied.markup import without_marks
+from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
-from noticeparse.layout.elements import Line
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.head_sentences import with_heads_apart
-from noticeparse.layout.lines import read_lines
-from noticeparse.layout.look_alikes import with_words_mended
-from noticeparse.layout.markup import without_marks
-from noticeparse.layout.shared_degrees import refuse_far_degrees
-from noticeparse.layout.years_in_front import with_years_behind
+from noticeparse.layout.head.charts_behind import laid_out_with_charts
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.lines import read_lines
+from noticeparse.layout.place.shared_degrees import refuse_far_degrees
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.notice import Notice

@@ -55,6 +55,26 @@ LAYERS = (
 
 RANK = {name: rank for rank, layer in enumerate(LAYERS) for name in layer}
 
+STAGES = (
+    ("line",),
+    ("column",),
+    ("handed_on",),
+    ("drafts",),
+    ("evidence",),
+    ("opening", "place"),
+    ("copied", "sentence"),
+    ("item",),
+    ("row",),
+    ("body",),
+    ("assembly", "claims"),
+    ("table",),
+    ("head",),
+    ("bulletin",),
+)
+"""The packages and modules of `layout`, likewise from the ground up."""
+
+STAGE = {f"layout.{name}": stage for stage, names in enumerate(STAGES) for name in names}
+
 LONGEST_MODULE = 300
 LONGEST_FUNCTION = 60
 
@@ -99,6 +119,11 @@ def package_of(name: str) -> str:
     return name.partition(".")[0]
 
 
+def stage_of(name: str) -> str:
+    """`layout.item` for `layout.item.cutter`."""
+    return ".".join(name.split(".")[:2])
+
+
 def functions_of(name: str) -> Iterator[tuple[str, int]]:
     for node in ast.walk(tree_of(name)):
         if isinstance(node, ast.FunctionDef | ast.AsyncFunctionDef) and node.end_lineno:
@@ -106,7 +131,7 @@ def functions_of(name: str) -> Iterator[tuple[str, int]]:
 
 
 def test_the_walk_sees_the_package() -> None:
-    assert "layout.lines" in imports_of("pipeline")
+    assert "layout.line.lines" in imports_of("pipeline")
     assert "grammar" in imports_of("readers.places")
     assert len(NAMES) > 80
 
@@ -125,6 +150,18 @@ def test_arrows_point_up_the_table(name: str) -> None:
         if package_of(other) != own and RANK[package_of(other)] >= RANK[own]
     ]
     assert not backwards, f"{name} imports from its own layer or a later one: {backwards}"
+
+
+@pytest.mark.parametrize("name", [n for n in NAMES if n.startswith("layout.")])
+def test_arrows_of_the_layout_point_up_its_stages(name: str) -> None:
+    own = stage_of(name)
+    backwards = [
+        other
+        for other in imports_of(name)
+        if other.startswith("layout.") and stage_of(other) != own
+        if STAGE[stage_of(other)] >= STAGE[own]
+    ]
+    assert not backwards, f"{name} imports from its own stage or a later one: {backwards}"
 
 
 def test_no_import_cycle() -> None:
@@ -181,7 +218,7 @@ def outside_imports(name: str) -> set[str]:
 
 
 # Where the grammar may be built: the one place that finds the files, and the readers that use it.
-LARK_IN = ("grammar", "readers", "layout.lines")
+LARK_IN = ("grammar", "readers", "layout.line.lines")
 
 
 @pytest.mark.parametrize("name", [name for name in NAMES if "lark" in outside_imports(name)])

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.layout.look_alikes import with_words_mended
+from noticeparse.layout.copied.look_alikes import with_words_mended
 from tests.short_notices import HEAD, Q, actions_of
 
 WORDS = [

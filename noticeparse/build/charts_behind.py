@@ -14,8 +14,8 @@ from itertools import chain
 from noticeparse.build.extents import item_extent
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
-from noticeparse.layout.charts_behind import charts_unread
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.head.charts_behind import charts_unread
 from noticeparse.readers.charts_behind import read_charts_behind
 from noticeparse.readers.head_values import ChartHead
 

@@ -9,9 +9,9 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.context import Context
-from noticeparse.layout.asides import lead_of_previous
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.elements import Line
+from noticeparse.layout.head.asides import lead_of_previous
+from noticeparse.layout.line.elements import Line
 from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 

@@ -11,8 +11,8 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.elements import Line
-from noticeparse.layout.lines import read_lines
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.lines import read_lines
 from noticeparse.readers.cancelled import read_numbers
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_parts

@@ -10,7 +10,7 @@ from typing import get_args
 
 from noticeparse.context import Context
 from noticeparse.layout.drafts import ListDraft, Piece
-from noticeparse.layout.elements import Line
+from noticeparse.layout.line.elements import Line
 from noticeparse.readers.cancelled import read_cancelled
 from noticeparse.readers.head_values import HeadPart
 from noticeparse.readers.heads import read_parts

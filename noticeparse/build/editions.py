@@ -9,7 +9,7 @@ from typing import NamedTuple
 
 from noticeparse.context import Context
 from noticeparse.findings import Located
-from noticeparse.layout.elements import Line
+from noticeparse.layout.line.elements import Line
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words

@@ -22,8 +22,8 @@ from noticeparse.build.untold_changes import changes_without_place, is_for_chart
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error, once_a_section
+from noticeparse.layout.copied.years_in_front import as_written
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
-from noticeparse.layout.years_in_front import as_written
 from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.headings import Heading, read_heading

@@ -10,7 +10,7 @@ from geographiclib.geodesic import Geodesic
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Place
-from noticeparse.layout.elements import Element
+from noticeparse.layout.line.elements import Element
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import COMPASS
 from noticeparse.readers.places import Offset as OffsetWords

@@ -9,7 +9,7 @@ from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.lines import read_lines
+from noticeparse.layout.line.lines import read_lines
 from noticeparse.readers.references import read_number
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.reference import NoticeRef

@@ -13,10 +13,10 @@ from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
-from noticeparse.layout.elements import Element
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.joints import tells_no_change
-from noticeparse.layout.sentences import statements
+from noticeparse.layout.line.elements import Element
+from noticeparse.layout.line.joints import tells_no_change
+from noticeparse.layout.sentence.sentences import statements
 from noticeparse.readers.features import has_kind, read_feature
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection

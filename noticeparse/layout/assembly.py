@@ -6,22 +6,22 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
-from noticeparse.layout.body import cut_body
-from noticeparse.layout.counted import announces_places
+from noticeparse.layout.body.body import cut_body
+from noticeparse.layout.body.prose import cut_prose, is_prose_body
+from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
-from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import Cut
-from noticeparse.layout.lettered_places import with_letters_read
-from noticeparse.layout.letters_below import with_letters_below
-from noticeparse.layout.line_leads import with_marks_apart
-from noticeparse.layout.prose import cut_prose, is_prose_body
-from noticeparse.layout.row_charts import row_chart
-from noticeparse.layout.row_lines import awaits_points, heading_verb
-from noticeparse.layout.rows import RowReader
-from noticeparse.layout.rows_of_one import hold_rows_of_one
-from noticeparse.layout.signs import set_new_places
-from noticeparse.layout.titles import Cells
-from noticeparse.layout.wrapped_cells import Rest
+from noticeparse.layout.item.signs import set_new_places
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.counted import announces_places
+from noticeparse.layout.place.lettered_places import with_letters_read
+from noticeparse.layout.place.letters_below import with_letters_below
+from noticeparse.layout.row.row_charts import row_chart
+from noticeparse.layout.row.row_lines import awaits_points, heading_verb
+from noticeparse.layout.row.rows import RowReader
+from noticeparse.layout.row.rows_of_one import hold_rows_of_one
+from noticeparse.layout.row.wrapped_cells import Rest
+from noticeparse.layout.sentence.line_leads import with_marks_apart
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
 from noticeparse.records.reference import NoticeStatus
 

@@ -6,29 +6,34 @@ keys, or belongs to the body that is open.
 
 from __future__ import annotations
 
-from noticeparse.layout.asides import takes_cancellation, takes_previous
-from noticeparse.layout.bare_heads import with_bare_heads
-from noticeparse.layout.before_numbers import opens_with_no_chart
-from noticeparse.layout.cuts import (
+from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
+from noticeparse.layout.drafts import Layout, Piece
+from noticeparse.layout.handed_on import HandedOn
+from noticeparse.layout.head.asides import takes_cancellation, takes_previous
+from noticeparse.layout.head.cuts import (
     heading_before,
     number_behind_heading,
     says_nothing,
     split_at_heads,
     without_axis_titles,
 )
-from noticeparse.layout.drafts import Layout, Piece
-from noticeparse.layout.elements import Line, has_words
-from noticeparse.layout.furniture import find_furniture, is_running_head, stays_left_out
-from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.heads import HeadReader
-from noticeparse.layout.lists import ListReader
-from noticeparse.layout.margin_numbers import last_before, with_margin_numbers
-from noticeparse.layout.notice_openings import NoticeOpening, is_lost_head, notice_opening
-from noticeparse.layout.numbered_places import with_numbers_of_places
-from noticeparse.layout.recognise import has_star, is_head_of_card, is_previous, says_unchanged
-from noticeparse.layout.signs import takes_codes, with_sign
-from noticeparse.layout.stacked_keys import with_stacked_keys
-from noticeparse.layout.sub_headings import is_title_above
+from noticeparse.layout.head.heads import HeadReader
+from noticeparse.layout.head.lists import ListReader
+from noticeparse.layout.head.stacked_keys import with_stacked_keys
+from noticeparse.layout.item.signs import takes_codes, with_sign
+from noticeparse.layout.item.sub_headings import is_title_above
+from noticeparse.layout.line.elements import Line, has_words
+from noticeparse.layout.opening.bare_heads import with_bare_heads
+from noticeparse.layout.opening.before_numbers import opens_with_no_chart
+from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
+from noticeparse.layout.opening.notice_openings import NoticeOpening, is_lost_head, notice_opening
+from noticeparse.layout.opening.recognise import (
+    has_star,
+    is_head_of_card,
+    is_previous,
+    says_unchanged,
+)
+from noticeparse.layout.place.numbered_places import with_numbers_of_places
 from noticeparse.readers.heads import head_kinds
 
 

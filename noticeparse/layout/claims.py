@@ -12,9 +12,9 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
-from noticeparse.layout.elements import Line
-from noticeparse.layout.line_leads import is_key
-from noticeparse.layout.place_keys import with_place_key
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.row.place_keys import with_place_key
+from noticeparse.layout.sentence.line_leads import is_key
 from noticeparse.readers.references import mark_of_number, status_in_words
 
 _BEARING = frozenset({"point", "half", "reference", "same", "passive"})

@@ -10,8 +10,8 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
-from noticeparse.layout.elements import Element, Line
 from noticeparse.layout.handed_on import HandedOn
+from noticeparse.layout.line.elements import Element, Line
 from noticeparse.records.reference import NoticeStatus
 
 Piece = tuple[int, int]

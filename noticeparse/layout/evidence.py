@@ -9,8 +9,8 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.elements import Element, Line
-from noticeparse.layout.joints import BULLETS
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.joints import BULLETS
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import only_qualifies
 from noticeparse.readers.places import is_connector, split_phrase

@@ -9,8 +9,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field, replace
 
-from noticeparse.layout.elements import Line
-from noticeparse.layout.titles import Table
+from noticeparse.layout.column.titles import Table
+from noticeparse.layout.line.elements import Line
 from noticeparse.readers.positions import Point
 
 

@@ -14,7 +14,7 @@ from textwrap import wrap
 
 from noticeparse.canonical import Refused, written_notice
 from noticeparse.caution import CAUTION
-from noticeparse.layout.furniture import LEFT_OUT
+from noticeparse.layout.copied.furniture import LEFT_OUT
 from noticeparse.records.bulletin import Bulletin
 from noticeparse.records.finding import Finding
 from noticeparse.records.notice import Notice

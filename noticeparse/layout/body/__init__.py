@@ -1,0 +1,1 @@
+"""Whole bodies of sections: commands, prose, remarks, blocks below a place."""

@@ -1,0 +1,39 @@
+"""Changes of books among the lines of a notice: `Page 88, line 3: for "16 miles" read "14 miles"`.
+
+They command nothing on a chart, whatever verb and position they hold.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.layout.body.prose import paragraph
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.line.elements import Line
+
+_ENTRY = re.compile(
+    r"(?:on |in )?(?:the )?(?:pages?|pp?\.) ?[0-9]{1,4}\b[^:\n\"]{0,60}?"
+    r"(?:: |:(?=\n)|[,;] (?:(?:left|right)[ -](?:hand )?column,? )?"
+    r"(?:lines?|para(?:graph)?s?\.?|sections?|entry|entries|column|footnote|table)\b)",
+    re.IGNORECASE,
+)
+
+
+def without_pages(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
+    """The lines without such entries, each with the lines that go on with it, and the entries."""
+    kept: list[Line] = []
+    entries: list[list[Line]] = []
+    is_open = False
+    for line in lines:
+        opens = not line.is_blank and _ENTRY.match(text, line.elements[0].start) is not None
+        is_open = opens or (is_open and not line.is_blank and not _commands(line))
+        if opens:
+            entries.append([])
+        (entries[-1] if is_open else kept).append(line)
+    return kept, [paragraph(text, [e for line in one for e in line.elements]) for one in entries]
+
+
+def _commands(line: Line) -> bool:
+    """Whether a line is an item of its own below an entry."""
+    return line.elements[0].kind == "verb" and line.has("point", "half", "reference")

@@ -1,0 +1,157 @@
+"""Paragraphs among commands that command nothing: what is said to mariners, notes, plans.
+
+Only what stands behind a blank line or a place, or calls itself a note, and says something in a
+sentence is taken out before a body is cut into items; all else may be an item and is never passed
+over here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.layout.body.prose import paragraph
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.joints import opens_note
+from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.openings import unknown_first_word
+
+_MODALS = frozenset("will should must shall may advised requested".split())
+"""Words of what is to come or to be heeded; no command and no description of a feature."""
+_TELLING = frozenset("is are was were has have lies lie keep".split())
+"""Words of a sentence that may stand in the description of a feature too."""
+
+_FEWEST_OF_SENTENCE = 5
+"""Words of a sentence that tells something; fewer may name a feature."""
+
+
+def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
+    """The lines of a body of commands without its remarks, and the remarks."""
+    kept: list[Line] = []
+    found: list[Prose] = []
+    column: int | None = None
+    heads = False
+    keys = key_columns(text, lines)
+    for block in _blocks(text, lines, keys):
+        if is_of_key(text, block, keys) or (
+            column is not None and _is_remark(text, block, column, heads=heads)
+        ):
+            found.append(paragraph(text, [e for line in block for e in line.elements]))
+        else:
+            kept += block
+            commands = [line for line in block if line.has("verb")]
+            heads = _heads(commands[-1]) if commands else heads
+            columns = [_lead(line) for line in commands]
+            column = min([one for one in (column, *columns) if one is not None], default=None)
+    return kept, found
+
+
+def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[list[Line]]:
+    """The paragraphs, each blank line one of its own; a note is one up to the next command."""
+    block: list[Line] = []
+    in_note = False
+    column: int | None = None
+    for line in lines:
+        is_note = opens_key(text, line, keys) or (
+            not line.is_blank and opens_note(text[line.elements[0].start : line.end])
+        )
+        is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
+        is_new = is_new or (bool(block) and _stands_beside(text, block[-1], line))
+        is_new = is_new or (bool(block) and _closes(text, block[-1], line, column))
+        if line.has("verb"):
+            column = min(_lead(line), _lead(line) if column is None else column)
+        if block and (line.is_blank or is_new or block[-1].is_blank):
+            yield block
+            block = []
+        elif in_note and line.has("verb", "label"):
+            yield block
+            block, in_note = [], False
+        block.append(line)
+        in_note = is_new or (in_note and not line.is_blank)
+    if block:
+        yield block
+
+
+def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
+    """Whether a sentence to mariners begins close below the place of an item."""
+    if line.is_blank or above.is_blank or line.has("verb", "label", "bar", "point", "half"):
+        return False
+    last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
+    if last is None or last.kind not in PLACES:
+        return False
+    words = text[line.start : line.end].replace(",", " ").split()
+    return words[0][0].isupper() and not _MODALS.isdisjoint(words)
+
+
+def _stands_beside(text: str, above: Line, line: Line) -> bool:
+    """Whether a sentence stands below a command with its thing, in the same column.
+
+    `The dredger works between the two buoys.`: each item has a verb of its own, and this has none.
+    """
+    if line.is_blank or above.is_blank or any(e.kind != "words" for e in line.elements):
+        return False
+    if not above.has("verb") or _heads(above) or _lead(above) != _lead(line):
+        return False
+    return above.elements[lead_index(above)].kind == "verb" and _is_sentence(text, line)
+
+
+def _is_sentence(text: str, line: Line) -> bool:
+    words = text[line.start : line.end].strip()
+    opens = words.startswith(("The ", "A ", "An ", "These ", "This ", "All "))
+    return opens and words.endswith(".") and len(words.split()) >= _FEWEST_OF_SENTENCE
+
+
+_CONDITIONS = frozenset(
+    "until till if when while only from during after before unless provided except".split()
+)
+
+
+def _closes(text: str, above: Line, line: Line, column: int | None) -> bool:
+    """Whether a line left of all commands, close below the place of an item, closes the list.
+
+    `Sheet closed 14 Aug, J. Amory.`: a capital begins it, and it names no feature and no place.
+    """
+    if column is None or line.is_blank or above.is_blank or _lead(line) >= column:
+        return False
+    last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
+    if last is None or last.kind not in PLACES or any(e.kind != "words" for e in line.elements):
+        return False
+    words = text[line.elements[0].start : line.end]
+    is_condition = words.split()[0].strip(",.").lower() in _CONDITIONS
+    return words[0].isupper() and not is_condition and not has_kind(words)
+
+
+def _heads(line: Line) -> bool:
+    """Whether a verb stands alone on its line: what is below it may be one of its items."""
+    return all(e.kind in ("verb", "label", "bar") for e in line.elements)
+
+
+def _lead(line: Line) -> int:
+    return line.elements[lead_index(line)].start - line.start
+
+
+def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) -> bool:
+    if not block or block[0].is_blank or any(line.has("verb", "label", "bar") for line in block):
+        return False
+    first = block[0].elements[0]
+    words = text[first.start : first.end]
+    if opens_note(words):
+        return True
+    is_sentence = (
+        first.kind == "words" and words[0].isupper() and unknown_first_word(words) is None
+    )
+    in_columns = any(e.gap for line in block for e in line.elements[1:])
+    if not is_sentence or in_columns or first.start - block[0].start > column:
+        return False
+    sentence = text[block[0].start : block[-1].end].replace(",", " ").replace(".", " ")
+    if first.start - block[0].start < column and not stands_behind_blank(text, first.start):
+        has_place = any(line.has("point", "half", "reference") for line in block)
+        return not (has_place or has_kind(sentence))
+    told = {words.split()[0].lower(), *sentence.split()}
+    if not heads and first.start - block[0].start == column and _is_sentence(text, block[0]):
+        return True
+    if has_kind(words) and heads:
+        return False
+    return bool(told & _MODALS) or (bool(told & _TELLING) and not has_kind(words))

@@ -1,0 +1,1 @@
+"""Columns: their titles, the role of each, and the hemispheres that only titles state."""

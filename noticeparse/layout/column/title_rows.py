@@ -1,0 +1,120 @@
+"""Rows of column titles: which lines are such, and what each title says of its column."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterable, Iterator
+from itertools import pairwise
+
+from noticeparse.layout.column.columns import column_role
+from noticeparse.layout.column.hemispheres import hemisphere_in
+from noticeparse.layout.column.titles import Column, Table, unit_in
+from noticeparse.layout.line.elements import Line
+
+_ACTION_ROLES = frozenset(
+    {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
+)
+_OF_ITEMS = frozenset({"feature", "old", "new", "from", "to", "light", "depth", "name"})
+_WIDE = 20
+"""Columns of blanks before the first title that leave room for the features."""
+_COUNTS = frozenset({"item", "entry"})
+"""Titles that count the rows where another column holds the features."""
+_NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
+_CORNERS = frozenset({"point", "corner", "vertex"})
+"""Titles that count the places of a feature where another column counts the features."""
+_HEAD_ROLES = frozenset({"chart", "notice", "previous"})
+_WIDEST = 400
+_PARTED_RULE = re.compile(r"[ ]{0,40}(?:[-=]{2,200}[ ]{1,20}){2,30}[-=]{2,200}[ ]{0,80}")
+_DASHES = re.compile(r"[-=]{2,200}")
+
+
+def read_titles(text: str, line: Line) -> Table | None:
+    """The table that a line of column titles announces, or None."""
+    if line.has("point", "half", "reference", "number", "key"):
+        return None
+    words = text[line.start : line.end]
+    marks = ("\t", "|", ";")
+    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
+    starts = _ruled(text, line) if mark == " " else []
+    found = _between(words, starts) if starts else _titles(words, mark)
+    titles = list(_settled(found))
+    known = [role for role, _, _ in titles if role]
+    if len(known) < 2 or len(known) * 5 < len(titles) * 3:
+        return None
+    roles = set(known)
+    halves = {"latitude", "longitude"} <= roles
+    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
+        return None
+    columns = [
+        Column(role, start, hemisphere_in(title, role), unit_in(title, role))
+        for role, title, start in titles
+    ]
+    of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
+    if of_halves:
+        # Titles over the positions alone: the features stand before them.
+        columns.insert(0, Column("feature", 0))
+    holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
+    return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
+
+
+def _ruled(text: str, line: Line) -> list[int]:
+    """Where the columns start that a rule right below a line of titles parts, or nothing."""
+    end = text.find("\n", line.end + 1, line.end + _WIDEST)
+    below = text[line.end + 1 : end if end > 0 else len(text)][:_WIDEST]
+    if _PARTED_RULE.fullmatch(below) is None:
+        return []
+    starts = [one.start() for one in _DASHES.finditer(below)]
+    words = text[line.start : line.end]
+    # No title stands over the gap before a column.
+    return starts if all(words[at - 1 : at] in ("", " ") for at in starts) else []
+
+
+def _between(words: str, starts: list[int]) -> Iterator[tuple[str, int]]:
+    for start, end in pairwise([*starts, len(words)]):
+        yield words[start:end].strip(), start
+
+
+def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
+    """Role, words and start of each title; some titles mean what no other title does.
+
+    `Kind` beside a column of features is the status, `Subject` without one is the feature.
+    """
+    found = [(column_role(title), title, start) for title, start in titles]
+    numbers = [title for role, title, _ in found if role == "notice"]
+    labels = [title for role, title, _ in found if role == "label"]
+    features = [title for role, title, _ in found if role == "feature"]
+    counts = any(title.lower() in _COUNTS for _, title, _ in found) or len(labels) > 1
+    told = {role for role, _, _ in found}
+    for role, title, start in found:
+        if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
+            role = "previous"
+        if role == "notice" and len(numbers) > 1 and title.lower() in _NUMBERS:
+            # The number of the item, beside a column that names the notice.
+            role = "label"
+        elif role == "label" and title.lower() in _CORNERS and counts:
+            role = "vertex"
+        elif title.lower() == "kind" and len(features) > 1:
+            role = "status"
+        elif title.lower() == "subject" and not features:
+            role = "feature"
+        elif title.lower() in _COUNTS and len(features) > 1:
+            role = "label"
+        yield role, title, start
+
+
+def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:
+    if mark == " ":
+        at = 0
+        for part in words.split("  "):
+            if part.strip():
+                yield part.strip(), at + len(part) - len(part.lstrip())
+            at += len(part) + 2
+        return
+    cells = words.split(mark)
+    inner = (
+        cells[1:-1] if mark == "|" and not cells[0].strip() and not cells[-1].strip() else cells
+    )
+    at = len(cells[0]) + 1 if len(inner) < len(cells) else 0
+    for cell in inner:
+        yield cell.strip(), at
+        at += len(cell) + 1

@@ -1,0 +1,1 @@
+"""What a text brings along from where it was copied: marks, page furniture, exchanged letters."""

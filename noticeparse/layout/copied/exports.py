@@ -1,0 +1,77 @@
+"""Rows of an export whose cells are parted by commas: they become cells between bars.
+
+A row of column titles tells that such rows stand below it, as far as no line is blank.  A comma or
+a quote mark within the quotes of a cell is the cell's own (RFC 4180).
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.layout.column.columns import column_role
+from noticeparse.layout.drafts import Piece
+
+_FEWEST = 4
+"""Cells of a row."""
+_TITLES = re.compile(r"^[^,\n]{1,40}(?:,[^,\n]{0,40}){3,40}$", re.MULTILINE)
+_PLACED = frozenset({"position", "latitude"})
+
+
+def with_bars(text: str) -> tuple[str, list[Piece]]:
+    """The text with bars for the commas that part cells, and where these stood."""
+    titles = next((one for one in _TITLES.finditer(text) if _are_titles(one.group())), None)
+    if titles is None:
+        return text, []
+    parts, marks, at = [text[: titles.start()]], [], titles.start()
+    is_below = True
+    for line in text[titles.start() :].split("\n"):
+        is_below = is_below and bool(line.strip())
+        signs = list(_signs(line)) if is_below and not line.startswith("#") else []
+        # A row of more cells than titles is told as such; one of fewer may leave out the last.
+        if sum(line[one] == "," for one in signs) >= _FEWEST - 1:
+            told = list(line)
+            for one in signs:
+                told[one] = "|" if line[one] == "," else " "
+                marks.append((at + one, at + one + 1))
+            line = "".join(told)
+        parts.append(line + "\n")
+        at += len(line) + 1
+    return "".join(parts)[:-1], marks
+
+
+def _are_titles(line: str) -> bool:
+    cells = [cell.strip(' "') for cell in line.split(",")]
+    roles = [column_role(cell) for cell in cells]
+    known = [role for role in roles if role]
+    is_told = len(known) >= _FEWEST and len(known) * 5 >= len(roles) * 3
+    return is_told and {"verb", "feature"} & set(known) != set() and not _PLACED.isdisjoint(known)
+
+
+def _signs(line: str) -> Iterator[int]:
+    """The commas that part cells, and the quote marks that only hold a cell together."""
+    start = 0
+    while start <= len(line):
+        end = _end_of_cell(line, start)
+        cell = line[start:end]
+        if len(cell) > 1 and cell[0] == '"' == cell[-1] and ("," in cell or '""' in cell[1:-1]):
+            yield start
+            yield from (start + 1 + one.start() for one in re.finditer('""', cell[1:-1]))
+            yield end - 1
+        if end < len(line):
+            yield end
+        start = end + 1
+
+
+def _end_of_cell(line: str, start: int) -> int:
+    """Where a cell ends: at the next comma, or at the one behind its closing quote."""
+    at = start
+    if line[start : start + 1] == '"':
+        at = start + 1
+        while (closing := line.find('"', at)) >= 0:
+            at = closing + 1
+            if line[at : at + 1] != '"':
+                break
+            at += 1
+    comma = line.find(",", at)
+    return len(line) if comma < 0 else comma

@@ -1,0 +1,294 @@
+"""Page furniture: heads and feet of pages, rules, quote marks of mail, message marks.
+
+A line is furniture where it says so itself (`page 4`, `- 2 -`, a rule), or where it says again,
+but for its figures, what a line beside a page mark or at the top of the text said.  It is counted
+as ignored; what stands on both sides of it belongs together.
+"""
+
+from __future__ import annotations
+
+import re
+from collections import Counter
+from collections.abc import Sequence
+from itertools import pairwise
+from typing import NamedTuple
+
+from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.opening.notice_openings import notice_opening
+from noticeparse.layout.opening.recognise import is_details_line, is_row_of_chart
+from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.features import has_kind, value_property
+
+_SOMETHING: tuple[ElementKind, ...] = (
+    "point",
+    "half",
+    "reference",
+    "label",
+    "verb",
+    "passive",
+    "chart",
+    "semicolon",
+    "key",
+)
+LEFT_OUT = "#|"
+"""Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
+_LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
+_FEET = frozenset(
+    ("end", "eof", "not", "no ", "cou", "row", "rec", "ent", "tot", "pri", "exp", "gen", "ext",
+     "que")
+)  # fmt: skip
+"""How the feet of exports begin."""
+_TALLEST = 8
+"""Lines of a row whose cells are wrapped."""
+_FAR_RIGHT = 40
+_MOST_KNOWN = 1000
+_LINES_OF_PLACE = 5
+"""Lines below a place that may tell of several things at it."""
+_STATUS = re.compile(r"\([tp]\)")
+"""Of a notice number, `2447(T)/26`: figures like the others of a list."""
+_FIGURES = str.maketrans("0123456789", "##########")
+
+
+def is_left_out(text: str, line: Line) -> bool:
+    """Whether a line tells what the canonical layout leaves out, quoted in mail or not."""
+    return _LEFT_OUT.match(text, line.start, line.end) is not None
+
+
+def stays_left_out(text: str, line: Line, goes_on: bool) -> bool:
+    """Whether a line is left out; one that mail has wrapped goes on without the mark."""
+    if line.is_blank or is_left_out(text, line):
+        return not line.is_blank
+    return goes_on and line.elements[lead_index(line)].kind != "verb"
+
+
+class Furniture(NamedTuple):
+    """The indexes of lines that are page furniture, and the shapes that are so again."""
+
+    lines: set[int]
+    shapes: frozenset[str]
+
+
+def find_furniture(
+    text: str,
+    lines: Sequence[Line],
+    known: frozenset[str] | None = None,
+    rows: frozenset[int] = frozenset(),
+) -> Furniture:
+    """The page furniture of a text.
+
+    Of a part that follows others `known` holds the shapes from these; it has no head of its own.
+    `rows` are those that a file shows at the head or foot of a page, figures or not.
+    """
+    candidates = {
+        index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
+    }
+    marks = {
+        index
+        for index in candidates
+        if _is_mark(text, lines[index]) and not _is_figure_of_cell(text, lines, index)
+    }
+    marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
+    counts = Counter(candidates.values())
+    marks |= _counted_pages(text, lines, candidates)
+    head = _first_head(text, lines) if known is None else 0
+    top = {candidates[index] for index in candidates if index < head}
+    shapes = top | (known or set())
+    shown = {index for index in candidates if lines[index].row in rows}
+    found = marks | shown | _mail(text, lines, head)
+    for index, shape in candidates.items():
+        beside = any(near in marks for near in range(index - 3, index + 4))
+        is_front = index < head and not (beside and counts[shape] > 1)
+        if index in marks or is_front or len(shape) < 10:
+            continue
+        is_known = known is not None and shape in known
+        # Rows of bare figures differ in what they say, however alike they look.
+        has_letters = any(char.isalpha() for char in _STATUS.sub("", shape))
+        is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
+        is_of_item = _is_below_place(text, lines, index) or _goes_on_with_thing(text, lines[index])
+        again = has_letters and is_told and not is_of_item
+        if again or (beside and _names_edition(text, lines[index])):
+            found.add(index)
+            if len(shapes) < _MOST_KNOWN:
+                shapes.add(shape)
+    return Furniture(found, frozenset(shapes))
+
+
+_PAGE_BEHIND = re.compile(
+    r"(?P<title>\S.*?\S) {5,160}(?P<page>[0-9]{1,3})$"
+    r"|(?P<left>[0-9]{1,3}) {5,160}(?P<name>\S.*\S)$"
+)
+
+
+def _counted_pages(text: str, lines: Sequence[Line], candidates: dict[int, str]) -> set[int]:
+    """Lines that say the same each time, and far behind or before it a page that counts on."""
+    found: dict[str, list[tuple[int, int]]] = {}
+    for index in candidates:
+        words = text[lines[index].start : lines[index].end].strip()
+        match = _PAGE_BEHIND.match(words) if words[-1:].isdigit() or words[:1].isdigit() else None
+        if match is None:
+            continue
+        title, page = match["title"] or match["name"], match["page"] or match["left"]
+        if any(char.isdigit() for char in title) or len(title) < 10 or has_kind(title):
+            continue
+        found.setdefault(title, []).append((index, int(page)))
+    return {
+        index
+        for pages in found.values()
+        if len(pages) > 1 and all(one[1] < two[1] for one, two in pairwise(pages))
+        for index, _ in pages
+    }
+
+
+def _goes_on_with_thing(text: str, line: Line) -> bool:
+    """Whether a line begins small and names a thing: the rest of an item, told twice."""
+    words = text[line.start : line.end].strip()
+    return words[:1].islower() and has_kind(words)
+
+
+def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
+    """Whether a line is a feature at the place above or right below it, however often named."""
+    if _goes_on_with_cell(lines, index):
+        return True
+    if not has_kind(text[lines[index].start : lines[index].end]):
+        return False
+    below = lines[index + 1] if index + 1 < len(lines) else None
+    if below is not None and below.elements and below.elements[0].kind in ("point", "half"):
+        return True
+    for above in reversed(lines[max(0, index - _LINES_OF_PLACE) : index]):
+        if above.is_blank or above.has("rule"):
+            return False
+        if above.has("point", "half"):
+            return not has_kind(text[above.start : above.end])
+    return False
+
+
+def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
+    """Whether a line stands in under a cell of the row with a place that it is right below."""
+    indent = lines[index].elements[0].start - lines[index].start
+    for above in reversed(lines[max(index - _TALLEST, 0) : index]):
+        if not indent or above.is_blank:
+            return False
+        starts = {one.start - above.start for one in above.elements if one.gap}
+        if indent not in starts:
+            return False
+        if above.has("point", "half"):
+            return min(starts) < indent or len(starts) > 1
+    return False
+
+
+def _is_figure_of_cell(text: str, lines: Sequence[Line], index: int) -> bool:
+    """Whether a figure is no page number but more of the cell above: `least depth`, `11`."""
+    words = text[lines[index].start : lines[index].end].strip()
+    return words.replace(".", "").isdigit() and _goes_on_with_cell(lines, index)
+
+
+def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:
+    """Header lines of forwarded mail above the first notice, and signatures behind `--`."""
+    found = {
+        i for i, line in enumerate(lines[:head]) if line.elements and _is_mail_head(text, line)
+    }
+    in_signature = False
+    for index, line in enumerate(lines):
+        words = text[line.start : line.end].strip()
+        in_signature = words == "--" or (in_signature and bool(words))
+        if in_signature:
+            found.add(index)
+    return found
+
+
+def _is_mail_head(text: str, line: Line) -> bool:
+    words = read_line_words(text[line.start : line.end].strip())
+    return words.first("MAIL_HEAD") is not None and not line.has("point", "half")
+
+
+def _names_edition(text: str, line: Line) -> bool:
+    """Whether a line says which edition it stands in, as the head of a page does."""
+    words = read_line_words(text[line.start : line.end])
+    number = words.first("EDITION_NUMBER", "YEAR_AND_NUMBER")
+    return number is not None and "/" in number and words.plain_words <= 8
+
+
+def _may_be(text: str, line: Line) -> bool:
+    """Whether nothing on the line says that it is more than furniture."""
+    if not line.elements or line.end - line.start > 160:
+        return False
+    if _is_foot(text, line):
+        return True
+    return not (
+        line.has(*_SOMETHING)
+        or notice_opening(text, line) is not None
+        or is_details_line(text, line)
+        or is_row_of_chart(text, line)
+        or read_titles(text, line) is not None
+        or _tells_values(text, line)
+    )
+
+
+def _is_foot(text: str, line: Line) -> bool:
+    """Whether a line ends an export or counts its rows: `END OF EXPORT   4 CHARTS QUERIED`."""
+    if line.has("point", "half", "reference"):
+        return False
+    words = text[line.start : line.end].strip()
+    opens = words.lstrip("*=<-( ")[:3].lower()
+    # Most lines open with nothing of the kind, and are not read for it.
+    may_be = opens[:1].isdigit() or opens in _FEET
+    return may_be and read_line_words(words).first("FOOT") is not None
+
+
+def _tells_values(text: str, line: Line) -> bool:
+    """Whether a line is nothing but values of a feature: `sectors R 250°-303°,`."""
+    words = text[line.start : line.end].strip()
+    if not any(char.isdigit() for char in words) or not any(char.isalpha() for char in words):
+        return False
+    roles = value_property(words)
+    return bool(roles) and not roles & {"kind", "unknown", "name"}
+
+
+def _is_number_with_page(text: str, line: Line) -> bool:
+    """Whether a line is the number of the edition and, far to the right, that of the page."""
+    if len(line.elements) != 2 or line.elements[0].kind != "number":
+        return False
+    page = line.elements[1]
+    figure = text[page.start : page.end]
+    is_figure = figure.isdigit() and len(figure) < 4
+    is_page = is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
+    return is_page and page.start - line.start > _FAR_RIGHT
+
+
+def _first_head(text: str, lines: Sequence[Line]) -> int:
+    for index, line in enumerate(lines[:40]):
+        if line.has("chart", "verb") or notice_opening(text, line) is not None:
+            return index
+    return min(len(lines), 12)
+
+
+def _shape(text: str, line: Line) -> str:
+    return " ".join(text[line.start : line.end].translate(_FIGURES).lower().split())
+
+
+def _is_mark(text: str, line: Line) -> bool:
+    """Whether a line by itself is a rule, a page number or the mark of a message."""
+    if all(element.kind in ("rule", "bar") for element in line.elements):
+        return True
+    words = read_line_words(text[line.start : line.end].strip(" |"))
+    kinds = {kind for kind, _ in words.parts}
+    if "PAGE_FIGURE" in kinds:
+        # A lone figure is a page number only away from the text's left edge or in dashes.
+        indent = line.elements[0].start - line.start
+        return indent >= 10 or not words.parts[0][1].strip().isdigit()
+    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
+
+
+_RUNNING_HEAD = re.compile(
+    r"notices? to mariners(?! (?:are|should|must|is|will)\b).{0,60}", re.IGNORECASE
+)
+
+
+def is_running_head(text: str, line: Line) -> bool:
+    """Whether a line is the head of a page that stands once: `Notices to Mariners - No 12`."""
+    words = text[line.start : line.end].strip()
+    is_plain = all(element.kind == "words" for element in line.elements)
+    return is_plain and _RUNNING_HEAD.fullmatch(words) is not None and not words.endswith(".")

@@ -1,0 +1,216 @@
+"""Marks that a text brings along from where it was copied, and that say nothing of the chart.
+
+Quote marks of mail, line numbers of a fax, the stars and hashes of plain-text markup, the quotes
+and commas of exported tables, tags.  Each is taken away only where the text shows it several
+times; what is taken away becomes blank, or a bar where it parts cells, so that no offset moves.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from itertools import pairwise
+
+from noticeparse.layout.column.columns import key_role
+from noticeparse.layout.copied.exports import with_bars
+from noticeparse.layout.drafts import Piece
+
+_LEAST = 3
+"""Lines that must show a mark before it is taken for one."""
+
+
+def without_marks(text: str) -> tuple[str, list[Piece]]:
+    """The text with such marks blanked out, and where they stood."""
+    marks: list[Piece] = []
+    for step in (
+        _mail,
+        _line_numbers,
+        _stars,
+        _quoted_cells,
+        with_bars,
+        _tags,
+        _led_keys,
+        _led_heads,
+        _dittos,
+    ):
+        text, found = step(text)
+        marks += found
+    return text, sorted(marks)
+
+
+def _blanked(
+    text: str, pattern: re.Pattern[str], fill: Callable[[re.Match[str]], str]
+) -> tuple[str, list[Piece]]:
+    """The text with each match replaced by as many characters; the marks are those changed."""
+    marks: list[Piece] = []
+
+    def replaced(match: re.Match[str]) -> str:
+        new = fill(match)
+        start = match.start()
+        marks.extend(
+            (start + i, start + i + 1)
+            for i, (old, now) in enumerate(zip(match.group(), new, strict=True))
+            if old != now
+        )
+        return new
+
+    return pattern.sub(replaced, text), marks
+
+
+_SIGN_OF_VERB = re.compile(
+    r"[A-Za-z)][,;]? {1,9}[(\[\"']?>[)\]\"']?(?: {0,3}[=:] {0,3}| means | {1,4})"
+    r"(?:to )?(?:mov|shift|relocat|transfer|amend|chang|replac)",
+    re.IGNORECASE,
+)
+"""In a key to signs: `= amend   > move`; there the mark opens no line of mail."""
+
+
+def _mail(text: str) -> tuple[str, list[Piece]]:
+    """`>` before the lines of forwarded mail; the blank behind it belongs to it."""
+    if ("\n>" not in text and not text.startswith(">")) or _SIGN_OF_VERB.search(text):
+        return text, []
+    parts, marks, at = [], [], 0
+    for line in text.split("\n"):
+        body = line.lstrip("> \t")
+        depth = len(line) - len(body)
+        head = line[:depth]
+        if line.lstrip(" ").startswith(">"):
+            marks += [(at + i, at + i + 1) for i, c in enumerate(head) if c == ">"]
+            last = head.rfind(">")
+            # Wider indents are the text's own.
+            line = " " * (last + 1) + head[last + 1 :] + body
+        parts.append(line)
+        at += len(line) + 1
+    return "\n".join(parts), marks
+
+
+_NUMBERED_LINE = re.compile(r"^[ ]{0,3}0?[0-9]{1,3}(?=[ ]{2}|$)", re.MULTILINE)
+
+
+def _line_numbers(text: str) -> tuple[str, list[Piece]]:
+    """`07  ` at the margin of a fax: figures that count the lines."""
+    found = list(_NUMBERED_LINE.finditer(text))
+    figures = [int(match.group()) for match in found]
+    runs_on = all(b == a + 1 for a, b in pairwise(figures))
+    if len(found) < 2 * _LEAST or not runs_on or figures[0] > 1:
+        return text, []
+    return _blanked(text, _NUMBERED_LINE, lambda match: " " * len(match.group()))
+
+
+_HASHES = re.compile(r"^#{1,6}(?= )", re.MULTILINE)
+_EXPORT_ROW = re.compile(
+    r"^(?!#)(?:[^;\n]{0,120};){3}|^(?!#)(?:[^\t\n]{0,120}\t){3}", re.MULTILINE
+)
+_STARS = re.compile(r"(?<![*\w])(\*{1,2}|_{2})(?=\S)([^*_\n]{1,60}?)(?<=\S)\1(?![*\w])")
+
+
+def _stars(text: str) -> tuple[str, list[Piece]]:
+    """`## ` before headings and `**` round words."""
+    hashes = len(_HASHES.findall(text)) >= _LEAST - 1
+    if hashes and len(_EXPORT_ROW.findall(text)) >= _LEAST:
+        # Among the rows of an export a hash opens a remark on them, or a row put aside.
+        hashes = False
+    stars = (hashes or "**" in text) and len(_STARS.findall(text)) >= _LEAST
+    marks: list[Piece] = []
+    if hashes:
+        text, marks = _blanked(text, _HASHES, lambda match: " " * len(match.group()))
+    if stars:
+        text, more = _blanked(text, _STARS, lambda m: " " * len(m[1]) + m[2] + " " * len(m[1]))
+        marks = marks + more
+    return text, marks
+
+
+_QUOTED_ROW = re.compile(r'^"(?:[^"\n]|"")*"(?:[,;]"(?:[^"\n]|"")*"){2,}[ \t]*$', re.MULTILINE)
+# The last row of a text may break off within a cell.
+_OPEN_ROW = re.compile(r'^"(?:[^"\n]|"")*"(?:[,;]"(?:[^"\n]|"")*"?){2,}[ \t]*$', re.MULTILINE)
+_CELL_END = re.compile(r'^"|"[,;]"|"(?=[ \t]*$)|""')
+
+
+def _quoted_cells(text: str) -> tuple[str, list[Piece]]:
+    """`"Notice","Chart","Action"`: the rows of an exported table become cells between bars."""
+    if len(_QUOTED_ROW.findall(text)) < _LEAST:
+        return text, []
+    return _blanked(text, _OPEN_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
+
+
+def _bar(match: re.Match[str]) -> str:
+    mark = match.group()
+    if mark == '""':
+        # The quote mark keeps to its words.
+        return ' "' if match.string[match.end() : match.end() + 1].isalnum() else '" '
+    return "|" if len(mark) == 1 else " | "
+
+
+_TAG = re.compile(r"<(/?)([A-Za-z][A-Za-z0-9_-]{0,30})((?:\s[^<>\n]{0,300})?)(/?)>")
+_CLOSING = re.compile(r"</[A-Za-z]")
+
+
+def _tags(text: str) -> tuple[str, list[Piece]]:
+    """`<chart no="41" datum="WGS84">` becomes its words; a closing tag becomes blank."""
+    if len(_CLOSING.findall(text)) < _LEAST:
+        return text, []
+    return _blanked(text, _TAG, _words_of_tag)
+
+
+def _words_of_tag(match: re.Match[str]) -> str:
+    closing, name, rest, _ = match.groups()
+    whole = match.group()
+    if closing or name.lower() in _SILENT_TAGS:
+        return " " * len(whole)
+    inner = name + rest
+    words = "".join(" " if c in '"=' else c for c in inner)
+    return f" {words}{' ' * (len(whole) - len(words) - 1)}"
+
+
+_SILENT_TAGS = frozenset(
+    "pos position heading title text p br td tr th table body html div span b i em strong li ul ol"
+    " h1 h2 h3 h4 pre font a item action feature notices".split()
+)
+
+
+_LED_KEY = re.compile(
+    r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    re.MULTILINE,
+)
+_KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
+
+
+def _led_keys(text: str) -> tuple[str, list[Piece]]:
+    """`Object ...... wreck`, `Object | wreck`: what stands before the leader is a key."""
+    found = [" ".join(match[2].lower().split()) for match in _LED_KEY.finditer(text)]
+    roles = [key_role(key, has_places=True) for key in found]
+    known = sum(
+        role is not None or key in _KEYS_BESIDE for key, role in zip(found, roles, strict=True)
+    )
+    is_record = "feature" in roles and not _PLACED.isdisjoint(roles)
+    if not is_record or known < 2 * _LEAST or known < 0.9 * len(found):
+        return text, []
+    return _blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+
+
+_LED_HEAD = re.compile(
+    r"^([ \t]*)(charts?|notice)[ \t]*\.{3,60}(?=[ \t]+[A-Z]{0,3} ?[0-9])",
+    re.MULTILINE | re.IGNORECASE,
+)
+
+
+def _led_heads(text: str) -> tuple[str, list[Piece]]:
+    """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads."""
+    if len(_LED_HEAD.findall(text)) < _LEAST - 1:
+        return text, []
+    return _blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".rjust(len(m.group())))
+
+
+_PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})
+
+
+_DITTO = re.compile(
+    r"""(?<=\s)"(?=[ \t]{1,4}[0-9]{1,2}(?:'?[.,][0-9]{1,4})?'?[ ]?[NSEW](?![A-Za-z]))"""
+)
+
+
+def _dittos(text: str) -> tuple[str, list[Piece]]:
+    """`"  14'.55 S` below `47° 14'.30 S`: the mark stands for the degrees of the row above."""
+    if len(_DITTO.findall(text)) < 2:
+        return text, []
+    return _blanked(text, _DITTO, lambda match: " ")

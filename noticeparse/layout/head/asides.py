@@ -1,0 +1,114 @@
+"""Lines that speak of other notices: cancelled by one of them, expired, or in force."""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.body.prose import paragraph
+from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.notice_openings import speaks_of_notice
+from noticeparse.readers.heads import head_kinds
+
+_CANCELLED_BY = re.compile(
+    r"(?:is|are|was|were|(?:has|have) been) (?:hereby )?"
+    r"(?:cancelled|canceled|superseded|withdrawn|revoked|annulled)(?= by )",
+    re.IGNORECASE,
+)
+_CANCELS = re.compile(r"(?:also )?(?:cancels|supersedes|revokes|annuls)\b", re.IGNORECASE)
+_NAMES_NOTICE = re.compile(
+    r"(?:(?:the )?(?:temporary |preliminary )?(?:notices?|nm|ntm)(?: to mariners)?"
+    r"(?: nos?\.?)?)?$",
+    re.IGNORECASE,
+)
+
+
+_OTHER_NUMBER = r"[0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}"
+_PREVIOUS_OF_CHART = (
+    rf"(?:charts? )?[A-Z]{{0,3}} ?[0-9]{{1,6}}[A-Z]?(?: by | with | - |: ?| ?= ?| \(|, ?| )"
+    rf"{_OTHER_NUMBER}\)?"
+)
+_PREVIOUS = re.compile(
+    r"(?P<lead>(?:the )?(?:preceding|previous|last|former|earlier) (?:notices?|corrections?"
+    r"|updates?|nms?)(?: (?:are|is|were|was))?(?: (?:of|for|on) (?:the|these) charts)?(?: ?:| -) )"
+    rf"{_PREVIOUS_OF_CHART}(?:(?:[,;]|,? and) {_PREVIOUS_OF_CHART}){{0,59}}\.?",
+    re.IGNORECASE,
+)
+"""`Preceding notices: chart 37, 2598/26; chart 38, 2577/26.`"""
+
+
+def lead_of_previous(words: str) -> int | None:
+    """The length of the lead of a line that tells the notice before of each chart, else None."""
+    found = _PREVIOUS.fullmatch(words.strip())
+    return len(found["lead"]) if found else None
+
+
+def takes_previous(assembly: Assembly, line: Line) -> bool:
+    """Whether a line below the items of a notice says which notices were last on its charts."""
+    notice = assembly.notice
+    if notice is None or notice.is_radio or not assembly.body or line.has("point", "half"):
+        return False
+    piece = (line.elements[0].start, line.elements[-1].end)
+    if lead_of_previous(assembly.text[slice(*piece)]) is None:
+        return False
+    notice.clauses.append(piece)
+    return True
+
+
+def takes_cancellation(assembly: Assembly, line: Line) -> bool:
+    """Whether a line says nothing but that other notices are cancelled, or still in force."""
+    notice = assembly.notice
+    # All that a radio warning says is kept word for word among its remarks.
+    if notice is None or notice.is_radio or not line.has("number"):
+        return False
+    first = line.elements[lead_index(line)]
+    piece = (first.start, line.elements[-1].end)
+    if speaks_of_notice(assembly.text, line):
+        assembly.add_prose(paragraph(assembly.text, line.elements))
+        return True
+    if _takes_of_both(assembly, line):
+        return True
+    if head_kinds(assembly.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
+        return False
+    notice.clauses.append(piece)
+    return True
+
+
+def _takes_of_both(assembly: Assembly, line: Line) -> bool:
+    """Take a line that names both notices: `Notice 198(T)/26 is cancelled by Notice 244/26.`.
+
+    The one that cancels has it, wherever the line stands; if it is not here, no notice has it.
+    """
+    text = assembly.text
+    elements = [e for e in line.elements if text[e.start : e.end].strip(" .")]
+    numbers = [e for e in elements if e.kind == "number"]
+    if len(numbers) < 2 or any(e.kind not in ("words", "number") for e in elements):
+        return False
+    start, end = elements[0].start, elements[-1].end
+    if _NAMES_NOTICE.match(text[start : numbers[0].start].strip()) is None:
+        return False
+    behind = text[numbers[0].end : numbers[1].start].lstrip()
+    if _CANCELS.match(behind) is not None:
+        said = (numbers[0].end, end)
+        return _give(assembly, numbers[0], line, (said, (start, numbers[0].end)))
+    between = text[numbers[-2].end : numbers[-1].start]
+    told = _CANCELLED_BY.search(between)
+    if told is None or elements[-1] is not numbers[-1]:
+        return False
+    cut = numbers[-2].end + told.end()
+    return _give(assembly, numbers[-1], line, ((start, cut), (cut, line.elements[-1].end)))
+
+
+def _give(
+    assembly: Assembly, number: Element, line: Line, pieces: tuple[tuple[int, int], ...]
+) -> bool:
+    """Give the clause to the notice of a number; its other piece says nothing more."""
+    notice: NoticeDraft | None = assembly.of_number(assembly.words(number))
+    if notice is None:
+        whole = (line.elements[0].start, line.elements[-1].end)
+        assembly.loose.append(Prose([whole], []))
+    else:
+        notice.clauses += pieces
+    return True

@@ -1,0 +1,194 @@
+"""Cuts a line before the notices and charts that open within it, and before column titles."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.layout.column.columns import column_role
+from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.joints import heads_a_section
+from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
+from noticeparse.layout.opening.recognise import is_source
+from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.references import is_marked
+
+_FAR_BEHIND = 30
+_TOLD = ("point", "half", "reference", "same", "passive", "verb")
+"""What shows that a statement stands before a chart on its line."""
+
+
+def number_behind_heading(text: str, line: Line, following: Line | None) -> NoticeOpening | None:
+    """The opening of a notice whose number stands at the right of its heading, or None.
+
+    Below it stands a chart, or the number says that the notice is temporary or preliminary.
+    """
+    if len(line.elements) < 2 or following is None:
+        return None
+    *before, number = line.elements
+    if number.kind != "number" or any(e.kind != "words" for e in before):
+        return None
+    heading = text[line.start : number.start].rstrip().lower()
+    if heading.endswith((". notice", "- notice")):
+        opens = following.has("chart") or is_source(text, following)
+        goes_on = following.has("passive") or text[following.start : following.end].islower()
+        is_opening = opens and not goes_on and len(before) == 1
+    else:
+        # A number that says that the notice is temporary or preliminary has no chart below it.
+        marked = is_marked(text[number.start : number.end])
+        heads = following.has("chart") and following.elements[0].kind == "chart"
+        is_opening = number.gap and number.start - line.start > _FAR_BEHIND and (marked or heads)
+    if not is_opening or is_named(text, line, number):
+        return None
+    return NoticeOpening(number, len(before), False, None)
+
+
+def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
+    """The words before the number behind a heading, without the word `Notice` at their end."""
+    *kept, last = elements
+    words = text[last.start : last.end].rstrip()
+    if words.lower().endswith("notice"):
+        last = last._replace(end=last.start + len(words) - len("notice"))
+    return [*kept, last]
+
+
+def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
+    """The line, cut before every notice or chart that opens within it: `… // 56/26 Corbel`."""
+    cuts: list[int] = []
+    if line.has("number"):
+        opening = notice_opening(text, line)
+        own = opening.at if opening else 0
+        cuts = [
+            index
+            for index, element in enumerate(line.elements)
+            if index > own
+            and element.kind == "number"
+            and _opens_within(text, line, index, following)
+        ]
+    if line.has("chart"):
+        for index in range(1, len(line.elements)):
+            if _is_next_chart(text, line, index) or _opens_chart(text, line, index, following):
+                cuts.append(index)
+    if not cuts:
+        return [line]
+    bounds = [0, *sorted(cuts), len(line.elements)]
+    return [
+        line._replace(
+            elements=line.elements[a:b],
+            start=line.elements[a].start if a else line.start,
+            end=line.elements[b - 1].end if b < len(line.elements) else line.end,
+        )
+        for a, b in pairwise(bounds)
+    ]
+
+
+def says_nothing(text: str, notice: NoticeDraft) -> bool:
+    """Whether nothing stands under a number but a date."""
+    if notice.number is None or notice.charts or notice.prose or notice.sources or notice.clauses:
+        return False
+    kinds = [head_kinds(text[start:end]) for start, end in notice.heading]
+    return all("DATE" in one and one <= {"DATE", "STOP"} for one in kinds)
+
+
+def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
+    """A chart's or verb's line without `Lat.   Long.` at its end, the titles of the columns."""
+    elements = line.elements
+    fewest = {"chart": 4, "verb": 3}.get(elements[0].kind if elements else "", 0)
+    if not fewest or len(elements) < fewest:
+        return line, []
+    titles = elements[-2:]
+    roles = [column_role(text[e.start : e.end]) for e in titles]
+    if not all(e.gap for e in titles) or roles != ["latitude", "longitude"]:
+        return line, []
+    kept = elements[:-2]
+    return line._replace(elements=kept, end=kept[-1].end), [(e.start, e.end) for e in titles]
+
+
+def _is_next_chart(text: str, line: Line, index: int) -> bool:
+    """Whether a chart behind the last place of another opens its items: `P. Chart 805: …`."""
+    before, chart = line.elements[index - 1], line.elements[index]
+    if chart.kind == "chart" and _goes_on_with_charts(line.elements[:index]):
+        return False
+    if chart.kind == "chart" and before.kind == "words" and _tells_much(text, before):
+        return heads_a_section(text, chart.end)
+    if chart.kind == "chart" and text[before.end - 1] == "." and _names_all(text, chart):
+        # `… by a light-buoy, Fl.R.3s. Charts affected: 802`
+        is_behind = any(e.kind in _TOLD for e in line.elements[:index])
+        return is_behind or heads_a_section(text, chart.end)
+    if chart.kind != "chart" or before.kind not in ("point", "half", "reference", "semicolon"):
+        return False
+    stops = text[before.end - 1 : chart.start].strip()
+    behind = line.elements[index + 1 :]
+    is_head = any(e.kind == "verb" for e in behind) or heads_a_section(text, chart.end)
+    return stops[-1:] in (".", ";") and is_head
+
+
+_OF_A_HEAD = frozenset(
+    "CHART_WORD CHART_NUMBER INTERNATIONAL DATUM PANEL PREVIOUS PREVIOUS_IN_BRACKETS NEW_EDITION "
+    "EDITION DEPTH_UNIT COMMA STOP NOTICE_NUMBER PREVIOUS_LIST".split()
+)
+_LONGEST_HEAD = 160
+
+
+_PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "PREVIOUS_LIST"})
+_COLON = re.compile(
+    r"\s{0,20}[A-Z]{0,3}[0-9]{1,6}[A-Z]?(?:(?:,| and|,? &) [A-Z]{0,3}[0-9]{1,6}){0,8}:"
+)
+
+
+def _opens_chart(text: str, line: Line, index: int, following: list[Line]) -> bool:
+    """Whether a chart behind the end of a sentence has its head here, wherever lines are broken.
+
+    The notice before stands with it, a colon, or a command on the next line.
+    """
+    chart = line.elements[index]
+    if chart.kind != "chart" or _goes_on_with_charts(line.elements[:index]):
+        return False
+    if text[line.start : chart.start].rstrip()[-1:] not in (".", ";"):
+        return False
+    if not any(e.kind in _TOLD for e in line.elements[:index]):
+        return False
+    head = " ".join(text[chart.start : chart.start + _LONGEST_HEAD].split()).partition(":")[0]
+    kinds = head_kinds(head)
+    if kinds <= _OF_A_HEAD and not kinds.isdisjoint(_PREVIOUS):
+        return True
+    behind = line.elements[index + 1 :]
+    below = following[0].elements[0] if following and following[0].elements else None
+    is_last = len(behind) == 1 and head_kinds(text[behind[0].start : behind[0].end]) <= _OF_A_HEAD
+    heads = is_last and below is not None and below.kind == "verb"
+    return heads or _COLON.match(text, chart.end) is not None
+
+
+def _names_all(text: str, chart: Element) -> bool:
+    """Whether words name the charts of all that stands before: `Charts affected:`."""
+    words = text[chart.start : chart.end].lower()
+    return "affected" in words or "concerned" in words
+
+
+def _goes_on_with_charts(before: Sequence[Element]) -> bool:
+    """Whether a chart stands before, nothing to be done between: both share what follows."""
+    kinds = [element.kind for element in before]
+    if "chart" not in kinds:
+        return False
+    last = len(kinds) - 1 - kinds[::-1].index("chart")
+    return set(kinds[last + 1 :]) <= {"words", "semicolon", "number", "bar"}
+
+
+def _tells_much(text: str, element: Element) -> bool:
+    """Whether words are part of a sentence, and no mere number or title before a chart."""
+    return len(text[element.start : element.end].split()) > 2
+
+
+def _opens_within(text: str, line: Line, index: int, following: list[Line]) -> bool:
+    before, number = line.elements[index - 1], line.elements[index]
+    if text[before.end - 1] not in "/.;|" or index + 1 >= len(line.elements):
+        return False
+    if line.elements[index + 1].kind != "words":
+        return False
+    rest = (*line.elements[index + 1 :], *(e for other in following for e in other.elements))
+    chart = next((e.start for e in rest if e.kind == "chart"), None)
+    ends = ("point", "half", "number", "verb")
+    other = next((e.start for e in rest if e.kind in ends), len(text))
+    return chart is not None and chart < other and not is_named(text, line, number)

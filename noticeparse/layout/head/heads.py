@@ -1,0 +1,294 @@
+"""Heads: the words of a notice up to its first chart, and the charts with what is said of them."""
+
+from __future__ import annotations
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.head.asides import takes_cancellation
+from noticeparse.layout.head.banners import takes_banner
+from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
+from noticeparse.layout.head.item_lists import lists_items
+from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail
+from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.opening.recognise import (
+    closes_bracket,
+    completes_previous,
+    goes_on_heading,
+    is_chart_details,
+    is_panel_line,
+    is_row_of_charts,
+    is_source,
+    names_charts,
+    names_panel,
+    tells_more,
+    tells_of_charts,
+    without_statement,
+)
+from noticeparse.layout.table.keys import KeyReader
+from noticeparse.layout.table.tables import TableReader
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.heads import head_kinds, opened_notice
+
+_ENDS_A_HEAD: tuple[ElementKind, ...] = (
+    "verb", "point", "half", "label", "reference", "passive", "charts_only",
+)  # fmt: skip
+_LONGEST_LEAD = 40
+
+
+class HeadReader:
+    """Tells the lines of heads from the others, and gives them to the assembly."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.assembly = Assembly(text)
+        self.tables = TableReader(self.assembly)
+        self.keys = KeyReader(self.assembly, self.tables)
+        self.behind_blank = True
+        self.head_is_open = False
+        self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
+
+    def takes_chart(self, line: Line) -> bool:
+        """Whether a line names a chart, or goes on with its head behind a key of its own."""
+        if takes_banner(self.assembly, self.keys, line):
+            self.head_is_open = False
+            return True
+        if line.elements[0].kind == "chart" and self._is_row(line):
+            chart, number = line.elements[:2]
+            own = Element("charts_only", chart.start, number.end, True)
+            self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
+            self.head_is_open = False
+            return True
+        of_record = line.has("chart") and self.keys.takes_chart(
+            line, behind_blank=self.behind_blank
+        )
+        if of_record or (line.has("chart") and self._chart_line(line)):
+            return True
+        if self.chart_rows.takes_number(line):
+            self.head_is_open = self.chart_rows.leaves_head_open
+            return True
+        if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
+            return False
+        return line.elements[0].kind == "key" and self.more_head(line)
+
+    def _is_row(self, line: Line) -> bool:
+        """Whether a line that opens with a chart is an item of one of the charts above."""
+        heads = [self.text[slice(*piece)] for one in self.assembly.charts for piece in one.head]
+        return bool(heads) and is_row_of_charts(self.text, line, heads)
+
+    def takes_panel(self, line: Line) -> bool:
+        """A line that names a panel of the chart above: what follows is of that panel."""
+        charts = self.assembly.charts
+        if not charts or not is_panel_line(self.text, line):
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        kept = [one for one in charts[-1].head if not names_panel(self.text[slice(*one)])]
+        is_first = len(kept) == len(charts[-1].head)
+        if is_first and not self.assembly.body and not charts[-1].items:
+            charts[-1].head.append(piece)
+        else:
+            self.keys.end_block()
+            self.assembly.end_body()
+            self.assembly.open_panel([*kept, piece], charts[-1].number)
+        self.head_is_open = True
+        return True
+
+    def waits_for_chart(self) -> bool:
+        """Whether an open notice has so far neither a chart nor anything that may be an action."""
+        assembly = self.assembly
+        if assembly.notice is None or assembly.notice.charts or assembly.notice.is_radio:
+            return False
+        return not any(line.has("verb", "point", "half", "passive") for line in assembly.body)
+
+    def head_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
+        """Heading words up to a chart word or a body."""
+        words: list[Element] = []
+        for index, element in enumerate(elements):
+            if element.kind == "chart":
+                self.add_heading(words)
+                self._chart_elements(line, elements[index:])
+                return
+            cancels = element.kind == "passive" and bool(words) and words[-1].kind == "number"
+            if (
+                element.kind in _ENDS_A_HEAD
+                and not cancels
+                and not self._is_in_heading(line, words)
+            ):
+                self.add_heading(words)
+                self.assembly.body.append(line._replace(elements=elements[index:]))
+                self.head_is_open = False
+                return
+            words.append(element)
+        self.add_heading(words)
+
+    def _is_in_heading(self, line: Line, words: list[Element]) -> bool:
+        """Whether a verb behind a dash is part of a name: `Dunnock Passage - Amend Shoal`."""
+        if not words or line.has("point", "half", "reference", "label", "passive"):
+            return False
+        return self.text[words[0].start : words[-1].end].rstrip().endswith(" -")
+
+    def add_heading(self, words: list[Element]) -> None:
+        """Words that belong to the heading of the open notice."""
+        solid = [element for element in words if has_words(self.text, element)]
+        if solid and self.assembly.notice is not None:
+            self.assembly.notice.heading.append((solid[0].start, solid[-1].end))
+
+    def more_head(self, line: Line) -> bool:
+        """A line between the number of a notice and its first chart, or behind a chart head."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if charts:
+            return self._more_chart_head(line) or self._late_heading(line)
+        if notice is not None and names_charts(self.text, line):
+            self.keys.end_block()
+            self.assembly.end_body()
+            self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
+            return True
+        if notice is None or (line.has(*_ENDS_A_HEAD) and not self._heading_breaks_off(line)):
+            return False
+        if not self.head_is_open:
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        words = self.text[piece[0] : piece[1]]
+        if is_source(self.text, line):
+            notice.sources.append(piece)
+            if "CANCELS" in head_kinds(words):
+                notice.clauses.append(piece)
+        elif "CANCELS" in head_kinds(words) or head_kinds(words) <= {"DATUM", "STOP"}:
+            notice.clauses.append(piece)
+        elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
+            notice.heading.append(piece)
+        else:
+            return False
+        return True
+
+    def _late_heading(self, line: Line) -> bool:
+        """The heading below a line that names the notice and its charts: `12/26   Chart: 802`."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if notice is None or notice.heading or self.behind_blank or self.assembly.body:
+            return False
+        words = self.text[line.start : line.end]
+        if any(element.kind != "words" for element in line.elements) or tells_more(words):
+            return False
+        head = charts[-1].head
+        if not self.head_is_open or "\n" in self.text[notice.start : head[-1][1] if head else 0]:
+            return False
+        self.add_heading(list(line.elements))
+        return True
+
+    def takes_detail(self, line: Line) -> bool:
+        """Whether a line among the items names the source of the information, or the datum."""
+        notice, charts = self.assembly.notice, self.assembly.charts
+        if notice is None or notice.is_radio or line.has(*OF_ITEMS):
+            return False
+        piece = (line.elements[0].start, line.elements[-1].end)
+        if is_source(self.text, line):
+            notice.sources.append(piece)
+        elif charts and is_late_detail(self.text, charts[-1], self.assembly.body, piece):
+            charts[-1].head.append(piece)
+        else:
+            return False
+        return True
+
+    def _heading_breaks_off(self, line: Line) -> bool:
+        """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
+        notice = self.assembly.notice
+        if notice is None or not notice.heading or self.behind_blank:
+            return False
+        if line.has("point", "half", "label", "reference", "passive"):
+            return False
+        return self.text[slice(*notice.heading[-1])].rstrip().endswith(("-", ",", " and"))
+
+    def _more_chart_head(self, line: Line) -> bool:
+        """A line, or the beginning of one, that goes on with the chart head above it."""
+        ends = (i for i, e in enumerate(line.elements) if e.kind in ENDS_A_CHART_HEAD)
+        end = next(ends, len(line.elements))
+        if not end:
+            return False
+        start, stop = line.elements[0].start, line.elements[end - 1].end
+        head = self.assembly.charts[-1].head
+        breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
+        words = self.text[start:stop]
+        above = self.text[slice(*head[-1])]
+        closes = not self.behind_blank and (
+            closes_bracket(above, words) or completes_previous(above, words) or lists_items(words)
+        )
+        if not closes and not is_chart_details(words, breaks_off=breaks_off):
+            return False
+        head.append((start, stop))
+        if end < len(line.elements):
+            self.assembly.body.append(line._replace(elements=line.elements[end:]))
+            self.head_is_open = False
+        return True
+
+    def _chart_line(self, line: Line) -> bool:
+        index = next(i for i, e in enumerate(line.elements) if e.kind == "chart")
+        before = line.elements[:index]
+        if any(e.kind in ("verb", "point", "half") for e in before):
+            return False
+        if any(e.kind != "label" and self._tells(e) for e in before):
+            if self._leads_to_chart(list(before), line.elements[index:]):
+                self._chart_elements(line, line.elements[index:])
+                self.assembly.charts[-1].head.insert(0, (before[0].start, before[-1].end))
+                return True
+            if self.assembly.notice is None or not self.head_is_open:
+                return False
+            self.add_heading(list(before))
+            before = ()
+        self._chart_elements(line, line.elements[index:])
+        numbers = [e for e in before if e.kind == "words" and has_words(self.text, e)]
+        if numbers and self.assembly.charts and self.assembly.cut.end is None:
+            self.assembly.charts[-1].head.insert(0, (numbers[0].start, numbers[-1].end))
+        return True
+
+    def _tells(self, element: Element) -> bool:
+        """Whether an element holds more than marks and the number of a paragraph: `3.`."""
+        number = self.text[element.start : element.end].strip().rstrip(".)")
+        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
+
+    def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
+        """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
+        notice = self.assembly.notice
+        words = self.text[before[0].start : before[-1].end].strip()
+        if notice is None or notice.is_radio or not words.endswith(":"):
+            return False
+        if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
+            return False
+        kinds = head_kinds(self.text[rest[0].start : rest[-1].end])
+        if kinds & {"PREVIOUS", "EDITION"}:
+            return True
+        return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
+
+    def _ends_chart_head(self, element: Element) -> bool:
+        """Whether what is said of the chart ends here; `are to be corrected` is said of it."""
+        if element.kind == "passive":
+            return not tells_of_charts(self.text[element.start : element.end])
+        return element.kind in ENDS_A_CHART_HEAD
+
+    def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
+        assembly = self.assembly
+        if assembly.notice is not None and assembly.notice.is_radio:
+            # A radio warning names charts and changes none.
+            assembly.body.append(line)
+            return
+        self.keys.end_block()
+        assembly.end_body()
+        ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
+        end = next(ends, len(elements))
+        elements, end = without_statement(self.text, elements, end)
+        start, stop = elements[0].start, elements[end - 1].end
+        before = [e for e in line.elements if e.start < start and e.kind != "label"]
+        opens = not any(self._tells(e) for e in before)
+        if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
+            return
+        this_notice = opened_notice(self.text[start:stop])
+        is_apart = assembly.notice is None or assembly.is_by_chart or not assembly.has_numbers
+        if this_notice is not None and is_apart:
+            assembly.is_by_chart = True
+            assembly.switch_notice(this_notice, start)
+        elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:
+            assembly.notice = None
+        assembly.open_chart((start, stop))
+        self.head_is_open = True
+        rest = line._replace(elements=elements[end:])
+        if rest.elements and not takes_cancellation(assembly, rest):
+            assembly.body.append(rest)
+            self.head_is_open = False

@@ -1,0 +1,28 @@
+"""Details of a chart that stand apart from its head, below lines that nobody knows."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.drafts import ChartDraft, Piece
+from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.elements import Line
+from noticeparse.readers.heads import head_kinds
+
+OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
+"""What shows at once that a line is one of the items."""
+
+
+def is_late_detail(text: str, chart: ChartDraft, body: Sequence[Line], piece: Piece) -> bool:
+    """Whether a line is the datum, or what else is told of a chart above its items.
+
+    A line that nobody knows may stand between: `Sheet title: …` above `Previous notice: 30/26`.
+    """
+    kinds = head_kinds(text[slice(*piece)]) - {"STOP"}
+    if kinds == {"DATUM"}:
+        return True
+    if kinds not in ({"PREVIOUS"}, {"INTERNATIONAL"}) or chart.items:
+        return False
+    above = head_kinds(" ".join(text[slice(*one)] for one in chart.head))
+    is_told = kinds & above or {"PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"} & above
+    return not is_told and not any(line.has(*OF_ITEMS) for line in body)

@@ -1,0 +1,166 @@
+"""The lists that an edition prints about itself: contents, index of charts, notices in force."""
+
+from __future__ import annotations
+
+from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.drafts import ListDraft
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.opening.notice_openings import notice_opening
+from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.heads import head_kinds
+
+
+class ListReader:
+    """Tells the lines of lists from the others; holds the list that is open."""
+
+    def __init__(self, text: str, lines: list[Line]) -> None:
+        self.text = text
+        self.lines = lines
+        self.lists: list[ListDraft] = []
+        self.open: ListDraft | None = None
+        self.bare_titles: list[Line] = []
+        """Titles of parts with no list under them: they are furniture."""
+
+    def opens(self, line: Line, *, behind_blank: bool, in_notice: bool) -> bool:
+        """Whether a line is the title of a list; the list is then open."""
+        if in_notice and not behind_blank:
+            return False
+        if self.open is not None and not behind_blank:
+            return False
+        kind = list_title(self.text, line)
+        if kind is None:
+            return False
+        self._open(kind, line)
+        return True
+
+    def opens_part(self, line: Line, index: int, *, behind_blank: bool) -> bool:
+        """Whether a line is the title of another part of the edition; lists end there."""
+        parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
+        if not (parted or self.open) or not is_notices_title(self.text, line):
+            return False
+        if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
+            return False
+        self.open = None
+        if is_part_title(self.text, line):
+            self._open("other", line)
+        return True
+
+    def _is_below_rule(self, index: int) -> bool:
+        return index > 0 and self.lines[index - 1].has("rule")
+
+    def _may_go_on(self, line: Line, *, behind_blank: bool) -> bool:
+        """Whether a title right below the open list is a line of it: `Chart      Notices`."""
+        assert self.open is not None
+        kinds = head_kinds(self.text[line.start : line.end])
+        is_of_columns = not self.open.entries and "CHART_WORD" in kinds
+        return is_of_columns or (self.open.kind == "contents" and not behind_blank)
+
+    def _open(self, kind: str, line: Line) -> None:
+        self.open = ListDraft(kind, line)
+        self.lists.append(self.open)
+
+    def takes(self, line: Line, index: int, *, behind_blank: bool) -> bool:
+        """Whether the open list takes a line as an entry; it ends with the first it does not."""
+        if self.open is None:
+            return False
+        if self._is_entry(line, index, behind_blank):
+            self.open.entries.append(line)
+            return True
+        if not self.open.entries and (self.open.kind == "other" or line.has("chart")):
+            self.lists.remove(self.open)
+            self.bare_titles.append(self.open.title)
+        self.open = None
+        return False
+
+    def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
+        assert self.open is not None
+        if line.has("point", "half", "reference", "key"):
+            return False
+        if line.has("verb") and not is_part_title(self.text, line):
+            return False
+        if line.has("chart") and (self.open.kind == "other" or self._heads_items(index)):
+            return False
+        opening = notice_opening(self.text, line)
+        if opening is not None:
+            return not self._opens_notice(line, opening.at, index, behind_blank)
+        if behind_blank and self.open.entries:
+            kinds = head_kinds(self.text[line.start : line.end])
+            return bool(kinds & {"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER"})
+        return True
+
+    def _heads_items(self, index: int) -> bool:
+        """Whether a chart has its corrections below it, or the titles of their columns."""
+        below = next((one for one in self.lines[index + 1 : index + 3] if one.elements), None)
+        if below is None or below.has("chart"):
+            return False
+        titles = read_titles(self.text, below)
+        is_told = titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
+        return is_told or (below.has("verb") and below.has("point", "half"))
+
+    def _opens_notice(self, line: Line, number_at: int, index: int, behind_blank: bool) -> bool:
+        """Whether a numbered line within a list is the head of a notice after all."""
+        rest = line.elements[number_at + 1 :]
+        words = [e for e in rest if e.kind in ("words", "chart") and e.end - e.start > 3]
+        if any(e.kind == "number" for e in rest):
+            return False
+        if not (behind_blank or self._is_below_rule(index)):
+            return False
+        if not words:
+            return self._has_items_below(index)
+        following = next((one for one in self.lines[index + 1 :] if one.elements), None)
+        return following is None or notice_opening(self.text, following) is None
+
+    def _has_items_below(self, index: int) -> bool:
+        """Whether a command or a position stands between a number alone and the next number."""
+        for line in self.lines[index + 1 :]:
+            if notice_opening(self.text, line) is not None:
+                return False
+            if line.has("verb", "point", "half"):
+                return True
+        return False
+
+
+def _behind_letter(text: str, line: Line) -> str | None:
+    """The words of a line, without the letter of a part before its title: `B.  IN FORCE`."""
+    if not line.has("label"):
+        return text[line.start : line.end]
+    rest = text[line.elements[0].end : line.end].strip()
+    is_title = rest.isupper() or (rest[:1].isupper() and read_line_words(rest).list_kind)
+    return rest if line.elements[0].kind == "label" and is_title else None
+
+
+def list_title(text: str, line: Line) -> str | None:
+    """The kind of the list that this line is the title of, or None."""
+    words = _behind_letter(text, line)
+    # Two titles side by side stand over two lists, whose lines are not told apart.
+    is_double = sum(element.kind == "label" for element in line.elements) > 1
+    if words is None or len(words) > 100 or is_double:
+        return None
+    if line.has("point", "half", "reference", "passive", "number", "chart"):
+        return None
+    found = read_line_words(words)
+    kind = found.list_kind
+    if line.has("verb") and found.first("SECTION_TITLE") is None:
+        # `Struck out` alone stands over items; `III. STRUCK OUT` is the title of a part.
+        return None
+    return kind if kind is not None and found.plain_words <= 2 else None
+
+
+def is_part_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
+    words = read_line_words(text[line.start : line.end])
+    return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
+
+
+def is_notices_title(text: str, line: Line) -> bool:
+    """Whether this line is the title of the part that holds the notices, or of another part."""
+    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
+        return False
+    title = _behind_letter(text, line)
+    words = read_line_words(text[line.start : line.end] if title is None else title)
+    if words.first("SECTION_TITLE") is not None and words.list_kind is None:
+        return True
+    named = words.first("NOTICES", "NUMBER_RANGE")
+    # `Corrections` alone may also stand above the items of a notice.
+    is_title = named is not None and (named.lower() != "corrections" or line.has("label"))
+    return is_title and words.plain_words <= 3

@@ -1,0 +1,1 @@
+"""Items of a section: verb, description and places, in the order in which they are written."""

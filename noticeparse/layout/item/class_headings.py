@@ -1,0 +1,197 @@
+"""Lines that head items by their class and what is done with them: `Depths to be inserted`.
+
+Each becomes the verb of the items below it, up to the next such line.  The class is told again of
+items that name no kind of their own: `6.2  P` below `Depths to be inserted` is a depth.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.counted import announces_places
+from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.places import split_phrase
+from noticeparse.readers.verbs import canonical_verb
+
+_LONGEST = 60
+_CLASSES = frozenset(
+    "additions aids buoyage charted corrections dangers details features following hazards items "
+    "information marks objects particulars works".split()
+)
+"""Words that name many things at once, besides the plural of a kind."""
+_DONE = r"(?:[a-z-]{0,14}(?:ed|laid|awn|ken|uck)(?: (?:out|off|up|in|away|down))?)"
+_ORDER = r"(?:insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation)"
+_TOLD = re.compile(
+    rf"(?P<things>[A-Za-z][A-Za-z,/& -]{{2,50}}?),?(?: -)? "
+    rf"(?P<told>(?:(?:are |is )?to be )?(?:newly )?{_DONE}|for {_ORDER}"
+    r"|(?:to|which) (?:insert|add|delete|remove|amend|move|replace))"
+    r"(?: (?:on|in|from|to) (?:the|this) charts?| as follows)?[ .:]{0,3}$",
+    re.IGNORECASE,
+)
+_COMMANDED = re.compile(
+    rf"(?P<told>to be {_DONE}|for {_ORDER}|insert|add|delete|remove|amend|move|replace)"
+    r"[ :-]{1,4}(?P<things>[A-Za-z][A-Za-z,/& -]{2,50}?)[ .:]{0,3}$",
+    re.IGNORECASE,
+)
+
+
+class ClassHeading(NamedTuple):
+    """Such a line, and the words in it for the class."""
+
+    line: Piece
+    things: Piece
+    verb: Element
+
+
+def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
+    """The lines with such headings as verbs, and the headings.
+
+    Only where a body opens with one; a line among others may go on with what stands above it.
+    """
+    found = list(lines)
+    headings: list[ClassHeading] = []
+    rows = 0
+    for at, line in enumerate(lines):
+        heading = _heading(text, line) if _heads_items(text, lines[at + 1 :]) else None
+        if heading is not None:
+            found[at] = line._replace(elements=(*line.elements[: _lead(line)], heading.verb))
+            headings.append(heading)
+        elif not headings:
+            if not (line.is_blank or _introduces(text, line)):
+                return list(lines), []
+        elif _heads_unread(text, line, headings[-1:], lines[at + 1 :]):
+            # `Dangers gone`: what is below it is not under the verb above.
+            lost = Element("verb", line.elements[0].start, line.elements[-1].end, True)
+            found[at] = line._replace(elements=(lost,))
+        elif not line.is_blank:
+            found[at] = _with_class(text, line, headings[-1].things, rows)
+        rows = 0 if heading is not None else rows + (not line.is_blank)
+    return found, headings
+
+
+def _with_class(text: str, line: Line, things: Piece, rows: int) -> Line:
+    """A row with the class before its figure, `6.2  P`, or behind its count, `1  P`."""
+    words = [element for element in line.elements if element.kind == "words"]
+    figures = [one for one in words if _is_figure(text, one)]
+    if len(figures) != 1 or any(tells(text, one) for one in words):
+        return line
+    figure = figures[0]
+    at = line.elements.index(figure)
+    named = Element("words", *things, True)
+    count = text[figure.start : figure.end].strip(" .")
+    if count == str(rows + 1) and at == 0:
+        label = figure._replace(kind="label", value=count)
+        return line._replace(elements=(label, named, *line.elements[1:]))
+    return line._replace(elements=(*line.elements[:at], named, *line.elements[at:]))
+
+
+def _heads_unread(
+    text: str, line: Line, above: Sequence[ClassHeading], below: Sequence[Line]
+) -> bool:
+    """Whether a line that nobody can read stands as the heading above it does."""
+    if line.is_blank or any(e.kind not in ("words", "passive", "verb") for e in line.elements):
+        return False
+    start, end = line.elements[0].start, line.elements[-1].end
+    if any(char.isdigit() or char == '"' for char in text[start:end]):
+        return False
+    columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]
+    rows = [row for row in below[:2] if not row.is_blank]
+    hang = bool(rows) and rows[0].elements[0].start - rows[0].start + 1 > columns[0]
+    stands_alike = hang or _are_many(text[start:end].split()[0])
+    return columns[0] == columns[1] and stands_alike and _heads_items(text, below)
+
+
+def _introduces(text: str, line: Line) -> bool:
+    """Whether a line above the first heading is a sentence that tells of no change."""
+    is_plain = all(element.kind in ("words", "number") for element in line.elements)
+    return is_plain and text[line.start : line.end].rstrip().endswith(".")
+
+
+def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeading]) -> None:
+    """Tell the class above them of items that name no kind themselves."""
+    classes = [one.things for one in headings]
+    for item in items:
+        item.pieces = [piece for piece in item.pieces if piece not in classes]
+        start = min((piece[0] for piece in item.pieces), default=0)
+        above = next((one for one in reversed(classes) if one[1] <= start), None)
+        words = " ".join(text[a:b] for a, b in item.words)
+        if above is None or above in item.words or item.verb_piece is not None or not words:
+            continue
+        if has_kind(text[slice(*above)]) and not _names_kind(words):
+            item.words.insert(0, above)
+        elif _is_light(text[slice(*above)]) and _is_lit(words):
+            # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
+            start, end = item.words[0][0], item.words[-1][1]
+            written = {"written": " ".join(words.split())}
+            item.faults.append(Fault("feature-kinds-several", start, end, written))
+
+
+def _is_light(things: str) -> bool:
+    return things.lower().strip().endswith("lights")
+
+
+def _is_lit(words: str) -> bool:
+    """Whether words name a thing that is no light, and give it the character of one."""
+    feature = read_feature(words).feature
+    return feature.light is not None and "light" not in feature.kind
+
+
+def _names_kind(words: str) -> bool:
+    """Whether words name a kind by a word of more than a light's character: not `Fl.R.2s`."""
+    return has_kind(words) and has_kind(re.sub(r"[A-Za-z]{1,3}[.(][^ ]*", "", words))
+
+
+def _lead(line: Line) -> int:
+    return lead_index(line) if line.elements and line.elements[0].kind in ("label", "bar") else 0
+
+
+def _heading(text: str, line: Line) -> ClassHeading | None:
+    """What a line heads, as the verb that it commands; None for other lines."""
+    elements = line.elements[_lead(line) :]
+    if not elements or any(e.kind not in ("words", "passive", "verb") for e in elements):
+        return None
+    start, end = elements[0].start, elements[-1].end
+    if end - start > _LONGEST or announces_places(text, line):
+        return None
+    told = _TOLD.match(text[start:end]) or _COMMANDED.match(text[start:end])
+    verb = None if told is None else canonical_verb(told["told"])
+    if told is None or verb is None or not _are_many(told["things"]):
+        return None
+    a, b = told.span("things")
+    verb_element = Element("verb", start, end, True, verb)
+    return ClassHeading((start, end), (start + a, start + b), verb_element)
+
+
+def _are_many(things: str) -> bool:
+    """Whether words name things of a class, and not one of them."""
+    plain = [word.strip(",") for word in things.lower().split() if word.strip(",")]
+    if plain[0] in ("a", "an"):
+        return False
+    last = plain[-1]
+    return last in _CLASSES or (last.endswith("s") and has_kind(things))
+
+
+def _heads_items(text: str, below: Sequence[Line]) -> bool:
+    """Whether the line below begins with a thing that has a place, here or on the next lines."""
+    rows = [line for line in below[:4] if not line.is_blank]
+    if not rows:
+        return False
+    told = [e for e in rows[0].elements if e.kind not in ("label", "bar")]
+    if told and told[0].kind in PLACES:
+        # `P  6.2`: the place stands in front.
+        return any(tells(text, e) or _is_figure(text, e) for e in told)
+    if not told or not (tells(text, told[0]) or _is_figure(text, told[0])):
+        return False
+    if not split_phrase(text[told[0].start : told[0].end]).description_end:
+        return False
+    return any(e.kind in PLACES for row in rows[:3] for e in row.elements)
+
+
+def _is_figure(text: str, element: Element) -> bool:
+    return element.kind == "words" and text[element.start].isdigit()

@@ -1,0 +1,209 @@
+"""Items whose position stands behind the words that it belongs to."""
+
+from __future__ import annotations
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import (
+    PLACES,
+    is_complete,
+    opens_a_line,
+    qualifies,
+)
+from noticeparse.layout.item.cutter import Cutter
+from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
+from noticeparse.layout.item.states import state_told
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.joints import says_of_the_same, tells_no_change
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.places import is_connector, read_phrase
+from noticeparse.readers.verbs import canonical_verb
+
+_LONGEST_DESCRIPTION = 2000
+"""Characters; words that run on for longer describe no feature."""
+
+
+class FeatureFirst(Cutter):
+    """The position stands behind the words that it belongs to."""
+
+    _state_line: Line | None = None
+    """The line that holds a state of the open item."""
+    _is_new_state = False
+    _robbed: Fault | None = None
+    """A place that may belong to the verb behind it, and not to the item that has it."""
+
+    def open_item(self) -> None:
+        """Open an item, held back where the place before its verb may be its own."""
+        super().open_item()
+        item, robbed = self.item, self._robbed
+        if item is None or robbed is None or item.verb_piece is None:
+            return
+        if item.verb_piece[1] == robbed.end:
+            item.faults.append(robbed)
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        """`… and the light in P removed.`: a participle that ends its sentence."""
+        item = self.item
+        if self.pending and self._is_read_of_for(element):
+            self.pending.append(element)
+            return True
+        ends = self.following is None or self.text[element.end : element.end + 1] == "."
+        told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
+        if opens or item is None or not item.has_place or self.pending or not (ends and told):
+            return False
+        if item.verb_piece is not None:
+            return False
+        self.set_verb(item, element)
+        return True
+
+    def _is_read_of_for(self, element: Element) -> bool:
+        """Whether a verb is the second half of `For A read B`."""
+        opened = self.words_of([self.verb]).lower() if self.verb is not None else ""
+        return opened == "for" and self.text[element.start : element.end].lower() == "read"
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        """Words go with the item that they stand before, or go on with the words above."""
+        if element.kind == "passive":
+            self._take_passive(element)
+            return
+        if self.pending and element.start - self.pending[0].start > _LONGEST_DESCRIPTION:
+            self.close_item()
+        if self._takes_state(element, opens):
+            return
+        if opens:
+            self._at_line_start(element)
+        self.pending.append(element)
+
+    def _takes_state(self, element: Element, opens: bool) -> bool:
+        """`OLD   …` or `NEW   …` below a verb, which is told of the item that the verb opens."""
+        item = self.item
+        if item is not None and self._state_line is self.line:
+            state = item.change if self._is_new_state else item.old
+            state.append((element.start, element.end))
+            item.pieces.append((element.start, element.end))
+            return True
+        follows = self.following is not None and self.following.kind == "words"
+        if not opens or self.verb is None or not follows:
+            return False
+        told = state_told(self.text[element.start : element.end], self.words_of([self.verb]))
+        if told is None:
+            return False
+        if self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        assert self.item is not None
+        self.item.pieces.append((element.start, element.end))
+        self._state_line, self._is_new_state = self.line, told == "new"
+        return True
+
+    def _take_passive(self, element: Element) -> None:
+        """`A pier has been built joining …` among commands: the verb of the item it stands in."""
+        item = self.item
+        said = self.words_of(self.pending)
+        if tells_no_change(said, self.text[element.start : element.end]):
+            self.pending.append(element)
+        elif item is not None and item.has_place and says_of_the_same(said):
+            self._say_again(item, element)
+        elif has_kind(said) and not self.verb_is_own:
+            self.close_item(keep_pending=True)
+            self.passive = element
+        elif item is not None and item.has_place and not self.pending and item.verb_piece is None:
+            self.set_verb(item, element)
+        else:
+            self.pending.append(element)
+
+    def _say_again(self, item: Item, element: Element) -> None:
+        """`We have found a depth in P; it is to be inserted`: of one thing, one change."""
+        verbs = {canonical_verb(item.verb or ""), canonical_verb(self.words_of([element]))}
+        start, end = item.pieces[0][0], element.end
+        if len(verbs) > 1:
+            values = {"written": self.text[start:end]}
+            item.faults.append(Fault("sentence-told-twice", start, end, values))
+        piece = (self.pending[0].start, element.end)
+        item.pieces.append(piece)
+        self.pending = []
+
+    def take_place(self, element: Element, label: Element | None) -> None:
+        """A place goes to the words before it, or is one more of the open item."""
+        item = self.item
+        before_verb = self._place_before_verb(element)
+        if item is not None and item.has_place and self.pending:
+            if is_connector(self.words_of(self.pending)):
+                self.add_group(item)
+            else:
+                self.open_from_pending()
+        elif item is not None and item.change and is_connector(self.words_of(self.pending)):
+            self.add_group(item)
+        elif self.pending:
+            self.open_from_pending()
+        elif item is None:
+            self.open_item()
+        if self.item is not None:
+            self.item.faults += before_verb
+        self.add_place(element, label)
+
+    def _place_before_verb(self, place: Element) -> list[Fault]:
+        """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""
+        verb = self._verb_behind(place)
+        if verb is None:
+            return []
+        link = self.pending[-1] if self.pending else place
+        behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
+        counted = self.line is not None and counted_row_verb(self.text, self.line, place)
+        stands_first = opens_a_line(self.text, link.start) or behind_stop or bool(counted)
+        if not stands_first or not (link is place or self._only_leads(link)):
+            return []
+        values = {"written": self.text[link.start : verb.end]}
+        self._robbed = Fault("place-before-verb", link.start, verb.end, values)
+        return [self._robbed]
+
+    def _verb_behind(self, place: Element) -> Element | None:
+        """The verb behind a place on its line, where only more places stand between; or None."""
+        behind = [e for e in self.line.elements if e.start > place.start] if self.line else []
+        if self.line is not None:
+            verb = row_verb(self.text, self.line, place)
+            verb = verb or counted_row_verb(self.text, self.line, place)
+            if verb is not None:
+                return verb
+        leads = bool(self.pending)
+        for element in behind:
+            if element.kind == "verb":
+                return element if leads else None
+            # A colon leads to what follows; `in P and Q, and insert …` goes on with another.
+            leads = self.text[element.start : element.end].strip() == ":"
+            if element.kind not in PLACES and not self._only_leads(element):
+                return None
+        return None
+
+    def _only_leads(self, element: Element) -> bool:
+        """Whether words only lead to a place."""
+        words = self.text[element.start : element.end]
+        return element.kind == "words" and all(p.kind != "words" for p in read_phrase(words))
+
+    def _at_line_start(self, element: Element) -> None:
+        """Decide whether a new line goes on with the words before it or opens an item."""
+        words = self.text[element.start : element.end]
+        item = self.item
+        if self.pending:
+            before = self.words_of(self.pending)
+            if item is not None and item.has_place and not leads_feature(before):
+                goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
+                if leads_feature(words) and not goes_on:
+                    self.give_tail()
+                return
+            if self._may_end(before) and leads_feature(words):
+                self.open_from_pending()
+                self.close_item()
+
+    def _may_end(self, words: str) -> bool:
+        return is_complete(words, is_replacement=self._is_replacement())
+
+    def _is_broken(self, behind: str) -> bool:
+        """Whether words behind the place of what goes break off before what comes: `by a`."""
+        joint = behind.split(None, 1)[0].lower()
+        return self._is_replacement() and joint in ("by", "with", "for") and not has_kind(behind)
+
+    def _is_replacement(self) -> bool:
+        verb = self.words_of([self.verb]) if self.verb else ""
+        return canonical_verb(verb) == "replace"

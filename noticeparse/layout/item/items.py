@@ -1,0 +1,130 @@
+"""Cuts the body of a chart section into items: verb, description, places.
+
+In come the lines between two heads; out come items in text order and the paragraphs that are none.
+The cut is told by evidence alone: a verb opens an item; words that do not merely link positions
+open one too, under the verb carried down; positions belong to the words before them, or behind
+them where the lines of the section stand that way round.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Sequence
+from functools import partial
+from typing import NamedTuple
+
+from noticeparse.layout.drafts import Item, Prose
+from noticeparse.layout.evidence import (
+    stands_position_first,
+    told_by_lines,
+)
+from noticeparse.layout.item.cutter import Cutter
+from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
+from noticeparse.layout.item.feature_first import FeatureFirst
+from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
+from noticeparse.layout.item.other_way_round import hold_back_other_way_round
+from noticeparse.layout.item.position_first import PositionFirst
+from noticeparse.layout.item.things_above import with_things_above
+from noticeparse.layout.item.things_before_verbs import with_things_apart
+from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
+from noticeparse.layout.item.told_states import settle_states
+from noticeparse.layout.item.verb_last import (
+    Stretch,
+    middle_stretches,
+    settle_verbs,
+    stands_in_the_middle,
+    stands_verb_last,
+    stretches,
+)
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.counted import with_counted_items, with_counted_places
+from noticeparse.layout.sentence.line_leads import give_leads, without_leads
+
+
+class Body(NamedTuple):
+    """What the body of a chart section holds."""
+
+    items: list[Item]
+    prose: list[Prose]
+    idle: list[Element]
+    """Verbs under which no item stands."""
+
+
+def cut_items(text: str, lines: Sequence[Line]) -> Body:
+    """The items of a body, in text order."""
+    lines, leads = without_leads(text, lines)
+    body = _cut(text, lines)
+    hold_back_other_way_round(text, body.items)
+    body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
+    return body
+
+
+def _cut(text: str, lines: Sequence[Line]) -> Body:
+    lines = with_counted_items(text, with_counted_places(text, lines))
+    lines = with_things_apart(text, with_things_above(text, lines))
+    if rows := rows_both_ways(text, lines):
+        return _cut_stretches(text, rows, partial(_way_of_row, text))
+    if stands_done_behind(text, lines):
+        return _cut_stretches(text, done_behind_stretches(text, lines), partial(_way_told, text))
+    if stands_in_the_middle(text, lines):
+        return _cut_stretches(text, middle_stretches(text, lines), lambda _: FeatureFirst)
+    if stands_told_below(text, lines):
+        return _cut_stretches(text, told_below_stretches(text, lines), lambda _: FeatureFirst)
+    if stands_verb_last(text, lines):
+        return _cut_verb_last(text, lines)
+    cutter = _way(text, lines)(text, lines)
+    cutter.run()
+    return Body(cutter.items, cutter.prose, cutter.idle)
+
+
+def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
+    """The way in which position and feature follow each other here."""
+    return PositionFirst if stands_position_first(text, lines) else FeatureFirst
+
+
+def _way_of_row(text: str, row: Stretch) -> type[Cutter]:
+    return PositionFirst if has_place_in_front(text, row) else FeatureFirst
+
+
+def _way_told(text: str, part: Stretch) -> type[Cutter]:
+    return PositionFirst if told_by_lines(text, part.lines) > 0 else FeatureFirst
+
+
+def _cut_verb_last(text: str, lines: Sequence[Line]) -> Body:
+    parts = list(stretches(text, lines))
+    without = [
+        line._replace(elements=tuple(e for e in line.elements if e is not part.verb))
+        for part in parts
+        for line in part.lines
+    ]
+    way = _way(text, without)
+
+    def own(part: Stretch) -> type[Cutter]:
+        told = told_by_lines(text, part.lines)
+        return FeatureFirst if told < 0 else PositionFirst if told > 0 else way
+
+    return _cut_stretches(text, parts, own)
+
+
+def _cut_stretches(
+    text: str, parts: Iterable[Stretch], way: Callable[[Stretch], type[Cutter]]
+) -> Body:
+    body = Body([], [], [])
+    before = None
+    for part in parts:
+        cutter = way(part)(text, part.lines)
+        cutter.before = before
+        cutter.run()
+        before = cutter.before
+        settle_verbs(cutter.items)
+        if part.change and cutter.items:
+            cutter.items[-1].change.extend(part.change)
+            cutter.items[-1].pieces.extend(part.change)
+        if part.states and cutter.items:
+            settle_states(text, cutter.items[-1], part.states)
+            cutter.items[-1].pieces.extend(part.told)
+        body.items.extend(cutter.items)
+        body.prose.extend(cutter.prose)
+        body.idle.extend(cutter.idle)
+    for item in body.items:
+        item.pieces.sort()
+    return body

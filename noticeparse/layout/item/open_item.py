@@ -1,0 +1,185 @@
+"""The item that is open, and the words, letter and verb that wait to be given to one."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
+from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.layout.line.joints import is_row_chart
+from noticeparse.layout.place.scopes import Scopes
+from noticeparse.readers.codes import SIGNS
+from noticeparse.readers.unchanged import changes_nothing
+
+
+class OpenItem:
+    """Builds items one after the other; what opens and ends them is decided elsewhere."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self.items: list[Item] = []
+        self.prose: list[Prose] = []
+        self.item: Item | None = None
+        self.pending: list[Element] = []
+        """Words not yet given to an item."""
+        self.ahead: list[Piece] = []
+        """Marks before the first place of the coming item, that say nothing of it."""
+        self.charts: Element | None = None
+        """The charts that the coming item is for, where it is not for all."""
+        self.held: Element | None = None
+        """Those that a row or heading above names, for rows that name none."""
+        self.doubtful: Element | None = None
+        """Those of an item above; whether the coming item is for them too is not said."""
+        self.item_label: Element | None = None
+        self.verb: Element | None = None
+        self.verb_is_own = False
+        """Whether the verb stands in the item's own line, and not above a list."""
+        self.idle: list[Element] = []
+        """Verbs under which no item stands."""
+        self._is_used = True
+        self.verb_lost: Element | None = None
+        self.thing: Element | None = None
+        """What stands with a colon before the verb that is read next."""
+        self.passive: Element | None = None
+        """The verb of the words that wait, where they are a sentence of their own."""
+        self.scopes = Scopes()
+
+    def set_verb(self, item: Item, element: Element) -> None:
+        """Give an item a verb of its own."""
+        piece = (element.start, element.end)
+        item.verb, item.verb_piece = self.meaning_of(element), piece
+        item.pieces.append(piece)
+
+    def take_thing(self, thing: Element) -> None:
+        """`Rock: delete in P`: the coming item is of what stands before its verb."""
+        self.pending.append(thing)
+
+    def meaning_of(self, verb: Element) -> str:
+        """A verb as written, or the one that the word in its place stands for."""
+        return verb.value or self.text[verb.start : verb.end]
+
+    def under_verb(self, element: Element | None, *, is_own: bool = False) -> None:
+        """Let another verb hold for what follows, or none."""
+        if self.verb is not None and not self._is_used:
+            self.idle.append(self.verb)
+        self.verb, self.verb_is_own = element, is_own
+        self._is_used = element is None
+
+    def lose_verb(self, verb: Element) -> None:
+        """Let nothing that follows be under a verb: which holds there is not known."""
+        self.under_verb(None)
+        self.verb_lost = verb
+
+    def heed_no_change(self, line: Line) -> None:
+        """End the verb above where a line says that nothing is to be done: `No change`."""
+        told = all(e.kind in ("words", "passive", "bar") for e in line.elements)
+        if told and changes_nothing(self.text[line.elements[0].start : line.elements[-1].end]):
+            self.under_verb(None)
+
+    def words_of(self, elements: Sequence[Element]) -> str:
+        """The words of some elements, joined by blanks."""
+        return words_of(self.text, elements)
+
+    def give_tail(self) -> None:
+        """Give the words that wait to the open item, behind its places."""
+        assert self.item is not None
+        for element in self.pending:
+            self.item.tail.append((element.start, element.end))
+            self.item.pieces.append((element.start, element.end))
+        self.pending = []
+
+    def give_prose(self) -> None:
+        """Keep the words that wait as prose."""
+        pieces = [(e.start, e.end) for e in self.pending]
+        self.prose.append(Prose(pieces, list(self.pending)))
+        self.pending = []
+
+    def add_group(self, item: Item) -> None:
+        """Begin another group of places, led by the words that wait."""
+        lead = [(e.start, e.end) for e in self.pending]
+        item.groups.append(Group(lead=lead))
+        item.pieces += lead
+        self.pending = []
+
+    def add_place(self, element: Element, label: Element | None) -> None:
+        """Add a position or reference to the last group of the open item, or of a new one."""
+        if self.item is None:
+            self.open_item()
+        item = self.item
+        assert item is not None
+        if not item.groups:
+            item.groups.append(Group())
+        if label is not None:
+            item.pieces.append((label.start, label.end))
+        item.pieces.append((element.start, element.end))
+        letter = None if label is None else label.value
+        scope = None if letter is None else self.scopes.of(letter)
+        item.groups[-1].places.append(Place(element, letter, scope))
+
+    def open_item(self) -> None:
+        """Open an item under the label and the verb that hold here."""
+        self.item = item = Item()
+        self._is_used = True
+        self._give_charts(item)
+        if self.item_label is not None:
+            label, self.item_label = self.item_label, None
+            item.label, item.scope = label.value, self.scopes.of(label.value)
+            item.label_piece = (label.start, label.end)
+            item.pieces.append(item.label_piece)
+        if self.passive is not None and self.verb_lost is None:
+            self.set_verb(item, self.passive)
+            self.passive = None
+        elif self.verb is not None:
+            item.verb = self.meaning_of(self.verb)
+            if self.verb_is_own:
+                self.set_verb(item, self.verb)
+                self.verb_is_own = False
+                if self.text[self.verb.start : self.verb.end].strip("()[]") in SIGNS:
+                    # A sign is that of its line alone.
+                    self.verb = None
+        elif self.verb_lost is not None:
+            lost = self.text[self.verb_lost.start : self.verb_lost.end]
+            start, end = self.verb_lost.start, self.verb_lost.end
+            item.faults.append(Fault("verb-unknown", start, end, {"written": lost}))
+        self.items.append(item)
+
+    def await_item_of(self, charts: Element) -> None:
+        """Let the coming item be for some charts only; one in front of a row holds below it."""
+        self.charts, self.doubtful = charts, None
+        self.held = charts if is_row_chart(self.words_of([charts])) else None
+
+    def _give_charts(self, item: Item) -> None:
+        """Let the item be for the charts named before it, or above where it names none."""
+        own, self.charts = self.charts, None
+        if own is not None:
+            self.takes_charts(own, is_first=True)
+            self.doubtful = own if self.held is None and item.charts is not None else None
+        elif self.held is not None:
+            item.charts = (self.held.start, self.held.end)
+        elif self.doubtful is not None:
+            start, end = self.doubtful.start, self.doubtful.end
+            item.faults.append(
+                Fault("item-of-one-chart", start, end, {"written": self.words_of([self.doubtful])})
+            )
+
+    def takes_charts(self, charts: Element, *, is_first: bool = False) -> bool:
+        """Let the open item be for some charts only, where these stand first in it or end it."""
+        if self.item is None or not (is_first or self.item.has_place):
+            return False
+        piece = (charts.start, charts.end)
+        self.item.pieces.append(piece)
+        if any(char.isdigit() for char in self.words_of([charts])):
+            # `Both charts:` is what holds where nothing is said.
+            self.item.charts = piece
+        return True
+
+    def open_from_pending(self) -> None:
+        """Open an item described by the words that wait."""
+        words, self.pending = self.pending, []
+        self.open_item()
+        assert self.item is not None
+        pieces = [(e.start, e.end) for e in words]
+        self.item.words += pieces
+        self.item.pieces = sorted([*self.item.pieces, *pieces, *self.ahead])
+        self.ahead = []

@@ -1,0 +1,296 @@
+"""Items whose position stands in front of the words that it belongs to, or on a line above."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.evidence import (
+    PLACES,
+    split_lead,
+    stands_above,
+    tells,
+    verb_places,
+)
+from noticeparse.layout.item.cutter import Cutter
+from noticeparse.layout.item.mixed_rows import row_verb
+from noticeparse.layout.item.things_before_verbs import ends_behind_thing
+from noticeparse.layout.item.unknown_verbs import is_like_a_verb
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.led_places import feature_column, has_letter, is_listed
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.letters import read_letters
+from noticeparse.readers.openings import unknown_first_word
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
+
+_FIRST = 4  # places of an item among which it names the corners below
+
+
+class PositionFirst(Cutter):
+    """The position stands in front of the words that it belongs to, or on a line above them."""
+
+    def __init__(self, text: str, lines: Sequence[Line]) -> None:
+        super().__init__(text, lines)
+        self._related_in: Line | None = None
+        """The line whose words lead to a second place: `P Move buoy to Q`."""
+        self._is_above = stands_above(text, lines)
+        self._is_listed = is_listed(lines)
+        self._verb_places = verb_places(lines)
+        first = next((line for line in lines if line.elements), None)
+        self._verbs_lead = first is not None and first.has("verb") and first.has("point")
+        """Whether each item opens with its verb and its first place on one line."""
+        self._led: Item | None = None
+        """An item whose feature stands before its places all the same."""
+        self._feature_column = feature_column(text, lines) if self._is_listed else 0
+
+    def takes_late_verb(self, element: Element, opens: bool) -> bool:
+        """A verb between the place and the words is that of the open item."""
+        item = self.item
+        is_told = self.following is None and ends_behind_thing(self.text, element)
+        if item is None or not (is_told or (not item.words and (not opens or self._is_above))):
+            return False
+        self.set_verb(item, element)
+        self.verb = element
+        return True
+
+    def take_thing(self, thing: Element) -> None:
+        """Whether the place of such a thing stands before or behind it is not told."""
+        self.verb_lost = thing._replace(end=(self.verb or thing).end)
+        self.under_verb(None)
+        self.pending.append(thing)
+
+    def take_lost_verb(self, element: Element, end: int) -> None:
+        """The item of the position in front of the word is lost; the verb above does not hold."""
+        start = element.start
+        written = {"written": self.text[start:end]}
+        self.verb, self.verb_is_own = None, False
+        if self.item is not None:
+            self.item.verb = None
+            self.item.faults.append(Fault("verb-unknown", start, end, written))
+            self.item.pieces.append((start, end))
+
+    def lost_verb_end(self, line: Line, index: int) -> int | None:
+        """The end of words in the column of the verbs, with words behind them, but no verb."""
+        element, *behind = line.elements[index:]
+        words = self.words_of([element])
+        is_lost = is_like_a_verb(words) and not is_connector(words) and index in self._verb_places
+        is_lost = is_lost and any(e.kind == "words" and e.gap for e in behind)
+        return element.end if is_lost else None
+
+    def take_words(self, element: Element, opens: bool) -> None:
+        """Words describe what lies at the place before them."""
+        words = self.text[element.start : element.end]
+        if opens and self._leads_its_places(element, words):
+            self.close_item()
+            self.pending.append(element)
+            self.open_from_pending()
+            self._led = self.item
+            return
+        if opens and (self._begins_sentence(words) or self._leads_to_row(element, words)):
+            self.close_item()
+        item = self.item
+        if item is not None and not item.words and item.verb_piece is None:
+            # `In P, eliminate the buoy`: no verb above holds for what has a word of its own.
+            told = words.lstrip(" ,").split()
+            article = len(told) > 2 and told[1].lower() in ("the", "a", "an")
+            if article and unknown_first_word(words.lstrip(" ,")) is not None:
+                self.take_lost_verb(element, element.end)
+                return
+        if item is not None and item is not self._led and self._is_to_behind_place(item, words):
+            # The destination of a move stands before its `to`.
+            last = item.groups[-1].places.pop()
+            item.groups.append(Group(role="to", places=[last]))
+            item.pieces.append((element.start, element.end))
+            return
+        if item is None or ((not item.words or item is self._led) and is_connector(words)):
+            self.pending.append(element)
+            return
+        item.words.append((element.start, element.end))
+        item.pieces.append((element.start, element.end))
+
+    def _leads_to_row(self, element: Element, words: str) -> bool:
+        """Whether words lead to letters with a feature of their own: `At (c) above   buoy`."""
+        if not self._is_listed or any(p.kind == "words" for p in read_phrase(words)):
+            return False
+        behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
+        return bool(behind) and self._is_row_of(behind[0])
+
+    def _is_row_of(self, reference: Element) -> bool:
+        """Whether words of a feature stand behind a reference, in a column of their own."""
+        if reference.kind != "reference" or self.line is None:
+            return False
+        behind = (e for e in self.line.elements if e.start > reference.start)
+        return any(
+            e.gap and tells(self.text, e) and leads_feature(self.text[e.start : e.end])
+            for e in behind
+        )
+
+    def _leads_its_places(self, element: Element, words: str) -> bool:
+        """Whether a feature without a letter stands left of the others: its places follow it."""
+        if self.line is None or element.start - self.line.start >= self._feature_column:
+            return False
+        return leads_feature(words)
+
+    def _begins_sentence(self, words: str) -> bool:
+        """Whether words that only lead to a place stand behind the full stop of an item."""
+        item = self.item
+        if item is None or not item.words or item is self._led:
+            return False
+        if split_phrase(words).description_end:
+            return False
+        leads = words.split()[0].lower() in ("at", "in", "from", "on")
+        if leads and has_kind(" ".join(self.text[a:b] for a, b in item.words)):
+            return True
+        end = item.pieces[-1][1]
+        stop = self.text[end - 1 : end + 1].strip(" \n")
+        return stop[-1:] in (".", ";")
+
+    @staticmethod
+    def _is_to_behind_place(item: Item, words: str) -> bool:
+        if not item.words or words.strip(" ,.:").lower() != "to":
+            return False
+        places = item.groups[-1].places
+        return bool(places) and item.pieces[-1] == (
+            places[-1].element.start,
+            places[-1].element.end,
+        )
+
+    def take_place(self, element: Element, label: Element | None) -> None:
+        """A place opens an item, unless the words before it lead on to it."""
+        item = self.item
+        if item is None and self.verb_is_own and has_kind(self.words_of(self.pending)):
+            self.open_from_pending()
+            self._led = self.item
+            self.add_place(element, label)
+            return
+        if item is not None and self._names_what_follows(item, element):
+            self._leads_on(item)
+            item.pieces.append((element.start, element.end))
+            self._led = item
+            return
+        if item is not None and item is self._led and not self._opens_item(element, label):
+            if self.pending:
+                self.add_group(item)
+            self.add_place(element, label)
+            return
+        if item is not None and self._leads_on(item):
+            self.add_place(element, label)
+            return
+        if self.item is not None and self.line is self._related_in:
+            self.add_place(element, label)
+            return
+        item = self.item
+        if self._is_listed and item is not None and self._is_meant(item, element, label):
+            self.add_place(element, label)
+            return
+        is_row = (
+            self.line is not None and self.line.elements[0] is element and self._is_row_of(element)
+        )
+        if (
+            self._is_listed
+            and label is None
+            and not is_row
+            and item is not None
+            and has_letter(item)
+        ):
+            # In a list with letters a place without one is a further place of the item above.
+            self.add_place(element, label)
+            return
+        if item is None or (item.words and not self._awaits_places(item)):
+            self.close_item(keep_pending=True)
+            self.open_item()
+            item = self.item
+        assert item is not None
+        if self.pending:
+            self.add_group(item)
+        self.add_place(element, label)
+
+    def _is_meant(self, item: Item, element: Element, label: Element | None) -> bool:
+        """Whether a lettered place alone on its line is one that the item refers to above.
+
+        `(c) P restricted area, bounded by (c), (d) and (e)`, and below it `(d) Q`.
+        """
+        if label is None or element.kind != "point" or self.line is None:
+            return False
+        if any(tells(self.text, e) for e in self.line.elements):
+            return False
+        named = [
+            place.element
+            for group in item.groups[:_FIRST]
+            for place in group.places[:_FIRST]
+            if place.element.kind == "reference"
+        ]
+        return any(label.value in read_letters(self.text[e.start : e.end]) for e in named)
+
+    def _names_what_follows(self, item: Item, element: Element) -> bool:
+        """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""
+        if element.kind != "reference" or not item.words or not has_letter(item):
+            return False
+        letters = read_letters(self.text[element.start : element.end])
+        is_own = letters[:1] == (item.groups[0].places[0].label,)
+        return is_own and self.text[element.end :].lstrip(" ").startswith(":")
+
+    def _opens_item(self, element: Element, label: Element | None) -> bool:
+        """Whether a place opens its row, with a command behind it or, lettered, with words."""
+        if self.line is not None and row_verb(self.text, self.line, element) is not None:
+            return True
+        elements = self.line.elements if self.line and label is not None else ()
+        return any(e.start > element.end and tells(self.text, e) for e in elements)
+
+    def _leads_on(self, item: Item) -> bool:
+        """Whether the words just before, on this line, end with a relation to what follows."""
+        if self.line is None or not item.words:
+            return False
+        if item.words[-1][0] < self.line.start and not self._ends_in_to(item):
+            return False
+        words, relation = split_lead(self.text, item.words)
+        if not relation or not words or item.groups[-1].lead == relation:
+            return False
+        link = " ".join(self.text[start:end] for start, end in relation)
+        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+            item.words = words
+            item.pieces = [
+                (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]
+            ]
+            self.close_item()
+            return False
+        item.words = words
+        item.groups.append(Group(lead=relation))
+        self._related_in = self.line
+        return True
+
+    def _ends_in_to(self, item: Item) -> bool:
+        """Whether the line above ends with `to`, and the place it leads to opens this line."""
+        start, end = item.words[-1]
+        last = self.text[start:end].rstrip(" :,").rpartition(" ")[2].lower()
+        return last == "to" and item.pieces[-1] == (start, end)
+
+    def _awaits_places(self, item: Item) -> bool:
+        """In rows with the position in front: whether lines of positions alone go on with an item.
+
+        Its words end with `joining` or `from`, and the line of this position holds nothing else.
+        """
+        elements = self.line.elements if self.line else ()
+        kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
+        if not kinds <= {*PLACES, "label", "bar"}:
+            return False
+        if self._lists_places(item):
+            return True
+        words = " ".join(self.text[start:end] for start, end in item.words)
+        parts = split_phrase(words).parts
+        places = [place.element.start for group in item.groups for place in group.places]
+        above = sum(start < item.words[0][0] for start in places) if item.words else 0
+        if not parts or words.endswith(".") or ("these" in words and above > 1):
+            return False
+        if words.rstrip(" ,:").endswith("above"):
+            return False
+        return parts[-1].kind in ("joining", "bounded", "from_", "separator")
+
+    def _lists_places(self, item: Item) -> bool:
+        """Whether places are listed behind `bounded by`, where each item has a verb of its own."""
+        lead = " ".join(self.text[start:end] for start, end in item.groups[-1].lead)
+        parts = split_phrase(lead).parts if lead else []
+        lists = bool(parts) and parts[-1].kind in ("joining", "bounded")
+        return lists and self._verbs_lead and self.line is not None and not self.line.has("verb")

@@ -1,0 +1,62 @@
+"""Lines above items that hold no verb: the names of waters, and headings that nobody can read."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.verbs import canonical_verb
+
+_LONGEST_HEADING = 60
+_OF_NAMES = frozenset("of the and in at on off to near de du la le".split())
+
+
+def is_title_of_waters(text: str, line: Line, lines: Sequence[Line]) -> bool:
+    """Whether a line in capitals above all verbs names the waters of the chart."""
+    if line is not lines[0] or len(line.elements) != 1 or len(lines) < 2:
+        return False
+    words = text[line.start : line.end]
+    below = lines[1].elements
+    is_plain = words.isupper() and not any(char.isdigit() for char in words)
+    return is_plain and bool(below) and below[0].kind == "verb"
+
+
+def is_unknown_heading(text: str, line: Line) -> bool:
+    """Whether a line heads the items below it by words that nobody can read: `No longer there:`.
+
+    A name in capitals, as of waters, heads them too, and leaves the verb above in force.
+    """
+    if any(element.kind not in ("words", "passive", "bar") for element in line.elements):
+        return False
+    words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")
+    if len(words) > _LONGEST_HEADING or has_kind(words):
+        return False
+    plain = [word for word in words.rstrip(" :").split() if word.isalpha()]
+    if not words.endswith(":"):
+        # `RELOCATED ON SITE` in capitals, among other verbs of the kind.
+        stands_alone = words.isupper() and len(line.elements) == 1
+        return stands_alone and any(canonical_verb(word) for word in plain)
+    is_name = all(word[0].isupper() or word in _OF_NAMES for word in plain)
+    return bool(plain) and not is_name and not is_connector(words.rstrip(" :"))
+
+
+def is_title_above(text: str, line: Line, below: Line | None) -> bool:
+    """Whether a verb is a word of a title: `PORT ELLORY - change forms for charts`."""
+    verbs = [element for element in line.elements if element.kind == "verb"]
+    lead = line.elements[lead_index(line)]
+    small = all(text[verb.start].islower() for verb in verbs)
+    return small and lead not in verbs and below is not None and below.is_blank
+
+
+def are_verbs(text: str, elements: Sequence[Element]) -> bool:
+    """Whether a line holds verbs and marks alone; a colon may stand behind each of several."""
+    kinds = [
+        e.kind
+        for e in elements
+        if e.kind != "words" or any(char.isalnum() for char in text[e.start : e.end])
+    ]
+    alone = {*kinds} in ({"verb"}, {"verb", "bar"})
+    return alone and (len(kinds) == len(elements) or kinds.count("verb") > 1)

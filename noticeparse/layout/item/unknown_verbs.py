@@ -1,0 +1,131 @@
+"""Words that stand where the verbs of a body stand, and are none that is known.
+
+The verb above does not hold for them: `Removed: rock P` above `Fished up: wreck Q` says nothing of
+the wreck that may be used.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.openings import only_qualifies, unknown_first_word
+from noticeparse.readers.places import is_connector
+
+_WORDS_OF_VERB = 4
+_KEYED = re.compile(r"([A-Za-z](?:(?! [-–] )[A-Za-z' -]){1,40})(?::| [-–]) {1,12}(?=\S)")
+
+
+class VerbPlace(NamedTuple):
+    """Where the verbs of a body stand in their lines, and what stands behind them."""
+
+    column: int | None
+    """The column in which every line that opens with a verb has it, if that is one column."""
+    has_marks: bool = False
+    """Whether a colon or dash stands behind a verb that has its item on its own line."""
+    has_gaps: bool = False
+    """Whether a wide gap stands behind one."""
+
+
+def verb_place(text: str, lines: Sequence[Line]) -> VerbPlace:
+    """Where the verbs of these lines stand."""
+    column = _column(lines)
+    own = [] if column is None else list(_behind_verbs(lines))
+    marks = [text[verb.end : verb.end + 3].lstrip()[:1] in (":", "-", "–") for verb, _ in own]
+    gaps = [behind.gap for _, behind in own]
+    return VerbPlace(column, any(marks), any(gaps))
+
+
+def _behind_verbs(lines: Sequence[Line]) -> list[tuple[Element, Element]]:
+    """The verbs that open their lines, each with what stands behind it there."""
+    found = []
+    for line in lines:
+        at = lead_index(line) if line.elements else 0
+        if len(line.elements) > at + 1 and line.elements[at].kind == "verb":
+            found.append((line.elements[at], line.elements[at + 1]))
+    return found
+
+
+def _column(lines: Sequence[Line]) -> int | None:
+    """The column in which every line that opens with a verb has it, if that is one column."""
+    leads = [(line, line.elements[lead_index(line)]) for line in lines if line.elements]
+    columns = [lead.start - line.start for line, lead in leads if lead.kind == "verb"]
+    if len(set(columns)) != 1:
+        return None
+    column = columns[0]
+    # A lone word may be a verb above its items, misspelt; it tells nothing of the column.
+    others = [
+        lead
+        for line, lead in leads
+        if lead.kind == "words" and lead.start - line.start == column and len(line.elements) > 1
+    ]
+    # A verb above its items stands in their column; a verb in its own line has words behind it.
+    own = any(
+        len(line.elements) > lead_index(line) + 1 for line, lead in leads if lead.kind == "verb"
+    )
+    return column if len(others) < len(columns) or own else None
+
+
+def unknown_verb_end(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
+    """Where words end that stand in the place of a verb and are none; None for other words."""
+    first = line.elements[index]
+    if verbs.column is None or first.start - line.start != verbs.column:
+        return None
+    words = text[first.start : first.end].rstrip(" :")
+    if " " in words:
+        several = _several_words(text, line, index, verbs)
+        if several is not None:
+            return several
+        head = unknown_first_word(words)
+        return None if head is None else first.start + len(head)
+    if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
+        return None
+    if len(line.elements) > index + 2 and not line.has("point", "half", "reference", "same"):
+        # Several cells and no place: a row of titles.
+        return None
+    second = line.elements[index + 1] if len(line.elements) > index + 1 else None
+    is_verb = second is None or (second.gap and second.kind == "words")
+    return first.end if is_verb else None
+
+
+def _several_words(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
+    """Where several words end that are parted from a feature as the verbs here are."""
+    first = line.elements[index]
+    behind = line.elements[index + 1] if len(line.elements) > index + 1 else None
+    words = text[first.start : first.end]
+    keyed = _KEYED.match(words)
+    if verbs.has_marks and keyed is not None:
+        head, rest = keyed[1], words[keyed.end() :]
+    elif (verbs.has_gaps or verbs.has_marks) and behind is not None and behind.gap:
+        head = words.rstrip(" :")
+        rest = text[behind.start : behind.end] if behind.kind == "words" else ""
+    else:
+        return None
+    if not is_like_a_verb(head) or is_connector(head) or not leads_feature(rest):
+        return None
+    return first.start + len(head)
+
+
+def is_like_a_verb(words: str) -> bool:
+    """Whether words are few, without a figure, and tell nothing of a feature: `fished up`."""
+    plain = all(word.replace("-", "").replace("'", "").isalpha() for word in words.split())
+    if not plain or len(words.split()) > _WORDS_OF_VERB:
+        return False
+    return " " not in words or not (has_kind(words) or only_qualifies(words))
+
+
+def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
+    """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
+    if index == 0 or verb is None:
+        return False
+    words = text[line.elements[index].start : line.elements[index].end]
+    if line.elements[index - 1].kind != "semicolon" and not words.startswith("/ "):
+        return False
+    first = unknown_first_word(words.removeprefix("/ "))
+    above = text[verb.start : verb.end]
+    # A capital may begin a name; in capitals throughout it tells nothing.
+    return first is not None and (first.islower() or (first.isupper() and above.isupper()))

@@ -1,0 +1,68 @@
+"""Halves of a position that a line end, a page foot or a column has parted."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.line.elements import Element
+from noticeparse.readers.coordinates import Coordinate
+from noticeparse.readers.positions import Point, PointReading, join_coordinates, share_latitude
+
+
+def join_points(text: str, elements: Sequence[Element]) -> Iterator[Element]:
+    """The elements with parted halves joined; a half left alone becomes an unreadable point."""
+    half: Element | None = None
+    waiting: list[Element] = []
+    before: Point | None = None
+    for element in elements:
+        if element.kind == "half" and half is not None:
+            point = join_halves(half, element, before)
+            before = point.value.point or before
+            yield point
+            yield from waiting
+            half, waiting = None, []
+        elif element.kind == "half":
+            half = element
+        elif half is not None and _parts_halves(text, element):
+            yield half._replace(kind="point", value=lone_half(half, before))
+            yield from waiting
+            yield element
+            half, waiting = None, []
+        elif half is not None:
+            waiting.append(element)
+        else:
+            if element.kind == "point":
+                before = element.value.point or before
+            yield element
+    if half is not None:
+        yield half._replace(kind="point", value=lone_half(half, before))
+        yield from waiting
+
+
+def _parts_halves(text: str, element: Element) -> bool:
+    """Whether what stands between two halves forbids to join them: long words, or any figure."""
+    if element.kind not in ("words", "label"):
+        return False
+    words = text[element.start : element.end]
+    return len(words) > 3 or any(char.isdigit() for char in words)
+
+
+def join_halves(first: Element, second: Element, before: Point | None) -> Element:
+    """Two halves that a line end or a page foot has parted."""
+    written = f"{first.value.text} {second.value.text}"
+    reading = join_coordinates(first.value, second.value, written, before)
+    return Element("point", first.start, second.end, first.gap, reading)
+
+
+def lone_half(half: Element, before: Point | None) -> PointReading:
+    """A half without a partner: a longitude may share the latitude before it."""
+    one: Coordinate = half.value
+    if not one.is_readable:
+        return PointReading(None, one.faults, half.start, half.end)
+    if one.axis == "longitude" and one.shares_degrees and before is not None:
+        return share_latitude(one, before)
+    missing = "longitude" if one.axis == "latitude" else "latitude"
+    values = {"written": one.text, "axis": missing}
+    fault = Fault("position-half-missing", half.start, half.end, values)
+    return PointReading(None, (*one.faults, fault), half.start, half.end)

@@ -1,0 +1,290 @@
+"""Recognises the lines that open a notice, and numbers that only speak of one."""
+
+from __future__ import annotations
+
+import re
+from typing import NamedTuple
+
+from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
+from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
+from noticeparse.layout.opening.recognise import is_source
+from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.references import status_in_words
+from noticeparse.records.reference import NoticeStatus
+
+# Words that may stand before the number of a notice at the head of it; what else stands there
+# names an edition, a list or another notice.
+_NOTICE_NOUNS = frozenset(
+    {
+        "",
+        "notice",
+        "note",
+        "item",
+        "nm",
+        "n.m.",
+        "ntm",
+        "correction",
+        "memorandum",
+        "advice",
+        "circular",
+        "slip",
+        "amendment",
+        "update",
+        "announcement",
+        "instruction",
+        "advisory",
+        "entry",
+    }
+)
+_NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
+_MARKS = " *+#>•([<:.-=~"
+_NO_MARKS = frozenset(
+    {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
+)
+_SHORT_CELL = 14
+_WORDS_OF_ADDRESS = 4
+_SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
+
+
+class NoticeOpening(NamedTuple):
+    """The number that opens a notice, and what stands before it."""
+
+    number: Element
+    at: int
+    """The index of the number among the elements of the line."""
+    is_original: bool
+    series: str | None
+    is_radio: bool = False
+    status: NoticeStatus | None = None
+
+
+def notice_opening(text: str, line: Line) -> NoticeOpening | None:
+    """The opening of a notice on this line, or None."""
+    elements = line.elements
+    index = next((i for i, e in enumerate(elements[:4]) if e.kind == "number"), None)
+    if index is None:
+        return _warning_without_year(text, line)
+    if _goes_on(text, line, elements[index]) or is_source(text, line):
+        return None
+    before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
+    is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap
+    if is_cell and before[-2].end - before[0].start <= _SHORT_CELL:
+        # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
+        before = before[-1:]
+    if len(before) > 1 and before[0].kind == "label" and _is_parted(text, elements[index:]):
+        # `1. NOTICE 44/26 / QUILL SOUND`: the paragraph of a message.
+        before = before[1:]
+    if any(e.kind not in ("words", "key") for e in before):
+        return None
+    if _is_spoken_of(text, elements[index + 1 :]):
+        return None
+    if _is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
+        return None
+    words = behind_no_chart(behind_day(words_of(text, before).strip()))
+    plain = words.lower().strip(" |")
+    status = _status_before(plain)
+    if status is not None:
+        return NoticeOpening(elements[index], index, False, None, status=status)
+    if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
+        starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
+        return NoticeOpening(elements[index], index, starred, None)
+    if _names_local_series(words):
+        return NoticeOpening(elements[index], index, False, _series(words))
+    is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
+    if not is_alone and not opens_message(text, words, line, elements[index]):
+        return None
+    if any(word in plain for word in _SERIES_WORDS) and "in force" not in plain:
+        if plain.startswith(("cancel", "this ")):
+            return None
+        return NoticeOpening(elements[index], index, False, _series(words), True)
+    return None
+
+
+def _warning_without_year(text: str, line: Line) -> NoticeOpening | None:
+    """The bare head of a radio warning behind a blank line: `COASTAL WARNING 31`."""
+    above = text[max(line.start - 2, 0) : line.start]
+    found = None if above.strip("\n") else number_without_year(text[line.start : line.end])
+    if found is None or not line.elements:
+        return None
+    number = Element("number", line.start + found[0], line.start + found[1], gap=False)
+    series = _series(text[line.start : number.start])
+    return NoticeOpening(number, len(line.elements) - 1, False, series, True)
+
+
+_LIKE_A_NUMBER = re.compile(
+    r"(?=[^\n]{0,22}[0-9])[(\[]?"
+    r"(?:(?i:notices? to mariners|notice|nm|ntm|n\.m\.|no\.?|temp|serial)[ .:/-]{0,3})?"
+    r"[(\[]?(?:[A-Z&+]{0,3}[ ./-]?\)?) ?[0-9lIO]{1,5}(?![0-9]*[.)] )(?![0-9]*:)"
+)
+_LONGEST_HEAD = 90
+
+
+def is_lost_head(text: str, line: Line, below: Line | None) -> bool:
+    """Whether a line above a chart begins like a notice number, but holds none that can be read.
+
+    Asked of lines that stand behind a blank one: `42(T)26 Port Ellory`.
+    """
+    if below is None or not below.elements or below.elements[0].kind != "chart":
+        return False
+    if line.has("point", "half", "verb", "passive", "chart", "label", "charts_only"):
+        return False
+    words = text[line.start : line.end].strip()
+    if speaks_of_notice(text, line) or "CANCELS" in head_kinds(words):
+        return False
+    return len(words) <= _LONGEST_HEAD and _LIKE_A_NUMBER.match(words) is not None
+
+
+_OPEN_WORDS = frozenset(
+    "in of see by with and or the to from for at on under per a an as is was are were that this"
+    " which than".split()
+)
+
+
+def _goes_on(text: str, line: Line, number: Element) -> bool:
+    """Whether a line goes on with a sentence: `… was given in / Notice 40 / and is now …`."""
+    if number is not line.elements[0] and line.elements[0].kind != "words":
+        return False
+    above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
+    last = above.rpartition(" ")[2]
+    # In capitals throughout a title may end so.
+    breaks_off = above.endswith(",") or (last in _OPEN_WORDS and not above.isupper())
+    below = text[line.end : line.end + 80].lstrip("\n").lstrip(" ")
+    alone = not text[number.end : line.end].strip(" .")
+    return breaks_off or (alone and text[line.end : line.end + 2] != "\n\n" and _is_rest(below))
+
+
+def _is_rest(below: str) -> bool:
+    """Whether the line below begins like the rest of a sentence."""
+    first = below.partition(" ")[0]
+    return first in ("and", "or", "which", "is", "are", "was", "were", "has", "have", "refers")
+
+
+def _status_before(plain: str) -> NoticeStatus | None:
+    """What small letters before a number say of its notice: `temporary notice to mariners no`."""
+    for sign in _NUMBER_SIGNS:
+        plain = plain.removesuffix(" " + sign)
+    return status_in_words(plain) if "notice" in plain else None
+
+
+# A line may break within `last correction 480/26` and `cancels notice 480/26`.
+_BREAKS_OFF = frozenset(
+    "last previous preceding former earlier foregoing prior latest antecedent notice correction "
+    "update nm after to by cancels cancelled previous: notice: last: correction: update:".split()
+)
+
+
+def _names_a_notice(plain: str) -> bool:
+    """Whether small letters are a word for a notice, with marks and a sign for its number."""
+    # `Notice / Kunngjerd`: the second word says the same in another tongue.
+    words = plain.partition(" / ")[0].strip(_MARKS)
+    for sign in _NUMBER_SIGNS:
+        words = words.removesuffix(sign).strip(_MARKS)
+    if words.startswith(("notice to ", "notice for ")):
+        # `Notice to mariners`, `Notice to shipping`
+        return len(words.split()) <= _WORDS_OF_ADDRESS
+    return words in _NOTICE_NOUNS
+
+
+def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
+    """Whether the letters by which an office marks its notices open the line: `NTM 190/26`."""
+    opens = bool(before) and before[0].gap
+    return (
+        opens and words.isalpha() and words.isupper() and words not in _NO_MARKS and len(words) < 5
+    )
+
+
+_OF_EDITIONS = frozenset(
+    "weekly monthly fortnightly quarterly annual previous last see cancels".split()
+)
+_SERIES_NOUNS = (_NOTICE_NOUNS | {"item"}) - {
+    "", "correction", "update", "amendment", "entry", "slip",
+}  # fmt: skip
+
+
+def _names_local_series(words: str) -> bool:
+    """Whether words name the series of a local notice: `Port Notice`, `Local Circular No`."""
+    series = _series(words)
+    parts = series.lower().removesuffix(" to mariners").split()
+    if not 2 <= len(parts) <= 4 or parts[0] in _OF_EDITIONS or not series[0].isupper():
+        return False
+    return parts[-1] in _SERIES_NOUNS
+
+
+def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
+    """Whether the number is the first of several: `211/26, 213/26 and 216/26`."""
+    if not any(e.kind == "number" for e in rest):
+        return False
+    words = [text[e.start : e.end] for e in rest if e.kind != "number"]
+    return all(not word.replace("and", "").strip(" ,.;&") for word in words)
+
+
+def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
+    """Whether a sign, and no sentence, stands behind the number."""
+    return len(elements) == 1 or text[elements[1].start] in "/-:."
+
+
+# `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
+_SPEAKING = frozenset(
+    "amends replaces supersedes extends repeats contains corrects concerns "
+    "refers refer remains remain was were applies which concerned is are has have will shall must"
+    " should may stands stand lapse lapses lapsed expires expired supersedes superseded ends"
+    " ended".split()
+)
+_OF_DAY = re.compile(
+    r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)),? "
+)
+
+
+def _is_spoken_of(text: str, rest: tuple[Element, ...]) -> bool:
+    """Whether a sentence about the notice goes on behind its number."""
+    if not rest:
+        return False
+    said = " ".join(text[rest[0].start : rest[-1].end].split())
+    words = _OF_DAY.sub("", said, count=1).split(None, 1) if said else []
+    return bool(words) and words[0].strip(".,;:").lower() in _SPEAKING
+
+
+def speaks_of_notice(text: str, line: Line) -> bool:
+    """Whether a whole line is a sentence about another notice: `Notice 40/26 has expired`."""
+    number = next((i for i, e in enumerate(line.elements[:4]) if e.kind == "number"), None)
+    if number is None or not text[line.start : line.end].rstrip().endswith("."):
+        return False
+    before, behind = line.elements[:number], line.elements[number + 1 :]
+    words = words_of(text, before).strip()
+    if not words or not words[0].isupper() or not _names_a_notice(words.lower()):
+        return False
+    if any(e.kind not in ("words", "passive", "number") for e in (*before, *behind)):
+        return False
+    # What cancels it is told by the grammar of cancellations.
+    return _is_spoken_of(text, behind) and "CANCELS" not in head_kinds(text[line.start : line.end])
+
+
+def is_named(text: str, line: Line, number: Element) -> bool:
+    """Whether the number is only named: as cancelled, or as the notice before."""
+    above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
+    breaks_off = above.rpartition(" ")[2].lower().lstrip("[(") in _BREAKS_OFF
+    opens = number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "(")
+    if opens and not breaks_off:
+        # Words or a bracket before the number would name it, `cancelled` behind it does.
+        parts = read_parts(text[line.start : line.end])
+        return bool(parts) and parts[0].kind == "CANCELS"
+    start = line.start - len(above) - 1 if breaks_off else line.start
+    words = f"{above} {text[line.start : line.end]}" if breaks_off else text[line.start : line.end]
+    at = number.start - start
+    return any(
+        part.kind in ("CANCELS", "PREVIOUS", "PREVIOUS_IN_BRACKETS")
+        and part.start <= at < part.end
+        for part in read_parts(words)
+    )
+
+
+def _series(words: str) -> str:
+    kept = words.strip()
+    for ending in ("No.", "No", "NO.", "NO", "NR", "NR.", "Nr"):
+        kept = kept.removesuffix(" " + ending)
+    return kept
+
+
+def _only_stops(text: str, elements: tuple[Element, ...]) -> bool:
+    return all(not text[e.start : e.end].strip(" .:") for e in elements)

@@ -1,0 +1,278 @@
+"""Recognises the lines of chart sections and headings, and the lists of the edition."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.verbs import canonical_verb
+
+_WORDS_OF_PANEL = 4
+
+_DETAILS = frozenset(
+    {"PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
+     "EDITION", "PANEL", "PREVIOUS_LIST"}
+)  # fmt: skip
+
+
+_FOR_CHARTS = re.compile(
+    r"(?<=[0-9)]) \((?:for |on )?(?:both|all|each)(?: (?:of )?(?:the )?charts?)?\)", re.IGNORECASE
+)
+"""Behind the notice before: that it is that of all the charts of the head."""
+
+
+def is_chart_details(words: str, *, breaks_off: bool) -> bool:
+    """Whether words go on with a chart head: previous notice, datum, unit, and little else.
+
+    Where the head above breaks off, another chart may follow too.
+    """
+    kinds = head_kinds(_FOR_CHARTS.sub("", words))
+    if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
+        # `Charts affected:` above `802   30/26`
+        return True
+    if not kinds & _DETAILS:
+        return False
+    strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}
+    if not breaks_off and "PREVIOUS_LIST" not in kinds:
+        strange.add("CHART_NUMBER")
+    elif "DATUM" in kinds or "PREVIOUS" in kinds:
+        strange -= {"OTHER_WORDS"}
+    return not kinds & strange
+
+
+def is_chart_number(words: str) -> bool:
+    """Whether words are a chart number and nothing else."""
+    parts = read_parts(words)
+    return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
+
+
+_BARE_HEAD = _DETAILS | {"STOP", "COMMA", "DATE"}
+
+
+def opens_titled_chart(words: str) -> int:
+    """The length of the chart number that opens a chart's title and edition, or 0.
+
+    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or
+    before the rest of a bare head: `802 [30/26]`.
+    """
+    number, _, rest = words.partition(" ")
+    if not is_chart_number(number):
+        return 0
+    kinds = head_kinds(rest)
+    if "PREVIOUS_IN_BRACKETS" in kinds and kinds <= _BARE_HEAD:
+        # `802 (INT 9802) [30/26] WGS84`
+        return len(number)
+    if not rest.lstrip().startswith(("-", "(INT", "INT ")):
+        return 0
+    told = kinds & {"EDITION", "NEW_EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
+    return len(number) if len(told) > 1 or "EDITION" in kinds else 0
+
+
+def is_row_of_chart(text: str, line: Line) -> bool:
+    """Whether a line is a chart's number with the notice before and the one that corrects it.
+
+    `82104   7Ed. 14 FEB 2015   LAST NM 318/26   NM 344/26`
+    """
+    if line.has("verb", "point", "half", "reference", "passive", "key", "chart", "label"):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    kinds = {part.kind for part in parts}
+    return parts[0].kind == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= kinds
+
+
+_FEWEST_OF_ROW = 4
+
+
+def is_row_of_charts(text: str, line: Line, heads: Sequence[str]) -> bool:
+    """Whether a line is an item of one of the charts of these heads: `Chart 9  Depth 14 m  P`."""
+    if len(line.elements) < _FEWEST_OF_ROW or line.has("verb", "passive"):
+        return False
+    number, words = line.elements[1:3]
+    is_row = words.gap and words.kind == "words" and line.has("point", "half")
+    written = text[number.start : number.end]
+    if not is_row or number.kind != "words" or not is_chart_number(written):
+        return False
+    return any(
+        part.kind == "CHART_NUMBER" and part.text == written
+        for head in heads
+        for part in read_parts(head)
+    )
+
+
+def is_details_line(text: str, line: Line) -> bool:
+    """Whether a whole line is details of a chart."""
+    if line.has("point", "half", "verb", "reference", "passive"):
+        return False
+    return is_chart_details(text[line.start : line.end], breaks_off=False)
+
+
+_PANELS = frozenset({"PANEL", "MAIN_PANEL"})
+
+
+def names_panel(words: str) -> bool:
+    """Whether words of a head name a panel, plan or inset."""
+    return not head_kinds(words).isdisjoint(_PANELS)
+
+
+def is_panel_line(text: str, line: Line) -> bool:
+    """Whether a whole line names a panel or the main chart: `PLAN B, QUILL BASIN`."""
+    if any(element.kind not in ("words", "label", "chart") for element in line.elements):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]
+    if not solid or solid[0].kind not in _PANELS:
+        return False
+    words = [part for part in solid[1:] if part.kind == "OTHER_WORDS"]
+    return len(words) == len(solid) - 1 <= _WORDS_OF_PANEL and all(
+        w.text[0].isupper() for w in words
+    )
+
+
+def names_charts(text: str, line: Line) -> bool:
+    """Whether a sentence of the head names charts: `This notice applies to chart No 52`.
+
+    `Chart 52 is to be corrected as follows` names one too.
+    """
+    if line.has("point", "half", "verb", "reference"):
+        return False
+    told = [text[e.start : e.end] for e in line.elements if e.kind == "passive"]
+    if not all(tells_of_charts(words) for words in told):
+        return False
+    parts = read_parts(text[line.start : line.end])
+    return any(
+        part.kind == "CHART_WORD" and following.kind == "CHART_NUMBER"
+        for part, following in pairwise(parts)
+    )
+
+
+_UNCHANGED = re.compile(
+    r"charts?\b[ A-Z0-9,&/-]{1,80}?(?: ?:| -| had| have| has| is| are| was| were| remains?)?"
+    r" (?:no (?:corrections?|changes?|alterations?|amendments?|notices?)|nothing|nil|none"
+    r"|unchanged|unaffected|not (?:corrected|affected|changed|touched))\b[^0-9\n]{0,60}$",
+    re.IGNORECASE,
+)
+
+
+def says_unchanged(text: str, line: Line) -> bool:
+    """Whether a line says of charts that nothing is corrected: `Chart 813 had no corrections.`."""
+    if line.elements[0].kind != "chart" or line.has("point", "half", "number", "reference"):
+        return False
+    return _UNCHANGED.match(text[line.start : line.end].strip()) is not None
+
+
+def tells_of_charts(passive: str) -> bool:
+    """Whether a passive is what is done with charts, not with what they show."""
+    return passive.rstrip().lower().endswith("corrected")
+
+
+def is_source(text: str, line: Line) -> bool:
+    """Whether this line names the source of the information."""
+    written = text[line.start : line.end]
+    words = read_line_words(written.strip())
+    if written[:1].isspace() and written.lstrip().lower().startswith("from"):
+        # `From the North Mole` may go on with an item.
+        return False
+    return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
+
+
+def has_star(text: str, rest: Sequence[Element]) -> bool:
+    """Whether the trade's star for information first published here follows the number."""
+    return bool(rest) and text[rest[0].start : rest[0].end].lstrip(" .").startswith("*")
+
+
+def goes_on_heading(text: str, notice: NoticeDraft, words: str, *, behind_blank: bool) -> bool:
+    """Whether words below the number of a notice are, or go on with, its heading."""
+    if notice.is_radio:
+        return False
+    if not notice.heading:
+        return True
+    if behind_blank:
+        return False
+    start, end = notice.heading[-1]
+    last = text[start:end].rstrip()
+    return last.endswith(("-", ",", " and")) or (words.isupper() and not last.endswith("."))
+
+
+def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
+    """Under a chart head: whether the words behind a number are details of the chart."""
+    if not rest:
+        return False
+    return is_chart_details(text[rest[0].start : rest[-1].end], breaks_off=False)
+
+
+_BEHIND_CHARTS = re.compile(r"(?<=[0-9A-Za-z)\]])(?P<sign>[.:;]|\s-)\s{1,4}(?=[A-Za-z])")
+_OF_A_HEAD = _DETAILS | {"CHART_WORD", "NOTICE_NUMBER", "MAIN_PANEL", "CANCELS"}
+_PARTICIPLE = re.compile(r"\b[A-Za-z-]{2,16}(?:ed|wn|laid)\b", re.IGNORECASE)
+_PLAIN_WORD = re.compile(r"\b(?!and\b|the\b|with\b|from\b)[a-z]{3,}")
+
+
+def statement_behind(words: str, *, goes_on: bool) -> int | None:
+    """Where a statement begins behind the charts of a head: `Chart 802. Light-buoy withdrawn.`.
+
+    A title tells nothing of the kind: it names no figure and no change, or stands before details.
+    `goes_on` where a passive follows: what stands behind the last stop is its subject.
+    """
+    matches = list(_BEHIND_CHARTS.finditer(words))
+    for found in matches[-1:] if goes_on else matches:
+        rest = words[found.end() :]
+        charts = head_kinds(words[: found.end()]) & {"CHART_NUMBER", "INTERNATIONAL"}
+        if not charts or head_kinds(rest) & _OF_A_HEAD:
+            continue
+        told = any(canonical_verb(word) for word in _PARTICIPLE.findall(rest))
+        says = any(char.isdigit() for char in rest) or has_kind(rest)
+        is_plain = found["sign"] == "." and _PLAIN_WORD.search(rest) is not None
+        if goes_on or told or (is_plain and says):
+            return found.end()
+    return None
+
+
+def without_statement(
+    text: str, elements: tuple[Element, ...], end: int
+) -> tuple[tuple[Element, ...], int]:
+    """Elements cut where a statement begins behind their charts, and the number that are head."""
+    start, stop = elements[0].start, elements[end - 1].end
+    goes_on = end < len(elements) and elements[end].kind == "passive"
+    behind = statement_behind(text[start:stop], goes_on=goes_on)
+    if behind is None:
+        return elements, end
+    cut = start + behind
+    parted: list[Element] = []
+    for element in elements:
+        if element.start < cut < element.end:
+            parted += [element._replace(end=cut), element._replace(start=cut)]
+        else:
+            parted.append(element)
+    return tuple(parted), sum(element.start < cut for element in parted)
+
+
+def is_previous(words: str) -> bool:
+    """Whether words of a head name the notice before."""
+    return not head_kinds(words).isdisjoint({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
+
+
+def closes_bracket(above: str, words: str) -> bool:
+    """Whether words close a bracket that the line above has left open."""
+    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))
+
+
+def completes_previous(above: str, words: str) -> bool:
+    """Whether words end the notice before, broken by a line end: `last correction / 239/26`."""
+    before, whole = read_parts(above), read_parts(f"{' '.join(above.split())} {words}")
+    told = [part for part in whole if part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS")]
+    plain = sum(part.kind in ("OTHER_WORDS", "OTHER") for part in whole)
+    is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
+    broken = bool(told) and told[-1].start < len(" ".join(above.split()))
+    return is_new and broken and plain < sum(part.kind == "OTHER_WORDS" for part in before)
+
+
+def tells_more(words: str) -> bool:
+    """Whether words are a statement rather than a heading: they hold a figure and say a change."""
+    said = words.replace(".", " ").replace(",", " ").split()
+    changes = any(one.islower() and canonical_verb(one) is not None for one in said)
+    return changes and any(character.isdigit() for character in words)

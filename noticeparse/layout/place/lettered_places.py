@@ -1,0 +1,276 @@
+"""Positions that a list gives letters or numbers, and what is told of these.
+
+`Positions: A P; B Q; C R` and below it `At A: insert a wreck`, `From B to C: move the buoy`.  Each
+list becomes an item that is no action and only names its positions; in the other lines of the body
+the letters become references.  A body in which nothing is told of its letters stays as it is.
+Numbers count the places of an item as well: their list is one only under its title, `Positions:`,
+above all else or below it, and where `position 2` or `pos. 2` is told of.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import takewhile
+from typing import NamedTuple
+
+from noticeparse.layout.drafts import Group, Item, Piece, Place
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.halves import join_points
+from noticeparse.layout.line.lines import elements_between
+from noticeparse.readers.features import value_property
+from noticeparse.readers.places import is_connector, read_phrase
+
+_CODE = "[A-Z]{1,2}[0-9]{0,2}"
+_IS_CODE = re.compile(rf"{_CODE}(?![\s\S])")
+_IS_COUNT = re.compile(r"[0-9]{1,2}(?![\s\S])")
+# What may stand before the first letter of a list.
+_TITLE = re.compile(
+    r"(?:the )?(?:following )?(?:positions?|po?sns?|points?)(?: are)?\b", re.IGNORECASE
+)
+_NAMED = re.compile(
+    rf"(?<![\w\"'.(/-]){_CODE}(?:(?: ?[-–] ?| to )[A-Z](?![\w(]))?(?![\w\"'(/°-]|\.\w)(?! of\b)"
+)
+# What stands behind a letter that opens its line: `A: insert …`, `A and B`.
+_FOLLOWS = re.compile(rf" ?[:,;–-]| (?:and|to|&) {_CODE}(?!\w)|  |\s*(?![\s\S])")
+_FEWEST = 2
+"""Letters; one alone is no list."""
+_HEMISPHERES = "NSEW"
+_ENDS = frozenset(_HEMISPHERES)
+_OF_LIGHTS = frozenset("FQ")
+"""Letters that are the character of a light as well: `amended to F`."""
+
+
+def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
+    """The lines without such lists, letters read as references, and the lists as items."""
+    listed = [one for one in _lists(text, lines) if one.is_titled or not one.is_counted]
+    listed = [one for one in listed if not one.is_counted or _stands_apart(text, lines, one.rows)]
+    codes = {str(place.label) for one in listed for place in one.places if not one.is_counted}
+    rows = {row for one in listed for row in one.rows}
+    others = [line for line in lines if line.row not in rows]
+    if sum(len(one.places) for one in listed) < _FEWEST:
+        return list(lines), []
+    named = [_with_references(text, line, codes) for line in others] if codes else others
+    if named == others and not any(one.is_counted for one in listed):
+        return list(lines), []
+    return named, [one.item for one in listed]
+
+
+def _stands_apart(text: str, lines: Sequence[Line], rows: Sequence[int]) -> bool:
+    """Whether a list with numbers stands above or below all else, which tells of the numbers."""
+    others = [line for line in lines if not line.is_blank and line.row not in rows]
+    if not any(_tells_of_count(text, e) for line in others for e in line.elements):
+        return False
+    above = all(line.row > max(rows) for line in others)
+    return above or all(line.row < min(rows) for line in others)
+
+
+def _tells_of_count(text: str, element: Element) -> bool:
+    return element.kind == "reference" and text[element.start].lower() == "p"
+
+
+def is_lettered(text: str, elements: Sequence[Element]) -> bool:
+    """Whether two elements are a letter and its place: `a) P`, `P1: P`."""
+    if len(elements) < _FEWEST or elements[1].kind not in ("point", "half"):
+        return False
+    words = text[elements[0].start : elements[0].end].strip(" :=.-")
+    return elements[0].kind == "label" or _IS_CODE.match(words) is not None
+
+
+class _List(NamedTuple):
+    """A list of lettered or numbered places: its rows, and its item."""
+
+    rows: list[int]
+    item: Item
+    is_titled: bool
+
+    @property
+    def places(self) -> list[Place]:
+        return self.item.groups[0].places
+
+    @property
+    def is_counted(self) -> bool:
+        return all(place.label is not None and place.label.isdigit() for place in self.places)
+
+
+def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
+    """The lists of lettered places."""
+    found: list[_List] = []
+    goes_on = False
+    above: Line | None = None
+    """The line above, where it is a title alone: `Positions:`."""
+    for line in lines:
+        last = found[-1].places[-1].label if goes_on else None
+        lettered = None if line.is_blank else lettered_row(text, line, last)
+        if lettered is None:
+            goes_on = False
+            above = line if _is_title(text, line) else None
+            continue
+        title, places = lettered
+        counted = all(place.label is not None and place.label.isdigit() for place in places)
+        if not goes_on or title:
+            item = Item(words=title, groups=[Group()], is_list_of_places=True)
+            found.append(_List([], item, bool(title) or above is not None))
+            if above is not None and counted:
+                found[-1].rows.append(above.row)
+                item.pieces += [(e.start, e.end) for e in above.elements]
+        above = None
+        found[-1].rows.append(line.row)
+        found[-1].places.extend(places)
+        found[-1].item.pieces += [(e.start, e.end) for e in line.elements]
+        goes_on = True
+    return found
+
+
+def _is_title(text: str, line: Line) -> bool:
+    """Whether a line is the title of a list and nothing else."""
+    words = text[line.start : line.end].strip(" :.")
+    told = _TITLE.match(words)
+    return told is not None and told.end() == len(words)
+
+
+def lettered_row(
+    text: str, line: Line, last: str | None, *, is_any: bool = False
+) -> tuple[list[Piece], list[Place]] | None:
+    """The title and the lettered places of a line that holds nothing else, or None.
+
+    With `is_any` small letters and numbers count as well: `(a) P`.
+    """
+    elements = list(_with_letters_apart(text, line, last))
+    lead = list(takewhile(lambda e: e.kind in ("key", "words"), elements))
+    title: list[Piece] = []
+    if lead and (told := _TITLE.match(text[lead[0].start : lead[0].end].strip())):
+        words = text[lead[0].start : lead[0].end]
+        end = lead[0].start + words.index(told[0]) + len(told[0])
+        end += len(text[end : lead[0].end]) - len(text[end : lead[0].end].lstrip(" :.="))
+        title = [(lead[0].start, end)]
+        elements[0] = lead[0]._replace(kind="words", start=end)
+    places: list[Place] = []
+    code: str | None = None
+    for element in join_points(text, elements):
+        if element.kind in ("semicolon", "bar"):
+            continue
+        if element.kind == "point":
+            if code is None:
+                return None
+            places.append(Place(element, code))
+            code = None
+        elif element.kind in ("words", "label"):
+            words = text[element.start : element.end].strip(" ,.:=-–()[]")
+            words = element.value if element.kind == "label" and _is_digits(element) else words
+            words = words.removeprefix("and ").strip(" ()[]")
+            if code is None and places and _is_name(text, element):
+                continue
+            if not words and is_any:
+                continue
+            is_code = _is_code(words) or (is_any and element.kind == "label")
+            if code is not None or (words and words != "and" and not is_code):
+                return None
+            code = words if words and words != "and" else None
+        else:
+            return None
+    return (title, places) if places and code is None else None
+
+
+def _is_digits(label: Element) -> bool:
+    return isinstance(label.value, str) and label.value.isdigit()
+
+
+def _is_code(words: str) -> bool:
+    return _IS_CODE.match(words) is not None or _IS_COUNT.match(words) is not None
+
+
+def _is_name(text: str, element: Element) -> bool:
+    """Whether words behind a place of a list are its name: `(Quill north)`."""
+    words = text[element.start : element.end].strip()
+    if element.kind != "words" or not (words.startswith("(") and words.endswith(")")):
+        return False
+    says = value_property(words.strip("()")) & {"quality", "status", "condition", "negation"}
+    return not says and words.strip("() ")[:1].isupper() and " " in words
+
+
+def _with_letters_apart(text: str, line: Line, last: str | None) -> Iterator[Element]:
+    """The elements; a letter read as a hemisphere in front is the next one of the list.
+
+    `D P; E 46-52.40S 122-18.51W`: a hemisphere stands behind that latitude.
+    """
+    taken = line.start
+    for index, element in enumerate(line.elements):
+        if element.end <= taken:
+            continue
+        words = text[element.start : element.end]
+        before = line.elements[index - 1] if index else None
+        is_free = before is None or before.kind in ("semicolon", "bar") or element.gap
+        end = element.end
+        behind = line.elements[index + 1] if index + 1 < len(line.elements) else None
+        if behind is not None and text[behind.start : behind.end].strip(" .,;") in _ENDS:
+            # `E  46-52.40S  122-18.51 W`: the last hemisphere is left over.
+            end = behind.end
+        is_lost = element.kind in ("point", "half") and (
+            end > element.end or (element.kind == "point" and element.value.point is None)
+        )
+        if is_lost and is_free and words[0] in _HEMISPHERES and words[1:2] in (" ", "\t"):
+            yield Element("label", element.start, element.start + 1, element.gap, words[0])
+            yield from elements_between(text, element.start + 1, end)
+            taken = end
+        else:
+            yield element
+
+
+def _with_references(text: str, line: Line, codes: set[str]) -> Line:
+    found: list[Element] = []
+    for element in line.elements:
+        if element.kind == "words":
+            found += _parted(text, element, codes)
+        else:
+            found.append(element)
+    return line if tuple(found) == line.elements else line._replace(elements=tuple(found))
+
+
+def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
+    """Words with the letters of the list among them as references."""
+    at = element.start
+    is_behind = False
+    for match in _NAMED.finditer(text, element.start, element.end):
+        before, behind = text[at : match.start()], text[match.end() : match.end() + 6]
+        if not before.strip() and not is_behind and not _FOLLOWS.match(behind):
+            # `A wreck has been found`: an article.
+            continue
+        if not _is_named(before, match[0], codes, is_behind=is_behind):
+            continue
+        start = match.start()
+        end = match.end()
+        if " to " in match[0] and before.rstrip().lower().endswith("from"):
+            # `From B to C` are the two places of a move.
+            end = start + match[0].index(" to ")
+        yield from _words(text, at, start, element)
+        gap = element.gap and start == element.start
+        yield Element("reference", start, end, gap)
+        at, is_behind = end, True
+        if end < match.end():
+            yield from _words(text, end, match.end() - 1, element)
+            yield Element("reference", match.end() - 1, match.end(), False)
+            at = match.end()
+    yield from _words(text, at, element.end, element)
+
+
+def _words(text: str, start: int, end: int, whole: Element) -> Iterator[Element]:
+    """What stands between two letters; behind one a command may stand: `At A insert …`."""
+    if start == whole.start:
+        if text[start:end].strip():
+            yield whole._replace(end=start + len(text[start:end].rstrip()))
+        return
+    yield from elements_between(text, start, end)
+
+
+def _is_named(before: str, written: str, codes: set[str], *, is_behind: bool) -> bool:
+    """Whether a capital names a place: behind a word that leads to one, or another letter."""
+    code = re.split(r" ?[-–] ?| to ", written)[0]
+    parts = read_phrase(before)
+    if not parts:
+        return code in codes and not is_behind
+    if is_behind and is_connector(before.strip()):
+        return True
+    if parts[-1].kind in ("words", "separator"):
+        return False
+    return code not in _OF_LIGHTS or parts[-1].kind != "to"

@@ -1,0 +1,1 @@
+"""Rows of tables and records: what each cell tells of one item."""

@@ -1,0 +1,53 @@
+"""The columns of the old and the new state: what a row of both does to its feature."""
+
+from __future__ import annotations
+
+from noticeparse.faults import Fault
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.item.states import set_replacement, set_states
+from noticeparse.layout.line.elements import words_of
+from noticeparse.layout.row.cells import is_nothing, span_of
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.verbs import canonical_verb
+
+
+def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
+    """Give an item what the columns OLD and NEW say, and the verb that they amount to."""
+    old, new = cells.get("old", []), cells.get("new", [])
+    if old and new and not cells.get("feature") and set_states(text, item, old, new):
+        return
+    if not (old or new) or any(e.kind in PLACES for e in old + new):
+        places = old + new + (cells.get("to", []) if cells.get("from") else [])
+        if any(e.kind in PLACES for e in places) and item.verb is None:
+            item.verb = "move"
+        return
+    if item.verb is not None and canonical_verb(item.verb) == "replace" and new:
+        set_replacement(text, item, old, new)
+        return
+    written, before = (
+        "" if is_nothing(words) else words.strip(" .-")
+        for words in (words_of(text, new), words_of(text, old))
+    )
+    if not new and before:
+        start, end = old[0].start, old[-1].end
+        values = {"written": words_of(text, old)}
+        item.faults.append(Fault("new-value-empty", start, end, values))
+    verb = canonical_verb(written) if written else "delete"
+    if verb in ("insert", "delete"):
+        item.verb = item.verb or written or "delete"
+        item.verb_piece = item.verb_piece or span_of(new)
+        if before and not (item.words and before.replace(" ", "").isalpha()):
+            # `charted` or `existing` beside the feature says nothing more of it.
+            item.words += [(e.start, e.end) for e in old]
+        return
+    if not before and canonical_verb(item.verb or "insert") == "insert":
+        item.verb = item.verb or "insert"
+        item.words += [(e.start, e.end) for e in new]
+        return
+    if item.verb is None and not item.words and has_kind(before) and has_kind(written):
+        item.verb = "replace"
+    item.verb = item.verb or "amend"
+    item.old = [(e.start, e.end) for e in old]
+    item.change = [(e.start, e.end) for e in new]

@@ -1,0 +1,144 @@
+"""Keys that lead to the places of a record, whether they are known or not: `Boundary: P, Q, R`.
+
+An office may name its places by any word.  What no key of places is must not pass for more of the
+value above it: the record with such places is held back.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence, Set
+
+from noticeparse.layout.column.columns import key_role
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import read_phrase
+from noticeparse.readers.verbs import canonical_verb
+
+UNKNOWN = "unknown_key"
+"""The role of places behind a key that does not say how the feature lies to them."""
+ENDS = "ends"
+"""The role of both ends of a line or a move behind one key: `From - to: P - Q`."""
+PLACED = frozenset(
+    "position numbered latitude longitude from to joining bounded centred old new feature change"
+    " remark vertex".split()
+)
+"""The roles of values that may hold places."""
+_BELOW_A_FEATURE = frozenset(
+    "position numbered latitude from joining bounded centred old new change".split()
+)
+_KEY = re.compile(r"[A-Za-z][A-Za-z0-9 /&().,'-]{0,40}:(?=\s|$)")
+_BY_PHRASE = {
+    "joining": "joining", "along": "joining", "bounded": "bounded", "within": "bounded",
+    "centred": "centred", "from_": "from", "to": "to", "at": "position",
+}  # fmt: skip
+_PLAIN = {
+    "point": "position", "points": "position", "site": "position", "spot": "position",
+    "lies": "position", "located": "position", "position is": "position",
+    "positions are": "position", "route": "joining", "track": "joining", "polygon": "bounded",
+    "path": "joining", "vertices": "numbered",
+}  # fmt: skip
+"""Words that lead to places here, and are no titles of columns."""
+_ALONE = frozenset("from to joining bounded centred".split())
+_PAIR = 2
+
+
+def with_place_key(text: str, line: Line) -> Line:
+    """The line; words with a colon before its places are a key."""
+    first = line.elements[0] if line.elements else None
+    if first is None or first.kind != "words":
+        return line
+    told = _KEY.match(text, first.start, first.end)
+    if told is None or not (_holds_place(line.elements) or _stands_alone(text, line)):
+        return line
+    key = first._replace(kind="key", end=told.end())
+    start = (
+        told.end() + len(text[told.end() : first.end]) - len(text[told.end() : first.end].lstrip())
+    )
+    rest = (first._replace(start=start),) if start < first.end else ()
+    return line._replace(elements=(key, *rest, *line.elements[1:]))
+
+
+def with_blank_key(text: str, line: Line, below: Line | None, known: Set[str]) -> Line:
+    """The line; one of the `known` keys alone, without a value, is a key all the same."""
+    first = line.elements[0] if len(line.elements) == 1 else None
+    if (
+        first is None
+        or first.kind != "words"
+        or text[first.start : first.end].strip() not in known
+    ):
+        return line
+    if below is not None and not below.is_blank and below.elements[0].kind != "key":
+        return line
+    return line._replace(elements=(first._replace(kind="key"),))
+
+
+def role_of_places(words: str, values: Sequence[Element]) -> str:
+    """The role of places behind a key within a record, by the key's words alone."""
+    plain = " ".join(words.lower().strip(" :").split())
+    role = _PLAIN.get(plain) or key_role(words, has_places=True)
+    if role in PLACED:
+        return role
+    kinds = [part.kind for part in read_phrase(words.strip(" :")) if part.kind != "separator"]
+    if kinds == ["from_", "to"]:
+        return ENDS
+    told = {_BY_PHRASE.get(kind, UNKNOWN) for kind in kinds}
+    only = all(e.kind in (*PLACES, "label", "semicolon", "bar") or _is_mark(e) for e in values)
+    return told.pop() if len(told) == 1 and only else UNKNOWN
+
+
+def leads_commands(role: str, line: Line) -> bool:
+    """Whether a whole item, its verb behind it, has a key: `Text: Buoy: delete in P`."""
+    at = next((i for i, e in enumerate(line.elements) if e.kind == "verb"), 0)
+    placed = _holds_place(line.elements[at:])
+    return at > 1 and placed and role in ("verb", "feature", "remark", "change")
+
+
+def is_below_a_feature(text: str, below: Line | None, *, is_key: bool) -> bool:
+    """Whether the line below a verb with its feature is a key that may stand there.
+
+    Where the verb is no key itself, that is one of places alone.
+    """
+    if below is None or below.is_blank:
+        return False
+    key = with_place_key(text, below).elements[0]
+    if key.kind != "key" or (key not in below.elements and has_kind(text[key.start : key.end])):
+        # `Insert the following:` above `Wreck: P` heads a list.
+        return False
+    if is_key and key_role(text[key.start : key.end], has_places=True) in _BELOW_A_FEATURE:
+        return True
+    return len(below.elements) == 1 or below.has("point", "half")
+
+
+def settled(text: str, cells: Cells) -> Cells:
+    """The cells of a record; two ends behind one key are those of its move, or of a line."""
+    if {"position", "centred"} <= cells.keys():
+        # `At: P` and `Centre: Q`: which of them is its place is not said.
+        cells[UNKNOWN] = [*cells.get(UNKNOWN, []), *cells.pop("centred")]
+    if ENDS not in cells:
+        return cells
+    ends = cells.pop(ENDS)
+    verb = canonical_verb(" ".join(text[e.start : e.end] for e in cells.get("verb", [])))
+    places = [e for e in ends if e.kind in PLACES]
+    if PLACED & cells.keys() - {"feature", "remark"} or len(places) != _PAIR:
+        return {**cells, UNKNOWN: ends}
+    if verb == "move":
+        return {**cells, "from": places[:1], "to": places[1:]}
+    return {**cells, "joining": ends}
+
+
+def _holds_place(elements: Sequence[Element]) -> bool:
+    return any(e.kind in ("point", "half", "reference") for e in elements)
+
+
+def _stands_alone(text: str, line: Line) -> bool:
+    """Whether a line is a key of places above them: `Boundary:`."""
+    words = text[line.start : line.end].strip()
+    is_key = len(line.elements) == 1 and words.endswith(":")
+    return is_key and role_of_places(words, ()) in _ALONE
+
+
+def _is_mark(element: Element) -> bool:
+    return element.kind == "words" and element.end - element.start < _PAIR

@@ -1,0 +1,58 @@
+"""Rows that say all of one item again for each of its places, as exports do.
+
+`1 | insert | cable | 1 | P`, `1 | insert | cable | 2 | Q`: a column of its own counts the places,
+or the number of the item alone tells that both rows are of one.
+"""
+
+from __future__ import annotations
+
+from noticeparse.faults import Fault
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import words_of
+from noticeparse.readers.verbs import canonical_verb
+
+_PLACED = frozenset({"position", "latitude", "longitude", "vertex"})
+
+
+class RepeatedRows:
+    """Holds what the row said that opened the last item."""
+
+    def __init__(self, text: str) -> None:
+        self.text = text
+        self._said: dict[str, str] = {}
+        self._count = 0
+
+    def opens(self, cells: Cells) -> None:
+        """Keep what a row that opens an item says."""
+        self._said = self._words(cells)
+        self._count = self._counted(cells)
+
+    def goes_on(self, cells: Cells) -> bool:
+        """Whether a row is one more place of the item that is open."""
+        said, count = self._words(cells), self._counted(cells)
+        if not said or not any(e.kind in PLACES for cell in cells.values() for e in cell):
+            return False
+        if any(self._said.get(role) != words for role, words in said.items()):
+            return False
+        if count:
+            return self._count > 0 and count > 1
+        is_move = canonical_verb(self._said.get("verb", "")) == "move"
+        return "label" in said and {"verb", "feature"} <= set(said) and not is_move
+
+    def fault_of(self, cells: Cells) -> list[Fault]:
+        """What is wrong with the count of a place that goes on with the one above."""
+        before, self._count = self._count, self._counted(cells)
+        if self._count in (0, before + 1):
+            return []
+        cell = cells["vertex"]
+        values = {"written": str(self._count), "before": str(before)}
+        return [Fault("place-not-next", cell[0].start, cell[-1].end, values)]
+
+    def _words(self, cells: Cells) -> dict[str, str]:
+        told = ((role, cell) for role, cell in cells.items() if role not in _PLACED)
+        return {role: words_of(self.text, cell) for role, cell in told}
+
+    def _counted(self, cells: Cells) -> int:
+        words = words_of(self.text, cells.get("vertex", []))
+        return int(words) if words.isdecimal() and len(words) < 4 else 0

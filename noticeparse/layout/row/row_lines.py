@@ -1,0 +1,158 @@
+"""Which lines below a row of titles are rows, and which are not or are the second line of one."""
+
+from __future__ import annotations
+
+from noticeparse.layout.column.titles import Cells, Column, Table
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
+from noticeparse.layout.opening.notice_openings import NoticeOpening
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.verbs import canonical_verb
+
+_OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
+_COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
+_PLACED = frozenset({"position", "latitude"})
+_LONGEST = 100
+_WORDS_OF_HEADING = 3
+
+
+def is_comment(text: str, table: Table | None, line: Line) -> bool:
+    """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
+    if table is None or table.mark == " ":
+        return False
+    return text[line.start : line.end].lstrip().startswith(_COMMENTS)
+
+
+def lone_verb(text: str, line: Line) -> Element | None:
+    """The verb of a line with nothing else but a letter before it: `B. Inserted`, `Marks deleted`.
+
+    It may be some words, of which the last is a participle.
+    """
+    *before, last = line.elements or (None,)
+    lettered = not before or [one.kind for one in before if one] == ["label"]
+    if last is None or not lettered:
+        return None
+    words = text[last.start : last.end]
+    commands = last.kind == "verb" or (
+        last.kind == "words"
+        and words[:1].isupper()
+        and words.endswith("ed")
+        and len(words.split()) <= _WORDS_OF_HEADING
+        and not has_kind(words)
+        and canonical_verb(words) is not None
+    )
+    return last if commands else None
+
+
+def awaits_points(text: str, line: Line) -> bool:
+    """Whether a line has words for a feature whose places stand below it."""
+    if line.is_blank or not line.has("verb", "words"):
+        return False
+    return text[line.start : line.end].rstrip().endswith(":")
+
+
+def heading_verb(text: str, line: Line) -> Element | None:
+    """The verb of a line that heads a table."""
+    verbs = [element for element in line.elements if element.kind == "verb"]
+    if len(verbs) == 1 and awaits_points(text, line):
+        return verbs[0]
+    return lone_verb(text, line)
+
+
+def heads_corners(text: str, titles: Table, line: Line) -> bool:
+    """Whether titles stand over numbered corners, whose area is named above or below them.
+
+    Hemispheres in the titles are those of the figures below, which cannot be read without.
+    """
+    first = text[line.start : line.end].split(None, 1)[0].lower().rstrip(".:")
+    has_own = not any(column.hemisphere for column in titles.columns)
+    return titles.mark == " " and has_own and first in ("corner", "vertex", "point")
+
+
+def heads_rows(text: str, line: Line) -> bool:
+    """Whether a line is the heading of other rows: `Delete the following marks:`."""
+    words = text[line.start : line.end].rstrip()
+    is_told = line.has("verb") and line.has("words") and words.endswith(":")
+    return is_told and not line.has("point", "half", "reference", "number")
+
+
+def is_heading(text: str, line: Line, cells: Cells) -> bool:
+    """Whether a line is a notice's number and heading, with words in the place of the verb."""
+    if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
+        return False
+    words = words_of(text, cells.get("verb", []))
+    return bool(words) and canonical_verb(words) is None and "." in words
+
+
+def is_lone_chart(text: str, line: Line, cells: Cells) -> bool:
+    """Whether a row has the number of its chart and nothing else: `12  -`."""
+    if set(cells) != {"chart"} or not line.has("words"):
+        return False
+    return words_of(text, cells["chart"]).strip().isdigit()
+
+
+def commands(line: Line) -> bool:
+    """Whether a line under columns of charts is an item: its verb leads words and a place."""
+    return line.has("words") and line.has("point", "half", "reference")
+
+
+def is_told(table: Table, opening: NoticeOpening) -> bool:
+    """Whether words lead to a number in no column of its own: `Notice 515(T)/26: the light …`."""
+    return table.mark == " " and opening.at > 0 and not opening.number.gap
+
+
+def opens_notice(text: str, table: Table, line: Line, opening: NoticeOpening) -> bool:
+    """Whether a number opens a notice: no column of the table is that of such numbers."""
+    if table.is_of_previous(text, line, opening.number):
+        return False
+    return "notice" not in table.roles or is_told(table, opening)
+
+
+def runs_through(table: Table, line: Line) -> bool:
+    """Whether words run on through the columns of notice and chart, as a sentence does."""
+    if table.mark != " ":
+        return False
+    start = end = -1
+    for element in line.elements:
+        if element.gap:
+            start = element.start - line.start
+        end = element.end - line.start
+        at = [i for i, column in enumerate(table.columns) if column.start <= start + 2]
+        if not at or table.columns[at[-1]].role not in _OF_HEADS:
+            continue
+        if any(column.start < end for column in table.columns[at[-1] + 2 :]):
+            return True
+    return False
+
+
+def tells_more(text: str, element: Element) -> bool:
+    """Whether words do more than link a place to those above: `and P`."""
+    if element.kind != "words" or not has_words(text, element):
+        return False
+    return not is_connector(text[element.start : element.end])
+
+
+def is_other_verb(table: Table, line: Line, cells: Cells) -> bool:
+    """Whether a line below the second one of a row has one more verb, and its place."""
+    told = [element.kind for element in cells.get("verb", [])]
+    return bool(table.below) and told == ["verb"] and line.has("point", "half")
+
+
+def second_line(text: str, table: Table, line: Line) -> Cells | None:
+    """The cells of a line that is the second of the row above it, or None.
+
+    Without titles for it only words for a feature are such a line, under columns without any.
+    """
+    below = table.below
+    if not below:
+        if "feature" in table.roles or "verb" not in table.roles or not table.roles & _PLACED:
+            return None
+        words = text[line.start : line.end].strip()
+        if any(element.kind != "words" for element in line.elements) or len(words) > _LONGEST:
+            return None
+        below = (Column("feature", 0),) if has_kind(words) else ()
+    if not below or line.has("number", "chart", "key"):
+        return None
+    if line.has("point", "half") and not any(column.role in _PLACED for column in below):
+        return None
+    return table._replace(columns=below, below=()).cells(text, line, None)

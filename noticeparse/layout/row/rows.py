@@ -1,0 +1,298 @@
+"""Rows of tables and `Key: value` blocks: what stands in which column tells what it is.
+
+A row of titles gives the columns; a block of keys is a row whose titles stand in front of the
+values. Both become cells by role, and cells become items.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from noticeparse.faults import Fault
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.drafts import Added, Group, Item, Place
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Element, words_of
+from noticeparse.layout.line.halves import join_halves, lone_half
+from noticeparse.layout.row.cells import (
+    awaits_destination,
+    changed_property,
+    goes_on_in_cells,
+    lone_axes,
+    quality_of,
+    set_label,
+    verb_above,
+    verb_and_change,
+    with_own_feature,
+    words_beside,
+)
+from noticeparse.layout.row.old_new import set_old_and_new
+from noticeparse.layout.row.place_keys import UNKNOWN
+from noticeparse.layout.row.repeated_rows import RepeatedRows
+from noticeparse.layout.row.row_faults import radius_of, row_faults
+from noticeparse.layout.row.wrapped_cells import Rest, take_rest
+from noticeparse.readers.places import is_connector
+from noticeparse.readers.positions import Point
+from noticeparse.readers.verbs import canonical_verb
+
+_NOT_OF_ITEM = frozenset({"chart", "notice", "previous", "remark", "offset", "cancels"})
+"""Roles of what a row says of its notice or chart, or what nobody reads."""
+_JOINTS = {
+    "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
+    "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
+    "clearance": ", vertical clearance ",
+}  # fmt: skip
+"""Roles whose words go with the feature, and what is read before them."""
+_NO_WORDS = frozenset({*PLACES, "label", "bar"})
+_PLACE_ROLES = (
+    "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
+)  # fmt: skip
+
+
+class RowReader:
+    """Turns rows into items, one after the other; a verb left blank is carried down."""
+
+    def __init__(self, text: str, codes: dict[str, str], verb: str | None = None) -> None:
+        self.text = text
+        self.codes = codes
+        """The verbs that letters stand for in the column of the verbs."""
+        self.items: list[Item] = []
+        self.verb = verb
+        self.before: Point | None = None
+        self._repeated = RepeatedRows(text)
+        self._held: tuple[Cells, str | None] | None = None
+        """The row above, and its unit of depths; the row below may hold the rest of its cells."""
+
+    def row(self, cells: Cells, depth_unit: str | None = None) -> None:
+        """Read one row: a new item, or more positions of the one before.
+
+        `depth_unit` is the unit that the title of the depth column states.
+        """
+        if self.takes_rest(cells):
+            return
+        self._give()
+        heading = verb_above(self.text, cells)
+        if heading is None:
+            self._held = (cells, depth_unit)
+        self.verb = heading or self.verb
+
+    def takes_rest(self, cells: Cells) -> bool:
+        """Take a row that is the rest of the one above it: longitudes, or more words."""
+        if self._held is None:
+            return False
+        above = self._held[0]
+        is_stacked = (
+            lone_axes(above) == {"latitude"}
+            and "latitude" not in above
+            and lone_axes(cells) == {"longitude"}
+            and set(cells) <= set(above)
+        )
+        if not is_stacked and not goes_on_in_cells(self.text, above, cells):
+            return False
+        for role, elements in cells.items():
+            above[role] = above.get(role, []) + elements
+        return True
+
+    def takes_wrapped(self, rest: Rest) -> bool:
+        """Take a line below the row above it as more of its cells."""
+        return self._held is not None and take_rest(self.text, self._held[0], rest)
+
+    def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
+        """Give the row above the cells of its second line, where it has none of their roles."""
+        if not is_first:
+            return self._add_other_verb(cells)
+        if self._held is None or set(cells) & set(self._held[0]):
+            return False
+        self._held[0].update(cells)
+        return True
+
+    def _add_other_verb(self, cells: Cells) -> bool:
+        """Read a row for the thing of the row above, which then has two verbs.
+
+        Which of them holds for a row below without a verb cannot be told.
+        """
+        if self._held is None or "feature" in cells or "feature" not in self._held[0]:
+            return False
+        self.row({"feature": self._held[0]["feature"], **cells}, self._held[1])
+        self._give()
+        self.verb = None
+        return True
+
+    def finished(self) -> list[Item]:
+        """The items of all rows."""
+        self._give()
+        return self.items
+
+    def _give(self) -> None:
+        held, self._held = self._held, None
+        if held is not None:
+            self._row(with_own_feature(held[0]), held[1])
+
+    def _row(self, cells: Cells, depth_unit: str | None) -> None:
+        groups = list(self._groups(cells))
+        unread = list(row_faults(self.text, cells))
+        last = self.items[-1] if self.items else None
+        if last is not None and self._goes_on(cells):
+            self._go_on(last, cells, groups)
+            last.faults += unread
+            return
+        if last is not None and last.groups and self._repeated.goes_on(cells):
+            last.faults += [*unread, *self._repeated.fault_of(cells)]
+            last.groups[-1].role = last.groups[-1].role or "numbered"
+            last.groups[-1].places += [place for group in groups for place in group.places]
+            last.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
+            return
+        self._repeated.opens(cells)
+        item = Item(groups=groups, faults=unread)
+        self._set_verb(item, cells)
+        self._set_words(item, cells, depth_unit)
+        if item.change and not cells.get("new") and not cells.get("change"):
+            # `Replaced by light-buoy`: light and name are those of the new one.
+            item.change += [piece for added in item.added for piece in added.pieces]
+            item.added = []
+        set_old_and_new(self.text, item, cells)
+        set_label(self.text, item, cells, self.codes)
+        item.radius = radius_of(cells)
+        item.pieces = sorted(
+            (e.start, e.end)
+            for role, cell in cells.items()
+            if role not in _NOT_OF_ITEM
+            for e in cell
+            if role != "quality" or (e.start, e.end) in item.tail
+        )
+        self.items.append(item)
+
+    def _words(self, elements: list[Element]) -> str:
+        return words_of(self.text, elements)
+
+    def _goes_on(self, cells: Cells) -> bool:
+        if any(role in cells for role in ("old", "new", "number")):
+            return False
+        for role in ("verb", "feature", "position"):
+            words = self._words([e for e in cells.get(role, []) if e.kind not in _NO_WORDS])
+            if words and not is_connector(words):
+                return False
+        return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
+
+    def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
+        lead = [
+            e
+            for role in ("verb", "feature", "position")
+            for e in cells.get(role, [])
+            if e.kind == "words"
+        ]
+        pieces = [(e.start, e.end) for e in lead]
+        for group in groups:
+            if group.role is None and not lead and awaits_destination(item):
+                group.role = "to"
+                item.groups.append(group)
+            elif group.role is None and not lead and item.groups:
+                item.groups[-1].places += group.places
+            else:
+                group.lead = pieces + group.lead
+                item.groups.append(group)
+        item.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
+
+    def _set_verb(self, item: Item, cells: Cells) -> None:
+        cell = cells.get("verb", [])
+        if cell and cell[0].kind == "key":
+            self.verb, cell = None, []
+        if cell:
+            written = self._words(cell)
+            words = self.codes.get(written.strip(" .()"), written)
+            start, end = cell[0].start, cell[-1].end
+            divided = verb_and_change(self.text, start, end)
+            if divided is not None:
+                (start, end), new = divided
+                words, item.change = self.text[start:end], [new]
+            if canonical_verb(words) is None and ":" not in words:
+                self.verb = None
+                item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
+                return
+            self.verb = words
+            item.verb_piece = (start, end)
+            item.added += changed_property(self.text, cell[0])
+        else:
+            own = next((e for e in cells.get("feature", []) if e.kind == "verb"), None)
+            if own is not None:
+                self.verb = self.text[own.start : own.end]
+                item.verb_piece = (own.start, own.end)
+        item.verb = self.verb
+
+    def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
+        for element in cells.get("feature", []):
+            if element.kind not in PLACES and element.kind not in ("label", "verb"):
+                item.words.append((element.start, element.end))
+        before, behind = words_beside(self.text, cells)
+        item.words += before
+        item.tail += behind + quality_of(self.text, cells)
+        for role, joint in _JOINTS.items():
+            pieces = [(e.start, e.end) for e in cells.get(role, []) if e.kind not in PLACES]
+            if not pieces:
+                continue
+            if not item.words:
+                item.words += pieces
+                continue
+            written = self._words(cells[role])
+            quoted = '"' if role in ("name", "legend") and '"' not in written else ""
+            unit = f" {depth_unit}" if role == "depth" and depth_unit else ""
+            if role == "depth" and cells.get("unit"):
+                unit = f" {self._words(cells['unit'])}"
+            item.added.append(Added(joint + quoted, pieces, quoted + unit))
+        item.change += [(e.start, e.end) for e in cells.get("change", [])]
+
+    def _groups(self, cells: Cells) -> Iterator[Group]:
+        merged = cells.get("latitude", []) + cells.get("longitude", [])
+        sources = [
+            (None, cells.get("feature", [])),
+            (None, cells.get("position", [])),
+            (None, merged),
+            (None, cells.get(UNKNOWN, [])),
+            (None, cells.get("from", [])),
+            (None, cells.get("old", [])),
+            ("numbered", cells.get("numbered", [])),
+            ("joining", cells.get("joining", [])),
+            ("bounded", cells.get("bounded", [])),
+            ("centred", cells.get("centred", [])),
+            ("to", cells.get("to", [])),
+            ("to", cells.get("new", [])),
+        ]
+        for role, elements in sources:
+            yield from self._cell_groups(role, elements)
+
+    def _cell_groups(self, role: str | None, elements: list[Element]) -> Iterator[Group]:
+        group = Group(role=role)
+        lead: list[Element] = []
+        label: str | None = None
+        for element in self._joined(elements):
+            if element.kind == "label":
+                label = element.value
+            elif element.kind not in PLACES:
+                lead.append(element)
+                continue
+            else:
+                words = self._words(lead)
+                if group.places and words.strip(" ,;.") and is_connector(words):
+                    yield group
+                    group = Group(role=role, lead=[(e.start, e.end) for e in lead])
+                lead = []
+                group.places.append(Place(element, label))
+                label = None
+        if group.places:
+            yield group
+
+    def _joined(self, elements: list[Element]) -> Iterator[Element]:
+        half: Element | None = None
+        for element in elements:
+            if element.kind != "half":
+                yield element
+                continue
+            if half is None:
+                half = element
+                continue
+            point = join_halves(half, element, self.before)
+            half = None
+            self.before = point.value.point
+            yield point
+        if half is not None:
+            yield half._replace(kind="point", value=lone_half(half, None))

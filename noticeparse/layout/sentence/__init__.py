@@ -1,0 +1,1 @@
+"""Sentences, and what stands before them on their line."""

@@ -1,0 +1,298 @@
+"""Blocks of keys within a bulletin, `Key: value` on each line: a block is one row of a table."""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.body.prose import paragraph
+from noticeparse.layout.column.columns import key_role
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.drafts import Prose
+from noticeparse.layout.item.new_things import with_new_thing
+from noticeparse.layout.item.told_states import read_state
+from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.place.lettered_places import is_lettered
+from noticeparse.layout.row.place_keys import (
+    PLACED,
+    UNKNOWN,
+    is_below_a_feature,
+    leads_commands,
+    role_of_places,
+    settled,
+    with_blank_key,
+    with_place_key,
+)
+from noticeparse.layout.sentence.sentences import sentences
+from noticeparse.layout.table.tables import TableReader
+from noticeparse.readers.references import is_marked
+from noticeparse.readers.verbs import canonical_verb
+
+_NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
+_STATES = frozenset(("old", "new", "to", "from", "change"))
+_LISTED = frozenset({"position", "numbered", "joining", "bounded"})
+# Keys that other lines answer to as well; here they only tell that the line is no part of a block.
+_OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
+_COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
+
+
+class KeyReader:
+    """Holds the open block of keys, which goes where the row of a table would go."""
+
+    def __init__(self, assembly: Assembly, tables: TableReader) -> None:
+        self.assembly = assembly
+        self.text = assembly.text
+        self._tables = tables
+        self.following: Line | None = None
+        """The line below the one that is read."""
+        self._block: Cells = {}
+        self._last_role = ""
+        self._verb_keys: set[str] = set()
+        self._opening = ""
+        """The key that opened a notice last."""
+
+    @property
+    def block_is_open(self) -> bool:
+        """Whether a record of keys is under way."""
+        return bool(self._block)
+
+    def before(self, following: Line | None, line: Line) -> Line:
+        """The line as it reads above the one that follows: `New:` before an item is its verb."""
+        self.following = following
+        if self._block or self._tables.table is not None:
+            return line
+        return with_new_thing(self.text, line, self.assembly.body, following)
+
+    def takes_key(self, line: Line) -> bool:
+        """Read a `Key: value` line, if its key is known here."""
+        line = with_place_key(self.text, line) if self._block else line
+        line = with_blank_key(self.text, line, self.following, self._verb_keys)
+        if line.elements and line.elements[0].kind == "verb":
+            return self._takes_verb_key(line)
+        if not line.elements or line.elements[0].kind != "key":
+            return False
+        notice = self.assembly.notice
+        if notice is not None and notice.is_radio:
+            # `FROM:`, `SUBJECT:`, `POSITION:` are words of the message.
+            return False
+        key = line.elements[0]
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        has_places = any(e.kind in ("point", "half", "reference") for e in values)
+        role = key_role(self.assembly.words(key), has_places=has_places)
+        if self._block and has_places and role not in PLACED:
+            role = role_of_places(self.assembly.words(key), values)
+            values = [key, *values] if role == UNKNOWN else values
+        if role is None:
+            return False
+        if notice is not None and self._counts(role, values):
+            self.end_block()
+            notice.clauses.append((key.start, values[-1].end))
+            return True
+        if role in ("from", "to") and not self._block and not has_places:
+            # `To: Masters and pilots`: the head of a letter.
+            self.assembly.add_prose(Prose([(line.elements[0].start, line.end)], values))
+            return True
+        if not self._block and leads_commands(role, line):
+            self.assembly.body.append(line)
+            return True
+        if not self._block and self._only_leads(role, line):
+            self.assembly.body.append(
+                line._replace(elements=(key._replace(kind="words"), *line.elements[1:]))
+            )
+            return True
+        if self._block and role in ("notice", "previous"):
+            self._of_block(role, key, values)
+            return True
+        if role == "notice" and (number := self._number(key, values)) is not None:
+            if self.assembly.is_by_chart or not self.assembly.cut.falls_before(line):
+                self.end_block()
+                self.assembly.open_notice(number, line.start)
+            return True
+        if role in _NOTICE_KEYS and self.assembly.notice is not None:
+            self._of_notice(role, line)
+            return True
+        if role == "feature" and values and not self._block and self._is_prose(values):
+            role = "remark"
+        if role == "remark" and values and self._is_wording():
+            role = "legend"
+        if role == "remark" and values:
+            self.end_block()
+            self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
+            return True
+        if role in _OTHER_KEYS:
+            return False
+        self._of_block(role, key, values)
+        return True
+
+    def _counts(self, role: str, values: list[Element]) -> bool:
+        """Whether a key only counts the record below it: `Correction: 1 of 4`."""
+        below = self.following.elements if self.following else ()
+        words = " ".join(self.assembly.words(one) for one in values)
+        opens = bool(below) and below[0].kind == "key"
+        return (
+            role in ("verb", "feature", "items") and opens and _COUNT.fullmatch(words) is not None
+        )
+
+    def _number(self, key: Element, values: list[Element]) -> Element | None:
+        """The number of the notice that a key opens, behind the letters of its office if any."""
+        at = next((i for i, one in enumerate(values[:2]) if one.kind == "number"), None)
+        letters = "".join(self.assembly.words(one) for one in values[:at])
+        if at is None or not (letters.isupper() or not letters):
+            return None
+        word = self.assembly.words(key).strip(" .:").lower()
+        is_open = self.assembly.notice is not None and self._opening != word
+        if word.startswith("ref") and is_open:
+            # Within a notice that was opened otherwise a reference names another one.
+            return None
+        self._opening = word
+        return values[at]
+
+    def _is_prose(self, values: list[Element]) -> bool:
+        """Whether what stands behind `Details:` is the body of a notice in prose."""
+        notice = self.assembly.notice
+        marked = notice is not None and is_marked(notice.number_words)
+        return marked and all(e.kind != "verb" for e in values)
+
+    def _only_leads(self, role: str, line: Line) -> bool:
+        """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
+        if read_state(self.text, line) is not None and self._follows_a_place(role):
+            return True
+        behind = [element.kind for element in line.elements[1:3]]
+        if role == "position":
+            return is_lettered(self.text, line.elements[1:3])
+        return role == "feature" and behind[:1] == ["verb"]
+
+    def _follows_a_place(self, role: str) -> bool:
+        """Whether a key tells a state of the thing named with its place above: `New range: 9M`."""
+        above = self.assembly.body[-1] if self.assembly.body else None
+        if above is None or above.is_blank or role not in _STATES:
+            return False
+        return above.has("point", "half") or read_state(self.text, above) is not None
+
+    def _is_wording(self) -> bool:
+        """Whether the open record is of a legend or note, so that `Text:` gives its words."""
+        words = " ".join(self.assembly.words(e) for e in self._block.get("feature", []))
+        told = words.strip(" ,.:").lower()
+        return told.endswith(("legend", "note")) and "legend" not in self._block
+
+    def _takes_verb_key(self, line: Line) -> bool:
+        """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
+        verb, *values = line.elements
+        is_key = self.text[verb.end : verb.end + 4].lstrip()[:1] == ":"
+        if any(e.kind not in ("words", "label") for e in values):
+            return False
+        if not is_below_a_feature(self.text, self.following, is_key=is_key):
+            return False
+        values = [e._replace(start=self._behind_mark(e)) for e in values]
+        values = [e for e in values if has_words(self.text, e)]
+        if not values:
+            return False
+        self.end_block()
+        if is_key:
+            # The colon behind it belongs to the verb.
+            verb = verb._replace(end=self.text.index(":", verb.end) + 1)
+        self._of_block("verb", verb, [verb])
+        self._of_block("feature", verb, values)
+        return True
+
+    def _behind_mark(self, element: Element) -> int:
+        words = self.assembly.words(element)
+        return element.end - len(words.lstrip(": "))
+
+    def goes_on_with_value(self, line: Line) -> bool:
+        """Take a line without a key as more of the value above it in an open record."""
+        if not self._block or not self._last_role or line.has("chart", "rule", "number"):
+            return False
+        if self._is_command(line):
+            self.end_block()
+            return False
+        self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
+        return True
+
+    def _is_command(self, line: Line) -> bool:
+        """Whether a line commands something of its own, and is no more of the value above it."""
+        first = line.elements[0]
+        if first.kind != "verb":
+            return False
+        placed = any(
+            e.kind in ("point", "half", "reference") for e in self._block[self._last_role]
+        )
+        return placed or self.text[first.end : line.end].lstrip()[:1] == ":"
+
+    def _of_notice(self, role: str, line: Line) -> None:
+        notice = self.assembly.notice
+        assert notice is not None
+        values, rest = self._without_statements(role, list(line.elements[1:]))
+        values = [e for e in values if has_words(self.text, e)]
+        pieces = [(e.start, e.end) for e in values]
+        if role == "heading":
+            # As one piece: `works ended; notice 21(T)/26 is cancelled` is a sentence.
+            notice.heading += [(pieces[0][0], pieces[-1][1])] if pieces else []
+            if any(e.kind in ("point", "half") for e in values):
+                self.assembly.add_prose(paragraph(self.text, values))
+        elif role == "source":
+            notice.sources += pieces
+        elif values:
+            notice.clauses.append((line.elements[0].start, values[-1].end))
+        if rest:
+            self.end_block()
+            self.assembly.body.append(line._replace(elements=tuple(rest)))
+
+    def _without_statements(
+        self, role: str, values: list[Element]
+    ) -> tuple[list[Element], list[Element]]:
+        """What is said of the notice, and the sentences behind it, which are of its body."""
+        said = list(sentences(self.text, values))
+        for index, sentence in enumerate(said):
+            if role == "heading":
+                commands = any(e.kind in ("verb", "passive") for e in sentence)
+                behind = [e for one in said[index:] for e in one]
+                placed = any(e.kind in ("point", "half", "reference") for e in behind)
+                is_statement = commands and placed
+            else:
+                is_statement = index > 0 and role != "source"
+            if is_statement:
+                kept = [e for one in said[:index] for e in one]
+                return kept, [e for one in said[index:] for e in one]
+        return values, []
+
+    def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
+        if role == "verb" and {"verb", "feature"} <= self._block.keys():
+            is_verb = canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None
+            if is_verb or self.assembly.words(key) in map(self.assembly.words, self._block["key"]):
+                self.end_block()
+            else:
+                role = "change"
+        if role in self._block and not (role == self._last_role and role in _LISTED):
+            self.end_block()
+        self._block.setdefault("key", []).append(key)
+        self._verb_keys |= {self.assembly.words(key)} if role == "verb" and values else set()
+        if role == "radius":
+            values = [key, *values]
+        self._block.setdefault(role, []).extend(values)
+        self._last_role = role
+
+    def takes_chart(self, line: Line, *, behind_blank: bool) -> bool:
+        """Whether a chart line stands within an open record, as one of its keys."""
+        if not self._block or line.elements[0].kind != "chart":
+            return False
+        if behind_blank and "chart" not in self._block and "verb" in self._block:
+            # The record above is whole and names no chart of its own: this is a head.
+            return False
+        values = [e for e in line.elements[1:] if has_words(self.text, e)]
+        if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
+            return False
+        self._of_block("chart", line.elements[0], values)
+        return True
+
+    def end_block(self) -> None:
+        """End the open block of keys: it is one row."""
+        block, self._block = self._block, {}
+        keys = block.pop("key", [])
+        block = settled(self.text, block)
+        self._last_role = ""
+        if any(block.values()):
+            if block.get("verb") == []:  # `Action: -`: no verb above holds for this record.
+                block["verb"] = keys[:1]
+            self._tables.heads.take(block)
+            self.assembly.add_row(block)

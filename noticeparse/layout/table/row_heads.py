@@ -1,0 +1,141 @@
+"""The notice and the chart that a row of a table, or a block of keys, names."""
+
+from __future__ import annotations
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.line.elements import Element, words_of
+from noticeparse.layout.opening.recognise import names_panel
+from noticeparse.layout.row.row_numbers import row_number, take_bracketed
+from noticeparse.readers.heads import read_parts
+
+HEAD_CELLS = (
+    "chart", "international", "panel", "edition", "edition_date", "datum",
+)  # fmt: skip
+"""Roles of the columns that are the head of a chart."""
+
+
+class RowHeads:
+    """Opens notices and chart sections as the rows name them."""
+
+    def __init__(self, assembly: Assembly) -> None:
+        self.assembly = assembly
+        self.names_notices = False
+        """Whether rows of the open table have named their notices."""
+        self._unread = ""
+        """The words in the column of the notices that are no number of one."""
+        self._panel = ""
+        """The words in the column of the panels, of the last row that named a chart."""
+        self._datums: set[Piece] = set()
+        """Where cells of a datum stand."""
+
+    def take(self, cells: Cells) -> None:
+        """Go on under the notice and chart that the cells name."""
+        before = take_bracketed(self.assembly.text, cells)
+        self._takes_head(cells)
+        if (notice := self.assembly.notice) is not None:
+            notice.cancelled += [
+                (e.start, e.end)
+                for e in cells.get("cancels", [])
+                if e.kind in ("number", "words") and self.assembly.words(e).strip(" ,;&-")
+            ]
+        if before is not None and self.assembly.charts:
+            chart = self.assembly.charts[-1]
+            chart.previous = chart.previous or before
+
+    def _takes_head(self, cells: Cells) -> None:
+        is_new = self._takes_notice(cells)
+        datum = [(e.start, e.end) for e in cells.get("datum", [])]
+        is_new |= self._is_other(datum)
+        self._datums.update(datum)
+        is_other = self._is_other_panel(cells)
+        if not cells.get("chart") and not is_new and not is_other:
+            return
+        panel = self._bare_panel(cells)
+        pieces = [
+            (e.start, e.end)
+            for role in HEAD_CELLS
+            for e in cells.get(role, [])
+            if role != "panel" or panel is None
+        ]
+        previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
+        named = [e for e in cells.get("chart", []) if e.kind != "chart"]
+        chart = " ".join(self.assembly.words(e) for e in named)
+        charts = self.assembly.charts
+        current = charts[-1].number if charts else None
+        if not chart and charts:
+            head = charts[-1].head
+            kept = [piece for piece in head if not datum or piece not in self._datums]
+            if is_other:
+                kept = [one for one in kept if not names_panel(self.assembly.text[slice(*one)])]
+                kept += [one for one in pieces if one not in datum]
+            chart, pieces = current or "", kept + datum
+        if is_new or is_other or chart != current:
+            items = cells.get("items", [])
+            letters = (items[0].start, items[-1].end) if items else None
+            before = (previous[0][0], previous[-1][1]) if previous else None
+            words = " ".join(self.assembly.text[slice(*piece)] for piece in datum)
+            if words and not any(part.kind == "DATUM" for part in read_parts(words)):
+                cells["unknown_datum"] = cells["datum"]
+            self.assembly.open_row_chart(pieces, chart, before, letters, panel=panel)
+
+    def _is_other_panel(self, cells: Cells) -> bool:
+        """Whether a row names another panel than the one above, or the chart without any."""
+        if not cells.get("panel") and not cells.get("chart"):
+            return False
+        words = words_of(self.assembly.text, cells.get("panel", []))
+        above, self._panel = self._panel, words
+        return words != above and bool(self.assembly.charts)
+
+    def _bare_panel(self, cells: Cells) -> Piece | None:
+        """The cell of a panel that has no word for one: `A`, `Pell Basin`."""
+        cell = cells.get("panel", [])
+        if not cell or names_panel(words_of(self.assembly.text, cell)):
+            return None
+        return cell[0].start, cell[-1].end
+
+    def _is_other(self, datum: list[Piece]) -> bool:
+        """Whether the datum of a row is another than that of the section that is open."""
+        text, charts = self.assembly.text, self.assembly.charts
+        head = [text[slice(*piece)] for piece in charts[-1].head] if charts else []
+        return bool(charts) and any(text[slice(*piece)] not in head for piece in datum)
+
+    def _takes_notice(self, cells: Cells) -> bool:
+        """Open the notice of a row; whether it is another than that of the row above."""
+        number = row_number(self.assembly.text, cells)
+        notice = self.assembly.notice
+        if number is None:
+            if self._is_of_other_year(cells):
+                # `451 | 26`, and below it ` | 27`: no notice that was named is of this year.
+                cells["unread"] = cells.pop("year")
+                return self._opens_unread(cells["unread"])
+            is_several = sum(e.kind == "number" for e in cells.get("notice", [])) > 1
+            if not (is_several or (self.names_notices and cells.get("notice"))):
+                return False
+            # Rows of a number that cannot be read are not given to the notice above.
+            cells["unread"] = cells.pop("notice")
+            return self._opens_unread(cells["unread"])
+        self.names_notices = True
+        is_new = notice is None or notice.number_words != number.words
+        if is_new:
+            self.assembly.switch_notice(number.words, number.element.start, number.element)
+        return is_new
+
+    def _is_of_other_year(self, cells: Cells) -> bool:
+        """Whether a row without a number names another year than the notice that is open."""
+        year = " ".join(self.assembly.words(e) for e in cells.get("year", [])).strip()
+        notice = self.assembly.notice
+        if cells.get("notice") or not year or notice is None or notice.number_words is None:
+            return False
+        return not notice.number_words.endswith(year[-2:])
+
+    def _opens_unread(self, cell: list[Element]) -> bool:
+        """Open a notice without a number, unless the row above has the same words for its own."""
+        words = " ".join(self.assembly.words(e) for e in cell)
+        notice = self.assembly.notice
+        if notice is not None and notice.number is None and words == self._unread:
+            return False
+        self._unread = words
+        self.assembly.open_unread(cell[0].start)
+        return True
