@@ -66,3 +66,36 @@ def test_a_thing_beside_the_place_is_not_put_there(words: str, code: str) -> Non
 def test_a_place_of_its_own_is_kept() -> None:
     text = f"A wreck has been found in {P} and the rock close N of it in {Q} has been removed.\n"
     assert ("insert", "wreck", [AT_P]) in told(parse(HEAD + text))
+
+
+@pytest.mark.parametrize(
+    ("above", "below"),
+    [
+        (f"At {P}\nInsert wreck", "rock"),
+        (f"{P}\nInsert wreck", f"rock\n{Q}\nDelete pile"),
+        (f"{P} Insert wreck", f"depth 5m\n{Q} Delete pile"),
+        (f"{P} Insert wreck", f"obstruction, least depth 4m\n{Q} Delete pile"),
+    ],
+)
+def test_a_bare_thing_close_below_an_item_is_told(above: str, below: str) -> None:
+    text = f"{HEAD}{above}\n{below}\n"
+    bulletin = parse(text)
+    assert told(bulletin)[0] == ("insert", "wreck", [AT_P])
+    assert errors(bulletin) == {"item-without-verb"}
+    [span] = [one.span for one in bulletin.findings if one.code == "item-without-verb"]
+    assert span is not None
+    assert text[span.start : span.end] == below.splitlines()[0]
+
+
+@pytest.mark.parametrize(
+    "below",
+    [
+        "Buoy reported by the master of a yacht",
+        "Note: buoy laid in 2025",
+        "Lights in this area are on the list below.",
+        "\nLight-buoys of the outer channel",
+    ],
+)
+def test_what_is_said_of_things_is_no_bare_thing(below: str) -> None:
+    bulletin = parse(f"{HEAD}{P} Insert wreck\n{below}\n{Q} Delete pile\n")
+    assert errors(bulletin) == set()

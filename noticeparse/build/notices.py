@@ -18,7 +18,7 @@ from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.told_sections import told_sections
-from noticeparse.build.untold_changes import changes_without_place, is_for_charts
+from noticeparse.build.untold_changes import is_for_charts, lost_changes
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.findings import Located, is_error, once_a_section
@@ -83,8 +83,9 @@ class NoticeBuilder:
         for start, end in draft.idle_verbs:
             values = {"written": self.context.written(start, end)}
             self._fault(Fault("verb-without-item", start, end, values), [self.path])
-        untold = changes_without_place(self.context, draft, charts) if self.is_for_charts else ()
-        for fault in (*charts_in_passing(self.context, draft, sections), *untold):
+        items = [item for section in sections for item in section.items]
+        lost = lost_changes(self.context, draft, self.ref, items, charts)
+        for fault in (*charts_in_passing(self.context, draft, sections), *lost):
             self._fault(fault, [self.path])
         unsure = bound_to_one_chart(self.context, draft, sections)
         for fault in (*unsure, *charts_at_foot(self.context, draft)):

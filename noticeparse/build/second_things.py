@@ -1,4 +1,4 @@
-"""A second thing in the words of an item: the one that a clause is about, or one joined by `and`.
+"""A second thing in the words of an item: the one of a clause, or one joined by `and`, `also`.
 
 `the buoy that marked the wreck` is the buoy; `the buoy and the beacon` are two, of which the
 record of one action holds one.
@@ -18,7 +18,10 @@ _CLAUSE = re.compile(
     r"|show|l(?:ay|ie)|stand|stood|support|cover|serv|denot)[a-z]* (?:an? |the )?(?P<other>[^,;]+)"
 )
 _JOINED = re.compile(
-    r"(?<![a-z-])and (?P<article>(?:the|an?|another|one) )?(?P<other>[^,;]+)", re.IGNORECASE
+    r"(?<![a-z-])(?:(?P<adds>(?:and )?(?:also|plus|besides|including|as well as|in addition to"
+    r"|(?:together|along) with)|\+|&)|and) "
+    r"(?P<article>(?:the|an?|another|one) )?(?P<other>[^,;]+)",
+    re.IGNORECASE,
 )
 # `a wreck buoy` is a buoy; `a wreck starboard-hand buoy` are two things without a joint.
 _RUN_ON = re.compile(
@@ -51,6 +54,7 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
         has_form = known is not None and bool(known.form)
         own = set(second.s57[:1]) - _GOES_WITH
         is_danger = own <= _DANGERS and _DANGERS.issuperset(feature.s57[:1] or [""])
-        if (own or has_form) and (found["article"] or (is_danger and own != {*feature.s57[:1]})):
+        adds = found["article"] or found["adds"]
+        if (own or has_form) and (adds or (is_danger and own != {*feature.s57[:1]})):
             return found.span("other")
     return None

@@ -1,4 +1,4 @@
-"""Sentences among the remarks that tell of a change of a thing, but not where: it may be lost.
+"""What among the remarks may be a change that is lost: sentences without a place, bare things.
 
 `A wreck has been found in P. The light-buoy nearby has been removed.`: the removal is no action.
 What says again what an action of the notice does is only told of it.
@@ -7,23 +7,31 @@ What says again what an action of the notice does is only told of it.
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 
-from noticeparse.build.extents import quoting
+from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.drafts import Item, NoticeDraft
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element
-from noticeparse.layout.line.joints import tells_no_change
+from noticeparse.layout.line.joints import opens_note, tells_no_change
 from noticeparse.layout.sentence.sentences import statements
-from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
 
 _FORMS = ("has been ", "have been ", "is ", "are ", "is to be ", "are to be ", "was ", "were ")
 
+
+_CLOSE_BELOW = re.compile(r"[ .;,]{0,20}\n[ \t]{0,200}")
+
+_SAID = re.compile(
+    r"\b(?:is|are|was|were|be|been|has|have|will|shall|should|must|may|by|see|refer)\b", re.I
+)
+"""Words of a sentence that tells something; a bare thing has none of them."""
 
 _SUMMARY = re.compile(r"\b(?:below|above|following|follows?|herein|hereunder|overleaf)\b", re.I)
 
@@ -43,7 +51,20 @@ def is_for_charts(draft: NoticeDraft, number: NoticeRef | None) -> bool:
     return not draft.is_radio and (number is None or number.status == "permanent")
 
 
-def changes_without_place(
+def lost_changes(
+    context: Context,
+    draft: NoticeDraft,
+    number: NoticeRef | None,
+    items: Sequence[Item],
+    charts: Sequence[ChartSection],
+) -> Iterator[Fault]:
+    """The faults of a notice's remarks, whose items and charts these are."""
+    if is_for_charts(draft, number):
+        yield from _changes_without_place(context, draft, charts)
+    yield from _things_without_verb(context, draft, items)
+
+
+def _changes_without_place(
     context: Context, draft: NoticeDraft, charts: Sequence[ChartSection]
 ) -> Iterator[Fault]:
     """A fault for each such sentence of a permanent notice."""
@@ -56,6 +77,28 @@ def changes_without_place(
             if told is not None and told not in done:
                 start, end = sentence[0].start, sentence[-1].end
                 yield quoting(context, "change-without-place", (start, end))
+
+
+def _things_without_verb(
+    context: Context, draft: NoticeDraft, items: Sequence[Item]
+) -> Iterator[Fault]:
+    """A fault for each thing close below an item that has neither a command nor a sentence.
+
+    `At P`, `Insert wreck` and below it `rock`: it may belong to the verb, the place or neither.
+    """
+    text = context.text
+    ends = sorted(item_extent(item)[1] for item in items)
+    for prose in draft.prose if ends else ():
+        if any(e.kind != "words" for e in prose.elements) or not prose.elements:
+            continue
+        start, end = prose.elements[0].start, prose.elements[-1].end
+        above = bisect_right(ends, start) - 1
+        if above < 0 or _CLOSE_BELOW.fullmatch(text, ends[above], start) is None:
+            continue
+        words = text[start:end]
+        is_said = words.endswith(".") or opens_note(words) or _SAID.search(words) is not None
+        if not is_said and leads_feature(words):
+            yield quoting(context, "item-without-verb", (start, end))
 
 
 def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
