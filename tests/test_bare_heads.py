@@ -147,3 +147,14 @@ def test_a_head_right_above_its_chart_needs_no_blank_line() -> None:
     assert (first.id, [one.chart for one in first.charts]) == ("511/26", ["45"])
     assert [one.chart for one in second.charts] == ["47"]
     assert (second.number, [one.number for one in second.cancels]) == (512, [500])
+
+
+@pytest.mark.parametrize("mark", ["*", "* ", "*  "])
+def test_a_star_may_stand_before_the_number(mark: str) -> None:
+    text = (
+        f"{FRONT}{mark}No. 511  OSSEL BANK\nChart 45 [498/26]\nInsert wreck {P}\n\n"
+        f"No. 512  FELL\nChart 47 [499/26]\nInsert pile {Q}\n"
+    )
+    first, second = parse(text).notices
+    assert (first.id, first.heading, first.original_information) == ("511/26", "OSSEL BANK", True)
+    assert (second.id, second.original_information) == ("512/26", False)

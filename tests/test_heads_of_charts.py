@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, WRECK_AND_ROCK, P, Q, told
+from tests.short_notices import HEAD, WRECK_AND_ROCK, P, Q, codes, told
 
 ITEMS = f"Insert wreck {P}\nDelete rock {Q}\n"
 
@@ -211,3 +211,31 @@ def test_the_notices_before_of_charts_that_share_a_head(
     assert [one.datum is not None for one in notice.charts] == [True, True]
     if is_stacked:
         assert notice.heading == "Quill Sound, Old Harbour"
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Charts 212 and 215. Prev. 71 and 40.",
+        "Charts 212 and 215, last notice 71 and 40",
+        "Charts 212, 215 [71, 40]",
+        "Charts 212, 215 (last corrections 71, 40)",
+        "Charts 212, 215 (last corrections 71 and 40 respectively)",
+        "Charts 212 and 215, previous updates 71 and 40",
+        "Charts 212 and 215. Last corrections: Nos. 71 and 40",
+        "Charts 212 (Prev. 71) and 215 (Prev. 40)",
+        "Charts 212, prev. 71, 215, prev. 40",
+    ],
+)
+def test_notices_before_without_a_year_are_no_charts(head: str) -> None:
+    (notice,) = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert read == [("212", 71), ("215", 40)]
+
+
+def test_fewer_notices_before_than_charts_are_given_to_none() -> None:
+    head = "Charts 212, 215 and 216. Prev. 71, 40."
+    bulletin = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n")
+    read = [(one.chart, one.previous) for one in bulletin.notices[0].charts]
+    assert read == [("212", None), ("215", None), ("216", None)]
+    assert "chart-head-unread" in codes(bulletin)

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import actions_of, codes, errors, told
+from tests.short_notices import AT_P, AT_Q, AT_R, P, Q, R, actions_of, codes, errors, told
 
 PLACES = (
     "48° 12.345' S  126° 45.670' W",
@@ -179,10 +179,6 @@ def test_a_time_is_no_number_of_a_notice() -> None:
     assert [n.id for n in parse(text).notices] == ["12/26"]
 
 
-P, Q, R = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W", "46-00.10S 122-00.20W"
-AT_P, AT_Q, AT_R = "-4600.00-12200.00/", "-4600.50-12200.00/", "-4600.10-12200.20/"
-
-
 @pytest.mark.parametrize(
     ("lines", "read"),
     [
@@ -224,3 +220,44 @@ def test_a_thing_with_a_colon_before_its_verb(
     lines: str, read: list[tuple[str, str, list[str]]]
 ) -> None:
     assert told(parse(f"12/26 Quill Sound.\nChart 802 [3/26] WGS84\n{lines}")) == read
+
+
+SHORT = "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n"
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "A pipeline is inserted, joining (1) {P}; (2) {Q}; (3) {R}.",
+        "A pipeline is inserted, joining (1) {P};\n(2) {Q}; (3) {R}.",
+        "A pipeline, joining (1) {P}, (2) {Q} and (3) {R}, is inserted.",
+        "Insert pipeline joining 1. {P}, 2. {Q}, 3. {R}",
+        "Insert pipeline joining 1) {P}, 2) {Q},\n3) {R}",
+    ],
+)
+def test_numbers_count_the_places_of_a_sentence(words: str) -> None:
+    bulletin = parse(SHORT + words.format(P=P, Q=Q, R=R) + "\n")
+    (action,) = actions_of(bulletin)
+    assert (action.geometry.shape, action.geometry.relation) == ("line", "joining")
+    assert [one.iso6709 for one in action.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert not codes(bulletin)
+
+
+def test_an_area_of_numbered_corners_shares_their_degrees_over_a_line_end() -> None:
+    corners = "(1) 48°14'.20S 124°31'.05W; (2) 14'.20S 30'.40W;\n(3) 14'.95S 30'.40W."
+    (action,) = actions_of(parse(f"{SHORT}A dredged area is inserted, bounded by {corners}\n"))
+    assert action.geometry.shape == "area"
+    assert [one.iso6709 for one in action.geometry.positions] == [
+        "-4814.20-12431.05/", "-4814.20-12430.40/", "-4814.95-12430.40/",
+    ]  # fmt: skip
+
+
+def test_a_number_out_of_order_is_told() -> None:
+    bulletin = parse(f"{SHORT}Insert pipeline, joining (1) {P}; (3) {Q}; (4) {R}.\n")
+    assert codes(bulletin) == {"letter-out-of-order"}
+
+
+def test_the_number_of_a_buoy_counts_no_place() -> None:
+    bulletin = parse(f"{SHORT}Insert buoy No 1. {P}\nInsert buoy No 2. {Q}\n")
+    names = [(one.feature.name, len(one.geometry.positions)) for one in actions_of(bulletin)]
+    assert names == [("No 1", 1), ("No 2", 1)]

@@ -29,6 +29,7 @@ from noticeparse.readers.notices_before import (
     set_listed,
     set_previous,
     set_shared,
+    with_bare_numbers,
     with_list_apart,
 )
 
@@ -65,6 +66,7 @@ def read_head(text: str, near: int | None) -> Head:
     chart: ChartHead | None = None
     expects_chart = names_several = False
     parts, listed = with_list_apart(read_parts(text))
+    parts = with_bare_numbers(parts)
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         before = parts[at - 1] if at else None

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.readers.cancelled import number_text
@@ -45,6 +45,57 @@ def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:
     """The parts of a head, and those of the list of the notices before that stands behind it."""
     at = next((i for i, part in enumerate(parts) if part.kind == "PREVIOUS_LIST"), len(parts))
     return parts[:at], parts[at + 1 :]
+
+
+def with_bare_numbers(parts: Parts) -> Parts:
+    """Numbers of no year behind the first are notices too: `Charts 12 and 14. Prev. 188 and 190`.
+
+    In brackets behind the charts they need no word for them: `Charts 12, 14 [188, 190]`.
+    """
+    made = list(parts)
+    charts = 0
+    for at, part in enumerate(parts):
+        charts += made[at].kind == "CHART_NUMBER"
+        in_brackets = part.text == "["
+        if charts < _SEVERAL or not (in_brackets or _ends_without_year(part)):
+            continue
+        run = list(_listed_numbers(parts, at + 1, opens=in_brackets))
+        end = parts[run[-1] + 1 : run[-1] + 2] if run else ()
+        closes = bool(end) and end[0].text == "]"
+        if len(run) > in_brackets and (closes or not (in_brackets or _has_own(parts, run[-1]))):
+            for index in run:
+                made[index] = parts[index]._replace(kind="NOTICE_NUMBER")
+    return tuple(made)
+
+
+_SEVERAL = 2
+
+
+def _ends_without_year(part: HeadPart) -> bool:
+    return part.kind == "PREVIOUS" and _BARE_END.search(part.text) is not None
+
+
+_BARE_END = re.compile(r"(?<![0-9/-])[0-9]{1,5}$")
+
+
+def _listed_numbers(parts: Parts, at: int, *, opens: bool) -> Iterator[int]:
+    """The places of bare numbers from a place on, each but a first one behind a joint."""
+    if opens and at < len(parts) and _is_bare(parts[at]):
+        yield at
+        at += 1
+    while at + 1 < len(parts) and parts[at].kind == "COMMA" and _is_bare(parts[at + 1]):
+        yield at + 1
+        at += 2
+
+
+def _is_bare(part: HeadPart) -> bool:
+    return part.kind == "CHART_NUMBER" and part.text.isdecimal()
+
+
+def _has_own(parts: Parts, at: int) -> bool:
+    """Whether a number is that of a chart, with its notice before behind it."""
+    behind = next((p for p in parts[at + 1 : at + 3] if p.kind not in _BETWEEN), None)
+    return behind is not None and behind.kind in (*_NUMBERS, "NEW_EDITION")
 
 
 def set_shared(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:

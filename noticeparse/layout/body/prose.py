@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from itertools import chain
+from itertools import chain, pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
@@ -70,12 +70,30 @@ def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:
     elements: list[Element] = []
     for line in lines:
         opens = line.is_blank or opens_paragraph(text, line)
+        if opens and elements and not line.is_blank and _lists_on(text, elements, line):
+            opens = False
         if opens and elements:
             yield paragraph(text, elements)
             elements = []
         elements += line.elements
     if elements:
         yield paragraph(text, elements)
+
+
+def _lists_on(text: str, above: Sequence[Element], line: Line) -> bool:
+    """Whether a line goes on with lettered places: `by (1) P; (2) Q;` and below `(3) R`."""
+    label, *behind = line.elements
+    if label.kind != "label" or not behind or behind[0].kind not in ("point", "half"):
+        return False
+    last = text[above[-1].start : line.start].rstrip()
+    if not last.endswith((";", ",", " and", "&")):
+        return False
+    lettered = [b for a, b in pairwise(above) if a.kind == "label" and b.kind in ("point", "half")]
+    told = next((e for e in reversed(above) if e.kind in _TELLING), None)
+    return bool(lettered) and told is not None and told.start < lettered[-1].start
+
+
+_TELLING = ("passive", "verb")
 
 
 def paragraph(text: str, elements: Sequence[Element]) -> Prose:

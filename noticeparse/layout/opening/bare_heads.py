@@ -11,13 +11,15 @@ import re
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.references import read_head_number
 
 _HEAD = re.compile(
-    r"(?:No|NO|Nr|NR|N[°º])\.? ?(?P<figures>[0-9]{1,5})(?: {0,2}\([TP]\))?"
+    r"(?:[*†‡] {0,2})?"
+    r"(?P<number>(?:No|NO|Nr|NR|N[°º])\.? ?(?P<figures>[0-9]{1,5})(?: {0,2}\([TP]\))?)"
     r"(?=(?P<gap>[ \t]{2,40}| ?(?:-{1,2}|[:./])[ \t]{1,40}|[ \t]|[ \t]*$))",
     re.MULTILINE,
 )
@@ -34,7 +36,8 @@ _CAPITALS = re.compile(r"[A-Z][A-Z'&.-]{2,}")
 
 class _Head(NamedTuple):
     row: int
-    end: int
+    place: Piece
+    """The stretch of its number."""
     number: int
     is_sure: bool
     """Whether its heading is set as one, and names no feature, as that of a row might."""
@@ -56,7 +59,7 @@ def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
     for head in heads:
         in_order = goes_up and (counts_high or _is_near(head.number, sure))
         if head.is_sure or in_order:
-            found[head.row] = _parted(lines[head.row], head.end)
+            found[head.row] = _parted(lines[head.row], head.place)
     return found
 
 
@@ -80,7 +83,7 @@ def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
             is_set = _is_heading(heading, is_apart=match["gap"] != " ")
             yield _Head(
                 row,
-                match.end(),
+                match.span("number"),
                 int(match["figures"]),
                 is_set and not leads_feature(first.lower()),
             )
@@ -126,11 +129,17 @@ def _is_near(number: int, others: Sequence[int]) -> bool:
     return any(abs(number - other) <= _NEAR for other in others)
 
 
-def _parted(line: Line, end: int) -> Line:
-    """The line with its number as the first element."""
+def _parted(line: Line, place: Piece) -> Line:
+    """The line with its number, and a mark before it, as elements of their own."""
+    start, end = place
     first = line.elements[0]
-    number = Element("number", first.start, end, True)
-    behind = [element for element in line.elements[1:] if element.start >= end]
-    if first.end > end:
-        behind.insert(0, first._replace(start=end + 1, gap=False))
-    return line._replace(elements=(number, *behind))
+    made = [Element("number", start, end, True)]
+    if first.start < start:
+        # `*No. 71`: first told here
+        made.insert(0, first._replace(kind="words", end=start))
+    behind = [
+        e if e.start >= end else e._replace(start=end + 1, gap=False)
+        for e in line.elements
+        if e.end > end
+    ]
+    return line._replace(elements=(*made, *behind))

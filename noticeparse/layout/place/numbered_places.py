@@ -23,6 +23,10 @@ _NUMBER = re.compile(
     re.IGNORECASE,
 )
 _FEWEST = 2
+_COUNT = r"\(?(?P<number>[0-9]{1,2})[).]$"
+_COUNTED = re.compile(rf"^[,;]?[ ]?(?:(?:and|to|thence)[ ])?{_COUNT}")
+_COUNTED_END = re.compile(rf"(?:^|(?<=[ ])){_COUNT}")
+_FIRST = re.compile(r"(?<=[ \n])\(?1[).][ ]")
 _ALL = r"[0-9]{1,2}(?:(?:, and |, ?| and |,? & | to | ?- ?)[0-9]{1,2}(?![0-9])){0,24}"
 _NUMBERS = re.compile(
     rf"[ \t]{{0,40}}(?P<link>(?:,? ?(?:and|to)|,|&|-) )?(?P<all>{_ALL})"
@@ -36,7 +40,68 @@ _OF_POSITIONS = ("position", "positions", "pos.", "posn", "posns", "posn.", "psn
 
 def with_numbers_of_places(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines; numbers are labels before their places, and references where they are told of."""
-    return _with_numbers_below(text, _with_labels(text, lines))
+    numbered = _with_numbers_within(text, lines) if _FIRST.search(text) else lines
+    return _with_numbers_below(text, _with_labels(text, numbered))
+
+
+def _with_numbers_within(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines; numbers that count the places of a sentence are their labels.
+
+    `a pipeline, joining (1) P; (2) Q;` and below it `(3) R`: the first is 1.
+    """
+    found = list(lines)
+    chain: list[tuple[int, int]] = []
+    """Rows, and elements in them, of the places that are counted so far."""
+    awaits_half = False
+    for row, line in enumerate(lines):
+        for at, element in enumerate(line.elements):
+            if element.kind not in ("point", "half"):
+                continue
+            number = _number_before(text, line, at, is_first=not chain)
+            is_partner = element.kind == "half" and awaits_half and number is None
+            awaits_half = element.kind == "half" and not is_partner
+            if is_partner:
+                continue
+            if number is None or (number == 1 and chain):
+                _label(text, found, chain)
+                chain = []
+            if number == 1 or (number is not None and chain):
+                # One out of order is told where the letters are counted.
+                chain.append((row, at))
+        if line.is_blank:
+            _label(text, found, chain)
+            chain = []
+    _label(text, found, chain)
+    return found
+
+
+def _number_before(text: str, line: Line, at: int, *, is_first: bool) -> int | None:
+    """The number close before a place; before all but the first nothing else stands there."""
+    before = line.elements[at - 1] if at else None
+    if before is None or before.kind not in ("label", "words"):
+        return None
+    words = text[before.start : before.end]
+    told = (_COUNTED_END if is_first else _COUNTED).search(words)
+    return int(told["number"]) if told is not None else None
+
+
+def _label(text: str, found: list[Line], chain: Sequence[tuple[int, int]]) -> None:
+    """Make labels of the numbers before these places, where they are two or more."""
+    if len(chain) < _FEWEST:
+        return
+    # From the last: a number that becomes an element of its own moves those behind it.
+    for row, at in reversed(chain):
+        line = found[row]
+        before = line.elements[at - 1]
+        told = _COUNTED_END.search(text[before.start : before.end])
+        if before.kind == "label" or told is None:
+            continue
+        start = before.start + told.start()
+        label = Element("label", start, before.end, True, told["number"])
+        words = text[before.start : start].rstrip()
+        kept = (before._replace(end=before.start + len(words)),) if words else ()
+        elements = (*line.elements[: at - 1], *kept, label, *line.elements[at:])
+        found[row] = line._replace(elements=elements)
 
 
 def _with_numbers_below(text: str, lines: Sequence[Line]) -> list[Line]:
