@@ -55,3 +55,24 @@ def test_a_correction_beside_a_chart_is_the_notice_before() -> None:
     assert notice.id == "40/26"
     assert notice.charts[0].previous is not None
     assert notice.charts[0].previous.number == 30
+
+
+BY_CHART = (
+    "CHART 21 - PORT LISMER\n\n73/26 Outer Bar\nInsert wreck {P}\n\n{second} Lismer Roads\n"
+    "{said}\n\nCHART 22 - SELVANE SOUND\n\n76/26 Narrows\n"
+    "Insert rock {P}\n"
+)
+
+
+def test_a_temporary_notice_in_prose_is_of_the_chart_it_stands_under() -> None:
+    bulletin = parse(
+        BY_CHART.format(P=P, second="75(T)/26", said=f"The buoy in {Q} is off station.")
+    )
+    read = [(one.id, [chart.chart for chart in one.charts]) for one in bulletin.notices]
+    assert read == [("73/26", ["21"]), ("75(T)/26", ["21"]), ("76/26", ["22"])]
+
+
+def test_a_chart_behind_a_blank_line_is_not_that_of_the_prose_above() -> None:
+    bulletin = parse(BY_CHART.format(P=P, second="75/26", said="The pilots work on VHF 12."))
+    read = [(one.id, [chart.chart for chart in one.charts]) for one in bulletin.notices]
+    assert read[1:] == [("75/26", []), ("76/26", ["22"])]

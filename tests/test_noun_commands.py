@@ -22,6 +22,10 @@ from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, actions_of, errors, told
         (f"Alteration of the range of the light Fl.15s24m16M to 14M\n   {P}", "amend", "light"),
         (f"Increase in the range of the light Fl.5s from 10M to 12M, {P}", "amend", "light"),
         (f"{P}   Insertion of a rock", "insert", "rock"),
+        (f"{P}: Insertion of a rock", "insert", "rock"),
+        (f"{P}: insertion of a rock", "insert", "rock"),
+        (f"{P}   deletion of wreck", "delete", "wreck"),
+        (f"{P}: substitution of depth 6.1 m for depth 6.8 m", "replace", "sounding"),
     ],
 )
 def test_a_noun_with_a_thing_behind_it_commands(item: str, verb: str, kind: str) -> None:
@@ -68,3 +72,15 @@ def test_a_temporary_notice_may_open_a_sentence_with_a_noun() -> None:
         f"15(T)/26 Quill Sound.\nChart 802 [3/26] WGS84\nRemoval of the wreck in {P}\nhas begun.\n"
     )
     assert actions_of(bulletin) == []
+
+
+def test_a_noun_in_small_letters_behind_words_is_no_command() -> None:
+    bulletin = parse(f"{HEAD}Insert a buoy for the insertion of piles {P}\n")
+    assert [one.verb for one in actions_of(bulletin)] == ["insert"]
+
+
+def test_a_noun_in_small_letters_moves() -> None:
+    bulletin = parse(f"{HEAD}from {P} to {Q}: transfer of mooring buoy\n")
+    (move,) = actions_of(bulletin)
+    assert told(bulletin) == [("move", "buoy_mooring", [AT_P])]
+    assert [p.iso6709 for p in move.destination.positions] == [AT_Q]

@@ -261,3 +261,11 @@ def test_the_number_of_a_buoy_counts_no_place() -> None:
     bulletin = parse(f"{SHORT}Insert buoy No 1. {P}\nInsert buoy No 2. {Q}\n")
     names = [(one.feature.name, len(one.geometry.positions)) for one in actions_of(bulletin)]
     assert names == [("No 1", 1), ("No 2", 1)]
+
+
+@pytest.mark.parametrize("end", [".", "", "\nDelete rock at (b)."])
+def test_letters_may_be_parted_by_semicolons(end: str) -> None:
+    rows = f"(a) {P}; (b) {Q}; (c) {R}.\nInsert a pontoon joining (a); (b); (c){end}\n"
+    first, *_ = actions_of(parse(SHORT + rows))
+    assert [one.iso6709 for one in first.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert (first.geometry.shape, first.usable) == ("line", True)

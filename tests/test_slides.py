@@ -31,3 +31,12 @@ def test_a_lone_place_and_no_bare_command_hold_nothing_back() -> None:
     bulletin = parse(f"{HEAD}{P}\nInsert wreck {Q}\nDelete rock {R}\n")
     assert "place-of-neighbour" not in errors(bulletin)
     assert [action.usable for action in actions_of(bulletin)] == [True, True]
+
+
+def test_places_of_a_lettered_list_slide_to_nobody() -> None:
+    rows = (
+        f"(a) {P}; (b) {Q}.\nInsert wreck at (a).\nDelete rock at (b).\nRemove pile west of (f).\n"
+    )
+    bulletin = parse(f"{HEAD}{rows}")
+    assert usable_of(bulletin) == [("insert", "wreck"), ("delete", "rock")]
+    assert errors(bulletin) == {"item-without-position"}

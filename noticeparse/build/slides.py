@@ -13,7 +13,7 @@ from operator import itemgetter
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item
+from noticeparse.layout.drafts import Item, Place
 from noticeparse.readers.features import has_kind, value_property
 
 _VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
@@ -21,7 +21,9 @@ _VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
 
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
-    kinds = [_kind(context, item) for item in items]
+    # Places under letters that the items name are those of a list, and belong to none beside it.
+    named = any(place.element.kind == "reference" for item in items for place in _places(item))
+    kinds = [_kind(context, item, has_list=named) for item in items]
     told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
     runs = [[index for _, index in run] for _, run in groupby(told, key=itemgetter(0))]
     for above, below in pairwise(runs):
@@ -36,10 +38,16 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
                 items[index].faults.append(fault)
 
 
-def _kind(context: Context, item: Item) -> str | None:
+def _places(item: Item) -> list[Place]:
+    return [place for group in item.groups for place in group.places]
+
+
+def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
     """`place` for one without a command and a feature, `bare` for a command without a place."""
     words = context.joined(item.words)
-    if any(group.places for group in item.groups):
+    if places := _places(item):
+        if has_list and all(place.label is not None for place in places):
+            return None
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
         names_thing = has_kind(words) or bool(value_property(words) & _VALUES)
         is_lone = item.verb_piece is None and not names_thing

@@ -6,22 +6,19 @@ bulletin sorted by chart the chart head goes on while the notices change under i
 
 from __future__ import annotations
 
-from noticeparse.layout.body.body import cut_body
-from noticeparse.layout.body.prose import cut_prose, is_prose_body
+from collections.abc import Sequence
+
+from noticeparse.layout.body.body import cut_section
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.handed_on import Cut
-from noticeparse.layout.item.signs import set_new_places
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.layout.place.lettered_places import with_letters_read
-from noticeparse.layout.place.letters_below import with_letters_below
 from noticeparse.layout.row.row_charts import row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
 from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.row.wrapped_cells import Rest
-from noticeparse.layout.sentence.line_leads import with_marks_apart
 from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
 from noticeparse.records.reference import NoticeStatus
 
@@ -63,6 +60,16 @@ class Assembly:
         if notice is None or notice.number is None or notice.charts or notice.prose:
             return False
         return all(line.is_blank for line in self.body)
+
+    @property
+    def has_charts(self) -> bool:
+        """Whether the open notice has a chart section."""
+        return self.notice is not None and bool(self.notice.charts)
+
+    def is_told(self) -> bool:
+        """Whether the open notice of a list by chart has been told, in prose or chart sections."""
+        prose = self.notice is not None and bool(self.notice.prose)
+        return self.is_by_chart and (self.has_charts or prose)
 
     def of_number(self, words: str) -> NoticeDraft | None:
         """The notice of this number, where it stands above."""
@@ -211,8 +218,13 @@ class Assembly:
         (self.loose if self.notice is None else self.notice.prose).append(prose)
 
     def end_notice(self) -> None:
-        """End the open notice; in a list by chart the chart head stays open."""
+        """End the open notice; in a list by chart the chart head stays open.
+
+        A temporary notice that is told in prose alone is of the chart it stands under.
+        """
         self.end_body()
+        if self.carried and self.is_told() and self.is_marked():
+            self._chart()
         if not self.is_by_chart:
             self.charts = []
         self.notice = None
@@ -236,27 +248,17 @@ class Assembly:
                 hold_rows_of_one(self.text, items)
                 self._chart().items += items
             self.row_verb = rows.verb
-        body, self.body = with_marks_apart(self.text, self.body), []
-        if not body:
-            return
+        lines, self.body = self.body, []
         is_radio = self.notice is not None and self.notice.is_radio
-        lettered, places = with_letters_read(self.text, body)
-        if is_radio or (self.is_marked() and is_prose_body(self.text, lettered)):
-            for prose in cut_prose(self.text, body):
-                self.add_prose(prose)
-            return
-        body = lettered
-        if not places:
-            body, places = with_letters_below(self.text, body)
-        self._give(places)
-        cut = cut_body(self.text, body)
-        set_new_places(cut.items, self.codes)
-        hold_rows_of_one(self.text, cut.items)
-        self._give(cut.items)
+        found = cut_section(
+            self.text, lines, self.codes, is_radio=is_radio, is_marked=self.is_marked()
+        )
+        self._give(found.places)
+        self._give(found.items)
         if self.notice is not None:
-            self.notice.class_headings += cut.headings
-            self.notice.idle_verbs += [(verb.start, verb.end) for verb in cut.idle]
-        for prose in cut.prose:
+            self.notice.class_headings += found.headings
+            self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
+        for prose in found.prose:
             self.add_prose(prose)
 
     def is_marked(self) -> bool:
@@ -267,7 +269,7 @@ class Assembly:
         said = [mark_of_heading(self.text[slice(*one)]).status for one in notice.heading]
         return bool(notice.status) or any(said) or is_marked(notice.number_words)
 
-    def _give(self, items: list[Item]) -> None:
+    def _give(self, items: Sequence[Item]) -> None:
         """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
         is_numbered = any(item.number is not None for item in items)

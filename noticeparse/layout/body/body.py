@@ -2,19 +2,24 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
-from noticeparse.layout.body.prose import cut_sentences
+from noticeparse.layout.body.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
+from noticeparse.layout.item.signs import set_new_places
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.lettered_places import with_letters_read
+from noticeparse.layout.place.letters_below import with_letters_below
+from noticeparse.layout.row.rows_of_one import hold_rows_of_one
+from noticeparse.layout.sentence.line_leads import with_marks_apart
 
 
 class CutBody(NamedTuple):
@@ -26,6 +31,36 @@ class CutBody(NamedTuple):
     """Verbs under which no item stands."""
     headings: list[Piece]
     """Lines that head items by their class."""
+    places: Sequence[Item] = ()
+    """Items of places that a list gives letters, and that hold nothing else."""
+
+
+def cut_section(
+    text: str,
+    lines: Sequence[Line],
+    codes: Mapping[str, str],
+    *,
+    is_radio: bool,
+    is_marked: bool,
+) -> CutBody:
+    """What the lines below the head of a notice or chart hold.
+
+    `codes` are the signs of a column with their verbs.  The message of a radio warning, and what
+    a temporary or preliminary notice says in sentences, stays prose.
+    """
+    body = with_marks_apart(text, lines)
+    if not body:
+        return CutBody([], [], [], [])
+    lettered, places = with_letters_read(text, body)
+    if is_radio or (is_marked and is_prose_body(text, lettered)):
+        return CutBody([], list(cut_prose(text, body)), [], [])
+    body = lettered
+    if not places:
+        body, places = with_letters_below(text, body)
+    found = cut_body(text, body)
+    set_new_places(found.items, codes)
+    hold_rows_of_one(text, found.items)
+    return found._replace(places=places)
 
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:

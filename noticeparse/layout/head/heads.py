@@ -284,8 +284,8 @@ class HeadReader:
         if this_notice is not None and is_apart:
             assembly.is_by_chart = True
             assembly.switch_notice(this_notice, start)
-        elif assembly.is_by_chart and assembly.notice is not None and assembly.notice.charts:
-            assembly.notice = None
+        elif assembly.is_told() and (self.behind_blank or assembly.has_charts):
+            assembly.end_notice()
         assembly.open_chart((start, stop))
         self.head_is_open = True
         rest = line._replace(elements=elements[end:])

@@ -136,7 +136,9 @@ class _LineReader:
                 kind = "bar"
             if token == "VERB_NOUN" and (words or holds_more(found)):
                 kind = "words"
-            if token == "VERB_BY_NOUN" and not self._commands(found, words, end):
+            if token == "VERB_BY_NOUN" and not commands_by_noun(
+                text, (start, end), found, words, is_below=self._behind_place
+            ):
                 kind = "words"
             if kind in _RESTRICTED and token != "VERB_THERE":
                 kind = self._restricted(kind, start, end, gap, found, words)
@@ -163,14 +165,6 @@ class _LineReader:
         _give_words(found, words)
         settle_ends(text, found)
         return found
-
-    def _commands(self, found: list[Element], words: list[int], end: int) -> bool:
-        """Whether a noun commands what stands behind it: `Insertion of a rock`."""
-        before = not words and any(e.kind in ("point", "half", "reference") for e in found)
-        is_title = any(e.kind == "number" for e in found)
-        return not is_title and commands_by_noun(
-            self._text, end, behind_place=before or (not found and self._behind_place)
-        )
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":

@@ -50,7 +50,32 @@ def leaves_place_above(text: str, elements: Sequence[Element], is_below: bool) -
     return text[first.start : first.end].endswith((" of", " in"))
 
 
-def commands_by_noun(text: str, end: int, *, behind_place: bool) -> bool:
+def commands_by_noun(
+    text: str,
+    noun: tuple[int, int],
+    found: Sequence[Element],
+    words: Sequence[int],
+    *,
+    is_below: bool,
+) -> bool:
+    """Whether a noun is a command, behind elements and words of its line, or below a place.
+
+    In small letters it is one right behind a place alone: `P: insertion of a rock`.
+    """
+    start, end = noun
+    is_next = not words or not text[words[0] : words[1]].strip(" :,;-")
+    if text[start].islower() and not (is_next and found and found[-1].kind in _PLACED):
+        return False
+    if any(element.kind == "number" for element in found):
+        return False
+    placed = is_next and any(e.kind in ("point", "half", "reference") for e in found)
+    return _is_command(text, end, behind_place=placed or (not found and is_below))
+
+
+_PLACED = ("point", "half", "reference", "bar")
+
+
+def _is_command(text: str, end: int, *, behind_place: bool) -> bool:
     """Whether a noun that ends at an offset is a command, and no title and no sentence.
 
     A position stands behind it, before other heads and commands, or right before it.
