@@ -221,3 +221,10 @@ def test_a_notice_before_with_its_year_is_in_no_doubt(before: str) -> None:
 def test_a_notice_with_a_doubtful_year_is_told(number: str) -> None:
     bulletin = parse(f"{EDITION}{number} Quill Sound\n{BODY}")
     assert "notice-year-doubtful" in [one.code for one in bulletin.findings]
+
+
+def test_a_radio_warning_with_a_hyphen_in_its_number() -> None:
+    text = "RADIO WARNING 34-26\nQUILL SOUND.\nPONTOON ADRIFT.\nCANCEL RADIO WARNING 31-26.\n"
+    (notice,) = parse(text).notices
+    assert (notice.number, notice.year, notice.status) == (34, 2026, "radio_warning")
+    assert [one.number for one in notice.cancels] == [31]

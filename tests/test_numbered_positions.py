@@ -269,3 +269,23 @@ def test_letters_may_be_parted_by_semicolons(end: str) -> None:
     first, *_ = actions_of(parse(SHORT + rows))
     assert [one.iso6709 for one in first.geometry.positions] == [AT_P, AT_Q, AT_R]
     assert (first.geometry.shape, first.usable) == ("line", True)
+
+
+@pytest.mark.parametrize(
+    "lead",
+    [
+        "with the corners of this table",
+        "with the following corners:",
+        "with the corners in the table below",
+        "with corners below",
+        "with its corners at",
+    ],
+)
+def test_words_for_corners_lead_to_an_area(lead: str) -> None:
+    corners = (
+        "    1  47°34'.00S    125°49'.50W\n    2  47°34'.00S    125°48'.90W\n"
+        "    3  47°34'.45S    125°48'.90W\n"
+    )
+    head = "    Corner  Latitude   Longitude\n"
+    (action,) = actions_of(parse(f"{SHORT}Insert marine farm {lead}\n{head}{corners}"))
+    assert (action.geometry.shape, len(action.geometry.positions)) == ("area", 3)

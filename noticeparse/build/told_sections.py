@@ -44,6 +44,8 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
 
 def _is_for_none(context: Context, draft: NoticeDraft) -> bool:
     """Whether a notice whose heading alone names charts says that it is for none of them."""
+    if draft.is_for_none and not draft.charts:
+        return True
     if draft.charts or not draft.heading:
         return False
     ends = [piece[1] for prose in draft.prose for piece in prose.pieces]

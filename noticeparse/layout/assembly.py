@@ -16,6 +16,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.layout.row.row_charts import row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
+from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.row.wrapped_cells import Rest
@@ -249,10 +250,10 @@ class Assembly:
                 self._chart().items += items
             self.row_verb = rows.verb
         lines, self.body = self.body, []
-        is_radio = self.notice is not None and self.notice.is_radio
-        found = cut_section(
-            self.text, lines, self.codes, is_radio=is_radio, is_marked=self.is_marked()
-        )
+        notice = self.notice
+        is_radio = notice is not None and notice.is_radio
+        may_tell = self.is_marked() or (notice is not None and notice.is_for_none)
+        found = cut_section(self.text, lines, self.codes, is_radio=is_radio, may_tell=may_tell)
         self._give(found.places)
         self._give(found.items)
         if self.notice is not None:
@@ -280,11 +281,7 @@ class Assembly:
         charts = [
             ChartDraft(list(chart.head), chart.number, panel=chart.panel) for chart in self.charts
         ]
-        following: Element | None = None
-        for item in reversed(items):
-            # A number stands at the end of its row; rows above without one share it.
-            following = item.number or following
-            item.number = item.number or following
+        share_numbers(items)
         for item in items:
             if item.number is not None:
                 self._under(item.number, charts)

@@ -9,11 +9,11 @@ from __future__ import annotations
 from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.head.asides import takes_cancellation, takes_previous
+from noticeparse.layout.head.asides import takes_cancellation, takes_no_chart, takes_previous
 from noticeparse.layout.head.cuts import (
     heading_before,
     number_behind_heading,
-    says_nothing,
+    settle_edition,
     split_at_heads,
     without_axis_titles,
 )
@@ -123,7 +123,8 @@ class _Reader(HeadReader):
                         self.behind_blank = self.page_broke = False
         self.keys.end_block()
         self.assembly.end_notice()
-        self._settle_edition()
+        if self.is_first:
+            settle_edition(self.text, self.lines, self.layout)
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
         self.layout.cut = self.assembly.cut.end
 
@@ -133,15 +134,6 @@ class _Reader(HeadReader):
         goes_on = bool(pieces) and not self.text[pieces[-1][1] : line.start].strip()
         start = pieces.pop()[0] if goes_on else line.start
         pieces.append((start, line.end))
-
-    def _settle_edition(self) -> None:
-        """A first number under which nothing stands is the edition's: `Circular 7 of 2026`."""
-        notices = self.layout.notices
-        if not self.is_first or len(notices) < 2 or not says_nothing(self.text, notices[0]):
-            return
-        first = notices.pop(0)
-        self.layout.front += [one for one in self.lines if one.start <= first.start < one.end]
-        self.layout.front.sort(key=lambda line: line.row)
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""
@@ -165,7 +157,12 @@ class _Reader(HeadReader):
 
     def _line(self, line: Line, index: int) -> None:
         line = with_sign(self.text, line, self.assembly.codes)
-        if self.assembly.cut.end is not None or self._is_listed(line, index):
+        if self.assembly.cut.end is not None:
+            return
+        if takes_no_chart(self.assembly, line):
+            self.head_is_open = False
+            return
+        if self._is_listed(line, index):
             return
         line, titles = without_axis_titles(self.text, line)
         self.layout.ignored += titles

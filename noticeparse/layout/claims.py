@@ -25,10 +25,13 @@ def unclaimed(layout: Layout, lines: Sequence[Line], ignored: Sequence[Piece]) -
     """The positions, references and told verbs that no part of the layout holds, in text order."""
     claimed = _joined([*ignored, *_claims(layout)])
     starts = [start for start, _ in claimed]
+    first = min((notice.start for notice in layout.notices), default=0)
     found: list[Piece] = []
     for line in lines:
         for element in line.elements:
-            if element.kind not in _BEARING:
+            # Above all notices a letter stands for no place yet: signs are explained there.
+            is_explained = element.kind == "reference" and element.start < first
+            if element.kind not in _BEARING or is_explained:
                 continue
             row = bisect_right(starts, element.start) - 1
             if row < 0 or claimed[row][1] <= element.start:

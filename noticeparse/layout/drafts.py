@@ -128,6 +128,8 @@ class NoticeDraft:
     status: NoticeStatus | None = None
     """What words before its number say of it: `TEMPORARY NOTICE 40/26`."""
     is_original: bool = False
+    is_for_none: bool = False
+    """Whether it says that it is for no chart."""
     heading: list[Piece] = field(default_factory=list)
     sources: list[Piece] = field(default_factory=list)
     clauses: list[Piece] = field(default_factory=list)

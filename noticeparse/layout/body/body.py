@@ -41,18 +41,18 @@ def cut_section(
     codes: Mapping[str, str],
     *,
     is_radio: bool,
-    is_marked: bool,
+    may_tell: bool,
 ) -> CutBody:
     """What the lines below the head of a notice or chart hold.
 
-    `codes` are the signs of a column with their verbs.  The message of a radio warning, and what
-    a temporary or preliminary notice says in sentences, stays prose.
+    `codes` are the signs of a column with their verbs.  The message of a radio warning stays
+    prose, and so do the sentences of a notice that `may_tell` of what goes on no chart.
     """
     body = with_marks_apart(text, lines)
     if not body:
         return CutBody([], [], [], [])
     lettered, places = with_letters_read(text, body)
-    if is_radio or (is_marked and is_prose_body(text, lettered)):
+    if is_radio or (may_tell and is_prose_body(text, lettered)):
         return CutBody([], list(cut_prose(text, body)), [], [])
     body = lettered
     if not places:

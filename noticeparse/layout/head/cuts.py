@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.column.columns import column_role
-from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
@@ -84,7 +84,17 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
     ]
 
 
-def says_nothing(text: str, notice: NoticeDraft) -> bool:
+def settle_edition(text: str, lines: Sequence[Line], layout: Layout) -> None:
+    """A first number under which nothing stands is the edition's: `Circular 7 of 2026`."""
+    notices = layout.notices
+    if len(notices) < 2 or not _says_nothing(text, notices[0]):
+        return
+    first = notices.pop(0)
+    layout.front += [one for one in lines if one.start <= first.start < one.end]
+    layout.front.sort(key=lambda line: line.row)
+
+
+def _says_nothing(text: str, notice: NoticeDraft) -> bool:
     """Whether nothing stands under a number but a date."""
     if notice.number is None or notice.charts or notice.prose or notice.sources or notice.clauses:
         return False

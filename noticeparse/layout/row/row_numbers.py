@@ -6,10 +6,11 @@ Exports have number, year and kind in columns of their own: `451 | 2026 | T` is 
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.column.titles import Cells
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.readers.references import status_in_words
 
@@ -77,3 +78,11 @@ def _mark(text: str, cells: Cells) -> str:
 
 def _is_year(words: str) -> bool:
     return words.isdigit() and len(words) in (2, 4)
+
+
+def share_numbers(items: Sequence[Item]) -> None:
+    """Give rows without a number that of the row below them, at whose end it stands."""
+    following: Element | None = None
+    for item in reversed(items):
+        following = item.number or following
+        item.number = following

@@ -1,0 +1,68 @@
+"""What stands around items: notices for no chart, signatures, signs explained above."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, HEAD, P, actions_of, codes, errors, told
+
+NEWS = f"The port signal station, {P}, keeps watch on channel 14 in place of channel 12.\n"
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Charts: none",
+        "Charts affected: none.",
+        "Charts concerned: nil",
+        "Chart: -",
+        "No charts are affected.",
+    ],
+)
+@pytest.mark.parametrize("is_above", [True, False])
+def test_a_notice_for_no_chart_tells_news(line: str, *, is_above: bool) -> None:
+    body = f"{line}\n{NEWS}" if is_above else f"{NEWS}{line}\n"
+    bulletin = parse(f"NM 115/2026\nQUILL SOUND - Signal station\n{body}")
+    (notice,) = bulletin.notices
+    assert (notice.charts, errors(bulletin)) == ([], set())
+    assert [[p.iso6709 for p in one.positions] for one in notice.remarks] == [[AT_P]]
+
+
+def test_a_command_is_no_news() -> None:
+    bulletin = parse(f"NM 115/2026\nQUILL SOUND\nCharts: none\nInsert wreck {P}\n")
+    assert [one.verb for one in actions_of(bulletin)] == ["insert"]
+    assert "chart-not-named" in {one.code for one in bulletin.findings}
+
+
+@pytest.mark.parametrize(
+    "day",
+    ["29 May 2026", "29 December 2026", "1 Sept. 2026", "29/05/2026", "MAY 2026"],
+)
+@pytest.mark.parametrize("name", ["E. VARROW", "S. Varrow", "N VARROW", "W. Varrow"])
+def test_a_year_above_the_letter_of_a_name_is_no_position(day: str, name: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n\nPort Ormley, {day}\n{name}\nHarbour Master\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert len(actions_of(bulletin)) == 1
+    assert not codes(bulletin)
+
+
+def test_figures_like_a_year_are_a_position_behind_its_word() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck in position 2026 S 12200 W\n")
+    assert told(bulletin) == [("insert", "wreck", ["-2026-12200/"])]
+
+
+def test_letters_of_a_list_are_explained_above_all_notices() -> None:
+    signs = (
+        "Signs used in this list\n  (1)   number of a corner; the degrees are written at (1)\n\n"
+    )
+    bulletin = parse(f"{signs}{HEAD}Insert wreck {P}\n")
+    assert "text-action-lost" not in errors(bulletin)
+
+
+@pytest.mark.parametrize("number", ["19(T)/26", "OH 19(T)/26"])
+def test_a_cancelled_notice_may_bear_the_letters_of_its_office(number: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\nNotice {number} is cancelled.\n")
+    (notice,) = bulletin.notices
+    assert [(one.number, one.status) for one in notice.cancels] == [(19, "temporary")]
+    assert not codes(bulletin)
