@@ -10,7 +10,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Piece
 from noticeparse.readers.head_values import ChartHead
-from noticeparse.readers.heads import read_head
+from noticeparse.readers.heads import head_kinds, read_head
 from noticeparse.records.reference import NoticeRef
 
 _FIGURES = re.compile(r"(?<![0-9A-Za-z.])[0-9]{2,6}(?![0-9])")
@@ -43,15 +43,30 @@ def names_several(words: str) -> bool:
 
 def set_previous(context: Context, charts: Sequence[ChartHead], cell: Piece) -> list[Fault]:
     """Give the charts of a row the notice before that its cell names."""
-    words = context.text[slice(*cell)].strip(" []().")
+    words = context.text[slice(*cell)].strip(" [].")
+    words = words.strip("()") if words.startswith("(") else words
     if names_several(words):
         return _set_each(context, charts, cell)
-    found = next(iter(read_head(f"Chart 0 {words}", context.year).charts), None)
+    found = _only_chart(context, words)
+    if found is None or found.previous is None:
+        # `NM 122/26` names a notice; that it is the one before, the title of its column says.
+        found = _only_chart(context, f"(last {words})")
     ref = found.previous if found else None
+    written = (found.previous_written or words).removeprefix("last ") if found else words
     if ref is None and words.isdigit():
         ref = NoticeRef(number=int(words), year=None, status="permanent")
-    give_all(charts, ref, found.previous_written if found else words)
-    return []
+    give_all(charts, ref, written)
+    is_lost = ref is None and any(map(str.isdigit, words)) and not _says_otherwise(words)
+    return [quoting(context, "previous-unread", cell)] if is_lost else []
+
+
+def _only_chart(context: Context, words: str) -> ChartHead | None:
+    return next(iter(read_head(f"Chart 0 {words}", context.year).charts), None)
+
+
+def _says_otherwise(words: str) -> bool:
+    """Whether the cell tells of an edition or a day: `New edition 4/2026`, `3 June 2026`."""
+    return bool(head_kinds(words) & {"NEW_EDITION", "EDITION", "DATE"})
 
 
 def give_all(charts: Sequence[ChartHead], ref: NoticeRef | None, written: str | None) -> None:

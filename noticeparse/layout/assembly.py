@@ -225,7 +225,7 @@ class Assembly:
         """
         self.end_body()
         if self.carried and self.is_told() and self.is_marked():
-            self._chart()
+            self.section()
         if not self.is_by_chart:
             self.charts = []
         self.notice = None
@@ -247,7 +247,7 @@ class Assembly:
         if rows is not None:
             if items := rows.finished():
                 hold_rows_of_one(self.text, items)
-                self._chart().items += items
+                self.section().items += items
             self.row_verb = rows.verb
         lines, self.body = self.body, []
         notice = self.notice
@@ -276,7 +276,7 @@ class Assembly:
         is_numbered = any(item.number is not None for item in items)
         if not is_numbered or (has_own and not self.is_by_chart):
             if items:
-                self._chart().items += items
+                self.section().items += items
             return
         charts = [
             ChartDraft(list(chart.head), chart.number, panel=chart.panel) for chart in self.charts
@@ -285,9 +285,9 @@ class Assembly:
         for item in items:
             if item.number is not None:
                 self._under(item.number, charts)
-            self._chart().items.append(item)
+            self.section().items.append(item)
 
-    def _chart(self) -> ChartDraft:
+    def section(self) -> ChartDraft:
         """The open chart section; one without a chart where none was named yet."""
         if self.notice is None:
             self.notice = self._new(None, None, 0)

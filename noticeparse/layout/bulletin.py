@@ -34,6 +34,7 @@ from noticeparse.layout.opening.recognise import (
     says_unchanged,
 )
 from noticeparse.layout.place.numbered_places import with_numbers_of_places
+from noticeparse.layout.table.text_column import TextColumnReader
 from noticeparse.readers.heads import head_kinds
 
 
@@ -70,6 +71,7 @@ class _Reader(HeadReader):
         self.lists = ListReader(text, lines)
         made = self.assembly
         self.layout = Layout(made.notices, self.lists.lists, made.loose, ignored=keys)
+        self.text_column = TextColumnReader(text, made)
         self.page_broke = False
         self._leaves_out = False
         """Whether the line above tells what a text in the canonical layout leaves out."""
@@ -159,7 +161,7 @@ class _Reader(HeadReader):
         line = with_sign(self.text, line, self.assembly.codes)
         if self.assembly.cut.end is not None:
             return
-        if takes_no_chart(self.assembly, line):
+        if takes_no_chart(self.assembly, line) or self.text_column.takes(line):
             self.head_is_open = False
             return
         if self._is_listed(line, index):
@@ -170,7 +172,8 @@ class _Reader(HeadReader):
         if is_aside or takes_codes(self.text, line, self.assembly.codes, self.assembly.notice):
             self.layout.front.append(line)
             return
-        if self.tables.opens(line) or self.tables.goes_on_with_titles(line):
+        is_title = self.text_column.opens(line, self.lines[index + 1 :])
+        if is_title or self.tables.opens(line) or self.tables.goes_on_with_titles(line):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return

@@ -7,14 +7,15 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import (
-    PLACES,
     split_lead,
     stands_above,
     tells,
     verb_places,
 )
 from noticeparse.layout.item.cutter import Cutter
+from noticeparse.layout.item.listed_places import awaits_places
 from noticeparse.layout.item.mixed_rows import row_verb
+from noticeparse.layout.item.same_places import begins_thing, places_of
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
 from noticeparse.layout.item.unknown_verbs import is_like_a_verb
 from noticeparse.layout.line.elements import Element, Line
@@ -89,6 +90,9 @@ class PositionFirst(Cutter):
             return
         if opens and (self._begins_sentence(words) or self._leads_to_row(element, words)):
             self.close_item()
+        above = self.item
+        if opens and above is not None and begins_thing(self.text, above, element):
+            self._open_beside(above)
         item = self.item
         if item is not None and not item.words and item.verb_piece is None:
             # `In P, eliminate the buoy`: no verb above holds for what has a word of its own.
@@ -108,6 +112,13 @@ class PositionFirst(Cutter):
             return
         item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
+
+    def _open_beside(self, above: Item) -> None:
+        """Open an item at the places of the one above."""
+        self.close_item()
+        self.open_item()
+        if self.item is not None:
+            self.item.groups = places_of(above)
 
     def _leads_to_row(self, element: Element, words: str) -> bool:
         """Whether words lead to letters with a feature of their own: `At (c) above   buoy`."""
@@ -197,7 +208,10 @@ class PositionFirst(Cutter):
             # In a list with letters a place without one is a further place of the item above.
             self.add_place(element, label)
             return
-        if item is None or (item.words and not self._awaits_places(item)):
+        if item is None or (
+            item.words
+            and not awaits_places(self.text, item, self.line, verbs_lead=self._verbs_lead)
+        ):
             self.close_item(keep_pending=True)
             self.open_item()
             item = self.item
@@ -268,29 +282,4 @@ class PositionFirst(Cutter):
         return last == "to" and item.pieces[-1] == (start, end)
 
     def _awaits_places(self, item: Item) -> bool:
-        """In rows with the position in front: whether lines of positions alone go on with an item.
-
-        Its words end with `joining` or `from`, and the line of this position holds nothing else.
-        """
-        elements = self.line.elements if self.line else ()
-        kinds = {e.kind for e in elements if not is_connector(self.text[e.start : e.end])}
-        if not kinds <= {*PLACES, "label", "bar"}:
-            return False
-        if self._lists_places(item):
-            return True
-        words = " ".join(self.text[start:end] for start, end in item.words)
-        parts = split_phrase(words).parts
-        places = [place.element.start for group in item.groups for place in group.places]
-        above = sum(start < item.words[0][0] for start in places) if item.words else 0
-        if not parts or words.endswith(".") or ("these" in words and above > 1):
-            return False
-        if words.rstrip(" ,:").endswith("above"):
-            return False
-        return parts[-1].kind in ("joining", "bounded", "from_", "separator")
-
-    def _lists_places(self, item: Item) -> bool:
-        """Whether places are listed behind `bounded by`, where each item has a verb of its own."""
-        lead = " ".join(self.text[start:end] for start, end in item.groups[-1].lead)
-        parts = split_phrase(lead).parts if lead else []
-        lists = bool(parts) and parts[-1].kind in ("joining", "bounded")
-        return lists and self._verbs_lead and self.line is not None and not self.line.has("verb")
+        return awaits_places(self.text, item, self.line, verbs_lead=self._verbs_lead)

@@ -1,0 +1,37 @@
+"""Lines of positions alone that go on with the item above, in rows with the position first."""
+
+from __future__ import annotations
+
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Line
+from noticeparse.readers.places import is_connector, split_phrase
+
+
+def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool) -> bool:
+    """Whether the positions of a line that holds nothing else go on with an item.
+
+    Its words end with `joining` or `from`, or lists them, where each item has its verb in front.
+    """
+    elements = line.elements if line else ()
+    kinds = {e.kind for e in elements if not is_connector(text[e.start : e.end])}
+    if not kinds <= {*PLACES, "label", "bar"}:
+        return False
+    if verbs_lead and line is not None and not line.has("verb") and _lists_places(text, item):
+        return True
+    words = " ".join(text[start:end] for start, end in item.words)
+    parts = split_phrase(words).parts
+    places = [place.element.start for group in item.groups for place in group.places]
+    above = sum(start < item.words[0][0] for start in places) if item.words else 0
+    if not parts or words.endswith(".") or ("these" in words and above > 1):
+        return False
+    if words.rstrip(" ,:").endswith("above"):
+        return False
+    return parts[-1].kind in ("joining", "bounded", "from_", "separator")
+
+
+def _lists_places(text: str, item: Item) -> bool:
+    """Whether the last places of an item are listed behind `bounded by`."""
+    lead = " ".join(text[start:end] for start, end in item.groups[-1].lead)
+    parts = split_phrase(lead).parts if lead else []
+    return bool(parts) and parts[-1].kind in ("joining", "bounded")

@@ -1,0 +1,49 @@
+"""Several things below one place: `P` and below it `light, Fl.R.3s` and `tide gauge`.
+
+A verb above holds for all of them; each is an item of its own at the same place.
+"""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.line.elements import Element
+from noticeparse.readers.features import has_kind, leads_feature, value_property
+
+
+def begins_thing(text: str, item: Item, element: Element) -> bool:
+    """Whether words at the beginning of a line are one more thing at the places of an item.
+
+    These stand on lines above; the words stand in the column of the first thing, which is whole.
+    """
+    places = [place.element.end for group in item.groups for place in group.places]
+    if not places or not item.words or item.verb_piece is not None:
+        return False
+    start, end = item.words[0][0], item.words[-1][1]
+    if "\n" not in text[max(places) : start] or _column(text, element.start) != _column(
+        text, start
+    ):
+        return False
+    above, words = text[start:end].rstrip(), text[element.start : element.end]
+    if above[-1:] in ",;:-" or above.rpartition(" ")[2].lower() in OPEN_END:
+        return False
+    # `wreck` and below it `depth 5 m`: the depth is that of the wreck.
+    is_thing = "kind" in value_property(words) or words.lstrip().lower().startswith(_LEGENDS)
+    return is_thing and has_kind(above) and leads_feature(words)
+
+
+_LEGENDS = ("legend", "note")
+
+
+def places_of(item: Item) -> list[Group]:
+    """The places of an item for another one; its letters stay with the first."""
+    return [
+        replace(group, places=[replace(place, label=None) for place in group.places])
+        for group in item.groups
+    ]
+
+
+def _column(text: str, offset: int) -> int:
+    return offset - (text.rfind("\n", 0, offset) + 1)
