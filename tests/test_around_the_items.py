@@ -7,6 +7,11 @@ import pytest
 from noticeparse import parse
 from tests.short_notices import AT_P, HEAD, P, actions_of, codes, errors, told
 
+
+def _named(number: str) -> str:
+    return number if number.startswith("N.T.M.") else f"Notice {number}"
+
+
 NEWS = f"The port signal station, {P}, keeps watch on channel 14 in place of channel 12.\n"
 
 
@@ -60,9 +65,36 @@ def test_letters_of_a_list_are_explained_above_all_notices() -> None:
     assert "text-action-lost" not in errors(bulletin)
 
 
-@pytest.mark.parametrize("number", ["19(T)/26", "OH 19(T)/26"])
+@pytest.mark.parametrize("number", ["19(T)/26", "OH 19(T)/26", "N.T.M. 19(T)-26"])
 def test_a_cancelled_notice_may_bear_the_letters_of_its_office(number: str) -> None:
-    bulletin = parse(f"{HEAD}Insert wreck {P}\nNotice {number} is cancelled.\n")
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{_named(number)} is cancelled.\n")
     (notice,) = bulletin.notices
     assert [(one.number, one.status) for one in notice.cancels] == [(19, "temporary")]
+    assert not codes(bulletin)
+
+
+@pytest.mark.parametrize("heading", ["QUILL SOUND: pilots - no charts", "QUILL SOUND - No chart"])
+def test_a_heading_may_say_that_no_chart_is_meant(heading: str) -> None:
+    bulletin = parse(f"NM 115/2026. {heading}\n{NEWS}\n{HEAD}Insert wreck {P}\n")
+    first, second = bulletin.notices
+    assert (first.id, first.charts, len(first.remarks)) == ("115/26", [], 1)
+    assert (second.id, len(second.charts)) == ("12/26", 1)
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize("title", ["Rules of signs", "Signs used in this list", "ABBREVIATIONS:"])
+def test_signs_explained_below_the_notices_are_no_items(title: str) -> None:
+    signs = (
+        f"\n{title}\n (T) and (P) behind a number mark temporary and preliminary notices; these\n"
+        " are pencilled in. A legend is written as it stands.\n"
+    )
+    bulletin = parse(f"{HEAD}Delete:\n Wreck {P}\n{signs}\n13/26 Quill Sound\n{HEAD[19:]}")
+    assert told(bulletin) == [("delete", "wreck", [AT_P])]
+    assert [one.id for one in bulletin.notices] == ["12/26", "13/26"]
+    assert not errors(bulletin)
+
+
+def test_a_vertical_clearance_is_no_command() -> None:
+    bulletin = parse(f"{HEAD}Change: vertical clearance of bridge to 16.5 m - {P}\n")
+    assert told(bulletin) == [("amend", "bridge", [AT_P])]
     assert not codes(bulletin)

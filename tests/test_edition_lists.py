@@ -51,3 +51,17 @@ def test_rows_of_the_same_figures_before_a_page_foot_are_no_furniture(foot: str)
     found = entries(rows + foot, "in_force")
     assert [chart for chart, _ in found] == ["805", "806", "807", "808", "809"]
     assert found[-1] == ("809", [2427, 2456])
+
+
+def test_dots_lead_from_each_chart_of_an_index_to_its_notices() -> None:
+    text = (
+        "INDEX OF CHARTS CORRECTED\n  31 ....... 641, 643          36 ....... 642\n"
+        "  32 ....... 641               38 ....... 644(T)\n\n641/26  Quill Sound\nChart 31\n"
+    )
+    (index,) = parse(text).lists
+    assert [(one.chart, [ref.number for ref in one.notices]) for one in index.entries] == [
+        ("31", [641, 643]),
+        ("36", [642]),
+        ("32", [641]),
+        ("38", [644]),
+    ]

@@ -289,3 +289,11 @@ def test_words_for_corners_lead_to_an_area(lead: str) -> None:
     head = "    Corner  Latitude   Longitude\n"
     (action,) = actions_of(parse(f"{SHORT}Insert marine farm {lead}\n{head}{corners}"))
     assert (action.geometry.shape, len(action.geometry.positions)) == ("area", 3)
+
+
+def test_counted_corners_below_their_word_make_an_area() -> None:
+    rows = f"1. Insert marine farm, corners:\n   1) {P}\n   2) {Q}\n   3) {R}\n"
+    bulletin = parse(SHORT + rows)
+    (action,) = actions_of(bulletin)
+    assert (action.geometry.shape, len(action.geometry.positions)) == ("area", 3)
+    assert not [one for one in bulletin.findings if one.code == "text-left-over"]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, told
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, told
 
 
 @pytest.mark.parametrize("indent", ["", "   "])
@@ -41,3 +41,17 @@ def test_a_legend_below_a_buoy_is_an_item() -> None:
 def test_the_rest_of_a_description_is_no_other_thing(first: str, second: str, kind: str) -> None:
     bulletin = parse(f"{HEAD}Insert:\n{P}\n   {first}\n   {second}\n{Q}\n   pile\n")
     assert told(bulletin) == [("insert", kind, [AT_P]), ("insert", "pile", [AT_Q])]
+
+
+def test_places_above_their_thing_may_be_led_by_a_relation() -> None:
+    rows = (
+        f"INSERT:\n   through {P}, {Q}\n   and {R}\n      submarine cable\n   {P}\n      pile\n"
+        f"DELETE:\n   area bounded by a line through {P}, {Q}\n   and {R}\n      spoil ground\n"
+    )
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == [
+        ("insert", "cable_submarine", [AT_P, AT_Q, AT_R]),
+        ("insert", "pile", [AT_P]),
+        ("delete", "spoil_ground", [AT_P, AT_Q, AT_R]),
+    ]
+    assert [one.geometry.shape for one in actions_of(bulletin)] == ["line", "point", "area"]

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, HEAD, P, errors, told
+from tests.short_notices import AT_P, HEAD, P, Q, errors, told
 
 
 @pytest.mark.parametrize(
@@ -53,3 +53,26 @@ def test_two_things_of_one_sentence() -> None:
 def test_what_goes_with_a_thing_is_no_second(words: str, kind: str) -> None:
     bulletin = parse(f"{HEAD}Insert {words} {P}\n")
     assert told(bulletin) == [("insert", kind, [AT_P])]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [("obstruction", "pile"), ("submarine cable", "buoy"), ("wreck", "tide gauge")],
+)
+def test_another_thing_on_the_next_line_is_told(first: str, second: str) -> None:
+    bulletin = parse(f"{HEAD}Insert\n{P} {first}\n    {second}\n{Q} rock\n    stake\n")
+    assert errors(bulletin) == {"feature-kinds-several"}
+    assert told(bulletin) == []
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "kind"),
+    [
+        ("isolated danger", "light-buoy", "buoy_isolated_danger"),
+        ("wreck,", "masts visible", "wreck_masts"),
+        ("buoy", "south cardinal buoy", "buoy_cardinal_south"),
+    ],
+)
+def test_a_description_may_go_on_below(first: str, second: str, kind: str) -> None:
+    bulletin = parse(f"{HEAD}Insert\n{P} {first}\n    {second}\n{Q} rock\n")
+    assert told(bulletin)[0] == ("insert", kind, [AT_P])

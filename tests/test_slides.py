@@ -40,3 +40,8 @@ def test_places_of_a_lettered_list_slide_to_nobody() -> None:
     bulletin = parse(f"{HEAD}{rows}")
     assert usable_of(bulletin) == [("insert", "wreck"), ("delete", "rock")]
     assert errors(bulletin) == {"item-without-position"}
+
+
+def test_places_behind_a_verb_of_their_own_slide_too() -> None:
+    rows = f"INSERT:\n   through {P}, {Q}\n   submarine cable\n   close to {R}\n   cable buoy\n"
+    assert usable_of(parse(f"{HEAD}{rows}")) == []

@@ -14,8 +14,8 @@ from math import atan2, degrees
 
 from geographiclib.geodesic import Geodesic
 
-from noticeparse.build.extents import within
-from noticeparse.build.second_things import second_thing
+from noticeparse.build.extents import quoting, within
+from noticeparse.build.second_things import second_thing, thing_on_next_line
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -114,6 +114,8 @@ def contradictions(
         other = other or second_thing(text, feature)
         if other is not None:
             yield within(context, "feature-kinds-several", words, other)
+        elif (below := thing_on_next_line(context.text, item.words)) is not None:
+            yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
     if feature.name is not None and _A_DATE.match(feature.name):
         at = text.find(feature.name)

@@ -23,6 +23,8 @@ _PAGES = frozenset({"page", "pages", "page no", "pp", "p", "on page"})
 _AHEAD = 3
 _NOTICES = ("NOTICE_NUMBER", "BARE_NUMBER")
 _FIGURE = re.compile(r"(?<=[ \t])[0-9]{1,4}(?:[ ]?[,&-][ ]?[0-9]{1,4}){0,8}(?![^ \t\n,;|])")
+_LED = re.compile(r"(?:^|(?<=  ))(?:charts? )?[A-Z]{0,3}[0-9]{1,6}[A-Z]?(?= ?\.{2,40})")
+"""A chart with dots that lead to its notices: `31 ..... 641, 643`."""
 _OF_CHARTS = ("index_of_charts", "cumulative")
 """Kinds of list with a chart a line and the notices behind it."""
 
@@ -114,7 +116,8 @@ def _entry_pieces(
             yield at, at + len(context.text[at:behind].rstrip(" \t,;|"))
         return
     parts = read_parts(context.text[start:end]) if kind in (*_OF_CHARTS, "in_force") else ()
-    charts = [part.start for part in parts if part.kind == "CHART_WORD"]
+    led = [one.start() for one in _LED.finditer(context.text[start:end])]
+    charts = led or [part.start for part in parts if part.kind == "CHART_WORD"]
     # `1504(T)/25 (chart 9)` gives the chart behind its notice.
     cuts = [start, *(start + one for one in charts[1:] if charts[0] == 0), end]
     for at, behind in pairwise(cuts):

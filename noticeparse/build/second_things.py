@@ -7,8 +7,12 @@ record of one action holds one.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
+from itertools import pairwise
 
-from noticeparse.readers.features import has_kind, leads_feature, read_feature
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.evidence import OPEN_END
+from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
 
@@ -58,3 +62,29 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
         if (own or has_form) and (adds or (is_danger and own != {*feature.s57[:1]})):
             return found.span("other")
     return None
+
+
+def thing_on_next_line(text: str, pieces: Sequence[Piece]) -> Piece | None:
+    """The piece of an item's words that names another thing below one that is whole."""
+    for above, below in pairwise(pieces):
+        first, second = text[pieces[0][0] : above[1]].strip(), text[slice(*below)].strip()
+        if "\n" not in text[above[1] : below[0]] or first[-1:] in ",;:-(":
+            continue
+        if first.rpartition(" ")[2].lower() in OPEN_END or not _names_thing(second):
+            continue
+        if not has_kind(first) or _is_alike(
+            read_feature(first).feature, read_feature(second).feature
+        ):
+            continue
+        return below
+    return None
+
+
+def _names_thing(words: str) -> bool:
+    return "kind" in value_property(words) and leads_feature(words)
+
+
+def _is_alike(one: Feature, other: Feature) -> bool:
+    """Whether two things are of one class, or both marks: the second may say more of the first."""
+    forms = [kinds()[each.kind].form for each in (one, other) if each.kind in kinds()]
+    return one.s57[:1] == other.s57[:1] or (len(forms) > 1 and all(forms))

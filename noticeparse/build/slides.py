@@ -15,6 +15,7 @@ from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, Place
 from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.places import only_relates
 
 _VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
 
@@ -50,6 +51,6 @@ def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
             return None
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
         names_thing = has_kind(words) or bool(value_property(words) & _VALUES)
-        is_lone = item.verb_piece is None and not names_thing
+        is_lone = not names_thing and (item.verb_piece is None or only_relates(words))
         return "place" if is_lone and not item.refers else None
     return "bare" if item.verb is not None and has_kind(words) else None

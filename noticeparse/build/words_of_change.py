@@ -24,7 +24,8 @@ _CHANGE_OF = re.compile(
     r"\b(?P<change>insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation"
     r"|replacement|substitution|establishment|reestablishment|re-establishment|discontinuance"
     r"|discontinuation|cancellation|laying|construction|demolition|dismantling|erection|salvage"
-    r"|salving|raising|recovery|dredging|dispersal|clearance|destruction|marking|buoyage|buoying"
+    r"|salving|raising|recovery|dredging|dispersal|destruction|marking|buoyage|buoying"
+    r"|(?<!vertical )(?<!horizontal )(?<!safe )clearance"
     r"|lighting|search|searches|hunt|survey|surveys|surveying|investigation|examination"
     r"|inspection|maintenance|repairs?|diving|report|reports|announcement|work|works|operations)"
     r" (?:of|for|on|to|at|about|over) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",

@@ -13,6 +13,7 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.layout.row.row_charts import row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
@@ -20,7 +21,7 @@ from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.row.wrapped_cells import Rest
-from noticeparse.readers.references import is_marked, mark_of_heading, status_of_part
+from noticeparse.readers.references import status_of_part
 from noticeparse.records.reference import NoticeStatus
 
 
@@ -224,7 +225,7 @@ class Assembly:
         A temporary notice that is told in prose alone is of the chart it stands under.
         """
         self.end_body()
-        if self.carried and self.is_told() and self.is_marked():
+        if self.carried and self.is_told() and is_temporary(self.text, self.notice):
             self.section()
         if not self.is_by_chart:
             self.charts = []
@@ -252,7 +253,7 @@ class Assembly:
         lines, self.body = self.body, []
         notice = self.notice
         is_radio = notice is not None and notice.is_radio
-        may_tell = self.is_marked() or (notice is not None and notice.is_for_none)
+        may_tell = is_temporary(self.text, notice) or is_for_none(self.text, notice)
         found = cut_section(self.text, lines, self.codes, is_radio=is_radio, may_tell=may_tell)
         self._give(found.places)
         self._give(found.items)
@@ -261,14 +262,6 @@ class Assembly:
             self.notice.idle_verbs += [(verb.start, verb.end) for verb in found.idle]
         for prose in found.prose:
             self.add_prose(prose)
-
-    def is_marked(self) -> bool:
-        """Whether the open notice is temporary or preliminary, by its number or by words."""
-        notice = self.notice
-        if notice is None:
-            return False
-        said = [mark_of_heading(self.text[slice(*one)]).status for one in notice.heading]
-        return bool(notice.status) or any(said) or is_marked(notice.number_words)
 
     def _give(self, items: Sequence[Item]) -> None:
         """Put items under the open chart, or under the notices that their rows name."""

@@ -26,6 +26,7 @@ from noticeparse.layout.line.elements import Line, has_words
 from noticeparse.layout.opening.bare_heads import with_bare_heads
 from noticeparse.layout.opening.before_numbers import opens_with_no_chart
 from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
+from noticeparse.layout.opening.notice_kinds import explains_signs
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_lost_head, notice_opening
 from noticeparse.layout.opening.recognise import (
     has_star,
@@ -113,7 +114,7 @@ class _Reader(HeadReader):
                 break
             self._leaves_out = stays_left_out(self.text, line, self._leaves_out)
             if self._leaves_out:
-                self._left_out(line)
+                self.layout.leave_out(self.text, line)
             elif index in furniture:
                 self._furniture(line)
             elif line.is_blank:
@@ -129,13 +130,6 @@ class _Reader(HeadReader):
             settle_edition(self.text, self.lines, self.layout)
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
         self.layout.cut = self.assembly.cut.end
-
-    def _left_out(self, line: Line) -> None:
-        """What a text leaves out is lost to its reader too; the lines of a block are one loss."""
-        pieces = self.layout.left_out
-        goes_on = bool(pieces) and not self.text[pieces[-1][1] : line.start].strip()
-        start = pieces.pop()[0] if goes_on else line.start
-        pieces.append((start, line.end))
 
     def _furniture(self, line: Line) -> None:
         """What stands on both sides of a page foot belongs together, blank lines or not."""
@@ -182,8 +176,10 @@ class _Reader(HeadReader):
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
             return
+        self._line_of_notice(line, index)
+
+    def _line_of_notice(self, line: Line, index: int) -> None:
         line = self.keys.before(next(iter(self.lines[index + 1 : index + 2]), None), line)
-        below = self.keys.following
         of_record = self.keys.block_is_open
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
@@ -196,9 +192,14 @@ class _Reader(HeadReader):
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
-        elif in_notice and self.behind_blank and is_lost_head(self.text, line, below):
+        elif (
+            in_notice and self.behind_blank and is_lost_head(self.text, line, self.keys.following)
+        ):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
+        elif self.behind_blank and explains_signs(self.text[line.start : line.end].strip()):
+            self._end_notice(with_chart=True)
+            self.layout.front.append(line)
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
         elif self.keys.takes_key(line):
@@ -251,9 +252,9 @@ class _Reader(HeadReader):
             return True
         return self.lists.takes(line, index, behind_blank=blank)
 
-    def _end_notice(self) -> None:
+    def _end_notice(self, *, with_chart: bool = False) -> None:
         self.keys.end_block()
-        self.assembly.end_notice()
+        (self.assembly.end_chart if with_chart else self.assembly.end_notice)()
         self.head_is_open = False
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:

@@ -174,3 +174,9 @@ class Layout:
     """Where the layout ends, if not with the text."""
     handed_on: HandedOn = field(default_factory=HandedOn)
     """What the layout of what follows needs to know."""
+
+    def leave_out(self, text: str, line: Line) -> None:
+        """What a text leaves out is lost to its reader too; the lines of a block are one loss."""
+        goes_on = bool(self.left_out) and not text[self.left_out[-1][1] : line.start].strip()
+        start = self.left_out.pop()[0] if goes_on else line.start
+        self.left_out.append((start, line.end))

@@ -13,7 +13,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import BULLETS
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import only_qualifies
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.places import is_connector, only_relates, split_phrase
 from noticeparse.stretch import gather
 
 PLACES = frozenset({"point", "half", "reference", "same"})
@@ -136,7 +136,7 @@ def tells(text: str, element: Element) -> bool:
     if not any(c.isalpha() for c in words):
         # A figure, as `1.` before the items of a list, tells nothing.
         return False
-    return words.lower().strip(" .:") not in AXIS_WORDS and not is_connector(words)
+    return words.lower().strip(" .:") not in AXIS_WORDS and not only_relates(words)
 
 
 def lead_index(line: Line) -> int:

@@ -9,6 +9,7 @@ from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
 from noticeparse.readers.heads import head_kinds
 
@@ -57,21 +58,13 @@ def takes_previous(assembly: Assembly, line: Line) -> bool:
     return True
 
 
-_NO_CHART = re.compile(
-    r"(?:charts?|sheets?)(?: ?nos?\.?)?(?: (?:affected|concerned|touched|(?:to be )?corrected))?"
-    r"\s{0,12}[:.=-]\s{0,12}(?:none|nil|no charts?|not applicable|n/a|-{1,3})\.?"
-    r"|no charts? (?:(?:is|are) )?(?:affected|concerned|touched|corrected)\.?",
-    re.IGNORECASE,
-)
-
-
 def takes_no_chart(assembly: Assembly, line: Line) -> bool:
     """Whether a line, in the place of the charts, says that a notice is for none of them."""
     notice = assembly.notice
     if notice is None or not line.elements or not line.has("words", "chart", "key"):
         return False
     words = assembly.text[line.elements[0].start : line.end].strip()
-    if _NO_CHART.fullmatch(words) is None:
+    if not names_no_chart(words):
         return False
     notice.is_for_none = True
     notice.clauses.append((line.elements[0].start, line.elements[-1].end))

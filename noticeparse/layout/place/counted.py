@@ -167,8 +167,8 @@ def _counted(text: str, line: Line, count: int) -> Line | None:
     lead = line.elements[:at]
     if any(tells(text, e) for e in line.elements[at:]):
         return None
-    if lead and lead[0].kind == "label" and text[lead[0].start] == "(":
-        # `(1) P`: items below may refer to it.
+    if lead and lead[0].kind == "label" and text[lead[0].end - 1] == ")":
+        # `(1) P`, `1) P`: items below may refer to it.
         return None
     if not lead or len(lead) > 2 or any(e.kind not in ("words", "label") for e in lead):
         return None
