@@ -185,16 +185,15 @@ class _Reader(HeadReader):
             return
         in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
         opening = notice_opening(self.text, line)
-        behind = number_behind_heading(self.text, line, self.keys.following)
+        below = self.keys.following
+        behind = number_behind_heading(self.text, line, below)
         if opening is None and behind is not None:
             self._notice_line(line, behind)
             if self.assembly.cut.end is None:
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
         elif opening is not None:
             self._notice_line(line, opening)
-        elif (
-            in_notice and self.behind_blank and is_lost_head(self.text, line, self.keys.following)
-        ):
+        elif in_notice and self.behind_blank and is_lost_head(self.text, line, below):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
         elif self.behind_blank and explains_signs(self.text[line.start : line.end].strip()):
