@@ -151,7 +151,9 @@ class NoticeBuilder:
         return [". ".join(sentences)]
 
     def _authority(self) -> str | None:
-        words = self.context.joined(self.draft.sources)
+        # Each record of a notice may name the source anew.
+        told = dict.fromkeys(self.context.joined([one]) for one in self.draft.sources)
+        words = " ".join(told)
         if not words:
             return None
         for kind, part in read_line_words(words).parts[:1]:

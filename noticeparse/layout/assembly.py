@@ -15,7 +15,7 @@ from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.layout.row.row_charts import row_chart
+from noticeparse.layout.row.row_charts import repeated_chart, row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
 from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
@@ -109,8 +109,10 @@ class Assembly:
         """Open a chart section; where a notice already has charts in a list by chart, it ends."""
         if self.notice is None and not self.has_numbers:
             self.is_by_chart = True
-        self.charts = []
-        self.carried = []
+        self.charts, self.carried = [], []
+        if known := repeated_chart(self.text, self.notice, piece):
+            self.charts = [known]
+            return
         self._add_chart(ChartDraft(head=[piece]))
 
     def open_numbered_chart(self, piece: Piece, number: str) -> None:

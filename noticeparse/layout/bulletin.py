@@ -179,20 +179,20 @@ class _Reader(HeadReader):
         self._line_of_notice(line, index)
 
     def _line_of_notice(self, line: Line, index: int) -> None:
-        line = self.keys.before(next(iter(self.lines[index + 1 : index + 2]), None), line)
+        below = next(iter(self.lines[index + 1 : index + 2]), None)
+        line = self.keys.before(below, line)
         of_record = self.keys.block_is_open
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
         in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
         opening = notice_opening(self.text, line)
-        below = self.keys.following
         behind = number_behind_heading(self.text, line, below)
-        if opening is None and behind is not None:
+        if opening is not None:
+            self._notice_line(line, opening)
+        elif behind is not None:
             self._notice_line(line, behind)
             if self.assembly.cut.end is None:
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
-        elif opening is not None:
-            self._notice_line(line, opening)
         elif in_notice and self.behind_blank and is_lost_head(self.text, line, below):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
@@ -222,16 +222,15 @@ class _Reader(HeadReader):
             return False
         if line.has("point", "half") or not self._may_be_front:
             return False
-        if self.text[line.start : line.end].lower().startswith("subject:"):
+        if not line.has("verb") or is_title_above(self.text, line, self.keys.following):
             return True
-        return not line.has("verb") or is_title_above(self.text, line, self.keys.following)
+        return self.text[line.start : line.end].lower().startswith("subject:")
 
     def _is_listed(self, line: Line, index: int) -> bool:
         """Whether a line belongs to the edition's lists, or is the title of a part."""
-        blank = self.behind_blank
-        in_notice = self.assembly.notice is not None
-        following = next(iter(self.lines[index + 1 : index + 2]), None)
-        if number_behind_heading(self.text, line, following) is not None:
+        blank, in_notice = self.behind_blank, self.assembly.notice is not None
+        below = next(iter(self.lines[index + 1 : index + 2]), None)
+        if number_behind_heading(self.text, line, below) is not None:
             self.lists.open = None
             return False
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
@@ -257,7 +256,8 @@ class _Reader(HeadReader):
         self.head_is_open = False
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:
-        self.keys.end_block()
+        if self.keys.goes_on_with_notice(line, opening.number):
+            return
         rest = line.elements[opening.at + 1 :]
         first = next((e for e in rest if has_words(self.text, e)), None)
         by_chart = self.assembly.is_by_chart

@@ -142,6 +142,8 @@ class NoticeDraft:
     """Verbs under which no item stands."""
     class_headings: list[Piece] = field(default_factory=list)
     """Lines that head items by their class: `Depths to be inserted`."""
+    repeats: bool = False
+    """Whether each record of it names notice and chart anew."""
     end: int = 0
     start: int = 0
 

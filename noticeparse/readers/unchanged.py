@@ -21,6 +21,17 @@ AT_START = re.compile(
 )
 """At the start of an item below a verb: that verb is taken back for it."""
 
+_FOR_INFORMATION = re.compile(
+    r"(?:notes?|remarks?|info|(?:(?:none|nil|nothing|no (?:action|change|correction)s?)"
+    r"(?: required| needed)?[ ,;:.(-]{1,3})?(?:for )?(?:your )?information(?: only)?)[ .:)]{0,2}",
+    re.IGNORECASE,
+)
+
+
+def is_for_information(words: str) -> bool:
+    """Whether words in the place of a verb say that a row is only to be known."""
+    return _FOR_INFORMATION.fullmatch(words) is not None
+
 
 def changes_nothing(words: str) -> bool:
     """Whether words, all that stands in the place of a verb, say that nothing is to be done."""

@@ -30,6 +30,7 @@ _BELOW_A_FEATURE = frozenset(
     "position numbered latitude from joining bounded centred old new change".split()
 )
 _KEY = re.compile(r"[A-Za-z][A-Za-z0-9 /&().,'-]{0,40}:(?=\s|$)")
+_SOURCE = re.compile(r"[A-Z][A-Za-z]{2,12}(?: [A-Za-z]{2,12}){0,3}[ \t]{0,20}:[ \t]{1,20}(?=\S)")
 _BY_PHRASE = {
     "joining": "joining", "along": "joining", "bounded": "bounded", "within": "bounded",
     "centred": "centred", "from_": "from", "to": "to", "at": "position",
@@ -59,6 +60,18 @@ def with_place_key(text: str, line: Line) -> Line:
     )
     rest = (first._replace(start=start),) if start < first.end else ()
     return line._replace(elements=(key, *rest, *line.elements[1:]))
+
+
+def with_source_key(text: str, line: Line) -> Line:
+    """The line; the words that name a source within a record are a key: `Basis : survey by …`."""
+    first = line.elements[0] if line.elements else None
+    told = _SOURCE.match(text, first.start, line.end) if first else None
+    if first is None or told is None or key_role(told[0], has_places=False) != "source":
+        return line
+    rest = [
+        e._replace(start=max(e.start, told.end())) for e in line.elements if e.end > told.end()
+    ]
+    return line._replace(elements=(first._replace(kind="key", end=told.end()), *rest))
 
 
 def with_blank_key(text: str, line: Line, below: Line | None, known: Set[str]) -> Line:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.drafts import ChartDraft
+from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
 
 
 def row_chart(text: str, charts: Sequence[ChartDraft], row: ChartDraft) -> ChartDraft | None:
@@ -17,3 +17,16 @@ def row_chart(text: str, charts: Sequence[ChartDraft], row: ChartDraft) -> Chart
 
 def _said(text: str, chart: ChartDraft) -> list[str]:
     return [text[slice(*piece)] for piece in (*chart.head, chart.panel or (0, 0))]
+
+
+def repeated_chart(text: str, notice: NoticeDraft | None, head: Piece) -> ChartDraft | None:
+    """The section with the same head, where each record names notice and chart anew."""
+    if notice is None or not notice.repeats:
+        return None
+    words = text[slice(*head)].split()
+    found = next(
+        (one for one in notice.charts if text[slice(*one.head[0])].split() == words), None
+    )
+    if found is not None:
+        notice.clauses.append(head)
+    return found

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.column.columns import key_role
@@ -22,8 +20,16 @@ from noticeparse.layout.row.place_keys import (
     settled,
     with_blank_key,
     with_place_key,
+    with_source_key,
 )
-from noticeparse.layout.sentence.sentences import sentences
+from noticeparse.layout.table.asides import (
+    counts_record,
+    give_information,
+    give_source,
+    goes_on_with_notice,
+    opens_record,
+    without_statements,
+)
 from noticeparse.layout.table.tables import TableReader
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
@@ -33,7 +39,6 @@ _STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
-_COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
 
 
 class KeyReader:
@@ -65,8 +70,7 @@ class KeyReader:
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""
-        line = with_place_key(self.text, line) if self._block else line
-        line = with_blank_key(self.text, line, self.following, self._verb_keys)
+        line = self._with_key(line)
         if line.elements and line.elements[0].kind == "verb":
             return self._takes_verb_key(line)
         if not line.elements or line.elements[0].kind != "key":
@@ -82,9 +86,9 @@ class KeyReader:
         if self._block and has_places and role not in PLACED:
             role = role_of_places(self.assembly.words(key), values)
             values = [key, *values] if role == UNKNOWN else values
-        if role is None:
+        if role is None or self._ends_record(role, key):
             return False
-        if notice is not None and self._counts(role, values):
+        if notice is not None and counts_record(self.text, role, values, self.following):
             self.end_block()
             notice.clauses.append((key.start, values[-1].end))
             return True
@@ -100,7 +104,7 @@ class KeyReader:
                 line._replace(elements=(key._replace(kind="words"), *line.elements[1:]))
             )
             return True
-        if self._block and role in ("notice", "previous"):
+        if self._block and role in ("notice", "previous", "source"):
             self._of_block(role, key, values)
             return True
         if role == "notice" and (number := self._number(key, values)) is not None:
@@ -124,14 +128,18 @@ class KeyReader:
         self._of_block(role, key, values)
         return True
 
-    def _counts(self, role: str, values: list[Element]) -> bool:
-        """Whether a key only counts the record below it: `Correction: 1 of 4`."""
-        below = self.following.elements if self.following else ()
-        words = " ".join(self.assembly.words(one) for one in values)
-        opens = bool(below) and below[0].kind == "key"
-        return (
-            role in ("verb", "feature", "items") and opens and _COUNT.fullmatch(words) is not None
-        )
+    def _with_key(self, line: Line) -> Line:
+        """The line; words that are a key within a record, or a key without a value, are one."""
+        if self._block:
+            line = with_source_key(self.text, with_place_key(self.text, line))
+        return with_blank_key(self.text, line, self.following, self._verb_keys)
+
+    def _ends_record(self, role: str, key: Element) -> bool:
+        """Whether a key opens the next record; the one above it then ends."""
+        ends = bool(self._block) and opens_record(self.assembly, self._block, role, key)
+        if ends:
+            self.end_block()
+        return ends
 
     def _number(self, key: Element, values: list[Element]) -> Element | None:
         """The number of the notice that a key opens, behind the letters of its office if any."""
@@ -199,11 +207,16 @@ class KeyReader:
         words = self.assembly.words(element)
         return element.end - len(words.lstrip(": "))
 
+    def goes_on_with_notice(self, line: Line, number: Element) -> bool:
+        """Whether a line that names a notice, and ends the open record, names the same anew."""
+        self.end_block()
+        return goes_on_with_notice(self.assembly, line, number)
+
     def goes_on_with_value(self, line: Line) -> bool:
         """Take a line without a key as more of the value above it in an open record."""
         if not self._block or not self._last_role or line.has("chart", "rule", "number"):
             return False
-        if self._is_command(line):
+        if self._is_command(line) or (self._last_role == "source" and line.has("point", "half")):
             self.end_block()
             return False
         self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
@@ -214,15 +227,14 @@ class KeyReader:
         first = line.elements[0]
         if first.kind != "verb":
             return False
-        placed = any(
-            e.kind in ("point", "half", "reference") for e in self._block[self._last_role]
-        )
+        kinds = {e.kind for e in self._block[self._last_role]}
+        placed = not kinds.isdisjoint(("point", "half", "reference"))
         return placed or self.text[first.end : line.end].lstrip()[:1] == ":"
 
     def _of_notice(self, role: str, line: Line) -> None:
         notice = self.assembly.notice
         assert notice is not None
-        values, rest = self._without_statements(role, list(line.elements[1:]))
+        values, rest = without_statements(self.text, role, list(line.elements[1:]))
         values = [e for e in values if has_words(self.text, e)]
         pieces = [(e.start, e.end) for e in values]
         if role == "heading":
@@ -238,24 +250,6 @@ class KeyReader:
             self.end_block()
             self.assembly.body.append(line._replace(elements=tuple(rest)))
 
-    def _without_statements(
-        self, role: str, values: list[Element]
-    ) -> tuple[list[Element], list[Element]]:
-        """What is said of the notice, and the sentences behind it, which are of its body."""
-        said = list(sentences(self.text, values))
-        for index, sentence in enumerate(said):
-            if role == "heading":
-                commands = any(e.kind in ("verb", "passive") for e in sentence)
-                behind = [e for one in said[index:] for e in one]
-                placed = any(e.kind in ("point", "half", "reference") for e in behind)
-                is_statement = commands and placed
-            else:
-                is_statement = index > 0 and role != "source"
-            if is_statement:
-                kept = [e for one in said[:index] for e in one]
-                return kept, [e for one in said[index:] for e in one]
-        return values, []
-
     def _of_block(self, role: str, key: Element, values: list[Element]) -> None:
         if role == "verb" and {"verb", "feature"} <= self._block.keys():
             is_verb = canonical_verb(" ".join(self.assembly.words(e) for e in values)) is not None
@@ -267,7 +261,7 @@ class KeyReader:
             self.end_block()
         self._block.setdefault("key", []).append(key)
         self._verb_keys |= {self.assembly.words(key)} if role == "verb" and values else set()
-        if role == "radius":
+        if role in ("radius", "source"):
             values = [key, *values]
         self._block.setdefault(role, []).extend(values)
         self._last_role = role
@@ -278,6 +272,8 @@ class KeyReader:
             return False
         if behind_blank and "chart" not in self._block and "verb" in self._block:
             # The record above is whole and names no chart of its own: this is a head.
+            return False
+        if opens_record(self.assembly, self._block, "chart", line.elements[0]):
             return False
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
@@ -295,4 +291,6 @@ class KeyReader:
             if block.get("verb") == []:  # `Action: -`: no verb above holds for this record.
                 block["verb"] = keys[:1]
             self._tables.heads.take(block)
-            self.assembly.add_row(block)
+            give_source(self.assembly, block)
+            if not give_information(self.assembly, block):
+                self.assembly.add_row(block)

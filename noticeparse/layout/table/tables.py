@@ -28,17 +28,15 @@ from noticeparse.layout.row.row_lines import (
 )
 from noticeparse.layout.row.row_numbers import row_number
 from noticeparse.layout.row.wrapped_cells import rest_below
-from noticeparse.layout.table.row_heads import HEAD_CELLS, RowHeads
+from noticeparse.layout.table.asides import NAMING_CELLS, is_information
+from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
 _PLACES = frozenset({"position", "latitude", "longitude"})
-_NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
-"""Roles of what names notice and chart of a row, and is no part of what the row says."""
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
-_NOTES = frozenset({"note", "notes", "remark", "information", "info"})
 
 
 class TableReader:
@@ -283,7 +281,7 @@ class TableReader:
         if self._is_prose(cells):
             self._words_may_follow = False
             is_parted = self.table is not None and self.table.mark != " "
-            naming = _NAMING_CELLS if is_parted else frozenset()
+            naming = NAMING_CELLS if is_parted else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
             remark = sorted((e for cell in told for e in cell), key=lambda e: e.start)
         else:
@@ -294,7 +292,7 @@ class TableReader:
 
     def _is_prose(self, cells: Cells) -> bool:
         """Whether a row is a note, or one without a verb under a temporary notice."""
-        told = " ".join(self.assembly.words(e) for e in cells.get("verb", [])).strip(" .:").lower()
         notice = self.assembly.notice
         is_marked_row = notice is not None and is_marked(notice.number_words)
-        return told in _NOTES or (is_marked_row and "verb" not in cells)
+        verb = cells.get("verb", [])
+        return is_information(self.text, notice, verb) or (is_marked_row and "verb" not in cells)

@@ -1,0 +1,116 @@
+"""What a row or a record of keys tells besides items: its notice, its source, information."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
+from noticeparse.layout.sentence.sentences import sentences
+from noticeparse.layout.table.row_heads import HEAD_CELLS
+from noticeparse.readers.references import is_marked
+from noticeparse.readers.unchanged import changes_nothing, is_for_information
+
+NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
+"""Roles of what names notice and chart of a row, and is no part of what the row says."""
+_COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
+_PLACES = frozenset("position numbered latitude joining bounded centred from old".split())
+
+
+def is_information(text: str, notice: NoticeDraft | None, verb: Sequence[Element]) -> bool:
+    """Whether the words in the place of the verb say that a row is only to be known.
+
+    A temporary notice need say no more than `none`.
+    """
+    words = words_of(text, verb).strip()
+    if is_for_information(words):
+        return True
+    marked = notice is not None and is_marked(notice.number_words)
+    return marked and changes_nothing(words)
+
+
+def counts_record(text: str, role: str, values: Sequence[Element], below: Line | None) -> bool:
+    """Whether a key only counts the record below it: `Correction: 1 of 4`."""
+    opens = below is not None and bool(below.elements) and below.elements[0].kind == "key"
+    if not opens or role not in ("verb", "feature", "items"):
+        return False
+    return _COUNT.fullmatch(" ".join(text[e.start : e.end] for e in values)) is not None
+
+
+def goes_on_with_notice(assembly: Assembly, line: Line, number: Element) -> bool:
+    """Whether a record names the notice anew that the one above it named."""
+    notice = assembly.notice
+    solid = [e for e in line.elements if has_words(assembly.text, e)]
+    if notice is None or notice.number_words != assembly.words(number):
+        return False
+    if [e.kind for e in solid] != ["key", "number"]:
+        return False
+    notice.repeats = True
+    notice.clauses.append((solid[0].start, number.end))
+    return True
+
+
+def opens_record(assembly: Assembly, record: Cells, role: str, key: Element) -> bool:
+    """Whether the key of a notice or chart opens the next record, the one above it being whole.
+
+    The first record then had the same key above it, as a head.
+    """
+    if role in record or "verb" not in record or record.keys().isdisjoint(_PLACES):
+        return False
+    if role == "notice":
+        notice = assembly.notice
+        if notice is None or notice.number is None:
+            return False
+        above = assembly.text[notice.start : notice.number.start]
+    elif role == "chart":
+        chart = assembly.charts[-1] if assembly.charts else None
+        if chart is None or chart.number is not None or chart.items:
+            return False
+        above = assembly.text[slice(*chart.head[0])]
+    else:
+        return False
+    return (
+        ":" in above and above.split(":")[0].split() == assembly.words(key).split(":")[0].split()
+    )
+
+
+def without_statements(
+    text: str, role: str, values: list[Element]
+) -> tuple[list[Element], list[Element]]:
+    """What a key says of the notice, and the sentences behind it, which are of its body."""
+    said = list(sentences(text, values))
+    for index, sentence in enumerate(said):
+        if role == "heading":
+            commands = any(e.kind in ("verb", "passive") for e in sentence)
+            behind = [e for one in said[index:] for e in one]
+            placed = any(e.kind in ("point", "half", "reference") for e in behind)
+            is_statement = commands and placed
+        else:
+            is_statement = index > 0 and role != "source"
+        if is_statement:
+            kept = [e for one in said[:index] for e in one]
+            return kept, [e for one in said[index:] for e in one]
+    return values, []
+
+
+def give_source(assembly: Assembly, cells: Cells) -> None:
+    """Give the source that a record names to its notice."""
+    if assembly.notice is not None:
+        assembly.notice.sources += [(e.start, e.end) for e in cells.pop("source", [])]
+
+
+def give_information(assembly: Assembly, cells: Cells) -> bool:
+    """Keep a record that is for information only as a remark of its notice."""
+    if not is_information(assembly.text, assembly.notice, cells.get("verb", [])):
+        return False
+    told = sorted(
+        (e for role, cell in cells.items() if role not in NAMING_CELLS for e in cell),
+        key=lambda e: e.start,
+    )
+    kept = [e for e in told if has_words(assembly.text, e)]
+    assembly.end_body()
+    assembly.add_prose(Prose([(e.start, e.end) for e in kept], kept))
+    return True

@@ -1,0 +1,120 @@
+"""Records of keys one below the other: which notice and chart each is for, and what it tells."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import codes, told
+
+T, U, V = "-4802.15-12411.40/", "-4806.15-12411.40/", "-4807.25-12412.30/"
+PLACES = {
+    T: "48°02'.15S., 124°11'.40W.",
+    U: "48°06'.15S., 124°11'.40W.",
+    V: "48°07'.25S., 124°12'.30W.",
+}
+
+
+def _record(head: str, verb: str, thing: str, place: str, foot: str = "") -> str:
+    return f"{head}\nAction: {verb}\nObject: {thing}\nPosition: {PLACES[place]}\n{foot}"
+
+
+def _sections(text: str) -> list[tuple[str | None, str | None, list[tuple[str, str]]]]:
+    """Notice, chart, and verb with place of each action."""
+    return [
+        (
+            notice.id,
+            chart.chart,
+            [(a.verb, a.geometry.positions[0].iso6709) for a in chart.actions],
+        )
+        for notice in parse(text).notices
+        for chart in notice.charts
+    ]
+
+
+@pytest.mark.parametrize("gap", ["", "\n"])
+@pytest.mark.parametrize(
+    "chart", ["Chart: {}", "Sheet: {}", "Sheet No: {}", "Chart: {}, previous 187/26"]
+)
+@pytest.mark.parametrize("notice", ["Notice: {}", "NM: {}", "Notice No: {}"])
+def test_each_record_names_notice_and_chart_anew(notice: str, chart: str, gap: str) -> None:
+    heads = [
+        f"{notice.format(n)}\n{chart.format(c)}" for n, c in (("211/26", 640), ("211/26", 640))
+    ]
+    heads.append(f"{notice.format('212/26')}\n{chart.format(641)}")
+    records = [
+        _record(heads[0], "insert", "wreck", T),
+        _record(heads[1], "delete", "port-hand buoy", U),
+        _record(heads[2], "delete", "rock", V),
+    ]
+    assert _sections(gap.join(records)) == [
+        ("211/26", "640", [("insert", T), ("delete", U)]),
+        ("212/26", "641", [("delete", V)]),
+    ]
+    assert "notice-number-twice" not in codes(parse(gap.join(records)))
+
+
+@pytest.mark.parametrize("gap", ["", "\n"])
+def test_a_chart_in_front_of_each_record_is_that_of_the_record_below(gap: str) -> None:
+    records = [
+        _record("Chart: 640", "insert", "wreck", T),
+        _record("Chart: 641", "delete", "rock", U),
+    ]
+    assert _sections("Notice 211/26\n\n" + gap.join(records)) == [
+        ("211/26", "640", [("insert", T)]),
+        ("211/26", "641", [("delete", U)]),
+    ]
+
+
+def test_a_chart_at_the_end_of_each_record_is_that_of_the_record_above() -> None:
+    ends = [("insert", "wreck", T, "640"), ("delete", "rock", U, "641")]
+    records = [_record("", *row[:3], f"Chart: {row[3]}\n").lstrip() for row in ends]
+    assert _sections("Notice 211/26\n\n" + "".join(records)) == [
+        ("211/26", "640", [("insert", T)]),
+        ("211/26", "641", [("delete", U)]),
+    ]
+
+
+@pytest.mark.parametrize("words", ["Sheet: 1 of 4", "Sheet: 12/14", "Sheet: 3"])
+def test_a_sheet_of_paper_is_no_chart(words: str) -> None:
+    text = f"{words}\n\nNotice 211/26\nChart 640\nInsert wreck  {PLACES[T]}\n"
+    assert _sections(text) == [("211/26", "640", [("insert", T)])]
+
+
+@pytest.mark.parametrize(
+    "key",
+    ["Basis", "Source", "Authority", "Origin", "Reported by", "Basis   ", "Information from"],
+)
+def test_the_source_of_a_record_is_no_more_of_its_feature(key: str) -> None:
+    text = _record(
+        "Notice: 211/26\nChart: 640", "insert", "wreck", T, f"{key}: Ellory Pilots, 20 May\n"
+    )
+    notice = parse(text).notices[0]
+    assert (notice.authority or "").endswith("Ellory Pilots, 20 May")
+    assert notice.charts[0].actions[0].feature.name is None
+    assert codes(parse(text)) == set()
+
+
+def test_a_place_below_a_source_is_not_lost_in_it() -> None:
+    foot = f"Basis: Ellory Pilots\n{PLACES[U]}\n"
+    text = _record("Notice: 211/26\nChart: 640", "insert", "wreck", T, foot)
+    bulletin = parse(text)
+    assert bulletin.coverage.unread or not bulletin.notices[0].charts[0].actions[-1].usable
+
+
+@pytest.mark.parametrize(
+    "words", ["none, for information only", "Information only", "No action (information)", "Note"]
+)
+def test_a_record_for_information_is_a_remark(words: str) -> None:
+    text = _record("Notice: 213/26\nChart: 640", words, "light F.G on Town Pier", T)
+    notice = parse(text).notices[0]
+    assert [chart.actions for chart in notice.charts] == [[]]
+    assert [p.iso6709 for remark in notice.remarks for p in remark.positions] == [T]
+
+
+def test_a_record_without_a_verb_for_sure_is_held_back() -> None:
+    text = _record("Notice: 213/26\nChart: 640", "none", "light F.G on Town Pier", T)
+    assert "verb-unknown" in codes(parse(text))
+    temporary = text.replace("213/26", "213(T)/26")
+    assert [chart.actions for chart in parse(temporary).notices[0].charts] == [[]]
+    assert told(parse(text.replace("none", "insert"))) == [("insert", "light", [T])]
