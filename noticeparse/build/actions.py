@@ -23,7 +23,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
-from noticeparse.readers.places import Split, only_relates, split_phrase
+from noticeparse.readers.places import Split, names_nothing, split_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
@@ -95,7 +95,7 @@ def read_action(
     phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
-        is_wordless = fault.code in _OF_WORDS and only_relates(phrase.text)
+        is_wordless = fault.code in _OF_WORDS and names_nothing(phrase.text)
         is_nameless = is_wordless and fault.code == "feature-unknown"
         if is_nameless and not names_by_reference(context, item, labels):
             fault = fault._replace(code="item-without-feature")

@@ -45,6 +45,12 @@ _LISTED = re.compile(
     re.IGNORECASE,
 )
 """Places that are named by their number or letter: `at corners 1 and 3`."""
+_LED = re.compile(
+    r"\b(?:joining|connecting|(?:bounded|delimited|limited|enclosed) by)"
+    r"(?: (?:an?|the|straight|following|lines?|joining|points?|positions?|corners?|vertices|that"
+    r"|joins?|two|three|four|five|six|[0-9]{1,2}))*:?(?: \(?(?:[A-Z]|[a-z]|[0-9]{1,2})\)?)?\W*$"
+)
+"""Words that lead to the places of a line or an area, and the letter of the first of them."""
 _QUOTED = re.compile(r'"[^"]*"')
 
 
@@ -65,6 +71,8 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
         yield within(context, "feature-of-several", words, out.span(), places=str(places))
     if geometry.shape not in ("point", "points") or not geometry.positions:
         return
+    if geometry.relation == "at" and (led := _LED.search(plain)) is not None:
+        yield within(context, "relation-unclear", words, led.span())
     some, count = _SOME.search(plain), _COUNT.search(plain)
     for found, code in ((some, "feature-of-several"), (count, "feature-count-differs")):
         if found is None or (found is some and places < 2):

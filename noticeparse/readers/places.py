@@ -158,6 +158,11 @@ def only_relates(text: str) -> bool:
     return all(part.kind != "words" for part in read_phrase(text))
 
 
+def names_nothing(text: str) -> bool:
+    """Whether a phrase only relates, or is the letter of a place in a list: `B)`, `) and C (`."""
+    return _LETTER.fullmatch(text) is not None or only_relates(text)
+
+
 def direction_in(text: str) -> str | None:
     """The compass point named in a phrase, as its letters."""
     plain = text.replace("-", "").replace(".", "").replace(",", " ")
@@ -168,6 +173,7 @@ def direction_in(text: str) -> str | None:
     return None
 
 
+_LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2})[^\w\"]*")
 _WORDS = {"n": "north", "e": "east", "s": "south", "w": "west"}
 _LETTERS = {
     **{point.lower(): point for point in COMPASS},

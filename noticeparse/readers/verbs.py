@@ -12,6 +12,7 @@ _STEMS: dict[str, Verb] = {
     **dict.fromkeys(
         (
             "insert",
+            "inscribe",
             "add",
             "establish",
             "estab",
@@ -76,6 +77,7 @@ _STEMS: dict[str, Verb] = {
             "withdraw",
             "withdrawn",
             "erase",
+            "efface",
             "demolish",
             "dismantle",
             "destroy",

@@ -1,0 +1,86 @@
+"""Orders as a translator writes them, and corners with capital letters."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, errors, told
+
+A, B, C = (
+    "47° 20',00 S – 124° 02',00 W",
+    "47° 20',00 S – 124° 00',50 W",
+    "47° 21',30 S – 124° 00',50 W",
+)
+RING = ["-4720.00-12402.00/", "-4720.00-12400.50/", "-4721.30-12400.50/"]
+
+
+@pytest.mark.parametrize(
+    ("order", "verb"),
+    [
+        ("It is to be inscribed:", "insert"),
+        ("To be inscribed:", "insert"),
+        ("To be inscribed", "insert"),
+        ("Inscribe:", "insert"),
+        ("The following are to be inscribed:", "insert"),
+        ("It is to be suppressed:", "delete"),
+        ("To be effaced:", "delete"),
+        ("The following marks are to be effaced:", "delete"),
+    ],
+)
+def test_an_order_above_a_list(order: str, verb: str) -> None:
+    text = f"{HEAD}{order}\n– a wreck, in {P}\n– the rock, in {Q}\n"
+    assert told(parse(text)) == [(verb, "wreck", [AT_P]), (verb, "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        f"A wreck is to be inscribed in {P}.",
+        f"A wreck in {P} has been inscribed.",
+        f"Inscribe a wreck in {P}.",
+    ],
+)
+def test_an_order_in_a_sentence(sentence: str) -> None:
+    assert told(parse(f"{HEAD}{sentence}\n")) == [("insert", "wreck", [AT_P])]
+
+
+def test_inscribed_words_are_no_order() -> None:
+    bulletin = parse(f'{HEAD}Insert beacon inscribed "PELL"  {P}\n')
+    assert [action.verb for action in actions_of(bulletin)] == ["insert"]
+
+
+@pytest.mark.parametrize("mark", ["{})", "{}.", "{}:", "{} -", "({})"])
+@pytest.mark.parametrize(
+    "lead", ["delimited by the points:", "limited by the following points", "bounded by"]
+)
+def test_corners_with_capital_letters(lead: str, mark: str) -> None:
+    rows = "".join(f"   {mark.format(c)} {p}\n" for c, p in zip("ABC", (A, B, C), strict=True))
+    bulletin = parse(f"{HEAD}Insert restricted area, {lead}\n{rows}Delete wreck  {P}\n")
+    assert told(bulletin) == [
+        ("insert", "restricted_area", RING),
+        ("delete", "wreck", [AT_P]),
+    ]
+
+
+@pytest.mark.parametrize("mark", ["{})", "{}.", "{}:", "{} -"])
+def test_no_corner_is_lost_at_a_letter_that_is_a_hemisphere_too(mark: str) -> None:
+    places = [A, B, C, A, C]
+    rows = "".join(f"   {mark.format(c)} {p}\n" for c, p in zip("ABCDE", places, strict=True))
+    bulletin = parse(f"{HEAD}Insert restricted area, bounded by\n{rows}")
+    assert [len(action.geometry.positions) for action in actions_of(bulletin)] == [len(places)]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"restricted area, delimited by the points: A) {P}; B) {Q}; C) {R}",
+        f"restricted area, delimited by the points A ({P}), B ({Q}) and C ({R})",
+        f"submarine cable, joining the points A ({P}), B ({Q})",
+    ],
+)
+def test_a_line_or_area_whose_letters_are_not_read_is_no_point(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words}\n")
+    whole = told(bulletin)
+    assert whole in ([], [("insert", "restricted_area", [AT_P, AT_Q, AT_R])])
+    assert whole or errors(bulletin)
