@@ -131,15 +131,21 @@ def _counted_pages(text: str, lines: Sequence[Line], candidates: dict[int, str])
         if match is None:
             continue
         title, page = match["title"] or match["name"], match["page"] or match["left"]
-        if any(char.isdigit() for char in title) or len(title) < 10 or has_kind(title):
-            continue
-        found.setdefault(title, []).append((index, int(page)))
+        if len(title) >= 10 and not has_kind(title):
+            found.setdefault(title, []).append((index, int(page)))
     return {
         index
-        for pages in found.values()
-        if len(pages) > 1 and all(one[1] < two[1] for one, two in pairwise(pages))
+        for title, pages in found.items()
+        if len(pages) > 1 and _count_on(title, [page for _, page in pages])
         for index, _ in pages
     }
+
+
+def _count_on(title: str, pages: Sequence[int]) -> bool:
+    """Whether pages count on; below a title with figures, `Edition 19/26`, one by one."""
+    if not any(char.isdigit() for char in title):
+        return all(one < two for one, two in pairwise(pages))
+    return title[0].isalpha() and pages == [*range(pages[0], pages[0] + max(len(pages), 3))]
 
 
 def _goes_on_with_thing(text: str, line: Line) -> bool:

@@ -9,6 +9,8 @@ from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
+_FEWEST_LINES = 2
+
 
 class ListReader:
     """Tells the lines of lists from the others; holds the list that is open."""
@@ -23,9 +25,7 @@ class ListReader:
 
     def opens(self, line: Line, *, behind_blank: bool, in_notice: bool) -> bool:
         """Whether a line is the title of a list; the list is then open."""
-        if in_notice and not behind_blank:
-            return False
-        if self.open is not None and not behind_blank:
+        if not behind_blank and not self._stands_apart(line, in_notice=in_notice):
             return False
         kind = list_title(self.text, line)
         if kind is None:
@@ -33,9 +33,26 @@ class ListReader:
         self._open(kind, line)
         return True
 
+    def _stands_apart(self, line: Line, *, in_notice: bool) -> bool:
+        """Whether a line with no blank line above it may be the title of a list all the same."""
+        if self.open is None and not in_notice:
+            return True
+        return self._leaves_contents(line) or is_capital_title(self.text, line)
+
+    def _leaves_contents(self, line: Line) -> bool:
+        """Whether a title is that of a part, and no line of the contents, which name pages."""
+        if self.open is None or self.open.kind != "contents" or line.is_blank:
+            return False
+        entries, last = self.open.entries, line.elements[-1].end - 1
+        numbered = all(self.text[one.end - 1].isdigit() for one in entries)
+        # Lines that end in the number of a page are furniture, wherever they stand.
+        has_lines = bool(entries) or line.row - self.open.title.row > _FEWEST_LINES
+        return numbered and has_lines and not self.text[last].isdigit()
+
     def opens_part(self, line: Line, index: int, *, behind_blank: bool) -> bool:
         """Whether a line is the title of another part of the edition; lists end there."""
         parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
+        parted = parted or is_capital_title(self.text, line)
         if not (parted or self.open) or not is_notices_title(self.text, line):
             return False
         if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
@@ -52,6 +69,8 @@ class ListReader:
         """Whether a title right below the open list is a line of it: `Chart      Notices`."""
         assert self.open is not None
         kinds = head_kinds(self.text[line.start : line.end])
+        if self._leaves_contents(line):
+            return False
         is_of_columns = not self.open.entries and "CHART_WORD" in kinds
         return is_of_columns or (self.open.kind == "contents" and not behind_blank)
 
@@ -76,7 +95,9 @@ class ListReader:
         assert self.open is not None
         if line.has("point", "half", "reference", "key"):
             return False
-        if line.has("verb") and not is_part_title(self.text, line):
+        if line.has("verb") and not (
+            self.open.kind == "new_charts" or is_part_title(self.text, line)
+        ):
             return False
         if line.has("chart") and (self.open.kind == "other" or self._heads_items(index)):
             return False
@@ -104,7 +125,7 @@ class ListReader:
         if any(e.kind == "number" for e in rest):
             return False
         if not (behind_blank or self._is_below_rule(index)):
-            return False
+            return bool(words) and self._has_body_below(index)
         if not words:
             return self._has_items_below(index)
         following = next((one for one in self.lines[index + 1 :] if one.elements), None)
@@ -117,6 +138,17 @@ class ListReader:
                 return False
             if line.has("verb", "point", "half"):
                 return True
+        return False
+
+    def _has_body_below(self, index: int) -> bool:
+        """Whether the head of a chart and its items stand right below a numbered line."""
+        behind_chart = False
+        for line in self.lines[index + 1 :]:
+            if line.is_blank or (not behind_chart and notice_opening(self.text, line) is not None):
+                return False
+            if behind_chart:
+                return line.has("verb") and line.has("point", "half")
+            behind_chart = line.has("chart") and line.elements[0].kind == "chart"
         return False
 
 
@@ -150,6 +182,18 @@ def is_part_title(text: str, line: Line) -> bool:
     """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
     words = read_line_words(text[line.start : line.end])
     return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
+
+
+def is_capital_title(text: str, line: Line) -> bool:
+    """Whether a line is a numbered title in capitals of a list, or of the notices themselves."""
+    words = text[line.start : line.end]
+    if not words.isupper() or (
+        not is_notices_title(text, line) and list_title(text, line) is None
+    ):
+        return False
+    found = read_line_words(words)
+    named = found.list_kind is not None or found.first("NOTICES") is not None
+    return named and found.first("SECTION_TITLE") is not None
 
 
 def is_notices_title(text: str, line: Line) -> bool:
