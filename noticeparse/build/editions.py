@@ -10,6 +10,7 @@ from typing import NamedTuple
 from noticeparse.context import Context
 from noticeparse.findings import Located
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.opening.recognise import says_unchanged
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words
@@ -55,6 +56,8 @@ def read_edition(context: Context, front: list[Line], said: SaidBefore) -> Editi
     located: list[Located] = []
     left: list[Line] = []
     for index, line in enumerate(front, said.lines):
+        if line.elements and says_unchanged(context.text, line):
+            continue
         words = context.text[line.start : line.end]
         found = read_line_words(words)
         own = _number(found)
@@ -76,7 +79,7 @@ def read_edition(context: Context, front: list[Line], said: SaidBefore) -> Editi
     if number is None and issued is None:
         # Without a number or a date the first line is only a line.
         located = [replace(one, paths=[]) for one in located]
-        left = [line for line in front if line.elements]
+        left = [e for e in front if e.elements and not says_unchanged(context.text, e)]
         said.year = year = year or _only_year(context, front)
         return EditionReading(None, left, located, year)
     if year is None:

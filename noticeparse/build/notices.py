@@ -152,8 +152,7 @@ class NoticeBuilder:
 
     def _authority(self) -> str | None:
         # Each record of a notice may name the source anew.
-        told = dict.fromkeys(self.context.joined([one]) for one in self.draft.sources)
-        words = " ".join(told)
+        words = " ".join(dict.fromkeys(self.context.joined([e]) for e in self.draft.sources))
         if not words:
             return None
         for kind, part in read_line_words(words).parts[:1]:

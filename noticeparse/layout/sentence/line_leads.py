@@ -12,6 +12,7 @@ from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.line.elements import Line, words_of
+from noticeparse.layout.line.lines import elements_between
 from noticeparse.layout.place.counted import with_decimal_counts
 from noticeparse.layout.sentence.lead_words import lead_faults, names_charts
 from noticeparse.readers.features import has_kind
@@ -38,6 +39,23 @@ _BEHIND = re.compile(r"([,:.]?(?: ?[-–](?= ))?) {1,20}(?:an? |the |[A-Z])", re
 _OPENS = re.compile(r" {0,20}(?:an?|the|one|two|three)(?![a-z])", re.IGNORECASE)
 
 
+def _with_date_apart(text: str, line: Line) -> Line:
+    """The line; the date before the verb of a row that ends in its notice's number is a mark."""
+    first = line.elements[0]
+    if first.kind != "words" or line.elements[-1].kind != "number":
+        return line
+    told = _DATE.match(text, first.start, first.end)
+    if told is None:
+        return line
+    rest = line.elements[1:]
+    if told.end() < first.end:
+        rest = elements_between(text, told.end(), line.end)
+    if not rest or rest[0].kind != "verb":
+        return line
+    mark = first._replace(kind="bar", end=first.start + len(told[0].rstrip()))
+    return line._replace(elements=(mark, rest[0]._replace(gap=True), *rest[1:]))
+
+
 _KEY = re.compile(
     r"(?:positions?|posn?|alterations?|details|particulars|information|changes?|corrections?"
     r"|amendments?|action)\.? ?(?:\. ?-{1,2}(?= )|\.-{1,2})[ ]{0,8}",
@@ -46,10 +64,29 @@ _KEY = re.compile(
 """`Position. - P`, and below it `Alteration. - The light is to be …`: the old print of a key."""
 
 
+_MONTHS = (
+    "(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
+    "|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
+)
+_DATE = re.compile(
+    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)?\.?[ -]?{_MONTHS}\.?(?:,?[ -]?(?:19|20)?[0-9]{{2}})?"
+    rf"|{_MONTHS}\.? [0-9]{{1,2}}(?:,? (?:19|20)[0-9]{{2}})?"
+    r"|(?:19|20)[0-9]{2}-[0-9]{2}-[0-9]{2}|[0-9]{1,2}\.[0-9]{1,2}\.(?:(?:19|20)?[0-9]{2})?"
+    r"|[0-9]{1,2}/[0-9]{1,2}/(?:19|20)[0-9]{2})[.,:]?(?: {1,4}-)?(?: {1,20}|$)",
+    re.IGNORECASE,
+)
+
+
 def with_marks_apart(text: str, lines: Sequence[Line]) -> list[Line]:
-    """The lines; a count `2.1` before their words is a label, a key in the old print a mark."""
+    """The lines; a count `2.1` before their words is a label.
+
+    A key in the old print is a mark, and so is the date of the notice that a row names.
+    """
     counted = with_decimal_counts(text, lines)
-    return [line if line.is_blank else _with_key_apart(text, line) for line in counted]
+    return [
+        line if line.is_blank else _with_date_apart(text, _with_key_apart(text, line))
+        for line in counted
+    ]
 
 
 def is_key(words: str) -> bool:
