@@ -15,8 +15,8 @@ from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.records.reference import NoticeRef
 
 _FOR_NONE = re.compile(
-    r"\bno charts? (?:(?:is|are|to be|needs? to be|will be) )?"
-    r"(?:corrected|affected|concerned|touched|altered|changed)\b"
+    r"\bno (?:chart|cht|sheet)s? (?:(?:is|are|to be|needs? to be|will be) )?"
+    r"(?:corrected|affected|concerned|touched|altered|changed|corrections?|corrns?)\b"
     r"|\bnothing (?:is )?(?:to be (?:entered|inserted|corrected|done|charted) )?(?:for|on) "
     r"(?:the |any )?charts?\b",
     re.IGNORECASE,

@@ -88,6 +88,13 @@ _OF_BOOKS = re.compile(
 """`List of Lights: No. 88.4 to be amended`, `page 44, line 3: add …`: to be done in a book."""
 
 
+_OF_NO_CHART = re.compile(
+    r"no (?:chart|cht|sheet)s? (?:corrn?s?|corrections?|changes?|is|are|to be|affected|concerned"
+    r"|corrected|needs?|requires?)\b"
+)
+"""`NO CHT CORRN CHT AGENTS TO RETURN STOCK OF CHT 802`: what follows is for no chart."""
+
+
 def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
@@ -110,7 +117,7 @@ def says_of_the_same(words: str) -> bool:
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()
-    if _OF_BOOKS.match(said) is not None:
+    if _OF_BOOKS.match(said) is not None or _OF_NO_CHART.match(said) is not None:
         return True
     return (said.startswith(_NOTES) or _OF_SHEETS.match(said) is not None) and '"' not in words
 

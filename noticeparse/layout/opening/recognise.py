@@ -8,6 +8,7 @@ from itertools import pairwise
 
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, read_parts
@@ -140,6 +141,9 @@ def names_charts(text: str, line: Line) -> bool:
     `Chart 52 is to be corrected as follows` names one too.
     """
     if line.has("point", "half", "verb", "reference"):
+        return False
+    if opens_note(text[line.start : line.end].strip()):
+        # `No chart is affected; copies of chart 52 go back to the depot.`
         return False
     told = [text[e.start : e.end] for e in line.elements if e.kind == "passive"]
     if not all(tells_of_charts(words) for words in told):

@@ -1,0 +1,76 @@
+"""Telegrams: marks of numbers and groups of lights without brackets, notices without charts."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse, parse_light
+from noticeparse.errors import NoticeParseError
+from tests.short_notices import AT_P, actions_of, codes, told
+
+P = "46 00.00S 122 00.00W"
+AHEAD = f"NR 271 OF 2026 QUILL SOUND\nCHT 802 LAST NR 258 OF 2026\nINS RK AWASH PSN {P}\n\n"
+
+
+@pytest.mark.parametrize(
+    "number", ["NR 273 T OF 2026", "NR 273T OF 2026", "NR 273 (T) OF 2026", "NO 273 T OF 2026"]
+)
+def test_a_bare_mark_before_the_year_is_of_the_number(number: str) -> None:
+    text = f"{AHEAD}{number} PELL HAVEN\nCHT 803\nLT F R PSN {P} EXTINGUISHED\n"
+    first, second = parse(text).notices
+    assert (first.id, second.id, second.status) == ("271/26", "273(T)/26", "temporary")
+    assert not second.charts[0].actions
+    assert [p.iso6709 for remark in second.remarks for p in remark.positions] == [AT_P]
+
+
+@pytest.mark.parametrize(
+    "clause",
+    [
+        "CANX NR 249 T OF 2026",
+        "CANCEL NR 249 T OF 2026",
+        "NR 249(T) OF 2026 CANX",
+        "CANX NR 249 (T) OF 2026",
+    ],
+)
+def test_what_a_telegram_cancels_is_no_name_of_the_item_above(clause: str) -> None:
+    bulletin = parse(f"NR 275 OF 2026 QUILL SOUND\nCHT 802\nINS RACON K PSN {P}\n{clause}\n")
+    (notice,) = bulletin.notices
+    assert [(ref.number, ref.status) for ref in notice.cancels] == [(249, "temporary")]
+    assert [a.feature.name for a in actions_of(bulletin)] == [None]
+    assert told(bulletin) == [("insert", "racon", [AT_P])]
+
+
+@pytest.mark.parametrize(
+    "character", ["GP FL 2 W 5S", "Gp Fl 2 W 5s", "GP.FL.2.W.5S", "GP FL(2) W 5S"]
+)
+def test_a_group_without_brackets(character: str) -> None:
+    light = parse_light(character)
+    assert (light.rhythm, light.groups, light.colours, light.period_s) == ("Fl", [2], ["W"], 5)
+    text = f"NR 272 OF 2026 SOUND\nCHT 802\nINS ISOLATED DANGER LT BUOY {character} PSN {P}\n"
+    bulletin = parse(text)
+    (action,) = actions_of(bulletin)
+    assert action.feature.light is not None
+    assert action.feature.light.groups == [2]
+    assert not codes(bulletin)
+
+
+@pytest.mark.parametrize("character", ["GP FL 2", "GP FL W 2 5S", "FL 2 W 5S"])
+def test_a_figure_that_may_be_no_group_is_refused(character: str) -> None:
+    with pytest.raises(NoticeParseError):
+        parse_light(character)
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "NO CHT CORRN CHT AGENTS TO RETURN STOCK OF CHT 809 BY 31 JUL 2026",
+        "NO CHTS AFFECTED AGENTS TO RETURN CHT 809",
+        "NO CHART CORRNS",
+        "NO CHART CORRECTIONS. CHART AGENTS TO RETURN CHART 809",
+        "No sheet is affected; copies of chart 809 go back to the depot.",
+    ],
+)
+def test_a_notice_for_no_chart_names_none(said: str) -> None:
+    bulletin = parse(f"{AHEAD}NR 276 OF 2026 GENERAL\n{said}\n")
+    assert [chart.chart for chart in bulletin.notices[1].charts] == []
+    assert not codes(bulletin)
