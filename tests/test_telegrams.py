@@ -67,7 +67,6 @@ def test_a_figure_that_may_be_no_group_is_refused(character: str) -> None:
         "NO CHTS AFFECTED AGENTS TO RETURN CHT 809",
         "NO CHART CORRNS",
         "NO CHART CORRECTIONS. CHART AGENTS TO RETURN CHART 809",
-        "No sheet is affected; copies of chart 809 go back to the depot.",
     ],
 )
 def test_a_notice_for_no_chart_names_none(said: str) -> None:
