@@ -128,14 +128,27 @@ def carried(parts: list[Part]) -> list[Part]:
 
 
 def named_within(part: Part, text: str) -> Part:
-    """A part whose new value names its property itself: `light, Fl.3s to range 7M`."""
+    """A part whose new value names its property itself: `light, Fl.3s to range 7M`.
+
+    So does `to show a range of 7M`.
+    """
     if part.property is not None or part.new is None:
         return part
     start, end = part.new
+    start += len(_article(text[start:end]))
     inner = divide_change(text[start:end])
-    if len(inner) != 1 or inner[0].property is None or inner[0].subject or inner[0].new:
+    if len(inner) != 1 or inner[0].property is None or inner[0].new:
         return part
-    if inner[0].old is None:
+    named = place(inner[0].property)
+    value = inner[0].old
+    if value is None and inner[0].subject and text[start:end][named[1] :].startswith(" of "):
+        value = inner[0].subject
+    elif inner[0].subject or named[0]:
         return part
-    old_start, old_end = inner[0].old
-    return part._replace(property=inner[0].property, new=(start + old_start, start + old_end))
+    if value is None:
+        return part
+    return part._replace(property=inner[0].property, new=(start + value[0], start + value[1]))
+
+
+def _article(words: str) -> str:
+    return next((one for one in ("a ", "an ", "the ") if words.lower().startswith(one)), "")

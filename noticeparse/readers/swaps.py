@@ -6,6 +6,7 @@ have, or none, nothing is taken and an error says so.
 
 from __future__ import annotations
 
+import re
 from functools import cache, lru_cache
 from typing import NamedTuple
 
@@ -21,6 +22,8 @@ from noticeparse.readers.features import (
 )
 from noticeparse.records.feature import Feature
 
+# `was examined by divers. It is replaced with …`: the joint of another sentence.
+_OF_TWO_SENTENCES = re.compile(r"[a-z]\. (?:it|this|that|they|them|these)\b", re.IGNORECASE)
 # What `with` adds to a feature more often than it replaces one.
 _JOINTS = frozenset(("with", "by", "for", "to"))
 _SAME_KIND = "one of "
@@ -112,6 +115,7 @@ def _divided(text: str) -> _Division | None:
     ]
     for types in (("BY", "FOR"), ("WITH",), ("TO",)):
         fit = [division for division in found if division.joint.type in types]
+        fit = _without_parts(text, fit) if len(fit) > 1 else fit
         if fit:
             # Two quotations on one side are two legends or names.
             one = len(fit) == 1 and not any(
@@ -121,12 +125,26 @@ def _divided(text: str) -> _Division | None:
     return None
 
 
+def _without_parts(text: str, fit: list[_Division]) -> list[_Division]:
+    """Those that do not part a danger from its depth: `wreck with a wreck with a depth of 9m`."""
+    kept = [
+        one
+        for one in fit
+        if one.joint.type != "WITH"
+        or read_feature(text[slice(*one.second)], None).feature.kind != "sounding"
+        or read_feature(text[slice(*one.first)], None).feature.kind == "sounding"
+    ]
+    return kept or fit
+
+
 def _at(text: str, joint: _Joint) -> _Division | None:
     first, second = _trimmed(text, 0, joint.start), _trimmed(text, joint.end, len(text))
     if text[second[0] :].lower().startswith(_SAME_KIND):
         # `the sounding of 4.8 metres by one of 4.3 metres`
         second = (second[0] + len(_SAME_KIND), second[1])
     before, after = text[slice(*first)], text[slice(*second)]
+    if _OF_TWO_SENTENCES.search(before) or _OF_TWO_SENTENCES.search(after):
+        return None
     if _is_bare(before) != _is_bare(after):
         named = after if _is_bare(before) else before
         fits = _is_whole(named) and read_feature(named, None).feature.kind == "sounding"

@@ -205,6 +205,9 @@ LIST_ENDINGS = (
 """What may stand behind the verb that heads a list."""
 
 
+_ON_THE_CHARTS = re.compile(
+    r" (?:on|in|to|into|from) (?:the|this|these|both|all|each|your) charts?$"
+)
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
 _AUXILIARIES = ("been ", " be ", " is ", " are ")
 _AGENTS = ("we ", "i ", "the ", "this ", "our ")
@@ -239,6 +242,7 @@ def canonical_verb(written: str) -> Verb | None:
         return None
     if words in _OF_THE_CHART:
         return _OF_THE_CHART[words]
+    words = _ON_THE_CHARTS.sub("", words)
     for ending in (*LIST_ENDINGS, " of"):
         words = words.removesuffix(ending)
     if words.endswith(_OF_MEASURES):
