@@ -34,7 +34,7 @@ def _sections(text: str) -> list[tuple[str | None, str | None, list[tuple[str, s
 
 @pytest.mark.parametrize("gap", ["", "\n"])
 @pytest.mark.parametrize(
-    "chart", ["Chart: {}", "Sheet: {}", "Sheet No: {}", "Chart: {}, previous 187/26"]
+    "chart", ["Chart: {}", "Sheet: {}", "Map: {}", "Sheet No: {}", "Chart: {}, previous 187/26"]
 )
 @pytest.mark.parametrize("notice", ["Notice: {}", "NM: {}", "Notice No: {}"])
 def test_each_record_names_notice_and_chart_anew(notice: str, chart: str, gap: str) -> None:
@@ -52,6 +52,20 @@ def test_each_record_names_notice_and_chart_anew(notice: str, chart: str, gap: s
         ("212/26", "641", [("delete", V)]),
     ]
     assert "notice-number-twice" not in codes(parse(gap.join(records)))
+
+
+def test_notice_and_chart_on_one_line_are_named_anew() -> None:
+    heads = (
+        "Notice: 211/26   Sheet: 640",
+        "Notice: 211/26   Sheet: 640",
+        "Notice: 212/26   Sheet: 641",
+    )
+    rows = zip(heads, (T, U, V), strict=True)
+    records = [_record(head, "insert", "wreck", place) for head, place in rows]
+    assert _sections("\n".join(records)) == [
+        ("211/26", "640", [("insert", T), ("insert", U)]),
+        ("212/26", "641", [("insert", V)]),
+    ]
 
 
 @pytest.mark.parametrize("gap", ["", "\n"])

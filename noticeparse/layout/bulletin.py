@@ -139,9 +139,8 @@ class _Reader(HeadReader):
         if line.has("rule", "bar"):
             self.keys.end_block()
         self.page_broke = True
-        body = self.assembly.body
-        while body and body[-1].is_blank:
-            body.pop()
+        while self.assembly.body and self.assembly.body[-1].is_blank:
+            self.assembly.body.pop()
 
     def _blank(self, line: Line) -> None:
         self.behind_blank = True
@@ -256,9 +255,10 @@ class _Reader(HeadReader):
         self.head_is_open = False
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:
-        if self.keys.goes_on_with_notice(line, opening.number):
-            return
         rest = line.elements[opening.at + 1 :]
+        if self.keys.goes_on_with_notice(line, opening.number):
+            self.head_elements(line, rest)
+            return
         first = next((e for e in rest if has_words(self.text, e)), None)
         by_chart = self.assembly.is_by_chart
         if by_chart and opens_with_no_chart(self.text[line.start : opening.number.start]):

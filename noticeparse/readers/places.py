@@ -173,7 +173,7 @@ def direction_in(text: str) -> str | None:
     return None
 
 
-_LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2})[^\w\"]*")
+_LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2}(?=[).:]))[^\w\"]*")
 _WORDS = {"n": "north", "e": "east", "s": "south", "w": "west"}
 _LETTERS = {
     **{point.lower(): point for point in COMPASS},

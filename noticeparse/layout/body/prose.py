@@ -85,6 +85,9 @@ def _lists_on(text: str, above: Sequence[Element], line: Line) -> bool:
     label, *behind = line.elements
     if label.kind != "label" or not behind or behind[0].kind not in ("point", "half"):
         return False
+    if text[label.start].isupper() and all(e.kind in ("point", "half") for e in behind):
+        # `IN AREA BOUNDED BY` and below it `A. P`
+        return True
     last = text[above[-1].start : line.start].rstrip()
     if not last.endswith((";", ",", " and", "&")):
         return False

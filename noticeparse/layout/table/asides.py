@@ -46,7 +46,8 @@ def goes_on_with_notice(assembly: Assembly, line: Line, number: Element) -> bool
     solid = [e for e in line.elements if has_words(assembly.text, e)]
     if notice is None or notice.number_words != assembly.words(number):
         return False
-    if [e.kind for e in solid] != ["key", "number"]:
+    kinds = [e.kind for e in solid[:3]]
+    if kinds[:2] != ["key", "number"] or kinds[2:] not in ([], ["chart"]):
         return False
     notice.repeats = True
     notice.clauses.append((solid[0].start, number.end))
