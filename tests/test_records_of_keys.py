@@ -132,3 +132,31 @@ def test_a_record_without_a_verb_for_sure_is_held_back() -> None:
     temporary = text.replace("213/26", "213(T)/26")
     assert [chart.actions for chart in parse(temporary).notices[0].charts] == [[]]
     assert told(parse(text.replace("none", "insert"))) == [("insert", "light", [T])]
+
+
+@pytest.mark.parametrize(
+    "line", ["Contractor: Edderly Company", "Approved by: J. Aldous", "Vessel: Correll"]
+)
+def test_an_unknown_key_that_tells_nothing_of_a_feature_is_a_remark(line: str) -> None:
+    bulletin = parse(_record("Notice: 211/26\nChart: 640", "insert", "wreck", T, f"{line}\n"))
+    (notice,) = bulletin.notices
+    assert told(bulletin) == [("insert", "wreck", [T])]
+    assert notice.charts[0].actions[0].feature.text == "wreck"
+    assert [remark.text for remark in notice.remarks] == [line]
+    assert not codes(bulletin)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Condition: extinguished",
+        "Draught: 9 m",
+        "Called: Brannoch",
+        "Cover: rock",
+        "State: if seen",
+    ],
+)
+def test_an_unknown_key_that_may_tell_of_the_feature_is_no_remark(line: str) -> None:
+    bulletin = parse(_record("Notice: 211/26\nChart: 640", "insert", "light F.G", T, f"{line}\n"))
+    assert not bulletin.notices[0].remarks
+    assert codes(bulletin) or not told(bulletin)

@@ -13,7 +13,8 @@ from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.readers.features import has_kind
+from noticeparse.layout.sentence.lead_words import hangs
+from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -63,15 +64,38 @@ def with_place_key(text: str, line: Line) -> Line:
 
 
 def with_source_key(text: str, line: Line) -> Line:
-    """The line; the words that name a source within a record are a key: `Basis : survey by …`."""
+    """The line; the words that name a source within a record are a key: `Basis : survey by …`.
+
+    So are unknown ones with words that tell nothing of a feature: `Contractor: Edderly Company`.
+    """
     first = line.elements[0] if line.elements else None
     told = _SOURCE.match(text, first.start, line.end) if first else None
-    if first is None or told is None or key_role(told[0], has_places=False) != "source":
+    if first is None or told is None:
+        return line
+    role = key_role(told[0], has_places=False)
+    if role != "source" and (role is not None or not _is_aside(text, line, told.end())):
         return line
     rest = [
         e._replace(start=max(e.start, told.end())) for e in line.elements if e.end > told.end()
     ]
-    return line._replace(elements=(first._replace(kind="key", end=told.end()), *rest))
+    key = first._replace(kind="key", end=told.end(), value=role or "aside")
+    return line._replace(elements=(key, *rest))
+
+
+def _is_aside(text: str, line: Line, start: int) -> bool:
+    """Whether what stands behind an unknown key says nothing that may belong to a feature."""
+    key, words = text[line.start : start].lower(), text[start : line.end]
+    if any(e.kind != "words" for e in line.elements) or any(c.isdigit() for c in words):
+        return False
+    if (
+        "name" in key
+        or "call" in key
+        or '"' in words
+        or has_kind(key)
+        or value_property(key) != {"unknown"}
+    ):
+        return False
+    return not hangs(words) and value_property(words) <= {"unknown", "name"}
 
 
 def with_blank_key(text: str, line: Line, below: Line | None, known: Set[str]) -> Line:

@@ -98,7 +98,9 @@ def without_statements(
 
 
 def give_source(assembly: Assembly, cells: Cells) -> None:
-    """Give the source that a record names to its notice."""
+    """Give the source that a record names to its notice, and what unknown keys say."""
+    if aside := cells.pop("aside", []):
+        assembly.add_prose(Prose([(aside[0].start, aside[-1].end)], []))
     if assembly.notice is not None:
         assembly.notice.sources += [(e.start, e.end) for e in cells.pop("source", [])]
 

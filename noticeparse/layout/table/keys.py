@@ -82,7 +82,7 @@ class KeyReader:
         key = line.elements[0]
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         has_places = any(e.kind in ("point", "half", "reference") for e in values)
-        role = key_role(self.assembly.words(key), has_places=has_places)
+        role = key.value or key_role(self.assembly.words(key), has_places=has_places)
         if self._block and has_places and role not in PLACED:
             role = role_of_places(self.assembly.words(key), values)
             values = [key, *values] if role == UNKNOWN else values
@@ -104,7 +104,7 @@ class KeyReader:
                 line._replace(elements=(key._replace(kind="words"), *line.elements[1:]))
             )
             return True
-        if self._block and role in ("notice", "previous", "source"):
+        if self._block and role in ("notice", "previous", "source", "aside"):
             self._of_block(role, key, values)
             return True
         if role == "notice" and (number := self._number(key, values)) is not None:
@@ -216,7 +216,9 @@ class KeyReader:
         """Take a line without a key as more of the value above it in an open record."""
         if not self._block or not self._last_role or line.has("chart", "rule", "number"):
             return False
-        if self._is_command(line) or (self._last_role == "source" and line.has("point", "half")):
+        if self._is_command(line) or (
+            self._last_role in ("source", "aside") and line.has("point", "half")
+        ):
             self.end_block()
             return False
         self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
@@ -261,7 +263,7 @@ class KeyReader:
             self.end_block()
         self._block.setdefault("key", []).append(key)
         self._verb_keys |= {self.assembly.words(key)} if role == "verb" and values else set()
-        if role in ("radius", "source"):
+        if role in ("radius", "source", "aside"):
             values = [key, *values]
         self._block.setdefault(role, []).extend(values)
         self._last_role = role
