@@ -20,7 +20,7 @@ from functools import cache
 VARIABLE = "NOTICEPARSE_CACHE"
 OFF = ("", "0", "off", "no")
 
-FORM = 2
+FORM = 3
 """To be raised when the code makes something else of the same grammar and data files."""
 
 # Windows has no users in the sense of this check; its cache folder is the user's own.

@@ -15,9 +15,12 @@ from noticeparse.patterns import compiled
 
 
 def joined(terminals: Iterable[TerminalDef]) -> str:
-    """Terminals as one pattern in which each is a group of its own name."""
-    patterns = ((t.name, t.pattern.to_regexp()) for t in _in_order(terminals))
-    return "|".join(f"(?P<{name}>{guarded(pattern)})" for name, pattern in patterns)
+    """Terminals as one pattern in which each ends with an empty group of its own name.
+
+    Within a group Python would save the places of all groups before it wherever ways part.
+    """
+    patterns = ((t.name, f"(?:{t.pattern.to_regexp()})") for t in _in_order(terminals))
+    return "|".join(f"{guarded(pattern)}(?P<{name}>)" for name, pattern in patterns)
 
 
 def _in_order(terminals: Iterable[TerminalDef]) -> list[TerminalDef]:
