@@ -25,7 +25,7 @@ from noticeparse.findings import Located, is_error, once_a_section
 from noticeparse.layout.copied.years_in_front import as_written
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
 from noticeparse.readers.clauses import Clauses, read_clauses
-from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.editions import opens_source, read_line_words
 from noticeparse.readers.headings import Heading, read_heading
 from noticeparse.readers.heads import read_parts
 from noticeparse.readers.references import mark_of_heading, notice_id
@@ -130,9 +130,10 @@ class NoticeBuilder:
         for start, end in self.draft.heading:
             end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]
-            self.cancels += read_clauses(words, self.context.year).cancels
             at = start
-            for part in read_parts(words):
+            self.cancels += read_clauses(words, self.context.year).cancels
+            # Without a figure they name no other notice.
+            for part in read_parts(words) if any(map(str.isdigit, words)) else ():
                 if part.kind in _NO_HEADING:
                     kept.append(self.context.written(at, start + part.start))
                     at = start + part.end
@@ -143,7 +144,7 @@ class NoticeBuilder:
     def _without_source(self, words: str, start: int) -> list[str]:
         """The sentences of a heading, without one that names the source."""
         sentences = words.split(". ")
-        source = next((one for one in sentences if read_line_words(one).first("SOURCE")), None)
+        source = next(filter(opens_source, sentences), None)
         if source is not None and not self.draft.sources:
             at = start + words.find(source)
             self.draft.sources.append((at, start + len(words)))

@@ -52,6 +52,8 @@ def _date_scanner() -> grammar.Scanner:
 def read_clauses(text: str, near: int | None) -> Clauses:
     """The clauses of a stretch of prose; `near` is the edition's year."""
     found = Clauses()
+    if not _MAY_TELL.search(text):
+        return found  # as of most headings and remarks
     left = text
     for kind, start, end in _scanner().scan(text, 0, len(text)):
         _take(found, _Part(kind, text[start:end], start), near)
@@ -61,13 +63,16 @@ def read_clauses(text: str, near: int | None) -> Clauses:
         if more is not None:
             code = "cancellation-unread" if kind == "CANCELS" else "chart-unread"
             _blame(found, code, _Part(kind, text[start : more.end()], start))
-    for one in _ENDS_A_NOTICE.finditer(left):
+    # The sentence is looked for from each of its characters on, so its verb is looked for first.
+    for one in _ENDS_A_NOTICE.finditer(left) if _END.search(left) else ():
         # `Notice 402(T)/24 has expired`
         if read_numbers(one.group()):
             _blame(found, "cancellation-unread", _Part("CANCELS", one.group(), one.start()))
     return found
 
 
+_MAY_TELL = re.compile(r"[0-9]|til|valid", re.IGNORECASE)
+"""What every clause has: a figure, or one of the words before a month alone."""
 _CANCELS_MORE = re.compile(
     r"(?: ?\([^()\n]{1,60}\))?(?:,|,? (?:and|AND)| &)[ \n]"
     r"(?:(?:[A-Z][A-Za-z.-]{0,20}|notices?|nos?\.?|number|of|the|also|series)[ \n]){0,6}"
@@ -78,12 +83,14 @@ _CHARTS_MORE = re.compile(r" [0-9]{3,5}(?![0-9/°'A-Za-z-]|[.,][0-9]| ?(?:m|ft|U
 """A figure right behind those of charts, which may be one more: `Chart 802 803`."""
 _MORE = {"CANCELS": _CANCELS_MORE, "CHART_LIST": _CHARTS_MORE}
 
-_ENDS_A_NOTICE = re.compile(
-    r"(?:[^.;\n]|\n(?!\n)){0,80}"
+_END = re.compile(
     r"\b(?<!not )(?<!not be )(?<!not been )(?<!will be )(?<!may be )"
     r"(?:cancel(?:s|l?ed|ling)?|supersed(?:e|es|ed|ing)|expire[sd]?|lapse[sd]?|annul(?:s|led)?"
-    r"|revoke[sd]?|no longer in force)\b(?:[^.;\n]|\n(?!\n)){0,80}",
+    r"|revoke[sd]?|no longer in force)\b",
     re.IGNORECASE,
+)
+_ENDS_A_NOTICE = re.compile(
+    rf"(?:[^.;\n]|\n(?!\n)){{0,80}}{_END.pattern}(?:[^.;\n]|\n(?!\n)){{0,80}}", re.IGNORECASE
 )
 """A sentence, as far as it may be wide, that tells of the end of a notice."""
 

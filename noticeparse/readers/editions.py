@@ -52,3 +52,9 @@ def read_line_words(line: str) -> LineWords:
     return LineWords(
         tuple((kind, line[start:end]) for kind, start, end in _scanner().scan(line, 0, len(line)))
     )
+
+
+def opens_source(line: str) -> bool:
+    """Whether a line opens with words for the source, which are found nowhere else in it."""
+    kind, _, _ = next(_scanner().scan(line, 0, len(line)), ("", 0, 0))
+    return kind == "SOURCE"
