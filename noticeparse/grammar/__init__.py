@@ -20,7 +20,7 @@ from lark import __version__ as lark_version
 from noticeparse import store
 from noticeparse.grammar import tables
 from noticeparse.grammar.lexers import BasicLexer, ContextualLexer, check
-from noticeparse.grammar.parsing import PhraseParser
+from noticeparse.grammar.parsing import Inlined, PhraseParser
 from noticeparse.grammar.scanner import Scanner, divided
 from noticeparse.version import VERSION
 
@@ -83,7 +83,7 @@ def build(
         "parser": "lalr",
         "lexer": BasicLexer if lexer == "basic" else ContextualLexer,
         "start": starts,
-        "transformer": callbacks,
+        "transformer": None if callbacks is None else Inlined(callbacks),
         "maybe_placeholders": False,
     }
     place = ".".join([name, *starts, lexer])

@@ -30,6 +30,14 @@ def check(terminals: Iterable[TerminalDef]) -> None:
             raise GrammarError(f"{terminal.name} may match nothing")
 
 
+def _token(kind: str, words: str, start: int, end: int) -> Token:
+    """A token of Lark, made without its many arguments."""
+    token = str.__new__(Token, words)
+    token.type, token.value, token.start_pos, token.end_pos = kind, words, start, end
+    token.line = token.column = None
+    return token
+
+
 def _unexpected(text: str, at: int) -> UnexpectedCharacters:
     line, column = text.count("\n", 0, at) + 1, at - text.rfind("\n", 0, at)
     return UnexpectedCharacters(text, at, line, column)
@@ -69,7 +77,7 @@ class BasicLexer(Lexer):
                 raise _unexpected(text, at)
             start, at = at, match.end()
             if match.lastgroup not in ignored:
-                yield Token(match.lastgroup, match.group(), start, end_pos=at)
+                yield _token(match.lastgroup, match.group(), start, at)
 
     def _pattern(self, parser_state: Any) -> re.Pattern[str]:
         """The pattern for the present state of the parser, and from now on for all alike."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import Any, NamedTuple
 
-from lark import Lark, Token
+from lark import Lark, Token, Transformer
 from lark.exceptions import UnexpectedToken
 from lark.parsers.lalr_analysis import Shift
 
@@ -20,6 +20,21 @@ _END = "$END"
 
 def _unexpected(token: Token) -> UnexpectedToken:
     return UnexpectedToken(token, set())
+
+
+class Inlined:
+    """The methods of callbacks for Lark, without the three functions that it wraps each in.
+
+    All callbacks have the mark `v_args(inline=True)`: what a rule is made of are their arguments.
+    """
+
+    def __init__(self, callbacks: Transformer[Any, Any]) -> None:
+        self._callbacks = callbacks
+
+    def __getattr__(self, name: str) -> Callable[[list[Any]], Any]:
+        """The method for a rule; Lark makes a tree of a rule that has none."""
+        method = getattr(self._callbacks, name).base_func
+        return lambda parts: method(*parts)
 
 
 class _Reduce(NamedTuple):
@@ -106,10 +121,10 @@ class PhraseParser:
         return values[-1]
 
     def _reduce(self, rule: _Reduce, stack: list[int], values: list[Any]) -> None:
+        size, origin, callback = rule
         parts: list[Any] = []
-        if rule.size:
-            parts = values[-rule.size :]
-            del stack[-rule.size :]
-            del values[-rule.size :]
-        values.append(rule.callback(parts))
-        stack.append(self._behind[stack[-1]][rule.origin])
+        if size:
+            parts = values[-size:]
+            del stack[-size:], values[-size:]
+        values.append(callback(parts))
+        stack.append(self._behind[stack[-1]][origin])
