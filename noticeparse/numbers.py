@@ -27,8 +27,8 @@ def counted(written: str) -> int:
 
 def as_number(value: Decimal | int) -> int | float:
     """The JSON number nearest to an exact value; whole values stay whole."""
-    whole = int(value)
-    return whole if whole == value else float(value)
+    over, under = value.as_integer_ratio()
+    return over if under == 1 else over / under
 
 
 Number = Annotated[

@@ -33,6 +33,7 @@ _HANGS = re.compile(
     rf"|\b(?:from|between|during|in) (?i:{_MONTH} (?:to|and|until|or) {_MONTH})\b"
 )
 """A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
+_TO_STOP = re.compile(r"[^,.;]*")
 _HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
 _DATED = re.compile(
     r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
@@ -81,7 +82,7 @@ def conditions(
     if feature.legend is None:
         found = _HANGS.search(plain)
         if found is not None:
-            whole = re.compile(r"[^,.;]*").match(plain, found.start())
+            whole = _TO_STOP.match(plain, found.start())
             yield within(context, "verb-conditional", behind, (whole or found).span())
         elif (found := _HANGS_ANYWHERE.search(told)) is not None and verb != "insert":
             yield within(context, "verb-conditional", words, found.span())
@@ -182,12 +183,12 @@ def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> It
             return
 
 
-_NUMBER = r"\b(?:No|Number)\.? ?[A-Z]{0,2}[0-9]{1,4}[A-Z]?\b"
+_NUMBER = re.compile(r"\b(?:No|Number)\.? ?[A-Z]{0,2}[0-9]{1,4}[A-Z]?\b")
 
 
 def _second_number(words: str, feature: Feature) -> re.Match[str] | None:
     """A second number in one name: `light-buoy No 4 to Q.R, No 6`."""
-    found = list(re.finditer(_NUMBER, feature.name or ""))
+    found = list(_NUMBER.finditer(feature.name or ""))
     if len(found) < 2 or found[0].group() == found[1].group():
         return None
     return re.compile(re.escape(found[1].group())).search(words)
@@ -208,14 +209,20 @@ _IN_BRACKETS = re.compile(
 )
 
 
+_EITHER = re.compile(r"/ ?(?P<verb>[a-z]+)(?= )", re.IGNORECASE)
+_AND_VERB = re.compile(
+    r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", re.IGNORECASE
+)
+
+
 def _second_verb(words: str, verb: Verb) -> re.Match[str] | None:
     """A verb joined to the one above it, or one that was told: `Delete or move buoy`."""
     if told := _WAS_TOLD.match(words):
         return told
-    either = re.match(r"/ ?(?P<verb>[a-z]+)(?= )", words, re.I)
+    either = _EITHER.match(words)
     if either is not None and canonical_verb(either["verb"]) not in (None, verb):
         return either
-    found = re.match(r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", words, re.I)
+    found = _AND_VERB.match(words)
     if found is None or canonical_verb(found["verb"]) is None:
         return None
     return found

@@ -129,9 +129,9 @@ def _bearing_of_line(
     context: Context, words: Stretch, text: str, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """The bearing written of a leading line or track against that of its two positions."""
-    figures = list(_BEARING.finditer(text))
     is_line = not {"NAVLNE", "RECTRC"}.isdisjoint(feature.s57) and geometry.shape == "line"
-    if not is_line or len(geometry.positions) != 2 or len(figures) != 1:
+    figures = list(_BEARING.finditer(text)) if is_line else []
+    if len(geometry.positions) != 2 or len(figures) != 1:
         return
     first, second = geometry.positions
     line = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
@@ -163,6 +163,8 @@ def _lost_figure(text: str) -> tuple[int, int] | None:
     found = _LOST_FIGURE.search(text)
     if found is not None:
         return found.span()
+    if text.isascii():
+        return None
     for at, char in enumerate(text):
         is_odd = not char.isascii() and unicodedata.category(char) == "No" and char not in _SMALL
         before, behind = text[at - 1 : at], text[at + 1 : at + 2]

@@ -12,7 +12,7 @@ import re
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.swaps import read_swap
+from noticeparse.readers.swaps import names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
@@ -77,6 +77,8 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
     plain, count = _INTO.subn(lambda found: " to ".rjust(len(found.group())), words.text)
     if count > 1 or " to " not in plain:
         return "amend", words
+    if not count and not names_both(plain):
+        return "amend", words  # `light to Fl.G.4s`: no mark becomes another
     swap = read_swap(plain)
     if any(fault.code == "swap-not-divided" for fault in swap.faults):
         return "amend", words

@@ -125,11 +125,12 @@ def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
         return
     for run in _runs(text, told.items)[1:]:
         idle = all(item.role == "unknown" and not _is_paint(item.text, kind) for item in run)
+        if not idle or run[0].bracketed:
+            continue
         words = [item for item in run if len(item.text) > 2 and not item.text.isupper()]
         # `light, Discontinued`: what is done stands as the verb of the action.  Words of the trade
         # (`pipeline, gas`) say what the text keeps.
-        words = [item for item in words if not _is_told(item.text)]
-        if idle and words and not run[0].bracketed:
+        if any(not _is_told(item.text) for item in words):
             yield _fault("feature-words-unread", run[0], run[-1].end, text)
 
 

@@ -77,6 +77,12 @@ def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     return SwapReading(first.feature, second.feature, faults)
 
 
+def names_both(text: str) -> bool:
+    """Whether words on both sides of the joint name a kind, as a value alone does not."""
+    division = _divided(text)
+    return division is not None and all(has_kind(text[slice(*side)]) for side in division[:2])
+
+
 def _side(text: str, side: tuple[int, int], chart_unit: ChartUnit | None) -> FeatureReading:
     """One side; a bare figure is a depth, since the other side names one."""
     words = text[slice(*side)]
@@ -105,6 +111,7 @@ _LONGEST = 1000
 _MOST_JOINTS = 12
 
 
+@lru_cache(maxsize=4096)
 def _divided(text: str) -> _Division | None:
     if len(text) > _LONGEST:
         return None
