@@ -1,6 +1,7 @@
-"""Compiles long regular expressions once, and keeps what came of it for the next run.
+"""Compiles regular expressions once, and keeps what came of it for the next run.
 
-Compiling the joined terminals of a grammar takes Python longer than reading a notice.  What it
+Compiling the joined terminals of a grammar takes Python longer than reading a notice, and so does
+compiling the short patterns of all modules.  What it
 makes of a pattern is a row of numbers, which its own matcher takes, and checks, without more work.
 That way in is Python's own affair: before a pattern is kept it is made both ways and compared, and
 where anything is not as expected the pattern is simply compiled.
@@ -12,10 +13,13 @@ import json
 import re
 import sys
 from array import array
+from collections.abc import Iterator
+from contextlib import contextmanager
 from importlib import import_module
 from typing import Any
 
 from noticeparse import store
+from noticeparse.version import VERSION
 
 _WORD = "I"
 """The type code of four bytes, in which a compiled pattern counts."""
@@ -55,14 +59,65 @@ def write(name: str, key: str, made: re.Pattern[str]) -> None:
     store.write(name, _key(key), json.dumps(parts).encode() + b"\n" + code)
 
 
+@contextmanager
+def kept_together(name: str) -> Iterator[None]:
+    """Keep all patterns that are compiled within the block, by modules that it imports.
+
+    Python looks for a pattern among those that it compiled before; there the copies are put.
+    """
+    table = getattr(re, "_cache", None)
+    if store.folder() is None or not isinstance(table, dict):
+        yield
+        return
+    known, others = _read_all(name), set(table)
+    table.update(known)
+    yield
+    fresh = [(key, made) for key, made in list(table.items()) if key not in known]
+    new = {key: made for key, made in fresh if key not in others and key[0] is str}
+    if new:
+        _write_all(name, {**(known if len(known) < _MOST else {}), **new})
+
+
+_Key = tuple[type, str, int]
+"""The type of a pattern, the pattern, and its flags: how Python finds it again."""
+_MOST = 2000
+"""Patterns beyond which those of modules that are no more are forgotten with the others."""
+
+
+def _read_all(name: str) -> dict[_Key, re.Pattern[str]]:
+    kept = store.read(name, _key(VERSION))
+    head, _, code = (kept or b"[]").partition(b"\n")
+    found: dict[_Key, re.Pattern[str]] = {}
+    try:
+        for pattern, flags, parts, start, end in json.loads(head):
+            found[str, pattern, flags] = _put_together(parts, code[start:end])
+    except Exception:  # another Python than expected, in whatever way
+        return {}
+    return found
+
+
+def _write_all(name: str, patterns: dict[_Key, re.Pattern[str]]) -> None:
+    rows: list[Any] = []
+    codes = b""
+    for (_, pattern, flags), made in patterns.items():
+        try:
+            parts, code = _taken_apart(pattern, flags)
+            if _put_together(parts, code) == made:
+                rows.append([pattern, flags, parts, len(codes), len(codes) + len(code)])
+                codes += code
+        except Exception:  # another Python than expected, in whatever way
+            return
+    store.write(name, _key(VERSION), json.dumps(rows).encode() + b"\n" + codes)
+
+
 def _key(key: str) -> str:
     return f"{sys.version}\n{sys.byteorder}\n{key}"
 
 
-def _taken_apart(pattern: str) -> tuple[dict[str, Any], bytes]:
+def _taken_apart(pattern: str, flags: int = 0) -> tuple[dict[str, Any], bytes]:
     """What Python's compiler makes of a pattern; it has no public way to say so."""
-    tree = import_module("re._parser").parse(pattern)
-    code = import_module("re._compiler")._code(tree, 0)
+    tree = import_module("re._parser").parse(pattern, flags)
+    code = import_module("re._compiler")._code(tree, flags)
     parts = {
         "pattern": pattern,
         "flags": int(tree.state.flags),

@@ -16,6 +16,7 @@ from lark import Lark
 
 from noticeparse import grammar, patterns, store
 from noticeparse.grammar.scanner import joined
+from noticeparse.version import VERSION
 from tests.command import GOOD
 
 
@@ -225,6 +226,46 @@ def test_pattern_of_another_python_is_compiled(place: Path) -> None:
     for head in (b"{}", b"no JSON", b'{"pattern": "a", "flags": 0, "groups": 0, "names": {}}'):
         store.write("name", key, head + b"\n\x01\x02\x03\x04")
         assert patterns.compiled("[0-9]+", "name") == re.compile("[0-9]+")
+
+
+def compile_as_a_module(name: str) -> None:
+    """Compile a pattern as a module that is imported in a run of its own."""
+    re.purge()
+    with patterns.kept_together("name"):
+        re.compile(name, re.IGNORECASE)
+
+
+def test_patterns_of_modules_are_kept_together(place: Path) -> None:
+    compile_as_a_module("depths?")
+    compile_as_a_module("heights?")
+    re.purge()
+    with patterns.kept_together("name"):
+        kept = dict(patterns._read_all("name"))
+    assert [key[1] for key in kept] == ["depths?", "heights?"]
+    for (_, pattern, flags), made in kept.items():
+        re.purge()
+        assert made == re.compile(pattern, flags)
+
+
+def test_patterns_of_others_are_not_kept(place: Path) -> None:
+    re.purge()
+    re.compile("soundings?")
+    with patterns.kept_together("name"):
+        pass
+    assert not place.exists()
+
+
+def test_damaged_patterns_of_modules_are_compiled(place: Path) -> None:
+    for body in (b"", b"no JSON", b'[["a", 0, {}, 0, 4]]\n\x01\x02\x03\x04'):
+        store.write("name", patterns._key(VERSION), body)
+        compile_as_a_module("depths?")
+        assert [key[1] for key in patterns._read_all("name")] == ["depths?"]
+
+
+def test_where_nothing_is_kept_patterns_are_compiled(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setenv(store.VARIABLE, "off")
+    compile_as_a_module("depths?")
+    assert patterns._read_all("name") == {}
 
 
 def parsed(folder: Path | str) -> bytes:

@@ -16,6 +16,7 @@ from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.console.telling import WHAT_TO_DO
 from noticeparse.intake import as_text
+from noticeparse.patterns import kept_together
 
 if TYPE_CHECKING:
     from noticeparse.console.session import Reading
@@ -30,7 +31,9 @@ if TYPE_CHECKING:
 def check(files: Sequence[str], settings: Settings, *, form: str, is_brief: bool) -> int:
     """Write the findings of `files`, seen together, and their counts to standard error."""
     from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
+
+    with kept_together("parse.patterns"):
+        from noticeparse.console.session import Session
     from noticeparse.writers.findings_out import Tally
 
     known = read_chart_file(settings)
@@ -82,7 +85,9 @@ def charts(files: Sequence[str], settings: Settings) -> int:
     """Write the charts that `files` touch, with the notices for each in order of application."""
     from noticeparse.chart_order import is_settled, order_by_chart
     from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
+
+    with kept_together("parse.patterns"):
+        from noticeparse.console.session import Session
     from noticeparse.findings import is_outside
     from noticeparse.sheets import Sheets
     from noticeparse.writers.charts_out import write_charts

@@ -16,6 +16,7 @@ from noticeparse.console.outputs import Outputs, Target
 from noticeparse.console.statuses import NOT_READ
 from noticeparse.console.telling import count, told_of
 from noticeparse.intake import STANDARD_INPUT
+from noticeparse.patterns import kept_together
 from noticeparse.writers import Part, Wishes, may_stream
 
 if TYPE_CHECKING:
@@ -28,8 +29,9 @@ def parse(
     files: Sequence[str], settings: Settings, *, targets: Sequence[Target], wishes: Wishes
 ) -> int:
     """Write the bulletins of `files` to all targets."""
-    from noticeparse.console.chart_file import read_chart_file
-    from noticeparse.console.session import Session
+    with kept_together("parse.patterns"):
+        from noticeparse.console.chart_file import read_chart_file
+        from noticeparse.console.session import Session
 
     inputs = [
         *(files or [STANDARD_INPUT]),
