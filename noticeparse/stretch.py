@@ -7,7 +7,7 @@ joined by a blank.  Offsets within it lead back to the repaired text.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Sequence
 from typing import NamedTuple
 
 
@@ -41,8 +41,10 @@ class Stretch(NamedTuple):
         return Stretch(self.text[start:end], (first, *rest))
 
 
-def gather(text: str, pieces: Iterable[tuple[int, int]]) -> Stretch:
+def gather(text: str, pieces: Sequence[tuple[int, int]]) -> Stretch:
     """The pieces (start, end in the repaired text) read as one stretch."""
+    if not pieces:
+        return Stretch("", ())
     words: list[str] = []
     starts: list[tuple[int, int]] = []
     length = 0

@@ -36,7 +36,10 @@ def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[
 def _within_actions(notice: Notice, axis: str) -> Iterator[Trouble]:
     """A position of an action in another hemisphere than its first one."""
     for placed in actions_of(notice):
-        own = [one for one in positions_of(placed.action) if _is_clear(getattr(one, axis), axis)]
+        positions = positions_of(placed.action)
+        if len(positions) < 2:
+            continue
+        own = [one for one in positions if _is_clear(getattr(one, axis), axis)]
         for position in own[1:]:
             usual = 1 if getattr(own[0], axis) > 0 else -1
             if getattr(position, axis) * usual < 0:

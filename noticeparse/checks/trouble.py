@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.records.action import Action, Move
@@ -33,15 +33,16 @@ class Placed(NamedTuple):
     chart: str | None
 
 
-def actions_of(notice: Notice) -> Iterator[Placed]:
+def actions_of(notice: Notice) -> list[Placed]:
     """All actions of a notice, in order."""
-    for number, chart in enumerate(notice.charts):
-        for index, action in enumerate(chart.actions):
-            yield Placed(action, f"/charts/{number}/actions/{index}", chart.chart)
+    return [
+        Placed(action, f"/charts/{number}/actions/{index}", chart.chart)
+        for number, chart in enumerate(notice.charts)
+        for index, action in enumerate(chart.actions)
+    ]
 
 
-def positions_of(action: Action) -> Iterator[Position]:
+def positions_of(action: Action) -> Sequence[Position]:
     """The positions of an action, destination included."""
-    yield from action.geometry.positions
-    if isinstance(action, Move):
-        yield from action.destination.positions
+    own = action.geometry.positions
+    return [*own, *action.destination.positions] if isinstance(action, Move) else own
