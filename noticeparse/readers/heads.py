@@ -48,9 +48,10 @@ def read_parts(text: str) -> tuple[HeadPart, ...]:
     )
 
 
-def head_kinds(text: str) -> set[str]:
+@lru_cache(maxsize=2048)
+def head_kinds(text: str) -> frozenset[str]:
     """The kinds of the parts of a head."""
-    return {part.kind for part in read_parts(text)}
+    return frozenset(part.kind for part in read_parts(text))
 
 
 def opened_notice(text: str) -> str | None:

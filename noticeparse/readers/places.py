@@ -148,6 +148,7 @@ def split_phrase(text: str) -> Split:
     return Split(parts[at].start if at < len(parts) else len(text), parts[at:])
 
 
+@lru_cache(maxsize=8192)
 def is_connector(text: str) -> bool:
     """Whether a phrase only links positions of one list: `,` `and in` `thence to`."""
     return all(part.kind in _LINKS for part in read_phrase(text))
