@@ -1,4 +1,4 @@
-"""Compiles regular expressions once, and keeps what came of it for the next run.
+"""Compiles long regular expressions once, and keeps what came of it for the next run.
 
 Compiling the joined terminals of a grammar takes Python longer than reading a notice, and so does
 compiling the short patterns of all modules.  What it
