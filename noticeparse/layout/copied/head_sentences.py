@@ -11,6 +11,8 @@ import re
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.verbs import canonical_verb
 
+# How such a head may begin: most texts hold none, and are not read for the whole of it.
+_BEGINS = re.compile(r"[OoTtFf](?:n|or?)\s{1,20}(?:the\s{1,20})?[Cc]hart")
 _HEAD = re.compile(
     r"(?P<lead>(?<=[.:])[ ])?\b(?:[Oo]n|[Tt]o|[Ff]or)\s{1,20}(?:the\s{1,20})?[Cc]harts?"
     r"\s{1,20}(?=[A-Z]{0,3}\s?[0-9])"
@@ -27,7 +29,7 @@ _IN_COLUMNS = re.compile(r"\n[ \t]*>|[\t|]|[^\n ] {3,20}[^ ]")
 
 def with_heads_apart(text: str) -> str:
     """The text, each such head on lines of its own in front of its command."""
-    return _HEAD.sub(_apart, text)
+    return text if _BEGINS.search(text) is None else _HEAD.sub(_apart, text)
 
 
 def _apart(match: re.Match[str]) -> str:

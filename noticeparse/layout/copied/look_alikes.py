@@ -20,19 +20,23 @@ from noticeparse.vocabulary import is_known_word
 _CONSONANT = "[bcdfghjkmnpqrstvwxz]"
 _BEGINS = "(?<![A-Za-z0-9|.'°_])"
 _ENDS = "(?![A-Za-z0-9|'°_])"
-_SUSPECT = re.compile(
-    # A quote mark behind a figure is a mark of seconds.
-    r"(?P<quoted>(?<![0-9'°])\"[^\"\n]{0,80}(?:\n[^\"\n]{0,80})?\")"
-    r"|(?P<title>\b[l1I|]?(?:legend|egend|named?|reading)\b)"
-    rf"|{_BEGINS}(?P<word>"
+_WORD = (
     # Figures or a stroke among letters.
     r"(?=[A-Za-z]{0,23}[01|])(?=[01|]{0,9}[A-Za-z])[A-Za-z01|]{4,24}"
     # A small l where only a vowel can stand.
     rf"|l{_CONSONANT}[a-z]{{2,22}}|(?=[a-z]{{0,20}}{_CONSONANT}l{_CONSONANT})[a-z]{{4,24}}"
     # A small l among capitals, a capital I among small letters.
     r"|(?=[A-Z]{0,23}l)(?=[A-Zl]{0,22}[A-Z]{2})[A-Zl]{4,24}|(?=[a-z]{0,23}I)[a-zI]{4,24}"
-    rf"){_ENDS}"
 )
+_SUSPECT = re.compile(
+    # A quote mark behind a figure is a mark of seconds.
+    r"(?P<quoted>(?<![0-9'°])\"[^\"\n]{0,80}(?:\n[^\"\n]{0,80})?\")"
+    r"|(?P<title>\b[l1I|]?(?:legend|egend|named?|reading)\b)"
+    rf"|{_BEGINS}(?P<word>{_WORD}){_ENDS}"
+)
+_RUN = re.compile(r"[A-Za-z01|]{4,24}")
+_SUSPECT_RUN = re.compile(_WORD)
+_LOST_TITLE = re.compile(r"[1I|]egend")
 _OF_NAME = re.compile(r"[^\n.,;(]{0,80}")
 _MOST_EXCHANGED = 4
 _PLAIN = frozenset(
@@ -65,7 +69,7 @@ class Mended(NamedTuple):
 
 def with_words_mended(text: str) -> Mended:
     """The text with such words as they are meant; nothing of it is left out."""
-    found = list(_mended(text))
+    found = list(_mended(text)) if _may_hold_one(text) else []
     if not found:
         return Mended(text)
     parts: list[str] = []
@@ -79,6 +83,14 @@ def with_words_mended(text: str) -> Mended:
         )
     parts.append(text[at:])
     return Mended("".join(parts), tuple(faults))
+
+
+def _may_hold_one(text: str) -> bool:
+    """Whether any letters in a row are such a word; the different ones are few, and soon asked."""
+    return _LOST_TITLE.search(text) is not None or any(
+        _SUSPECT_RUN.fullmatch(run) is not None and meant(run) is not None
+        for run in set(_RUN.findall(text))
+    )
 
 
 def _mended(text: str) -> Iterator[tuple[int, int, str]]:

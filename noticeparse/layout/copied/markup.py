@@ -168,6 +168,7 @@ _SILENT_TAGS = frozenset(
 )
 
 
+_LEADERS = ("...", " ..", "|")
 _LED_KEY = re.compile(
     r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
     re.MULTILINE,
@@ -177,6 +178,8 @@ _KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
 
 def _led_keys(text: str) -> tuple[str, list[Piece]]:
     """`Object ...... wreck`, `Object | wreck`: what stands before the leader is a key."""
+    if not any(leader in text for leader in _LEADERS):
+        return text, []
     found = [" ".join(match[2].lower().split()) for match in _LED_KEY.finditer(text)]
     roles = [key_role(key, has_places=True) for key in found]
     known = sum(
@@ -196,7 +199,7 @@ _LED_HEAD = re.compile(
 
 def _led_heads(text: str) -> tuple[str, list[Piece]]:
     """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads."""
-    if len(_LED_HEAD.findall(text)) < _LEAST - 1:
+    if "..." not in text or len(_LED_HEAD.findall(text)) < _LEAST - 1:
         return text, []
     return _blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".rjust(len(m.group())))
 
@@ -204,8 +207,9 @@ def _led_heads(text: str) -> tuple[str, list[Piece]]:
 _PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})
 
 
+# The mark stands first, and then what is before it: the search leaps to the mark.
 _DITTO = re.compile(
-    r"""(?<=\s)"(?=[ \t]{1,4}[0-9]{1,2}(?:'?[.,][0-9]{1,4})?'?[ ]?[NSEW](?![A-Za-z]))"""
+    r""""(?<=\s")(?=[ \t]{1,4}[0-9]{1,2}(?:'?[.,][0-9]{1,4})?'?[ ]?[NSEW](?![A-Za-z]))"""
 )
 
 

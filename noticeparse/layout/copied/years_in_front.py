@@ -27,6 +27,8 @@ _OPENS = re.compile(
     r"(?= ?\([TP]\)|\.? {1,40}(?![0-9])[^\s\d]|[.:]?[ \t]{0,40}(?:\n|(?![\s\S])))",
     re.IGNORECASE,
 )
+# Most texts hold no colon before a figure, and are not read for numbers with one.
+_ANY_COLON = re.compile(r": ?[0-9]")
 _FEWEST = 2
 _YEARS = (1950, 2099)
 _SHORT = 2
@@ -49,15 +51,18 @@ class YearsBehind(NamedTuple):
 def with_years_behind(text: str) -> YearsBehind:
     """The text with the year behind each short number; nothing of it is left out."""
     sign, given = "/", text
-    if _OPENS.search(text):
+    if _ANY_COLON.search(text) and _OPENS.search(text):
         sign, text = ":", _COLON.sub(lambda one: one[0].replace(":", "/"), text)
     if "/" not in text:
         return YearsBehind(text)
-    found = list(_NUMBER.finditer(text))
+    found: list[re.Match[str]] = []
+    for one in _NUMBER.finditer(text):
+        if not _YEARS[0] <= int(one[1]) <= _YEARS[1]:
+            return YearsBehind(text, sign=sign)
+        found.append(one)
     years = {int(one[1]) for one in found}
     numbers = {int(one[2]) for one in found}
-    alike = years and _YEARS[0] <= min(years) and max(years) <= min(min(years) + 1, _YEARS[1])
-    if not alike or len(found) < _FEWEST or len(numbers) < 2:
+    if len(found) < _FEWEST or max(years) > min(years) + 1 or len(numbers) < 2:
         return YearsBehind(text, sign=sign)
     short = [one for one in found if _is_short(one)]
     told = (_told(short[0], given, years, numbers),) if short else ()
