@@ -6,6 +6,7 @@ Plain functions over lines and words; nothing is kept.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
@@ -130,9 +131,12 @@ def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
 
 def tells(text: str, element: Element) -> bool:
     """Whether an element is words that do more than link positions or name their halves."""
-    if element.kind != "words":
-        return False
-    words = text[element.start : element.end]
+    return element.kind == "words" and _tell(text[element.start : element.end])
+
+
+@lru_cache(maxsize=8192)
+def _tell(words: str) -> bool:
+    # Each of the ways to cut a body asks this of the same words again.
     if not any(c.isalpha() for c in words):
         # A figure, as `1.` before the items of a list, tells nothing.
         return False

@@ -49,8 +49,11 @@ class _Block(NamedTuple):
 
 def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     """The items of such a body; None where its verbs do not all stand below places."""
-    blocks, others = _blocks(text, lines)
-    if not _is_of_places(text, blocks, others):
+    found = _blocks(text, lines)
+    if found is None:
+        return None
+    blocks, others = found
+    if not _is_of_places(text, blocks):
         return None
     body = Body([], [], [])
     tells = any(e.kind == "passive" for block in blocks for one in block.statements for e in one)
@@ -66,12 +69,10 @@ def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     return body
 
 
-def _is_of_places(text: str, blocks: Sequence[_Block], others: Sequence[Line]) -> bool:
-    """Whether all that is told here is told below places."""
+def _is_of_places(text: str, blocks: Sequence[_Block]) -> bool:
+    """Whether what is told in blocks is told below places."""
     told = [one for block in blocks for one in block.statements]
-    if not told or any(line.has("verb", "passive") for line in others):
-        return False
-    if not all(_tells_below(text, one) or _has_own(one) for one in told):
+    if not told or not all(_tells_below(text, one) or _has_own(one) for one in told):
         return False
     if any(block.statements and all(map(_has_own, block.statements)) for block in blocks):
         # The place above would be that of nothing.
@@ -113,7 +114,8 @@ def _has_own(statement: Sequence[Element]) -> bool:
     return kinds[:1] == ["words"] and kinds[-1] == "point" and kinds.count("point") == 1
 
 
-def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]:
+def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]] | None:
+    """The blocks, and the lines outside them; None where any of these commands."""
     blocks: list[_Block] = []
     others: list[Line] = []
     block: _Block | None = None
@@ -140,6 +142,8 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
             if beside is not None:
                 block.statements.append(beside[1])
                 column = beside[1][0].start - line.start
+        elif block is None and line.has("verb", "passive"):
+            return None
         elif block is None:
             others.append(line)
         elif column is None or _opens(text, line, column, block.statements[-1]):

@@ -87,11 +87,12 @@ def _links(text: str, element: Element) -> bool:
 
 
 def _is_code(text: str, element: Element) -> bool:
-    code = text[element.start : element.end]
     if element.kind != "words" or not element.gap:
         return False
-    is_code = code.isalpha() and code.isupper() and 1 < len(code) <= _LONGEST
+    code = text[element.start : element.end]
+    if not (code.isalpha() and code.isupper() and 1 < len(code) <= _LONGEST):
+        return False
     if read_colour_letters(code.removesuffix("VS").removesuffix("HS")) is not None:
         # `BYB`, `RWVS`: the colours of a mark (INT 1, section Q).
         return False
-    return is_code and value_property(code) == {"unknown"} and direction_in(code) is None
+    return value_property(code) == {"unknown"} and direction_in(code) is None

@@ -16,6 +16,7 @@ from noticeparse.layout.line.lines import elements_between
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line",
           "corners being", "corners are", "limits being", "limits are")  # fmt: skip
+_ANNOUNCING = tuple(f" {one}" for one in _LISTS)
 _LONGEST_CODE = 6
 _LONGEST_COUNT = 2
 _DECIMAL = re.compile(
@@ -158,7 +159,7 @@ def _goes_on(text: str, line: Line, number: int) -> bool:
 def announces_places(text: str, line: Line) -> bool:
     """Whether a line ends with words that announce places below it: `bounded by the corners`."""
     words = " " + text[line.start : line.end].strip(" :,").lower()
-    return not line.is_blank and words.endswith(tuple(f" {one}" for one in _LISTS))
+    return not line.is_blank and words.endswith(_ANNOUNCING)
 
 
 def _counted(text: str, line: Line, count: int) -> Line | None:

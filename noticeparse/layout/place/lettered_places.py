@@ -136,6 +136,8 @@ def lettered_row(
 
     With `is_any` small letters and numbers count as well: `(a) P`.
     """
+    if line.has("verb", "passive") or not line.has("point", "half"):
+        return None
     elements = list(_with_letters_apart(text, line, last))
     lead = list(takewhile(lambda e: e.kind in ("key", "words"), elements))
     title: list[Piece] = []
