@@ -47,6 +47,12 @@ def _scanner() -> grammar.Scanner:
 
 
 @lru_cache(maxsize=4096)
+def first_kind(line: str) -> str | None:
+    """The kind of the first of the recognised parts; the rest of the line is not read."""
+    return next((kind for kind, _, _ in _scanner().scan(line, 0, len(line))), None)
+
+
+@lru_cache(maxsize=4096)
 def read_line_words(line: str) -> LineWords:
     """The recognised parts of a line outside the notices."""
     return LineWords(

@@ -54,6 +54,12 @@ def head_kinds(text: str) -> frozenset[str]:
     return frozenset(part.kind for part in read_parts(text))
 
 
+@lru_cache(maxsize=2048)
+def first_kind(text: str) -> str | None:
+    """The kind of the first part of a head; the rest of it is not read."""
+    return next((kind for kind, _, _ in _scanner().scan(text, 0, len(text))), None)
+
+
 def opened_notice(text: str) -> str | None:
     """The number of the notice that a chart head opens, in a bulletin sorted by chart."""
     found = [part.text for part in read_parts(text) if part.kind == "THIS_NOTICE"]

@@ -50,11 +50,9 @@ class _Block(NamedTuple):
 def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     """The items of such a body; None where its verbs do not all stand below places."""
     found = _blocks(text, lines)
-    if found is None:
+    if found is None or not _is_of_places(text, found[0]):
         return None
     blocks, others = found
-    if not _is_of_places(text, blocks):
-        return None
     body = Body([], [], [])
     tells = any(e.kind == "passive" for block in blocks for one in block.statements for e in one)
     for block in blocks:

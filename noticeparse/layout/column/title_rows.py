@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from noticeparse.layout.column.columns import column_role
@@ -36,7 +36,9 @@ def read_titles(text: str, line: Line) -> Table | None:
     marks = ("\t", "|", ";")
     mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
     starts = _ruled(text, line) if mark == " " else []
-    found = _between(words, starts) if starts else _titles(words, mark)
+    found = list(_between(words, starts) if starts else _titles(words, mark))
+    if len(found) < 2:
+        return None
     titles = list(_settled(found))
     known = [role for role, _, _ in titles if role]
     if len(known) < 2 or len(known) * 5 < len(titles) * 3:
@@ -74,7 +76,7 @@ def _between(words: str, starts: list[int]) -> Iterator[tuple[str, int]]:
         yield words[start:end].strip(), start
 
 
-def _settled(titles: Iterable[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
+def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
     """Role, words and start of each title; some titles mean what no other title does.
 
     `Kind` beside a column of features is the status, `Subject` without one is the feature.

@@ -258,10 +258,11 @@ def _is_number_with_page(text: str, line: Line) -> bool:
     if len(line.elements) != 2 or line.elements[0].kind != "number":
         return False
     page = line.elements[1]
+    if page.start - line.start <= _FAR_RIGHT:
+        return False
     figure = text[page.start : page.end]
     is_figure = figure.isdigit() and len(figure) < 4
-    is_page = is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
-    return is_page and page.start - line.start > _FAR_RIGHT
+    return is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
 
 
 def _first_head(text: str, lines: Sequence[Line]) -> int:

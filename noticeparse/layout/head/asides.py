@@ -11,7 +11,7 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
-from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.heads import first_kind, head_kinds
 
 _CANCELLED_BY = re.compile(
     r"(?:is|are|was|were|(?:has|have) been) (?:hereby )?"
@@ -38,6 +38,10 @@ _PREVIOUS = re.compile(
     re.IGNORECASE,
 )
 """`Preceding notices: chart 37, 2598/26; chart 38, 2577/26.`"""
+
+
+_STOPS = frozenset({"STOP", "COMMA"})
+_OF_CANCELLATION = _STOPS | {"CANCELS"}
 
 
 def lead_of_previous(words: str) -> int | None:
@@ -84,7 +88,8 @@ def takes_cancellation(assembly: Assembly, line: Line) -> bool:
         return True
     if _takes_of_both(assembly, line):
         return True
-    if head_kinds(assembly.text[slice(*piece)]) - {"STOP", "COMMA"} != {"CANCELS"}:
+    words = assembly.text[slice(*piece)]
+    if first_kind(words) not in _OF_CANCELLATION or head_kinds(words) - _STOPS != {"CANCELS"}:
         return False
     notice.clauses.append(piece)
     return True

@@ -72,10 +72,11 @@ class ChartRowReader:
         if self.assembly.notice is None or len(line.elements) < 2 or not line.elements[1].gap:
             return False
         first, second = line.elements[:2]
+        if first.kind != "words" and not (first.kind == "label" and self.at_margin):
+            return False
         number = self.text[first.start : first.end].strip()
         opened = opens_titled_chart(number)
-        is_first = first.kind == "words" or (first.kind == "label" and bool(self.at_margin))
-        if not is_first or not (opened or number[-2:].strip("ABCDEFGHIJ").isdigit()):
+        if not opened and not number[-2:].strip("ABCDEFGHIJ").isdigit():
             return False
         if not opened and not is_chart_number(number):
             return False

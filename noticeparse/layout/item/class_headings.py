@@ -58,7 +58,9 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
     headings: list[ClassHeading] = []
     rows = 0
     for at, line in enumerate(lines):
-        heading = _heading(text, line) if _heads_items(text, lines[at + 1 :]) else None
+        heading = _heading(text, line)
+        if heading is not None and not _heads_items(text, lines[at + 1 :]):
+            heading = None
         if heading is not None:
             found[at] = line._replace(elements=(*line.elements[: _lead(line)], heading.verb))
             headings.append(heading)

@@ -85,15 +85,10 @@ def _stand_above(text: str, lines: Sequence[Line]) -> bool:
     """Whether lines of places stand above lines of things: the first are places, the last none."""
     told = [line for line in lines if not line.is_blank]
     placed = [line.has("point", "half") for line in told]
-    return (
-        bool(told)
-        and placed[0]
-        and not placed[-1]
-        and all(
-            is_placed != any(tells(text, e) for e in line.elements)
-            for line, is_placed in zip(told, placed, strict=True)
-        )
-    )
+    if not told or not placed[0] or placed[-1]:
+        return False
+    words = (any(tells(text, e) for e in line.elements) for line in told)
+    return all(one != other for one, other in zip(placed, words, strict=True))
 
 
 def _apart(told: _Told) -> Line:

@@ -51,9 +51,11 @@ def set_new_places(items: Sequence[Item], codes: Mapping[str, str]) -> None:
 
 def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraft | None) -> bool:
     """Take a line that is a key to letters or signs, `I = insert, D = delete`, into `codes`."""
+    if line.has("point", "half", "number"):
+        return False
     words = text[line.start : line.end].lower()
     tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
-    if not (tells or line.has("verb", "bar")) or line.has("point", "half", "number"):
+    if not (tells or line.has("verb", "bar")):
         return False
     told = read_codes(text[line.start : line.end])
     if told.keys() == {NEW_PLACE} and notice is not None:

@@ -24,15 +24,15 @@ def joins_commands(text: str, before_end: int, end: int) -> bool:
     return before.endswith(",") and leads_feature(text[end : end + 80].lstrip(" \n"))
 
 
-def is_told_heading(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
+def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line heads a list by a participle: `The following are to be inserted:`.
 
-    Each element is its kind, start and end.  A figure or a second verb makes it a sentence.
+    A figure or a second verb makes it a sentence.
     """
-    others = [kind for kind, _, _ in elements if kind != "words"]
+    others = [element.kind for element in elements if element.kind != "words"]
     if not elements or others not in ([], ["passive"]):
         return False
-    words = text[elements[0][1] : elements[-1][2]]
+    words = text[elements[0].start : elements[-1].end]
     is_order = len(elements) == 1 and words.lower().startswith("to be ")
     if not (words.endswith(":") or is_order) or any(c.isdigit() for c in words):
         return False
@@ -95,14 +95,14 @@ _OF_NO_CHART = re.compile(
 """`NO CHT CORRN CHT AGENTS TO RETURN STOCK OF CHT 802`: what follows is for no chart."""
 
 
-def is_note(text: str, elements: Sequence[tuple[str, int, int]]) -> bool:
+def is_note(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
     A note that goes on the chart has its words in quotes, or a position.
     """
-    if not elements or any(kind in ("point", "half", "reference", "bar") for kind, *_ in elements):
+    if not elements or any(e.kind in ("point", "half", "reference", "bar") for e in elements):
         return False
-    return opens_note(text[elements[0][1] : elements[-1][2]])
+    return opens_note(text[elements[0].start : elements[-1].end])
 
 
 _OF_THE_SAME = frozenset("it this that which these they both all".split())

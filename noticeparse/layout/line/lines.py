@@ -94,9 +94,8 @@ class _LineReader:
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
-        plain = [(e.kind, e.start, e.end) for e in elements]
         lead = int(len(elements) > 1 and elements[0].kind == "label")
-        if is_told_heading(self._text, plain[lead:]):
+        if is_told_heading(self._text, elements[lead:]):
             # `The following are to be inserted:` commands what stands below it.
             elements = [Element("verb", elements[lead].start, elements[-1].end, True)]
         elif [e.kind for e in elements] == ["charts_only"] and self._text[
@@ -105,7 +104,7 @@ class _LineReader:
             elements = [elements[0]._replace(kind="chart")]
         elif elements and elements[0].kind == "key":
             elements[0] = self._key(elements)
-        elif is_note(self._text, plain):
+        elif is_note(self._text, elements):
             elements = [Element("words", elements[0].start, elements[-1].end, True)]
         self._behind_place = leaves_place_above(self._text, elements, self._behind_place)
         return Line(row, start, end, tuple(elements))
@@ -131,17 +130,18 @@ class _LineReader:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
             kind = KINDS[token]
-            opens = last_end < 0 or (gap and text[start] == "·")
-            if opens and end - start == 1 and is_bullet(text, start):
-                kind = "bar"
-            if token == "VERB_NOUN" and (words or holds_more(found)):
-                kind = "words"
-            if token == "VERB_BY_NOUN" and not commands_by_noun(
-                text, (start, end), found, words, is_below=self._behind_place
-            ):
-                kind = "words"
+            if end - start == 1 and (last_end < 0 or (gap and text[start] == "·")):
+                kind = "bar" if is_bullet(text, start) else kind
             if kind in _RESTRICTED and token != "VERB_THERE":
-                kind = self._restricted(kind, start, end, gap, found, words)
+                if (token == "VERB_NOUN" and (words or holds_more(found))) or (
+                    token == "VERB_BY_NOUN"
+                    and not commands_by_noun(
+                        text, (start, end), found, words, is_below=self._behind_place
+                    )
+                ):
+                    kind = "words"
+                else:
+                    kind = self._restricted(kind, start, end, gap, found, words)
             if kind == "words":
                 last_end = end - 1 if text[end - 1] == " " else end
                 if words and not gap:
@@ -202,7 +202,7 @@ class _LineReader:
         if reading.point is None and not (before.value.shares_degrees or one.shares_degrees):
             # Minutes below it are of its degrees, which nobody can read.
             self._before = None
-        found.append(self._point(reading._replace(start=before.start, end=end), before.gap))
+        found.append(self._point(reading, before.gap))
 
     def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:
         """Whether the half before is the longitude that the line above still waits for."""

@@ -17,7 +17,8 @@ _FEWEST = 3
 def settle_ends(text: str, found: list[Element]) -> None:
     """Let the words at the ends of a line be a letter or a number, where they are one."""
     at = int(len(found) > 2 and found[0].kind == "key")
-    if [one.kind for one in found[at : at + 2]] in (["words", "point"], ["words", "half"]):
+    opens = len(found) > at + 1 and found[at].kind == "words"
+    if opens and found[at + 1].kind in ("point", "half"):
         letter = text[found[at].start : found[at].end]
         if is_letter(letter):
             found[at] = found[at]._replace(kind="label", value=letter)
@@ -28,12 +29,13 @@ def settle_ends(text: str, found: list[Element]) -> None:
 def _number(text: str, found: list[Element]) -> Element:
     """The last element, as the number of its row: `Wreck, P, insert (20/26)`."""
     last = found[-1]
+    words = text[last.start : last.end]
+    inner = words[1:-1]
+    if words[:1] + words[-1:] != "()" or "/" not in inner or not inner[:1].isdigit():
+        return last
     kinds = {element.kind for element in found}
     if "verb" not in kinds or kinds.isdisjoint(("point", "half")):
         return last
-    words = text[last.start : last.end]
-    inner = words[1:-1]
-    plain = words[:1] + words[-1:] == "()" and "/" in inner and inner[:1].isdigit()
-    if plain and read_number(inner, None) is not None:
+    if read_number(inner, None) is not None:
         return Element("number", last.start + 1, last.end - 1, last.gap)
     return last

@@ -65,11 +65,11 @@ def with_bare_heads(text: str, lines: list[Line]) -> list[Line]:
 
 def _heads(text: str, lines: Sequence[Line]) -> Iterator[_Head]:
     for row, line in enumerate(lines):
-        apart = row == 0 or _stands_apart(text, lines[row - 1], line)
-        if line.is_blank or not (apart or _stands_above_chart(lines, row)):
-            continue
-        match = _HEAD.match(text, line.elements[0].start, line.end)
+        match = None if line.is_blank else _HEAD.match(text, line.elements[0].start, line.end)
         if match is None or line.has("point", "half", "reference", "label", "passive"):
+            continue
+        apart = row == 0 or _stands_apart(text, lines[row - 1], line)
+        if not (apart or _stands_above_chart(lines, row)):
             continue
         heading = text[match.end("gap") : line.end].strip()
         if not heading and row + 1 < len(lines):

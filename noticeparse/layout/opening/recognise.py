@@ -9,7 +9,7 @@ from itertools import pairwise
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import opens_note
-from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.editions import first_kind
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.readers.verbs import canonical_verb
@@ -49,6 +49,8 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
 
 def is_chart_number(words: str) -> bool:
     """Whether words are a chart number and nothing else."""
+    if not any(map(str.isdigit, words)):
+        return False
     parts = read_parts(words)
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
 
@@ -177,12 +179,13 @@ def tells_of_charts(passive: str) -> bool:
 
 def is_source(text: str, line: Line) -> bool:
     """Whether this line names the source of the information."""
+    if line.has("point", "verb"):
+        return False
     written = text[line.start : line.end]
-    words = read_line_words(written.strip())
     if written[:1].isspace() and written.lstrip().lower().startswith("from"):
         # `From the North Mole` may go on with an item.
         return False
-    return bool(words.parts) and words.parts[0][0] == "SOURCE" and not line.has("point", "verb")
+    return first_kind(written.strip()) == "SOURCE"
 
 
 def has_star(text: str, rest: Sequence[Element]) -> bool:

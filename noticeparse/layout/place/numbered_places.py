@@ -35,7 +35,9 @@ _NUMBERS = re.compile(
     re.IGNORECASE,
 )
 _GOES_ON = frozenset({",", "and", ", and", "&", "to", "-"})
-_OF_POSITIONS = ("position", "positions", "pos.", "posn", "posns", "posn.", "psn", "psns")
+_OF_POSITIONS = (
+    " position", " positions", " pos.", " posn", " posns", " posn.", " psn", " psns",
+)  # fmt: skip
 
 
 def with_numbers_of_places(text: str, lines: Sequence[Line]) -> list[Line]:
@@ -134,9 +136,7 @@ def _end_of(text: str, line: Line) -> str | None:
         return "open" if text[last.end : line.end].strip() == "," else "whole"
     if words in _GOES_ON and len(line.elements) > 1 and _counts(text, line.elements[-2]):
         return "open"
-    is_word = last.kind == "words" and f" {words}".endswith(
-        tuple(f" {one}" for one in _OF_POSITIONS)
-    )
+    is_word = last.kind == "words" and f" {words}".endswith(_OF_POSITIONS)
     return "open" if is_word else None
 
 
