@@ -47,9 +47,10 @@ def _scanner() -> grammar.Scanner:
 
 
 @lru_cache(maxsize=4096)
-def first_kind(line: str) -> str | None:
-    """The kind of the first of the recognised parts; the rest of the line is not read."""
-    return next((kind for kind, _, _ in _scanner().scan(line, 0, len(line))), None)
+def opens_with_source(line: str) -> bool:
+    """Whether a line opens with a word for where the information came from."""
+    # The rest of the line is not read.
+    return next((kind for kind, _, _ in _scanner().scan(line, 0, len(line))), "") == "SOURCE"
 
 
 @lru_cache(maxsize=4096)

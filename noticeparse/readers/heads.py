@@ -55,7 +55,7 @@ def head_kinds(text: str) -> frozenset[str]:
 
 
 @lru_cache(maxsize=2048)
-def first_kind(text: str) -> str | None:
+def opening_kind(text: str) -> str | None:
     """The kind of the first part of a head; the rest of it is not read."""
     return next((kind for kind, _, _ in _scanner().scan(text, 0, len(text))), None)
 

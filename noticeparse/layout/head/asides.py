@@ -11,7 +11,7 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
-from noticeparse.readers.heads import first_kind, head_kinds
+from noticeparse.readers.heads import head_kinds, opening_kind
 
 _CANCELLED_BY = re.compile(
     r"(?:is|are|was|were|(?:has|have) been) (?:hereby )?"
@@ -89,7 +89,7 @@ def takes_cancellation(assembly: Assembly, line: Line) -> bool:
     if _takes_of_both(assembly, line):
         return True
     words = assembly.text[slice(*piece)]
-    if first_kind(words) not in _OF_CANCELLATION or head_kinds(words) - _STOPS != {"CANCELS"}:
+    if opening_kind(words) not in _OF_CANCELLATION or head_kinds(words) - _STOPS != {"CANCELS"}:
         return False
     notice.clauses.append(piece)
     return True

@@ -9,7 +9,7 @@ from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
-from noticeparse.readers.heads import first_kind, head_kinds, read_parts
+from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
 from noticeparse.readers.references import status_in_words
 from noticeparse.records.reference import NoticeStatus
 
@@ -267,7 +267,7 @@ def is_named(text: str, line: Line, number: Element) -> bool:
     opens = number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "(")
     if opens and not breaks_off:
         # Words or a bracket before the number would name it, `cancelled` behind it does.
-        return first_kind(text[line.start : line.end]) == "CANCELS"
+        return opening_kind(text[line.start : line.end]) == "CANCELS"
     start = line.start - len(above) - 1 if breaks_off else line.start
     words = f"{above} {text[line.start : line.end]}" if breaks_off else text[line.start : line.end]
     at = number.start - start

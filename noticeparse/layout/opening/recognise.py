@@ -9,9 +9,9 @@ from itertools import pairwise
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import opens_note
-from noticeparse.readers.editions import first_kind
+from noticeparse.readers.editions import opens_with_source
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
 from noticeparse.readers.verbs import canonical_verb
 
 _WORDS_OF_PANEL = 4
@@ -84,9 +84,10 @@ def is_row_of_chart(text: str, line: Line) -> bool:
     """
     if line.has("verb", "point", "half", "reference", "passive", "key", "chart", "label"):
         return False
-    parts = read_parts(text[line.start : line.end])
-    kinds = {part.kind for part in parts}
-    return parts[0].kind == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= kinds
+    words = text[line.start : line.end]
+    return opening_kind(words) == "CHART_NUMBER" and {"PREVIOUS", "THIS_NOTICE"} <= head_kinds(
+        words
+    )
 
 
 _FEWEST_OF_ROW = 4
@@ -185,7 +186,7 @@ def is_source(text: str, line: Line) -> bool:
     if written[:1].isspace() and written.lstrip().lower().startswith("from"):
         # `From the North Mole` may go on with an item.
         return False
-    return first_kind(written.strip()) == "SOURCE"
+    return opens_with_source(written.strip())
 
 
 def has_star(text: str, rest: Sequence[Element]) -> bool:
