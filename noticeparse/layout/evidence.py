@@ -10,6 +10,7 @@ from functools import lru_cache
 from itertools import takewhile
 
 from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import BULLETS
 from noticeparse.readers.features import has_kind
@@ -17,7 +18,7 @@ from noticeparse.readers.openings import only_qualifies
 from noticeparse.readers.places import is_connector, only_relates, split_phrase
 from noticeparse.stretch import gather
 
-PLACES = frozenset({"point", "half", "reference", "same"})
+PLACES: frozenset[ElementKind] = frozenset({"point", "half", "reference", "same"})
 """Kinds of element that give a position."""
 
 AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
@@ -49,7 +50,7 @@ def stands_above(text: str, lines: Sequence[Line]) -> bool:
     """
     told: list[bool] = []
     for line in lines:
-        places = any(e.kind in PLACES for e in line.elements)
+        places = line.has(*PLACES)
         if places and (line.has("verb") or any(tells(text, e) for e in line.elements)):
             return False
         if places or line.has("verb"):

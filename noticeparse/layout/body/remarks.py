@@ -90,7 +90,7 @@ def _stands_beside(text: str, above: Line, line: Line) -> bool:
 
     `The dredger works between the two buoys.`: each item has a verb of its own, and this has none.
     """
-    if line.is_blank or above.is_blank or any(e.kind != "words" for e in line.elements):
+    if line.is_blank or above.is_blank or not line.has_only("words"):
         return False
     if not above.has("verb") or _heads(above) or _lead(above) != _lead(line):
         return False
@@ -116,7 +116,7 @@ def _closes(text: str, above: Line, line: Line, column: int | None) -> bool:
     if column is None or line.is_blank or above.is_blank or _lead(line) >= column:
         return False
     last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
-    if last is None or last.kind not in PLACES or any(e.kind != "words" for e in line.elements):
+    if last is None or last.kind not in PLACES or not line.has_only("words"):
         return False
     words = text[line.elements[0].start : line.end]
     is_condition = words.split()[0].strip(",.").lower() in _CONDITIONS
@@ -125,7 +125,7 @@ def _closes(text: str, above: Line, line: Line, column: int | None) -> bool:
 
 def _heads(line: Line) -> bool:
     """Whether a verb stands alone on its line: what is below it may be one of its items."""
-    return all(e.kind in ("verb", "label", "bar") for e in line.elements)
+    return line.has_only("verb", "label", "bar")
 
 
 def _lead(line: Line) -> int:

@@ -278,7 +278,7 @@ def _shape(text: str, line: Line) -> str:
 
 def _is_mark(text: str, line: Line) -> bool:
     """Whether a line by itself is a rule, a page number or the mark of a message."""
-    if all(element.kind in ("rule", "bar") for element in line.elements):
+    if line.has_only("rule", "bar"):
         return True
     words = read_line_words(text[line.start : line.end].strip(" |"))
     kinds = {kind for kind, _ in words.parts}
@@ -296,6 +296,7 @@ _RUNNING_HEAD = re.compile(
 
 def is_running_head(text: str, line: Line) -> bool:
     """Whether a line is the head of a page that stands once: `Notices to Mariners - No 12`."""
+    if not line.has_only("words"):
+        return False
     words = text[line.start : line.end].strip()
-    is_plain = all(element.kind == "words" for element in line.elements)
-    return is_plain and _RUNNING_HEAD.fullmatch(words) is not None and not words.endswith(".")
+    return _RUNNING_HEAD.fullmatch(words) is not None and not words.endswith(".")

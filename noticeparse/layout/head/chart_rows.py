@@ -144,6 +144,6 @@ class ChartRowReader:
 def _is_title(text: str, line: Line) -> bool:
     """Whether a line below the row of a chart is its title and nothing else."""
     words = text[line.start : line.end].strip()
-    is_plain = all(element.kind == "words" for element in line.elements)
+    is_plain = line.has_only("words")
     told = words.lower().startswith(("chart title", "title"))
     return is_plain and (told or words.partition(" (")[0].isupper())

@@ -166,7 +166,7 @@ class HeadReader:
         if notice is None or notice.heading or self.behind_blank or self.assembly.body:
             return False
         words = self.text[line.start : line.end]
-        if any(element.kind != "words" for element in line.elements) or tells_more(words):
+        if not line.has_only("words") or tells_more(words):
             return False
         head = charts[-1].head
         if not self.head_is_open or "\n" in self.text[notice.start : head[-1][1] if head else 0]:

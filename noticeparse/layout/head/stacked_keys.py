@@ -72,7 +72,7 @@ def _is_value(text: str, line: Line, role: str) -> bool:
         return False
     words = text[line.start : line.end]
     if role == "heading":
-        plain = all(element.kind == "words" for element in line.elements)
+        plain = line.has_only("words")
         return plain and words[:1].isupper() and not any(char.isdigit() for char in words)
     if role == "chart":
         kinds = [part.kind for part in read_parts(words)]

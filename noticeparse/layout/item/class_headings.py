@@ -97,7 +97,7 @@ def _heads_unread(
     text: str, line: Line, above: Sequence[ClassHeading], below: Sequence[Line]
 ) -> bool:
     """Whether a line that nobody can read stands as the heading above it does."""
-    if line.is_blank or any(e.kind not in ("words", "passive", "verb") for e in line.elements):
+    if line.is_blank or not line.has_only("words", "passive", "verb"):
         return False
     start, end = line.elements[0].start, line.elements[-1].end
     if any(char.isdigit() or char == '"' for char in text[start:end]):
@@ -111,12 +111,14 @@ def _heads_unread(
 
 def _introduces(text: str, line: Line) -> bool:
     """Whether a line above the first heading is a sentence that tells of no change."""
-    is_plain = all(element.kind in ("words", "number") for element in line.elements)
+    is_plain = line.has_only("words", "number")
     return is_plain and text[line.start : line.end].rstrip().endswith(".")
 
 
 def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeading]) -> None:
     """Tell the class above them of items that name no kind themselves."""
+    if not headings:
+        return
     classes = [one.things for one in headings]
     for item in items:
         item.pieces = [piece for piece in item.pieces if piece not in classes]

@@ -70,9 +70,10 @@ class Cutter(OpenItem):
             return
         if is_between and self.verb is not None:
             self.heed_no_change(line)
+        lead = lead_index(line)
         for index, element in enumerate(elements):
             following = elements[index + 1] if index + 1 < len(elements) else None
-            opens = index <= lead_index(line)
+            opens = index <= lead
             lost = self._lost_verb_end(line, index) if element.kind == "words" else None
             if lost is not None:
                 self.take_lost_verb(element, lost)

@@ -84,11 +84,11 @@ def with_participles_apart(text: str, lines: Sequence[Line]) -> list[Line]:
 def _stand_above(text: str, lines: Sequence[Line]) -> bool:
     """Whether lines of places stand above lines of things: the first are places, the last none."""
     told = [line for line in lines if not line.is_blank]
-    placed = [line.has("point", "half") for line in told]
-    if not told or not placed[0] or placed[-1]:
+    if not told or not told[0].has("point", "half") or told[-1].has("point", "half"):
         return False
-    words = (any(tells(text, e) for e in line.elements) for line in told)
-    return all(one != other for one, other in zip(placed, words, strict=True))
+    return all(
+        line.has("point", "half") != any(tells(text, e) for e in line.elements) for line in told
+    )
 
 
 def _apart(told: _Told) -> Line:

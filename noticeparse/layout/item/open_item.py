@@ -73,7 +73,7 @@ class OpenItem:
 
     def heed_no_change(self, line: Line) -> None:
         """End the verb above where a line says that nothing is to be done: `No change`."""
-        told = all(e.kind in ("words", "passive", "bar") for e in line.elements)
+        told = line.has_only("words", "passive", "bar")
         if told and changes_nothing(self.text[line.elements[0].start : line.elements[-1].end]):
             self.under_verb(None)
 

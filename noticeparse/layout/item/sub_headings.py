@@ -29,7 +29,7 @@ def is_unknown_heading(text: str, line: Line) -> bool:
 
     A name in capitals, as of waters, heads them too, and leaves the verb above in force.
     """
-    if any(element.kind not in ("words", "passive", "bar") for element in line.elements):
+    if not line.has_only("words", "passive", "bar"):
         return False
     words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")
     if len(words) > _LONGEST_HEADING or has_kind(words):

@@ -45,7 +45,7 @@ def with_things_above(text: str, lines: Sequence[Line]) -> list[Line]:
 
 
 def _is_thing(text: str, line: Line) -> bool:
-    if line.is_blank or any(element.kind != "words" for element in line.elements):
+    if line.is_blank or not line.has_only("words"):
         return False
     words = text[line.elements[0].start : line.elements[-1].end]
     return not words.endswith((":", ".")) and has_kind(words) and leads_feature(words)

@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.evidence import OPEN_END, PLACES
+from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.features import has_kind, leads_feature
 
-_VERBS = ("verb", "passive")
+_VERBS: tuple[ElementKind, ...] = ("verb", "passive")
 
 
 def stands_before_verb(text: str, line: Line, index: int) -> bool:
@@ -45,7 +46,9 @@ def with_things_apart(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines, `Wreck: insert in P. Rock: delete in Q` as one for each thing."""
     found: list[Line] = []
     for line in lines:
-        cuts = [i for i in range(len(line.elements)) if _names_thing(text, line, i)]
+        cuts: list[int] = []
+        if line.has(*_VERBS):
+            cuts = [i for i in range(len(line.elements)) if _names_thing(text, line, i)]
         if len(cuts) < 2:
             found.append(line)
             continue

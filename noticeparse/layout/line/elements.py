@@ -41,6 +41,13 @@ class Line(NamedTuple):
                 return True
         return False
 
+    def has_only(self, *kinds: ElementKind) -> bool:
+        """Whether all elements of the line are of these kinds."""
+        for element in self.elements:  # noqa: SIM110
+            if element.kind not in kinds:
+                return False
+        return True
+
     def indent(self, text: str) -> int:
         """How many blanks stand before what is written on the line."""
         written = text[self.start : self.end]

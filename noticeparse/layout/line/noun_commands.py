@@ -42,8 +42,9 @@ def leaves_place_above(text: str, elements: Sequence[Element], is_below: bool) -
 
     Under one place there may be several commands: `Insertion of a light-buoy`, `Deletion of a`.
     """
-    if any(element.kind in ("point", "half") for element in elements):
-        return True
+    for element in elements:
+        if element.kind in ("point", "half"):
+            return True
     first = elements[0] if elements else None
     if first is None or first.kind != "verb" or not is_below:
         return False

@@ -126,7 +126,7 @@ def names_panel(words: str) -> bool:
 
 def is_panel_line(text: str, line: Line) -> bool:
     """Whether a whole line names a panel or the main chart: `PLAN B, QUILL BASIN`."""
-    if any(element.kind not in ("words", "label", "chart") for element in line.elements):
+    if not line.has_only("words", "label", "chart"):
         return False
     parts = read_parts(text[line.start : line.end])
     solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]

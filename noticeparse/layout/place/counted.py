@@ -52,7 +52,7 @@ def _stands_over(text: str, line: Line, below: Sequence[Line]) -> bool:
     if line.is_blank or len(below) < _FEWEST or not line.has("verb"):
         return False
     words = text[line.start : line.end].lower()
-    if any(e.kind in PLACES for e in line.elements):
+    if line.has(*PLACES):
         return False
     if not any(tells(text, e) for e in line.elements) or re.search(r"depth|sounding|[0-9]", words):
         return False

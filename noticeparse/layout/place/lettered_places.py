@@ -124,6 +124,8 @@ def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
 
 def _is_title(text: str, line: Line) -> bool:
     """Whether a line is the title of a list and nothing else."""
+    if line.has("point", "verb"):
+        return False
     words = text[line.start : line.end].strip(" :.")
     told = _TITLE.match(words)
     return told is not None and told.end() == len(words)
@@ -137,6 +139,9 @@ def lettered_row(
     With `is_any` small letters and numbers count as well: `(a) P`.
     """
     if line.has("verb", "passive") or not line.has("point", "half"):
+        return None
+    first = line.elements[0]
+    if first.kind == "words" and not _may_open(text[first.start : first.end]):
         return None
     elements = list(_with_letters_apart(text, line, last))
     lead = list(takewhile(lambda e: e.kind in ("key", "words"), elements))
@@ -158,9 +163,8 @@ def lettered_row(
             places.append(Place(element, code))
             code = None
         elif element.kind in ("words", "label"):
-            words = text[element.start : element.end].strip(" ,.:=-–()[]")
+            words = _bare(text[element.start : element.end])
             words = element.value if element.kind == "label" and _is_digits(element) else words
-            words = words.removeprefix("and ").strip(" ()[]")
             if code is None and places and _is_name(text, element):
                 continue
             if not words and is_any:
@@ -172,6 +176,17 @@ def lettered_row(
         else:
             return None
     return (title, places) if places and code is None else None
+
+
+def _may_open(words: str) -> bool:
+    """Whether words may open such a line: as its title, a letter, or a mark."""
+    bare = _bare(words)
+    return bare in ("", "and") or _is_code(bare) or _TITLE.match(words.strip()) is not None
+
+
+def _bare(words: str) -> str:
+    """The letter of a place without the marks beside it."""
+    return words.strip(" ,.:=-–()[]").removeprefix("and ").strip(" ()[]")
 
 
 def _is_digits(label: Element) -> bool:

@@ -148,7 +148,7 @@ def second_line(text: str, table: Table, line: Line) -> Cells | None:
         if "feature" in table.roles or "verb" not in table.roles or not table.roles & _PLACED:
             return None
         words = text[line.start : line.end].strip()
-        if any(element.kind != "words" for element in line.elements) or len(words) > _LONGEST:
+        if not line.has_only("words") or len(words) > _LONGEST:
             return None
         below = (Column("feature", 0),) if has_kind(words) else ()
     if not below or line.has("number", "chart", "key"):
