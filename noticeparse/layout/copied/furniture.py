@@ -41,6 +41,8 @@ _FEET = frozenset(
      "que")
 )  # fmt: skip
 """How the feet of exports begin."""
+_COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
+"""`24 rows`, `12 entries`: so do others."""
 _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
 _FAR_RIGHT = 40
@@ -238,9 +240,9 @@ def _is_foot(text: str, line: Line) -> bool:
     if line.has("point", "half", "reference"):
         return False
     words = text[line.start : line.end].strip()
-    opens = words.lstrip("*=<-( ")[:3].lower()
+    bare = words.lstrip("*=<-( ")
     # Most lines open with nothing of the kind, and are not read for it.
-    may_be = opens[:1].isdigit() or opens in _FEET
+    may_be = bare[:3].lower() in _FEET or _COUNT_OF_ROWS.match(bare) is not None
     return may_be and read_line_words(words).first("FOOT") is not None
 
 

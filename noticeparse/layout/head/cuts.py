@@ -58,15 +58,13 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut before every notice or chart that opens within it: `… // 56/26 Corbel`."""
     cuts: list[int] = []
     if line.has("number"):
-        opening = notice_opening(text, line)
-        own = opening.at if opening else 0
         cuts = [
             index
             for index, element in enumerate(line.elements)
-            if index > own
-            and element.kind == "number"
-            and _opens_within(text, line, index, following)
+            if index and element.kind == "number" and _opens_within(text, line, index, following)
         ]
+    if cuts and (opening := notice_opening(text, line)) is not None:
+        cuts = [index for index in cuts if index > opening.at]
     if line.has("chart"):
         for index in range(1, len(line.elements)):
             if _is_next_chart(text, line, index) or _opens_chart(text, line, index, following):

@@ -14,8 +14,8 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
     Its words end with `joining` or `from`, or lists them, where each item has its verb in front.
     """
     elements = line.elements if line else ()
-    kinds = {e.kind for e in elements if not is_connector(text[e.start : e.end])}
-    if not kinds <= {*PLACES, "label", "bar"}:
+    others = (e for e in elements if e.kind not in PLACES and e.kind not in ("label", "bar"))
+    if not all(is_connector(text[e.start : e.end]) for e in others):
         return False
     if verbs_lead and line is not None and not line.has("verb") and _lists_places(text, item):
         return True

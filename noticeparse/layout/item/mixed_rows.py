@@ -54,10 +54,8 @@ def has_place_in_front(text: str, row: Stretch) -> bool:
 
 def row_verb(text: str, line: Line, place: Element) -> Element | None:
     """The verb right behind a place that opens its row, but for where it leads the only one."""
-    before = [one for one in line.elements if one.start < place.start]
-    if place.start < line.start:
-        return None
-    if not all(_is_mark(text, one) for one in before):
+    before = (one for one in line.elements if one.start < place.start)
+    if place.start < line.start or not all(_is_mark(text, one) for one in before):
         return None
     behind = [one for one in line.elements if one.start >= place.end]
     verb = next((one for one in behind if one.kind == "verb"), None)
@@ -78,8 +76,9 @@ def _is_mark(text: str, element: Element) -> bool:
 
 def counted_row_verb(text: str, line: Line, place: Element) -> Element | None:
     """The verb behind a place that a letter or count opens: `b) P, delete wreck Q`."""
-    before = [one for one in line.elements if one.start < place.start]
-    if place.start < line.start or not before or not all(_is_mark(text, one) for one in before):
+    before = (one for one in line.elements if one.start < place.start)
+    first = next(before, None) if place.start >= line.start else None
+    if first is None or not _is_mark(text, first) or not all(_is_mark(text, e) for e in before):
         return None
     verb = next((e for e in line.elements if e.start >= place.end and e.kind == "verb"), None)
     is_next = verb is not None and text[place.end : verb.start].strip() in _LINKS

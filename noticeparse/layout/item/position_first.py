@@ -73,11 +73,12 @@ class PositionFirst(Cutter):
 
     def lost_verb_end(self, line: Line, index: int) -> int | None:
         """The end of words in the column of the verbs, with words behind them, but no verb."""
+        if index not in self._verb_places:
+            return None
         element, *behind = line.elements[index:]
         words = self.words_of([element])
-        is_lost = is_like_a_verb(words) and not is_connector(words) and index in self._verb_places
-        is_lost = is_lost and any(e.kind == "words" and e.gap for e in behind)
-        return element.end if is_lost else None
+        is_lost = any(e.kind == "words" and e.gap for e in behind) and is_like_a_verb(words)
+        return element.end if is_lost and not is_connector(words) else None
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words describe what lies at the place before them."""

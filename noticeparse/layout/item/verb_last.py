@@ -77,10 +77,11 @@ def _middle(text: str, line: Line) -> int | None:
                 # `wreck (insert), rock (delete)`: the first is not that of both.
                 is_only = not any(e.kind in _VERBS for e in behind)
                 return index if is_told and is_only else None
-            marked = _is_marked(text, before, element)
-            alone = not any(e.kind in _VERBS or _is_more(text, e) for e in behind)
             places = [any(e.kind in PLACES for e in one) for one in (before, behind)]
-            return index if is_told and marked and alone and places == [False, True] else None
+            if not is_told or places != [False, True] or not _is_marked(text, before, element):
+                return None
+            alone = not any(e.kind in _VERBS or _is_more(text, e) for e in behind)
+            return index if alone else None
     return None
 
 

@@ -271,12 +271,17 @@ def closes_bracket(above: str, words: str) -> bool:
 
 def completes_previous(above: str, words: str) -> bool:
     """Whether words end the notice before, broken by a line end: `last correction / 239/26`."""
-    before, whole = read_parts(above), read_parts(f"{' '.join(above.split())} {words}")
+    before = read_parts(above)
+    words_before = sum(part.kind == "OTHER_WORDS" for part in before)
+    if not words_before:
+        # Nothing stands above that could be the beginning of it.
+        return False
+    whole = read_parts(f"{' '.join(above.split())} {words}")
     told = [part for part in whole if part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS")]
     plain = sum(part.kind in ("OTHER_WORDS", "OTHER") for part in whole)
     is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
     broken = bool(told) and told[-1].start < len(" ".join(above.split()))
-    return is_new and broken and plain < sum(part.kind == "OTHER_WORDS" for part in before)
+    return is_new and broken and plain < words_before
 
 
 def tells_more(words: str) -> bool:
