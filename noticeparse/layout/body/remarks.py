@@ -57,9 +57,7 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
         is_note = opens_key(text, line, keys) or (
             not line.is_blank and opens_note(text[line.elements[0].start : line.end])
         )
-        is_new = is_note or (bool(block) and _begins_to_advise(text, block[-1], line))
-        is_new = is_new or (bool(block) and _stands_beside(text, block[-1], line))
-        is_new = is_new or (bool(block) and _closes(text, block[-1], line, column))
+        is_new = is_note or (bool(block) and _begins_remark(text, block[-1], line, column))
         if line.has("verb"):
             column = min(_lead(line), _lead(line) if column is None else column)
         if block and (line.is_blank or is_new or block[-1].is_blank):
@@ -74,10 +72,19 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
         yield block
 
 
-def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
-    """Whether a sentence to mariners begins close below the place of an item."""
+def _begins_remark(text: str, above: Line, line: Line, column: int | None) -> bool:
+    """Whether a remark begins close below an item; `column` is that of the commands above."""
     if line.is_blank or above.is_blank or line.has("verb", "label", "bar", "point", "half"):
         return False
+    return (
+        _begins_to_advise(text, above, line)
+        or _stands_beside(text, above, line)
+        or (column is not None and _closes(text, above, line, column))
+    )
+
+
+def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
+    """Whether a sentence to mariners begins close below the place of an item."""
     last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
     if last is None or last.kind not in PLACES:
         return False
@@ -90,9 +97,9 @@ def _stands_beside(text: str, above: Line, line: Line) -> bool:
 
     `The dredger works between the two buoys.`: each item has a verb of its own, and this has none.
     """
-    if line.is_blank or above.is_blank or not line.has_only("words"):
+    if not line.has_only("words") or not above.has("verb"):
         return False
-    if not above.has("verb") or _heads(above) or _lead(above) != _lead(line):
+    if _heads(above) or _lead(above) != _lead(line):
         return False
     return above.elements[lead_index(above)].kind == "verb" and _is_sentence(text, line)
 
@@ -108,12 +115,12 @@ _CONDITIONS = frozenset(
 )
 
 
-def _closes(text: str, above: Line, line: Line, column: int | None) -> bool:
+def _closes(text: str, above: Line, line: Line, column: int) -> bool:
     """Whether a line left of all commands, close below the place of an item, closes the list.
 
     `Sheet closed 14 Aug, J. Amory.`: a capital begins it, and it names no feature and no place.
     """
-    if column is None or line.is_blank or above.is_blank or _lead(line) >= column:
+    if _lead(line) >= column:
         return False
     last = next((e for e in reversed(above.elements) if text[e.start : e.end] != "."), None)
     if last is None or last.kind not in PLACES or not line.has_only("words"):

@@ -45,8 +45,10 @@ class _Banner(NamedTuple):
 
 def _banner(text: str, line: Line) -> _Banner | None:
     """The line as one that commands what stands below it on a chart, or None."""
+    if line.has("point", "half", "reference"):
+        return None
     elements = [one for one in line.elements if one.kind not in ("bar", "rule", "label")]
-    if not elements or elements[0].kind != "verb" or line.has("point", "half", "reference"):
+    if not elements or elements[0].kind != "verb":
         return None
     verb = elements[0]
     rest = text[verb.end : line.end]

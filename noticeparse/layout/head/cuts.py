@@ -57,6 +57,8 @@ def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
 def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut before every notice or chart that opens within it: `… // 56/26 Corbel`."""
     cuts: list[int] = []
+    if not line.has("number", "chart"):
+        return [line]
     if line.has("number"):
         cuts = [
             index

@@ -58,10 +58,9 @@ class HeadReader:
             self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
             self.head_is_open = False
             return True
-        of_record = line.has("chart") and self.keys.takes_chart(
-            line, behind_blank=self.behind_blank
-        )
-        if of_record or (line.has("chart") and self._chart_line(line)):
+        if line.has("chart") and (
+            self.keys.takes_chart(line, behind_blank=self.behind_blank) or self._chart_line(line)
+        ):
             return True
         if self.chart_rows.takes_number(line):
             self.head_is_open = self.chart_rows.leaves_head_open

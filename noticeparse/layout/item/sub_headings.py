@@ -53,6 +53,8 @@ def is_title_above(text: str, line: Line, below: Line | None) -> bool:
 
 def are_verbs(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line holds verbs and marks alone; a colon may stand behind each of several."""
+    if any(e.kind not in ("verb", "bar", "words") for e in elements):
+        return False
     kinds = [
         e.kind
         for e in elements

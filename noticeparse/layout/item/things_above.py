@@ -19,11 +19,12 @@ _FEWEST = 2
 def with_things_above(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines; where a body is made of such things alone, each row holds the words above it."""
     told = [line for line in lines if not line.is_blank]
+    if not told or not _is_thing(text, told[0]):
+        return list(lines)
     heads = [_is_thing(text, line) for line in told]
     rows = [_is_row(text, line) for line in told]
     parts = zip(told, heads, rows, strict=True)
-    is_whole = bool(told) and heads[0]
-    is_whole = is_whole and all(a or b or _goes_on(text, one) for one, a, b in parts)
+    is_whole = all(a or b or _goes_on(text, one) for one, a, b in parts)
     if not is_whole or heads[-1] or sum(rows) < _FEWEST:
         return list(lines)
     found: list[Line] = []

@@ -70,12 +70,10 @@ def last_before(counts: Sequence[Count], end: int | None, before: HandedOn | Non
 
 def _counts(text: str, lines: Sequence[Line]) -> Iterator[Count]:
     for row, line in enumerate(lines):
-        if line.is_blank or not (
-            row == 0 or lines[row - 1].is_blank or lines[row - 1].has("rule")
-        ):
-            continue
         told = _COUNT.match(text, line.start, line.end)
-        if told is None or line.has(*_NEVER):
+        if told is None or line.is_blank or line.has(*_NEVER):
+            continue
+        if not (row == 0 or lines[row - 1].is_blank or lines[row - 1].has("rule")):
             continue
         heading = text[told.end() : line.end]
         first = _FIRST_PART.split(heading, maxsplit=1)[0]
