@@ -56,7 +56,7 @@ class Line(NamedTuple):
 
 def words_of(text: str, elements: Iterable[Element]) -> str:
     """The words of some elements, joined by blanks."""
-    return " ".join(text[e.start : e.end] for e in elements)
+    return " ".join([text[e.start : e.end] for e in elements])
 
 
 def has_words(text: str, element: Element) -> bool:

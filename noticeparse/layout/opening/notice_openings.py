@@ -234,13 +234,15 @@ _SPEAKING = frozenset(
 _OF_DAY = re.compile(
     r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)),? "
 )
+_MOST_WORDS = 24
 
 
 def _is_spoken_of(text: str, rest: tuple[Element, ...]) -> bool:
     """Whether a sentence about the notice goes on behind its number."""
     if not rest:
         return False
-    said = " ".join(text[rest[0].start : rest[-1].end].split())
+    # The row of a table goes on for long; the first words tell, behind a day or a bracket.
+    said = " ".join(text[rest[0].start : rest[-1].end].split(None, _MOST_WORDS)[:_MOST_WORDS])
     words = _OF_DAY.sub("", said, count=1).split(None, 1) if said else []
     return bool(words) and words[0].strip(".,;:").lower() in _SPEAKING
 

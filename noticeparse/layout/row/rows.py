@@ -258,7 +258,8 @@ class RowReader:
             ("to", cells.get("new", [])),
         ]
         for role, elements in sources:
-            yield from self._cell_groups(role, elements)
+            if elements:
+                yield from self._cell_groups(role, elements)
 
     def _cell_groups(self, role: str | None, elements: list[Element]) -> Iterator[Group]:
         group = Group(role=role)
