@@ -70,12 +70,14 @@ def unclaimed_words(
     found: list[Piece] = []
     for line in lines:
         for element, following in zip_longest(line.elements, line.elements[1:]):
+            if element.kind not in _WORDS:
+                continue
             words = text[element.start : element.end].strip()
             # A stop before the first word belongs to what stands above.
             first = element.end - len(text[element.start : element.end].lstrip(" .,;"))
             row = bisect_right(starts, first) - 1
             is_claimed = row >= 0 and claimed[row][1] > first
-            if element.kind not in _WORDS or is_claimed or words in known:
+            if is_claimed or words in known:
                 continue
             if status_in_words(words) in marked or is_key(words):
                 continue

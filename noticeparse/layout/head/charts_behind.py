@@ -30,6 +30,8 @@ _NAMES_CHARTS = re.compile(
     r"(?:the )?ch(?:arts?|ts?)\b\.?:? ?(?:(?:nos?|numbers?)\b\.?:? ?)?(?:INT )?[A-Z]{0,3}[0-9]",
     re.IGNORECASE,
 )
+_IS_PREVIOUS = re.compile(r"[\[(]\s?[0-9]{1,5}/[0-9]{2}\s?[\])]")
+"""`[30/26]`, the notice before in the head of a chart: names no chart itself."""
 _OTHERWISE = re.compile(r"\b(?:only|alone|not|except|all|both|items?)\b", re.IGNORECASE)
 """Words with which a bracket says more than the charts; other rules read it."""
 _TELLS_PREVIOUS = re.compile(
@@ -91,7 +93,9 @@ def _charts_behind(text: str, lines: Sequence[Line]) -> Iterator[Behind]:
 
 
 def _may_name_charts(words: str) -> bool:
-    if _OTHERWISE.search(words) or not any(map(str.isdigit, words)):
+    if _IS_PREVIOUS.fullmatch(words) or _OTHERWISE.search(words):
+        return False
+    if not any(map(str.isdigit, words)):
         return False
     if _NAMES_CHARTS.match(words):
         return True

@@ -47,9 +47,13 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     return not kinds & strange
 
 
+_OPENS_A_NUMBER = re.compile(r"(?:[A-Z]{1,3}[ -]?)?[0-9]")
+
+
 def is_chart_number(words: str) -> bool:
     """Whether words are a chart number and nothing else."""
-    if not any(map(str.isdigit, words)):
+    if _OPENS_A_NUMBER.match(words) is None:
+        # Most words are soon told to be none.
         return False
     parts = read_parts(words)
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
@@ -229,6 +233,8 @@ def statement_behind(words: str, *, goes_on: bool) -> int | None:
     matches = list(_BEHIND_CHARTS.finditer(words))
     for found in matches[-1:] if goes_on else matches:
         rest = words[found.end() :]
+        if opening_kind(rest) in _OF_A_HEAD:
+            continue
         charts = head_kinds(words[: found.end()]) & {"CHART_NUMBER", "INTERNATIONAL"}
         if not charts or head_kinds(rest) & _OF_A_HEAD:
             continue

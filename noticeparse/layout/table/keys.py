@@ -187,7 +187,7 @@ class KeyReader:
         """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
         verb, *values = line.elements
         is_key = self.text[verb.end : verb.end + 4].lstrip()[:1] == ":"
-        if any(e.kind not in ("words", "label") for e in values):
+        if not values or any(e.kind not in ("words", "label") for e in values):
             return False
         if not is_below_a_feature(self.text, self.following, is_key=is_key):
             return False
