@@ -165,7 +165,7 @@ class _Reader(HeadReader):
         if is_aside or takes_codes(self.text, line, self.assembly.codes, self.assembly.notice):
             self.layout.front.append(line)
             return
-        is_title = self.text_column.opens(line, self.lines[index + 1 :])
+        is_title = self.text_column.opens(self.lines, index, line)
         if is_title or self.tables.opens(line) or self.tables.goes_on_with_titles(line):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)

@@ -30,15 +30,16 @@ class TextColumnReader:
         self._heads = RowHeads(assembly)
         self._table: Table | None = None
 
-    def opens(self, line: Line, below: Sequence[Line]) -> bool:
-        """Whether a line has the titles of such a table."""
+    def opens(self, lines: Sequence[Line], index: int, line: Line) -> bool:
+        """Whether a line has the titles of such a table; `index` is its place among the lines."""
         titles = read_titles(self.text, line)
         if titles is None or not titles.holds_items or titles.mark != " ":
             return False
         if not {"notice", "chart"} <= titles.roles or titles.roles - _OF_HEADS != {"verb"}:
             return False
         column = titles.columns[-1].start
-        solid = [one for one in below[:_FAR] if one.elements and not one.has("rule")]
+        below = lines[index + 1 : index + 1 + _FAR]
+        solid = [one for one in below if one.elements and not one.has("rule")]
         _, text = _parted(solid[0], column) if solid else ((), ())
         goes_on = any(one.indent(self.text) >= column for one in solid[1:])
         if not goes_on or not text or _tells(text):
