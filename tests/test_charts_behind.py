@@ -186,3 +186,56 @@ def test_a_heading_that_names_a_chart_for_which_nothing_is_told() -> None:
     heading = "12/26 All holders: the new edition of chart 63 is delayed to August 2026."
     assert sections(f"{heading} No chart is corrected by this number.\n") == []
     assert [one[0] for one in sections(f"{heading}\n")] == ["63"]
+
+
+LISTED = f"""\
+12/26 Quill Sound. Buoyage.
+Positions:
+  (a) {P}
+  (b) {Q}
+  (c) {R}
+"""
+
+
+def test_positions_of_a_list_are_there_for_all_charts() -> None:
+    text = (
+        f"{LISTED}Insert:\n  wreck, at (a)\n    (chart 204, last correction 6/26)\n"
+        "  rock, at (b)\n    (chart 204, last correction 6/26; chart 210, last correction 5/26)\n"
+        "Delete:\n  pile, at (c) (chart 210, last correction 5/26)\n"
+    )
+    assert sections(text) == [("204", 6, ["wreck", "rock"]), ("210", 5, ["rock", "pile"])]
+    assert errors(parse(text)) == set()
+    found = [a for c in parse(text).notices[0].charts for a in c.actions]
+    assert [one.geometry.positions[0].iso6709 for one in found] == [AT_P, AT_Q, AT_Q, AT_R]
+
+
+def test_a_position_of_a_list_that_no_item_names_is_told() -> None:
+    text = f"{LISTED}Insert:\n  wreck, at (a)\n    (chart 204)\n  rock, at (b)\n    (chart 210)\n"
+    assert errors(parse(text)) == {"item-without-verb"}
+
+
+@pytest.mark.parametrize("joint", [" and ", ", and ", "; ", ", and also "])
+def test_charts_below_a_line_are_those_of_all_its_items(joint: str) -> None:
+    text = (
+        f"{LISTED}Insert:\n  wreck, at (a){joint}rock, at (b)\n    (chart 204, last 6/26)\n"
+        "  pile, at (c)\n    (chart 210, last correction 5/26)\n"
+    )
+    assert sections(text) == [("204", 6, ["wreck", "rock"]), ("210", 5, ["pile"])]
+    assert errors(parse(text)) == set()
+
+
+def test_charts_between_two_items_of_a_line_leave_both_in_doubt() -> None:
+    text = (
+        f"{LISTED}Insert:\n  wreck, at (a) (chart 204) and rock, at (b)\n    (chart 210)\n"
+        "  pile, at (c) (chart 210)\n"
+    )
+    assert sections(text) == [("204", None, []), ("210", None, ["pile"])]
+
+
+def test_charts_below_a_verb_head_the_items_and_stand_behind_none() -> None:
+    text = (
+        "12/26 Quill Sound. Buoyage.\nInsert:\n   (chart 204, last correction 6/26)\n"
+        f"   wreck, {P}\n   rock, {Q}\n   (chart 210, last correction 5/26)\n   pile, {R}\n"
+    )
+    assert [kinds for _, _, kinds in sections(text) if kinds] == []
+    assert errors(parse(text))

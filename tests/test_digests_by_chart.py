@@ -76,3 +76,49 @@ def test_a_chart_behind_a_blank_line_is_not_that_of_the_prose_above() -> None:
     bulletin = parse(BY_CHART.format(P=P, second="75/26", said="The pilots work on VHF 12."))
     read = [(one.id, [chart.chart for chart in one.charts]) for one in bulletin.notices]
     assert read[1:] == [("75/26", []), ("76/26", ["22"])]
+
+
+CONTENTS = "CONTENTS\n   Chart 77     KV 140\n   Chart 79     KV 141, KV 142(P)\n\n"
+LISTED = (
+    "KELVANE BRANCH, notices of May 2026\n\n{contents}"
+    "CHART 77     MORRANE INLET\n\n"
+    f"KV 140/26 (Prev. 98)     Entrance, buoys\nInsert wreck {P}\n\n"
+    "CHART 79     DUNMAR SOUND\n\n"
+    f"KV 141/26 (Prev. 97)     Ledge\nDelete rock {Q}\n\n"
+    f"KV 142(P)/26     New light\nA light will be shown in {P} from about August 2026.\n\n"
+    "KV 143/26     Office\nNo chart is affected. The office is closed.\n\n"
+    "RADIO WARNING IN FORCE ON 31 MAY 2026\n\n"
+    f"KELVANE RADIO WARNING 12/26\nDRIFTING LOGS SEEN IN {P}.\n"
+)
+
+
+@pytest.mark.parametrize("contents", ["", CONTENTS])
+def test_charts_above_their_notices_stand_behind_a_table_of_contents(contents: str) -> None:
+    bulletin = parse(LISTED.format(contents=contents))
+    read = {
+        one.id: [(chart.chart, chart.previous and chart.previous.number) for chart in one.charts]
+        for one in bulletin.notices
+    }
+    assert read == {
+        "140/26": [("77", 98)],
+        "141/26": [("79", 97)],
+        "142(P)/26": [("79", None)],
+        "143/26": [],
+        "12/26": [],
+    }
+    assert [(one.verb, one.feature.kind) for one in actions_of(bulletin)] == [
+        ("insert", "wreck"),
+        ("delete", "rock"),
+    ]
+    assert errors(bulletin) == set()
+    assert all("IN FORCE" not in r.text for one in bulletin.notices for r in one.remarks)
+
+
+def test_charts_and_notices_of_a_list_are_no_heads() -> None:
+    contents = (
+        "CONTENTS\n\nChart 77     Morrane Inlet\n   140/26     Entrance     page 2\n"
+        "   141/26     Ledge     page 3\n\n"
+    )
+    text = f"{contents}140/26 Morrane Inlet\nChart 78 [98/26]\nInsert wreck {P}\n"
+    bulletin = parse(text)
+    assert [chart.chart for one in bulletin.notices for chart in one.charts] == ["78"]

@@ -65,3 +65,15 @@ def test_dots_lead_from_each_chart_of_an_index_to_its_notices() -> None:
         ("32", [641]),
         ("38", [644]),
     ]
+
+
+def test_numbers_with_a_hyphen_behind_a_chart_are_notices() -> None:
+    index = (
+        "INDEX OF CHARTS\n   Chart     N.T.M.\n   805       71-26, 72-26\n   806       73(T)-26\n"
+    )
+    assert entries(index, "index_of_charts") == [("805", [71, 72]), ("806", [73])]
+
+
+def test_a_span_of_numbers_is_no_number_and_its_year() -> None:
+    index = "INDEX OF CHARTS\n   Chart     Notices\n   805       71-74\n   806       73\n"
+    assert entries(index, "index_of_charts") == [("806", [73])]

@@ -239,3 +239,45 @@ def test_fewer_notices_before_than_charts_are_given_to_none() -> None:
     read = [(one.chart, one.previous) for one in bulletin.notices[0].charts]
     assert read == [("212", None), ("215", None), ("216", None)]
     assert "chart-head-unread" in codes(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("words", "charts"),
+    [
+        ("Chart(s) affected: 802 [30/26], 803 [31/26]", ["802", "803"]),
+        ("Chart(s) affected: 802 [30/26]", ["802"]),
+        ("CHART(S) 802 [30/26]", ["802"]),
+        ("Chart(s): 802 (Last NM 30/26), 803 (Last NM 31/26)", ["802", "803"]),
+        ("Chart/s affected: 802 [30/26] and 803 [31/26]", ["802", "803"]),
+    ],
+)
+def test_one_word_for_a_chart_and_for_several(words: str, charts: list[str]) -> None:
+    bulletin = parse(f"Notice 40/26\nQuill Sound - Wreck\n{words}\nInsert wreck {P}\n")
+    (notice,) = bulletin.notices
+    assert [one.chart for one in notice.charts] == charts
+    numbers = [one.previous and one.previous.number for one in notice.charts]
+    assert numbers == [30, 31][: len(charts)]
+    assert [len(one.actions) for one in notice.charts] == [1] * len(charts)
+
+
+@pytest.mark.parametrize(
+    ("words", "unit"),
+    [
+        ("Depths on this chart are in fathoms and feet.", "fm_ft"),
+        ("Soundings on these charts are given in feet.", "ft"),
+        ("All depths are in feet", "ft"),
+        ("The depths on both charts are in fathoms.", "fm_ft"),
+        ("This chart is in fathoms and feet.", "fm_ft"),
+        ("The chart shows depths in fathoms.", "fm_ft"),
+        ("Depths and heights on this chart are in metres and decimetres.", "m"),
+    ],
+)
+def test_a_sentence_tells_the_unit_of_the_depths(words: str, unit: str) -> None:
+    text = f"Notice 40/26\nQuill Sound - Depth\nChart 802 [30/26]\n{words}\nInsert depth 4 {P}\n"
+    (notice,) = parse(text).notices
+    (chart,) = notice.charts
+    assert chart.depth_unit == unit
+    depth = chart.actions[0].feature.depth
+    assert depth is not None
+    assert str(depth.value_m)[:4] == {"fm_ft": "7.31", "ft": "1.21", "m": "4"}[unit]
+    assert notice.remarks == []

@@ -223,3 +223,23 @@ class TestNounsBelowPlaces:
 def test_a_command_that_is_only_a_verb_breaks_nothing(rows: str) -> None:
     bulletin = parse(f"{HEAD}{rows.format(P=P, Q=Q)}")
     assert errors(bulletin) or actions_of(bulletin)
+
+
+@pytest.mark.parametrize("places", [f"(a) {P}", f"(a) {P}\n(b) {Q}\n(c) {R}"])
+def test_a_letter_in_a_command_keeps_the_other_places_from_it(places: str) -> None:
+    text = f"{HEAD}{places}\nInsert a wreck at (a).\nReplace the rock at (d) with a wreck.\n"
+    assert ("insert", "wreck", [AT_P, AT_Q, AT_R]) not in told(parse(text))
+    assert "replace" not in [verb for verb, _, _ in told(parse(text))]
+
+
+@pytest.mark.parametrize("title", ["", "Positions:\n"])
+@pytest.mark.parametrize("letters", ["(a) (b)", "(1) (2)", "a) b)"])
+def test_the_longitude_stands_below_the_lettered_latitude(title: str, letters: str) -> None:
+    one, other = letters.split()
+    text = (
+        f"{HEAD}{title}{one}  46-00.00S\n     122-00.00W\n{other}  46-00.50S\n     122-00.00W\n"
+        f"Insert a wreck at {one}.\nDelete the rock at {other}.\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert errors(bulletin) == set()

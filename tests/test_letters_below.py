@@ -79,3 +79,36 @@ def test_an_index_of_charts_with_pages_names_no_notices() -> None:
     bulletin = parse(f"{index}\n{HEAD}Insert wreck {P}\n")
     assert [one.notices for listed in bulletin.lists for one in listed.entries][-2:] == [[], []]
     assert "index-without-chart" not in {one.code for one in bulletin.findings}
+
+
+def test_numbered_corners_of_an_item_are_no_block_of_letters() -> None:
+    body = (
+        f"Positions:\n(a) {P}\n(b) {Q}\nInsert:\nmooring buoys, at (a) and (b)\n"
+        f"spoil ground, corners:\n   1. {P}\n   2. {Q}\n   3. {R}\nrock, at (a)\n"
+    )
+    bulletin = parse(HEAD + body)
+    assert places(bulletin) == [[AT_P, AT_Q], [AT_P, AT_Q, AT_R], [AT_P]]
+    assert [one.geometry.shape for one in actions_of(bulletin)] == ["points", "area", "point"]
+    assert errors(bulletin) == set()
+
+
+LOST = [
+    "46-00.50S 122-00.00",
+    "46.1234\N{DEGREE SIGN}  122.1234\N{DEGREE SIGN}W",
+    "46.O234\N{DEGREE SIGN}S 122.1234\N{DEGREE SIGN}W",
+]
+
+
+@pytest.mark.parametrize("lost", LOST)
+def test_a_place_that_cannot_be_read_ends_no_list(lost: str) -> None:
+    body = f"Positions:\n(a) {P}\n(b) {lost}\n(c) {R}\nInsert:\nwreck, at (b)\nrock, at (c)\n"
+    bulletin = parse(HEAD + body)
+    assert told(bulletin) == [("insert", "rock", [AT_R])]
+    assert errors(bulletin)
+    assert "letter-unknown" not in errors(bulletin)
+
+
+@pytest.mark.parametrize("rest", ["122-00.00W, buoy", "see (a)", "12.34"])
+def test_other_words_beside_a_place_are_no_rest_of_it(rest: str) -> None:
+    body = f"Positions:\n(a) {P}\n(b) {Q} {rest}\nInsert:\nwreck, at (a)\nrock, at (b)\n"
+    assert errors(parse(HEAD + body))

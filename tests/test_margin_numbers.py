@@ -88,3 +88,52 @@ def test_they_go_on_over_the_parts_of_a_text() -> None:
     assert len(parts) > 3
     same(text, parts)
     assert len(actions_of(parse(text))) == 40
+
+
+@pytest.mark.parametrize(
+    ("heads", "numbers"),
+    [
+        (("88     KELM ROADS, wreck", "89(P)  Vidmar Bight, rock"), ["88/26", "89(P)/26"]),
+        ((" 88   Kelm Roads - Wreck", " 89   VIDMAR BIGHT"), ["88/26", "89/26"]),
+        (("88 - KELM ROADS", "89 - VIDMAR BIGHT"), ["88/26", "89/26"]),
+        (("88: Kelm Roads", "90: Vidmar Bight"), ["88/26", "90/26"]),
+        (("88     Kelm Roads", "89(T) Vidmar Bight"), ["88/26", "89(T)/26"]),
+    ],
+)
+def test_numbers_without_a_stop_open_notices_with_their_charts(
+    heads: tuple[str, str], numbers: list[str]
+) -> None:
+    rule = "-" * 60
+    for between in ("", rule):
+        text = f"{TITLE}{between}\n{heads[0]}\n{FIRST}{between}\n{heads[1]}\n{SECOND}"
+        assert ids(text) == numbers
+        charts = [one.chart for notice in parse(text).notices for one in notice.charts]
+        assert charts == ["21", "22"]
+
+
+def test_the_chart_may_stand_behind_a_heading_without_a_stop() -> None:
+    heads = ("141    Ossel Bank, ferry - Chart 21 (Prev. 126)", "142    Cask Cove - Chart 22")
+    bulletin = parse(f"{TITLE}{heads[0]}\nINSERT\nwreck {P}\n\n{heads[1]}\nDELETE\nrock {Q}\n")
+    assert [one.id for one in bulletin.notices] == ["141/26", "142/26"]
+    assert [one.heading for one in bulletin.notices] == ["Ossel Bank, ferry", "Cask Cove"]
+    assert [one.charts[0].chart for one in bulletin.notices] == ["21", "22"]
+
+
+def test_a_table_of_contents_counts_no_notices() -> None:
+    contents = "In this list\n\n131   Ossel Bank\n132   Cask Cove\n\n"
+    text = f"{TITLE}{contents}131   OSSEL BANK\n{FIRST}\n132   CASK COVE\n{SECOND}"
+    assert ids(text) == ["131/26", "132/26"]
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"802   OSSEL BANK\nInsert a wreck in {P}.\n\n803   CASK COVE\nDelete the rock in {Q}.\n",
+        f"11   Port-hand buoy\n{P}\n\n12   Rock\n{Q}\n",
+        f"11   OSSEL BANK\n{FIRST}\n19   CASK COVE\n{SECOND}",
+        "12   June 2026\nfrom the office\n\n13   June 2026\n",
+    ],
+    ids=["charts", "features", "far apart", "days"],
+)
+def test_numbers_without_a_stop_that_open_none(body: str) -> None:
+    assert {one for one in ids(f"{TITLE}{body}") if one} == set()

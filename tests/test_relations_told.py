@@ -119,3 +119,26 @@ def test_a_second_fix_names_no_feature() -> None:
     assert action.geometry.offset is not None
     assert action.geometry.offset.distance_nm == Decimal("2.4")
     assert action.geometry.offset.reference_text == "Quill Point"
+
+
+@pytest.mark.parametrize(
+    ("words", "shape"),
+    [
+        ("spoil ground, corners:", "area"),
+        ("spoil ground, corner points:", "area"),
+        ("spoil ground - limits:", "area"),
+        ("spoil ground corners:", "area"),
+        ("anchorage area, corners as follows:", "area"),
+        ("anchorage area, bounded by the corners of this table:", "area"),
+        ("anchorage area (WGS84), boundary:", "area"),
+        ("anchorage area, limits as in this table:", "area"),
+        ("submarine cable, through the points:", "line"),
+        ("special buoys, corners:", "points"),
+        ("lights, corners:", "points"),
+    ],
+)
+def test_corners_are_those_of_an_area(words: str, shape: str) -> None:
+    places = f"{P}\n46-00.50S 122-00.00W\n46-00.50S 122-01.00W"
+    action, errors = read(f"{words}\n{places}")
+    assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
+    assert errors == set()

@@ -112,3 +112,42 @@ def test_corrections_of_books_are_a_part_of_their_own() -> None:
     bulletin = parse(f"{CHART}Insert wreck {P}\n{books}")
     assert told(bulletin) == [("insert", "wreck", [AT_P])]
     assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("title", "before"),
+    [
+        ("Last N.T.M.", "64-26"),
+        ("Last N.M.", "64/26"),
+        ("Last NTM", "64-26"),
+        ("Prev. N.M.", "64-26"),
+        ("Previous", "64(T)-26"),
+        ("Latest notice", "64/26"),
+        ("Last notice", "164-26"),
+        ("Preceding N.T.M.", "64-26"),
+        ("Prec. NM", "64/26"),
+        ("Former corr.", "64/26"),
+        ("Last n. to m.", "64/26"),
+    ],
+)
+def test_rows_of_charts_among_the_items(title: str, before: str) -> None:
+    head = f"   Chart     International     {title}\n"
+    text = (
+        f"N.T.M. 171-26    QUILL SOUND\n\n{head}   802       -                 {before}\n"
+        f"   Insert:\n      wreck   {P}\n\n"
+        f"{head}   803       INT 9533          {before}\n   Delete:\n      rock   {Q}\n"
+    )
+    bulletin = parse(text)
+    number = 164 if before.startswith("164") else 64
+    assert charts(bulletin) == [("802", number, ["insert"]), ("803", number, ["delete"])]
+    (notice,) = bulletin.notices
+    assert [one.international for one in notice.charts] == [None, "INT 9533"]
+    assert {one.previous and one.previous.year for one in notice.charts} == {2026}
+    assert errors(bulletin) == set()
+
+
+def test_a_notice_before_that_cannot_be_read_in_its_column_is_told() -> None:
+    text = f"{TITLED}802     6S-26\nInsert wreck {P}\n"
+    bulletin = parse(text)
+    assert charts(bulletin) == [("802", None, ["insert"])]
+    assert "previous-unread" in {one.code for one in bulletin.findings}

@@ -166,3 +166,52 @@ def test_an_order_that_breaks_off_before_its_thing_is_told() -> None:
         f"circular 3/26) a wreck in {P}. The rock in {Q} should be deleted.\n"
     )
     assert "sentence-unread" in [one.code for one in parse(text).findings]
+
+
+@pytest.mark.parametrize("lead", ["to", "to:", "to position"])
+def test_the_new_place_of_a_move_stands_below_its_own_line(lead: str) -> None:
+    text = (
+        f"{HEAD}   The special buoy is moved from\n     {P}\n   {lead}\n     {Q}\n"
+        f"   A wreck is inserted in\n     {R}\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [("move", "buoy_special", [AT_P]), ("insert", "wreck", [AT_R])]
+    (move, _) = bulletin.notices[0].charts[0].actions
+    assert isinstance(move, Move)
+    assert [one.iso6709 for one in move.destination.positions] == [AT_Q]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("link", ["joining", "through", "running through", "connecting"])
+def test_an_area_bounded_by_a_line_is_an_area(link: str) -> None:
+    text = f"{HEAD}A marine farm is inserted, bounded by a line {link}\n{P}\n{Q}\n{R}\n"
+    (action,) = parse(text).notices[0].charts[0].actions
+    assert (action.geometry.shape, len(action.geometry.positions)) == ("area", 3)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "The block for chart 802 is printed on the last sheet of this number.",
+        "Accompanying blocks are given at the end of the list.",
+        "A reproduction can be obtained, the block is attached to this notice.",
+        "The chart block is available from the office.",
+    ],
+)
+def test_where_a_block_is_printed_is_a_remark(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n\n{words}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "words", [f"Insert the accompanying block {Q}", f"The block is to be inserted in {Q}."]
+)
+def test_a_block_that_is_put_on_the_chart_is_no_remark(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert told(bulletin) == [("insert", "block", [AT_Q])]
+
+
+def test_a_sentence_goes_on_below_the_place_of_its_thing() -> None:
+    text = f"{HEAD}The wreck in\n    {P}\nis deleted.\nA rock is inserted in\n    {Q}\n"
+    assert told(parse(text)) == [("delete", "wreck", [AT_P]), ("insert", "rock", [AT_Q])]

@@ -5,7 +5,8 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, HEAD, P, Q, errors, told
+from noticeparse.records.action import Amend
+from tests.short_notices import AT_P, HEAD, P, Q, R, errors, told
 
 OF_CHANGE = [
     f"Cancel insertion of rock {Q}",
@@ -41,3 +42,19 @@ def test_a_row_that_takes_the_verb_above_back(word: str) -> None:
     bulletin = parse(f"{HEAD}Delete\n   {word} rock {Q}\n   pile {P}\n")
     assert told(bulletin) == [("delete", "pile", [AT_P])]
     assert errors(bulletin) == {"sentence-under-verb"}
+
+
+@pytest.mark.parametrize("joint", [", to", " to"])
+def test_what_is_amended_opens_its_line_below_the_verb(joint: str) -> None:
+    text = (
+        f'{HEAD}Amend:\n  light at {P}{joint} Fl(2)10s\n  name of buoy at {Q}{joint} "Lodder"\n'
+        f"  elevation of light at {R}{joint} 12m\n"
+    )
+    bulletin = parse(text)
+    found = [a for c in bulletin.notices[0].charts for a in c.actions if isinstance(a, Amend)]
+    assert [[one.property for one in a.changes] for a in found] == [
+        ["light"],
+        ["name"],
+        ["light.elevation_m"],
+    ]
+    assert all(a.usable for a in found)

@@ -2,12 +2,16 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from itertools import chain
+from typing import NamedTuple
 
+from noticeparse.build.extents import item_extent, over
 from noticeparse.build.geometry import read_geometry
 from noticeparse.build.positions import Labels
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector
 from noticeparse.stretch import gather
@@ -29,6 +33,38 @@ def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
         return ()
     letters = tuple(place.label for place in places if place.label is not None)
     return letters if len(letters) == len(places) else ()
+
+
+class Listed(NamedTuple):
+    """A list of positions under one of its charts, and what is told of it there."""
+
+    item: Item
+    letters: tuple[str, ...]
+    faults: list[Fault]
+    labels: Labels
+    path: str
+    chart: str | None
+
+
+class ListsOfPlaces:
+    """The lists of positions of a notice; items under any of its charts may name their letters."""
+
+    def __init__(self) -> None:
+        self._listed: list[Listed] = []
+
+    def add(self, listed: Listed) -> None:
+        """A list, whose section may go on."""
+        self._listed.append(listed)
+
+    def untold(self, context: Context) -> Iterator[Listed]:
+        """The lists with a position that no item names, each with a fault for it."""
+        referred: dict[Piece, set[str]] = {}
+        for one in self._listed:
+            referred.setdefault(item_extent(one.item), set()).update(one.labels.referred)
+        for one in self._listed:
+            if not referred[item_extent(one.item)].issuperset(one.letters):
+                one.faults.append(over(context, one.item, "item-without-verb"))
+                yield one
 
 
 def note_labels(context: Context, item: Item, labels: Labels) -> None:

@@ -11,6 +11,7 @@ from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
 from itertools import chain
 
+from noticeparse.build.announced import announced_letters
 from noticeparse.build.extents import item_extent
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
@@ -63,8 +64,10 @@ def _under_heads(context: Context, sections: Sequence[Section], named: Named) ->
 def _told_by_items(context: Context, named: Named) -> Iterator[Section]:
     """A section for each chart that items name, in the order in which they do.
 
-    Items without a chart, or with one that cannot be read, are for none of them.
+    Items without a chart, or with one that cannot be read, are for none of them; the positions
+    of a list are there for all.
     """
+    listed = [item for item, _ in named if item.behind is None and _is_list(context, item)]
     heads: list[ChartHead] = []
     for head in chain.from_iterable(charts for _, charts in named):
         if not any(_is_same(head, one) for one in heads):
@@ -74,16 +77,21 @@ def _told_by_items(context: Context, named: Named) -> Iterator[Section]:
         told = next((one for _, one in own if one.previous_written is not None), head)
         head.previous, head.previous_written = told.previous, told.previous_written
         items = [_agreeing(context, item, head, one) for item, one in own]
-        yield Section(head, items, _extent(items))
+        yield Section(head, [*listed, *items], _extent(items))
     free = [
         _in_doubt(
             context, item, "not all of it is read" if item.behind else "no chart stands behind it"
         )
         for item, charts in named
-        if not charts
+        if not charts and item not in listed
     ]
     if free:
-        yield Section(ChartHead(), free, _extent(free))
+        yield Section(ChartHead(), [*listed, *free], _extent(free))
+
+
+def _is_list(context: Context, item: Item) -> bool:
+    """Whether an item says not what is to be done, and gives letters to positions for others."""
+    return item.verb is None and bool(announced_letters(context, item))
 
 
 def _is_same(one: ChartHead, other: ChartHead) -> bool:

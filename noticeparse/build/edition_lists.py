@@ -180,12 +180,21 @@ def _entry(
                 chart = part.text.strip()
             elif kind in _OF_CHARTS and part.text.isdigit():
                 notices.append(_bare(part.text))
+            elif kind in _OF_CHARTS and (ref := _hyphened(context, part.text)) is not None:
+                notices.append(ref)
     return ListEntry(
         chart=chart,
         notices=notices,
         text=context.written(start, end),
         span=context.span(start, end),
     )
+
+
+def _hyphened(context: Context, words: str) -> NoticeRef | None:
+    """The notice `71-26` behind its chart; `71-74` may be the first and the last of several."""
+    ref = read_number(words, context.year)
+    is_near = ref is not None and context.year is not None and ref.year is not None
+    return ref if is_near and ref and abs((ref.year or 0) - (context.year or 0)) <= 1 else None
 
 
 def _is_own(parts: Sequence[HeadPart], index: int) -> bool:

@@ -6,10 +6,11 @@ from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
+from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
-from noticeparse.build.extents import item_extent, over
+from noticeparse.build.extents import item_extent
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, own_number, without_chart
@@ -56,6 +57,7 @@ class NoticeBuilder:
         self.lost: list[Piece] = []
         self.cancels: list[NoticeRef] = []
         self.valid: Validity | None = None
+        self._lists = ListsOfPlaces()
         self._taken: set[Piece] = set()
         self._passed_over: dict[Piece, str] = {}
         """Items whose letters a chart head does not name, and the section that passed them."""
@@ -80,6 +82,8 @@ class NoticeBuilder:
             self._chart(section, index, is_shared=len(sections) > 1)
             for index, section in enumerate(sections)
         ]
+        for one in self._lists.untold(self.context):
+            self._action(ActionReading(None, one.faults), one.item, [], one.path, one.chart)
         for start, end in draft.idle_verbs:
             values = {"written": self.context.written(start, end)}
             self._fault(Fault("verb-without-item", start, end, values), [self.path])
@@ -186,7 +190,6 @@ class NoticeBuilder:
         path = f"{self.path}/charts/{index}"
         labels = Labels()
         actions: list[Action] = []
-        announced: list[tuple[Item, ActionReading]] = []
         first_fault = len(self.located)
         for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
             reading = read_action(self.context, item, labels, unit)
@@ -197,14 +200,11 @@ class NoticeBuilder:
                 continue
             self._taken.add(extent)
             if reading.announced:
-                announced.append((item, reading))
+                told = (reading.announced, reading.faults, labels, path, head.chart)
+                self._lists.add(Listed(item, *told))
                 continue
             reading.faults.extend(strays(self.context, item, self.ref, is_shared=is_shared))
             self._action(reading, item, actions, path, head.chart)
-        for item, reading in announced:
-            if not labels.referred.issuperset(reading.announced):
-                reading.faults.append(over(self.context, item, "item-without-verb"))
-                self._action(reading, item, actions, path, head.chart)
         self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:
             self._fault(without_chart(self.context, self.draft, section), [path])

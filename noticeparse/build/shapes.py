@@ -37,9 +37,13 @@ def join_numbered(found: Found, kind: str) -> None:
     """Join positions that keys count, `Position 1: …`, or that are told one behind the other.
 
     `P, thence to Q, thence to R` runs through them, and `thence to the first position` closes it.
+    Corners are those of an area: `spoil ground, corners:`.
     A line runs between its positions, `cable between P, Q and R`; a buoy lies off them.
     """
     is_run = found.relation == "at" and len(found.positions) > 1
+    if "corners" in found.kinds and is_run and "A" in primitives(kind):
+        found.relation = "within"
+        found.kinds.append("bounded")
     leads = {"numbered", "thence", "ring"} & set(found.kinds)
     if leads and is_run and primitives(kind) & {"L", "A"}:
         found.relation = "joining"

@@ -80,7 +80,7 @@ def read_head(text: str, near: int | None) -> Head:
         kind = part.kind
         if kind == "CHART_WORD":
             expects_chart = True
-            names_several = part.text.lower().startswith("charts")
+            names_several = part.text.lower().startswith(("charts", "chart(s)", "chart/s"))
         elif kind == "CHART_NUMBER" and (
             expects_chart
             or _is_another(chart, following)

@@ -21,7 +21,7 @@ from noticeparse.records.geometry import Arc, Bearings
 PartKind = Literal[
     "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
     "along", "from_", "to", "at", "close", "offset", "radius", "within_of", "arc",
-    "bearings", "ring", "counted",
+    "bearings", "ring", "counted", "corners",
 ]  # fmt: skip
 
 COMPASS = (
@@ -66,6 +66,7 @@ _KINDS: dict[str, PartKind] = {
     "CLOSE_TO": "close", "CLOSE_DIRECTION": "close", "DIRECTION_OF": "close",
     "OFFSET": "offset", "RADIUS": "radius", "WITHIN_OF": "within_of",
     "ARC": "arc", "BEARINGS": "bearings", "RING": "ring", "COUNTED": "counted",
+    "CORNERS": "corners",
 }  # fmt: skip
 """The part that each terminal of the place grammar is."""
 

@@ -23,6 +23,7 @@ from noticeparse.layout.place.heads_of_places import (
     commands_of,
     head_beside,
     head_of,
+    names_letter,
     numbers_named,
     with_verb_behind,
 )
@@ -71,6 +72,8 @@ def _is_of_places(text: str, blocks: Sequence[_Block]) -> bool:
     """Whether what is told in blocks is told below places."""
     told = [one for block in blocks for one in block.statements]
     if not told or not all(_tells_below(text, one) or _has_own(one) for one in told):
+        return False
+    if any(map(names_letter, told)):
         return False
     if any(block.statements and all(map(_has_own, block.statements)) for block in blocks):
         # The place above would be that of nothing.

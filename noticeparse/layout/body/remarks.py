@@ -144,7 +144,7 @@ def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) ->
         return False
     first = block[0].elements[0]
     words = text[first.start : first.end]
-    if opens_note(words):
+    if opens_note(text[first.start : block[0].end]):
         return True
     is_sentence = (
         first.kind == "words" and words[0].isupper() and unknown_first_word(words) is None

@@ -31,6 +31,14 @@ _TELLING_WORDS = (
 )
 
 
+_PREVIOUS = re.compile(
+    r"(?:the )?(?:last|latest|previous|prev\.?|preceding|prec\.?|prior|former|earlier)"
+    r" (?:n\.? ?t?\.? ?m|n\.? to m|notice|correction|corr|corr\.?n|update|amendment|amdt|circular"
+    r"|memorandum|entry|advice|number)(?: (?:no|nr|number))?(?: applied)?"
+)
+"""Titles of the column of the notice before, in all their short forms: `Prec. N.T.M.`."""
+
+
 @lru_cache(maxsize=512)
 def column_role(title: str) -> str | None:
     """The role of a column with this title, or None where the title is not known."""
@@ -40,6 +48,8 @@ def column_role(title: str) -> str | None:
     found = [
         roles[0] for part in (plain, *parts, *words) if (roles := _titles().get(part.strip(" .;")))
     ]
+    if not found and _PREVIOUS.fullmatch(plain.strip(" .")):
+        return "previous"
     # `Chart and order`: heads of charts stand in the column of the verbs.
     return "verb" if "verb" in found else found[0] if found else None
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
@@ -24,6 +25,7 @@ Cells = dict[str, list[Element]]
 _PLACED = frozenset({"feature", "position", "latitude"})
 _TELL_FEATURES = frozenset({"feature", "old", "new"})
 _OF_SECOND_LINE = frozenset({"feature", "verb"})
+_OF_NOTICE = re.compile(r"[0-9]{2,3}-[0-9]{2}")
 _DEPTH_UNITS = {"m": "m", "metres": "m", "meters": "m", "ft": "ft", "feet": "ft", "fm": "fm"}
 
 
@@ -64,6 +66,17 @@ class Table(NamedTuple):
             return False
         column = self._column(text, line, number)
         return column is not None and column.role == "previous"
+
+    def with_numbers(self, text: str, line: Line) -> Line:
+        """The line, what stands as `64-26` under the title of a notice its number, no latitude."""
+        last = line.elements[-1]
+        if last.kind != "half" or not _OF_NOTICE.fullmatch(text, last.start, last.end):
+            return line
+        column = self._column(text, line, last)
+        if column is None or column.role not in ("notice", "previous"):
+            return line
+        number = last._replace(kind="number", value=None)
+        return line._replace(elements=(*line.elements[:-1], number))
 
     def holds_under(self, verb: str) -> bool:
         """Whether the columns hold on under a verb of its own line: from and to tell of moves."""

@@ -40,6 +40,10 @@ _TELLS_PREVIOUS = re.compile(
 _BETWEEN = re.compile(r"[\s,;&]{0,40}(?:and\s{1,40})?")
 _ENDS = re.compile(r"[ \t]{0,8}[.;:,]{0,2}[ \t]{0,200}(?:\n|\Z)|[ \t]?[.;][ \t]")
 """What shows that a line or sentence ends behind brackets."""
+_JOINS = re.compile(
+    r"[ \t]{0,8}[,;]?[ \t]{0,8}(?:and[ \t]{1,8}(?:also[ \t]{1,8})?)?", re.IGNORECASE
+)
+"""What joins two items on one line, so that charts on the line below are those of both."""
 _STOPS = frozenset(".;,")
 _MARKS = " \t\n.,;:_-"
 _LINES_ABOVE = 12
@@ -165,7 +169,24 @@ class _Found:
         if not at or self._text[end : one.start].strip(_MARKS):
             return []
         first = bisect_left(self._ends, end)
-        return list({id(item): (index, item) for index, item in self._of_ends[first:at]}.values())
+        found = {id(item): (index, item) for index, item in self._of_ends[first:at]}
+        if one.is_apart:
+            # Below `Insert:` they head the items that follow.
+            ends = {key: i.verb_piece and i.verb_piece[1] for key, (_, i) in found.items()}
+            found = {key: told for key, told in found.items() if ends[key] != end}
+            for index, item in [*found.values()]:
+                found |= {id(other): (index, other) for other in self._beside(index, item)}
+        return list(found.values())
+
+    def _beside(self, index: int, item: Item) -> Iterator[Item]:
+        """The items before this one on the same line, joined to it: `wreck P, and rock Q`."""
+        above = next((i for i, one in enumerate(self._items[index]) if one is item), 0)
+        for other in reversed(self._items[index][:above]):
+            start, end = min(item.pieces)[0], max(other.pieces)[1]
+            if _JOINS.fullmatch(self._text, end, max(start, end)) is None:
+                return
+            yield other
+            item = other
 
     def of_no_item(self) -> list[Behind]:
         """The brackets that cannot be those of items."""

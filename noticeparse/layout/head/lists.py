@@ -101,6 +101,8 @@ class ListReader:
             return False
         if line.has("chart") and (self.open.kind == "other" or self._heads_items(index)):
             return False
+        if behind_blank and line.elements[0].kind == "chart" and self._heads_notice(line, index):
+            return False
         opening = notice_opening(self.text, line)
         if opening is not None:
             return not self._opens_notice(line, opening.at, index, behind_blank)
@@ -117,6 +119,20 @@ class ListReader:
         titles = read_titles(self.text, below)
         is_told = titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
         return is_told or (below.has("verb") and below.has("point", "half"))
+
+    def _heads_notice(self, line: Line, index: int) -> bool:
+        """Whether a chart behind a blank line is the head of the notices below it.
+
+        In an index the notices stand beside their charts.
+        """
+        if head_kinds(self.text[line.start : line.end]) & {"NOTICE_NUMBER", "BARE_NUMBER"}:
+            return False
+        rest = [one for one in self.lines[index + 1 : index + 6] if one.elements][:2]
+        openings = [notice_opening(self.text, one) for one in rest]
+        if not openings or openings[0] is None or any(openings[1:]):
+            return False
+        behind = rest[0].elements[openings[0].at + 1 :]
+        return any(e.kind == "words" and e.gap and e.end - e.start > 3 for e in behind)
 
     def _opens_notice(self, line: Line, number_at: int, index: int, behind_blank: bool) -> bool:
         """Whether a numbered line within a list is the head of a notice after all."""

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import (
@@ -21,6 +23,14 @@ from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_DESCRIPTION = 2000
 """Characters; words that run on for longer describe no feature."""
+
+
+_OF_FEATURE = re.compile(
+    r"(?:the )?(?:name|number|character(?:istics?)?|period|(?:nominal )?range|elevation|height"
+    r"|colours?|sectors?|legend|depth|topmark|shape|clearance|wording) of ",
+    re.IGNORECASE,
+)
+"""`name of buoy at P, to "No 4"`"""
 
 
 class FeatureFirst(Cutter):
@@ -190,12 +200,18 @@ class FeatureFirst(Cutter):
             before = self.words_of(self.pending)
             if item is not None and item.has_place and not leads_feature(before):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
-                if leads_feature(words) and not goes_on:
+                if self._leads_item(words) and not goes_on:
                     self.give_tail()
                 return
             if self._may_end(before) and leads_feature(words):
                 self.open_from_pending()
                 self.close_item()
+
+    def _leads_item(self, words: str) -> bool:
+        """Whether words begin as a new item would: with a feature, or what of one is amended."""
+        verb = self.words_of([self.verb]) if self.verb else ""
+        is_property = canonical_verb(verb) == "amend" and _OF_FEATURE.match(words) is not None
+        return leads_feature(words) or (is_property and has_kind(words))
 
     def _may_end(self, words: str) -> bool:
         return is_complete(words, is_replacement=self._is_replacement())

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
-from noticeparse.layout.line.elements import Element
+from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.coordinates import Coordinate
 from noticeparse.readers.positions import Point, PointReading, join_coordinates, share_latitude
 
@@ -46,6 +46,29 @@ def _parts_halves(text: str, element: Element) -> bool:
         return False
     words = text[element.start : element.end]
     return len(words) > 3 or any(char.isdigit() for char in words)
+
+
+def with_halves_below(lines: Sequence[Line]) -> list[Line]:
+    """The lines; a longitude alone on its line goes with the lettered latitude above it."""
+    found: list[Line] = []
+    for line in lines:
+        above = found[-1] if found else None
+        if above is not None and _goes_on(above, line):
+            found[-1] = above._replace(elements=(*above.elements, *line.elements), end=line.end)
+        else:
+            found.append(line)
+    return found
+
+
+def _goes_on(above: Line, line: Line) -> bool:
+    kinds = [element.kind for element in above.elements]
+    if kinds not in (["label", "half"], ["words", "half"]) or len(line.elements) != 1:
+        return False
+    first, second = above.elements[-1], line.elements[0]
+    return second.kind == "half" and {first.value.axis, second.value.axis} == _AXES
+
+
+_AXES = {"latitude", "longitude"}
 
 
 def join_halves(first: Element, second: Element, before: Point | None) -> Element:

@@ -95,6 +95,15 @@ _OF_NO_CHART = re.compile(
 """`NO CHT CORRN CHT AGENTS TO RETURN STOCK OF CHT 802`: what follows is for no chart."""
 
 
+_OF_BLOCKS = re.compile(
+    r"(?:the |an? )?(?:accompanying |coloured |chart )?(?:blocks?|reproductions?|cut-?outs?)\b"
+    r"[^.:;\n]{0,60}? (?:is|are|will be|can be|may be) (?:printed|reproduced|found|attached"
+    r"|enclosed|appended|bound in|given|issued|supplied|included|obtainable|available) "
+    r"(?:on|in|at|with|from|overleaf|below|separately|free|here|to this)\b"
+)
+"""Where the block of a chart is printed: `The block is given at the end of this list.`"""
+
+
 def is_note(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
@@ -119,7 +128,8 @@ def opens_note(words: str) -> bool:
     said = words.lower()
     if _OF_BOOKS.match(said) is not None or _OF_NO_CHART.match(said) is not None:
         return True
-    return (said.startswith(_NOTES) or _OF_SHEETS.match(said) is not None) and '"' not in words
+    is_of_paper = _OF_SHEETS.match(said) is not None or _OF_BLOCKS.match(said) is not None
+    return (said.startswith(_NOTES) or is_of_paper) and '"' not in words
 
 
 def speaks_of_sheets(text: str, start: int) -> bool:

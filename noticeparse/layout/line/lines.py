@@ -168,7 +168,8 @@ class _LineReader:
 
     def _whole(self, kind: str, start: int, end: int, gap: bool) -> Element:
         if kind == "BARE_PAIR":
-            faults = read_coordinate("COORDINATE_BARE", self._text[start:end], start).faults
+            figures = self._text[start:end].rstrip(" EW")
+            faults = read_coordinate("COORDINATE_BARE", figures, start).faults
             return Element("point", start, end, gap, PointReading(None, faults, start, end))
         return self._point(read_signed_in(self._text, start, end), gap)
 

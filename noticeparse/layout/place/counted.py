@@ -15,7 +15,8 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line",
-          "corners being", "corners are", "limits being", "limits are")  # fmt: skip
+          "corners being", "corners are", "limits being", "limits are",
+          "this table", "table below", "following table")  # fmt: skip
 _ANNOUNCING = tuple(f" {one}" for one in _LISTS)
 _LONGEST_CODE = 6
 _LONGEST_COUNT = 2

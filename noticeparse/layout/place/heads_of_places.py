@@ -132,3 +132,10 @@ def commands_of(text: str, statement: list[Element]) -> Iterator[list[Element]]:
             continue
         at = index
     yield statement[at:]
+
+
+def names_letter(statement: Sequence[Element]) -> bool:
+    """Whether a statement says by a letter at which of the places it is: `the rock at (b)`."""
+    kinds = [e.kind for e in statement]
+    lead = next((i for i, kind in enumerate(kinds) if kind in ("verb", "words")), len(kinds))
+    return "label" in kinds[lead:]

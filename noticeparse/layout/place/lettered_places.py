@@ -16,7 +16,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.layout.line.halves import join_points
+from noticeparse.layout.line.halves import join_points, with_halves_below
 from noticeparse.layout.line.lines import elements_between
 from noticeparse.readers.features import value_property
 from noticeparse.readers.places import is_connector, read_phrase
@@ -43,16 +43,17 @@ _OF_LIGHTS = frozenset("FQ")
 
 def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
     """The lines without such lists, letters read as references, and the lists as items."""
+    given, lines = lines, with_halves_below(lines)
     listed = [one for one in _lists(text, lines) if one.is_titled or not one.is_counted]
     listed = [one for one in listed if not one.is_counted or _stands_apart(text, lines, one.rows)]
     codes = {str(place.label) for one in listed for place in one.places if not one.is_counted}
     rows = {row for one in listed for row in one.rows}
     others = [line for line in lines if line.row not in rows]
     if sum(len(one.places) for one in listed) < _FEWEST:
-        return list(lines), []
+        return list(given), []
     named = [_with_references(text, line, codes) for line in others] if codes else others
     if named == others and not any(one.is_counted for one in listed):
-        return list(lines), []
+        return list(given), []
     return named, [one.item for one in listed]
 
 
@@ -154,14 +155,18 @@ def lettered_row(
         elements[0] = lead[0]._replace(kind="words", start=end)
     places: list[Place] = []
     code: str | None = None
+    lost = False
+    """Whether figures stand beside the next place that are the rest of it."""
     for element in join_points(text, elements):
         if element.kind in ("semicolon", "bar"):
             continue
         if element.kind == "point":
-            if code is None:
+            if code is None or (lost and element.value.point is not None):
                 return None
             places.append(Place(element, code))
-            code = None
+            code, lost = None, False
+        elif last is not None and _is_rest(text, element, places if code is None else ()):
+            lost = code is not None
         elif element.kind in ("words", "label"):
             words = _bare(text[element.start : element.end])
             words = element.value if element.kind == "label" and _is_digits(element) else words
@@ -187,6 +192,20 @@ def _may_open(words: str) -> bool:
 def _bare(words: str) -> str:
     """The letter of a place without the marks beside it."""
     return words.strip(" ,.:=-–()[]").removeprefix("and ").strip(" ()[]")
+
+
+_REST_OF_PLACE = re.compile(r"[0-9OlISZB]{1,3}[°.,' -][0-9OlISZB°.,' -]{1,12}[NSEW]?")
+
+
+def _is_rest(text: str, element: Element, places: Sequence[Place]) -> bool:
+    """Whether words are the rest of a place that cannot be read: `(c) 47.O182°S  122.4110°W`.
+
+    Behind the last of `places` they are only where that one cannot be read.
+    """
+    if places and places[-1].element.value.point is not None:
+        return False
+    words = text[element.start : element.end].strip()
+    return element.kind == "words" and _REST_OF_PLACE.fullmatch(words) is not None
 
 
 def _is_digits(label: Element) -> bool:

@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.halves import with_halves_below
 from noticeparse.layout.line.lines import elements_between
 from noticeparse.layout.place.lettered_places import lettered_row
 from noticeparse.readers.features import has_kind
@@ -44,19 +45,27 @@ class _Block(NamedTuple):
     goes_on: bool
     """Whether the line above awaits positions, or holds the first of them."""
 
+    @property
+    def is_counted(self) -> bool:
+        """Whether numbers stand before its places: `corners: 1. P`, `2. Q`."""
+        return all(str(place.label).isdigit() for place in self.places)
+
 
 def with_letters_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
     """The lines with each item at the place of its letter, and the blocks of letters as items."""
-    blocks = _blocks(text, lines)
+    given, lines = lines, with_halves_below(lines)
+    blocks = [one for one in _blocks(text, lines) if not (one.goes_on and one.is_counted)]
     codes = Counter(str(place.label) for block in blocks for place in block.places)
     if codes.total() < _FEWEST or any(block.goes_on for block in blocks):
-        return list(lines), []
+        return list(given), []
     rows = {line.row for block in blocks for line in block.lines}
     others = [line for line in lines if line.row not in rows]
     reader = _Reader(text, others, frozenset(codes))
     reader.run()
-    if not reader.is_told(codes, blocks[0].lines[0].row):
-        return list(lines), []
+    first = blocks[0].lines[0].row
+    is_list = bool(blocks[0].title) or all(one.is_blank or one.row > first for one in others)
+    if not reader.is_told(codes, first, is_list=is_list):
+        return list(given), []
     once = {code for code in codes if codes[code] == 1}
     return reader.lines(once), [_item(block) for block in blocks]
 
@@ -144,8 +153,11 @@ class _Reader:
                 self._take(element, behind)
         self._close()
 
-    def is_told(self, codes: Counter[str], first_row: int) -> bool:
-        """Whether the letters of the blocks are those of the items."""
+    def is_told(self, codes: Counter[str], first_row: int, *, is_list: bool) -> bool:
+        """Whether the letters of the blocks are those of the items.
+
+        Under a title, or above all else, no item can go on with the first block.
+        """
         own = {spot.code for spot in self._spots}
         if self._placed & codes.keys():
             return False
@@ -154,7 +166,7 @@ class _Reader:
         # The item right above a block may go on with all its places.
         above = [s for s in self._spots if self._given[s.row].row < first_row]
         last = {spot.code for spot in above[-1:]}
-        return bool(own - last) or self._references > 1
+        return bool(own - last) or self._references > 1 - is_list
 
     def lines(self, once: set[str]) -> list[Line]:
         """The lines with a reference behind the words of each item that has no place."""

@@ -16,6 +16,7 @@ from noticeparse.layout.line.lines import elements_between
 from noticeparse.layout.place.counted import with_decimal_counts
 from noticeparse.layout.sentence.lead_words import lead_faults, names_charts
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import is_connector
 
 _LONGEST = 60
 _FIGURE = r"[0-9]{1,4}(?:[.,][0-9]{1,3})?"
@@ -109,19 +110,28 @@ def blocks_of_items(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
     """The lines in blocks that each open with what leads an item, which is set apart as a label.
 
     A line that comes back to the column of the first, from others that hang to the right of it,
-    opens a block as well.
+    opens a block as well; `to` above the new place of a move does not.
     """
     block: list[Line] = []
     for line in lines:
         lead = None if line.is_blank else _lead_end(text, line)
         hangs = len(block) > 1 and not block[-1].is_blank and not line.is_blank
         comes_back = hangs and line.indent(text) == block[0].indent(text) < block[-1].indent(text)
-        if block and (lead is not None or comes_back):
+        if block and (lead is not None or (comes_back and not _leads_on(text, line))):
             yield block
             block = []
         block.append(line if lead is None else _parted(text, line, lead))
     if block:
         yield block
+
+
+def _leads_on(text: str, line: Line) -> bool:
+    """Whether a line begins within a sentence: `to` that leads to a place, or `is deleted`."""
+    first = line.elements[0]
+    words = text[first.start : first.end].strip(" :")
+    if first.kind == "passive":
+        return words.islower()
+    return first.kind == "words" and words.islower() and is_connector(words)
 
 
 def without_leads(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[tuple[Piece, int]]]:

@@ -156,6 +156,7 @@ class TableReader:
     def takes_row(self, line: Line) -> bool:
         """Read a line as a row of the table, if it is one."""
         table = self.table
+        line = line if table is None else table.with_numbers(self.text, line)
         if table is not None and self._takes_wrapped(table, line):
             return True
         if table is None or (line.has("chart") and "chart" not in table.roles):
@@ -205,8 +206,7 @@ class TableReader:
             return False
         if self._names_all(cells) and self.assembly.cut.falls_before(line):
             return True
-        self._last_row = line.row
-        self._awaits_second = not set(cells) <= _PLACES
+        self._last_row, self._awaits_second = line.row, not set(cells) <= _PLACES
         self._keep_point(cells)
         self.heads.take(cells)
         self._words_may_follow = any(role in cells for role in _ACTION_CELLS)
@@ -264,8 +264,7 @@ class TableReader:
 
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
-        placed = cells.get("latitude", [])
-        if placed:
+        if placed := cells.get("latitude", []):
             points = [e.value.point for e in placed if e.kind == "point"]
             self._point_above = points[-1] if points else None
 
