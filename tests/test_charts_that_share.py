@@ -195,3 +195,27 @@ def test_the_datum_of_a_notice_is_that_of_charts_which_state_none() -> None:
     sections = parse(f"{NUMBER}Positions referred to WGS84\n{charts}").notices[0].charts
     found = [(one.chart, one.datum and one.datum.name) for one in sections]
     assert found == [("802", "WGS84"), ("803", "NAD27")]
+
+
+@pytest.mark.parametrize(
+    ("head", "units"),
+    [
+        ("Chart 802 [30/26]\nChart 803 [31/26]\nDepths in feet.\n", ["ft", "ft"]),
+        ("Chart(s): 802 [30/26]\n          803 [31/26]\nDepths in feet.\n", ["ft", "ft"]),
+        ("Chart 802 [30/26]\nChart 803 [31/26] (depths in feet)\n", [None, "ft"]),
+        ("Chart 802 [30/26] (metres)\nChart 803 [31/26]\nDepths in feet.\n", ["m", "ft"]),
+    ],
+)
+def test_a_unit_below_charts_on_their_own_lines_is_that_of_all(
+    head: str, units: list[str | None]
+) -> None:
+    sections = parse(f"{NUMBER}{head}Insert depth 12 {P}\n").notices[0].charts
+    assert [one.depth_unit for one in sections] == units
+    assert [len(one.actions) for one in sections] == [1, 1]
+
+
+@pytest.mark.parametrize("words", ["Chart(s) affected: none", "Charts affected: nil."])
+def test_a_notice_may_name_no_chart(words: str) -> None:
+    bulletin = parse(f"{NUMBER}{words}\nThe office is closed on 3 August 2026.\n")
+    assert bulletin.notices[0].charts == []
+    assert not any(one.severity == "error" for one in bulletin.findings)

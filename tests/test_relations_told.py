@@ -142,3 +142,10 @@ def test_corners_are_those_of_an_area(words: str, shape: str) -> None:
     action, errors = read(f"{words}\n{places}")
     assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
     assert errors == set()
+
+
+@pytest.mark.parametrize("buoy", ["mooring buoy", "special light-buoy, Fl.Y.5s", "port-hand buoy"])
+def test_a_buoy_from_one_place_to_another_is_no_line(buoy: str) -> None:
+    action, errors = read(f"{buoy} from {P} to 46-00.50S 122-00.00W")
+    assert not action.usable
+    assert "places-of-a-move" in errors

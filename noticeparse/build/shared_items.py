@@ -7,8 +7,9 @@ from itertools import pairwise
 
 from noticeparse.build.extents import extent_of
 from noticeparse.context import Context
-from noticeparse.layout.drafts import ChartDraft
-from noticeparse.readers.heads import read_head
+from noticeparse.layout.drafts import ChartDraft, Piece
+from noticeparse.layout.evidence import opens_a_line
+from noticeparse.readers.heads import head_kinds, read_head
 from noticeparse.stretch import gather
 
 
@@ -23,6 +24,21 @@ def share_items(context: Context, drafts: Sequence[ChartDraft]) -> None:
         between = context.text[extent_of(cells)[1] : extent_of(below.head)[0]]
         if not between.strip(" .;\n-") and between.count("\n") == 1:
             above.items = below.items
+            above.head += _told_of_all(context, above, below)
+
+
+def _told_of_all(context: Context, above: ChartDraft, below: ChartDraft) -> list[Piece]:
+    """Datum and unit on a line of their own below the last chart, where the one above has none."""
+    known = head_kinds(gather(context.text, above.head).text)
+    found: list[Piece] = []
+    for piece in below.head[1:]:
+        told = head_kinds(context.text[slice(*piece)]) - {"STOP"}
+        if told and told <= _OF_ALL - known and opens_a_line(context.text, piece[0]):
+            found.append(piece)
+    return found
+
+
+_OF_ALL = frozenset({"DATUM", "DEPTH_UNIT"})
 
 
 def _named(context: Context, draft: ChartDraft) -> set[str | None]:

@@ -163,7 +163,8 @@ def names_charts(text: str, line: Line) -> bool:
 
 
 _UNCHANGED = re.compile(
-    r"charts?\b[ A-Z0-9,&/-]{1,80}?(?: ?:| -| had| have| has| is| are| was| were| remains?)?"
+    r"chart(?:\(s\)|s?\b)[ A-Z0-9,&/-]{1,80}?"
+    r"(?: ?:| -| had| have| has| is| are| was| were| remains?)?"
     r" (?:no (?:corrections?|changes?|alterations?|amendments?|notices?)|nothing|nil|none"
     r"|unchanged|unaffected|not (?:corrected|affected|changed|touched))\b[^0-9\n]{0,60}$",
     re.IGNORECASE,
