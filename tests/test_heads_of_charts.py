@@ -281,3 +281,21 @@ def test_a_sentence_tells_the_unit_of_the_depths(words: str, unit: str) -> None:
     assert depth is not None
     assert str(depth.value_m)[:4] == {"fm_ft": "7.31", "ft": "1.21", "m": "4"}[unit]
     assert notice.remarks == []
+
+
+@pytest.mark.parametrize(
+    ("words", "number"),
+    [
+        ("(after 44)", 44),
+        ("[follows 44]", 44),
+        ("(last 44)", 44),
+        ("(after No. 44)", 44),
+        ("(last 2019)", None),
+    ],
+)
+def test_the_notice_before_in_brackets_without_its_year(words: str, number: int | None) -> None:
+    text = (
+        f"Corrections, list 4 of 2026\n\n51/26 Quill Sound\nChart 802 {words}\nInsert wreck {P}\n"
+    )
+    (chart,) = parse(text).notices[0].charts
+    assert (chart.previous and chart.previous.number) == number

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
+from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
 from noticeparse.layout.drafts import Item, Piece, Prose
@@ -60,6 +61,7 @@ def cut_section(
     found = cut_body(text, body)
     set_new_places(found.items, codes)
     hold_rows_of_one(text, found.items)
+    hold_places_of_lists(text, body, found.items)
     return found._replace(places=places)
 
 

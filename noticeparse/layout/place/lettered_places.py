@@ -18,6 +18,7 @@ from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.halves import join_points, with_halves_below
 from noticeparse.layout.line.lines import elements_between
+from noticeparse.layout.place.codes_apart import codes_apart
 from noticeparse.readers.features import value_property
 from noticeparse.readers.places import is_connector, read_phrase
 
@@ -255,7 +256,7 @@ def _with_letters_apart(text: str, line: Line, last: str | None) -> Iterator[Ele
 
 def _with_references(text: str, line: Line, codes: set[str]) -> Line:
     found: list[Element] = []
-    for element in line.elements:
+    for element in codes_apart(text, line, codes):
         if element.kind == "words":
             found += _parted(text, element, codes)
         else:

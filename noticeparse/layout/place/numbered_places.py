@@ -160,10 +160,21 @@ def _with_labels(text: str, lines: Sequence[Line]) -> list[Line]:
             if labelled is None:
                 break
             rows.append((row, labelled))
-        if len(rows) >= _FEWEST:
+        if len(rows) >= _FEWEST and not _are_codes(text, rows[0][1], rows[-1][1].end):
             for row, labelled in rows:
                 found[row] = labelled
     return found
+
+
+_CODE = re.compile(r"(?<!\w)P[0-9]{1,2}(?!\w)(?! {1,12}[0-9NSns])")
+_FAR = 1500
+
+
+def _are_codes(text: str, first: Line, end: int) -> bool:
+    """Whether numbers are part of codes that items name: `P1  P`, and below `wreck at P1`."""
+    number = first.elements[-2]
+    written = text[number.start : number.end]
+    return written.strip(" (")[:1] == "P" and _CODE.search(text, end, end + _FAR) is not None
 
 
 def _opening(text: str, line: Line) -> int | None:
