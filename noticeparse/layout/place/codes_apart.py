@@ -7,7 +7,7 @@ without such codes, and the codes as references.  What is led to, `at A`, is rea
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Set
+from collections.abc import Iterator
 
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.letters import read_letters
@@ -20,7 +20,7 @@ _IN_BRACKETS = re.compile(
 _ALONE = re.compile(rf"(?:[(\[]{_CODES}[)\]]|{_CODES})[.;,]?")
 
 
-def codes_apart(text: str, line: Line, codes: Set[str]) -> Iterator[Element]:
+def codes_apart(text: str, line: Line, codes: set[str]) -> Iterator[Element]:
     """The elements of a line, codes in brackets or in a column behind the words as references."""
     for index, element in enumerate(line.elements):
         if element.kind != "words":
@@ -31,13 +31,13 @@ def codes_apart(text: str, line: Line, codes: Set[str]) -> Iterator[Element]:
             yield from _parted(text, element, codes)
 
 
-def _names(text: str, start: int, end: int, codes: Set[str]) -> bool:
+def _names(text: str, start: int, end: int, codes: set[str]) -> bool:
     words = text[start:end].rstrip(" .;,")
     told = _ALONE.fullmatch(words) is not None
     return told and codes.issuperset(read_letters(words))
 
 
-def _parted(text: str, element: Element, codes: Set[str]) -> Iterator[Element]:
+def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
     at = element.start
     for told in _IN_BRACKETS.finditer(text, element.start, element.end):
         if not codes.issuperset(read_letters(told[0])):
