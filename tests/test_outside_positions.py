@@ -22,7 +22,7 @@ from noticeparse.build.positions import distance_m
 from noticeparse.checks.outliers import distance_nm
 from noticeparse.numbers import CABLE_M, FATHOM_M, FOOT_M, NAUTICAL_MILE_M
 from noticeparse.readers.head_values import _EPSG, read_datum
-from noticeparse.readers.places import COMPASS
+from noticeparse.readers.offsets import COMPASS
 from noticeparse.records import Position
 from tests.short_notices import HEAD_WITHOUT_UNIT as HEAD
 

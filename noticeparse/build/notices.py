@@ -10,7 +10,7 @@ from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
-from noticeparse.build.extents import item_extent
+from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.sections import Section, own_number, without_chart
@@ -257,8 +257,7 @@ class NoticeBuilder:
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
         if self.is_for_charts and tells_of_change(context, prose):
-            values = {"written": context.written(start, end)}
-            self._fault(Fault("sentence-unread", start, end, values), [path])
+            self._fault(quoting(context, "sentence-unread", (start, end)), [path])
         for element in prose.elements:
             if element.kind != "point":
                 continue
@@ -267,8 +266,7 @@ class NoticeBuilder:
             if element.value.point is not None:
                 positions.append(stated(context, element.value.point, element, None))
         if is_garbled(context.text[start:end]):
-            written = {"written": context.written(start, end)}
-            self._fault(Fault("text-garbled", start, end, written), [path])
+            self._fault(quoting(context, "text-garbled", (start, end)), [path])
         dates = list(dict.fromkeys(clauses.dates))
         return Remark(
             text=context.written(start, end),

@@ -12,8 +12,8 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Place
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.letters import read_letters
-from noticeparse.readers.places import COMPASS
-from noticeparse.readers.places import Offset as OffsetWords
+from noticeparse.readers.offsets import COMPASS
+from noticeparse.readers.offsets import Offset as OffsetWords
 from noticeparse.readers.positions import Point, two_figures
 from noticeparse.records.position import Position, PositionQuality
 

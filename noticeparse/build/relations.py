@@ -6,7 +6,7 @@ import re
 from dataclasses import dataclass, field
 from decimal import Decimal
 
-from noticeparse.readers.places import Offset as OffsetWords
+from noticeparse.readers.offsets import Offset as OffsetWords
 from noticeparse.readers.places import Part
 from noticeparse.records.geometry import Arc, Relation
 from noticeparse.records.position import Position

@@ -13,8 +13,8 @@ from noticeparse.build.positions import worked_out
 from noticeparse.canonical import figures
 from noticeparse.canonical.lights import bearing
 from noticeparse.canonical.sameness import is_same
-from noticeparse.readers.places import Offset as OffsetWords
-from noticeparse.readers.places import read_offset
+from noticeparse.readers.offsets import Offset as OffsetWords
+from noticeparse.readers.offsets import read_offset
 from noticeparse.records.geometry import Geometry, Offset
 from noticeparse.records.position import Position
 from noticeparse.vocabulary import primitives

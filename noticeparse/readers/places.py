@@ -11,35 +11,15 @@ from decimal import Decimal
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
-from lark.exceptions import LarkError
-
 from noticeparse import grammar
-from noticeparse.numbers import CABLE_M, NAUTICAL_MILE_M
-from noticeparse.records.geometry import Arc, Bearings
+from noticeparse.readers.offsets import Offset, direction_in, length_nm, read_arc, read_offset
+from noticeparse.records.geometry import Arc
 
 PartKind = Literal[
     "words", "separator", "joining", "bounded", "within", "centred", "between", "vicinity",
     "along", "from_", "to", "at", "close", "offset", "radius", "within_of", "arc",
     "bearings", "ring", "counted", "corners",
 ]  # fmt: skip
-
-COMPASS = (
-    "N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE",
-    "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW",
-)  # fmt: skip
-"""The sixteen points, 22.5 degrees apart from north."""
-
-
-class Offset(NamedTuple):
-    """A bearing or direction and a distance, as read; the reference stands elsewhere."""
-
-    bearing_deg: Decimal | None
-    direction: str | None
-    distance_nm: Decimal | None
-    distance_decimals: int
-    bearing_decimals: int
-    is_magnetic: bool
 
 
 class Counted(NamedTuple):
@@ -101,9 +81,9 @@ def _value(terminal: str, text: str) -> str | Offset | Decimal | Arc | Counted |
     if terminal == "OFFSET":
         return read_offset(text)
     if terminal in ("RADIUS", "WITHIN_OF"):
-        return _length_nm(text)
+        return length_nm(text)
     if terminal == "BEARINGS":
-        return _arc(text)
+        return read_arc(text)
     if terminal == "COUNTED":
         return Counted(text.lower().startswith("corner"), _count(text))
     return None
@@ -161,142 +141,9 @@ def only_relates(text: str) -> bool:
     return all(part.kind != "words" for part in read_phrase(text))
 
 
+_LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2}(?=[).:]))[^\w\"]*")
+
+
 def names_nothing(text: str) -> bool:
     """Whether a phrase only relates, or is the letter of a place in a list: `B)`, `) and C (`."""
     return _LETTER.fullmatch(text) is not None or only_relates(text)
-
-
-def direction_in(text: str) -> str | None:
-    """The compass point named in a phrase, as its letters."""
-    plain = text.replace("-", "").replace(".", "").replace(",", " ")
-    for word in reversed(plain.split()):
-        letters = _LETTERS.get(word.lower().removesuffix("ward"))
-        if letters:
-            return letters
-    return None
-
-
-_LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2}(?=[).:]))[^\w\"]*")
-_WORDS = {"n": "north", "e": "east", "s": "south", "w": "west"}
-_LETTERS = {
-    **{point.lower(): point for point in COMPASS},
-    **{"".join(_WORDS[letter] for letter in point.lower()): point for point in COMPASS},
-}
-
-
-@v_args(inline=True)
-class _OffsetCallbacks(Transformer[Token, Any]):
-    def miles(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", _decimal(figure), _decimals(figure)
-
-    def cables(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", _decimal(figure) * CABLE_M / NAUTICAL_MILE_M, _decimals(figure) + 1
-
-    def metres(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return "distance", _decimal(figure) / NAUTICAL_MILE_M, _decimals(figure) + 3
-
-    def bearing(self, figure: Token) -> tuple[str, Decimal, int]:
-        return "bearing", _decimal(figure), _decimals(figure)
-
-    def magnetic(self, figure: Token, _mark: Token) -> tuple[str, Decimal, int]:
-        return "magnetic", _decimal(figure), _decimals(figure)
-
-    def worded_miles(self, words: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return ("distance", *_worded(words, Decimal(1)))
-
-    def worded_cables(self, words: Token, _unit: Token) -> tuple[str, Decimal, int]:
-        return ("distance", *_worded(words, CABLE_M / NAUTICAL_MILE_M))
-
-    def compound(self, words: Token) -> tuple[str, Decimal, int]:
-        miles, cables = _figures(str(words))
-        return "distance", miles + cables * CABLE_M / NAUTICAL_MILE_M, 1
-
-    def direction(self, word: Token) -> tuple[str, str | None, int]:
-        return "direction", direction_in(str(word)), 0
-
-    def magnetic_direction(self, _mark: Token, word: Token) -> tuple[str, str | None, int]:
-        return "magnetic_direction", direction_in(str(word)), 0
-
-    def magnetic_behind(self, word: Token, mark: Token) -> tuple[str, str | None, int]:
-        return self.magnetic_direction(mark, word)
-
-    def offset(self, *parts: tuple[str, Any, int]) -> Offset:
-        found = {name: (value, decimals) for name, value, decimals in parts}
-        bearing = found.get("bearing") or found.get("magnetic") or (None, 0)
-        distance = found.get("distance") or (None, 0)
-        direction = found.get("direction") or found.get("magnetic_direction") or (None, 0)
-        is_magnetic = "magnetic" in found or "magnetic_direction" in found
-        return Offset(bearing[0], direction[0], distance[0], distance[1], bearing[1], is_magnetic)
-
-
-def _worded(words: str, unit_nm: Decimal) -> tuple[Decimal, int]:
-    """The length of `half a mile` and `a cable`, and its decimals."""
-    half = words.lower().startswith("half")
-    length = unit_nm * Decimal("0.5") if half else unit_nm
-    return length, -int(length.normalize().as_tuple().exponent)
-
-
-def _decimal(figure: str) -> Decimal:
-    return Decimal(figure.replace(",", "."))
-
-
-def _decimals(figure: str) -> int:
-    return len(figure.replace(",", ".").partition(".")[2])
-
-
-@cache
-def _offset_parser() -> Lark:
-    return grammar.build("offset", "offset", callbacks=_OffsetCallbacks())
-
-
-def read_offset(text: str) -> Offset | None:
-    """Bearing and distance of `0.6 miles 240° from`; miles of 1852 m, cables a tenth of that."""
-    try:
-        offset: Offset = grammar.parsed(_offset_parser(), text)
-    except LarkError:
-        return None
-    return offset
-
-
-_UNIT = re.compile(r"[0-9½¼¾] ?([A-Za-z]+)")
-_DECIMAL_COMMA = re.compile(r"(?<=[0-9]),(?=[0-9])")
-_FRACTIONS = {"½": Decimal("0.5"), "¼": Decimal("0.25"), "¾": Decimal("0.75")}
-
-
-def _figures(text: str) -> list[Decimal]:
-    """The figures of a phrase; `1½` is one and a half."""
-    found: list[Decimal] = []
-    text = _DECIMAL_COMMA.sub(".", text)
-    cleaned = "".join(c if c.isdecimal() or c == "." or c in _FRACTIONS else " " for c in text)
-    for word in cleaned.split():
-        whole = word.rstrip("½¼¾").strip(".")
-        fraction = sum((_FRACTIONS[c] for c in word if c in _FRACTIONS), Decimal(0))
-        if whole or fraction:
-            found.append(Decimal(whole or 0) + fraction)
-    return found
-
-
-def _length_nm(text: str) -> Decimal:
-    """The length of `radius 2 miles` or `500 metres radius` in nautical miles."""
-    figure = _figures(text)[0]
-    unit = _UNIT.search(text)
-    words = unit.group(1) if unit else ""
-    if words.lower().startswith("cable"):
-        return figure * CABLE_M / NAUTICAL_MILE_M
-    if words == "m" or words.lower().startswith("met"):
-        return figure / NAUTICAL_MILE_M
-    return figure
-
-
-def _arc(text: str) -> Arc:
-    first, second = _figures(text)[:2]
-    words = text.lower()
-    sense = "clockwise" if "clockwise" in words else None
-    if "anti" in words:
-        sense = "anticlockwise"
-    bearings: Bearings = "not_stated"
-    if "from seaward" in words:
-        bearings = "from_seaward"
-    elif "from the" in words:
-        bearings = "from_centre"
-    return Arc(from_deg=first, to_deg=second, sense=sense, bearings=bearings)  # type: ignore[arg-type]

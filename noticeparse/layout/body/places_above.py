@@ -16,6 +16,7 @@ from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, split_lead
 from noticeparse.layout.item.items import Body
+from noticeparse.layout.item.same_places import places_of
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.joints import tells_no_change
@@ -196,7 +197,7 @@ def _give(text: str, block: _Block, body: Body) -> None:
             else:
                 item.pieces, marks = sorted([*marks, *item.pieces]), []
                 if items:
-                    _without_letters(item)
+                    item.groups = places_of(item)
                 items.append(item)
     head: list[Piece] = [(e.start, e.end) for e in block.head]
     if (second := _one_each(text, places, items)) is not None:
@@ -209,12 +210,6 @@ def _give(text: str, block: _Block, body: Body) -> None:
             body.prose.append(Prose([(e.start, e.end) for e in untold], untold))
     else:
         body.prose.append(paragraph(text, [*block.head, *untold]))
-
-
-def _without_letters(item: Item) -> None:
-    """Leave the letters of the places above to the first statement below them."""
-    for place in (place for group in item.groups for place in group.places):
-        place.label = None
 
 
 def _first_place(block: _Block) -> Element:

@@ -14,6 +14,7 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.copied.mail import rows_of_mail
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
@@ -99,7 +100,7 @@ def find_furniture(
     top = {candidates[index] for index in candidates if index < head}
     shapes = top | (known or set())
     shown = {index for index in candidates if lines[index].row in rows}
-    found = marks | shown | _mail(text, lines, head)
+    found = marks | shown | rows_of_mail(text, lines, head)
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)
@@ -191,25 +192,6 @@ def _is_figure_of_cell(text: str, lines: Sequence[Line], index: int) -> bool:
     """Whether a figure is no page number but more of the cell above: `least depth`, `11`."""
     words = text[lines[index].start : lines[index].end].strip()
     return words.replace(".", "").isdigit() and _goes_on_with_cell(lines, index)
-
-
-def _mail(text: str, lines: Sequence[Line], head: int) -> set[int]:
-    """Header lines of forwarded mail above the first notice, and signatures behind `--`."""
-    found = {
-        i for i, line in enumerate(lines[:head]) if line.elements and _is_mail_head(text, line)
-    }
-    in_signature = False
-    for index, line in enumerate(lines):
-        words = text[line.start : line.end].strip()
-        in_signature = words == "--" or (in_signature and bool(words))
-        if in_signature:
-            found.add(index)
-    return found
-
-
-def _is_mail_head(text: str, line: Line) -> bool:
-    words = read_line_words(text[line.start : line.end].strip())
-    return words.first("MAIL_HEAD") is not None and not line.has("point", "half")
 
 
 def _names_edition(text: str, line: Line) -> bool:

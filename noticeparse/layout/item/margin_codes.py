@@ -13,7 +13,8 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import value_property
 from noticeparse.readers.marks import read_colour_letters
-from noticeparse.readers.places import direction_in, is_connector
+from noticeparse.readers.offsets import direction_in
+from noticeparse.readers.places import is_connector
 
 _FEWEST = 3
 _FEWEST_IN_BRACKETS = 2

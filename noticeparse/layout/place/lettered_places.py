@@ -18,28 +18,19 @@ from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.halves import join_points, with_halves_below
 from noticeparse.layout.line.lines import elements_between
-from noticeparse.layout.place.codes_apart import codes_apart
+from noticeparse.layout.place.letters_named import CODE, with_references
 from noticeparse.readers.features import value_property
-from noticeparse.readers.places import is_connector, read_phrase
 
-_CODE = "[A-Z]{1,2}[0-9]{0,2}"
-_IS_CODE = re.compile(rf"{_CODE}(?![\s\S])")
+_IS_CODE = re.compile(rf"{CODE}(?![\s\S])")
 _IS_COUNT = re.compile(r"[0-9]{1,2}(?![\s\S])")
 # What may stand before the first letter of a list.
 _TITLE = re.compile(
     r"(?:the )?(?:following )?(?:positions?|po?sns?|points?)(?: are)?\b", re.IGNORECASE
 )
-_NAMED = re.compile(
-    rf"(?<![\w\"'.(/-]){_CODE}(?:(?: ?[-–] ?| to )[A-Z](?![\w(]))?(?![\w\"'(/°-]|\.\w)(?! of\b)"
-)
-# What stands behind a letter that opens its line: `A: insert …`, `A and B`.
-_FOLLOWS = re.compile(rf" ?[:,;–-]| (?:and|to|&) {_CODE}(?!\w)|  |\s*(?![\s\S])")
 _FEWEST = 2
 """Letters; one alone is no list."""
 _HEMISPHERES = "NSEW"
 _ENDS = frozenset(_HEMISPHERES)
-_OF_LIGHTS = frozenset("FQ")
-"""Letters that are the character of a light as well: `amended to F`."""
 
 
 def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
@@ -52,7 +43,7 @@ def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], lis
     others = [line for line in lines if line.row not in rows]
     if sum(len(one.places) for one in listed) < _FEWEST:
         return list(given), []
-    named = [_with_references(text, line, codes) for line in others] if codes else others
+    named = [with_references(text, line, codes) for line in others] if codes else others
     if named == others and not any(one.is_counted for one in listed):
         return list(given), []
     return named, [one.item for one in listed]
@@ -252,62 +243,3 @@ def _with_letters_apart(text: str, line: Line, last: str | None) -> Iterator[Ele
             taken = end
         else:
             yield element
-
-
-def _with_references(text: str, line: Line, codes: set[str]) -> Line:
-    found: list[Element] = []
-    for element in codes_apart(text, line, codes):
-        if element.kind == "words":
-            found += _parted(text, element, codes)
-        else:
-            found.append(element)
-    return line if tuple(found) == line.elements else line._replace(elements=tuple(found))
-
-
-def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
-    """Words with the letters of the list among them as references."""
-    at = element.start
-    is_behind = False
-    for match in _NAMED.finditer(text, element.start, element.end):
-        before, behind = text[at : match.start()], text[match.end() : match.end() + 6]
-        if not before.strip() and not is_behind and not _FOLLOWS.match(behind):
-            # `A wreck has been found`: an article.
-            continue
-        if not _is_named(before, match[0], codes, is_behind=is_behind):
-            continue
-        start = match.start()
-        end = match.end()
-        if " to " in match[0] and before.rstrip().lower().endswith("from"):
-            # `From B to C` are the two places of a move.
-            end = start + match[0].index(" to ")
-        yield from _words(text, at, start, element)
-        gap = element.gap and start == element.start
-        yield Element("reference", start, end, gap)
-        at, is_behind = end, True
-        if end < match.end():
-            yield from _words(text, end, match.end() - 1, element)
-            yield Element("reference", match.end() - 1, match.end(), False)
-            at = match.end()
-    yield from _words(text, at, element.end, element)
-
-
-def _words(text: str, start: int, end: int, whole: Element) -> Iterator[Element]:
-    """What stands between two letters; behind one a command may stand: `At A insert …`."""
-    if start == whole.start:
-        if text[start:end].strip():
-            yield whole._replace(end=start + len(text[start:end].rstrip()))
-        return
-    yield from elements_between(text, start, end)
-
-
-def _is_named(before: str, written: str, codes: set[str], *, is_behind: bool) -> bool:
-    """Whether a capital names a place: behind a word that leads to one, or another letter."""
-    code = re.split(r" ?[-–] ?| to ", written)[0]
-    parts = read_phrase(before)
-    if not parts:
-        return code in codes and not is_behind
-    if is_behind and is_connector(before.strip()):
-        return True
-    if parts[-1].kind in ("words", "separator"):
-        return False
-    return code not in _OF_LIGHTS or parts[-1].kind != "to"
