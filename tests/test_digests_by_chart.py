@@ -19,6 +19,8 @@ HEADS = [
     "CHART 77 | NM 1340/26 | prev 1298/26",
     "=== CHART 77, MORRANE INLET === correction 1340/26, next after 1298/26",
     "CHART 77. To follow 1298/26. Notice 1340/26.",
+    "** CHART 77 QUILL SOUND ** Notice 1340/26, to be entered after 1298/26",
+    ">> CHART 77, MORRANE INLET. Notice 1340/26, to be applied after NM 1298/26.",
 ]
 
 

@@ -297,3 +297,16 @@ def test_counted_corners_below_their_word_make_an_area() -> None:
     (action,) = actions_of(bulletin)
     assert (action.geometry.shape, len(action.geometry.positions)) == ("area", 3)
     assert not [one for one in bulletin.findings if one.code == "text-left-over"]
+
+
+def test_a_cable_runs_by_way_of_the_places_between() -> None:
+    (action,) = actions_of(parse(f"{SHORT}Insert cable from {P} by way of {Q} to {R}\n"))
+    assert [one.iso6709 for one in action.geometry.positions] == [AT_P, AT_Q, AT_R]
+    assert (action.geometry.shape, action.usable) == ("line", True)
+
+
+@pytest.mark.parametrize("link", ["by way of", "via", ", passing through"])
+def test_what_is_told_behind_both_ends_lies_between_them(link: str) -> None:
+    bulletin = parse(f"{SHORT}Insert cable from {P} to {R} {link} {Q}\n")
+    assert "relation-unclear" in errors(bulletin)
+    assert told(bulletin) == []

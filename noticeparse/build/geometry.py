@@ -105,7 +105,9 @@ def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
         found.destination = []
 
 
-_VIA = re.compile(r"[ ,]{0,3}(?:via|through)\b", re.IGNORECASE)
+_VIA = re.compile(
+    r"[ ,]{0,3}(?:and )?(?:(?:passing|running) )?(?:via|through|by way of)\b", re.IGNORECASE
+)
 _MEASURED_BEFORE_FROM = re.compile(
     r"(?:[0-9½¼¾] ?(?:m|n\.?m|c|cbls?|ft|feet|met(?:re|er)s?|yards?|km)\.?|\b(?:mile|cable)s?"
     r"|\b(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]{0,12}))[ ,]{0,3}(?:from\b.{0,80})?$",
