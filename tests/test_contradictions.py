@@ -116,3 +116,24 @@ def test_two_features_share_no_list_of_places(phrase: str) -> None:
 def test_a_bearing_beyond_the_circle_is_not_worked_out() -> None:
     bulletin = parse(f"{HEAD}Insert wreck 375° 2.5 miles from {P}\n")
     assert usable(bulletin) == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Insert platform with safety zone of radius 500 m",
+        "Insert platform, with a safety zone, radius 500m, centred on",
+        "Insert light-buoy, Fl.Y.5s, and circular restricted area radius 200m",
+        "Insert wellhead with a restricted area, radius 0.5 miles, in",
+    ],
+)
+def test_the_circle_of_a_zone_is_not_that_of_what_it_protects(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words} {P}\n")
+    assert "relation-unclear" in errors(bulletin)
+    assert usable(bulletin) == []
+
+
+@pytest.mark.parametrize("words", ["safety zone", "anchorage area", "obstruction area"])
+def test_an_area_may_be_a_circle(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words}, radius 500m, centred on {P}\n")
+    assert not errors(bulletin)

@@ -62,3 +62,11 @@ def test_a_notice_before_that_cannot_be_read_is_told() -> None:
     titles = "NOTICE      CHART   LAST NM        ACTION   OBJECT  POSITION\n"
     bulletin = parse(f"{titles}140/26      903     12?/26         Insert   wreck   {P}\n")
     assert "previous-unread" in codes(bulletin)
+
+
+@pytest.mark.parametrize("cell", ["9533", "INT 9533", "INT9533"])
+def test_the_title_says_that_a_number_is_an_international_one(cell: str) -> None:
+    titles = "NOTICE   CHART   INT        LAST     ACTION   OBJECT   POSITION\n"
+    row = f"140/26   903     {cell:<11}122/26   Insert   wreck    {P}\n"
+    (chart,) = parse(titles + row).notices[0].charts
+    assert (chart.chart, (chart.international or "").replace(" ", "")) == ("903", "INT9533")

@@ -14,7 +14,7 @@ from math import atan2, degrees
 
 from geographiclib.geodesic import Geodesic
 
-from noticeparse.build.extents import quoting, within
+from noticeparse.build.extents import over, quoting, within
 from noticeparse.build.second_things import second_thing, thing_on_next_line
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -25,6 +25,7 @@ from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import Stretch, blanked
+from noticeparse.vocabulary import kinds, primitives
 
 _QUOTED = re.compile(r'"[^"]*"')
 _RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
@@ -104,6 +105,8 @@ def contradictions(
         if said is not None:
             yield within(context, "sentence-under-verb", words, said.span())
     yield from _bearing_of_line(context, words, text, feature, geometry)
+    if geometry.shape in ("circle", "arc") and not _may_be_round(feature):
+        yield over(context, item, "relation-unclear")
     lost = _lost_figure(text)
     if lost is not None:
         yield within(context, "text-garbled", words, lost)
@@ -123,6 +126,17 @@ def contradictions(
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
+
+
+def _may_be_round(feature: Feature) -> bool:
+    """Whether a circle may be that of the feature: `platform with safety zone of radius 500 m`.
+
+    It has an area in S-57, and nothing goes with it that is an area and no point.
+    """
+    beside = [primitives(one.feature.kind) for one in feature.companions]
+    is_mark = feature.kind in kinds() and bool(kinds()[feature.kind].form)
+    drawn = primitives(feature.kind)
+    return not is_mark and (not drawn or "A" in drawn) and {"A"} not in beside
 
 
 def _bearing_of_line(

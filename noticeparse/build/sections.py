@@ -138,6 +138,8 @@ class SectionReader:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         if draft.panel:
             head.charts[0].panel = self.context.text[slice(*draft.panel)].partition(" (")[0]
+        if draft.international:
+            head.charts[0].international = f"INT {self.context.text[slice(*draft.international)]}"
         if draft.letters:
             # What cannot be read for certain leaves every item without this chart.
             letters = read_items(self.context.text[slice(*draft.letters)])

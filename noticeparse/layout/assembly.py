@@ -126,25 +126,17 @@ class Assembly:
         self.charts = []
         self._add_chart(ChartDraft(head, number))
 
-    def open_row_chart(
-        self,
-        head: list[Piece],
-        number: str,
-        previous: Piece | None = None,
-        letters: Piece | None = None,
-        *,
-        panel: Piece | None = None,
-    ) -> None:
+    def open_row_chart(self, chart: ChartDraft) -> None:
         """Open the chart section that the columns of a row name."""
         self.end_body()
         if self.notice is None:
-            self._new(None, None, head[0][0] if head else 0)
+            self._new(None, None, chart.head[0][0] if chart.head else 0)
         charts = self.notice.charts if self.notice else []
-        known = row_chart(self.text, charts, ChartDraft(head, number, panel=panel))
+        known = row_chart(self.text, charts, chart)
         # Rows may go to and fro between the charts of their notice.
         self.charts = [] if known is None else [known]
         if known is None:
-            self._add_chart(ChartDraft(head, number, previous, letters, panel))
+            self._add_chart(chart)
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""

@@ -114,6 +114,8 @@ class ChartDraft:
     """The numbers of its items, where a column gives them."""
     panel: Piece | None = None
     """Its panel, where a column gives it without a word for one."""
+    international: Piece | None = None
+    """Its international number, where a column gives it without its letters."""
     items: list[Item] = field(default_factory=list)
 
 

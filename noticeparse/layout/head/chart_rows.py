@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import ChartDraft
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.recognise import (
@@ -90,7 +91,7 @@ class ChartRowReader:
         self.at_margin.add(number)
         self._keys.end_block()
         head = [(first.start, first.end), *([rest] if is_told else [])]
-        self.assembly.open_row_chart(head, number)
+        self.assembly.open_row_chart(ChartDraft(head, number))
         self.leaves_head_open = is_told
         left = line.elements[end if is_told else 1 :]
         if left:
@@ -122,7 +123,7 @@ class ChartRowReader:
             self.assembly.notice = None
             self.assembly.open_numbered_chart((start, end), number)
         else:
-            self.assembly.open_row_chart([(start, end)], number)
+            self.assembly.open_row_chart(ChartDraft([(start, end)], number))
         self.leaves_head_open = True
         return True
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.titles import Cells
-from noticeparse.layout.drafts import Piece
+from noticeparse.layout.drafts import ChartDraft, Piece
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.opening.recognise import names_panel
 from noticeparse.layout.row.row_numbers import row_number, take_bracketed
@@ -78,7 +78,12 @@ class RowHeads:
             words = " ".join(self.assembly.text[slice(*piece)] for piece in datum)
             if words and not any(part.kind == "DATUM" for part in read_parts(words)):
                 cells["unknown_datum"] = cells["datum"]
-            self.assembly.open_row_chart(pieces, chart, before, letters, panel=panel)
+            # `9533` in its own column: the title has the letters INT.
+            bare = [e for e in cells.get("international", []) if self.assembly.words(e).isdigit()]
+            own = (bare[0].start, bare[0].end) if bare else None
+            self.assembly.open_row_chart(
+                ChartDraft(pieces, chart, before, letters, panel, international=own)
+            )
 
     def _is_other_panel(self, cells: Cells) -> bool:
         """Whether a row names another panel than the one above, or the chart without any."""
