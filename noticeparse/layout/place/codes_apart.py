@@ -12,8 +12,9 @@ from collections.abc import Iterator
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.letters import read_letters
 
-_CODE = "[A-Z]{1,2}[0-9]{0,2}"
-_CODES = rf"{_CODE}(?:(?:, ?and |, ?| and | & | ?- ?| to ){_CODE}){{0,24}}"
+CODE = "[A-Z]{1,2}[0-9]{0,2}"
+"""The letter of a place, or letters with a number."""
+_CODES = rf"{CODE}(?:(?:, ?and |, ?| and | & | ?- ?| to ){CODE}){{0,24}}"
 _IN_BRACKETS = re.compile(
     rf"(?<=[ \t])(?<!acon )(?<!ACON )(?:\({_CODES}\)|\[{_CODES}\])(?=[ \t]*[.;,]?(?:[ \t\n]|$))"
 )
@@ -49,10 +50,7 @@ def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
                 gap=element.gap and at == element.start,
             )
         yield Element("reference", told.start(), told.end(), False)
-        at = (
-            told.end()
-            + len(text[told.end() : element.end])
-            - len(text[told.end() : element.end].lstrip())
-        )
+        behind = text[told.end() : element.end]
+        at = told.end() + len(behind) - len(behind.lstrip())
     if at == element.start or text[at : element.end].strip():
         yield element._replace(start=at, gap=element.gap and at == element.start)

@@ -18,7 +18,8 @@ from noticeparse.layout.drafts import Group, Item, Piece, Place
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.halves import join_points, with_halves_below
 from noticeparse.layout.line.lines import elements_between
-from noticeparse.layout.place.letters_named import CODE, with_references
+from noticeparse.layout.place.codes_apart import CODE
+from noticeparse.layout.place.letters_named import with_references
 from noticeparse.readers.features import value_property
 
 _IS_CODE = re.compile(rf"{CODE}(?![\s\S])")

@@ -7,11 +7,9 @@ from collections.abc import Iterator
 
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
-from noticeparse.layout.place.codes_apart import codes_apart
+from noticeparse.layout.place.codes_apart import CODE, codes_apart
 from noticeparse.readers.places import is_connector, read_phrase
 
-CODE = "[A-Z]{1,2}[0-9]{0,2}"
-"""The letter of a place, or letters with a number."""
 _NAMED = re.compile(
     rf"(?<![\w\"'.(/-]){CODE}(?:(?: ?[-–] ?| to )[A-Z](?![\w(]))?(?![\w\"'(/°-]|\.\w)(?! of\b)"
 )

@@ -22,7 +22,7 @@ from noticeparse.layout.row.place_keys import (
     with_place_key,
     with_source_key,
 )
-from noticeparse.layout.table.asides import (
+from noticeparse.layout.table.beside_items import (
     counts_record,
     give_information,
     give_source,

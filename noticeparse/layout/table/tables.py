@@ -28,7 +28,7 @@ from noticeparse.layout.row.row_lines import (
 )
 from noticeparse.layout.row.row_numbers import row_number
 from noticeparse.layout.row.wrapped_cells import rest_below
-from noticeparse.layout.table.asides import NAMING_CELLS, is_information
+from noticeparse.layout.table.beside_items import NAMING_CELLS, is_information
 from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
