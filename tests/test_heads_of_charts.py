@@ -299,3 +299,41 @@ def test_the_notice_before_in_brackets_without_its_year(words: str, number: int 
     )
     (chart,) = parse(text).notices[0].charts
     assert (chart.previous and chart.previous.number) == number
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "Charts:  802   803   804",
+        "Charts affected   802   803   804",
+        "Charts: 802\t803\t804",
+        "Charts affected: 802, 803,\n                 804",
+        "Charts affected: 802, 803 and\n804",
+        "Charts affected:\n802\n803\n804",
+    ],
+)
+def test_a_list_of_charts_goes_on_over_gaps_and_line_ends(head: str) -> None:
+    (notice,) = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    assert [one.chart for one in notice.charts] == ["802", "803", "804"]
+    assert [len(one.actions) for one in notice.charts] == [1, 1, 1]
+
+
+def test_a_figure_beside_the_number_of_one_chart_is_told() -> None:
+    bulletin = parse(f"80/26 Quill Sound\nChart 802      803\nInsert wreck {P}\n")
+    assert [one.chart for one in bulletin.notices[0].charts] == ["802"]
+    assert "chart-head-unread" in codes(bulletin)
+
+
+def test_each_notice_before_stands_behind_its_own_chart() -> None:
+    head = "Charts affected: 802 (previous 60/26), 803 (previous 58/26), 804 (new)"
+    (notice,) = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert read == [("802", 60), ("803", 58), ("804", None)]
+
+
+def test_numbers_beside_other_words_in_brackets_are_no_charts() -> None:
+    head = "Charts 802, 803 and 804 [new, 58, 40]"
+    bulletin = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n")
+    read = [(one.chart, one.previous) for one in bulletin.notices[0].charts]
+    assert read == [("802", None), ("803", None), ("804", None)]
+    assert "previous-unread" in codes(bulletin)

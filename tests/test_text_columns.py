@@ -70,3 +70,16 @@ def test_the_title_says_that_a_number_is_an_international_one(cell: str) -> None
     row = f"140/26   903     {cell:<11}122/26   Insert   wreck    {P}\n"
     (chart,) = parse(titles + row).notices[0].charts
     assert (chart.chart, (chart.international or "").replace(" ", "")) == ("903", "INT9533")
+
+
+@pytest.mark.parametrize("gap", ["", "\n"])
+@pytest.mark.parametrize("heading", ["", "Morin Bay. Rock.\n" + " " * 36])
+def test_a_chart_below_may_have_corrections_of_its_own(gap: str, heading: str) -> None:
+    rows = (
+        "80/26           802     60/26       Quill Sound. Wreck.\n"
+        f"                                    Insert wreck {P}\n{gap}"
+        f"                803     58/26       {heading}Delete rock {Q}\n"
+    )
+    (notice,) = parse(TITLES + rows).notices
+    read = [(one.chart, [each.verb for each in one.actions]) for one in notice.charts]
+    assert read == [("802", ["insert"]), ("803", ["delete"])]

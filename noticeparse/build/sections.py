@@ -5,9 +5,9 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.build.charts_of_rows import give_all, lost_figure, set_previous
+from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
 from noticeparse.build.corrected import told_at_the_end
-from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset
+from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.shared_items import share_items
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -191,7 +191,9 @@ class SectionReader:
             words = context.text[start:end].strip(" []().")
             if head_kinds(context.text[start:end]) & _PREVIOUS:
                 found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
-                if found is not None:
+                if found is not None and len(charts) > 1 and names_several(words):
+                    self.faults.append((quoting(context, "previous-unread", (start, end)), None))
+                elif found is not None:
                     give_all(charts, found.previous, found.previous_written)
 
     def _take_corrected(self, charts: list[ChartHead]) -> None:

@@ -13,8 +13,8 @@ UNSURE = frozenset(("or", "to", "et", "und", "y", "\\", "also", "resp"))
 
 
 def is_alike(text: str, before: HeadPart | None, part: HeadPart) -> bool:
-    """Whether a number stands right behind another of its length: `Charts 802 803`."""
-    if before is None or before.kind != part.kind or text[before.end : part.start] != " ":
+    """Whether a number stands right behind another of its length: `Charts 802   803`."""
+    if before is None or before.kind != part.kind or text[before.end : part.start].strip():
         return False
     return len(before.text) == len(part.text)
 

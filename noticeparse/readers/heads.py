@@ -165,10 +165,13 @@ def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart)
         blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
     if before.kind != "CHART_NUMBER":
         return
+    is_next = head.charts[-1].start == before.start
     if text[before.end : part.start] != " ":
         # Wider apart, the numbers stand over columns.
+        if is_next and len(before.text) == len(part.text):
+            blame(head, "chart-head-unread", part.text, part)
         return
-    if head.charts[-1].start == before.start:
+    if is_next:
         head.charts[-1].chart = None
         blame(head, "chart-unread", text[before.start : part.end], part)
 

@@ -56,6 +56,8 @@ def with_bare_numbers(parts: Parts) -> Parts:
     charts = 0
     for at, part in enumerate(parts):
         charts += made[at].kind == "CHART_NUMBER"
+        if part.text == "[" and charts:
+            _set_apart_unread(parts, at, made)
         in_brackets = part.text == "["
         if charts < _SEVERAL or not (in_brackets or _ends_without_year(part)):
             continue
@@ -66,6 +68,17 @@ def with_bare_numbers(parts: Parts) -> Parts:
             for index in run:
                 made[index] = parts[index]._replace(kind="NOTICE_NUMBER")
     return tuple(made)
+
+
+def _set_apart_unread(parts: Parts, at: int, made: list[HeadPart]) -> None:
+    """Numbers among other words in brackets behind charts are no charts: `[new, 188, 190]`."""
+    end = next((i for i in range(at + 1, len(parts)) if parts[i].text == "]"), at)
+    inner = range(at + 1, end)
+    kinds = {parts[i].kind for i in inner}
+    if "OTHER_WORDS" in kinds and kinds <= {"OTHER_WORDS", "CHART_NUMBER", "COMMA"}:
+        for index in inner:
+            if _is_bare(parts[index]):
+                made[index] = parts[index]._replace(kind="OTHER")
 
 
 _SEVERAL = 2
@@ -124,6 +137,9 @@ def set_beside(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
         return
     pairs = [p for p in parts[first:] if p.kind in (*_NUMBERS, "CHART_NUMBER")]
     charts = pairs[1::2]
+    # `802 (previous 30/26), 803 (31/26)`: there each stands behind its own chart.
+    if any(parts[parts.index(one) - 1].kind == "COMMA" for one in charts):
+        return
     in_turn = all((part.kind in _NUMBERS) == (at % 2 == 0) for at, part in enumerate(pairs))
     between = {p.kind for p in parts[first:] if p.start < pairs[-1].start} - {*_BETWEEN, *_NUMBERS}
     known = {one.chart for one in head.charts}

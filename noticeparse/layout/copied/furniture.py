@@ -189,9 +189,13 @@ def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
 
 
 def _is_figure_of_cell(text: str, lines: Sequence[Line], index: int) -> bool:
-    """Whether a figure is no page number but more of the cell above: `least depth`, `11`."""
+    """Whether a figure is no page number but more of the line above: `least depth`, `11`."""
     words = text[lines[index].start : lines[index].end].strip()
-    return words.replace(".", "").isdigit() and _goes_on_with_cell(lines, index)
+    if not words.replace(".", "").isdigit():
+        return False
+    above = text[lines[index - 1].start : lines[index - 1].end].rstrip() if index else ""
+    # `Charts 802, 803,` and below it `804`.
+    return above.endswith((",", " and")) or _goes_on_with_cell(lines, index)
 
 
 def _names_edition(text: str, line: Line) -> bool:

@@ -10,9 +10,12 @@ from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
-from noticeparse.layout.opening.recognise import (
+from noticeparse.layout.opening.goes_on import (
     closes_bracket,
     completes_previous,
+    goes_on_with_charts,
+)
+from noticeparse.layout.opening.recognise import (
     goes_on_heading,
     is_chart_details,
     is_panel_line,
@@ -208,7 +211,10 @@ class HeadReader:
         words = self.text[start:stop]
         above = self.text[slice(*head[-1])]
         closes = not self.behind_blank and (
-            closes_bracket(above, words) or completes_previous(above, words) or lists_items(words)
+            closes_bracket(above, words)
+            or completes_previous(above, words)
+            or lists_items(words)
+            or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), words)
         )
         if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False

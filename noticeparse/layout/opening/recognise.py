@@ -271,26 +271,6 @@ def is_previous(words: str) -> bool:
     return not head_kinds(words).isdisjoint({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
 
 
-def closes_bracket(above: str, words: str) -> bool:
-    """Whether words close a bracket that the line above has left open."""
-    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))
-
-
-def completes_previous(above: str, words: str) -> bool:
-    """Whether words end the notice before, broken by a line end: `last correction / 239/26`."""
-    before = read_parts(above)
-    words_before = sum(part.kind == "OTHER_WORDS" for part in before)
-    if not words_before:
-        # Nothing stands above that could be the beginning of it.
-        return False
-    whole = read_parts(f"{' '.join(above.split())} {words}")
-    told = [part for part in whole if part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS")]
-    plain = sum(part.kind in ("OTHER_WORDS", "OTHER") for part in whole)
-    is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
-    broken = bool(told) and told[-1].start < len(" ".join(above.split()))
-    return is_new and broken and plain < words_before
-
-
 def tells_more(words: str) -> bool:
     """Whether words are a statement rather than a heading: they hold a figure and say a change."""
     said = words.replace(".", " ").replace(",", " ").split()

@@ -59,7 +59,7 @@ class TextColumnReader:
         if cells is None or cells.keys() - _OF_HEADS or not (opens or cells or goes_on):
             self._table = None
             return False
-        if opens:
+        if opens or ("chart" in cells and self._is_told_apart(text)):
             self._heads.take(cells)
             if not _tells(text):
                 self._take_heading(text)
@@ -72,6 +72,15 @@ class TextColumnReader:
         if text:
             self.assembly.body.append(line._replace(elements=text))
         return True
+
+    def _is_told_apart(self, text: Sequence[Element]) -> bool:
+        """Whether a chart below another has its own command beside it, and not the next word.
+
+        Below the heading of its notice a command is the first of both charts.
+        """
+        if not self.assembly.body or not text:
+            return False
+        return text[0].kind == "verb" or self.assembly.body[-1].is_blank or not _tells(text)
 
     def _add_chart(self, cells: dict[str, list[Element]]) -> None:
         """A chart below that of the row, which has the same corrections."""

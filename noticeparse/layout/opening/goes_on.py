@@ -1,0 +1,44 @@
+"""Whether words go on with the head of a chart that the line above broke off."""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.readers.heads import read_parts
+
+
+def closes_bracket(above: str, words: str) -> bool:
+    """Whether words close a bracket that the line above has left open."""
+    return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))
+
+
+_CHARTS = re.compile(
+    r"(?:\d{1,6}[A-Z]?(?:, ?and |, ?| and | & )){0,40}\d{1,6}[A-Z]?[,.;]?(?: and)?"
+)
+
+
+def goes_on_with_charts(above: str, words: str) -> bool:
+    """Whether numbers go on with the list of charts above: `Charts 802, 803,` above `804`."""
+    if not words[:1].isdigit() or _CHARTS.fullmatch(words) is None:
+        return False
+    parts = read_parts(above)
+    if not parts or parts[0].kind != "CHART_WORD":
+        return False
+    last = next((part for part in reversed(parts) if part.kind != "COMMA"), parts[0])
+    is_list = last.kind == "CHART_NUMBER" and parts[0].text.lower().startswith("charts")
+    return is_list and (parts[-1].kind == "COMMA" or words.rstrip(",.;").isalnum())
+
+
+def completes_previous(above: str, words: str) -> bool:
+    """Whether words end the notice before, broken by a line end: `last correction / 239/26`."""
+    before = read_parts(above)
+    words_before = sum(part.kind == "OTHER_WORDS" for part in before)
+    if not words_before:
+        # Nothing stands above that could be the beginning of it.
+        return False
+    whole = read_parts(f"{' '.join(above.split())} {words}")
+    told = [part for part in whole if part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS")]
+    plain = sum(part.kind in ("OTHER_WORDS", "OTHER") for part in whole)
+    is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
+    broken = bool(told) and told[-1].start < len(" ".join(above.split()))
+    return is_new and broken and plain < words_before
