@@ -74,10 +74,11 @@ def started(*arguments: str) -> subprocess.Popen[bytes]:
 def test_interrupted(folder: Path, jobs: str) -> None:
     """Ctrl-C leaves whole files, and a manifest from which the run goes on."""
     for number in range(60):
-        (folder / f"n{number}.txt").write_text(GOOD * 40, "utf-8")
+        (folder / f"n{number}.txt").write_text(GOOD * 160, "utf-8")
     manifest = Path("out/manifest.jsonl")
     run = started("archive", "--into", "out", "--jobs", jobs)
-    while not (manifest.exists() and manifest.stat().st_size > 1000):
+    # Large files, so that the run does not end while this waits for its turn.
+    while b'"output":"n' not in (manifest.read_bytes() if manifest.exists() else b""):
         assert run.poll() is None
         time.sleep(0.02)
     os.killpg(run.pid, signal.SIGINT)
