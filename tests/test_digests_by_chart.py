@@ -124,3 +124,41 @@ def test_charts_and_notices_of_a_list_are_no_heads() -> None:
     text = f"{contents}140/26 Morrane Inlet\nChart 78 [98/26]\nInsert wreck {P}\n"
     bulletin = parse(text)
     assert [chart.chart for one in bulletin.notices for chart in one.charts] == ["78"]
+
+
+UNDER_CHARTS = "CHART 802\n{}\nCHART 804\n2430/26 Delete rock {Q}\n"
+
+
+@pytest.mark.parametrize(
+    "rows",
+    [
+        f"2417/26 Insert wreck {P} (see 2218(T)/26)",
+        f"2417/26 Insert wreck {P} Cancels 2219(T)/26",
+        f"2417/26 Insert wreck {P} Follows 2310/26",
+        f"2417/26 Insert wreck {P}\n        See also 2418/26",
+        f"2417/26 Insert: rock {Q}\n        wreck {P} - 2418(T)/26",
+    ],
+)
+def test_a_notice_named_behind_an_item_does_not_take_it_from_that_of_its_line(rows: str) -> None:
+    bulletin = parse(UNDER_CHARTS.format(rows, Q=Q))
+    assert [one.id for one in bulletin.notices] == ["2417/26", "2430/26"]
+    (chart,) = bulletin.notices[0].charts
+    assert chart.actions[-1].feature.kind == "wreck"
+    assert "item-of-other-notice" in codes(bulletin)
+
+
+def test_what_follows_the_number_of_another_notice_is_under_no_verb() -> None:
+    rows = f"2417/26 Delete buoy {P}\nTemporary notices: 2418(T)/26 Light unlit {Q}"
+    bulletin = parse(UNDER_CHARTS.format(rows, Q=Q))
+    assert [one.id for one in bulletin.notices] == ["2417/26", "2430/26"]
+    assert [one.feature.kind for one in actions_of(bulletin)] == ["buoy_generic", "rock"]
+    assert errors(bulletin) == {"verb-unknown"}
+
+
+def test_rows_that_end_in_their_notices_are_of_these() -> None:
+    rows = f"Insert wreck {P} 2417/26\nDelete rock {Q} 2419/26"
+    bulletin = parse(f"CHART 802\n{rows}\nCHART 804\nDelete rock {Q} 2420/26\n")
+    read = [(one.id, [c.chart for c in one.charts]) for one in bulletin.notices]
+    assert read == [("2417/26", ["802"]), ("2419/26", ["802"]), ("2420/26", ["804"])]
+    assert all(len(chart.actions) == 1 for one in bulletin.notices for chart in one.charts)
+    assert not codes(bulletin) - {"datum-not-stated"}

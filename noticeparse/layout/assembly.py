@@ -50,6 +50,8 @@ class Assembly:
         """The verb of the last row, which holds for rows below that name another chart."""
         self._rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
+        self._is_headed = False
+        """Whether the open notice was opened by a line of its own, not by the rows of a list."""
 
     def words(self, element: Element) -> str:
         """The words of an element."""
@@ -89,6 +91,7 @@ class Assembly:
         self.row_verb = None
         self.carried = list(self.charts[-1].head) if self.is_by_chart and self.charts else []
         self.charts = []
+        self._is_headed = True
         return self._new(self.words(number), number, start)
 
     def switch_notice(self, words: str, start: int, number: Element | None = None) -> None:
@@ -140,15 +143,16 @@ class Assembly:
 
     def row_notice(self, number: Element) -> None:
         """A row that names its notice: go on under it, in the chart section that is open."""
-        if self.notice is not None and self.notice.number_words == self.words(number):
-            return
-        self.end_body()
-        self._under(number, self.charts)
+        if self.notice is None or self.notice.number_words != self.words(number):
+            self.end_body()
+            self._under(number, self.charts)
+        self._is_headed = True
 
     def _under(self, number: Element, charts: list[ChartDraft]) -> None:
         words = self.words(number)
         if self.notice is not None and self.notice.number_words == words:
             return
+        self._is_headed = False
         self.notice = self._by_number.get(words) or self._new(words, number, number.start)
         self.charts = []
         for chart in charts:
@@ -261,7 +265,7 @@ class Assembly:
         """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
         is_numbered = any(item.number is not None for item in items)
-        if not is_numbered or (has_own and not self.is_by_chart):
+        if not is_numbered or (has_own and (self._is_headed or not self.is_by_chart)):
             if items:
                 self.section().items += items
             return

@@ -111,7 +111,9 @@ class Cutter(OpenItem):
         elif kind == "words" or kind == "passive":
             self._words(element, opens)
         elif kind == "number":
-            self._number(element)
+            if self.takes_number(element) and following is not None:
+                self.close_item()
+                self.lose_verb(element)
         elif kind == "charts_only":
             in_brackets = self.text[element.start] in "(["
             if not ((following is None or in_brackets) and self.takes_charts(element)):
@@ -201,13 +203,6 @@ class Cutter(OpenItem):
             return False
         # Behind the place it came from, `(2) From B` opens the next item.
         return words == "to" or (words == "from" and not self.item.has_place)
-
-    def _number(self, element: Element) -> None:
-        if self.item is not None:
-            self.item.number = element
-            self.item.pieces.append((element.start, element.end))
-        else:
-            self.pending.append(element)
 
     def _words(self, element: Element, opens: bool) -> None:
         if opens and opens_note(self.text[element.start : element.end]):

@@ -81,6 +81,15 @@ class OpenItem:
         """The words of some elements, joined by blanks."""
         return words_of(self.text, elements)
 
+    def takes_number(self, number: Element) -> bool:
+        """Whether words before a notice's number lead on to it: `Temporary notices: 75(T)/26`."""
+        if self.item is None:
+            self.pending.append(number)
+            return False
+        self.item.number = number
+        self.item.pieces.append((number.start, number.end))
+        return self.words_of(self.pending).endswith(":")
+
     def give_tail(self) -> None:
         """Give the words that wait to the open item, behind its places."""
         assert self.item is not None
