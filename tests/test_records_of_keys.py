@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import codes, told
+from tests.short_notices import P, Q, actions_of, codes, errors, told
 
 T, U, V = "-4802.15-12411.40/", "-4806.15-12411.40/", "-4807.25-12412.30/"
 PLACES = {
@@ -160,3 +160,22 @@ def test_an_unknown_key_that_may_tell_of_the_feature_is_no_remark(line: str) -> 
     bulletin = parse(_record("Notice: 211/26\nChart: 640", "insert", "light F.G", T, f"{line}\n"))
     assert not bulletin.notices[0].remarks
     assert codes(bulletin) or not told(bulletin)
+
+
+@pytest.mark.parametrize("key", ["Old position", "Previous position", "From", "Old", "Was"])
+def test_an_old_position_is_no_second_one_of_what_is_inserted(key: str) -> None:
+    record = f"Chart: 803\nAction: Insert\nObject: rock\nPosition: {P}\n"
+    bulletin = parse(f"2417/26 QUILL SOUND\n{record}{key}: {Q}\n")
+    assert [one.usable for one in actions_of(bulletin)] == [False]
+    assert errors(bulletin) == {"places-of-a-move"}
+    assert not errors(parse(f"2417/26 QUILL SOUND\n{record}"))
+
+
+def test_an_old_position_is_where_a_move_begins() -> None:
+    (move,) = actions_of(
+        parse(
+            "2417/26 QUILL SOUND\nChart: 803\nAction: Move\nObject: buoy\n"
+            f"Old position: {P}\nNew position: {Q}\n"
+        )
+    )
+    assert (move.verb, move.usable) == ("move", True)

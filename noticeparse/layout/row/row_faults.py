@@ -1,7 +1,7 @@
 """What makes a row unfit for use, whatever its other cells say.
 
 Its notice cannot be told, a cell stands in the wrong column, its place is told by bearing and
-distance, or its remark takes it back.
+distance or beside an old one, or its remark takes it back.
 """
 
 from __future__ import annotations
@@ -42,6 +42,8 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
             yield _fault(text, code, piece)
     for piece in _misplaced(text, cells):
         yield _fault(text, "cell-misplaced", piece)
+    if piece := _old_place(text, cells):
+        yield _fault(text, "places-of-a-move", piece)
     if piece := _beside(text, cells):
         yield _fault(text, "offset-not-worked-out", piece)
     for role in ("remark", "status", "validity"):
@@ -75,6 +77,19 @@ def _misplaced(text: str, cells: Cells) -> Iterator[Piece]:
         told = read_phrase(radius_words(text[slice(*radius)]))
         if not any(part.kind == "radius" for part in told):
             yield radius
+
+
+def _old_place(text: str, cells: Cells) -> Piece | None:
+    """Where a thing was, beside the place of a row that does not say where it goes."""
+    placed = {role for role, cell in cells.items() if any(e.kind in PLACES for e in cell)}
+    old, others = (
+        placed & {"from", "old"},
+        placed - {"from", "old", "remark", "status", "validity"},
+    )
+    moves = canonical_verb(words_of(text, cells.get("verb", []))) == "move"
+    if not old or not others or others & {"to", "new"} or moves:
+        return None
+    return span_of(cells[min(old)])
 
 
 def _beside(text: str, cells: Cells) -> Piece | None:
