@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse, parse_light
 from noticeparse.errors import NoticeParseError
-from tests.short_notices import AT_P, actions_of, codes, told
+from tests.short_notices import AT_P, Q, actions_of, codes, errors, told, usable_of
 
 P = "46 00.00S 122 00.00W"
 AHEAD = f"NR 271 OF 2026 QUILL SOUND\nCHT 802 LAST NR 258 OF 2026\nINS RK AWASH PSN {P}\n\n"
@@ -72,4 +72,52 @@ def test_a_figure_that_may_be_no_group_is_refused(character: str) -> None:
 def test_a_notice_for_no_chart_names_none(said: str) -> None:
     bulletin = parse(f"{AHEAD}NR 276 OF 2026 GENERAL\n{said}\n")
     assert [chart.chart for chart in bulletin.notices[1].charts] == []
+    assert not codes(bulletin)
+
+
+SAID_BEHIND = [
+    ("INSERT", "ROCK", "CANX."),
+    ("INSERT", "ROCK", "IS CANX."),
+    ("INSERT", "ROCK", "WDRN"),
+    ("INSERT", "LIGHT", "DISCONTD."),
+    ("INSERT", "LIGHT", "EXT."),
+    ("INSERT", "ROCK", "CANCELLED."),
+    ("INSERT", "ROCK", "DELETE."),
+    ("DELETE", "LIGHT", "ESTAB"),
+]
+
+
+@pytest.mark.parametrize(("verb", "thing", "said"), SAID_BEHIND)
+def test_the_verb_above_does_not_hold_for_what_is_said_otherwise(
+    verb: str, thing: str, said: str
+) -> None:
+    listed = f"{verb}\nA. WRECK {P}\nB. {thing} {Q} {said}"
+    for text in (f"{verb} WRECK {P}.\n{thing} {Q} {said}", listed):
+        bulletin = parse(f"NR 271/26. CHART 802.\n{text}\n")
+        assert usable_of(bulletin) == [(verb.lower(), "wreck")]
+        assert errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "said", ["CANX BUOY", "WDRN ROCK", "RPLC BUOY BY LT BUOY", "Canx rock", "DISCONTD LIGHT"]
+)
+def test_a_verb_cut_short_is_no_name_of_the_next_thing(said: str) -> None:
+    for joint in (". ", ", "):
+        bulletin = parse(f"NR 271/26. CHART 802. INSERT WRECK {P}{joint}{said} {Q}.\n")
+        assert usable_of(bulletin) == [("insert", "wreck")]
+        assert errors(bulletin) == {"verb-within-words"}
+
+
+@pytest.mark.parametrize(
+    ("verb", "said", "meant"),
+    [
+        ("INSERT", "DELETED.", "delete"),
+        ("INSERT", "DELD", "delete"),
+        ("DELETE", "ESTABLISHED.", "insert"),
+        ("DELETE", "ESTABD.", "insert"),
+    ],
+)
+def test_a_participle_in_capitals_ends_its_sentence(verb: str, said: str, meant: str) -> None:
+    bulletin = parse(f"NR 271/26. CHART 802.\n{verb} WRECK {P}.\nROCK {Q} {said}\n")
+    assert usable_of(bulletin) == [(verb.lower(), "wreck"), (meant, "rock")]
     assert not codes(bulletin)

@@ -35,7 +35,7 @@ _OF_A_SENTENCE = re.compile(
 )
 _AGAINST = {
     "insert": re.compile(
-        r"\b(?:discontinued|removed|deleted?|destroyed|withdrawn|extinguished|ex"
+        r"\b(?:discontinued|cancelled|removed|deleted?|destroyed|withdrawn|extinguished|ex"
         r"|out of position)\b",
         re.IGNORECASE,
     ),

@@ -31,6 +31,14 @@ _CHANGE_OF = re.compile(
     r" (?:of|for|on|to|at|about|over) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",
     re.IGNORECASE,
 )
+_CONTRACTED = re.compile(
+    r"(?<![\w-])(?:canxd?|cnld?|disco?n?td|discont|wdrn|wthdrn|wdn|rplcd?|repld|deld|estabd|estbd)"
+    r"(?![\w-])",
+    re.IGNORECASE,
+)
+"""Verbs as telegrams cut them short, which may be said of this item or of the next."""
+_OUT = re.compile(r"(?<![\w-])EXTD?(?![\w-])")
+"""A light that is out, in a telegram."""
 _VERB_BEFORE = re.compile(r" ?: ?(?P<verb>[A-Za-z]{3,12}) ?: ?(?P<thing>[^:]+)")
 _VERB_BEHIND = re.compile(
     r" ?:? ?(?P<thing>[^:]+?) ?: (?P<verb>[A-Za-z]{3,12}(?: [a-z]{2,10}){0,2}) ?\.?"
@@ -48,10 +56,18 @@ def words_of_change(
     found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
     if found is not None:
         yield within(context, "verb-within-words", words, found.span("change"))
+    elif (told := _cut_short(plain, item)) is not None:
+        yield within(context, "verb-within-words", words, told.span())
     elif item.verb_piece is None and (told := AT_START.match(plain)) is not None:
         yield within(context, "sentence-under-verb", words, told.span())
     else:
         yield from _in_place_of_verb(context, item)
+
+
+def _cut_short(plain: str, item: Item) -> re.Match[str] | None:
+    """A verb of telegrams among the words of an item: `WRECK P CANX`, `CANX BUOY P`."""
+    told = _CONTRACTED.search(plain)
+    return _OUT.search(plain) if told is None and item.verb_piece is None else told
 
 
 def _in_place_of_verb(context: Context, item: Item) -> Iterator[Fault]:

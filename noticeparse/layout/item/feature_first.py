@@ -25,6 +25,8 @@ _LONGEST_DESCRIPTION = 2000
 """Characters; words that run on for longer describe no feature."""
 
 
+_TOLD = ("ed", "wn", "deld", "estabd")
+"""How a participle ends, also one of a telegram."""
 _OF_FEATURE = re.compile(
     r"(?:the )?(?:name|number|character(?:istics?)?|period|(?:nominal )?range|elevation|height"
     r"|colours?|sectors?|legend|depth|topmark|shape|clearance|wording) of ",
@@ -58,10 +60,18 @@ class FeatureFirst(Cutter):
             self.pending.append(element)
             return True
         ends = self.following is None or self.text[element.end : element.end + 1] == "."
-        told = self.text[element.start : element.end].rstrip(" .").endswith(("ed", "wn"))
-        if opens or item is None or not item.has_place or self.pending or not (ends and told):
+        told = self.text[element.start : element.end].rstrip(" .").lower().endswith(_TOLD)
+        if opens or item is None or not item.has_place or self.pending or not ends:
             return False
         if item.verb_piece is not None:
+            return False
+        if not told:
+            if self.text[max(element.start - 80, 0) : element.start].rstrip(" ")[-1:].isalnum():
+                # `Rock P delete`: of this row, or above the next ones.
+                written = {"written": self.text[element.start : element.end]}
+                item.faults.append(
+                    Fault("sentence-under-verb", element.start, element.end, written)
+                )
             return False
         self.set_verb(item, element)
         return True
