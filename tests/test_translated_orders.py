@@ -5,7 +5,19 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, errors, told
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+    usable_of,
+)
 
 A, B, C = (
     "47° 20',00 S – 124° 02',00 W",
@@ -84,3 +96,19 @@ def test_a_line_or_area_whose_letters_are_not_read_is_no_point(words: str) -> No
     whole = told(bulletin)
     assert whole in ([], [("insert", "restricted_area", [AT_P, AT_Q, AT_R])])
     assert whole or errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "order", ["To put", "To bear", "To mark", "To trace", "To put:", "TO PUT"]
+)
+def test_an_order_that_is_no_known_verb_does_not_take_the_verb_above(order: str) -> None:
+    bulletin = parse(f"{HEAD}Delete rock {P}\n{order} wreck {Q}\n")
+    assert usable_of(bulletin) == [("delete", "rock")]
+    assert errors(bulletin) == {"verb-unknown"}
+
+
+def test_to_leads_on_where_no_order_stands_behind_it() -> None:
+    bulletin = parse(f"{HEAD}Move buoy from {P}\nTo position {Q}\n")
+    assert usable_of(bulletin) == [("move", "buoy_generic")]
+    (action,) = actions_of(parse(f"{HEAD}Amend light {P}\nTo read Fl.R.5s\n"))
+    assert (action.verb, action.usable) == ("amend", True)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 
 from noticeparse.readers.features import has_kind, leads_feature, value_property
@@ -25,6 +26,20 @@ def unknown_first_word(text: str) -> str | None:
         return None
     words = told_by(text).first_words
     return head if words and words[0].start == 0 and words[0].role == "unknown" else None
+
+
+_INFINITIVE = re.compile(r"(?:To (?P<verb>[a-z]{3,20})|TO (?:PUT|BEAR|TRACE)):? {1,12}(?=\S)")
+
+
+@lru_cache(maxsize=4096)
+def unknown_infinitive(text: str) -> str | None:
+    """`To bear` of `To bear wreck`: no verb that is known, a feature behind it; else None."""
+    told = _INFINITIVE.match(text)
+    if told is None or not leads_feature(text[told.end() :]):
+        return None
+    verb = told["verb"]
+    is_known = verb is not None and verb != "mark" and value_property(verb) != {"unknown"}
+    return None if is_known else told[0].rstrip(" :")
 
 
 _QUALIFYING = frozenset({"category", "colour", "shape", "lit", "condition", "virtual"})

@@ -13,7 +13,7 @@ from typing import NamedTuple
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.openings import only_qualifies, unknown_first_word
+from noticeparse.readers.openings import only_qualifies, unknown_first_word, unknown_infinitive
 from noticeparse.readers.places import is_connector
 
 _WORDS_OF_VERB = 4
@@ -80,7 +80,7 @@ def unknown_verb_end(text: str, line: Line, index: int, verbs: VerbPlace) -> int
         several = _several_words(text, line, index, verbs)
         if several is not None:
             return several
-        head = unknown_first_word(words)
+        head = unknown_first_word(words) or unknown_infinitive(words)
         return None if head is None else first.start + len(head)
     if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
         return None
