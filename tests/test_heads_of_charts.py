@@ -337,3 +337,19 @@ def test_numbers_beside_other_words_in_brackets_are_no_charts() -> None:
     read = [(one.chart, one.previous) for one in bulletin.notices[0].charts]
     assert read == [("802", None), ("803", None), ("804", None)]
     assert "previous-unread" in codes(bulletin)
+
+
+@pytest.mark.parametrize("head", ["Map: 12\nChart 802", "Chart 802\nSheet: 12"])
+def test_a_map_beside_a_chart_may_be_none(head: str) -> None:
+    bulletin = parse(f"2417/26 QUILL SOUND\n{head}\nInsert wreck 46-00.00S 122-00.00W\n")
+    assert {chart.chart for chart in bulletin.notices[0].charts} == {None, "802"}
+    assert [one.code for one in bulletin.findings if one.severity == "error"] == ["chart-unread"]
+
+
+@pytest.mark.parametrize("word", ["Map", "Sheet"])
+def test_a_map_is_a_chart_where_no_other_word_for_one_stands(word: str) -> None:
+    bulletin = parse(
+        f"2417/26 QUILL SOUND\n{word}: 12\n{word}: 14\nInsert wreck 46-00.00S 122-00.00W\n"
+    )
+    assert [chart.chart for chart in bulletin.notices[0].charts] == ["12", "14"]
+    assert not [one.code for one in bulletin.findings if one.severity != "info"]

@@ -121,3 +121,19 @@ def test_a_participle_in_capitals_ends_its_sentence(verb: str, said: str, meant:
     bulletin = parse(f"NR 271/26. CHART 802.\n{verb} WRECK {P}.\nROCK {Q} {said}\n")
     assert usable_of(bulletin) == [(verb.lower(), "wreck"), (meant, "rock")]
     assert not codes(bulletin)
+
+
+def test_what_is_cancelled_without_a_year_is_told() -> None:
+    bulletin = parse(f"NR 271 OF 2026. CHART 802. CANX NR 204. INSERT WRECK {P}.\n")
+    assert not bulletin.notices[0].cancels
+    assert codes(bulletin) == {"chart-head-unread"}
+    dated = parse(f"NR 271 OF 2026. CHART 802. CANX NR 204/26. INSERT WRECK {P}.\n")
+    assert [ref.number for ref in dated.notices[0].cancels] == [204]
+    assert not codes(dated)
+
+
+def test_a_notice_cancelled_behind_an_item_is_no_name_of_it() -> None:
+    text = f"NR 271 OF 2026\nCHART 802\nINSERT WRECK {P}\nDELETE BUOY {Q} CANX NR 204\n"
+    bulletin = parse(text)
+    assert usable_of(bulletin) == [("insert", "wreck")]
+    assert errors(bulletin) == {"verb-within-words"}

@@ -8,6 +8,7 @@ from typing import NamedTuple
 from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
 from noticeparse.build.corrected import told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
+from noticeparse.build.head_doubts import head_doubts
 from noticeparse.build.shared_items import share_items
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -67,6 +68,11 @@ class SectionReader:
                 found = [one._replace(items=[*one.items, *draft.items]) for one in _joined(found)]
                 continue
             found += self._headed(draft)
+        doubts = [*head_doubts(self.context, drafts)]
+        self.faults += [(fault, None) for fault, _ in doubts]
+        for section in found:
+            if section.head.chart in {number for _, number in doubts if number is not None}:
+                section.head.chart = None
         found = _joined(found)
         if not has_heads:
             found = self._in_heading()
@@ -76,7 +82,10 @@ class SectionReader:
         if has_heads and not any(section.items for section in found):
             return [section._replace(items=headless) for section in found]
         extent = (first_offset(headless), last_offset(headless))
-        return [Section(ChartHead(), headless, extent), *found]
+        unnamed = ChartHead()
+        if not found:
+            self._set_previous([unnamed], ChartDraft([]))
+        return [Section(unnamed, headless, extent), *found]
 
     def set_datum(self, sections: list[Section]) -> None:
         """The datum that the head of the notice states holds where a chart states none."""

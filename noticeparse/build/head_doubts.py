@@ -1,0 +1,45 @@
+"""What chart heads of a notice say that may be of no chart: a map, a notice without its year.
+
+`Map: 12` names a chart where an office calls its charts so; beside `Chart 802` it may be the map
+of a sketch.  `CANX NR 204` names no year, and which notice it cancels is not said.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import ChartDraft
+from noticeparse.readers.heads import read_parts
+from noticeparse.stretch import gather
+
+_OWN_WORD = re.compile(r"\b(?:charts?|chts?)\b", re.IGNORECASE)
+_OTHER_WORD = re.compile(
+    r"\b(?:sheets?|maps?)(?: nos?\.?)?[ \t]{0,12}:[ \t]{1,12}(?P<number>[A-Z]{0,2}[0-9]{2,5})",
+    re.IGNORECASE,
+)
+_CANCELS = re.compile(
+    r"\b(?:cancel(?:s|led|ling)?|canx|cxl|cnl|supersedes)(?: (?:notice|nm|ntm))?"
+    r"(?: n[or]s?\.?)? ?:? ?[0-9]{1,5}(?![0-9/-])",
+    re.IGNORECASE,
+)
+
+
+def head_doubts(
+    context: Context, drafts: Sequence[ChartDraft]
+) -> Iterator[tuple[Fault, str | None]]:
+    """Faults of the heads, each with the number of its chart where it is of one."""
+    heads = [gather(context.text, draft.head) for draft in drafts]
+    has_own = any(_OWN_WORD.search(head.text) for head in heads)
+    for head in heads:
+        for found in _OTHER_WORD.finditer(head.text) if has_own else ():
+            extent = head.extent(found.span())
+            values = {"written": context.written(*extent)}
+            yield Fault("chart-unread", *extent, values), found["number"]
+        undated = _CANCELS.search(head.text)
+        if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):
+            extent = head.extent(undated.span())
+            values = {"written": context.written(*extent)}
+            yield Fault("chart-head-unread", *extent, values), None
