@@ -179,3 +179,35 @@ def test_an_old_position_is_where_a_move_begins() -> None:
         )
     )
     assert (move.verb, move.usable) == ("move", True)
+
+
+RECORD = f"Action: Insert\nObject: wreck\nPosition: {P}\n"
+
+
+@pytest.mark.parametrize("number", ["2310", "2310/26"])
+@pytest.mark.parametrize(
+    "text",
+    [
+        "Notice: 2417/26\nChart: 802\nPrevious: {0}\n{1}",
+        "Notice: 2417/26\nPrevious: {0}\nChart: 802\n{1}",
+        "Notice: 2417/26\nChart: 802\n{1}Previous: {0}\n",
+        "Notice: 2417/26   Chart: 802\n{1}Previous: {0}\n",
+        "Notice: 2417/26\nPrevious: {0}\n{1}",
+    ],
+)
+def test_the_key_of_the_notice_before_may_stand_anywhere(text: str, number: str) -> None:
+    bulletin = parse(text.format(number, RECORD))
+    (notice,) = bulletin.notices
+    (chart,) = notice.charts
+    assert chart.previous is not None
+    assert chart.previous.number == 2310
+    assert (notice.heading, notice.remarks) == (None, [])
+    assert not codes(bulletin)
+
+
+def test_another_notice_before_than_that_of_the_head_is_told() -> None:
+    bulletin = parse(f"Notice: 2417/26\nChart: 802 [2300/26]\n{RECORD}Previous: 2310/26\n")
+    (chart,) = bulletin.notices[0].charts
+    assert chart.previous is not None
+    assert chart.previous.number == 2300
+    assert codes(bulletin) == {"chart-head-unread"}

@@ -55,6 +55,8 @@ def set_previous(context: Context, charts: Sequence[ChartHead], cell: Piece) -> 
     written = (found.previous_written or words).removeprefix("last ") if found else words
     if ref is None and words.isdigit():
         ref = NoticeRef(number=int(words), year=None, status="permanent")
+    if ref is not None and any(chart.previous not in (None, ref) for chart in charts):
+        return [quoting(context, "chart-head-unread", cell)]
     give_all(charts, ref, written)
     is_lost = ref is None and any(map(str.isdigit, words)) and not _says_otherwise(words)
     return [quoting(context, "previous-unread", cell)] if is_lost else []

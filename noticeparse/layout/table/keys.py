@@ -293,6 +293,7 @@ class KeyReader:
             if block.get("verb") == []:  # `Action: -`: no verb above holds for this record.
                 block["verb"] = keys[:1]
             self._tables.heads.take(block)
+            self._tables.heads.take_previous(block)
             give_source(self.assembly, block)
             if not give_information(self.assembly, block):
                 self.assembly.add_row(block)
