@@ -112,3 +112,11 @@ def test_to_leads_on_where_no_order_stands_behind_it() -> None:
     assert usable_of(bulletin) == [("move", "buoy_generic")]
     (action,) = actions_of(parse(f"{HEAD}Amend light {P}\nTo read Fl.R.5s\n"))
     assert (action.verb, action.usable) == ("amend", True)
+
+
+@pytest.mark.parametrize("order", ["To be deleted:", "Is deleted:", "To be deleted :"])
+def test_an_order_in_the_passive_is_of_what_stands_behind_its_colon(order: str) -> None:
+    for head in (f"Insert\n  wreck {P}\n  ", f"Insert wreck {P}\n"):
+        bulletin = parse(f"{HEAD}{head}{order} rock {Q}\n")
+        assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+        assert not errors(bulletin)

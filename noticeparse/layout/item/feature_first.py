@@ -121,7 +121,11 @@ class FeatureFirst(Cutter):
         """`A pier has been built joining …` among commands: the verb of the item it stands in."""
         item = self.item
         said = self.words_of(self.pending)
-        if tells_no_change(said, self.text[element.start : element.end]):
+        leads = self.text[element.end : element.end + 3].lstrip().startswith(":")
+        if leads and opens_a_line(self.text, element.start):
+            # `To be deleted: rock P` is of what stands behind it.
+            self._verb(element, self.following, True)
+        elif tells_no_change(said, self.text[element.start : element.end]):
             self.pending.append(element)
         elif item is not None and item.has_place and says_of_the_same(said):
             self._say_again(item, element)
