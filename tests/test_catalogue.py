@@ -38,7 +38,7 @@ COMPANIONS = {
     # If the place is that of the item before it, the item behind it has none.
     "place-before-verb": {"item-without-position"},
     # If the position is not that of the item behind it, the item of its letter has none.
-    "position-of-other-item": {"item-without-position"},
+    "position-of-other-item": {"item-without-position", "place-of-neighbour"},
     # The rows stand under a notice of their own, which has no number.
     "notice-unread": {"notice-head-missing"},
     # The only datum of the text is not known.

@@ -7,23 +7,36 @@ rock`.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import groupby, pairwise
 from operator import itemgetter
 
 from noticeparse.build.extents import over
+from noticeparse.build.places_beside import hold_back_beside
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, Place
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import only_relates
 
 _VALUES = frozenset({"light", "depth", "measure", "number", "sectors"})
+_RADIUS = re.compile(
+    r"\W{0,4}(?:centred on\W{0,4})?(?:with )?(?:an? )?(?:radius|diameter)(?: of)?[ 0-9./½¼¾]{1,9}"
+    r"(?:nautical |sea )?[a-z]{0,9}\W{0,4}",
+    re.IGNORECASE,
+)
+"""What makes a circle of the place beside it: `P, radius 0.5 miles`."""
 
 
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
     # Places under letters that the items name are those of a list, and belong to none beside it.
-    named = any(place.element.kind == "reference" for item in items for place in _places(item))
+    # `(a) wreck` only has a letter of its own, which names no place of a list for certain.
+    named = any(
+        place.element.kind == "reference" and item.label is None
+        for item in items
+        for place in _places(item)
+    )
     kinds = [_kind(context, item, has_list=named) for item in items]
     told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
     runs = [[index for _, index in run] for _, run in groupby(told, key=itemgetter(0))]
@@ -37,6 +50,7 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
             fault = over(context, items[index], "place-of-neighbour")
             if fault not in items[index].faults:
                 items[index].faults.append(fault)
+    hold_back_beside(context, items)
 
 
 def _places(item: Item) -> list[Place]:
@@ -50,7 +64,9 @@ def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
         if has_list and all(place.label is not None for place in places):
             return None
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
-        names_thing = has_kind(words) or bool(value_property(words) & _VALUES)
-        is_lone = not names_thing and (item.verb_piece is None or only_relates(words))
+        is_circle = not has_kind(words) and _RADIUS.fullmatch(words) is not None
+        names_thing = not is_circle and (has_kind(words) or bool(value_property(words) & _VALUES))
+        relates = is_circle or only_relates(words)
+        is_lone = not names_thing and (item.verb_piece is None or relates)
         return "place" if is_lone and not item.refers else None
     return "bare" if item.verb is not None and has_kind(words) else None
