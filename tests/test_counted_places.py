@@ -79,3 +79,30 @@ def test_places_that_are_all_named_are_all_meant() -> None:
     places = f"(1) {P}\n(2) {Q}\n(3) {R}\n"
     for words in ("at positions 1, 2 and 3", "at all positions", "at points (1), (2), (3)"):
         assert "feature-of-several" not in errors(parse(f"{HEAD}Insert piles {words}:\n{places}"))
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        f"Move corner of anchorage area from {P} to {Q}",
+        f"Delete NE corner of anchorage area {P}",
+        f"Move the south end of the submarine cable from {P} to {Q}",
+        f"Delete the seaward part of pier {P}",
+    ],
+)
+def test_a_corner_or_an_end_is_not_the_whole_thing(change: str) -> None:
+    bulletin = parse(f"{HEAD}{change}\n")
+    assert told(bulletin) == []
+    assert "feature-of-several" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "change",
+    [
+        f"Delete dolphin, N end of pier {P}",
+        f"Delete light at the south end of breakwater {P}",
+        f"Delete submarine cable, N part, joining {P} and {Q}",
+    ],
+)
+def test_the_end_at_which_a_thing_stands_is_no_part_of_it(change: str) -> None:
+    assert "feature-of-several" not in errors(parse(f"{HEAD}{change}\n"))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, Q, R, actions_of, errors, told
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, codes, errors, told
 
 TITLES = "Action   Object                      Position\n"
 
@@ -72,3 +72,21 @@ def test_rows_that_are_not_surely_counted_are_held_back(titles: str, counts: lis
     bulletin = parse(HEAD + titles + rows("Fish farm", counts))
     assert told(bulletin) == []
     assert errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("numbers", "order", "is_told"),
+    [
+        ("(1) {P}; (3) {Q}; (2) {R}", [AT_P, AT_Q, AT_R], True),
+        ("(1) {P}; (12) {Q}; (3) {R}", [AT_P, AT_Q, AT_R], True),
+        ("(1) {P}   (3) {Q}\n(2) {R}", [AT_P, AT_R, AT_Q], False),
+        ("(1) {P}; (2) {Q}; (3) {R}", [AT_P, AT_Q, AT_R], False),
+    ],
+)
+def test_only_numbers_in_columns_are_read_downwards(
+    numbers: str, order: list[str], is_told: bool
+) -> None:
+    words = numbers.format(P=P, Q=Q, R=R)
+    bulletin = parse(f"{HEAD}Insert submarine cable, joining\n{words}\n")
+    assert [order_read for _, _, order_read in told(bulletin)] == [order]
+    assert ("letter-out-of-order" in codes(bulletin)) is is_told

@@ -76,3 +76,18 @@ def test_another_thing_on_the_next_line_is_told(first: str, second: str) -> None
 def test_a_description_may_go_on_below(first: str, second: str, kind: str) -> None:
     bulletin = parse(f"{HEAD}Insert\n{P} {first}\n    {second}\n{Q} rock\n")
     assert told(bulletin)[0] == ("insert", kind, [AT_P])
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("buoy as well as topmark", "buoy_generic"),
+        ("light as well as fog signal", "light"),
+        ("beacon as well", "beacon_generic"),
+        ("well", "wellhead"),
+        ("suspended well", "wellhead"),
+    ],
+)
+def test_as_well_names_no_well(words: str, kind: str) -> None:
+    (notice,) = parse(f"{HEAD}Insert {words} {P}\n").notices
+    assert [action.feature.kind for action in notice.charts[0].actions] == [kind]

@@ -10,6 +10,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import blanked, gather
 
@@ -51,6 +52,13 @@ _LED = re.compile(
     r"|joins?|two|three|four|five|six|[0-9]{1,2}))*:?(?: \(?(?:[A-Z]|[a-z]|[0-9]{1,2})\)?)?\W*$"
 )
 """Words that lead to the places of a line or an area, and the letter of the first of them."""
+_OF_A_THING = re.compile(
+    r"\W*(?:the )?(?:(?:[NS]?[NSEW]{1,2}|north|south|east|west)(?:-?(?:east|west)?(?:ern)?\b"
+    r"|most\b)\.? |(?:[a-z]+most|outer|inner|seaward|shoreward) )?"
+    r"(?:corner|end|part|half|extremity|edge|portion|section)s? of\b",
+    re.IGNORECASE,
+)
+"""Words that make of a thing its corner or its end: `the south end of the cable`."""
 _QUOTED = re.compile(r'"[^"]*"')
 
 
@@ -71,6 +79,9 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
         yield within(context, "feature-of-several", words, out.span(), places=str(places))
     if geometry.shape not in ("point", "points") or not geometry.positions:
         return
+    part = _OF_A_THING.match(plain)
+    if part is not None and canonical_verb(item.verb or "") in ("delete", "move"):
+        yield within(context, "feature-of-several", words, part.span(), places=str(places))
     if geometry.relation == "at" and (led := _LED.search(plain)) is not None:
         yield within(context, "relation-unclear", words, led.span())
     some, count = _SOME.search(plain), _COUNT.search(plain)

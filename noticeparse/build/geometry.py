@@ -159,24 +159,25 @@ def _take_group(
     elif is_reference:
         found.offset_reference = positions[0] if positions else None
     else:
-        found.positions += _by_letters(group, positions)
+        found.positions += _by_letters(context, group, positions)
 
 
-def _by_letters(group: Group, positions: list[Position]) -> list[Position]:
-    """Positions set in two columns are read across; their letters tell the order meant."""
-    letters = [place.label for place in group.places if place.element.kind == "point"]
-    if len(letters) != len(positions) or len(letters) < 3 or None in letters:
+def _by_letters(context: Context, group: Group, positions: list[Position]) -> list[Position]:
+    """Positions set in two columns are read across; their letters tell the order meant.
+
+    `(1) P; (3) Q; (2) R` stands in no columns: one of the numbers or the order is wrong.
+    """
+    points = [place for place in group.places if place.element.kind == "point"]
+    letters = [str(place.label) for place in points if place.label is not None]
+    if not len(letters) == len(positions) == len(group.places) or len(letters) < 3:
         return positions
-    ordered = sorted(str(letter) for letter in letters)
-    codes = [ord(letter[-1]) for letter in ordered]
-    runs_on = all(b - a == 1 for a, b in pairwise(codes))
-    if not runs_on or ordered == letters:
+    starts = [context.text.rfind("\n", 0, place.element.start) for place in points]
+    rows = [[at for at, one in enumerate(starts) if one == start] for start in sorted({*starts})]
+    down = [row[at] for at in range(max(map(len, rows))) for row in rows if at < len(row)]
+    codes = [ord(letters[at][-1]) for at in down]
+    if not all(b - a == 1 for a, b in pairwise(codes)):
         return positions
-    return [position for _, position in sorted(zip(letters, positions, strict=True), key=_letter)]
-
-
-def _letter(pair: tuple[str | None, Position]) -> str:
-    return pair[0] or ""
+    return [positions[at] for at in down]
 
 
 def _settle_offset(

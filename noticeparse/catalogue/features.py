@@ -162,7 +162,7 @@ ENTRIES = (
     Entry(
         "feature-of-several",
         "error",
-        "`{written}`: not all of what is named at the {places} places is meant",
+        "`{written}`: not all of what is named is meant (places: {places})",
         "a thing that stays would be deleted, or one charted that is not there",
         "read in the original notice which of them is meant",
         _PRACTICE,

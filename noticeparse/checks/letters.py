@@ -83,6 +83,8 @@ def _place(letter: str) -> set[tuple[str, int]]:
 
 def _alike(first: str, second: str) -> bool:
     """Whether both are of one kind: letters of one case, or numbers."""
+    if first.isdigit() and second.isdigit():
+        return True
     return (first.isdigit(), first.isupper(), len(first)) == (
         second.isdigit(), second.isupper(), len(second),
     )  # fmt: skip
