@@ -15,6 +15,7 @@ _NAMED = re.compile(
 )
 # What stands behind a letter that opens its line: `A: insert …`, `A and B`.
 _FOLLOWS = re.compile(rf" ?[:,;–-]| (?:and|to|&) {CODE}(?!\w)|  |\s*(?![\s\S])")
+_FAR = 120
 _OF_LIGHTS = frozenset("FQ")
 """Letters that are the character of a light as well: `amended to F`."""
 
@@ -35,7 +36,9 @@ def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
     at = element.start
     is_behind = False
     for match in _NAMED.finditer(text, element.start, element.end):
-        before, behind = text[at : match.start()], text[match.end() : match.end() + 6]
+        # Only the last words before a letter lead to its place.
+        before = text[max(at, match.start() - _FAR) : match.start()]
+        behind = text[match.end() : match.end() + 6]
         if not before.strip() and not is_behind and not _FOLLOWS.match(behind):
             # `A wreck has been found`: an article.
             continue
