@@ -98,3 +98,17 @@ def test_a_vertical_clearance_is_no_command() -> None:
     bulletin = parse(f"{HEAD}Change: vertical clearance of bridge to 16.5 m - {P}\n")
     assert told(bulletin) == [("amend", "bridge", [AT_P])]
     assert not codes(bulletin)
+
+
+@pytest.mark.parametrize("signs", [",", ",,, ,", " ;", "& ,"])
+def test_a_line_of_signs_alone_below_a_place_says_nothing(signs: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{signs}\n")
+    assert told(bulletin)[:1] == [("insert", "wreck", [AT_P])]
+
+
+def test_keys_without_a_chart_have_no_head_to_go_on_with() -> None:
+    text = (
+        "12/26 Done:            Shifted\nTo:              47°42'.033 S, 125°21'.377 W\n\nItem 4\n"
+        "Mark:            Wreck, least depth 5.2 m\n\nIssued:          5 August 2026"
+    )
+    assert parse(text).notices[0].id == "12/26"

@@ -89,7 +89,7 @@ def _begins_to_advise(text: str, above: Line, line: Line) -> bool:
     if last is None or last.kind not in PLACES:
         return False
     words = text[line.start : line.end].replace(",", " ").split()
-    return words[0][0].isupper() and not _MODALS.isdisjoint(words)
+    return bool(words) and words[0][0].isupper() and not _MODALS.isdisjoint(words)
 
 
 def _stands_beside(text: str, above: Line, line: Line) -> bool:
@@ -127,7 +127,7 @@ def _closes(text: str, above: Line, line: Line, column: int) -> bool:
         return False
     words = text[line.elements[0].start : line.end]
     is_condition = words.split()[0].strip(",.").lower() in _CONDITIONS
-    return words[0].isupper() and not is_condition and not has_kind(words)
+    return words[:1].isupper() and not is_condition and not has_kind(words)
 
 
 def _heads(line: Line) -> bool:

@@ -203,10 +203,10 @@ class HeadReader:
         """A line, or the beginning of one, that goes on with the chart head above it."""
         ends = (i for i, e in enumerate(line.elements) if e.kind in ENDS_A_CHART_HEAD)
         end = next(ends, len(line.elements))
-        if not end:
+        head = self.assembly.charts[-1].head
+        if not end or not head:
             return False
         start, stop = line.elements[0].start, line.elements[end - 1].end
-        head = self.assembly.charts[-1].head
         breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
         words = self.text[start:stop]
         above = self.text[slice(*head[-1])]

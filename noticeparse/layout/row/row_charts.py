@@ -25,7 +25,8 @@ def repeated_chart(text: str, notice: NoticeDraft | None, head: Piece) -> ChartD
         return None
     words = text[slice(*head)].split()
     found = next(
-        (one for one in notice.charts if text[slice(*one.head[0])].split() == words), None
+        (one for one in notice.charts if one.head and text[slice(*one.head[0])].split() == words),
+        None,
     )
     if found is not None:
         notice.clauses.append(head)

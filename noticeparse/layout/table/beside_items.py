@@ -68,7 +68,7 @@ def opens_record(assembly: Assembly, record: Cells, role: str, key: Element) -> 
         above = assembly.text[notice.start : notice.number.start]
     elif role == "chart":
         chart = assembly.charts[-1] if assembly.charts else None
-        if chart is None or chart.number is not None or chart.items:
+        if chart is None or not chart.head or chart.number is not None or chart.items:
             return False
         above = assembly.text[slice(*chart.head[0])]
     else:
