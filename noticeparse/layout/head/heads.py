@@ -210,11 +210,12 @@ class HeadReader:
         breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
         words = self.text[start:stop]
         above = self.text[slice(*head[-1])]
+        whole = words if end == len(line.elements) else ""  # not `1.` of `1. Insert …`
         closes = not self.behind_blank and (
             closes_bracket(above, words)
             or completes_previous(above, words)
             or lists_items(words)
-            or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), words)
+            or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), whole)
         )
         if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False

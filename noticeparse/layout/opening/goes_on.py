@@ -12,9 +12,7 @@ def closes_bracket(above: str, words: str) -> bool:
     return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))
 
 
-_CHARTS = re.compile(
-    r"(?:\d{1,6}[A-Z]?(?:, ?and |, ?| and | & )){0,40}\d{1,6}[A-Z]?[,.;]?(?: and)?"
-)
+_CHARTS = re.compile(r"(?:\d{1,6}[A-Z]?(?:, ?and |, ?| and | & )){0,40}\d{1,6}[A-Z]?,?(?: and)?")
 
 
 def goes_on_with_charts(above: str, words: str) -> bool:
@@ -26,7 +24,7 @@ def goes_on_with_charts(above: str, words: str) -> bool:
         return False
     last = next((part for part in reversed(parts) if part.kind != "COMMA"), parts[0])
     is_list = last.kind == "CHART_NUMBER" and parts[0].text.lower().startswith("charts")
-    return is_list and (parts[-1].kind == "COMMA" or words.rstrip(",.;").isalnum())
+    return is_list and (parts[-1].kind == "COMMA" or words.rstrip(",").isalnum())
 
 
 def completes_previous(above: str, words: str) -> bool:
