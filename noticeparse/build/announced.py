@@ -22,7 +22,7 @@ _TITLES = frozenset("action actions changes corrections details matter particula
 
 def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
     """The letters of `Positions (1) P (2) Q`, to which later items refer; else none."""
-    places = [place for group in item.groups for place in group.places]
+    places = item.places
     words = gather(context.text, item.words).text.strip(" :.,")
     behind = gather(context.text, item.tail).text.strip(" :.,").lower()
     if item.is_list_of_places:
@@ -83,7 +83,7 @@ def note_labels(context: Context, item: Item, labels: Labels) -> None:
     )
     labels.unnamed.update(announced_letters(context, item))
     if item.is_list_of_places:
-        for place in (place for group in item.groups for place in group.places):
+        for place in item.places:
             if place.element.value.faults:
                 labels.doubts[str(place.label)] = tuple(place.element.value.faults)
 
@@ -93,6 +93,6 @@ def names_by_reference(context: Context, item: Item, labels: Labels) -> bool:
 
     A letter of a list of positions names none.
     """
-    places = [place.element for group in item.groups for place in group.places]
+    places = [place.element for place in item.places]
     told = [read_letters(context.text[e.start : e.end]) for e in places if e.kind == "reference"]
     return item.refers and not (told and labels.unnamed.issuperset(chain.from_iterable(told)))

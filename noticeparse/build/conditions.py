@@ -120,7 +120,7 @@ def _is_later(context: Context, item: Item, feature: Feature) -> Iterator[Fault]
     if item.verb_piece is None or feature.legend is not None or not _TO_BE.match(told):
         return
     last = item.verb_piece[1]
-    places = [place.element for group in item.groups for place in group.places]
+    places = [place.element for place in item.places]
     for start, end in sorted(set(item.pieces)):
         if start < last or any(e.start <= start < e.end for e in places):
             continue
@@ -133,7 +133,7 @@ def _is_later(context: Context, item: Item, feature: Feature) -> Iterator[Fault]
 
 def _behind(context: Context, item: Item) -> Stretch:
     """The words behind the last place of an item, or behind the verb of a sentence."""
-    places = [place.element.end for group in item.groups for place in group.places]
+    places = [place.element.end for place in item.places]
     last = max(places, default=0)
     if not places:
         return Stretch("", ((0, 0),))
@@ -168,7 +168,7 @@ def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> It
         or not _is_told(item.verb or "", at_all=True)
     ):
         return
-    places = [place.element for group in item.groups for place in group.places]
+    places = [place.element for place in item.places]
     leads = all(start >= item.verb_piece[1] for start, _ in item.words)
     for start, end in item.pieces:
         if start < item.verb_piece[1] or any(e.start <= start < e.end for e in places):

@@ -13,7 +13,7 @@ from itertools import pairwise
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item, Piece, Place
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import opens_a_line
 from noticeparse.readers.features import has_kind
 
@@ -47,10 +47,6 @@ def hold_back_beside(context: Context, items: Sequence[Item]) -> None:
             items[index].faults.append(fault)
 
 
-def _places(item: Item) -> list[Place]:
-    return [place for group in item.groups for place in group.places]
-
-
 def _is_bare(context: Context, item: Item) -> bool:
     return item.verb is not None and not item.has_place and has_kind(context.joined(item.words))
 
@@ -58,7 +54,7 @@ def _is_bare(context: Context, item: Item) -> bool:
 def _beside_bare(context: Context, items: Sequence[Item], bare: Sequence[bool]) -> Iterator[int]:
     """Items with several places, of which some may be those of a command beside them."""
     for index, item in enumerate(items):
-        if len(_places(item)) < 2 or not item.words:
+        if len(item.places) < 2 or not item.words:
             continue
         follows = _follows_on_its_line(context.text, item)
         if index and bare[index - 1] and not follows:
@@ -71,7 +67,7 @@ def _beside_bare(context: Context, items: Sequence[Item], bare: Sequence[bool]) 
 
 def _follows_on_its_line(text: str, item: Item) -> bool:
     """Whether the first place stands behind the words of the item, on one line with them."""
-    first = min(place.element.start for place in _places(item))
+    first = min(place.element.start for place in item.places)
     before = [end for _, end in item.words if end <= first]
     return bool(before) and "\n" not in text[max(before) : first]
 
@@ -83,7 +79,7 @@ def _leads_anew(text: str, lead: Piece) -> bool:
 
 def _slid_by_count(items: Sequence[Item], bare: Sequence[bool]) -> Iterator[int]:
     """Runs of a command without a place, of some with one, and of one with two: all moved on."""
-    counts = [len(_places(item)) for item in items]
+    counts = [len(item.places) for item in items]
     for start, is_bare in enumerate(bare):
         for step in (1, -1) if is_bare else ():
             at = start + step
@@ -99,15 +95,15 @@ def _cut_at_a_joint(context: Context, items: Sequence[Item]) -> Iterator[int]:
     for index, (above, below) in enumerate(pairwise(items)):
         if not (above.has_place and below.has_place):
             continue
-        end = max(place.element.end for place in _places(above))
-        start = min(place.element.start for place in _places(below))
+        end = max(place.element.end for place in above.places)
+        start = min(place.element.start for place in below.places)
         if _JOINT.fullmatch(context.text[end:start]) is not None and end < start:
             yield from (index, index + 1)
 
 
 def _of_several_letters(context: Context, items: Sequence[Item]) -> Iterator[int]:
     """Items whose letters are those of more things, or of the thing above: `wreck A; rock B`."""
-    starts = [{place.element.start for place in _places(item)} for item in items]
+    starts = [{place.element.start for place in item.places} for item in items]
     several = [_names_letters(context, item) for item in items]
     for index, item in enumerate(items):
         shares = [at for at in (index - 1, index + 1) if 0 <= at < len(items)]
@@ -134,10 +130,10 @@ def _has_letter_of(context: Context, above: Item, item: Item) -> bool:
 def _names_letters(context: Context, item: Item) -> bool:
     """Whether its words give the letters of its places to things that differ."""
     words = context.joined(item.words)
-    if len(_places(item)) < 2 or _LEADS_ON.search(words) is not None:
+    if len(item.places) < 2 or _LEADS_ON.search(words) is not None:
         return False
     found = list(_LETTERED.finditer(words))
     things = {one["thing"].strip(" ;,.").lower() for one in found if has_kind(one["thing"])}
     codes = [ord(one["letter"]) for one in found]
-    is_list = len(codes) <= len(_places(item)) and all(b - a == 1 for a, b in pairwise(codes))
+    is_list = len(codes) <= len(item.places) and all(b - a == 1 for a, b in pairwise(codes))
     return is_list and len(things) > 1

@@ -15,7 +15,7 @@ from operator import itemgetter
 from noticeparse.build.extents import over
 from noticeparse.build.places_beside import hold_back_beside
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item, Place
+from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import only_relates
 
@@ -35,7 +35,7 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     named = any(
         place.element.kind == "reference" and item.label is None
         for item in items
-        for place in _places(item)
+        for place in item.places
     )
     kinds = [_kind(context, item, has_list=named) for item in items]
     told = [(kind, index) for index, kind in enumerate(kinds) if kind is not None]
@@ -53,14 +53,10 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     hold_back_beside(context, items)
 
 
-def _places(item: Item) -> list[Place]:
-    return [place for group in item.groups for place in group.places]
-
-
 def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
     """`place` for one without a command and a feature, `bare` for a command without a place."""
     words = context.joined(item.words)
-    if places := _places(item):
+    if places := item.places:
         if has_list and all(place.label is not None for place in places):
             return None
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.

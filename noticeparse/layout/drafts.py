@@ -82,10 +82,14 @@ class Item:
     faults: list[Fault] = field(default_factory=list)
 
     @property
+    def places(self) -> list[Place]:
+        """The places of all its groups, one behind the other."""
+        return [place for group in self.groups for place in group.places]
+
+    @property
     def refers(self) -> bool:
         """Whether a place of it is a reference to another item, which may name its feature."""
-        places = (place for group in self.groups for place in group.places)
-        return any(place.element.kind != "point" for place in places)
+        return any(place.element.kind != "point" for place in self.places)
 
     @property
     def has_place(self) -> bool:

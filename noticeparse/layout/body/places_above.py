@@ -273,7 +273,7 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
 
 def _keep_named(text: str, item: Item, numbers: Sequence[str]) -> None:
     """Leave an item those of the places above whose numbers it names, in that order."""
-    known = {place.label: place.element for group in item.groups for place in group.places}
+    known = {place.label: place.element for place in item.places}
     lead = item.groups[0].lead if item.groups else []
     item.groups = [Group(lead=lead, places=[Place(known[n]) for n in numbers if n in known])]
     if not known.keys() >= set(numbers):

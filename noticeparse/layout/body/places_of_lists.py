@@ -22,14 +22,10 @@ def hold_places_of_lists(text: str, lines: Sequence[Line], items: Sequence[Item]
     if not headings:
         return
     lettered = {
-        place.element.start
-        for item in items
-        for group in item.groups
-        for place in group.places
-        if place.label is not None
+        place.element.start for item in items for place in item.places if place.label is not None
     }
     for item in items:
-        places = [place.element for group in item.groups for place in group.places]
+        places = [place.element for place in item.places]
         if not places or not item.words:
             continue
         last, first = max(place.start for place in places), item.words[0][0]

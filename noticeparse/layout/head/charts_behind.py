@@ -241,7 +241,7 @@ class _Found:
         """Why brackets may not be those of the item before them, or not of it alone."""
         if item.behind is not None or item.charts is not None:
             return "other charts stand with the item too"
-        places = [place.element.start for group in item.groups for place in group.places]
+        places = [place.element.start for place in item.places]
         if places and min(places) < one.start < max(places):
             return "they stand between two places"
         if _ENDS.match(self._text, one.end) or any(start > one.start for start, _ in item.pieces):

@@ -21,7 +21,7 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
         return True
     words = " ".join(text[start:end] for start, end in item.words)
     parts = split_phrase(words).parts
-    places = [place.element.start for group in item.groups for place in group.places]
+    places = [place.element.start for place in item.places]
     above = sum(start < item.words[0][0] for start in places) if item.words else 0
     if not parts or words.endswith(".") or ("these" in words and above > 1):
         return False

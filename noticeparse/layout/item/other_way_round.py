@@ -27,7 +27,7 @@ def hold_back_other_way_round(text: str, items: Sequence[Item]) -> None:
 
 def _has_place_above(item: Item) -> bool:
     """Whether the place of the first item stands in front of its words."""
-    places = [place.element for group in item.groups for place in group.places]
+    places = [place.element for place in item.places]
     if not places or (item.words and item.words[0][0] < places[0].start):
         return False
     return item.verb_piece is None or item.verb_piece[0] > places[0].start
@@ -37,7 +37,7 @@ def _place_below(text: str, item: Item) -> Element | None:
     """A place of an item on a line without its words, which do not lead on to it; else None."""
     if not item.words:
         return None
-    places = [place.element for group in item.groups for place in group.places]
+    places = [place.element for place in item.places]
     end = item.words[-1][1]
     below = next((e for e in places if e.start > end and "\n" in text[end : e.start]), None)
     if below is None or any(e.end <= item.words[0][0] for e in places):

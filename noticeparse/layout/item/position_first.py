@@ -281,6 +281,3 @@ class PositionFirst(Cutter):
         start, end = item.words[-1]
         last = self.text[start:end].rstrip(" :,").rpartition(" ")[2].lower()
         return last == "to" and item.pieces[-1] == (start, end)
-
-    def _awaits_places(self, item: Item) -> bool:
-        return awaits_places(self.text, item, self.line, verbs_lead=self._verbs_lead)

@@ -18,7 +18,7 @@ def begins_thing(text: str, item: Item, element: Element) -> bool:
 
     These stand on lines above; the words stand in the column of the first thing, which is whole.
     """
-    places = [place.element.end for group in item.groups for place in group.places]
+    places = [place.element.end for place in item.places]
     if not places or not item.words or item.verb_piece is not None:
         return False
     start, end = item.words[0][0], item.words[-1][1]
