@@ -120,34 +120,6 @@ def test_year_of_a_number_is_that_of_the_edition(head: str) -> None:
     assert (alone.id, alone.year) == ("344", None)
 
 
-@pytest.mark.parametrize(
-    "items",
-    [
-        f"1. Insert wreck {P}\n2. Chart 82 only: delete rock {Q}\n",
-        f"Insert wreck {P}\nOn chart 82 only: delete rock {Q}\n",
-        f"Insert wreck {P}\nDelete rock {Q} (chart 82 only)\n",
-        f"Insert wreck {P}\nDelete rock {Q} [Chart 82 only]\n",
-    ],
-)
-@pytest.mark.parametrize(
-    "charts",
-    [
-        "Charts affected - 81 - 82 (INT 9515)\nPrevious notices - 81: 12/26 - 82: 13/26\n",
-        "Charts 81 and 82 are affected\nLast notices: 81 (12/26), 82 (13/26)\n",
-        "Charts affected: 82, 81\nPrevious notices: 13/26 (82), 12/26 (81)\n",
-    ],
-)
-def test_items_of_some_charts_and_the_notices_before_in_a_list(items: str, charts: str) -> None:
-    bulletin = parse(f"344/26 Quill Sound\n{items}{charts}")
-    sections = sorted(bulletin.notices[0].charts, key=lambda one: one.chart or "")
-    told_of = {
-        one.chart: (one.previous.number if one.previous else None, [a.verb for a in one.actions])
-        for one in sections
-    }
-    assert told_of == {"81": (12, ["insert"]), "82": (13, ["insert", "delete"])}
-    assert not [one for one in bulletin.findings if one.severity == "error"]
-
-
 @pytest.mark.parametrize("number", ["1514-B", "1514A-B", "41-TV", "1514-III", "12-034", "SC-1514"])
 def test_letters_behind_a_hyphen_belong_to_the_number(number: str) -> None:
     bulletin = parse(f"344/26 Hale Ness\nChart: {number}   Previous notice: 318/26\n{ITEMS}")
@@ -184,61 +156,6 @@ def test_what_is_told_of_charts_in_a_heading_runs_on() -> None:
         ("16", 309, "WGS84"),
     ]
     assert [(one.number, one.status) for one in notice.cancels] == [(171, "preliminary")]
-
-
-@pytest.mark.parametrize(
-    ("said", "numbers"),
-    [
-        ("30/26 (both charts)", [30, 30]),
-        ("30/26 (all charts)", [30, 30]),
-        ("30/26 (802), 31/26 (803)", [30, 31]),
-        ("30/26 (803), 31/26 (802)", [31, 30]),
-        ("30/26 and 31/26", [30, 31]),
-    ],
-)
-@pytest.mark.parametrize("is_stacked", [True, False])
-def test_the_notices_before_of_charts_that_share_a_head(
-    said: str, numbers: list[int], is_stacked: bool
-) -> None:
-    joint = "\n" if is_stacked else " "
-    text = (
-        f"Notice 40/26\nArea\nQuill Sound, Old Harbour\nCharts{joint}802 and 803\n"
-        f"Last corrected by{joint}{said}\nDatum{joint}WGS84\nInsert wreck {P}\n"
-    )
-    (notice,) = parse(text).notices
-    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
-    assert read == list(zip(["802", "803"], numbers, strict=True))
-    assert [one.datum is not None for one in notice.charts] == [True, True]
-    if is_stacked:
-        assert notice.heading == "Quill Sound, Old Harbour"
-
-
-@pytest.mark.parametrize(
-    "head",
-    [
-        "Charts 212 and 215. Prev. 71 and 40.",
-        "Charts 212 and 215, last notice 71 and 40",
-        "Charts 212, 215 [71, 40]",
-        "Charts 212, 215 (last corrections 71, 40)",
-        "Charts 212, 215 (last corrections 71 and 40 respectively)",
-        "Charts 212 and 215, previous updates 71 and 40",
-        "Charts 212 and 215. Last corrections: Nos. 71 and 40",
-        "Charts 212 (Prev. 71) and 215 (Prev. 40)",
-        "Charts 212, prev. 71, 215, prev. 40",
-    ],
-)
-def test_notices_before_without_a_year_are_no_charts(head: str) -> None:
-    (notice,) = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
-    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
-    assert read == [("212", 71), ("215", 40)]
-
-
-def test_fewer_notices_before_than_charts_are_given_to_none() -> None:
-    head = "Charts 212, 215 and 216. Prev. 71, 40."
-    bulletin = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n")
-    read = [(one.chart, one.previous) for one in bulletin.notices[0].charts]
-    assert read == [("212", None), ("215", None), ("216", None)]
-    assert "chart-head-unread" in codes(bulletin)
 
 
 @pytest.mark.parametrize(
@@ -284,24 +201,6 @@ def test_a_sentence_tells_the_unit_of_the_depths(words: str, unit: str) -> None:
 
 
 @pytest.mark.parametrize(
-    ("words", "number"),
-    [
-        ("(after 44)", 44),
-        ("[follows 44]", 44),
-        ("(last 44)", 44),
-        ("(after No. 44)", 44),
-        ("(last 2019)", None),
-    ],
-)
-def test_the_notice_before_in_brackets_without_its_year(words: str, number: int | None) -> None:
-    text = (
-        f"Corrections, list 4 of 2026\n\n51/26 Quill Sound\nChart 802 {words}\nInsert wreck {P}\n"
-    )
-    (chart,) = parse(text).notices[0].charts
-    assert (chart.previous and chart.previous.number) == number
-
-
-@pytest.mark.parametrize(
     "head",
     [
         "Charts:  802   803   804",
@@ -322,13 +221,6 @@ def test_a_figure_beside_the_number_of_one_chart_is_told() -> None:
     bulletin = parse(f"80/26 Quill Sound\nChart 802      803\nInsert wreck {P}\n")
     assert [one.chart for one in bulletin.notices[0].charts] == ["802"]
     assert "chart-head-unread" in codes(bulletin)
-
-
-def test_each_notice_before_stands_behind_its_own_chart() -> None:
-    head = "Charts affected: 802 (previous 60/26), 803 (previous 58/26), 804 (new)"
-    (notice,) = parse(f"80/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
-    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
-    assert read == [("802", 60), ("803", 58), ("804", None)]
 
 
 def test_numbers_beside_other_words_in_brackets_are_no_charts() -> None:

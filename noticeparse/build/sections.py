@@ -25,10 +25,11 @@ from noticeparse.readers.references import (
 from noticeparse.records.reference import NoticeRef
 from noticeparse.stretch import Stretch, gather
 
-# Words that promise the notice before, at the end of a head or before its closing bracket.
+# Words that promise the notice before, at the end of a head or before its closing bracket; what
+# may be a year is no number of a notice.
 _NAMES_PREVIOUS = re.compile(
-    r"\b(?:last|previous|prev|preceding|former|before this(?: one)?)"
-    r"(?: (?:notice|correction|update))?\W*$",
+    r"\b(?:last|previous|prev|preceding|former|before this(?: one)?|(?<=[(\[])(?:after|follows))"
+    r"(?: (?:notice|correction|update))?(?: (?:19|20)[0-9]{2})?\W*$",
     re.IGNORECASE,
 )
 _PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})

@@ -44,6 +44,8 @@ class Assembly:
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
         """In a bulletin sorted by chart: the chart head above the open notice."""
+        self.before: list[Piece] = []
+        """The notices before of several charts, where they stand in front of these."""
         self.codes: dict[str, str] = {}
         """The verbs that a key gives to letters in a column of verbs."""
         self.row_verb: str | None = None
@@ -116,7 +118,8 @@ class Assembly:
         if known := repeated_chart(self.text, self.notice, piece):
             self.charts = [known]
             return
-        self._add_chart(ChartDraft(head=[piece]))
+        self._add_chart(ChartDraft(head=[piece, *self.before]))
+        self.before = []
 
     def open_numbered_chart(self, piece: Piece, number: str) -> None:
         """Open a chart section, above its notices, whose head has no word for a chart."""

@@ -9,7 +9,7 @@ from __future__ import annotations
 from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
-from noticeparse.layout.head.asides import takes_cancellation, takes_no_chart, takes_previous
+from noticeparse.layout.head.asides import takes_clause, takes_no_chart
 from noticeparse.layout.head.cuts import (
     heading_before,
     number_behind_heading,
@@ -170,12 +170,12 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if takes_cancellation(self.assembly, line) or takes_previous(self.assembly, line):
+        if takes_clause(self.assembly, line):
             return
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True
-            return
-        self._line_of_notice(line, index)
+        else:
+            self._line_of_notice(line, index)
 
     def _line_of_notice(self, line: Line, index: int) -> None:
         below = next(iter(self.lines[index + 1 : index + 2]), None)
@@ -196,7 +196,8 @@ class _Reader(HeadReader):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
         elif self.behind_blank and explains_signs(self.text[line.start : line.end].strip()):
-            self._end_notice(with_chart=True)
+            self._end_notice()
+            self.assembly.end_chart()
             self.layout.front.append(line)
         elif self.takes_chart(line) or self.takes_panel(line):
             pass
@@ -249,9 +250,9 @@ class _Reader(HeadReader):
             return True
         return self.lists.takes(line, index, behind_blank=blank)
 
-    def _end_notice(self, *, with_chart: bool = False) -> None:
+    def _end_notice(self) -> None:
         self.keys.end_block()
-        (self.assembly.end_chart if with_chart else self.assembly.end_notice)()
+        self.assembly.end_notice()
         self.head_is_open = False
 
     def _notice_line(self, line: Line, opening: NoticeOpening) -> None:

@@ -8,6 +8,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.head.before_charts import takes_notices_before
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
@@ -50,7 +51,16 @@ def lead_of_previous(words: str) -> int | None:
     return len(found["lead"]) if found else None
 
 
-def takes_previous(assembly: Assembly, line: Line) -> bool:
+def takes_clause(assembly: Assembly, line: Line) -> bool:
+    """Whether a line says something of other notices, and nothing of its own."""
+    return (
+        takes_cancellation(assembly, line)
+        or _takes_previous(assembly, line)
+        or takes_notices_before(assembly, line)
+    )
+
+
+def _takes_previous(assembly: Assembly, line: Line) -> bool:
     """Whether a line below the items of a notice says which notices were last on its charts."""
     notice = assembly.notice
     if notice is None or notice.is_radio or not assembly.body or line.has("point", "half"):

@@ -5,6 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.head.asides import takes_cancellation
 from noticeparse.layout.head.banners import takes_banner
+from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
 from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail
@@ -29,13 +30,11 @@ from noticeparse.layout.opening.recognise import (
 )
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.layout.table.tables import TableReader
-from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opened_notice
 
 _ENDS_A_HEAD: tuple[ElementKind, ...] = (
     "verb", "point", "half", "label", "reference", "passive", "charts_only",
 )  # fmt: skip
-_LONGEST_LEAD = 40
 
 
 class HeadReader:
@@ -131,8 +130,11 @@ class HeadReader:
     def add_heading(self, words: list[Element]) -> None:
         """Words that belong to the heading of the open notice."""
         solid = [element for element in words if has_words(self.text, element)]
-        if solid and self.assembly.notice is not None:
-            self.assembly.notice.heading.append((solid[0].start, solid[-1].end))
+        if not solid or self.assembly.notice is None:
+            return
+        piece = (solid[0].start, solid[-1].end)
+        is_list = lists_notices_before(self.text[slice(*piece)])
+        (self.assembly.before if is_list else self.assembly.notice.heading).append(piece)
 
     def more_head(self, line: Line) -> bool:
         """A line between the number of a notice and its first chart, or behind a chart head."""
@@ -231,7 +233,7 @@ class HeadReader:
         if any(e.kind in ("verb", "point", "half") for e in before):
             return False
         if any(e.kind != "label" and self._tells(e) for e in before):
-            if self._leads_to_chart(list(before), line.elements[index:]):
+            if leads_to_chart(self.assembly, before, line.elements[index:]):
                 self._chart_elements(line, line.elements[index:])
                 self.assembly.charts[-1].head.insert(0, (before[0].start, before[-1].end))
                 return True
@@ -249,19 +251,6 @@ class HeadReader:
         """Whether an element holds more than marks and the number of a paragraph: `3.`."""
         number = self.text[element.start : element.end].strip().rstrip(".)")
         return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
-
-    def _leads_to_chart(self, before: list[Element], rest: tuple[Element, ...]) -> bool:
-        """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
-        notice = self.assembly.notice
-        words = self.text[before[0].start : before[-1].end].strip()
-        if notice is None or notice.is_radio or not words.endswith(":"):
-            return False
-        if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
-            return False
-        kinds = head_kinds(self.text[rest[0].start : rest[-1].end])
-        if kinds & {"PREVIOUS", "EDITION"}:
-            return True
-        return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
 
     def _ends_chart_head(self, element: Element) -> bool:
         """Whether what is said of the chart ends here; `are to be corrected` is said of it."""

@@ -1,0 +1,57 @@
+"""Words in front of the charts of a notice: what leads to them, and the notices before of several.
+
+`Previous notices 2310, 2288. Charts 802, 803` tells the notices before in the order of the charts.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.heads import head_kinds, read_parts
+
+_LONGEST_LEAD = 40
+_SEVERAL = 2
+_NUMBERS = frozenset({"PREVIOUS", "NOTICE_NUMBER", "CHART_NUMBER"})
+_OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP"}
+
+
+def leads_to_chart(
+    assembly: Assembly, before: Sequence[Element], charts: Sequence[Element]
+) -> bool:
+    """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
+    notice = assembly.notice
+    words = assembly.text[before[0].start : before[-1].end].strip()
+    if notice is None or notice.is_radio or not words.endswith(":"):
+        return False
+    if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
+        return False
+    kinds = head_kinds(assembly.text[charts[0].start : charts[-1].end])
+    if kinds & {"PREVIOUS", "EDITION"}:
+        return True
+    return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
+
+
+def lists_notices_before(words: str) -> bool:
+    """Whether words tell the notices before of several charts, and nothing else."""
+    parts = read_parts(words)
+    if not parts or parts[0].kind not in ("PREVIOUS", "PREVIOUS_LIST"):
+        return False
+    numbers = [part for part in parts if part.kind in _NUMBERS]
+    return len(numbers) >= _SEVERAL and _OF_LIST.issuperset(part.kind for part in parts)
+
+
+def takes_notices_before(assembly: Assembly, line: Line) -> bool:
+    """Whether a line between the heading of a notice and its charts tells the notices before."""
+    notice = assembly.notice
+    if notice is None or notice.is_radio or notice.charts or assembly.body:
+        return False
+    if not line.has_only("words", "number", "key"):
+        return False
+    piece = (line.elements[0].start, line.elements[-1].end)
+    if not lists_notices_before(assembly.text[slice(*piece)]):
+        return False
+    assembly.before.append(piece)
+    return True
