@@ -106,3 +106,13 @@ def test_a_corner_or_an_end_is_not_the_whole_thing(change: str) -> None:
 )
 def test_the_end_at_which_a_thing_stands_is_no_part_of_it(change: str) -> None:
     assert "feature-of-several" not in errors(parse(f"{HEAD}{change}\n"))
+
+
+@pytest.mark.parametrize(
+    ("thing", "shape"),
+    [("spoil ground", "area"), ("depths 5m", "points"), ("light-buoys", "points")],
+)
+def test_corners_bound_what_is_wide_and_place_what_is_a_point(thing: str, shape: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {thing} at corners (a) {P} (b) {Q} (c) {R}\n")
+    (action,) = bulletin.notices[0].charts[0].actions
+    assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)

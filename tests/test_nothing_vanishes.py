@@ -157,6 +157,9 @@ def test_cancelled_by_message(words: str, refs: list[str]) -> None:
         ("Notice 402(T)/24 is not cancelled.", set()),
         ("Notice 402(T)/24 has expired.", {"cancellation-unread"}),
         ("Notice 402(T)/24 is no longer in force.", {"cancellation-unread"}),
+        ("Cancels 38, 39 and 40.", {"cancellation-unread"}),
+        ("Notices 38 and 39 are cancelled.", {"cancellation-unread"}),
+        ("Notices 38/26 and 39-26 are cancelled.", {"cancellation-unread"}),
     ],
 )
 def test_a_sentence_about_a_notice_is_a_remark(words: str, told: set[str]) -> None:
@@ -164,6 +167,23 @@ def test_a_sentence_about_a_notice_is_a_remark(words: str, told: set[str]) -> No
     assert [one.id for one in bulletin.notices] == ["2417/26"]
     assert [one.text for one in bulletin.notices[0].remarks] == [words]
     assert bulletin.notices[0].charts[0].actions[0].usable
+    assert codes(bulletin) == told
+
+
+@pytest.mark.parametrize(
+    ("words", "read", "told"),
+    [
+        ("Cancels 38/26, 39-26 and 40", ["38p/2026"], {"cancellation-unread"}),
+        ("Notices 39-26 and 38/26 are cancelled.", ["38p/2026"], {"cancellation-unread"}),
+        ("Cancels 38/26, 3 June 2026.", ["38p/2026"], set()),
+        ("Cancels 38/26.", ["38p/2026"], set()),
+    ],
+)
+def test_numbers_beside_those_cancelled_are_told(
+    words: str, read: list[str], told: set[str]
+) -> None:
+    bulletin = parse(f"{HEAD}{words}\nDelete wreck {P}\n")
+    assert cancelled(bulletin.notices[0]) == read
     assert codes(bulletin) == told
 
 

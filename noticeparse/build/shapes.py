@@ -37,11 +37,12 @@ def join_numbered(found: Found, kind: str) -> None:
     """Join positions that keys count, `Position 1: …`, or that are told one behind the other.
 
     `P, thence to Q, thence to R` runs through them, and `thence to the first position` closes it.
-    Corners are those of an area: `spoil ground, corners:`.
+    Corners are those of an area, `spoil ground, corners:`, but depths at its corners are points.
     A line runs between its positions, `cable between P, Q and R`; a buoy lies off them.
     """
     is_run = found.relation == "at" and len(found.positions) > 1
-    if "corners" in found.kinds and is_run and "A" in primitives(kind):
+    drawn = primitives(kind)
+    if "corners" in found.kinds and is_run and ("A" in drawn or not drawn):
         found.relation = "within"
         found.kinds.append("bounded")
     leads = {"numbered", "thence", "ring"} & set(found.kinds)

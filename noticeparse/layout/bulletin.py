@@ -10,6 +10,7 @@ from noticeparse.layout.copied.furniture import find_furniture, is_running_head,
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.asides import takes_clause, takes_no_chart
+from noticeparse.layout.head.cards import take_card
 from noticeparse.layout.head.cuts import (
     heading_before,
     number_behind_heading,
@@ -31,12 +32,10 @@ from noticeparse.layout.opening.notice_openings import NoticeOpening, is_lost_he
 from noticeparse.layout.opening.recognise import (
     has_star,
     is_head_of_card,
-    is_previous,
     says_unchanged,
 )
 from noticeparse.layout.place.numbered_places import with_numbers_of_places
 from noticeparse.layout.table.text_column import TextColumnReader
-from noticeparse.readers.heads import head_kinds
 
 
 def lay_out(
@@ -273,15 +272,7 @@ class _Reader(HeadReader):
             return
         if by_chart and is_head_of_card(self.text, rest):
             self.assembly.row_notice(opening.number)
-            if len(rest) > 1 and head_kinds(self.text[rest[0].start : rest[0].end]) == {"DATE"}:
-                # The date of the notice, not that of the edition.
-                if self.assembly.notice is not None:
-                    self.assembly.notice.clauses.append((rest[0].start, rest[0].end))
-                rest = rest[1:]
-            head = self.assembly.charts[-1].head
-            # The notice before is that of this card, not of the one above.
-            head[1:] = [one for one in head[1:] if not is_previous(self.text[slice(*one)])]
-            head.append((rest[0].start, rest[-1].end))
+            take_card(self.assembly, rest)
             self.head_is_open = True
             return
         if not by_chart and self.assembly.cut.falls_before(line):

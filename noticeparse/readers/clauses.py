@@ -10,7 +10,8 @@ from typing import NamedTuple
 
 from noticeparse import grammar
 from noticeparse.faults import Fault
-from noticeparse.readers.cancelled import read_cancelled, read_numbers
+from noticeparse.readers.cancellations_left import cancellations_left
+from noticeparse.readers.cancelled import read_cancelled
 from noticeparse.readers.dates import names_year, read_date
 from noticeparse.records.notice import Validity
 from noticeparse.records.reference import NoticeRef
@@ -54,45 +55,22 @@ def read_clauses(text: str, near: int | None) -> Clauses:
     found = Clauses()
     if not _MAY_TELL.search(text):
         return found  # as of most headings and remarks
-    left = text
+    cancelled: list[tuple[int, int]] = []
     for kind, start, end in _scanner().scan(text, 0, len(text)):
         _take(found, _Part(kind, text[start:end], start), near)
         if kind in ("CANCELS", "CANCEL_MESSAGE"):
-            left = left[:start] + " " * (end - start) + left[end:]
-        more = _MORE[kind].match(text, end) if kind in _MORE else None
-        if more is not None:
-            code = "cancellation-unread" if kind == "CANCELS" else "chart-unread"
-            _blame(found, code, _Part(kind, text[start : more.end()], start))
-    # The sentence is looked for from each of its characters on, so its verb is looked for first.
-    for one in _ENDS_A_NOTICE.finditer(left) if _END.search(left) else ():
-        # `Notice 402(T)/24 has expired`
-        if read_numbers(one.group()):
-            _blame(found, "cancellation-unread", _Part("CANCELS", one.group(), one.start()))
+            cancelled.append((start, end))
+        if kind == "CHART_LIST" and (more := _CHARTS_MORE.match(text, end)) is not None:
+            _blame(found, "chart-unread", _Part(kind, text[start : more.end()], start))
+    for start, end in cancellations_left(text, cancelled):
+        _blame(found, "cancellation-unread", _Part("CANCELS", text[start:end], start))
     return found
 
 
 _MAY_TELL = re.compile(r"[0-9]|til|valid", re.IGNORECASE)
 """What every clause has: a figure, or one of the words before a month alone."""
-_CANCELS_MORE = re.compile(
-    r"(?: ?\([^()\n]{1,60}\))?(?:,|,? (?:and|AND)| &)[ \n]"
-    r"(?:(?:[A-Z][A-Za-z.-]{0,20}|notices?|nos?\.?|number|of|the|also|series)[ \n]){0,6}"
-    r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2,4}(?![0-9/])"
-)
-"""Another notice right behind those that are cancelled: `Cancels 30/26 (wreck) and 31/26`."""
 _CHARTS_MORE = re.compile(r" [0-9]{3,5}(?![0-9/°'A-Za-z-]|[.,][0-9]| ?(?:m|ft|UTC)\b| [0-9])")
 """A figure right behind those of charts, which may be one more: `Chart 802 803`."""
-_MORE = {"CANCELS": _CANCELS_MORE, "CHART_LIST": _CHARTS_MORE}
-
-_END = re.compile(
-    r"\b(?<!not )(?<!not be )(?<!not been )(?<!will be )(?<!may be )"
-    r"(?:cancel(?:s|l?ed|ling)?|supersed(?:e|es|ed|ing)|expire[sd]?|lapse[sd]?|annul(?:s|led)?"
-    r"|revoke[sd]?|no longer in force)\b",
-    re.IGNORECASE,
-)
-_ENDS_A_NOTICE = re.compile(
-    rf"(?:[^.;\n]|\n(?!\n)){{0,80}}{_END.pattern}(?:[^.;\n]|\n(?!\n)){{0,80}}", re.IGNORECASE
-)
-"""A sentence, as far as it may be wide, that tells of the end of a notice."""
 
 
 _UNREAD = {"UNTIL_UNREAD": "validity-unread", "UNTIL_MONTH": "validity-month-only"}
