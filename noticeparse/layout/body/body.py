@@ -10,6 +10,7 @@ from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
+from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
@@ -49,7 +50,7 @@ def cut_section(
     `codes` are the signs of a column with their verbs.  The message of a radio warning stays
     prose, and so do the sentences of a notice that `may_tell` of what goes on no chart.
     """
-    body = with_marks_apart(text, lines)
+    body = with_words_whole(text, with_marks_apart(text, lines))
     if not body:
         return CutBody([], [], [], [])
     lettered, places = with_letters_read(text, body)
