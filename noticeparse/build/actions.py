@@ -69,7 +69,7 @@ def read_action(
         note_labels(context, item, labels)
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words)
-    faults += command_within(context, words) + change_within(context, item, words)
+    faults += command_within(context, words) + change_within(context, item, words, verb)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     is_told = verb == "amend" or bool(item.old or item.change)
     if item.words and item.groups and not split.description_end and not is_told:

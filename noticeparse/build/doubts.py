@@ -9,6 +9,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.places import read_phrase
+from noticeparse.readers.verbs import Verb
 from noticeparse.stretch import Stretch, gather
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
@@ -24,6 +25,7 @@ _TELLS_MORE = re.compile(
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,
 )
+_IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
 # A noun that opens an item of its own: `Increase in the range of the light`.
 _NOUN_WITHIN = re.compile(
     r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|exten|sec|por|posi|eleva|direc|founda|loca"
@@ -57,10 +59,12 @@ def command_within(context: Context, words: Stretch) -> list[Fault]:
     return [within(context, "verb-within-words", words, second.span())]
 
 
-def change_within(context: Context, item: Item, words: Stretch) -> list[Fault]:
+def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
     """Words before or behind the place that tell of another change than the verb does."""
     for stretch in (words, gather(context.text, item.tail)):
-        found = _TELLS_MORE.search(stretch.text)
+        # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
+        own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
+        found = _TELLS_MORE.search(stretch.text, own.end() if own else 0)
         if found is None and item.verb_piece is None:
             found = _STATES.search(stretch.text)
         if found is not None:

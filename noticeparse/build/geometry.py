@@ -11,6 +11,7 @@ from noticeparse.build.positions import Labels, distance_m, place_positions, wor
 from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
 from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
+from noticeparse.build.told_again import without_told_again
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -149,6 +150,7 @@ def _take_group(
     is_reference = take_parts(found, parts, phrase.text)
     known = len(faults)
     of_places = [place_positions(context, place, labels, faults) for place in group.places]
+    of_places = without_told_again(context, group.places, of_places, faults)
     positions = [position for positions in of_places for position in positions]
     positions = told_quality(positions, parts, phrase.text)
     found.has_places = found.has_places or bool(group.places)

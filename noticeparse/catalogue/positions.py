@@ -135,6 +135,16 @@ ENTRIES = (
         good="Insert wreck 47-12.34S 123-45.67W",
     ),
     Entry(
+        "position-not-the-same", "error",
+        "`{written}` is said to be the position above, and is another",
+        "the words or the figures are wrong, and nobody can say which", "ask the issuer",
+        "common practice, no published source",
+        bad="Insert wreck 46-00.10S 122-00.20W\n"
+        "Insert dolphin ‹in the same position, 46-00.70S 122-00.20W›",
+        good="Insert wreck 46-00.10S 122-00.20W\n"
+        "Insert dolphin in the same position, 46-00.10S 122-00.20W",
+    ),
+    Entry(
         "position-of-other-item", "error",
         "the position of the letter ({letter}) may be that of item ({letter}), which has none",
         "two items would be plotted in wrong places",

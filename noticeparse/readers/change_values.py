@@ -62,7 +62,7 @@ def read_value(
         case "SECTOR_WORD":
             return read_new_sectors(text, feature, words)
         case "NAME" | "LEGEND":
-            return Value(kind.lower(), _wording(text))
+            return Value(kind.lower(), _wording(_NOUN_AGAIN[kind].sub("", text)))
         case "DEPTH_WORD" | "CLEARANCE_WORD":
             return _depth(text, words, kind, feature, chart_unit)
         case "COLOUR":
@@ -75,6 +75,12 @@ def read_value(
 
 
 _NUMBER_FIRST = re.compile(r"(?:nos?\b\.?|number) ?[0-9]", re.IGNORECASE)
+
+_NOUN_AGAIN = {
+    kind: re.compile(rf'\s*(?:the )?{kind},?:? (?=")', re.IGNORECASE)
+    for kind in ("LEGEND", "NAME")
+}
+"""`legend "Timber Basin"` becomes `legend "Ferry Basin"`: the noun is no part of the wording."""
 
 
 def _wording(text: str) -> str | None:

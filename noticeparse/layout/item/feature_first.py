@@ -178,9 +178,18 @@ class FeatureFirst(Cutter):
         stands_first = opens_a_line(self.text, link.start) or behind_stop or bool(counted)
         if not stands_first or not (link is place or self._only_leads(link)):
             return []
+        if self._goes_on_over_line(link, verb):
+            return []
         values = {"written": self.text[link.start : verb.end]}
         self._robbed = Fault("place-before-verb", link.start, verb.end, values)
         return [self._robbed]
+
+    def _goes_on_over_line(self, link: Element, verb: Element) -> bool:
+        """`a rock / in P. Delete …`: a sentence that waits for its place, and ends behind it."""
+        waits = len(self.pending) > 1 and has_kind(self.words_of(self.pending[:-1]))
+        behind_stop = self.text[verb.start - 2 : verb.start] == ". "
+        goes_on = self.text[link.start].islower() and self.text[link.start - 2] not in ".;:"
+        return waits and goes_on and behind_stop and self.text[verb.start].isupper()
 
     def _verb_behind(self, place: Element) -> Element | None:
         """The verb behind a place on its line, where only more places stand between; or None."""

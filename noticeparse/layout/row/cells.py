@@ -78,6 +78,17 @@ def _goes_on(above: str, below: str) -> bool:
     return is_parted(above, below) or (describes and not is_nothing(above))
 
 
+def with_links_apart(text: str, cells: Cells) -> Cells:
+    """The cells, a `to` alone under OLD or NEW with the place beside it, whose end it tells."""
+    made = dict(cells)
+    for role in ("old", "new"):
+        cell = cells.get(role, [])
+        words = words_of(text, cell).strip(" -")
+        if words and all(e.kind == "words" for e in cell) and is_connector(words):
+            made["position"] = [*made.pop(role), *made.get("position", [])]
+    return made
+
+
 def with_own_feature(cells: Cells) -> Cells:
     """The cells, with verb and feature apart where one cell holds both: `Insert depth 6 m`."""
     cell = cells.get("verb", [])

@@ -30,11 +30,17 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
         "" if is_nothing(words) else words.strip(" .-")
         for words in (words_of(text, new), words_of(text, old))
     )
+    if before and not new and canonical_verb(item.verb or "") == "move":
+        # `Move | light-buoy, from |`: it stays the same, its places alone are old and new.
+        item.words += [(e.start, e.end) for e in old]
+        return
     if not new and before:
         start, end = old[0].start, old[-1].end
         values = {"written": words_of(text, old)}
         item.faults.append(Fault("new-value-empty", start, end, values))
-    verb = canonical_verb(written) if written else "delete"
+    # `pilot boarding place` ends with a word that is a verb elsewhere.
+    said = None if has_kind(written) else canonical_verb(written)
+    verb = said if written else "delete"
     if verb in ("insert", "delete"):
         item.verb = item.verb or written or "delete"
         item.verb_piece = item.verb_piece or span_of(new)

@@ -23,6 +23,7 @@ from noticeparse.layout.row.cells import (
     set_label,
     verb_above,
     verb_and_change,
+    with_links_apart,
     with_own_feature,
     words_beside,
 )
@@ -126,7 +127,7 @@ class RowReader:
     def _give(self) -> None:
         held, self._held = self._held, None
         if held is not None:
-            self._row(with_own_feature(held[0]), held[1])
+            self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         groups = list(self._groups(cells))

@@ -1,0 +1,41 @@
+"""A place that is referred to and stated as well: `in the same position, 47-20.70S 123-30.81W`."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Place
+from noticeparse.records.position import Position
+
+_MARKS = " ,()\n"
+"""What may stand between the words and the figures of one place; `and` joins two places."""
+
+
+def without_told_again(
+    context: Context,
+    places: Sequence[Place],
+    positions: Sequence[list[Position]],
+    faults: list[Fault],
+) -> list[list[Position]]:
+    """The positions of each place, those of a reference left out where the next states them anew.
+
+    The same position with other figures behind it cannot be both.
+    """
+    kept = list(positions)
+    for at, (told, stated) in enumerate(pairwise(places)):
+        first, second = told.element, stated.element
+        is_pair = first.kind in ("same", "reference") and second.kind == "point"
+        if not is_pair or context.text[first.end : second.start].strip(_MARKS):
+            continue
+        above, own = positions[at], positions[at + 1]
+        if len(above) != 1 or len(own) != 1:
+            continue
+        if (above[0].lat, above[0].lon) == (own[0].lat, own[0].lon):
+            kept[at] = []
+        elif first.kind == "same":
+            values = {"written": context.written(second.start, second.end)}
+            faults.append(Fault("position-not-the-same", first.start, second.end, values))
+    return kept

@@ -1,0 +1,103 @@
+"""Descriptions that run on left of a column of places."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records import Action, Amend, Move
+from tests.short_notices import HEAD, P, Q, R, codes
+
+
+def actions(text: str) -> list[Action]:
+    return parse(HEAD + text).notices[0].charts[0].actions
+
+
+@pytest.mark.parametrize("number", ["", "1.  "])
+def test_words_run_on_beside_several_places(number: str) -> None:
+    pad = " " * len(number)
+    text = (
+        f"{number}Insert overhead power cable, vertical    {P}\n"
+        f"{pad} clearance 22 m, joining the positions   {Q}\n"
+        f"{pad} opposite.                               {R}\n"
+        f"{number}Delete rock                                    {P}\n"
+    )
+    first, second = actions(text)
+    assert first.feature.kind == "cable_overhead"
+    assert str(first.feature.clearance and first.feature.clearance.value_m) == "22"
+    assert (first.geometry.shape, len(first.geometry.positions)) == ("line", 3)
+    assert second.feature.kind == "rock"
+    assert all(one.usable for one in (first, second))
+
+
+def test_words_below_the_place_are_more_of_a_description_that_breaks_off() -> None:
+    text = (
+        f"1.  Insert light, Fl.R.3s5m2M, on the head of the    {P}\n    west jetty.\n"
+        f"2.  Amend dredged depth to 7.4 m in the area         {Q}\n"
+        "    centred on the position opposite.\n"
+    )
+    light, depth = actions(text)
+    assert light.feature.text == "light, Fl.R.3s5m2M, on the head of the west jetty."
+    assert [one.shape for one in (light.geometry, depth.geometry)] == ["point", "point"]
+    assert depth.geometry.relation == "centred_on"
+
+
+def test_each_thing_of_a_list_keeps_its_own_place() -> None:
+    text = (
+        f"Insert pontoon, joining           {P}\n"
+        f"                                  {Q}\n"
+        f"       light, Fl.R.3s5m2M         {R}\n"
+        f'       legend "Mud"               {P}\n'
+        f"       grumble                    {Q}\n"
+    )
+    kinds = [(one.feature.kind, len(one.geometry.positions)) for one in actions(text)]
+    assert kinds == [("pontoon", 2), ("light", 1), ("legend", 1), ("unknown", 1)]
+
+
+def test_a_place_said_twice_is_one_place() -> None:
+    text = f"Insert wreck in {P}\nInsert racon (K) in the same position, {P}\n"
+    _, racon = actions(text)
+    assert [one.via for one in racon.geometry.positions] == ["stated"]
+
+
+def test_the_same_place_with_other_figures_is_told() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck in {P}\nInsert dolphin in the same position, {Q}\n")
+    assert "position-not-the-same" in codes(bulletin)
+    assert [one.usable for one in bulletin.notices[0].charts[0].actions] == [True, False]
+
+
+def test_a_sentence_goes_on_over_its_line_to_its_place() -> None:
+    text = (
+        f"Insert a depth of 6.2 m in {P} and a depth of 5.8 m\nin {Q}. Delete the buoy, Q.R, in\n"
+        f"{R}. Insert in its stead a beacon in {R}.\n"
+    )
+    told = [(one.verb, one.feature.kind, one.usable) for one in actions(text)]
+    assert told == [
+        ("insert", "sounding", True),
+        ("insert", "sounding", True),
+        ("delete", "light_buoy_generic", True),
+        ("insert", "beacon_generic", True),
+    ]
+
+
+TITLES = (
+    "Action    Old                  New                     Position\n"
+    "--------  -------------------  ----------------------  ------------------------------\n"
+)
+
+
+def test_a_move_under_old_and_new_and_a_wording_with_its_noun() -> None:
+    text = (
+        f"{TITLES}"
+        f"Move      safe-water buoy, from                        {P}\n"
+        f"                               to                      {Q}\n"
+        f'Amend     legend "Timber"      legend "Ferry"          {P}\n'
+        f"Insert    -                    pilot boarding place    {R}\n"
+    )
+    move, amend, insert = actions(text)
+    assert isinstance(move, Move)
+    assert isinstance(amend, Amend)
+    assert (len(move.geometry.positions), len(move.destination.positions)) == (1, 1)
+    assert [(one.old, one.new) for one in amend.changes] == [("Timber", "Ferry")]
+    assert insert.feature.kind == "pilot_boarding_place"
+    assert all(one.usable for one in (move, amend, insert))
