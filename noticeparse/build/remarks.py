@@ -22,6 +22,8 @@ _BREAKS_OFF = re.compile(
     r"|delete|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)"
     r"(?: on| from| in)?$"
 )
+_FIGURES = re.compile(r"[0-9]+[.,][0-9]+")
+"""With a stop that ends no sentence."""
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
 _ACTIVE = re.compile(
     r"\b(?:has|have) (?:(?:now|also|today|recently|since) )?"
@@ -29,6 +31,14 @@ _ACTIVE = re.compile(
     r"|withdrawn|taken (?:up|away|down|out|off))(?= (?:an?|the|its|two|three|one|all|both)\b)"
 )
 """What somebody has done: `The pilots of the firth have laid a buoy`."""
+
+
+_TO_BE_DONE = re.compile(
+    r"(?P<subject>[^.;]{3,160}?) (?:(?:is|are) to (?!be (?:avoided|expected|kept|left|regarded"
+    r"|treated|given|passed|seen|noted|used|considered|read)\b)|must |now lies? |now stands? "
+    r"|(?:is|are) no longer |no longer )"
+)
+"""`The buoy in P is to be hauled out`: what is done with it is not read."""
 
 
 def tells_of_change(context: Context, prose: Prose) -> bool:
@@ -45,6 +55,8 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
         # A command with a figure as long as a position's, read as prose: a row that broke off.
         return True
     told = told or _ACTIVE.search(words) is not None
+    if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:
+        told = told or has_kind(announced["subject"])
     return placed and (told or " has been " in words or " have been " in words)
 
 

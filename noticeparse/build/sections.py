@@ -152,8 +152,9 @@ class SectionReader:
             head.charts[0].international = f"INT {self.context.text[slice(*draft.international)]}"
         if draft.letters:
             # What cannot be read for certain leaves every item without this chart.
-            letters = read_items(self.context.text[slice(*draft.letters)])
-            head.charts[0].letters = letters or frozenset()
+            of_items = self.context.text[slice(*draft.letters)]
+            if _ALL_ITEMS.fullmatch(of_items.strip()) is None:
+                head.charts[0].letters = read_items(of_items) or frozenset()
         self._set_previous(head.charts, draft)
         self._doubts(head, text, draft)
         self._take_corrected(head.charts)
@@ -228,6 +229,7 @@ class SectionReader:
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
 
 
+_ALL_ITEMS = re.compile(r"all(?: items)?(?: of (?:them|the items))?\.?", re.IGNORECASE)
 _ALL_CHARTS = re.compile(
     r"(?:on |for )?(?:both|all)(?: of)?(?: the| these)? charts", re.IGNORECASE
 )

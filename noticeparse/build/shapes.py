@@ -41,8 +41,8 @@ def join_numbered(found: Found, kind: str) -> None:
     A line runs between its positions, `cable between P, Q and R`; a buoy lies off them.
     """
     is_run = found.relation == "at" and len(found.positions) > 1
-    drawn = primitives(kind)
-    if "corners" in found.kinds and is_run and ("A" in drawn or not drawn):
+    may_be_area = "A" in primitives(kind) or kind == "unknown"
+    if "corners" in found.kinds and is_run and may_be_area:
         found.relation = "within"
         found.kinds.append("bounded")
     leads = {"numbered", "thence", "ring"} & set(found.kinds)

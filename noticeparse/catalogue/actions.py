@@ -223,7 +223,7 @@ ENTRIES = (
     Entry(
         "sentence-unread",
         "error",
-        "`{written}` tells of a change but names no known feature",
+        "`{written}` tells of a change that cannot be read as an action",
         "an action may be lost here",
         "read the sentence in the original notice",
         _COMMON,

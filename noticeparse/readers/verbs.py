@@ -196,6 +196,10 @@ _STEMS: dict[str, Verb] = {
 _OF_THE_CHART: dict[str, Verb] = {
     "new on the chart": "insert", "new on this chart": "insert",
     "off the chart": "delete", "off this chart": "delete",
+    "is to go in": "insert", "are to go in": "insert",
+    "is to go on": "insert", "are to go on": "insert",
+    "is to come out": "delete", "are to come out": "delete",
+    "is to come off": "delete", "are to come off": "delete",
 }  # fmt: skip
 
 LIST_ENDINGS = (

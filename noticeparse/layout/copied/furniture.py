@@ -24,16 +24,8 @@ from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind, value_property
 
 _SOMETHING: tuple[ElementKind, ...] = (
-    "point",
-    "half",
-    "reference",
-    "label",
-    "verb",
-    "passive",
-    "chart",
-    "semicolon",
-    "key",
-)
+    "point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key",
+)  # fmt: skip
 LEFT_OUT = "#|"
 """Opens a line of the canonical layout that tells what it leaves out: no action is read there."""
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
@@ -46,6 +38,8 @@ _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
 """`24 rows`, `12 entries`: so do others."""
 _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
+_LONGEST_TABLE = 60
+"""Rows below titles among which a line is looked for."""
 _FAR_RIGHT = 40
 _MOST_KNOWN = 1000
 _LINES_OF_PLACE = 5
@@ -112,7 +106,8 @@ def find_furniture(
         is_told = is_known or (counts[shape] > 1 and (beside or shape in top))
         is_of_item = _is_below_place(text, lines, index) or _goes_on_with_thing(text, lines[index])
         again = has_letters and is_told and not is_of_item
-        if again or (beside and _names_edition(text, lines[index])):
+        named = beside and _names_edition(text, lines[index])
+        if (again or named) and not _is_row(text, lines, index):
             found.add(index)
             if len(shapes) < _MOST_KNOWN:
                 shapes.add(shape)
@@ -185,6 +180,16 @@ def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
             return False
         if above.has("point", "half"):
             return min(starts) < indent or len(starts) > 1
+    return False
+
+
+def _is_row(text: str, lines: Sequence[Line], index: int) -> bool:
+    """Whether a line stands right below titles of columns: `5410   1 to 5   77/2026   WGS 84`."""
+    for above in reversed(lines[max(index - _LONGEST_TABLE, 0) : index]):
+        if above.is_blank or above.has("rule"):
+            return False
+        if read_titles(text, above) is not None:
+            return True
     return False
 
 

@@ -101,8 +101,9 @@ class ChartRowReader:
 
     def _commands(self, number: str, verb: Element) -> bool:
         """Whether a verb stands behind a number that is too long to count items: `802  Insert`."""
-        is_first = not self.assembly.charts or bool(self.at_margin)
-        return verb.kind == "verb" and is_first and (len(number) > _COUNTS or bool(self.at_margin))
+        if verb.kind != "verb" or (self.assembly.charts and not self.at_margin):
+            return False
+        return len(number) > _COUNTS or any(len(known) <= _COUNTS for known in self.at_margin)
 
     def _titled_chart(self, line: Line) -> bool:
         """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""

@@ -249,8 +249,9 @@ class HeadReader:
 
     def _tells(self, element: Element) -> bool:
         """Whether an element holds more than marks and the number of a paragraph: `3.`."""
-        number = self.text[element.start : element.end].strip().rstrip(".)")
-        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
+        words = self.text[element.start : element.end].strip()
+        number = words.rstrip(".)")
+        return any(map(str.isalnum, words)) and not (number.isdigit() and len(number) < 3)
 
     def _ends_chart_head(self, element: Element) -> bool:
         """Whether what is said of the chart ends here; `are to be corrected` is said of it."""

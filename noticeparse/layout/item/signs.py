@@ -57,7 +57,8 @@ def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraf
     tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
     if not (tells or line.has("verb", "bar")):
         return False
-    told = read_codes(text[line.start : line.end])
+    goes_on = bool(codes) and notice is None and words.lstrip(" ([\"'")[:1] in SIGNS
+    told = read_codes(text[line.start : line.end], goes_on=goes_on)
     if told.keys() == {NEW_PLACE} and notice is not None:
         # Within a notice a sentence on the new position is said of its item alone.
         return False

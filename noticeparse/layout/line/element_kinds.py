@@ -21,6 +21,6 @@ KINDS: dict[str, ElementKind] = {
     "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
     "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "ITEM_COUNT": "bar",
-    "WORDS": "words", "CHUNK": "words", "OTHER": "words", "STAR": "words", "SECTOR": "words",
-    "CHART_ITEMS": "words",
+    "WORDS": "words", "CHUNK": "words", "ARROW": "words", "OTHER": "words", "STAR": "words",
+    "SECTOR": "words", "CHART_ITEMS": "words",
 }  # fmt: skip
