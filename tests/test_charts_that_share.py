@@ -219,3 +219,28 @@ def test_a_notice_may_name_no_chart(words: str) -> None:
     bulletin = parse(f"{NUMBER}{words}\nThe office is closed on 3 August 2026.\n")
     assert bulletin.notices[0].charts == []
     assert not any(one.severity == "error" for one in bulletin.findings)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "The same entries on chart 803 [31/26]",
+        "the same corrections for sheet 803, last notice 31/26",
+        "Chart 803 [31/26]: the same as chart 802",
+        "Chart 803 [31/26]: same as above.",
+    ],
+)
+def test_a_line_gives_a_further_chart_the_same_items(line: str) -> None:
+    text = f"40/26 Quill Sound\nChart 802 [30/26]\nInsert wreck {P}\nDelete rock {Q}\n{line}\n"
+    bulletin = parse(text)
+    (notice,) = bulletin.notices
+    read = [(c.chart, c.previous and c.previous.number, len(c.actions)) for c in notice.charts]
+    assert read == [("802", 30, 2), ("803", 31, 2)]
+    assert {f.code for f in bulletin.findings} == {"datum-not-stated"}
+
+
+def test_items_of_a_chart_that_stands_nowhere_are_not_taken_over() -> None:
+    text = f"40/26 Quill Sound\nChart 802\nInsert wreck {P}\nChart 803: same as chart 811\n"
+    bulletin = parse(text)
+    assert all(not c.actions for c in bulletin.notices[0].charts if c.chart != "802")
+    assert "chart-without-actions" in {f.code for f in bulletin.findings}

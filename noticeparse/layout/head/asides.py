@@ -9,6 +9,7 @@ from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.head.before_charts import takes_notices_before
+from noticeparse.layout.head.same_items import takes_same_items
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
@@ -57,6 +58,7 @@ def takes_clause(assembly: Assembly, line: Line) -> bool:
         takes_cancellation(assembly, line)
         or _takes_previous(assembly, line)
         or takes_notices_before(assembly, line)
+        or takes_same_items(assembly, line)
     )
 
 

@@ -79,8 +79,16 @@ def _goes_on(above: str, below: str) -> bool:
 
 
 def with_links_apart(text: str, cells: Cells) -> Cells:
-    """The cells, a `to` alone under OLD or NEW with the place beside it, whose end it tells."""
+    """The cells, a `to` alone under OLD or NEW with the place beside it, whose end it tells.
+
+    In the column of the verbs `moved to P` tells where a thing goes.
+    """
     made = dict(cells)
+    verb = cells.get("verb", [])
+    places = [e for e in verb if e.kind in PLACES]
+    told = [e for e in verb if e.kind not in PLACES]
+    if places and "to" not in cells and canonical_verb(words_of(text, told)) == "move":
+        made["verb"], made["to"] = told, places
     for role in ("old", "new"):
         cell = cells.get(role, [])
         words = words_of(text, cell).strip(" -")
@@ -176,11 +184,18 @@ def span_of(elements: list[Element]) -> Piece | None:
     return (elements[0].start, elements[-1].end) if elements else None
 
 
+_LINKS = {"replace": ("by", "with"), "amend": ("to",)}
+_FOR_ANOTHER = ("exchanged", "swapped", "changed")
+"""`exchanged for light-beacon`: what comes; `substituted for` would tell what goes."""
+
+
 def verb_and_change(text: str, start: int, end: int) -> tuple[Piece, Piece] | None:
     """The verb and what the feature becomes in a cell that holds both: `Replaced by depth 6 m`."""
     head, _, rest = text[start:end].partition(" ")
     link, _, new = rest.partition(" ")
-    links = {"replace": ("by", "with"), "amend": ("to",)}.get(canonical_verb(head) or "", ())
+    links = _LINKS.get(canonical_verb(head) or "", ())
+    if head.lower() in _FOR_ANOTHER:
+        links = (*links, "for")
     if link.lower() not in links or not new.strip():
         return None
     return (start, start + len(head)), (end - len(new), end)
