@@ -146,3 +146,32 @@ def test_a_year_for_the_notice_before_is_told(words: str) -> None:
     bulletin = parse(f"80/26 Quill Sound\nChart 802 {words}\nInsert wreck {P}\n")
     assert bulletin.notices[0].charts[0].previous is None
     assert "previous-unread" in codes(bulletin)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Previous correction: 212 71/2026, 215 40/2026",
+        "Previous correction: 212 - 71/2026; 215 - 40/2026",
+        "Corrección anterior / Previous correction: 212 - 71/2026; 215 - 40/2026",
+    ],
+)
+def test_the_notice_before_of_each_chart_behind_its_number(line: str) -> None:
+    text = f"80/26 Quill Sound\nCharts 212 and 215\n{line}\nInsert wreck {P}\n"
+    (notice,) = parse(text).notices
+    read = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert read == [("212", 71), ("215", 40)]
+
+
+def test_words_of_another_language_before_those_in_english() -> None:
+    text = (
+        "80/26 Quill Sound\nCarta / Chart 212\nCorrección anterior / Previous correction: 71/26\n"
+        f"Dátum / Datum: WGS 84\nInsert wreck {P}\nMove mooring buoy\n  de / from {P}\n"
+        f"  a / to {Q}\nCarta / Chart 215\nCorrección anterior / Previous correction: 40/26\n"
+        f"Insert rock {Q}\n"
+    )
+    bulletin = parse(text)
+    (notice,) = bulletin.notices
+    read = [(c.chart, c.previous and c.previous.number, len(c.actions)) for c in notice.charts]
+    assert read == [("212", 71, 2), ("215", 40, 1)]
+    assert all(a.usable for c in notice.charts for a in c.actions)

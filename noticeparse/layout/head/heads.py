@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.head.asides import takes_cancellation
 from noticeparse.layout.head.banners import takes_banner
 from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
@@ -208,7 +209,7 @@ class HeadReader:
         head = self.assembly.charts[-1].head
         if not end or not head:
             return False
-        start, stop = line.elements[0].start, line.elements[end - 1].end
+        start, stop = line.elements[lead_index(line)].start, line.elements[end - 1].end
         breaks_off = self.text[head[-1][1] - 1] in ",;-" or not self.behind_blank
         words = self.text[start:stop]
         above = self.text[slice(*head[-1])]
@@ -249,9 +250,8 @@ class HeadReader:
 
     def _tells(self, element: Element) -> bool:
         """Whether an element holds more than marks and the number of a paragraph: `3.`."""
-        words = self.text[element.start : element.end].strip()
-        number = words.rstrip(".)")
-        return any(map(str.isalnum, words)) and not (number.isdigit() and len(number) < 3)
+        number = self.text[element.start : element.end].strip().rstrip(".)")
+        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
 
     def _ends_chart_head(self, element: Element) -> bool:
         """Whether what is said of the chart ends here; `are to be corrected` is said of it."""

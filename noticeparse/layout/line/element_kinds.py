@@ -20,7 +20,7 @@ KINDS: dict[str, ElementKind] = {
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
     "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
-    "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "ITEM_COUNT": "bar",
+    "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "FOREIGN": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "ARROW": "words", "OTHER": "words", "STAR": "words",
     "SECTOR": "words", "CHART_ITEMS": "words",
 }  # fmt: skip
