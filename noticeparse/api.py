@@ -14,6 +14,7 @@ from pathlib import Path
 
 from noticeparse.build.positions import stated
 from noticeparse.catalogue import ENTRIES
+from noticeparse.characters import hidden_characters
 from noticeparse.chart_list import from_bytes
 from noticeparse.checks.regions import Region
 from noticeparse.context import Context
@@ -25,7 +26,7 @@ from noticeparse.layout.line.elements import Element
 from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.parts import Terms, read_parts, with_all_findings
-from noticeparse.pipeline import hidden_characters, read_bulletin
+from noticeparse.pipeline import read_bulletin
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.lights import read_light
 from noticeparse.readers.positions import PointReading, faults_of_form, is_doubtful_in
@@ -40,7 +41,6 @@ from noticeparse.text import hidden_in, repair, without_surrogates
 
 # A difference in precision may be the writer's habit; everything else in doubt is refused.
 _MAY_STAND = frozenset({"position-precision-differs"})
-
 _LINE_ENDS = tuple("\n\r\v\f\x1c\x1d\x1e\x85\u2028\u2029")
 
 

@@ -5,13 +5,23 @@ Spans, and the paths of findings, count in the whole text; everything else stays
 
 from __future__ import annotations
 
-from typing import Any, NamedTuple, TypeVar
+from typing import Any, NamedTuple, Protocol, TypeVar
 
 from pydantic import BaseModel
 
 from noticeparse.spans import Span
 
 Moved = TypeVar("Moved")
+
+
+class Moving(Protocol):
+    """Leads spans and paths to where they count."""
+
+    def span(self, span: Span) -> Span:
+        """The span where it counts."""
+
+    def path(self, path: str) -> str:
+        """The JSON Pointer where it counts."""
 
 
 class Move(NamedTuple):
@@ -43,13 +53,13 @@ class Move(NamedTuple):
         return "/".join(["", root, str(int(index) + by), *below])
 
 
-def moved(value: Moved, move: Move) -> Moved:
+def moved(value: Moved, move: Moving) -> Moved:
     """A record, or a list of records, in the whole; one without spans is handed back as it is."""
     new: Moved = _moved(value, move)
     return new
 
 
-def _moved(value: Any, move: Move) -> Any:
+def _moved(value: Any, move: Moving) -> Any:
     if isinstance(value, Span):
         return move.span(value)
     if isinstance(value, list):

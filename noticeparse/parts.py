@@ -13,13 +13,14 @@ from datetime import date
 from typing import NamedTuple
 
 from noticeparse.build.editions import SaidBefore
+from noticeparse.characters import nearest
 from noticeparse.checks.regions import Region
 from noticeparse.collector import patient_collector
 from noticeparse.faults import Fault
 from noticeparse.findings import in_text_order, is_outside
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.moving import Move, moved
-from noticeparse.pipeline import Laid, laid_out, nearest, read_laid, source_of
+from noticeparse.pipeline import Laid, laid_out, read_laid, source_of
 from noticeparse.records.bulletin import Bulletin, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.finding import Finding

@@ -21,6 +21,7 @@ from noticeparse.build.lost_figures import without_lost_figures
 from noticeparse.build.notices import NoticeBuilder, NoticeReading
 from noticeparse.build.sheets import on_sheets
 from noticeparse.caution import CAUTION
+from noticeparse.characters import character_faults, nearest
 from noticeparse.checks.given import Given
 from noticeparse.checks.regions import Region
 from noticeparse.checks.running import (
@@ -38,6 +39,7 @@ from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, un
 from noticeparse.layout.copied.head_sentences import with_heads_apart
 from noticeparse.layout.copied.look_alikes import with_words_mended
 from noticeparse.layout.copied.markup import without_marks
+from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
 from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.handed_on import HandedOn
@@ -45,11 +47,12 @@ from noticeparse.layout.head.charts_behind import laid_out_with_charts
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.layout.place.shared_degrees import refuse_far_degrees
+from noticeparse.moving import moved
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
 from noticeparse.records.notice import Notice
 from noticeparse.sheets import Sheets
-from noticeparse.text import SURROGATE, RepairedText, hidden_in, repair, without_surrogates
+from noticeparse.text import RepairedText, repair, without_surrogates
 from noticeparse.version import VERSION
 
 # How many notices on either side are the surroundings of a notice.
@@ -72,6 +75,8 @@ class Laid(NamedTuple):
     """What stood between number and year."""
     mended: tuple[Fault, ...] = ()
     """What is told of words whose letters were exchanged."""
+    order: ReadingOrder | None = None
+    """The order in which pages of two columns are read; `repaired` is then in this order."""
 
 
 def read_bulletin(
@@ -113,7 +118,9 @@ def laid_out(
     `before` is what the layout of the part before hands on, where this is no whole text;
     `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
-    repaired = repair(without_surrogates(text))
+    is_whole = least is None and before is None and not furniture
+    order = in_reading_order(text) if is_whole else None
+    repaired = repair(without_surrogates(order.text if order else text))
     mended = with_words_mended(repaired.text)
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
@@ -131,7 +138,7 @@ def laid_out(
         text = text[: len(repaired.given)]
     told = years.until(len(words))
     ignored, mends = layout.ignored + marks, mended.until(len(words))
-    return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends)
+    return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends, order)
 
 
 def read_laid(
@@ -150,7 +157,8 @@ def read_laid(
     With `said` the text is a part of a longer one, of which that was said before; it is filled up.
     The notices are then not held against an edition of which others are missing.
     """
-    text, repaired, words, lines, layout, ignored, years, sign, mended = laid
+    given, repaired, words, lines, layout, ignored, years, sign, mended, order = laid
+    text = order.text if order else given
     context = Context(repaired, words, ignored, has_years_in_front=bool(years), number_sign=sign)
     front = SaidBefore() if said is None else said
     edition, left, dates, context.year = read_edition(context, layout.front, front)
@@ -160,7 +168,8 @@ def read_laid(
     context.corrected = corrected_before(context, layout.front)
 
     located = [Located(fault) for fault in (*faults, *years, *mended)]
-    located += _character_faults(context, text) + dates
+    located += character_faults(context, text) + dates
+    located += [Located(Fault("text-in-columns", at, at + 1)) for at in _turns(repaired, order)]
     notices: list[Notice] = []
     told = ignored + layout.left_out
     lost = [*layout.left_out, *unclaimed(layout, lines, told)]
@@ -186,7 +195,17 @@ def read_laid(
         coverage=count_coverage(context, ignored, unread + lost),
     )
     located += _checked(bulletin, Given(text, as_of), sheets, region, said is None)
-    return with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
+    found = with_findings(bulletin, [to_finding(context, one) for one in merged(located)])
+    return (
+        found
+        if order is None
+        else with_findings(moved(found, order), moved(found.findings, order))
+    )
+
+
+def _turns(repaired: RepairedText, order: ReadingOrder | None) -> list[int]:
+    """Where in the repaired text the right columns of pages begin."""
+    return [nearest(repaired, at)[0] for at in order.turns] if order else []
 
 
 def _rows_within(
@@ -253,40 +272,3 @@ def _unread(context: Context, layout: Layout, lines: list[Line], left: list[Line
 def _unread_lines(left: list[Line], ignored: list[Piece]) -> list[Line]:
     hidden = set(ignored)
     return [line for line in left if (line.start, line.end) not in hidden]
-
-
-def _character_faults(context: Context, text: str) -> list[Located]:
-    """Half characters, and invisible characters that were left out."""
-    found: list[Located] = []
-    surrogate = SURROGATE.search(text)
-    if surrogate is not None:
-        at = nearest(context.repaired, surrogate.start())
-        found.append(Located(Fault("text-surrogate", *at)))
-    return found + hidden_characters(context)
-
-
-def hidden_characters(context: Context) -> list[Located]:
-    """Each place between two figures, where a person sees another figure, and the first other."""
-    found: list[Located] = []
-    is_told = False
-    for one in hidden_in(context.repaired):
-        fault = Fault("text-control-character", *nearest(context.repaired, one.start))
-        if one.splits_figures:
-            span = context.lines.span(one.start - 1, one.end + 1)
-            found.append(Located(fault, severity="warning", span=span))
-        elif not is_told:
-            is_told = True
-            found.append(Located(fault, span=context.lines.span(one.start, one.end)))
-    return found
-
-
-def nearest(repaired: RepairedText, offset: int) -> Piece:
-    """The stretch of the repaired text that stands nearest to an offset of the original."""
-    low, high = 0, len(repaired.text)
-    while low < high:
-        middle = (low + high) // 2
-        if repaired.original(middle) < offset:
-            low = middle + 1
-        else:
-            high = middle
-    return low, min(low + 1, len(repaired.text))

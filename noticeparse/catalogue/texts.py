@@ -28,6 +28,24 @@ ENTRIES = (
         good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-in-columns", "info", "the page stands in two columns: the left one is read first",
+        "a line of the page holds a line of each column; read across, both would be mixed",
+        "see in the original notice which column goes on with which",
+        "common practice, no published source",
+        bad="".join(
+            f"{left:<40}{right}\n"
+            for left, right in (
+                ("12/26 Quill Sound.", "‹1›3/26 Port Ellory."),
+                ("Chart 802 [3/26] WGS84", "Chart 803 [4/26] WGS84"),
+                ("Insert rock", "Insert dolphin"),
+                ("   46-00.00S 122-00.00W", "   46-10.00S 122-10.00W"),
+                ("Delete stump", "Delete crane"),
+                ("   46-00.20S 122-00.10W", "   46-10.20S 122-10.10W"),
+            )
+        ),
+        good="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert rock 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-in-parts", "warning",
         "the text is longer than {most} characters and is read in parts",
         "numbers, lists and charts are not compared; a notice that goes on elsewhere stands twice",

@@ -1,0 +1,81 @@
+"""Pages printed in two columns and copied line by line."""
+
+from __future__ import annotations
+
+from noticeparse import parse
+from tests.short_notices import errors
+
+LEFT = """\
+501/26  QUILL SOUND.
+Chart 2417 (last notice 477/26).
+Insert rock, least depth 2.6 m
+                47-12.34S 123-45.67W
+Delete depth 9.7 m
+                47-12.83S 123-44.70W
+502/26  SABLE TOOTH ROCKS.
+Chart 2422 (last notice 451/26).
+Insert anchorage area, bounded by
+                47-26.00S 124-31.00W
+                47-26.00S 124-29.50W
+                47-27.20S 124-29.50W
+"""
+RIGHT = """\
+                47-27.20S 124-31.00W
+    special buoy
+                47-26.91S 124-29.70W
+
+503/26  PORT ELLORY.
+Chart 2419 (last notice 470/26).
+Delete crane
+                47-20.75S 123-30.74W
+504/26  INNER QUILL.
+Chart 2418 (last notice 465/26).
+Insert dolphin
+                47-08.14S 124-00.31W
+"""
+PAGE = "".join(
+    f"{left:<44}{right}".rstrip() + "\n"
+    for left, right in zip(LEFT.splitlines(), RIGHT.splitlines(), strict=True)
+)
+
+
+def test_the_left_column_is_read_before_the_right_one() -> None:
+    bulletin = parse(PAGE)
+    read = [
+        (n.id, c.chart, [(a.verb, a.feature.kind, len(a.geometry.positions)) for a in c.actions])
+        for n in bulletin.notices
+        for c in n.charts
+    ]
+    assert read == [
+        ("501/26", "2417", [("insert", "rock", 1), ("delete", "sounding", 1)]),
+        ("502/26", "2422", [("insert", "anchorage_area", 4), ("insert", "buoy_special", 1)]),
+        ("503/26", "2419", [("delete", "crane", 1)]),
+        ("504/26", "2418", [("insert", "dolphin", 1)]),
+    ]
+    assert errors(bulletin) == set()
+    assert "text-in-columns" in {one.code for one in bulletin.findings}
+
+
+def test_spans_count_in_the_page_as_given() -> None:
+    bulletin = parse(PAGE)
+    crane = bulletin.notices[2].charts[0].actions[0]
+    place = crane.geometry.positions[0].span
+    assert PAGE[place.start : place.end] == "47-20.75S 123-30.74W"
+    assert (place.line, place.column) == (8, 61)
+    assert crane.text == "Delete crane 47-20.75S 123-30.74W"
+    area = bulletin.notices[1].charts[0].actions[0]
+    held = PAGE[area.span.start : area.span.end]
+    assert all(one.written in held for one in area.geometry.positions)
+    assert bulletin.source.characters == len(PAGE)
+    counted = bulletin.coverage
+    solid = len("".join(PAGE.split()))
+    assert counted.read + counted.ignored + counted.unread == counted.characters == solid
+
+
+def test_a_table_with_its_commands_at_the_right_is_no_such_page() -> None:
+    rows = "".join(
+        f"47-2{i}.75S 123-30.74W             {verb}   wreck\n"
+        for i, verb in enumerate(("Insert", "Delete") * 4)
+    )
+    bulletin = parse(f"501/26  QUILL SOUND.\nChart 2417\n{rows}502/26 Ellory\nChart 803\n{rows}")
+    assert "text-in-columns" not in {one.code for one in bulletin.findings}
