@@ -90,7 +90,8 @@ def _told_by_verb(text: str, elements: Sequence[Element], index: int) -> int:
     behind = next((e for e in elements[index + 1 :] if e.kind in ("words", "point")), None)
     if behind is None:
         return 0
-    rest = list(takewhile(lambda e: e.kind != "verb", elements[index + 1 :]))
+    # Behind a semicolon stands the place of the next one: `in P insert rock; in Q delete buoy`.
+    rest = list(takewhile(lambda e: e.kind not in _ENDS, elements[index + 1 :]))
     place = next((i for i, e in enumerate(rest) if e.kind in PLACES), len(rest))
     if behind.kind == "words" and is_connector(text[behind.start : behind.end]):
         # `to insert, in P, a wreck`

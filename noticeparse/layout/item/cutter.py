@@ -110,6 +110,8 @@ class Cutter(OpenItem):
             self._place(element)
         elif kind == "words" or kind == "passive":
             self._words(element, opens)
+        elif kind == "semicolon":
+            self.take_semicolon(element)
         elif kind == "number":
             if self.takes_number(element) and following is not None:
                 self.close_item()
@@ -124,6 +126,9 @@ class Cutter(OpenItem):
     def _is_blank_word(self, element: Element) -> bool:
         words = self.text[element.start : element.end].strip(" ,.;:/&|-·*()[]").lower()
         return not words or (self.half is not None and words in AXIS_WORDS)
+
+    def take_semicolon(self, element: Element) -> None:
+        """A semicolon, which ends an item only where places stand first."""
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words that are more than a mark; `opens` where they stand first in their line."""

@@ -35,3 +35,11 @@ def _lists_places(text: str, item: Item) -> bool:
     lead = " ".join(text[start:end] for start, end in item.groups[-1].lead)
     parts = split_phrase(lead).parts if lead else []
     return bool(parts) and parts[-1].kind in ("joining", "bounded")
+
+
+def is_to_behind_place(item: Item, words: str) -> bool:
+    """Whether a lone `to` stands behind the last place of an item: it is where the thing goes."""
+    if not item.words or words.strip(" ,.:").lower() != "to":
+        return False
+    last = item.groups[-1].places[-1:]
+    return bool(last) and item.pieces[-1] == (last[0].element.start, last[0].element.end)

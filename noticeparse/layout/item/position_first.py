@@ -7,13 +7,14 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import (
+    PLACES,
     split_lead,
     stands_above,
     tells,
     verb_places,
 )
 from noticeparse.layout.item.cutter import Cutter
-from noticeparse.layout.item.listed_places import awaits_places
+from noticeparse.layout.item.listed_places import awaits_places, is_to_behind_place
 from noticeparse.layout.item.mixed_rows import row_verb
 from noticeparse.layout.item.same_places import begins_thing, places_of
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
@@ -49,11 +50,29 @@ class PositionFirst(Cutter):
         """A verb between the place and the words is that of the open item."""
         item = self.item
         is_told = self.following is None and ends_behind_thing(self.text, element)
-        if item is None or not (is_told or (not item.words and (not opens or self._is_above))):
+        leads_here = not opens or self._is_above or self._goes_on_over_line(element)
+        if item is None or not (is_told or (not item.words and leads_here)):
             return False
         self.set_verb(item, element)
         self.verb = element
         return True
+
+    def _goes_on_over_line(self, verb: Element) -> bool:
+        """Whether a small verb goes on with a sentence that a line end broke behind its place."""
+        places = self.item.places if self.item is not None else []
+        behind = self.text[places[-1].element.end : verb.start] if places else ""
+        return self.text[verb.start].islower() and behind.strip(" ,") == "\n"
+
+    def take_semicolon(self, element: Element) -> None:
+        """End a whole item before the place of the next: `in P insert rock; in Q delete buoy`."""
+        item = self.item
+        if item is None or not item.words or item.verb_piece is None or item is self._led:
+            return
+        behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
+        leads = bool(behind) and is_connector(self.words_of(behind[:1]))
+        following = behind[1:] if leads else behind
+        if following[0].kind in PLACES if following else leads:
+            self.close_item()
 
     def take_thing(self, thing: Element) -> None:
         """Whether the place of such a thing stands before or behind it is not told."""
@@ -102,7 +121,7 @@ class PositionFirst(Cutter):
             if article and unknown_first_word(words.lstrip(" ,")) is not None:
                 self.take_lost_verb(element, element.end)
                 return
-        if item is not None and item is not self._led and self._is_to_behind_place(item, words):
+        if item is not None and item is not self._led and is_to_behind_place(item, words):
             # The destination of a move stands before its `to`.
             last = item.groups[-1].places.pop()
             item.groups.append(Group(role="to", places=[last]))
@@ -157,16 +176,6 @@ class PositionFirst(Cutter):
         end = item.pieces[-1][1]
         stop = self.text[end - 1 : end + 1].strip(" \n")
         return stop[-1:] in (".", ";")
-
-    @staticmethod
-    def _is_to_behind_place(item: Item, words: str) -> bool:
-        if not item.words or words.strip(" ,.:").lower() != "to":
-            return False
-        places = item.groups[-1].places
-        return bool(places) and item.pieces[-1] == (
-            places[-1].element.start,
-            places[-1].element.end,
-        )
 
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place opens an item, unless the words before it lead on to it."""
