@@ -195,7 +195,7 @@ def _second_feature(text: str, verb: Verb) -> tuple[int, int] | None:
         for found in pattern.finditer(text):
             if has_kind(found["other"]):
                 return found.span("other")
-    for found in _OF.finditer(text):
+    for found in _OF.finditer(text) if " of " in text else ():
         last = found["first"].split()[-1].lower()
         is_part = last in _PARTS or (last not in _WHOLES and has_kind(found["first"]))
         if is_part and has_kind(found["other"]):
