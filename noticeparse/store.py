@@ -15,6 +15,7 @@ import os
 import stat
 import sys
 import threading
+import zlib
 from functools import cache
 
 VARIABLE = "NOTICEPARSE_CACHE"
@@ -104,11 +105,9 @@ def write(name: str, key: str, body: bytes) -> None:
 
 def _seal(name: str, key: str, body: bytes) -> bytes:
     """Says what a copy is for, and shows damage: a wrong table would misread in silence."""
-    digest = hashlib.blake2b(
-        f"{FORM}\n{name}\n{key}\n".encode("utf-8", "surrogatepass"), digest_size=32
-    )
-    digest.update(body)
-    return digest.hexdigest().encode()
+    told = f"{FORM}\n{name}\n{key}\n".encode("utf-8", "surrogatepass")
+    # For damage a check sum does, which takes a fifth of the time.
+    return f"{hashlib.blake2b(told, digest_size=32).hexdigest()} {zlib.crc32(body):08x}".encode()
 
 
 def _is_trusted(status: os.stat_result) -> bool:

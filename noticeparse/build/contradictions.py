@@ -12,8 +12,6 @@ import unicodedata
 from collections.abc import Iterator
 from math import atan2, degrees
 
-from geographiclib.geodesic import Geodesic
-
 from noticeparse.build.extents import over, quoting, within
 from noticeparse.build.second_things import second_thing, thing_on_next_line
 from noticeparse.context import Context
@@ -147,6 +145,8 @@ def _bearing_of_line(
     figures = list(_BEARING.finditer(text)) if is_line else []
     if len(geometry.positions) != 2 or len(figures) != 1:
         return
+    from geographiclib.geodesic import Geodesic  # slow to import
+
     first, second = geometry.positions
     line = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
     apart = abs((line["azi1"] - float(figures[0]["degrees"]) + 90) % 180 - 90)
@@ -195,7 +195,7 @@ def _second_feature(text: str, verb: Verb) -> tuple[int, int] | None:
         for found in pattern.finditer(text):
             if has_kind(found["other"]):
                 return found.span("other")
-    for found in _OF.finditer(text):
+    for found in _OF.finditer(text) if " of " in text else ():
         last = found["first"].split()[-1].lower()
         is_part = last in _PARTS or (last not in _WHOLES and has_kind(found["first"]))
         if is_part and has_kind(found["other"]):

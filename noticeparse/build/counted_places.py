@@ -30,7 +30,11 @@ _SOME = re.compile(
     re.IGNORECASE,
 )
 _ONE = r"(?:[0-9]{1,2}|[b-h]|\((?:[0-9]{1,2}|[a-z]{1,4})\))"
-_EXCEPT = r"(?:but|except|excepting|excluding|save|bar|omitting|without|other than|apart from|not)"
+_LEAVING_OUT = (
+    "but", "except", "excepting", "excluding", "save", "bar", "omitting", "without", "other than",
+    "apart from", "not",
+)  # fmt: skip
+_EXCEPT = rf"(?:{'|'.join(_LEAVING_OUT)})"
 _NAMED = re.compile(
     rf"\b{_EXCEPT}(?: (?:for|at|in|from|the))*"
     r"(?: (?:(?:corner|point|position|posn?|place|location|site|item|number)s?|nos?\.?)){0,2}"
@@ -71,7 +75,9 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
     if len(item.groups) > 1:
         # `in P, not Q` denies a place, and is told of it.
         plain = blanked(plain, _DENIED)
-    out, listed = _NAMED.search(plain), _LISTED.search(plain)
+    told = plain.lower()
+    leaves_out = any(word in told for word in _LEAVING_OUT)
+    out, listed = _NAMED.search(plain) if leaves_out else None, _LISTED.search(plain)
     if out is None and listed is not None:
         named = [word for word in re.findall(r"\w+", listed["list"]) if word != "and"]
         out = listed if len(named) < places else None
@@ -84,7 +90,8 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
         yield within(context, "feature-of-several", words, part.span(), places=str(places))
     if geometry.relation == "at" and (led := _LED.search(plain)) is not None:
         yield within(context, "relation-unclear", words, led.span())
-    some, count = _SOME.search(plain), _COUNT.search(plain)
+    says_some = leaves_out or " of" in told or "only" in told
+    some, count = _SOME.search(plain) if says_some else None, _COUNT.search(plain)
     for found, code in ((some, "feature-of-several"), (count, "feature-count-differs")):
         if found is None or (found is some and places < 2):
             continue

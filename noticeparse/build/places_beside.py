@@ -31,7 +31,7 @@ _LEADS_ON = re.compile(
 
 def hold_back_beside(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
-    bare = [_is_bare(context, item) for item in items]
+    bare = [is_bare(context, item) for item in items]
     held = {
         *_beside_bare(context, items, bare),
         *_slid_by_count(items, bare),
@@ -47,7 +47,8 @@ def hold_back_beside(context: Context, items: Sequence[Item]) -> None:
             items[index].faults.append(fault)
 
 
-def _is_bare(context: Context, item: Item) -> bool:
+def is_bare(context: Context, item: Item) -> bool:
+    """Whether an item is a command with a feature, but without a place."""
     return item.verb is not None and not item.has_place and has_kind(context.joined(item.words))
 
 
@@ -123,14 +124,16 @@ def _has_letter_of(context: Context, above: Item, item: Item) -> bool:
     between = context.text[end : item.label_piece[0]]
     if "\n" in between or "  " in between or end > item.label_piece[0]:
         return False
-    is_bare = _is_bare(context, above)
-    return is_bare or not words.strip(" .,;") or _JOINED.match(words) is not None
+    joins = not words.strip(" .,;") or _JOINED.match(words) is not None
+    return joins or is_bare(context, above)
 
 
 def _names_letters(context: Context, item: Item) -> bool:
     """Whether its words give the letters of its places to things that differ."""
+    if len(item.places) < 2:
+        return False
     words = context.joined(item.words)
-    if len(item.places) < 2 or _LEADS_ON.search(words) is not None:
+    if _LEADS_ON.search(words) is not None:
         return False
     found = list(_LETTERED.finditer(words))
     things = {one["thing"].strip(" ;,.").lower() for one in found if has_kind(one["thing"])}

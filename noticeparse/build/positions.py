@@ -5,8 +5,6 @@ from __future__ import annotations
 from decimal import Decimal
 from math import log10
 
-from geographiclib.geodesic import Geodesic
-
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Place
@@ -193,6 +191,8 @@ def worked_out(reference: Position, offset: OffsetWords) -> Position | None:
     bearing = bearing_of(offset)
     if bearing is None or offset.distance_nm is None or offset.is_magnetic:
         return None
+    from geographiclib.geodesic import Geodesic  # slow to import
+
     distance_m = float(offset.distance_nm) * _MILE_M
     end = Geodesic.WGS84.Direct(reference.lat, reference.lon, bearing, distance_m)
     half_distance = 0.5 * 10**-offset.distance_decimals * _MILE_M
@@ -228,5 +228,7 @@ def _decimal_iso(lat: float, lon: float, decimals: int) -> str:
 
 def distance_m(first: Position, second: Position) -> float:
     """The WGS84 geodesic between two positions, metres."""
+    from geographiclib.geodesic import Geodesic  # slow to import
+
     line = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)
     return float(line["s12"])

@@ -64,6 +64,8 @@ def charts_in_passing(
     context: Context, draft: NoticeDraft, sections: Sequence[Section]
 ) -> Iterator[Fault]:
     """Prose between the items that names a chart which is no section of the notice."""
+    if not draft.prose:
+        return
     own = {section.head.chart for section in sections}
     last = max((item_extent(i)[0] for one in sections for i in one.items), default=0)
     for prose in draft.prose:

@@ -13,7 +13,7 @@ from itertools import groupby, pairwise
 from operator import itemgetter
 
 from noticeparse.build.extents import over
-from noticeparse.build.places_beside import hold_back_beside
+from noticeparse.build.places_beside import hold_back_beside, is_bare
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, value_property
@@ -30,6 +30,13 @@ _RADIUS = re.compile(
 
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
+    # Where every command has its place none has slid.
+    if any(is_bare(context, item) for item in items):
+        _hold_back(context, items)
+    hold_back_beside(context, items)
+
+
+def _hold_back(context: Context, items: Sequence[Item]) -> None:
     # Places under letters that the items name are those of a list, and belong to none beside it.
     # `(a) wreck` only has a letter of its own, which names no place of a list for certain.
     named = any(
@@ -50,13 +57,12 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
             fault = over(context, items[index], "place-of-neighbour")
             if fault not in items[index].faults:
                 items[index].faults.append(fault)
-    hold_back_beside(context, items)
 
 
 def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
     """`place` for one without a command and a feature, `bare` for a command without a place."""
-    words = context.joined(item.words)
     if places := item.places:
+        words = context.joined(item.words)
         if has_list and all(place.label is not None for place in places):
             return None
         # `Fl.G.3s No 5 P` and `5.8 P` are items; other words may only be those of the place.
@@ -65,4 +71,4 @@ def _kind(context: Context, item: Item, *, has_list: bool) -> str | None:
         relates = is_circle or only_relates(words)
         is_lone = not names_thing and (item.verb_piece is None or relates)
         return "place" if is_lone and not item.refers else None
-    return "bare" if item.verb is not None and has_kind(words) else None
+    return "bare" if is_bare(context, item) else None

@@ -27,11 +27,12 @@ def strays(
     context: Context, item: Item, own: NoticeRef | None, *, is_shared: bool
 ) -> Iterator[Fault]:
     """What an item under several charts says of one alone, and another notice that it names."""
-    extent = item_extent(item)
-    if is_shared and (words := _words_of_one_chart(context, item)):
-        yield Fault("item-of-one-chart", *extent, {"written": words})
-    if is_shared and _is_beside_another(context.text, *extent):
-        yield quoting(context, "item-of-one-chart", extent)
+    if is_shared:
+        extent = item_extent(item)
+        if words := _words_of_one_chart(context, item):
+            yield Fault("item-of-one-chart", *extent, {"written": words})
+        if _is_beside_another(context.text, *extent):
+            yield quoting(context, "item-of-one-chart", extent)
     if item.number is not None and own is not None:
         start, end = item.number.start, item.number.end
         written = context.written(start, end)

@@ -86,6 +86,8 @@ def _things_without_verb(
 
     `At P`, `Insert wreck` and below it `rock`: it may belong to the verb, the place or neither.
     """
+    if not draft.prose:
+        return
     text = context.text
     ends = sorted(item_extent(item)[1] for item in items)
     for prose in draft.prose if ends else ():

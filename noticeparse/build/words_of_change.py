@@ -20,6 +20,7 @@ from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, blanked, gather
 
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
+_JOINTS = ("of", "for", "on", "to", "at", "about", "over")
 _CHANGE_OF = re.compile(
     r"\b(?P<change>insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation"
     r"|replacement|substitution|establishment|reestablishment|re-establishment|discontinuance"
@@ -28,7 +29,7 @@ _CHANGE_OF = re.compile(
     r"|(?<!vertical )(?<!horizontal )(?<!safe )clearance"
     r"|lighting|search|searches|hunt|survey|surveys|surveying|investigation|examination"
     r"|inspection|maintenance|repairs?|diving|report|reports|announcement|work|works|operations)"
-    r" (?:of|for|on|to|at|about|over) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",
+    rf" (?:{'|'.join(_JOINTS)}) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",
     re.IGNORECASE,
 )
 _CONTRACTED = re.compile(
@@ -53,7 +54,9 @@ def words_of_change(
     if feature.legend is not None:
         return
     plain = blanked(words.text, _QUOTED)
-    found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
+    found = None
+    if not set(plain.lower().split()).isdisjoint(_JOINTS):
+        found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
     if found is not None:
         yield within(context, "verb-within-words", words, found.span("change"))
     elif (told := _cut_short(plain, item)) is not None:

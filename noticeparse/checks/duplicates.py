@@ -17,8 +17,8 @@ def check_duplicates(notice: Notice) -> Iterator[Trouble]:
         where = tuple((p.lat, p.lon) for p in positions_of(action))
         geometry = action.geometry
         lies = (geometry.relation, geometry.direction, geometry.radius_nm, str(geometry.arc))
-        section = placed.pointer.rpartition("/actions")[0]
-        key = (section, action.verb, action.feature.text.casefold(), where, lies, _told(action))
+        what = (action.verb, action.feature.text.casefold(), _told(action))
+        key = (placed.section, *what, where, lies)
         if key in seen and where:
             values = {"written": action.text}
             yield Trouble("action-duplicate", action.span, [placed.pointer], values, placed.chart)

@@ -27,7 +27,7 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
         for one in positions_of(placed.action)
         if one.label is not None
     }
-    for _, group in groupby(labelled, key=lambda one: one[2].pointer.rpartition("/actions")[0]):
+    for _, group in groupby(labelled, key=lambda one: one[2].section):
         row = list(group)
         if len(row) < _LEAST:
             continue

@@ -91,9 +91,8 @@ def check_come_and_gone(notice: Notice) -> Iterator[Trouble]:
 def _identity(placed: Placed) -> tuple[object, ...]:
     action: Action = placed.action
     feature: Feature = action.feature
-    section = placed.pointer.rpartition("/actions")[0]
     light = feature.light and _state(feature.light)
     depth = feature.depth.value_m if feature.depth else None
     what = (feature.kind, feature.name, feature.legend, repr(light), depth)
     where: list[object] = [*_places(action.geometry)] or [placed.pointer]
-    return (section, *what, *where)
+    return (placed.section, *what, *where)

@@ -28,7 +28,7 @@ def check_places_on_charts(notice: Notice) -> Iterator[Trouble]:
             what = (action.verb, feature.kind, feature.text.casefold())
             found.setdefault(what, []).append(placed)
     for alike in found.values():
-        if len({_section(placed) for placed in alike}) < len(alike):
+        if len({placed.section for placed in alike}) < len(alike):
             continue
         known = alike[0].action.geometry.positions[0]
         for placed in alike[1:]:
@@ -39,10 +39,6 @@ def check_places_on_charts(notice: Notice) -> Iterator[Trouble]:
                     "position-differs-by-chart",
                     position.span, [placed.pointer], values, placed.chart,
                 )  # fmt: skip
-
-
-def _section(placed: Placed) -> str:
-    return placed.pointer.rpartition("/actions")[0]
 
 
 def _agree(first: Position, second: Position) -> bool:

@@ -82,7 +82,7 @@ class SheetSection(NamedTuple):
     def actions(self) -> Iterator[Placed]:
         """The actions, each with its pointer."""
         for index, action in enumerate(self.section.actions):
-            yield Placed(action, f"{self.pointer}/actions/{index}", self.section.chart)
+            yield Placed(action, self.pointer, index, self.section.chart)
 
 
 def sections_of(

@@ -29,14 +29,22 @@ class Placed(NamedTuple):
     """An action and its place in the notice."""
 
     action: Action
-    pointer: str
+    section: str
+    """The JSON Pointer of its chart section."""
+    number: int
+    """Its place among the actions of the section, from 0."""
     chart: str | None
+
+    @property
+    def pointer(self) -> str:
+        """Its own JSON Pointer."""
+        return f"{self.section}/actions/{self.number}"
 
 
 def actions_of(notice: Notice) -> list[Placed]:
     """All actions of a notice, in order."""
     return [
-        Placed(action, f"/charts/{number}/actions/{index}", chart.chart)
+        Placed(action, f"/charts/{number}", index, chart.chart)
         for number, chart in enumerate(notice.charts)
         for index, action in enumerate(chart.actions)
     ]

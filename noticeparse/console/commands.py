@@ -15,7 +15,6 @@ from noticeparse.caution import CAUTION
 from noticeparse.console.outlet import NotWritable, Outlet, ReaderGone, say
 from noticeparse.console.statuses import NOT_READ, READ, WITH_ERRORS
 from noticeparse.console.telling import WHAT_TO_DO
-from noticeparse.intake import as_text
 from noticeparse.patterns import kept_together
 
 if TYPE_CHECKING:
@@ -124,6 +123,7 @@ def charts(files: Sequence[str], settings: Settings) -> int:
 def values(kind: str, texts: Sequence[str], *, form: str) -> int:
     """Write each text of `texts`, read as a position, with its forms or not, a light, a depth."""
     from noticeparse.errors import NoticeParseError
+    from noticeparse.intake import as_text
     from noticeparse.writers.values_out import write_refusal, write_value
 
     read = _reader(kind)

@@ -15,7 +15,6 @@ from noticeparse.console.outlet import say
 from noticeparse.console.outputs import Outputs, Target
 from noticeparse.console.statuses import NOT_READ
 from noticeparse.console.telling import count, told_of
-from noticeparse.intake import STANDARD_INPUT
 from noticeparse.patterns import kept_together
 from noticeparse.writers import Part, Wishes, may_stream
 
@@ -32,6 +31,7 @@ def parse(
     with kept_together("parse.patterns"):
         from noticeparse.console.chart_file import read_chart_file
         from noticeparse.console.session import Session
+        from noticeparse.intake import STANDARD_INPUT
 
     inputs = [
         *(files or [STANDARD_INPUT]),
@@ -93,6 +93,8 @@ def _bulletins(session: Session, forms: Sequence[str], wishes: Wishes) -> Iterat
 
 def _is_input(out: str, file: str) -> bool:
     """Whether an output is an input, which may come in by `<` as well."""
+    from noticeparse.intake import STANDARD_INPUT
+
     try:
         status = os.fstat(sys.stdin.fileno()) if file == STANDARD_INPUT else os.stat(file)
         return os.path.isfile(out) and os.path.samestat(os.stat(out), status)

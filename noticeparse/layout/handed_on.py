@@ -7,15 +7,14 @@ there, such as the titles of columns, is handed on to the layout of the next par
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from typing import NamedTuple
 
 from noticeparse.layout.column.titles import Table
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.positions import Point
 
 
-@dataclass(frozen=True)
-class HandedOn:
+class HandedOn(NamedTuple):
     """What the layout of a part hands on to that of the next; offsets in it mean nothing there."""
 
     furniture: frozenset[str] = frozenset()
@@ -27,7 +26,7 @@ class HandedOn:
     """Whether rows of the open table have named their notices."""
     point_above: Point | None = None
     """The position whose degrees rows of minutes alone go on with."""
-    codes: dict[str, str] = field(default_factory=dict)
+    codes: dict[str, str] = {}
     at_margin: frozenset[str] = frozenset()
     has_numbers: bool = False
     is_by_chart: bool = False
@@ -44,8 +43,8 @@ class HandedOn:
     def behind_a_tear(self) -> HandedOn:
         """The same where the text is cut within something: head and verb above are lost."""
         has_numbers = self.has_numbers and not self.is_by_chart
-        return replace(
-            self, is_torn=True, is_by_chart=False, has_numbers=has_numbers, row_verb=None
+        return self._replace(
+            is_torn=True, is_by_chart=False, has_numbers=has_numbers, row_verb=None
         )
 
 

@@ -154,6 +154,7 @@ class HeadingMark(NamedTuple):
     length: int
 
 
+@lru_cache(maxsize=4096)
 def mark_of_heading(words: str) -> HeadingMark:
     """The mark that is a heading, or ends it: `(TEMPORARY)`, `Quill Sound - Works (T)`."""
     if (status := status_in_words(words)) is not None:

@@ -5,14 +5,14 @@ from __future__ import annotations
 import csv
 import re
 from functools import cache, lru_cache
-from importlib.resources import files
+from pkgutil import get_data
 
 
 @cache
 def _titles() -> dict[str, list[str]]:
-    table = (files("noticeparse") / "vocabulary" / "columns.csv").read_text("utf-8")
+    table = get_data("noticeparse.vocabulary", "columns.csv") or b""
     roles: dict[str, list[str]] = {}
-    for row in csv.DictReader(table.splitlines()):
+    for row in csv.DictReader(table.decode("utf-8").splitlines()):
         for title in row["titles"].split("|"):
             roles.setdefault(title, []).append(row["role"])
     return roles

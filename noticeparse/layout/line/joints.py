@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from functools import lru_cache
 
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.features import has_kind, leads_feature
@@ -123,6 +124,7 @@ def says_of_the_same(words: str) -> bool:
     return plain in _OF_THE_SAME
 
 
+@lru_cache(maxsize=4096)
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()

@@ -111,11 +111,11 @@ def _with_numbers_below(text: str, lines: Sequence[Line]) -> list[Line]:
     found: list[Line] = []
     for line in lines:
         above = found[-1] if found else None
-        told = None
+        end = None
         if above is not None and not (line.is_blank or above.is_blank):
-            told = _NUMBERS.match(text, line.start, line.end + 1)
-        end = _end_of(text, above) if above is not None and told is not None else None
-        if told is None or end is None or (end == "whole" and told["link"] is None):
+            end = _end_of(text, above)
+        told = _NUMBERS.match(text, line.start, line.end + 1) if end is not None else None
+        if told is None or (end == "whole" and told["link"] is None):
             found.append(line)
             continue
         start, stop = told.span("all")

@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-from dataclasses import replace
-
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.column.titles import Cells, Table
@@ -77,8 +75,7 @@ class TableReader:
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
         dropped = frozenset(self._dropped) if self._dropped is not None else None
-        return replace(
-            to,
+        return to._replace(
             table=self.table,
             table_holds_for_all=self._holds_for_all,
             dropped=dropped,
