@@ -75,11 +75,26 @@ def told_by_lines(text: str, lines: Sequence[Line]) -> int:
 def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
     """Verbs that stand between position and feature, or before the position, less the others."""
     balance = 0
+    last: Element | None = None
     for line in lines:
         for index, element in enumerate(line.elements):
-            if element.kind == "verb":
+            if element.kind == "verb" and not index and _goes_on_with(text, last, element):
+                # `in P, Q and R` and below it `insert an area; …`: a line end parts the sentence.
+                balance += int(not any(e.kind in PLACES for e in _clause(line.elements)))
+            elif element.kind == "verb":
                 balance += _told_by_verb(text, line.elements, index)
+        last = line.elements[-1] if line.elements else None
     return balance
+
+
+def _goes_on_with(text: str, last: Element | None, verb: Element) -> bool:
+    """Whether a small verb that opens a line goes on behind the place that ends the line above."""
+    return last is not None and last.kind in PLACES and text[verb.start].islower()
+
+
+def _clause(elements: Sequence[Element]) -> list[Element]:
+    """What stands behind a verb that opens its line, up to the next clause."""
+    return list(takewhile(lambda e: e.kind not in _ENDS, elements[1:]))
 
 
 _ENDS = ("verb", "semicolon")

@@ -12,7 +12,7 @@ from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.editions import opens_with_source
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
-from noticeparse.readers.places import is_connector
+from noticeparse.readers.places import only_relates
 from noticeparse.readers.verbs import canonical_verb
 
 _WORDS_OF_PANEL = 4
@@ -236,7 +236,7 @@ def statement_behind(words: str, *, goes_on: bool) -> int | None:
     for found in matches[-1:] if goes_on else matches:
         rest = words[found.end() :]
         charts = head_kinds(words[: found.end()]) & {"CHART_NUMBER", "INTERNATIONAL"}
-        if charts and found["sign"] == ":" and is_connector(rest):
+        if charts and found["sign"] == ":" and only_relates(rest):
             # `Chart 812 [2044/26]: in the area bounded by P, Q and R insert …`
             return found.end()
         if opening_kind(rest) in _OF_A_HEAD:

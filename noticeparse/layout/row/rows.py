@@ -160,7 +160,7 @@ class RowReader:
             if role not in _NOT_OF_ITEM
             for e in cell
             if role != "quality" or (e.start, e.end) in item.tail
-        )
+        ) or sorted((e.start, e.end) for cell in cells.values() for e in cell)
         self.items.append(item)
 
     def _words(self, elements: list[Element]) -> str:
