@@ -10,7 +10,7 @@ from typing import NamedTuple
 from noticeparse.context import Context
 from noticeparse.findings import Located
 from noticeparse.layout.line.elements import Line
-from noticeparse.layout.opening.recognise import says_unchanged
+from noticeparse.layout.opening.charts_aside import says_unchanged
 from noticeparse.readers.codes import read_codes
 from noticeparse.readers.dates import full_year, read_date
 from noticeparse.readers.editions import LineWords, read_line_words

@@ -26,13 +26,13 @@ from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
 from noticeparse.layout.opening.bare_heads import with_bare_heads
 from noticeparse.layout.opening.before_numbers import opens_with_no_chart
+from noticeparse.layout.opening.charts_aside import says_unchanged
 from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.opening.notice_kinds import explains_signs
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_lost_head, notice_opening
 from noticeparse.layout.opening.recognise import (
     has_star,
     is_head_of_card,
-    says_unchanged,
 )
 from noticeparse.layout.place.numbered_places import with_numbers_of_places
 from noticeparse.layout.table.text_column import TextColumnReader

@@ -12,7 +12,8 @@ from functools import cache, lru_cache
 
 from noticeparse import grammar
 from noticeparse.readers.cancelled import number_text, read_cancelled
-from noticeparse.readers.chart_joints import JOINTS, UNSURE, is_alike, is_joined, range_between
+from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
+from noticeparse.readers.chart_numbers import next_chart, part_of_number, tell_of_no_chart
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.head_values import (
     ChartHead,
@@ -72,6 +73,7 @@ def read_head(text: str, near: int | None) -> Head:
     shared = ChartHead()
     chart: ChartHead | None = None
     expects_chart = names_several = False
+    text = _BESIDE.sub(lambda found: " " * len(found[0]), text)
     parts, listed = with_list_apart(read_parts(text))
     parts = with_bare_numbers(parts)
     for at, part in enumerate(parts):
@@ -87,15 +89,16 @@ def read_head(text: str, near: int | None) -> Head:
             or (names_several and is_alike(text, before, part))
             or is_joined(parts[max(at - 2, 0) : at + 1], JOINTS)
         ):
-            chart = _next_chart(head, part, names_several=names_several)
-            _part_of_number(head, chart, text, part)
+            chart = next_chart(head, part, names_several=names_several)
+            part_of_number(head, chart, text, part)
             expects_chart = False
         elif kind == "CHART_NUMBER":
-            _figure_left(head, text, before, part)
-            if is_joined(parts[max(at - 2, 0) : at + 1], UNSURE):
-                blame(head, "chart-unread", text[parts[at - 2].start : part.end], part)
+            tell_of_no_chart(head, text, parts[max(at - 2, 0) : at + 1], is_listed=names_several)
         elif kind == "COMMA":
             expects_chart = expects_chart or chart is not None
+        elif kind == "PANEL" and before is not None and before.text.lower() in _NOT_ALONE:
+            # `except plan A`, `and plan A`: the panel alone is not what is corrected.
+            blame(head, "chart-head-unread", text[before.start : part.end].strip("()"), part)
         elif kind == "THIS_NOTICE":
             if chart is not None and head.this_notice is not None:
                 # What is said of the chart before another notice of its card.
@@ -115,65 +118,33 @@ def read_head(text: str, near: int | None) -> Head:
             if kind in ("OTHER_WORDS", "STOP", "OTHER"):
                 # `Charts: 1420 [136/26]. 1421 [122/26].` or with a dash between
                 another = names_several and part.text in (".", "-") and chart is not None
-                # `Chart INT 1503 (802)`
-                own = chart is None and part.text == "(" and shared.international is not None
-                expects_chart = another or (own and expects_chart)
+                expects_chart = another or (expects_chart and _leads_to_own(chart, shared, part))
     set_shared(head, parts, near)
     for part in set_listed(head, listed, near):
         _set(head.charts[-1] if head.charts else shared, part, near, head)
-    _unread_brackets(head, text, parts)
+    _unread_words(head, text, parts)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
     _share(head, shared)
     return head
 
 
-def _next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead:
-    """The chart of a number; `802-804` behind `Charts` are two, and perhaps more between."""
-    words = part.text.strip()
-    ends = _RANGE_OF_CHARTS.fullmatch(words) if names_several else None
-    if ends is not None and len(ends[1]) == len(ends[2]) and ends[1] < ends[2]:
-        blame(head, "chart-range", words, part)
-        head.charts.append(ChartHead(chart=ends[1], start=part.start, end=part.end))
-        words = ends[2]
-    head.charts.append(ChartHead(chart=words, start=part.start, end=part.end))
-    return head.charts[-1]
+def _leads_to_own(chart: ChartHead | None, shared: ChartHead, part: HeadPart) -> bool:
+    """Whether a bracket behind an international number leads to that of the chart itself.
+
+    `Chart INT 1503 (802)`
+    """
+    return chart is None and part.text == "(" and shared.international is not None
 
 
-_RANGE_OF_CHARTS = re.compile(r"([0-9]{2,6})-([0-9]{2,6})")
-
-
-# Right behind a number, where it may be the rest of it: `1514.B`, `1514:2`, `1514 bis`.
-_REST = re.compile(r"[_:.][A-Z0-9]{1,2}(?![A-Za-z0-9])| (?:bis|ter|quater)(?![a-z])")
-_LETTER = re.compile(r" [A-Z](?= ?(?:[\[(,;:.]|and(?![a-z])|$))")
-
-
-def _part_of_number(head: Head, chart: ChartHead, text: str, part: HeadPart) -> None:
-    """Tell what may belong to the number of a chart and is not read with it."""
-    if (rest := _REST.match(text, part.end)) is not None:
-        chart.chart = None
-        blame(head, "chart-unread", text[part.start : rest.end()], part)
-    elif (letter := _LETTER.match(text, part.end)) is not None:
-        blame(head, "chart-head-unread", text[part.start : letter.end()], part)
-
-
-def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart) -> None:
-    """A figure right behind the number of a chart: `Chart 8 02`."""
-    if before is None or not head.charts:
-        return
-    if before.text in ("(", "["):
-        blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
-    if before.kind != "CHART_NUMBER":
-        return
-    is_next = head.charts[-1].start == before.start
-    if text[before.end : part.start] != " ":
-        # Wider apart, the numbers stand over columns.
-        if is_next and len(before.text) == len(part.text):
-            blame(head, "chart-head-unread", part.text, part)
-        return
-    if is_next:
-        head.charts[-1].chart = None
-        blame(head, "chart-unread", text[before.start : part.end], part)
+_NOT_ALONE = frozenset("except excepting excluding not without outside bar and &".split())
+_ALL_OTHERS = re.compile(r"\ball (?:the |other )?charts (?:of|in|covering)\b", re.IGNORECASE)
+_BESIDE = re.compile(
+    r"[\[(](?:adjoining|adjacent|neighbou?ring|related|see|see also|cf\.?|formerly|former|old"
+    r"|superseded|replaces) charts? [^()\[\]\n]{1,40}[\])]",
+    re.IGNORECASE,
+)
+"""`Chart 802 (adjoining chart 803)`: the chart in brackets is not corrected."""
 
 
 _SAID_IN_BRACKETS = frozenset(
@@ -181,8 +152,10 @@ _SAID_IN_BRACKETS = frozenset(
 )
 
 
-def _unread_brackets(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
-    """`[3O/26]`: where the notice before stands, but nothing that can be read."""
+def _unread_words(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
+    """Charts told by no number; `[3O/26]`: where the notice before stands, and is not read."""
+    if head.charts and (others := _ALL_OTHERS.search(text)) is not None:
+        blame(head, "chart-unread", others[0], parts[-1])
     for at, part in enumerate(parts):
         if part.text != "[" or not head.charts:
             continue

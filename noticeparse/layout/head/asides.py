@@ -11,8 +11,10 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.head.before_charts import takes_notices_before
 from noticeparse.layout.head.same_items import takes_same_items
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.charts_aside import names_chart_aside
 from noticeparse.layout.opening.notice_kinds import names_no_chart
 from noticeparse.layout.opening.notice_openings import speaks_of_notice
+from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind
 
 _CANCELLED_BY = re.compile(
@@ -59,7 +61,20 @@ def takes_clause(assembly: Assembly, line: Line) -> bool:
         or _takes_previous(assembly, line)
         or takes_notices_before(assembly, line)
         or takes_same_items(assembly, line)
+        or _takes_chart_aside(assembly, line)
     )
+
+
+def _takes_chart_aside(assembly: Assembly, line: Line) -> bool:
+    """Keep a line that names a chart in passing as the source of its notice, or as a remark."""
+    notice = assembly.notice
+    if notice is None or notice.is_radio or not names_chart_aside(assembly.text, line):
+        return False
+    if is_source(assembly.text, line):
+        notice.sources.append((line.elements[0].start, line.elements[-1].end))
+    else:
+        assembly.add_prose(paragraph(assembly.text, line.elements))
+    return True
 
 
 def _takes_previous(assembly: Assembly, line: Line) -> bool:

@@ -163,22 +163,6 @@ def names_charts(text: str, line: Line) -> bool:
     )
 
 
-_UNCHANGED = re.compile(
-    r"chart(?:\(s\)|s?\b)[ A-Z0-9,&/-]{1,80}?"
-    r"(?: ?:| -| had| have| has| is| are| was| were| remains?)?"
-    r" (?:no (?:corrections?|changes?|alterations?|amendments?|notices?)|nothing|nil|none"
-    r"|unchanged|unaffected|not (?:corrected|affected|changed|touched))\b[^0-9\n]{0,60}$",
-    re.IGNORECASE,
-)
-
-
-def says_unchanged(text: str, line: Line) -> bool:
-    """Whether a line says of charts that nothing is corrected: `Chart 813 had no corrections.`."""
-    if line.elements[0].kind != "chart" or line.has("point", "half", "number", "reference"):
-        return False
-    return _UNCHANGED.match(text[line.start : line.end].strip()) is not None
-
-
 def tells_of_charts(passive: str) -> bool:
     """Whether a passive is what is done with charts, not with what they show."""
     return passive.rstrip().lower().endswith("corrected")

@@ -1,0 +1,70 @@
+"""The numbers of charts in a head: what belongs to one, and what may."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.readers.chart_joints import UNSURE, is_joined
+from noticeparse.readers.head_values import ChartHead, Head, HeadPart
+from noticeparse.readers.notices_before import blame
+
+
+def next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead:
+    """The chart of a number; `802-804` behind `Charts` are two, and perhaps more between."""
+    words = part.text.strip()
+    ends = _RANGE_OF_CHARTS.fullmatch(words) if names_several else None
+    if ends is not None and len(ends[1]) == len(ends[2]) and ends[1] < ends[2]:
+        blame(head, "chart-range", words, part)
+        head.charts.append(ChartHead(chart=ends[1], start=part.start, end=part.end))
+        words = ends[2]
+    head.charts.append(ChartHead(chart=words, start=part.start, end=part.end))
+    return head.charts[-1]
+
+
+_RANGE_OF_CHARTS = re.compile(r"([0-9]{2,6})-([0-9]{2,6})")
+
+
+# Right behind a number, where it may be the rest of it: `1514.B`, `1514:2`, `1514 bis`.
+_REST = re.compile(r"[_:.][A-Z0-9]{1,2}(?![A-Za-z0-9])| (?:bis|ter|quater)(?![a-z])")
+_LETTER = re.compile(r" [A-Z](?= ?(?:[\[(,;:.]|and(?![a-z])|$))")
+
+
+def part_of_number(head: Head, chart: ChartHead, text: str, part: HeadPart) -> None:
+    """Tell what may belong to the number of a chart and is not read with it."""
+    if (rest := _REST.match(text, part.end)) is not None:
+        chart.chart = None
+        blame(head, "chart-unread", text[part.start : rest.end()], part)
+    elif (letter := _LETTER.match(text, part.end)) is not None:
+        blame(head, "chart-head-unread", text[part.start : letter.end()], part)
+
+
+def tell_of_no_chart(head: Head, text: str, parts: Sequence[HeadPart], *, is_listed: bool) -> None:
+    """Tell of a number, the last of these parts, that may be a chart and is not read as one."""
+    *others, part = parts
+    before = others[-1] if others else None
+    _figure_left(head, text, before, part)
+    if is_listed and head.charts and before is not None and before.text[-1:] == ")":
+        # `Charts 802 (plan A) 803`
+        blame(head, "chart-unread", part.text, part)
+    if is_joined(parts, UNSURE):
+        blame(head, "chart-unread", text[parts[0].start : part.end], part)
+
+
+def _figure_left(head: Head, text: str, before: HeadPart | None, part: HeadPart) -> None:
+    """A figure right behind the number of a chart: `Chart 8 02`."""
+    if before is None or not head.charts:
+        return
+    if before.text in ("(", "["):
+        blame(head, "chart-head-unread", f"{before.text}{part.text}", part)
+    if before.kind != "CHART_NUMBER":
+        return
+    is_next = head.charts[-1].start == before.start
+    if text[before.end : part.start] != " ":
+        # Wider apart, the numbers stand over columns.
+        if is_next and len(before.text) == len(part.text):
+            blame(head, "chart-head-unread", part.text, part)
+        return
+    if is_next:
+        head.charts[-1].chart = None
+        blame(head, "chart-unread", text[before.start : part.end], part)
