@@ -7,7 +7,7 @@ a quote mark within the quotes of a cell is the cell's own (RFC 4180).
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.drafts import Piece
@@ -15,6 +15,8 @@ from noticeparse.layout.drafts import Piece
 _FEWEST = 4
 """Cells of a row."""
 _TITLES = re.compile(r"^[^,\n]{1,40}(?:,[^,\n]{0,40}){3,40}$", re.MULTILINE)
+_TALLEST = 60
+"""Lines of a cell in quotes."""
 _PLACED = frozenset({"position", "latitude"})
 
 
@@ -25,7 +27,7 @@ def with_bars(text: str) -> tuple[str, list[Piece]]:
         return text, []
     parts, marks, at = [text[: titles.start()]], [], titles.start()
     is_below = True
-    for line in text[titles.start() :].split("\n"):
+    for line in _records(text[titles.start() :].split("\n")):
         is_below = is_below and bool(line.strip())
         signs = list(_signs(line)) if is_below and not line.startswith("#") else []
         # A row of more cells than titles is told as such; one of fewer may leave out the last.
@@ -33,7 +35,8 @@ def with_bars(text: str) -> tuple[str, list[Piece]]:
             told = list(line)
             for one in signs:
                 told[one] = "|" if line[one] == "," else " "
-                marks.append((at + one, at + one + 1))
+                if line[one] != "\n":
+                    marks.append((at + one, at + one + 1))
             line = "".join(told)
         parts.append(line + "\n")
         at += len(line) + 1
@@ -48,19 +51,39 @@ def _are_titles(line: str) -> bool:
     return is_told and {"verb", "feature"} & set(known) != set() and not _PLACED.isdisjoint(known)
 
 
+def _records(lines: Sequence[str]) -> Iterator[str]:
+    """The lines, those that a cell in quotes holds together as one."""
+    at = 0
+    while at < len(lines):
+        end = at + 1
+        while lines[at].count(",") and "\n".join(lines[at:end]).count('"') % 2:
+            end += 1
+            if end > min(len(lines), at + _TALLEST):
+                # The quote is never closed: the line stands alone.
+                end = at + 1
+                break
+        yield "\n".join(lines[at:end])
+        at = end
+
+
 def _signs(line: str) -> Iterator[int]:
-    """The commas that part cells, and the quote marks that only hold a cell together."""
+    """The commas that part cells, the line ends and quote marks that a cell only holds."""
     start = 0
     while start <= len(line):
         end = _end_of_cell(line, start)
         cell = line[start:end]
-        if len(cell) > 1 and cell[0] == '"' == cell[-1] and ("," in cell or '""' in cell[1:-1]):
+        if _is_quoted(cell):
             yield start
-            yield from (start + 1 + one.start() for one in re.finditer('""', cell[1:-1]))
+            yield from (start + 1 + one.start() for one in re.finditer('""|\n', cell[1:-1]))
             yield end - 1
         if end < len(line):
             yield end
         start = end + 1
+
+
+def _is_quoted(cell: str) -> bool:
+    """Whether quote marks hold the whole cell, and are no part of what it says."""
+    return len(cell) > 1 and cell[0] == '"' == cell[-1] and '"' not in cell[1:-1].replace('""', "")
 
 
 def _end_of_cell(line: str, start: int) -> int:
