@@ -77,3 +77,14 @@ def test_numbers_with_a_hyphen_behind_a_chart_are_notices() -> None:
 def test_a_span_of_numbers_is_no_number_and_its_year() -> None:
     index = "INDEX OF CHARTS\n   Chart     Notices\n   805       71-74\n   806       73\n"
     assert entries(index, "index_of_charts") == [("806", [73])]
+
+
+def test_a_notice_right_below_the_title_of_a_part_is_no_entry_of_a_list() -> None:
+    text = (
+        "1. INDEX OF CHARTS\n   Chart 812 ...... 3001\n"
+        "2. NOTICES AND RADIO WARNINGS\n3001/26   QUILL SOUND - Hallam Channel - Depth\n"
+        "Chart 812 [2950/26] WGS84\nInsert\n   rock, least depth 2.6m\n"
+        "        46-00.00S 122-00.00W\n"
+    )
+    (notice,) = parse(text).notices
+    assert (notice.id, [chart.chart for chart in notice.charts]) == ("3001/26", ["812"])

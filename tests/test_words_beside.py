@@ -101,3 +101,31 @@ def test_a_move_under_old_and_new_and_a_wording_with_its_noun() -> None:
     assert [(one.old, one.new) for one in amend.changes] == [("Timber", "Ferry")]
     assert insert.feature.kind == "pilot_boarding_place"
     assert all(one.usable for one in (move, amend, insert))
+
+
+def test_words_below_a_verb_heading_run_on_in_their_own_column() -> None:
+    text = (
+        f"INSERT\n   Wreck, least depth 17m, report-         {P}\n   ed by the pilot cutter\n"
+        "   Obstruction (lost anchor and            46-00.50S,\n"
+        "   chain), least depth 21m                 122-00.00W.\n"
+        f"   Rock, least depth 4.1m, on              {R}\n   the eastern edge of the reef\n"
+        f"   Kelp                                    {P}\n"
+        f"AMEND\n   Light, Oc.6s15m10M, to                  {Q}\n   Oc(2)8s15m12M\n"
+    )
+    told = [(one.feature.kind, len(one.geometry.positions), one.usable) for one in actions(text)]
+    assert told == [
+        ("wreck_least_depth", 1, True),
+        ("obstruction", 1, True),
+        ("rock", 1, True),
+        ("kelp", 1, True),
+        ("light", 1, True),
+    ]
+
+
+def test_the_ends_of_a_move_below_its_words_stay_apart() -> None:
+    (move,) = actions(
+        f"Move    mooring buoy\n        from   {P}\n        to     {Q}\n"
+        "        and its chain too\n"
+    )
+    assert isinstance(move, Move)
+    assert len(move.destination.positions) == 1

@@ -20,6 +20,7 @@ from noticeparse.records.bulletin import Coverage
 
 _NUMBERS_OF_CHARTS = ("CHART_NUMBER", "INTERNATIONAL")
 _CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNORECASE)
+_LONE_FIGURE = re.compile(r"-?[0-9]{1,4}[.,][0-9]{1,2}")
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 
 
@@ -120,6 +121,9 @@ def unread_fault(context: Context, piece: Piece, *, is_action: bool) -> Located:
 def _may_bear(words: str) -> bool:
     """Whether words hold a position, a cancellation, a chart number, or a measure of a feature."""
     if any(line.has("point", "half") for line in read_lines(words)):
+        return True
+    if _LONE_FIGURE.fullmatch(words.strip()):
+        # Of a cell that nobody read: it may be a depth.
         return True
     if _CANCELLED.search(words) and read_numbers(words):
         return True

@@ -15,7 +15,7 @@ from collections.abc import Sequence
 from itertools import takewhile
 
 from noticeparse.layout.evidence import is_complete, lead_index
-from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
@@ -26,8 +26,10 @@ _TALLEST = 40
 """Lines of one item."""
 _LEADS_ON = frozenset("and or with the a an for least".split())
 """Words that nothing ends with, not even before a place."""
-_MAY_LEAD_ON = frozenset("of on in at by".split())
+_MAY_LEAD_ON = frozenset("of on in at by to".split())
 """Words that a place may follow, or more words: `centred on`, `landing on`."""
+_CUT = re.compile(r"(?<=[a-z])-$")
+"""`coni-` above `cal`: a word cut at the end of its line."""
 _OF_SEVERAL = re.compile(
     r"\b(?:joining|connecting|bounded|enclosed|limits|limited|corners|through|between|within"
     r"|positions|points)\b",
@@ -43,7 +45,7 @@ def with_words_whole(text: str, lines: Sequence[Line]) -> list[Line]:
     at = 0
     while at < len(lines):
         count = _height(text, lines, at)
-        made.append(_joined(lines[at : at + count]) if count > 1 else lines[at])
+        made.append(_joined(text, lines[at : at + count]) if count > 1 else lines[at])
         at += count
     return made
 
@@ -51,29 +53,42 @@ def with_words_whole(text: str, lines: Sequence[Line]) -> list[Line]:
 def _height(text: str, lines: Sequence[Line], at: int) -> int:
     """How many lines from one on are an item whose words run on beside its places; else 1."""
     first = lines[at]
-    places = _places(first)
+    places = _places(text, first)
     opens = _opening(first)
     if opens is None or not places or not places[0].gap:
         return 1
     column = _column(first, places[0])
-    words = words_of(text, [e for e in first.elements if e.kind == "words"])
-    height, count, several = 1, 1, False
+    described = first.elements[: len(first.elements) - len(places)]
+    words = words_of(text, [e for e in described if e.kind == "words"])
+    if not words or is_connector(words):
+        return 1
+    height, count, beside = 1, 1, [*places]
     for line in lines[at + 1 : at + _TALLEST]:
-        own = _places(line)
+        own = _places(text, line)
         told = line.elements[: len(line.elements) - len(own)]
         if line.is_blank or (own and abs(_column(line, own[0]) - column) > _SLACK):
             break
         if told:
-            if not _goes_on(text, words, told, has_place=bool(own)):
+            indent = _column(line, told[0])
+            if not opens <= indent < column or "\t" in text[line.start : line.end]:
                 break
-            if not opens < _column(line, told[0]) < column or "\t" in text[line.start : line.end]:
+            breaks_off = _breaks_off(text, words, told)
+            # In a list the next thing stands in the same column.
+            is_more = indent > opens and _is_more(text, words, told, has_place=bool(own))
+            if not (breaks_off or is_more):
                 break
             words = f"{words} {words_of(text, told)}"
             height = count + 1
-            several = several or bool(own)
+            beside += own
         count += 1
     # Places without words below the last words belong to the item in any case.
-    return 1 if several and not _OF_SEVERAL.search(words) else height
+    return 1 if _are_several(beside) and not _OF_SEVERAL.search(words) else height
+
+
+def _are_several(places: Sequence[Element]) -> bool:
+    """Whether places are more than one position, of which the halves may stand on two lines."""
+    kinds = [place.kind for place in places]
+    return kinds.count("point") > 1 or kinds.count("half") > len(("latitude", "longitude"))
 
 
 def _opening(line: Line) -> int | None:
@@ -85,31 +100,46 @@ def _opening(line: Line) -> int | None:
     return _column(line, line.elements[0]) if tells else None
 
 
-def _places(line: Line) -> tuple[Element, ...]:
-    """The positions that end a line."""
-    ends = takewhile(lambda e: e.kind in ("point", "half"), reversed(line.elements))
+def _places(text: str, line: Line) -> tuple[Element, ...]:
+    """The positions that end a line, and the marks between and behind them."""
+    ends = takewhile(lambda e: _is_place(text, e), reversed(line.elements))
     return tuple(ends)[::-1]
 
 
-def _goes_on(text: str, above: str, told: Sequence[Element], *, has_place: bool) -> bool:
-    """Whether words at the beginning of a line are more of the description above."""
-    if any(e.kind != "words" for e in told) or is_connector(words := words_of(text, told)):
+def _is_place(text: str, element: Element) -> bool:
+    return element.kind in ("point", "half") or not has_words(text, element)
+
+
+def _breaks_off(text: str, above: str, told: Sequence[Element]) -> bool:
+    """Whether the words above cannot end there, so that those below go on with them."""
+    if not _are_plain(text, told):
         return False
-    if opens_note(words):
-        return False
-    last = above.split()[-1]
-    leads = leads_feature(words)
-    if _RELATES.match(words) or last in _LEADS_ON or (last in _MAY_LEAD_ON and not leads):
+    words, last = words_of(text, told), above.split()[-1]
+    is_open = above.count("(") > above.count(")") or _CUT.search(above) is not None
+    if is_open or last in _LEADS_ON or _RELATES.match(words):
         return True
-    is_more = not (leads or has_kind(words))
-    return is_more and (has_place or not is_complete(above, is_replacement=False))
+    return last in _MAY_LEAD_ON and (words.startswith("the ") or not leads_feature(words))
+
+
+def _is_more(text: str, above: str, told: Sequence[Element], *, has_place: bool) -> bool:
+    """Whether words that stand in name no thing of their own."""
+    words = words_of(text, told)
+    if not _are_plain(text, told) or leads_feature(words) or has_kind(words):
+        return False
+    return has_place or not is_complete(above, is_replacement=False)
+
+
+def _are_plain(text: str, told: Sequence[Element]) -> bool:
+    """Whether elements are words that do more than lead to a place, and open no note."""
+    words = words_of(text, told)
+    return all(e.kind == "words" for e in told) and not (is_connector(words) or opens_note(words))
 
 
 def _column(line: Line, element: Element) -> int:
     return element.start - line.start
 
 
-def _joined(lines: Sequence[Line]) -> Line:
-    words = [e for line in lines for e in line.elements if e not in _places(line)]
-    places = [e for line in lines for e in _places(line)]
+def _joined(text: str, lines: Sequence[Line]) -> Line:
+    words = [e for line in lines for e in line.elements if e not in _places(text, line)]
+    places = [e for line in lines for e in _places(text, line)]
     return lines[0]._replace(end=lines[-1].end, elements=(*words, *places))

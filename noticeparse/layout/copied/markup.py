@@ -13,6 +13,7 @@ from itertools import pairwise
 
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.copied.exports import with_bars
+from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
 from noticeparse.layout.drafts import Piece
 
 _LEAST = 3
@@ -28,6 +29,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         _stars,
         _quoted_cells,
         with_bars,
+        with_whole_coordinates,
         _tags,
         _led_keys,
         _led_heads,

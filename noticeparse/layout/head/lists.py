@@ -163,7 +163,7 @@ class ListReader:
             if line.is_blank or (not behind_chart and notice_opening(self.text, line) is not None):
                 return False
             if behind_chart:
-                return line.has("verb") and line.has("point", "half")
+                return line.has("verb") and (line.has("point", "half") or line.has_only("verb"))
             behind_chart = line.has("chart") and line.elements[0].kind == "chart"
         return False
 
