@@ -79,3 +79,15 @@ def test_a_bearing_in_degrees_and_a_character_with_stops() -> None:
     assert rock.geometry.offset is not None
     assert (rock.geometry.offset.bearing_deg, rock.geometry.positions[0].via) == (205, "offset")
     assert errors(bulletin) == set()
+
+
+def test_an_announcement_of_corrections_is_no_command() -> None:
+    text = (
+        "NOTICE 31/26\nInner Harbour. New lights.\n"
+        "The lights were renewed on 2 April 2026, and the\nold chimney has gone. "
+        f"Charts are to be corrected as follows.\nInsert a light, F.R:\n     {P}\n"
+        "Chart affected: 820 (last notice 25/26).\n"
+    )
+    bulletin = parse(text)
+    assert [one[:2] for one in told(bulletin)] == [("insert", "light")]
+    assert errors(bulletin) == set()

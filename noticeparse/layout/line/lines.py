@@ -28,6 +28,7 @@ from noticeparse.layout.line.joints import (
     leads_to_place,
     runs_on,
     speaks_of_sheets,
+    tells_of_all_charts,
     verb_of_key,
 )
 from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place_above
@@ -130,6 +131,8 @@ class _LineReader:
             gap = behind_bar or start - last_end >= 2 or text[last_end:start] == "\t"
             behind_bar = False
             kind = KINDS[token]
+            if kind == "passive" and tells_of_all_charts(text, start, end):
+                kind = "words"
             if end - start == 1 and (last_end < 0 or (gap and text[start] == "·")):
                 kind = "bar" if is_bullet(text, start) else kind
             if kind in _RESTRICTED and token != "VERB_THERE":
