@@ -200,7 +200,7 @@ class NoticeBuilder:
                 continue
             self._taken.add(extent)
             if reading.announced:
-                told = (reading.announced, reading.faults, labels, path, head.chart)
+                told = reading.announced, reading.faults, labels, path, head.chart
                 self._lists.add(Listed(item, *told))
                 continue
             reading.faults.extend(strays(self.context, item, self.ref, is_shared=is_shared))

@@ -16,9 +16,12 @@ from noticeparse.records.reference import NoticeRef
 
 _ONE_CHART = re.compile(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
-    r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b",
+    r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b"
+    r"|\((?:on |for )?(?:the )?(?:former|latter|first|second|third|last|other)"
+    r"(?: (?:chart|sheet))?(?: only| alone)?\)",
     re.I,
 )
+_MAY_TELL = re.compile(r"chart|\(", re.I)
 _APART = re.compile(r" {3,80}(?=[^ ])")
 _FIRST_WORDS = 3
 
@@ -56,7 +59,7 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
 def _words_of_one_chart(context: Context, item: Item) -> str | None:
     """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
     pieces = [piece for piece in item.pieces if piece not in (item.charts, item.behind)]
-    if not any("chart" in context.text[start:end].lower() for start, end in pieces):
+    if not any(_MAY_TELL.search(context.text[start:end]) for start, end in pieces):
         return None
     words = context.joined(pieces)
     return words if _ONE_CHART.search(words) else None

@@ -20,6 +20,7 @@ from noticeparse.catalogue import (
     marks,
     measures,
     notices,
+    panels,
     positions,
     rhythms,
     sectors,
@@ -32,7 +33,7 @@ from noticeparse.faults import Entry
 
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry, lights,
-    marks, measures, notices, positions, rhythms, sectors, sheets, tables, texts, years,
+    marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables, texts, years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

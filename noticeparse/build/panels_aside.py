@@ -1,0 +1,57 @@
+"""Items that speak of a plan, panel or inset which their section is not for: `rock (plan B)`.
+
+Where a line between the items does so, `On the plan`, those below it may be of that panel too.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.build.extents import quoting
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.stretch import blanked, gather
+
+_QUOTED = re.compile(r'"[^"]*"')
+_PANEL = r"(?:plan|panel|inset)s?"
+_NAMES_PANEL = re.compile(
+    rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?\)"
+    rf"|\b(?:on|in) (?:the )?{_PANEL}(?: [A-Z0-9]{{1,2}}(?![A-Za-z0-9])|[ ,.]*$)"
+    rf"|, {_PANEL} [A-Z0-9]{{1,2}}(?![A-Za-z0-9])"
+    r"|\bside [A-Z] of the (?:sheet|chart)\b",
+    re.IGNORECASE,
+)
+_IS_PANEL = re.compile(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?")
+
+
+def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | None) -> None:
+    """Give such items of a section an error; `panel` is its own."""
+    above: Piece | None = None
+    for item in items:
+        piece, is_line = _panel_told(context, item)
+        if piece is not None and _is_own(context, piece, panel):
+            piece = None
+        for one in (above, piece):
+            fault = quoting(context, "item-of-one-panel", one) if one is not None else None
+            if fault is not None and fault not in item.faults:
+                item.faults.append(fault)
+        above = piece if is_line and piece is not None else above
+
+
+def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
+    """Where an item names a panel, and whether it does so in a line of its own."""
+    for pieces, is_line in ((item.words, not item.has_place), (item.tail, True)):
+        words = gather(context.text, pieces)
+        plain = blanked(words.text, _QUOTED)
+        told = _NAMES_PANEL.search(plain)
+        if told is None and is_line and not item.has_place:
+            told = _IS_PANEL.fullmatch(plain.strip())
+        if told is not None:
+            return words.extent(told.span()), is_line
+    return None, False
+
+
+def _is_own(context: Context, piece: Piece, panel: str | None) -> bool:
+    """Whether the panel named is that of the section."""
+    return panel is not None and panel.lower() in context.text[slice(*piece)].lower()
