@@ -45,3 +45,18 @@ def test_a_relation_behind_the_chart_belongs_to_the_first_clause() -> None:
     assert (area.geometry.shape, len(area.geometry.positions)) == ("area", 3)
     assert (legend.feature.legend, len(legend.geometry.positions)) == ("Small Craft", 1)
     assert errors(bulletin) == set()
+
+
+def test_a_verb_in_a_column_between_feature_and_place_is_of_its_own_row() -> None:
+    for lead in (" . ", " ........ ", "      "):
+        text = (
+            f"204/26 Quill Sound\nChart 23\nWreck{lead}insert{lead}{P}\nRock{lead}delete{lead}{Q}\n"
+            f"Depth 2.2 m{lead}insert{lead}{R}\n"
+        )
+        bulletin = parse(text)
+        assert told(bulletin) == [
+            ("insert", "wreck", [AT_P]),
+            ("delete", "rock", [AT_Q]),
+            ("insert", "sounding", [AT_R]),
+        ]
+        assert errors(bulletin) == set()

@@ -18,7 +18,7 @@ from noticeparse.readers.features import leads_feature
 from noticeparse.readers.places import read_phrase
 
 _VERBS = ("verb", "passive")
-_MARKS = (":", " -")
+_MARKS = (":", " -", " .")
 # What ends the words of a feature with several places.
 _LISTS = ("joining", "bounded by", "between", "limits")
 # What may follow the verb on its line: where to, or what the feature becomes.
@@ -103,6 +103,9 @@ def _is_marked(text: str, before: Sequence[Element], verb: Element) -> bool:
     if is_order or verb.kind == "passive":
         colon = bool(before) and text[before[-1].start : before[-1].end].rstrip().endswith(":")
         return is_order or colon
+    if verb.gap:
+        # In a column of its own, behind dots or blanks.
+        return True
     return bool(before) and text[before[-1].start : before[-1].end].rstrip().endswith(_MARKS)
 
 
