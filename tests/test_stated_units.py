@@ -83,3 +83,37 @@ def test_other_words_state_no_unit(head: str) -> None:
     bulletin = parse(f"{HEAD}\n{head}\n{ITEM}\n")
     assert bulletin.notices[0].charts[0].depth_unit is None
     assert bulletin.notices[0].charts[0].actions[0].usable
+
+
+# brackets around the unit change nothing; one letter is no unit
+BESIDE = [
+    ("depth 4 (fms)", "fm"),
+    ("depth 4 (fms.)", "fm"),
+    ("depth 4 (fathoms)", "fm"),
+    ("depth 4 (feet)", "ft"),
+    ("depth 4 (metres)", "m"),
+    ("depth 4 f.", None),
+    ("depth 4 f", None),
+]
+IN_UNIT = IN | {"fm": IN["fm_ft"]}
+
+
+@pytest.mark.parametrize(("phrase", "unit"), BESIDE)
+def test_the_unit_beside_a_figure(phrase: str, unit: str | None) -> None:
+    bulletin = parse(f"{HEAD}\nChart 802 [3/26]\nInsert {phrase} 46-00.00S 122-00.00W\n")
+    (action,) = bulletin.notices[0].charts[0].actions
+    assert action.usable is (unit is not None)
+    if unit is not None:
+        assert action.feature.depth is not None
+        assert (action.feature.depth.value_m, action.feature.depth.unit) == (IN_UNIT[unit], unit)
+    else:
+        assert "depth-unit-unread" in {one.code for one in bulletin.findings}
+
+
+@pytest.mark.parametrize("unit", ["fathoms and feet", "feet", "fathoms"])
+def test_the_unit_of_a_list_of_depths_holds_them_all_back(unit: str) -> None:
+    bulletin = parse(
+        f"{HEAD}\nChart 802 [3/26]\nInsert the following depths in {unit}:\n"
+        "3.2 46-00.00S 122-00.00W\n4.1 46-00.10S 122-00.00W\n"
+    )
+    assert not any(one.usable for one in bulletin.notices[0].charts[0].actions)

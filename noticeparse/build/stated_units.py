@@ -9,7 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from noticeparse.build.extents import quoting
+from noticeparse.build.extents import quoting, within
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -19,6 +19,7 @@ from noticeparse.readers.heads import read_parts
 from noticeparse.records.action import Action, Amend, Replace
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.depth import Depth, DepthUnit
+from noticeparse.stretch import gather
 
 _PLAIN = frozenset(
     "note notes nb remark remarks this these the all both each is are a an on in of for shown "
@@ -30,6 +31,10 @@ _SENTENCE = re.compile(r"[^.;]+(?:\.(?=[^ \n])[^.;]*)*")
 _OF_DEPTHS = re.compile(
     r"\b(?:depths?|soundings?|charts?|figures|units?)\b[^.;]{0,80}?\b(?:fathoms|fms?|feet)\b"
     r"(?! (?:from|off|of|above|below|high|wide|long|deep))|\b(?:fathoms|fms)\b(?=\W*$)",
+    re.IGNORECASE,
+)
+_OF_ITEMS = re.compile(
+    r"\b(?:depths|soundings|figures)\b[^.;:]{0,40}\bin (?:fathoms(?: and feet)?|feet)\b",
     re.IGNORECASE,
 )
 _FIGURE = re.compile(r"[0-9½¼¾]")
@@ -60,6 +65,11 @@ def units_unread(
     ]
     if not bare:
         return
+    for item in (item for chart in draft.charts for item in chart.items):
+        # `Insert the following depths in feet:` stands with the first of them alone.
+        phrase = gather(context.text, item.words)
+        if (found := _OF_ITEMS.search(phrase.text)) is not None:
+            yield within(context, "depth-unit-unread", phrase, found.span()), bare
     for piece in (*draft.heading, *(piece for chart in draft.charts for piece in chart.head)):
         if _OF_DEPTHS.search(context.text[slice(*piece)]):
             yield quoting(context, "depth-unit-unread", piece), bare
