@@ -90,7 +90,8 @@ class NoticeBuilder:
         lost = lost_changes(self.context, draft, self.ref, items, charts)
         for fault in (*charts_in_passing(self.context, draft, sections), *lost):
             self._fault(fault, [self.path])
-        for fault, paths in said_of_actions(self.context, draft, self.path, sections, charts):
+        own = (self.context, draft, self.path, self.ref)
+        for fault, paths in said_of_actions(*own, sections, charts):
             self._fault(fault, paths)
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
