@@ -33,7 +33,8 @@ _ACTIVE = re.compile(
 """What somebody has done: `The pilots of the firth have laid a buoy`."""
 _ON_ANOTHER = re.compile(
     r"\bon charts? [0-9][0-9a-z, ]{0,40}[ ,:]+(?:also |please |now )?(?:insert|delete|amend"
-    r"|replace|substitute|expunge|move|add|remove)\b|\b(?:insert|delete|add|remove|amend) the same\b"
+    r"|replace|substitute|expunge|move|add|remove)\b"
+    r"|\b(?:insert|delete|add|remove|amend) the same\b"
 )
 """A command for the charts that words name: `On chart 803 insert the same depth`."""
 _RENAMED = re.compile(

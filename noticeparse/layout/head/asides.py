@@ -44,7 +44,8 @@ _PREVIOUS = re.compile(
 
 _STILL_IN_FORCE = re.compile(
     rf"(?:,? but|,? while|;|,)[ \n](?:(?:the )?notices? )?"
-    rf"(?:{_OTHER_NUMBER}(?:,? and |, )?){{1,9}},? (?:remains?|stays?|continues?|is still|are still) in force\.?\s*$",
+    rf"(?:{_OTHER_NUMBER}(?:,? and |, )?){{1,9}}"
+    r",? (?:remains?|stays?|continues?|is still|are still) in force\.?\s*$",
     re.IGNORECASE,
 )
 """What a line says besides of notices that go on: `… but 2213(T)/26 remains in force`."""
