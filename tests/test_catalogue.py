@@ -29,6 +29,8 @@ BY_MODULE: dict[str, tuple[Entry, ...]] = {
 # Codes of other findings that a bad specimen cannot be without.
 COMPANIONS = {
     "chart-above-or-below": {"chart-not-named"},
+    # The figure itself is read as metres, as where nothing is said.
+    "depth-unit-unread": {"depth-unit-not-stated"},
     # What slides leaves a place over at one end, and a command without one at the other.
     "place-of-neighbour": {"item-without-verb", "item-without-position"},
     # The heading is one fault; each item under it is another, lost one.

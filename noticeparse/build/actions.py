@@ -4,19 +4,16 @@ from __future__ import annotations
 
 from typing import Any, NamedTuple
 
+from noticeparse.build.against import against
 from noticeparse.build.announced import announced_letters, names_by_reference, note_labels
-from noticeparse.build.conditions import conditions
-from noticeparse.build.contradictions import contradictions
-from noticeparse.build.counted_places import counted_places
 from noticeparse.build.doubts import change_within, command_within, is_garbled, lost_brackets
 from noticeparse.build.errata import settled
 from noticeparse.build.extents import item_extent, over, quoting, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
-from noticeparse.build.other_places import places_of_others
+from noticeparse.build.parted_lights import parted_lights
 from noticeparse.build.positions import Labels, scoped, with_quality
 from noticeparse.build.wording import changes_with_original_words, with_original_words
-from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -105,24 +102,13 @@ def read_action(
         # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
-    faults += _against(context, item, phrase, verb, described.feature, geometry)
+    faults += against(context, item, phrase, verb, described.feature, geometry)
+    features = filter(None, (described.feature, described.replacement))
+    faults += parted_lights(context, phrase, features, described.changes)
     faults += garbled + place_faults
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
-
-
-def _against(
-    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
-) -> list[Fault]:
-    """What in the words of an item keeps it from being carried out as it is read."""
-    return [
-        *contradictions(context, item, words, verb, feature, geometry),
-        *conditions(context, item, words, verb, feature),
-        *words_of_change(context, item, words, feature),
-        *places_of_others(context, item, verb),
-        *counted_places(context, item, geometry),
-    ]
 
 
 def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:

@@ -7,14 +7,13 @@ from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.announced import Listed, ListsOfPlaces
-from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
+from noticeparse.build.said_of_actions import said_of_actions
 from noticeparse.build.sections import Section, own_number, without_chart
-from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
@@ -91,9 +90,9 @@ class NoticeBuilder:
         lost = lost_changes(self.context, draft, self.ref, items, charts)
         for fault in (*charts_in_passing(self.context, draft, sections), *lost):
             self._fault(fault, [self.path])
-        unsure = bound_to_one_chart(self.context, draft, sections)
-        for fault in (*unsure, *charts_at_foot(self.context, draft)):
-            self._fault(fault, _actions_below(self.path, charts))
+        own = (self.context, draft, self.path, self.ref)
+        for fault, paths in said_of_actions(*own, sections, charts):
+            self._fault(fault, paths)
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():
@@ -288,12 +287,3 @@ class NoticeBuilder:
         if draft.number_words is not None:
             return draft.start, max([draft.start, *ends])
         return min(starts, default=draft.start), max(ends, default=draft.start)
-
-
-def _actions_below(path: str, charts: list[ChartSection]) -> list[str]:
-    """The JSON Pointers of all actions of the charts of a notice."""
-    return [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, chart in enumerate(charts)
-        for place in range(len(chart.actions))
-    ]

@@ -20,7 +20,7 @@ _DISTANCE_BEFORE = re.compile(
     r"(?<!depth )(?<!depth of )(?<!height )(?<!clearance )(?<!elevation )"
     r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six|a)"
     r"(?: an?)?)"
-    r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m|c|cbls?"
+    r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m|ca?|cbls?"
     r"|km)\.? (?:to the )?$",
     re.IGNORECASE,
 )
@@ -106,4 +106,6 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
             found.relation = RELATIONS[kind]
         is_thence = kind == "to" and text[part.start : part.end].lower().startswith("thence")
         found.kinds.append("thence" if is_thence else kind)
+    # `from the light, P`: whether P is the light's or the feature's own is open.
+    found.is_unclear |= is_reference and after_comma and text.rstrip().endswith(",")
     return is_reference

@@ -31,7 +31,16 @@ _ACTIVE = re.compile(
     r"|withdrawn|taken (?:up|away|down|out|off))(?= (?:an?|the|its|two|three|one|all|both)\b)"
 )
 """What somebody has done: `The pilots of the firth have laid a buoy`."""
-
+_ON_ANOTHER = re.compile(
+    r"\bon charts? [0-9][0-9a-z, ]{0,40}[ ,:]+(?:also |please |now )?(?:insert|delete|amend"
+    r"|replace|substitute|expunge|move|add|remove)\b"
+    r"|\b(?:insert|delete|add|remove|amend) the same\b"
+)
+"""A command for the charts that words name: `On chart 803 insert the same depth`."""
+_RENAMED = re.compile(
+    r"(?P<subject>[^.;:]{3,120}?) (?:is |are |has been |have been )?(?:now )?"
+    r"re-?(?:named|numbered) "
+)
 
 _TO_BE_DONE = re.compile(
     r"(?P<subject>[^.;]{3,160}?) (?:(?:is|are) to (?!be (?:avoided|expected|kept|left|regarded"
@@ -49,7 +58,9 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     passives = [e for e in prose.elements if e.kind == "passive"]
     # What will be done is not yet to be charted.
     told = any(not context.text[e.start : e.end].lower().startswith("will") for e in passives)
-    if _AS_CHART.search(words) or _BREAKS_OFF.search(words):
+    if _AS_CHART.search(words) or _BREAKS_OFF.search(words) or _ON_ANOTHER.search(words):
+        return True
+    if (renamed := _RENAMED.search(words)) is not None and has_kind(renamed["subject"]):
         return True
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
         # A command with a figure as long as a position's, read as prose: a row that broke off.

@@ -10,6 +10,7 @@ from noticeparse.build.corrected import told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.head_doubts import head_doubts
 from noticeparse.build.shared_items import share_items
+from noticeparse.build.told_status import status_told
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
@@ -279,7 +280,7 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
             faults.append(Fault("notice-year-doubtful", *extent, values))
     if ref.status == "permanent":
         said = [mark_of_heading(context.text[slice(*one)]).status for one in draft.heading]
-        told = draft.status or next((one for one in said if one), None)
+        told = draft.status or next(filter(None, said), None) or status_told(context, draft)
         ref = ref.model_copy(update={"status": told or "permanent"})
     return OwnNumber(ref, tuple(faults))
 

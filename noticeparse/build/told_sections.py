@@ -10,6 +10,7 @@ from noticeparse.build.charts_behind import by_charts_behind
 from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.panels_aside import hold_back_of_panels
 from noticeparse.build.sections import Section, SectionReader
+from noticeparse.build.stated_units import set_units
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
@@ -38,6 +39,7 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
     sections = [] if _is_for_none(context, draft) else reader.sections()
     sections = by_charts_behind(context, sections)
     reader.set_datum(sections)
+    set_units(context, draft, sections)
     sections = by_item_charts(context, sections)
     for section in sections:
         hold_back_of_panels(context, section.items, section.head.panel)

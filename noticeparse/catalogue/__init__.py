@@ -17,6 +17,7 @@ from noticeparse.catalogue import (
     files,
     geometry,
     lights,
+    limits,
     marks,
     measures,
     notices,
@@ -32,8 +33,9 @@ from noticeparse.catalogue import (
 from noticeparse.faults import Entry
 
 _SUBJECTS = (
-    actions, changes, chart_lists, clearances, depths, editions, features, files, geometry, lights,
-    marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables, texts, years,
+    actions, changes, chart_lists, clearances, depths, editions, features, files, geometry,
+    lights, limits, marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables,
+    texts, years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

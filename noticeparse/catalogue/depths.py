@@ -261,6 +261,22 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "depth-unit-unread",
+        "error",
+        "`{written}` names a unit of depths and is not read",
+        "a figure in fathoms or feet, read as metres, is another depth",
+        "look at the chart's title for its unit, and take the depths by hand",
+        _PRACTICE,
+        bad=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert depth 8 46-00.00S 122-00.00W\n"
+            "‹The figures on the older print of the chart are fathoms›."
+        ),
+        good=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert depth 8m 46-00.00S 122-00.00W\n"
+            "The figures on the older print of the chart are fathoms."
+        ),
+    ),
+    Entry(
         "depth-unread",
         "error",
         "`{written}` cannot be read as a depth",

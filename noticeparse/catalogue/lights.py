@@ -96,6 +96,13 @@ ENTRIES = (
         good="Fl.R.5s",
     ),
     Entry(
+        "light-letters-apart", "error", "the letters of `{written}` stand apart",
+        "a part of them would be another light: quick for very quick, or one colour of two",
+        "compare with the original notice, and apply the light by hand", _PRACTICE,
+        "Insert light ‹V Q› (3) 5s 46-00.00S 122-00.00W",
+        "Insert light VQ(3) 5s 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "light-look-alike", "warning", "`{written}` has `{letter}`, read as `{read}`",
         "characters that look alike are exchanged in copying; the value may be another",
         "check it against the original notice", _PRACTICE,

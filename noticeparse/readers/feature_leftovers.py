@@ -40,6 +40,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     if behind is not None and is_word:
         yield _fault("feature-words-behind-kind", behind)
     yield from _unread_depths(text, told, has_depth=has_depth)
+    yield from _lone_units(text, told)
     known = kinds().get(kind)
     if known is not None and known.form:
         yield from _letters_behind(text, told)
@@ -76,6 +77,14 @@ def _unread_depths(text: str, told: Told, *, has_depth: bool) -> Iterator[Fault]
         elif behind.role == "unknown" and behind != told.after_head:
             yield _fault("feature-words-unread", behind)
         return
+
+
+def _lone_units(text: str, told: Told) -> Iterator[Fault]:
+    """`depth 6 f.`: fathoms or feet."""
+    for item, behind in pairwise(told.items):
+        is_close = item.role == "depth" and not text[item.end : behind.start].strip()
+        if is_close and behind.text.strip("().").lower() in ("f", "ftm", "ftms", "fth"):
+            yield _fault("depth-unit-unread", item, behind.end, text)
 
 
 def _is_depth_word(item: Item) -> bool:

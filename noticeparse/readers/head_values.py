@@ -94,9 +94,9 @@ def read_datum(text: str) -> Datum:
 def read_unit(text: str) -> DepthUnit:
     """The unit in which a head says that depths are given."""
     words = text.lower()
-    if "fathom" in words:
+    if "fathom" in words or "fm" in words:
         return "fm_ft"
-    return "ft" if "feet" in words else "m"
+    return "ft" if "feet" in words or "ft" in words else "m"
 
 
 def read_panel(text: str) -> str:

@@ -173,7 +173,7 @@ _AT_THE_END = re.compile(
 _WITHIN = re.compile(
     r"(?<![0-9])(?<![0-9] )[(\[](?:T|P|(?i:temporary|preliminary))[)\]](?! ?[/-] ?[0-9])"
     r"|^ ?[(\[](?i:t|p)[)\]]|^ ?(?:-[TP](?= )|[TP]\.(?= [A-Z][a-z]))"
-    r"|^ ?(?i:temporary|preliminary)(?i: notice)?(?=[.:])"
+    r"|^ ?(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013] )"
 )
 
 

@@ -34,6 +34,8 @@ from noticeparse.readers.verbs import canonical_verb, is_told_by_agent
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
 
+_IMPERATIVES = frozenset("insert delete amend replace substitute relocate expunge".split())
+
 
 def is_prose_body(text: str, lines: Sequence[Line]) -> bool:
     """Whether the body of a temporary or preliminary notice is prose: no command stands in it."""
@@ -55,6 +57,10 @@ def _is_command(text: str, line: Line, is_first: bool) -> bool:
             return index == 0
         words = text[following.start : following.end]
         if following.kind == "words" and (following.gap or leads_feature(words)):
+            return True
+        places = [e for e in line.elements[index + 2 :] if e.kind in PLACES]
+        if index == 0 and following.kind == "words" and told.lower() in _IMPERATIVES and places:
+            # `Insert frobnicator in P`: whatever that is, it is to be inserted.
             return True
         if following.kind in ("label", "point"):
             return True

@@ -44,6 +44,13 @@ _PREVIOUS = re.compile(
 """`Preceding notices: chart 37, 2598/26; chart 38, 2577/26.`"""
 
 
+_STILL_IN_FORCE = re.compile(
+    rf"(?:,? but|,? while|;|,)[ \n](?:(?:the )?notices? )?"
+    rf"(?:{_OTHER_NUMBER}(?:,? and |, )?){{1,9}}"
+    r",? (?:remains?|stays?|continues?|is still|are still) in force\.?\s*$",
+    re.IGNORECASE,
+)
+"""What a line says besides of notices that go on: `… but 2213(T)/26 remains in force`."""
 _STOPS = frozenset({"STOP", "COMMA"})
 _OF_CANCELLATION = _STOPS | {"CANCELS"}
 
@@ -115,7 +122,7 @@ def takes_cancellation(assembly: Assembly, line: Line) -> bool:
         return True
     if _takes_of_both(assembly, line):
         return True
-    words = assembly.text[slice(*piece)]
+    words = _STILL_IN_FORCE.sub("", assembly.text[slice(*piece)])
     if opening_kind(words) not in _OF_CANCELLATION or head_kinds(words) - _STOPS != {"CANCELS"}:
         return False
     notice.clauses.append(piece)

@@ -1,0 +1,33 @@
+"""All that the words of an item say against carrying it out as it is read, in order."""
+
+from __future__ import annotations
+
+from noticeparse.build.conditions import conditions
+from noticeparse.build.contradictions import contradictions
+from noticeparse.build.counted_places import counted_places
+from noticeparse.build.distances_left import distances_left
+from noticeparse.build.other_places import places_of_others
+from noticeparse.build.pairs_of_places import pairs_of_places
+from noticeparse.build.words_of_change import words_of_change
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.readers.verbs import Verb
+from noticeparse.records.feature import Feature
+from noticeparse.records.geometry import Geometry
+from noticeparse.stretch import Stretch
+
+
+def against(
+    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
+) -> list[Fault]:
+    """What in the words of an item keeps it from being carried out as it is read."""
+    return [
+        *contradictions(context, item, words, verb, feature, geometry),
+        *conditions(context, item, words, verb, feature),
+        *words_of_change(context, item, words, feature),
+        *places_of_others(context, item, verb),
+        *counted_places(context, item, geometry),
+        *distances_left(context, words),
+        *pairs_of_places(context, item, geometry),
+    ]

@@ -1,0 +1,44 @@
+"""What the words of a notice say of its actions from outside them, with the actions they hit."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.build.charts_at_foot import charts_at_foot
+from noticeparse.build.limits_above import limits_above
+from noticeparse.build.sections import Section
+from noticeparse.build.single_charts import bound_to_one_chart
+from noticeparse.build.stated_units import units_unread
+from noticeparse.build.untold_changes import is_for_charts
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.records.chart import ChartSection
+from noticeparse.records.reference import NoticeRef
+
+
+def said_of_actions(
+    context: Context,
+    draft: NoticeDraft,
+    path: str,
+    number: NoticeRef | None,
+    sections: Sequence[Section],
+    charts: Sequence[ChartSection],
+) -> Iterator[tuple[Fault, list[str]]]:
+    """Faults with the JSON Pointers of the actions that they are about."""
+    below = _actions_below(path, charts)
+    for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
+        yield fault, below
+    yield from units_unread(context, draft, path, charts)
+    yield from limits_above(
+        context, draft, path, sections, charts, is_permanent=is_for_charts(draft, number)
+    )
+
+
+def _actions_below(path: str, charts: Sequence[ChartSection]) -> list[str]:
+    """The JSON Pointers of all actions of the charts of a notice."""
+    return [
+        f"{path}/charts/{index}/actions/{place}"
+        for index, chart in enumerate(charts)
+        for place in range(len(chart.actions))
+    ]

@@ -1,0 +1,29 @@
+"""Finding codes about words beside a command that say how far, or how long, it holds."""
+
+from noticeparse.faults import Entry
+
+_PRACTICE = "common practice, no published source"
+_P = "46-00.00S 122-00.00W"
+
+ENTRIES = (
+    Entry(
+        "item-temporary",
+        "warning",
+        "`{written}`: the command may be temporary",
+        "a chart is corrected in ink for a permanent notice; what soon ends goes on it in pencil",
+        "read in the original notice how long it holds",
+        _PRACTICE,
+        bad=f"Insert port-hand buoy ‹(T)› {_P}",
+        good=f"Insert port-hand buoy {_P}",
+    ),
+    Entry(
+        "verb-limited-above",
+        "error",
+        "`{written}` stands above the command and limits it",
+        "done as it stands it may be done too early, or where it is only told of",
+        "read in the original notice how far it holds, and apply it by hand",
+        _PRACTICE,
+        bad=f"‹Not to be carried out:›\nInsert wreck {_P}",
+        good=f"Insert wreck {_P}",
+    ),
+)

@@ -1,0 +1,65 @@
+"""Changes that stand in remarks: commands for another chart, new names, notices replaced."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from noticeparse.records.reference import NoticeRef
+
+HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
+
+TOLD = [
+    "Note: On chart 803 insert the same depth.",
+    "Note: on charts 803 and 804 also delete the rock.",
+    "Remark: port-hand buoy No 4 renamed No 6.",
+    "Remark: port-hand buoy No 4 has been renumbered No 6.",
+]
+
+
+@pytest.mark.parametrize("remark", TOLD)
+def test_a_change_in_a_remark_is_told(remark: str) -> None:
+    bulletin = parse(f"{HEAD}Insert depth 4 {P}\n{remark}\n")
+    errors = [one.code for one in bulletin.findings if one.severity == "error"]
+    assert errors
+    assert set(errors) <= {"sentence-unread", "change-without-place", "chart-in-passing"}
+    assert bulletin.notices[0].charts[0].actions[0].usable
+
+
+UNTOLD = [
+    "Note: The survey of chart 803 is of 1998.",
+    "Remark: the sound was named by its surveyor.",
+]
+
+
+@pytest.mark.parametrize("remark", UNTOLD)
+def test_other_remarks_are_no_change(remark: str) -> None:
+    bulletin = parse(f"{HEAD}Insert depth 4 {P}\n{remark}\n")
+    assert not [one for one in bulletin.findings if one.severity == "error"]
+
+
+REPLACED = [
+    "This notice replaces 9(T)/26.",
+    "This notice replaces 9(T)/26 but 10(T)/26 remains in force.",
+    "This notice replaces Notice 9(T)/26, while notices 10(T)/26 and 11(T)/26 are still in force.",
+]
+
+
+@pytest.mark.parametrize("sentence", REPLACED)
+def test_a_notice_that_is_replaced_is_cancelled(sentence: str) -> None:
+    (notice,) = parse(f"{HEAD}Insert depth 4 {P}\n{sentence}\n").notices
+    assert notice.cancels == [NoticeRef(number=9, year=2026, status="temporary")]
+    assert [one.feature.text for one in notice.charts[0].actions] == ["depth 4"]
+    assert not [one for one in notice.findings if one.severity != "info"]
+
+
+def test_a_command_in_a_temporary_notice_is_an_action_below_a_sentence() -> None:
+    bulletin = parse(
+        f"12(T)/26 Quill Sound.\nChart 802\nThe light at {P} is temporarily extinguished.\n"
+        f"Insert frobnicator, centred on {Q}, radius 0.5M\n"
+    )
+    (action,) = bulletin.notices[0].charts[0].actions
+    assert (action.verb, action.geometry.shape) == ("insert", "circle")
+    # What the sentence tells goes into no action, and is told.
+    assert "item-without-verb" in {one.code for one in bulletin.findings}
