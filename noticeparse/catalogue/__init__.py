@@ -26,13 +26,15 @@ from noticeparse.catalogue import (
     sheets,
     tables,
     texts,
+    turns,
     years,
 )
 from noticeparse.faults import Entry
 
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry, lights,
-    marks, measures, notices, positions, rhythms, sectors, sheets, tables, texts, years,
+    marks, measures, notices, positions, rhythms, sectors, sheets, tables, texts, turns,
+    years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

@@ -14,21 +14,22 @@ from noticeparse.layout.line.elements import Line
 
 _LONE = re.compile(
     r"- ?(?P<dashed>[0-9]{1,4}) ?-|\[ ?(?P<square>[0-9]{1,4}) ?\]|\( ?(?P<round>[0-9]{1,4}) ?\)"
-    r"|[0-9]{1,3}\.(?P<parted>[0-9]{1,3})|(?P<bare>[0-9]{1,4})"
+    r"|[Ss]heet (?P<sheet>[0-9]{1,4})|[0-9]{1,3}\.(?P<parted>[0-9]{1,3})|(?P<bare>[0-9]{1,4})"
 )
 _FORMS = {
     "dashed": "- page -", "square": "[page]", "round": "(page)", "parted": "part.page",
-    "bare": "page",
+    "bare": "page", "sheet": "sheet page",
 }  # fmt: skip
 _PLAIN = (_FORMS["parted"], _FORMS["bare"])
 """Forms that depths have too."""
+_TOLD = (_FORMS["dashed"], _FORMS["sheet"])
 _INDENT = 10
 """Columns of a bare figure: nearer to the left edge it is no page number."""
 _FAR = 6
 _FAR_PLAIN = 20
 """Lines between two pages, at least; figures of rows stand nearer."""
 _MOST_PAGES = 99
-"""Dashes number a page up to here, wherever they stand; beyond it they may hold a chart."""
+"""`- 4 -` and `Sheet 4` number a page up to here, wherever they stand."""
 _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
 
@@ -60,8 +61,8 @@ class PageNumbers:
         form, page = self._found[index]
         if form in _PLAIN and self._is_of_cell(index):
             return False
-        is_dashed = form == _FORMS["dashed"] and page <= _MOST_PAGES
-        return is_dashed or form in self.forms or self._stands_apart(index, form)
+        is_told = form in _TOLD and page <= _MOST_PAGES
+        return is_told or form in self.forms or self._stands_apart(index, form)
 
     def _is_of_cell(self, index: int) -> bool:
         """Whether a figure is more of the line above: `least depth`, `11`; `802, 803,`, `804`."""
