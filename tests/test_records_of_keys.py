@@ -238,6 +238,15 @@ def test_a_record_without_a_verb_is_whole_below_one_that_opened_with_its_verb(
     assert _sections(text) == expected
 
 
+def test_old_and_new_without_a_verb_are_whole_too() -> None:
+    rows = [("depth 4 m", "depth 5 m", T), ("depth 6 m", "depth 7 m", U)]
+    records = "".join(f"Old: {a}\nNew: {b}\nPosition: {PLACES[c]}\n" for a, b, c in rows)
+    last = _record("", "Delete", "rock", V).lstrip()
+    assert _sections(f"Notice: 211/26\nChart: 640\nAction: Replace\n{records}{last}") == [
+        ("211/26", "640", [("replace", T), ("replace", U), ("delete", V)])
+    ]
+
+
 def test_a_verb_at_the_end_of_each_record_is_that_of_the_record_above_it() -> None:
     rows = [("wreck", T, "Insert"), ("rock", U, "Delete"), ("buoy", V, "Insert")]
     records = [f"Object: {a}\nPosition: {PLACES[b]}\nAction: {c}\n" for a, b, c in rows]

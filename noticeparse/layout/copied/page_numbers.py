@@ -30,6 +30,7 @@ _FAR_PLAIN = 20
 """Lines between two pages, at least; figures of rows stand nearer."""
 _MOST_PAGES = 99
 """`- 4 -` and `Sheet 4` number a page up to here, wherever they stand."""
+_LONGEST = 20
 _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
 
@@ -111,7 +112,9 @@ def goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
 def _lone_figures(text: str, lines: Sequence[Line]) -> list[tuple[int, tuple[str, int]]]:
     found = []
     for index, line in enumerate(lines):
-        match = None if line.is_blank else _LONE.fullmatch(text[line.start : line.end].strip(" |"))
+        if line.is_blank or line.elements[-1].end - line.elements[0].start > _LONGEST:
+            continue
+        match = _LONE.fullmatch(text[line.start : line.end].strip(" |"))
         if match is None or match.lastgroup is None:
             continue
         if match.lastgroup != "bare" or line.elements[0].start - line.start >= _INDENT:

@@ -38,7 +38,7 @@ _LINES_OF_HEADING = 3
 
 def late_opening(text: str, line: Line, below: Sequence[Line]) -> NoticeOpening | None:
     """The number that opens a notice, where a heading and a chart stand below the line."""
-    words = text[line.start : line.end].strip()
+    words = text[line.start : line.end].strip() if below else ""
     found = _LETTERED.fullmatch(words)
     if found is None or not _heading_above_chart(text, below):
         return None

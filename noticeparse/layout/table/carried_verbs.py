@@ -10,7 +10,8 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft
 
 PLACES_OF_RECORD = frozenset("position numbered latitude joining bounded centred old from".split())
-"""Roles of what makes a record whole."""
+"""Roles of what makes a record whole, with those of what stands there."""
+_THINGS = frozenset("feature old new change light depth legend elevation clearance".split())
 
 
 class CarriedVerb:
@@ -23,11 +24,12 @@ class CarriedVerb:
     def note(self, notice: NoticeDraft | None, record: Cells) -> None:
         """Take note of a record at its end, its roles in the order in which they stood."""
         if "verb" in record:
-            roles = [role for role in record if role in ("verb", "feature", *PLACES_OF_RECORD)]
+            roles = [one for one in record if one == "verb" or one in _THINGS | PLACES_OF_RECORD]
             self._notice, self._leads = notice, roles[0] == "verb" and len(roles) > 1
 
     def holds_for(self, notice: NoticeDraft | None, record: Cells) -> bool:
         """Whether a record without a verb is whole, whose verb stands in front of one above."""
         if not self._leads or self._notice is not notice or "verb" in record:
             return False
-        return "feature" in record and not record.keys().isdisjoint(PLACES_OF_RECORD)
+        has_thing = not record.keys().isdisjoint(_THINGS)
+        return has_thing and not record.keys().isdisjoint(PLACES_OF_RECORD)
