@@ -25,9 +25,10 @@ def _depths(text: str) -> list[Decimal | None]:
         (f"Insert   depth                         {P}\n{' ' * 30}12\n"
          f"         depth                         {Q}\n{' ' * 30}13\n", [12, 13]),
         (f"Insert depth\n{' ' * 14}12\n{' ' * 14}{P}\n", [12]),
+        (f"Insert depth\n\n{' ' * 14}12\n{' ' * 14}{P}\n", [12]),
         (f"Insert depth\n{' ' * 14}12.3\n{' ' * 14}{P}\n", [Decimal("12.3")]),
     ],
-    ids=["below the words", "in two rows", "before the place", "with a point"],
+    ids=["below the words", "in two rows", "before the place", "over a blank", "with a point"],
 )  # fmt: skip
 def test_a_depth_that_broke_off_is_no_page(body: str, depths: list[Decimal]) -> None:
     assert _depths(HEAD + body) == depths

@@ -49,10 +49,24 @@ def test_items_below_a_figure_alone_are_doubted(line: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("above", "below"),
+    [(f"{ABOVE}\n", BELOW), (f"{P}  Insert wreck\n", f"{Q}  Delete rock\n")],
+    ids=["behind a blank line", "below words"],
+)
+def test_a_figure_as_long_as_that_of_a_chart_heads_what_stands_right_below(
+    above: str, below: str
+) -> None:
+    bulletin = parse(f"{HEAD}{above}(803)\n{below}")
+    assert "item-below-figure" in codes(bulletin)
+    assert told(bulletin) == [FIRST, SECOND]
+
+
+@pytest.mark.parametrize(
     ("line", "code"),
     [
         ("On 803 and 804", "item-of-other-sheet"),
         ("On 803, Panel B", "item-of-other-sheet"),
+        ("For 2026", "item-of-other-sheet"),
         ("On the adjoining sheet:", "item-of-other-sheet"),
         ("On the larger-scale chart:", "item-of-other-sheet"),
         ("List of Lights", "item-of-book"),
@@ -79,8 +93,10 @@ def test_items_below_another_sheet_or_a_book_are_held(line: str, code: str, gap:
         f"{ABOVE}{BELOW}List of Lights\n",
         f"Insert legend, see the\nList of Lights\n{P}\n{BELOW}",
         f"Insert port-hand buoy No    {P}\n803\n{BELOW}",
+        f"{ABOVE}Light List No 1234\n{BELOW}",
+        f"{ABOVE}On 15 March 2026\n{BELOW}",
     ],
-    ids=["nothing below", "within an item", "a number of the item above"],
+    ids=["nothing below", "within an item", "a number of the item above", "an entry", "a day"],
 )
 def test_lines_that_turn_to_nothing(body: str) -> None:
     found = codes(parse(HEAD + body))

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.layout.copied.page_numbers import awaits_figure
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.line.elements import Line
@@ -22,7 +23,7 @@ _SHEET = re.compile(
     r"(?:(?:and|also|similarly|likewise|further|then),? )?(?:on|for|in) (?:"
     r"(?:the |an? |both |all |each )(?:[a-z-]{2,20} ){0,3}"
     r"(?:charts?|sheets?|plans?|insets?|panels?)"
-    r"|[A-Z]{0,3} ?[0-9]{2,5})(?:[ ,(\[][^.;:\n]{0,40})?[ .:]*",
+    r"|[A-Z]{0,3} ?[0-9]{2,5}(?=[.:]?$|,| and | & | ?[(\[]))(?:[ ,(\[][^.;:\n]{0,40})?[ .:]*",
     re.IGNORECASE,
 )
 _CHANGES = (
@@ -35,12 +36,7 @@ _BOOK = re.compile(
     r"|(?:lights?|radio|buoy) lists?|sailing directions"
     r"|(?:coast|admiralty) pilots?|pilot books?|(?:tide|tidal|distance) tables|radio signals"
     r"|(?:tidal (?:stream )?|routeing )atlas|(?:nautical )?almanacs?|mariner'?s handbook)"
-    r"(?:,? \(?(?:vol(?:ume)?|part|np|book|edition|page|no|[0-9])\b[^.:\n]{0,24})?[ .:]*",
-    re.IGNORECASE,
-)
-_AWAITS = re.compile(
-    r"(?:depths?|no\.?|numbers?|elevation|heights?|range|clearance|radius|every|named?|of|to|by)"
-    r"[ ,:]*$",
+    r"(?:,? \(?(?:vol(?:ume)?|part|np|book|edition|page)\b[^.:\n]{0,24})?[ .:]*",
     re.IGNORECASE,
 )
 _LONGEST = 90
@@ -111,10 +107,8 @@ def _ends(text: str, above: Sequence[Line], turn: Turn) -> bool:
         return turn.code == "item-of-book"
     if above[-1].is_blank or text[last.start : last.end].rstrip().endswith("."):
         return True
-    if last.elements[-1].kind not in PLACES:
-        return False
-    place = next(one for one in last.elements if one.kind in PLACES)
-    return _AWAITS.search(text[last.start : place.start].rstrip()) is None
+    is_placed = last.elements[-1].kind in PLACES or last.elements[0].kind in PLACES
+    return is_placed and not awaits_figure(text, last)
 
 
 def _opens(below: Sequence[Line]) -> bool:

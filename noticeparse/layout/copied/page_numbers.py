@@ -10,11 +10,17 @@ from __future__ import annotations
 import re
 from collections.abc import Container, Sequence
 
+from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Line
 
 _LONE = re.compile(
     r"- ?(?P<dashed>[0-9]{1,4}) ?-|\[ ?(?P<square>[0-9]{1,4}) ?\]|\( ?(?P<round>[0-9]{1,4}) ?\)"
     r"|[Ss]heet (?P<sheet>[0-9]{1,4})|[0-9]{1,3}\.(?P<parted>[0-9]{1,3})|(?P<bare>[0-9]{1,4})"
+)
+_AWAITS = re.compile(
+    r"(?:depths?|no\.?|numbers?|elevation|heights?|range|clearance|radius|every|named?|of|to|by)"
+    r"[ ,:]*$",
+    re.IGNORECASE,
 )
 _FORMS = {
     "dashed": "- page -", "square": "[page]", "round": "(page)", "parted": "part.page",
@@ -62,6 +68,8 @@ class PageNumbers:
         form, page = self._found[index]
         if form in _PLAIN and self._is_of_cell(index):
             return False
+        if form not in _TOLD and form not in self.forms and self._is_awaited(index):
+            return False
         is_told = form in _TOLD and page <= _MOST_PAGES
         return is_told or form in self.forms or self._stands_apart(index, form)
 
@@ -71,15 +79,22 @@ class PageNumbers:
         words = self._text[above.start : above.end].rstrip()
         return words.endswith((",", " and")) or goes_on_with_cell(self._lines, index)
 
+    def _is_awaited(self, index: int) -> bool:
+        """Whether the words above break off before a figure, over a blank line or not."""
+        above = [line for line in self._lines[max(index - 2, 0) : index] if not line.is_blank]
+        return bool(above) and awaits_figure(self._text, above[-1])
+
     def _stands_apart(self, index: int, form: str) -> bool:
         """Whether no line stands right above, or for a figure with marks right below.
 
-        The head of a page may.
+        The head of a page may.  A figure as long as a chart's number stands apart on both sides.
         """
         if index - 1 in self._heads or index + 1 in self._heads:
             return True
         above = index == 0 or self._parts(index - 1)
         below = index + 1 == len(self._lines) or self._parts(index + 1)
+        if self._found[index][1] > _MOST_PAGES:
+            return above and below
         return above or (below and form not in _PLAIN)
 
     def _parts(self, index: int) -> bool:
@@ -93,6 +108,13 @@ class PageNumbers:
             return bool(above)
         first = self._at.get((form, page - 2), [])
         return above[0] < index - _FAR_PLAIN or (bool(first) and first[0] < above[-1] - _FAR)
+
+
+def awaits_figure(text: str, line: Line) -> bool:
+    """Whether the words of a line, before its place or at its end, break off before a figure."""
+    places = [one for one in line.elements if one.kind in PLACES]
+    ends = [line.end, *(place.start for place in places[:1])]
+    return any(_AWAITS.search(text[line.start : end].rstrip()) is not None for end in ends)
 
 
 def goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:

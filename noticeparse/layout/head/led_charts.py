@@ -15,7 +15,8 @@ from noticeparse.layout.line.elements import Line
 _LED = re.compile(
     r"(?:(?:And|Also|Similarly|Likewise|Further|Then),? )?(?:[Oo]n|[Ff]or)"
     r"(?: the (?:[a-z-]{2,20} ){0,3}(?:charts?|sheets?|plans?)(?: no\.?)?,?)?"
-    r" (?P<number>[A-Z]{0,3} ?[0-9]{2,5}[A-Z]?)(?: (?:only|as well|too|also))?"
+    r" (?P<number>(?!(?:19|20)[0-9]{2}\b)[A-Z]{0,3} ?[0-9]{2,5}[A-Z]?)"
+    r"(?: (?:only|as well|too|also))?"
     r"(?: [\[(][^\])]{3,40}[\])])?[ .:]*"
 )
 
