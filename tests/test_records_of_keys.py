@@ -211,3 +211,45 @@ def test_another_notice_before_than_that_of_the_head_is_told() -> None:
     assert chart.previous is not None
     assert chart.previous.number == 2300
     assert codes(bulletin) == {"chart-head-unread"}
+
+
+_FIRST = "Action: Insert\nObject: wreck\nPosition: {T}\nObject: rock\nPosition: {U}\n"
+_LAST = "Object: buoy\nPosition: {V}\n"
+
+
+@pytest.mark.parametrize(
+    ("between", "rest"),
+    [
+        ("Action: Delete\n", ("211/26", "640", [("insert", T), ("insert", U), ("delete", V)])),
+        ("Chart: 641\nPrevious: 187/26\n", ("211/26", "641", [("insert", V)])),
+        ("Charts: 641\nAction: Delete\n", ("211/26", "641", [("delete", V)])),
+        ("Notice: 212/26\nChart: 641\nAction: Delete\n", ("212/26", "641", [("delete", V)])),
+    ],
+    ids=["verb", "chart", "charts", "notice"],
+)
+def test_a_record_without_a_verb_is_whole_below_one_that_opened_with_its_verb(
+    between: str, rest: tuple[str, str, list[tuple[str, str]]]
+) -> None:
+    text = "Notice: 211/26\nChart: 640\n" + (_FIRST + between + _LAST).format(
+        T=PLACES[T], U=PLACES[U], V=PLACES[V]
+    )
+    above = ("211/26", "640", [("insert", T), ("insert", U)])
+    expected = [above, rest] if rest[1] == "641" else [rest]
+    assert _sections(text) == expected
+
+
+def test_old_and_new_without_a_verb_are_whole_too() -> None:
+    rows = [("depth 4 m", "depth 5 m", T), ("depth 6 m", "depth 7 m", U)]
+    records = "".join(f"Old: {a}\nNew: {b}\nPosition: {PLACES[c]}\n" for a, b, c in rows)
+    last = _record("", "Delete", "rock", V).lstrip()
+    assert _sections(f"Notice: 211/26\nChart: 640\nAction: Replace\n{records}{last}") == [
+        ("211/26", "640", [("replace", T), ("replace", U), ("delete", V)])
+    ]
+
+
+def test_a_verb_at_the_end_of_each_record_is_that_of_the_record_above_it() -> None:
+    rows = [("wreck", T, "Insert"), ("rock", U, "Delete"), ("buoy", V, "Insert")]
+    records = [f"Object: {a}\nPosition: {PLACES[b]}\nAction: {c}\n" for a, b, c in rows]
+    assert _sections("Notice: 211/26\nChart: 640\n" + "".join(records)) == [
+        ("211/26", "640", [("insert", T), ("delete", U), ("insert", V)])
+    ]

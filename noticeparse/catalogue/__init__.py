@@ -28,6 +28,7 @@ from noticeparse.catalogue import (
     sheets,
     tables,
     texts,
+    turns,
     years,
 )
 from noticeparse.faults import Entry
@@ -35,7 +36,7 @@ from noticeparse.faults import Entry
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry,
     lights, limits, marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables,
-    texts, years,
+    texts, turns, years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}

@@ -27,9 +27,10 @@ from noticeparse.layout.line.elements import Line, has_words
 from noticeparse.layout.opening.bare_heads import with_bare_heads
 from noticeparse.layout.opening.before_numbers import opens_with_no_chart
 from noticeparse.layout.opening.charts_aside import says_unchanged
+from noticeparse.layout.opening.late_heads import is_lost_head, late_opening
 from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.opening.notice_kinds import explains_signs
-from noticeparse.layout.opening.notice_openings import NoticeOpening, is_lost_head, notice_opening
+from noticeparse.layout.opening.notice_openings import NoticeOpening, notice_opening
 from noticeparse.layout.opening.recognise import (
     has_star,
     is_head_of_card,
@@ -183,7 +184,9 @@ class _Reader(HeadReader):
         if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
             return
         in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
-        opening = notice_opening(self.text, line)
+        may_be_late = in_notice and self.behind_blank
+        further = self.lines[index + 1 : index + 5] if may_be_late else []
+        opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
         if opening is not None:
             self._notice_line(line, opening)
@@ -191,7 +194,7 @@ class _Reader(HeadReader):
             self._notice_line(line, behind)
             if self.assembly.cut.end is None:
                 self.add_heading(heading_before(self.text, line.elements[: behind.at]))
-        elif in_notice and self.behind_blank and is_lost_head(self.text, line, below):
+        elif may_be_late and is_lost_head(self.text, line, further):
             self._end_notice()
             self.layout.left_out.append((line.start, line.end))
         elif self.behind_blank and explains_signs(self.text[line.start : line.end].strip()):

@@ -10,6 +10,7 @@ from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences, is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
+from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
@@ -69,6 +70,7 @@ def cut_section(
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
     lines, entries = without_pages(text, lines)
+    lines, turning, turns = without_turns(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
     tells = any(line.has("passive") for line in body)
     commands = any(line.has("verb") for line in body) or (
@@ -83,5 +85,6 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     give_classes(text, found.items, headings)
-    prose = sorted([*found.prose, *remarks, *entries], key=lambda one: one.pieces)
+    give_turns(text, found.items, turns)
+    prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [one.line for one in headings])

@@ -15,6 +15,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.copied.mail import rows_of_mail
+from noticeparse.layout.copied.page_numbers import PageNumbers, goes_on_with_cell
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
@@ -36,11 +37,11 @@ _FEET = frozenset(
 """How the feet of exports begin."""
 _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
 """`24 rows`, `12 entries`: so do others."""
-_TALLEST = 8
-"""Lines of a row whose cells are wrapped."""
 _LONGEST_TABLE = 60
 """Rows below titles among which a line is looked for."""
 _FAR_RIGHT = 40
+_SHORTEST = 10
+"""Characters of a line that may be said again at each page."""
 _MOST_KNOWN = 1000
 _LINES_OF_PLACE = 5
 """Lines below a place that may tell of several things at it."""
@@ -82,23 +83,25 @@ def find_furniture(
     candidates = {
         index: _shape(text, line) for index, line in enumerate(lines) if _may_be(text, line)
     }
-    marks = {
-        index
-        for index in candidates
-        if _is_mark(text, lines[index]) and not _is_figure_of_cell(text, lines, index)
-    }
-    marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     counts = Counter(candidates.values())
+    heads = {
+        index
+        for index, shape in candidates.items()
+        if counts[shape] > 1 and len(shape) >= _SHORTEST and not has_kind(shape)
+    }
+    pages = PageNumbers(text, lines, heads, known or frozenset())
+    marks = {index for index in candidates if _is_mark(text, lines[index], pages.holds(index))}
+    marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
     marks |= _counted_pages(text, lines, candidates)
     head = _first_head(text, lines) if known is None else 0
     top = {candidates[index] for index in candidates if index < head}
-    shapes = top | (known or set())
+    shapes = top | (known or set()) | pages.forms
     shown = {index for index in candidates if lines[index].row in rows}
     found = marks | shown | rows_of_mail(text, lines, head)
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)
-        if index in marks or is_front or len(shape) < 10:
+        if index in marks or is_front or len(shape) < _SHORTEST:
             continue
         is_known = known is not None and shape in known
         # Rows of bare figures differ in what they say, however alike they look.
@@ -154,7 +157,7 @@ def _goes_on_with_thing(text: str, line: Line) -> bool:
 
 def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
     """Whether a line is a feature at the place above or right below it, however often named."""
-    if _goes_on_with_cell(lines, index):
+    if goes_on_with_cell(lines, index):
         return True
     if not has_kind(text[lines[index].start : lines[index].end]):
         return False
@@ -169,20 +172,6 @@ def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
     return False
 
 
-def _goes_on_with_cell(lines: Sequence[Line], index: int) -> bool:
-    """Whether a line stands in under a cell of the row with a place that it is right below."""
-    indent = lines[index].elements[0].start - lines[index].start
-    for above in reversed(lines[max(index - _TALLEST, 0) : index]):
-        if not indent or above.is_blank:
-            return False
-        starts = {one.start - above.start for one in above.elements if one.gap}
-        if indent not in starts:
-            return False
-        if above.has("point", "half"):
-            return min(starts) < indent or len(starts) > 1
-    return False
-
-
 def _is_row(text: str, lines: Sequence[Line], index: int) -> bool:
     """Whether a line stands right below titles of columns: `5410   1 to 5   77/2026   WGS 84`."""
     for above in reversed(lines[max(index - _LONGEST_TABLE, 0) : index]):
@@ -191,16 +180,6 @@ def _is_row(text: str, lines: Sequence[Line], index: int) -> bool:
         if read_titles(text, above) is not None:
             return True
     return False
-
-
-def _is_figure_of_cell(text: str, lines: Sequence[Line], index: int) -> bool:
-    """Whether a figure is no page number but more of the line above: `least depth`, `11`."""
-    words = text[lines[index].start : lines[index].end].strip()
-    if not words.replace(".", "").isdigit():
-        return False
-    above = text[lines[index - 1].start : lines[index - 1].end].rstrip() if index else ""
-    # `Charts 802, 803,` and below it `804`.
-    return above.endswith((",", " and")) or _goes_on_with_cell(lines, index)
 
 
 def _names_edition(text: str, line: Line) -> bool:
@@ -269,16 +248,20 @@ def _shape(text: str, line: Line) -> str:
     return " ".join(text[line.start : line.end].translate(_FIGURES).lower().split())
 
 
-def _is_mark(text: str, line: Line) -> bool:
-    """Whether a line by itself is a rule, a page number or the mark of a message."""
+def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
+    """Whether a line is a rule, a page number or the mark of a message.
+
+    Of a lone figure its neighbours have told whether it `is_page`.
+    """
     if line.has_only("rule", "bar"):
         return True
+    if is_page is not None:
+        return is_page
     words = read_line_words(text[line.start : line.end].strip(" |"))
     kinds = {kind for kind, _ in words.parts}
     if "PAGE_FIGURE" in kinds:
-        # A lone figure is a page number only away from the text's left edge or in dashes.
-        indent = line.elements[0].start - line.start
-        return indent >= 10 or not words.parts[0][1].strip().isdigit()
+        # At the left edge a lone figure is more than a page number.
+        return not words.parts[0][1].strip().isdigit()
     return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
 
 

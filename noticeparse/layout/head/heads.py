@@ -10,6 +10,7 @@ from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_
 from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail
+from noticeparse.layout.head.led_charts import takes_led_chart
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.goes_on import (
@@ -68,7 +69,12 @@ class HeadReader:
         if self.chart_rows.takes_number(line):
             self.head_is_open = self.chart_rows.leaves_head_open
             return True
-        if not (self.head_is_open and self.assembly.charts) or self.keys.block_is_open:
+        if self.keys.block_is_open:
+            return False
+        if takes_led_chart(self.assembly, line):
+            self.head_is_open = True
+            return True
+        if not (self.head_is_open and self.assembly.charts):
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
 

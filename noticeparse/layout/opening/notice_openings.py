@@ -112,29 +112,6 @@ def _warning_without_year(text: str, line: Line) -> NoticeOpening | None:
     return NoticeOpening(number, len(line.elements) - 1, False, series, True)
 
 
-_LIKE_A_NUMBER = re.compile(
-    r"(?=[^\n]{0,22}[0-9])[(\[]?"
-    r"(?:(?i:notices? to mariners|notice|nm|ntm|n\.m\.|no\.?|temp|serial)[ .:/-]{0,3})?"
-    r"[(\[]?(?:[A-Z&+]{0,3}[ ./-]?\)?) ?[0-9lIO]{1,5}(?![0-9]*[.)] )(?![0-9]*:)"
-)
-_LONGEST_HEAD = 90
-
-
-def is_lost_head(text: str, line: Line, below: Line | None) -> bool:
-    """Whether a line above a chart begins like a notice number, but holds none that can be read.
-
-    Asked of lines that stand behind a blank one: `42(T)26 Port Ellory`.
-    """
-    if below is None or not below.elements or below.elements[0].kind != "chart":
-        return False
-    if line.has("point", "half", "verb", "passive", "chart", "label", "charts_only"):
-        return False
-    words = text[line.start : line.end].strip()
-    if speaks_of_notice(text, line) or "CANCELS" in head_kinds(words):
-        return False
-    return len(words) <= _LONGEST_HEAD and _LIKE_A_NUMBER.match(words) is not None
-
-
 _OPEN_WORDS = frozenset(
     "in of see by with and or the to from for at on under per a an as is was are were that this"
     " which than".split()

@@ -10,6 +10,7 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.sentence.sentences import sentences
+from noticeparse.layout.table.carried_verbs import PLACES_OF_RECORD, CarriedVerb
 from noticeparse.layout.table.row_heads import HEAD_CELLS
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.unchanged import changes_nothing, is_for_information
@@ -54,12 +55,19 @@ def goes_on_with_notice(assembly: Assembly, line: Line, number: Element) -> bool
     return True
 
 
-def opens_record(assembly: Assembly, record: Cells, role: str, key: Element) -> bool:
-    """Whether the key of a notice or chart opens the next record, the one above it being whole.
+def opens_record(
+    assembly: Assembly, record: Cells, role: str, key: Element, carried: CarriedVerb
+) -> bool:
+    """Whether the key of a notice, chart or verb opens the next record, the one above being whole.
 
-    The first record then had the same key above it, as a head.
+    The first record then had the same key above it, as a head; that of a verb within it.
     """
-    if role in record or "verb" not in record or record.keys().isdisjoint(_PLACES):
+    has_verb = carried.holds_for(assembly.notice, record)
+    if role == "verb":
+        return has_verb
+    if not has_verb and "verb" not in record:
+        return False
+    if role in record or record.keys().isdisjoint(PLACES_OF_RECORD):
         return False
     if role == "notice":
         notice = assembly.notice
@@ -73,9 +81,9 @@ def opens_record(assembly: Assembly, record: Cells, role: str, key: Element) -> 
         above = assembly.text[slice(*chart.head[0])]
     else:
         return False
-    return (
-        ":" in above and above.split(":")[0].split() == assembly.words(key).split(":")[0].split()
-    )
+    before, now = (words.split(":")[0].split() for words in (above, assembly.words(key)))
+    # `Chart: 802` above, and now `Charts: 803, 804`.
+    return ":" in above and now in (before, [*before[:-1], f"{before[-1]}s"])
 
 
 def without_statements(

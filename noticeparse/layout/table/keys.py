@@ -30,6 +30,7 @@ from noticeparse.layout.table.beside_items import (
     opens_record,
     without_statements,
 )
+from noticeparse.layout.table.carried_verbs import CarriedVerb
 from noticeparse.layout.table.tables import TableReader
 from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
@@ -51,6 +52,7 @@ class KeyReader:
         self.following: Line | None = None
         """The line below the one that is read."""
         self._block: Cells = {}
+        self._carried = CarriedVerb()
         self._last_role = ""
         self._verb_keys: set[str] = set()
         self._opening = ""
@@ -136,10 +138,11 @@ class KeyReader:
 
     def _ends_record(self, role: str, key: Element) -> bool:
         """Whether a key opens the next record; the one above it then ends."""
-        ends = bool(self._block) and opens_record(self.assembly, self._block, role, key)
+        ends = opens_record(self.assembly, self._block, role, key, self._carried)
         if ends:
             self.end_block()
-        return ends
+        # The line of a notice or chart is read anew; that of a verb is the first of its record.
+        return ends and role != "verb"
 
     def _number(self, key: Element, values: list[Element]) -> Element | None:
         """The number of the notice that a key opens, behind the letters of its office if any."""
@@ -191,7 +194,8 @@ class KeyReader:
             return False
         if not is_below_a_feature(self.text, self.following, is_key=is_key):
             return False
-        values = [e._replace(start=self._behind_mark(e)) for e in values]
+        told = [self.assembly.words(e).lstrip(": ") for e in values]
+        values = [e._replace(start=e.end - len(t)) for e, t in zip(values, told, strict=True)]
         values = [e for e in values if has_words(self.text, e)]
         if not values:
             return False
@@ -202,10 +206,6 @@ class KeyReader:
         self._of_block("verb", verb, [verb])
         self._of_block("feature", verb, values)
         return True
-
-    def _behind_mark(self, element: Element) -> int:
-        words = self.assembly.words(element)
-        return element.end - len(words.lstrip(": "))
 
     def goes_on_with_notice(self, line: Line, number: Element) -> bool:
         """Whether a line that names a notice, and ends the open record, names the same anew."""
@@ -275,7 +275,7 @@ class KeyReader:
         if behind_blank and "chart" not in self._block and "verb" in self._block:
             # The record above is whole and names no chart of its own: this is a head.
             return False
-        if opens_record(self.assembly, self._block, "chart", line.elements[0]):
+        if opens_record(self.assembly, self._block, "chart", line.elements[0], self._carried):
             return False
         values = [e for e in line.elements[1:] if has_words(self.text, e)]
         if len(values) != 1 or not self.assembly.words(line.elements[0]).rstrip().endswith(":"):
@@ -287,6 +287,7 @@ class KeyReader:
         """End the open block of keys: it is one row."""
         block, self._block = self._block, {}
         keys = block.pop("key", [])
+        self._carried.note(self.assembly.notice, block)
         block = settled(self.text, block)
         self._last_role = ""
         if any(block.values()):

@@ -1,0 +1,41 @@
+"""A chart named alone among the items, without a word for one: `Also on 803`.
+
+`On the adjoining sheet, 803:` names it with other words between.
+"""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import ChartDraft
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Line
+
+_LED = re.compile(
+    r"(?:(?:And|Also|Similarly|Likewise|Further|Then),? )?(?:[Oo]n|[Ff]or)"
+    r"(?: the (?:[a-z-]{2,20} ){0,3}(?:charts?|sheets?|plans?)(?: no\.?)?,?)?"
+    r" (?P<number>(?!(?:19|20)[0-9]{2}\b)[A-Z]{0,3} ?[0-9]{2,5}[A-Z]?)"
+    r"(?: (?:only|as well|too|also))?"
+    r"(?: [\[(][^\])]{3,40}[\])])?[ .:]*"
+)
+
+
+def takes_led_chart(assembly: Assembly, line: Line) -> bool:
+    """Open the section of a chart that a line below an item names, and nothing else."""
+    words = assembly.text[line.start : line.end].strip()
+    found = _LED.fullmatch(words) if words[:1].isupper() else None
+    if found is None or not assembly.has_charts or not _ends_item(assembly):
+        return False
+    piece = (line.elements[0].start, line.elements[-1].end)
+    assembly.open_row_chart(ChartDraft([piece], found["number"]))
+    return True
+
+
+def _ends_item(assembly: Assembly) -> bool:
+    """Whether the line above ends with the place of an item, or with a stop."""
+    above = next((line for line in reversed(assembly.body) if not line.is_blank), None)
+    if above is None:
+        return False
+    is_placed = above.elements[-1].kind in PLACES
+    return is_placed or assembly.text[above.start : above.end].rstrip().endswith(".")
