@@ -50,8 +50,8 @@ def test_a_relation_behind_the_chart_belongs_to_the_first_clause() -> None:
 def test_a_verb_in_a_column_between_feature_and_place_is_of_its_own_row() -> None:
     for lead in (" . ", " ........ ", "      "):
         text = (
-            f"204/26 Quill Sound\nChart 23\nWreck{lead}insert{lead}{P}\nRock{lead}delete{lead}{Q}\n"
-            f"Depth 2.2 m{lead}insert{lead}{R}\n"
+            f"204/26 Quill Sound\nChart 23\nWreck{lead}insert{lead}{P}\n"
+            f"Rock{lead}delete{lead}{Q}\nDepth 2.2 m{lead}insert{lead}{R}\n"
         )
         bulletin = parse(text)
         assert told(bulletin) == [
