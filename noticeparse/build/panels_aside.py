@@ -1,6 +1,7 @@
 """Items that speak of a plan, panel or inset which their section is not for: `rock (plan B)`.
 
-Where a line between the items does so, `On the plan`, those below it may be of that panel too.
+Where a line between the items does so, `On the plan`, those below it may be of that panel too; and
+where it holds what only the head of a chart does, they may be of that chart.
 """
 
 from __future__ import annotations
@@ -22,21 +23,42 @@ _NAMES_PANEL = re.compile(
     r"|\bside [A-Z] of the (?:sheet|chart)\b",
     re.IGNORECASE,
 )
+_NAMES_CHART = re.compile(
+    r"\b(?:(?:charts?|sheets?|map) (?:nos?\.? ?)?[A-Z]{0,3}[0-9]|INT [0-9])[^\n]{0,60}?"
+    r"\b(?:WGS|datum|previous|last (?:notice|correct)|prev\b|edition)",
+    re.IGNORECASE,
+)
 _IS_PANEL = re.compile(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?")
 
 
 def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | None) -> None:
     """Give such items of a section an error; `panel` is its own."""
     above: Piece | None = None
+    head: Piece | None = None
     for item in items:
+        if head is not None:
+            _hold(context, item, "item-of-other-sheet", head)
+        head = _head_told(context, item) or head
         piece, is_line = _panel_told(context, item)
         if piece is not None and _is_own(context, piece, panel):
             piece = None
         for one in (above, piece):
-            fault = quoting(context, "item-of-one-panel", one) if one is not None else None
-            if fault is not None and fault not in item.faults:
-                item.faults.append(fault)
+            if one is not None:
+                _hold(context, item, "item-of-one-panel", one)
         above = piece if is_line and piece is not None else above
+
+
+def _hold(context: Context, item: Item, code: str, piece: Piece) -> None:
+    fault = quoting(context, code, piece)
+    if fault not in item.faults:
+        item.faults.append(fault)
+
+
+def _head_told(context: Context, item: Item) -> Piece | None:
+    """Where words behind an item read like the head of a chart that was not taken for one."""
+    words = gather(context.text, item.tail)
+    told = _NAMES_CHART.search(blanked(words.text, _QUOTED))
+    return words.extent(told.span()) if told is not None else None
 
 
 def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:

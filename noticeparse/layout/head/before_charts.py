@@ -21,9 +21,14 @@ _OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP"}
 def leads_to_chart(
     assembly: Assembly, before: Sequence[Element], charts: Sequence[Element]
 ) -> bool:
-    """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`."""
+    """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`.
+
+    The international number of a chart may stand in front of its own: `INT 9512 -- Chart 512`.
+    """
     notice = assembly.notice
     words = assembly.text[before[0].start : before[-1].end].strip()
+    if notice is not None and not notice.is_radio and _is_international(words):
+        return True
     if notice is None or notice.is_radio or not words.endswith(":"):
         return False
     if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
@@ -32,6 +37,11 @@ def leads_to_chart(
     if kinds & {"PREVIOUS", "EDITION"}:
         return True
     return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
+
+
+def _is_international(words: str) -> bool:
+    kinds = head_kinds(words.strip(" -|/:"))
+    return "INTERNATIONAL" in kinds and kinds <= {"INTERNATIONAL", "STOP", "COMMA"}
 
 
 def lists_notices_before(words: str) -> bool:

@@ -103,7 +103,10 @@ class ChartRowReader:
         """Whether a verb stands behind a number that is too long to count items: `802  Insert`."""
         if verb.kind != "verb" or (self.assembly.charts and not self.at_margin):
             return False
-        return len(number) > _COUNTS or any(len(known) <= _COUNTS for known in self.at_margin)
+        if len(number) > _COUNTS or any(len(known) <= _COUNTS for known in self.at_margin):
+            return True
+        # Below another chart of the margin in the same notice; `1  Insert` else counts its items.
+        return any(chart.number in self.at_margin for chart in self.assembly.charts)
 
     def _titled_chart(self, line: Line) -> bool:
         """A chart number that opens a line, with title and edition: `802 - Quill Sound - …`."""
