@@ -8,6 +8,7 @@ off its line, or the chart that the items below are for: `(803)`.
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Container, Sequence
 
 from noticeparse.layout.evidence import PLACES
@@ -103,11 +104,13 @@ class PageNumbers:
     def _counts_on(self, index: int) -> bool:
         """Whether the page before stands well above; of plain figures, with one more above it."""
         form, page = self._found[index]
-        above = [at for at in self._at.get((form, page - 1), []) if at < index - _FAR]
-        if form not in _PLAIN or not above:
-            return bool(above)
+        above = self._at.get((form, page - 1), [])
+        count = bisect_left(above, index - _FAR)
+        if form not in _PLAIN or not count:
+            return bool(count)
         first = self._at.get((form, page - 2), [])
-        return above[0] < index - _FAR_PLAIN or (bool(first) and first[0] < above[-1] - _FAR)
+        last = above[count - 1]
+        return above[0] < index - _FAR_PLAIN or (bool(first) and first[0] < last - _FAR)
 
 
 def awaits_figure(text: str, line: Line) -> bool:
