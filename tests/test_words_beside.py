@@ -129,3 +129,19 @@ def test_the_ends_of_a_move_below_its_words_stay_apart() -> None:
     )
     assert isinstance(move, Move)
     assert len(move.destination.positions) == 1
+
+
+def test_corners_in_a_grid_within_a_list_belong_to_the_thing_above() -> None:
+    text = (
+        "To insert  anchorage area, bounded by:\n"
+        "              +-----+--------------+---------------+\n"
+        "              | (a) |  46-00.00S.  |  122-00.00W.  |\n"
+        "              | (b) |  46-00.50S.  |  122-00.00W.  |\n"
+        "              | (c) |  46-00.10S.  |  122-00.20W.  |\n"
+        "              +-----+--------------+---------------+\n"
+        f"           mooring buoy                     {P}\n"
+    )
+    area, buoy = actions(text)
+    assert (area.geometry.shape, len(area.geometry.positions)) == ("area", 3)
+    assert (buoy.feature.kind, len(buoy.geometry.positions)) == ("buoy_mooring", 1)
+    assert all(one.usable for one in (area, buoy))

@@ -14,6 +14,7 @@ from noticeparse.build.stated_units import set_units
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.opening.notice_kinds import is_for_none
 from noticeparse.records.reference import NoticeRef
 
 _FOR_NONE = re.compile(
@@ -49,7 +50,7 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
 
 def _is_for_none(context: Context, draft: NoticeDraft) -> bool:
     """Whether a notice whose heading alone names charts says that it is for none of them."""
-    if draft.is_for_none and not draft.charts:
+    if is_for_none(context.text, draft) and not draft.charts:
         return True
     if draft.charts or not draft.heading:
         return False

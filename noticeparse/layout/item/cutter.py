@@ -72,7 +72,7 @@ class Cutter(OpenItem):
             self.heed_no_change(line)
         lead = lead_index(line)
         for index, element in enumerate(elements):
-            following = elements[index + 1] if index + 1 < len(elements) else None
+            following = next((e for e in elements[index + 1 :] if e.kind != "bar"), None)
             opens = index <= lead
             lost = self._lost_verb_end(line, index) if element.kind == "words" else None
             if lost is not None:

@@ -51,5 +51,4 @@ def is_for_none(text: str, notice: NoticeDraft | None) -> bool:
     """Whether a notice is for no chart, by a line of its own or by its heading."""
     if notice is None:
         return False
-    notice.is_for_none |= any(_is_headed_so(text[slice(*one)]) for one in notice.heading)
-    return notice.is_for_none
+    return notice.is_for_none or any(_is_headed_so(text[slice(*one)]) for one in notice.heading)
