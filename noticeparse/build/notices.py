@@ -12,7 +12,7 @@ from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
-from noticeparse.build.said_of_actions import said_of_actions
+from noticeparse.build.said_of_actions import chart_of, said_of_actions
 from noticeparse.build.sections import Section, own_number, without_chart
 from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
@@ -92,7 +92,7 @@ class NoticeBuilder:
             self._fault(fault, [self.path])
         own = (self.context, draft, self.path, self.ref)
         for fault, paths in said_of_actions(*own, sections, charts):
-            self._fault(fault, paths)
+            self._fault(fault, paths, chart_of(paths, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
         for piece, path in self._passed_over.items():

@@ -35,6 +35,12 @@ def said_of_actions(
     )
 
 
+def chart_of(paths: Sequence[str], charts: Sequence[ChartSection]) -> str | None:
+    """The chart that all of these actions are for, or None where there are several."""
+    sections = {int(path.split("/")[4]) for path in paths}
+    return charts[sections.pop()].chart if len(sections) == 1 else None
+
+
 def _actions_below(path: str, charts: Sequence[ChartSection]) -> list[str]:
     """The JSON Pointers of all actions of the charts of a notice."""
     return [
