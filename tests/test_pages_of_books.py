@@ -18,7 +18,7 @@ ENTRIES = [
 
 @pytest.mark.parametrize("entry", ENTRIES)
 def test_an_entry_of_a_book_commands_nothing(entry: str) -> None:
-    bulletin = parse(f"74/26   COAST PILOT, SECOND EDITION\n{entry}\n")
+    bulletin = parse(f"74/26   TAVRENNE PILOT, SECOND EDITION\n{entry}\n")
     assert actions_of(bulletin) == []
     assert not errors(bulletin)
     assert " ".join(bulletin.notices[0].remarks[0].text.split()) == " ".join(entry.split())

@@ -34,9 +34,9 @@ _BOOK = re.compile(
     rf"{_CHANGES}(?:the )?(?:[a-z'-]{{2,20}} ){{0,3}}?"
     r"(?:lists? of (?:lights?|(?:radio|fog) signals?|beacons|buoys)(?: and fog signals)?"
     r"|(?:lights?|radio|buoy) lists?|sailing directions"
-    r"|(?:coast|admiralty) pilots?|pilot books?|(?:tide|tidal|distance) tables|radio signals"
-    r"|(?:tidal (?:stream )?|routeing )atlas|(?:nautical )?almanacs?|mariner'?s handbook)"
-    r"(?:,? \(?(?:vol(?:ume)?|part|np|book|edition|page)\b[^.:\n]{0,24})?[ .:]*",
+    r"|[a-z'-]{2,20} pilots?|pilot books?|(?:tide|tidal|distance) tables|radio signals"
+    r"|(?:tidal (?:stream )?|routeing )atlas|(?:nautical )?almanacs?|handbooks?(?: [a-z]+){0,3})"
+    r"(?:,? \(?(?:vol(?:ume)?|part|book|edition|page)\b[^.:\n]{0,24})?[ .:]*",
     re.IGNORECASE,
 )
 _LONGEST = 90
