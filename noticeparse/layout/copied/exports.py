@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.column.columns import column_role
+from noticeparse.layout.copied.split_coordinates import with_whole_titles
 from noticeparse.layout.drafts import Piece
 
 _FEWEST = 4
@@ -44,7 +45,7 @@ def with_bars(text: str) -> tuple[str, list[Piece]]:
 
 
 def _are_titles(line: str) -> bool:
-    cells = [cell.strip(' "') for cell in line.split(",")]
+    cells = [cell.strip(' "') for cell in with_whole_titles(line).split(",")]
     roles = [column_role(cell) for cell in cells]
     known = [role for role in roles if role]
     is_told = len(known) >= _FEWEST and len(known) * 5 >= len(roles) * 3

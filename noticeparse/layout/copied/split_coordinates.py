@@ -1,18 +1,20 @@
 """Tables with degrees, minutes and hemisphere in columns of their own: `Lat deg | Lat min | N/S`.
 
 Between the figures the signs are set that the titles stand for, and one title is left for each
-coordinate, so that a row holds its position as it would be written.
+coordinate, so that a row holds its position as it would be written.  Signs part the cells of such
+tables; where only blanks do, the figures stay as they are and give no position.
 """
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import zip_longest
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
 
-_SEP = r"(?P<{0}>[ ]*[\t;|,][ ]*|[ ]{{2,}})"
+_SEP = r"(?P<{0}>[ ]*[\t;|,][ ]*)"
 _AXIS = r"(?:{0}(?:itude)?\.?)"
 _LETTER = r"(?:[ ]?\(?[{0}]\)?)"
 _DEG = r"[ ]?\(?(?:°|deg(?:rees)?\.?|d)\)?"
@@ -33,10 +35,11 @@ def _columns(name: str, axis: str, letters: str) -> str:
 
 _TITLES = re.compile(
     rf"(?P<lat>{_columns('a', 'lat', 'NS')}){_SEP.format('between')}"
-    rf"(?P<lon>{_columns('o', 'long?', 'EW')})(?=[ ]*[\t;|,\n]|[ ]{{2,}}|\Z)",
+    rf"(?P<lon>{_columns('o', 'long?', 'EW')})(?=[ ]*[\t;|,\n]|\Z)",
     re.IGNORECASE,
 )
 _ANY_LETTER = re.compile(r"(?<![A-Za-z])[NSEW](?![A-Za-z/])")
+_DEGREES = re.compile(r"[0-9]{1,3}")
 _FIGURE = re.compile(r"[0-9]{1,3}(?:[.,][0-9]{1,4})?")
 _SIGNS = "°'\""
 
@@ -47,45 +50,48 @@ class _Titles(NamedTuple):
     end: int
     mark: str
     first: int
-    start: int
-    """The column, in figures, at which they begin."""
     counts: tuple[int, int]
     """Cells of each coordinate that hold figures."""
-    letters: tuple[bool, bool]
-    """Whether a cell of its own holds the hemisphere of each."""
+    letters: tuple[str, str]
+    """The letters of which a cell of its own holds one, for each; empty where none does."""
+
+
+def with_whole_titles(line: str) -> str:
+    """A line of titles with one for each coordinate, whatever sign parts its cells."""
+    told = list(line)
+    for found in _TITLES.finditer(line):
+        for at, sign in _of_titles(found):
+            told[at] = sign
+    return "".join(told)
 
 
 def with_whole_coordinates(text: str) -> tuple[str, list[Piece]]:
-    """The text with the cells of each coordinate as one, and where it was changed."""
-    found = _TITLES.search(text) if "deg" in text or "°" in text or " min" in text else None
-    if found is None:
-        return text, []
+    """The text with the cells of each coordinate as one, and where it was changed.
+
+    Cells between commas are parted by bars before.
+    """
     told = list(text)
     marks: list[Piece] = []
-    while found is not None:
-        titles = _titles(text, found)
+    tables = [one for one in _TITLES.finditer(text) if one["between"].strip(" ") != ","]
+    for found, following in zip_longest(tables, tables[1:]):
         for at, sign in _of_titles(found):
             told[at] = sign
-        following = _TITLES.search(text, found.end())
         end = following.start() if following else len(text)
-        for at, sign in _of_rows(text, titles, end):
+        for at, sign in _of_rows(text, _titles(text, found), end):
             told[at] = sign
             marks.append((at, at + 1))
-        found = following
-    return "".join(told), marks
+    return "".join(told) if tables else text, marks
 
 
 def _titles(text: str, found: re.Match[str]) -> _Titles:
-    mark = found["between"].strip(" ") or " "
+    mark = found["between"].strip(" ")
     line_start = text.rfind("\n", 0, found.start()) + 1
-    before = text[line_start : found.start()]
     return _Titles(
         end=found.end(),
         mark=mark,
-        first=before.count(mark) if mark != " " else 0,
-        start=found.start() - line_start,
+        first=text.count(mark, line_start, found.start()),
         counts=(2 + (found["a2"] is not None), 2 + (found["o2"] is not None)),
-        letters=(found["a3"] is not None, found["o3"] is not None),
+        letters=("NS" if found["a3"] else "", "EW" if found["o3"] else ""),
     )
 
 
@@ -99,39 +105,54 @@ def _of_titles(found: re.Match[str]) -> Iterator[tuple[int, str]]:
 
 
 def _of_rows(text: str, titles: _Titles, end: int) -> Iterator[tuple[int, str]]:
-    """What changes in the rows below the titles."""
-    at = text.find("\n", titles.end)
-    while 0 <= at < end:
-        line_end = text.find("\n", at + 1)
+    """What changes in the rows below the titles.
+
+    Behind a blank line, rows may go on, but other lines may stand there that hold such marks.
+    """
+    is_right_below = True
+    at = text.find("\n", titles.end) + 1
+    while 0 < at < end:
+        line_end = text.find("\n", at)
         line_end = len(text) if line_end < 0 else line_end
-        yield from _of_row(text, at + 1, line_end, titles)
-        at = line_end if line_end < len(text) else -1
+        is_right_below = is_right_below and bool(text[at:line_end].strip())
+        for cells in _coordinates(text, at, line_end, titles):
+            if cells.is_whole:
+                yield from cells.signs
+            elif is_right_below:
+                yield from _blanks(text, cells.cells, titles.mark)
+        at = line_end + 1
 
 
-def _of_row(text: str, start: int, end: int, titles: _Titles) -> Iterator[tuple[int, str]]:
-    if titles.mark == " ":
-        cells = [m.span() for m in re.finditer(r"\S+", text[start:end])]
-        cells = [(start + a, start + b) for a, b in cells if a >= titles.start - 2]
-    else:
-        cells, at = [], start
-        for part in text[start:end].split(titles.mark):
-            cells.append((at, at + len(part)))
-            at += len(part) + 1
-        cells = cells[titles.first :]
-    for count, has_letter in zip(titles.counts, titles.letters, strict=True):
-        own, cells = cells[: count + has_letter], cells[count + has_letter :]
-        figures = [text[a:b].strip() for a, b in own[:count]]
-        if len(own) < count + has_letter or not all(map(_FIGURE.fullmatch, figures)):
-            yield from _blanks(text, own, titles.mark)
-            continue
-        for sign, (_, stop) in zip(_SIGNS, own[: count - 1], strict=False):
-            yield stop, sign
-        if has_letter and titles.mark != " ":
-            yield own[count - 1][1], _SIGNS[count - 1]
+class _Coordinate(NamedTuple):
+    """The cells of one coordinate in a row, and the signs that join them where all are told."""
+
+    cells: list[Piece]
+    signs: list[tuple[int, str]]
+    is_whole: bool
 
 
-def _blanks(text: str, cells: list[tuple[int, int]], mark: str) -> Iterator[tuple[int, str]]:
+def _coordinates(text: str, start: int, end: int, titles: _Titles) -> Iterator[_Coordinate]:
+    cells: list[Piece] = []
+    for part in text[start:end].split(titles.mark):
+        cells.append((start, start + len(part)))
+        start += len(part) + 1
+    cells = cells[titles.first :]
+    for count, letters in zip(titles.counts, titles.letters, strict=True):
+        size = count + bool(letters)
+        own, cells = cells[:size], cells[size:]
+        told = [text[a:b].strip() for a, b in own]
+        is_whole = (
+            len(own) == size
+            and _DEGREES.fullmatch(told[0]) is not None
+            and all(map(_FIGURE.fullmatch, told[1:count]))
+            and (not letters or told[-1].upper() in tuple(letters))
+        )
+        signs = [(stop, sign) for (_, stop), sign in zip(own[: size - 1], _SIGNS, strict=False)]
+        yield _Coordinate(own, signs, is_whole)
+
+
+def _blanks(text: str, cells: list[Piece], mark: str) -> Iterator[tuple[int, str]]:
     """Blanks for the marks between cells of which some are empty, or hold no figures."""
-    for _, stop in cells[:-1] if mark != " " else ():
+    for _, stop in cells[:-1]:
         if text[stop : stop + 1] == mark:
             yield stop, " "
