@@ -30,6 +30,7 @@ LAYERS = (
         "collector",
         "chart_math",
         "globe",
+        "packaged",
     ),
     ("patterns",),
     ("text", "grammar"),

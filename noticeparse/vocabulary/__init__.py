@@ -12,9 +12,9 @@ import csv
 import hashlib
 from collections.abc import Iterator, Mapping, Sequence
 from functools import cache, lru_cache
-from pkgutil import get_data
 from typing import NamedTuple
 
+from noticeparse.packaged import packaged
 from noticeparse.version import VERSION
 from noticeparse.vocabulary.codes import Attributes, read_attributes
 from noticeparse.vocabulary.kept import Kept, from_table, keep, read_kept
@@ -87,7 +87,7 @@ def _data(name: str) -> bytes:
 
     Raises FileNotFoundError.
     """
-    return get_data(__name__, f"{name}.csv") or b""
+    return packaged(__name__, f"{name}.csv")
 
 
 def _rows(name: str) -> Iterator[list[str]]:

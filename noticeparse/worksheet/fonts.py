@@ -9,11 +9,11 @@ from __future__ import annotations
 
 from functools import cache
 from io import BytesIO
-from pkgutil import get_data
 
 from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 
+from noticeparse.packaged import packaged
 from noticeparse.writers.quoting import visible
 
 REGULAR = "NoticeparseSans"
@@ -26,10 +26,7 @@ def register() -> frozenset[int]:
     """Make both weights known to reportlab; the code points that both can show."""
     shown: set[int] | None = None
     for name, file in _FILES.items():
-        data = get_data(__package__, f"fonts/{file}")
-        if data is None:
-            raise FileNotFoundError(file)
-        font = TTFont(name, BytesIO(data))
+        font = TTFont(name, BytesIO(packaged(__package__, f"fonts/{file}")))
         pdfmetrics.registerFont(font)
         own = set(font.face.charToGlyph)
         shown = own if shown is None else shown & own

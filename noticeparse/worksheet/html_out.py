@@ -8,9 +8,9 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Iterator, Sequence
 from html import escape
-from pkgutil import get_data
 
 from noticeparse.caution import CAUTION
+from noticeparse.packaged import packaged
 from noticeparse.worksheet.feature_words import Fact
 from noticeparse.worksheet.model import ChartSheet, Line, NoticeBlock, PanelSheet, Told
 from noticeparse.worksheet.places import Place, Where
@@ -25,7 +25,7 @@ TICKS = ("applied", "checked by colleague")
 
 def write_html(sheets: Sequence[ChartSheet]) -> Iterator[str]:
     """The document, piece by piece."""
-    style = (get_data(__package__, "sheet.css") or b"").decode("utf-8")
+    style = packaged(__package__, "sheet.css").decode("utf-8")
     title = _text(f"Work sheet: {', '.join(sheet.name for sheet in sheets)}")
     yield (
         '<!doctype html>\n<html lang="en">\n<head>\n<meta charset="utf-8">\n'

@@ -5,12 +5,13 @@ from __future__ import annotations
 import csv
 import re
 from functools import cache, lru_cache
-from pkgutil import get_data
+
+from noticeparse.packaged import packaged
 
 
 @cache
 def _titles() -> dict[str, list[str]]:
-    table = get_data("noticeparse.vocabulary", "columns.csv") or b""
+    table = packaged("noticeparse.vocabulary", "columns.csv")
     roles: dict[str, list[str]] = {}
     for row in csv.DictReader(table.decode("utf-8").splitlines()):
         for title in row["titles"].split("|"):
