@@ -21,7 +21,7 @@ def quoting(context: Context, code: str, piece: Piece, **values: str) -> Fault:
 def within(
     context: Context, code: str, words: Stretch, span: tuple[int, int], **values: str
 ) -> Fault:
-    """A fault of a span of some words of an item."""
+    """A fault of a span of some words, whose message quotes it."""
     return quoting(context, code, words.extent(span), **values)
 
 

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft
@@ -35,11 +36,7 @@ def head_doubts(
     has_own = any(_OWN_WORD.search(head.text) for head in heads)
     for head in heads:
         for found in _OTHER_WORD.finditer(head.text) if has_own else ():
-            extent = head.extent(found.span())
-            values = {"written": context.written(*extent)}
-            yield Fault("chart-unread", *extent, values), found["number"]
+            yield within(context, "chart-unread", head, found.span()), found["number"]
         undated = _CANCELS.search(head.text)
         if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):
-            extent = head.extent(undated.span())
-            values = {"written": context.written(*extent)}
-            yield Fault("chart-head-unread", *extent, values), None
+            yield within(context, "chart-head-unread", head, undated.span()), None

@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.extents import item_extent, quoting
+from noticeparse.build.pointers import pointed
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -86,12 +87,7 @@ def _overlaps(item: Item, piece: Piece) -> bool:
 
 def _of(path: str, charts: Sequence[ChartSection], starts: Sequence[int]) -> list[str]:
     """The actions whose spans start at these places of the original text."""
-    return [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, chart in enumerate(charts)
-        for place, one in enumerate(chart.actions)
-        if one.span.start in starts
-    ]
+    return [one.pointer for one in pointed(path, charts) if one.action.span.start in starts]
 
 
 def _code(said: str) -> str | None:
@@ -118,14 +114,12 @@ def _is_above(text: str, end: int, starts: set[int]) -> bool:
 def _below(context: Context, end: int, path: str, charts: Sequence[ChartSection]) -> list[str]:
     """The actions behind a place, of the charts that the first of them is for."""
     at = context.repaired.original(end)
-    behind = [one.span.start for chart in charts for one in chart.actions if one.span.start >= at]
-    first = min(behind, default=None)
+    behind = [one for one in pointed(path, charts) if one.action.span.start >= at]
+    first = min((one.action.span.start for one in behind), default=None)
     return [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, chart in enumerate(charts)
-        if any(one.span.start == first for one in chart.actions)
-        for place, one in enumerate(chart.actions)
-        if one.span.start >= at
+        one.pointer
+        for one in behind
+        if any(action.span.start == first for action in one.section.actions)
     ]
 
 

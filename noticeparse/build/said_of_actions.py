@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.limits_above import limits_above
+from noticeparse.build.pointers import pointed
 from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.stated_units import units_unread
@@ -26,7 +27,7 @@ def said_of_actions(
     charts: Sequence[ChartSection],
 ) -> Iterator[tuple[Fault, list[str]]]:
     """Faults with the JSON Pointers of the actions that they are about."""
-    below = _actions_below(path, charts)
+    below = [one.pointer for one in pointed(path, charts)]
     for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
         yield fault, below
     yield from units_unread(context, draft, path, charts)
@@ -39,12 +40,3 @@ def chart_of(paths: Sequence[str], charts: Sequence[ChartSection]) -> str | None
     """The chart that all of these actions are for, or None where there are several."""
     sections = {int(path.split("/")[4]) for path in paths}
     return charts[sections.pop()].chart if len(sections) == 1 else None
-
-
-def _actions_below(path: str, charts: Sequence[ChartSection]) -> list[str]:
-    """The JSON Pointers of all actions of the charts of a notice."""
-    return [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, chart in enumerate(charts)
-        for place in range(len(chart.actions))
-    ]

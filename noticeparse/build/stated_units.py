@@ -10,6 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.extents import quoting, within
+from noticeparse.build.pointers import pointed
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -57,11 +58,9 @@ def units_unread(
 ) -> Iterator[tuple[Fault, list[str]]]:
     """Words of a unit that no chart has taken, with the actions whose depths are bare."""
     bare = [
-        f"{path}/charts/{index}/actions/{place}"
-        for index, section in enumerate(charts)
-        if section.depth_unit is None
-        for place, action in enumerate(section.actions)
-        if _has_bare_depth(action)
+        one.pointer
+        for one in pointed(path, charts)
+        if one.section.depth_unit is None and _has_bare_depth(one.action)
     ]
     if not bare:
         return

@@ -47,16 +47,10 @@ class RowHeads:
     def take_previous(self, cells: Cells) -> None:
         """Give the chart above a record the notice before that the record alone names."""
         told = [] if cells.get("chart") else cells.get("previous", [])
-        charts = self.assembly.charts
+        chart = self.assembly.charts[-1] if self.assembly.charts else None
         is_number = all(e.kind == "number" or self.assembly.words(e).isdigit() for e in told)
-        if (
-            told
-            and is_number
-            and not cells.get("chart")
-            and charts
-            and charts[-1].previous is None
-        ):
-            charts[-1].previous = (told[0].start, told[-1].end)
+        if told and is_number and chart is not None and chart.previous is None:
+            chart.previous = (told[0].start, told[-1].end)
 
     def _takes_head(self, cells: Cells) -> None:
         is_new = self._takes_notice(cells)
