@@ -17,7 +17,7 @@ import pytest
 from hypothesis import HealthCheck, settings
 
 from noticeparse import parse
-from noticeparse.store import VARIABLE
+from noticeparse.store import VARIABLE, folder
 from tests.command import BAD, GOOD
 from tests.week import WEEK
 
@@ -68,6 +68,15 @@ def in_this_process(monkeypatch: pytest.MonkeyPatch) -> None:
         return child.reader_of(kind)(data)
 
     monkeypatch.setattr(apart, "read_apart", read_here)
+
+
+@pytest.fixture
+def cache_folder(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+    """An empty cache folder."""
+    monkeypatch.setenv(VARIABLE, str(tmp_path / "cache"))
+    path = folder()
+    assert path is not None
+    return Path(path)
 
 
 @pytest.fixture

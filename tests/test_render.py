@@ -13,7 +13,8 @@ import noticeparse
 from noticeparse import parse, render
 from noticeparse.records import Finding, Notice
 from noticeparse.testing.generator import ALL, generate
-from tests.canonical_table import DEPTHS, HEADS, ITEMS, UNITS, notice_of, placed
+from tests.canonical_heads import HEADS
+from tests.canonical_items import DEPTHS, ITEMS, UNITS, notice_of, placed
 from tests.comes_back import all_actions, assert_comes_back, usable
 from tests.corpus_files import CORPUS, name_of
 

@@ -14,31 +14,20 @@ from pathlib import Path
 import pytest
 from lark import Lark
 
-from noticeparse import grammar, patterns, store
-from noticeparse.grammar.scanner import joined
-from noticeparse.version import VERSION
+from noticeparse import grammar, store
 from tests.command import GOOD
 
 
-@pytest.fixture
-def place(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
-    """An empty cache folder."""
-    monkeypatch.setenv(store.VARIABLE, str(tmp_path / "cache"))
-    folder = store.folder()
-    assert folder is not None
-    return Path(folder)
-
-
-def test_what_is_kept_is_found_again(place: Path) -> None:
+def test_what_is_kept_is_found_again(cache_folder: Path) -> None:
     assert store.read("name", "key") is None
     store.write("name", "key", b"\x00one\ntwo\r\n")
     assert store.read("name", "key") == b"\x00one\ntwo\r\n"
-    assert [path.name for path in place.iterdir()] == ["name"]
+    assert [path.name for path in cache_folder.iterdir()] == ["name"]
 
 
-def test_another_name_or_key_is_a_miss(place: Path) -> None:
+def test_another_name_or_key_is_a_miss(cache_folder: Path) -> None:
     store.write("name", "key", b"one")
-    shutil.copy(place / "name", place / "other")
+    shutil.copy(cache_folder / "name", cache_folder / "other")
     assert store.read("other", "key") is None
     assert store.read("name", "other key") is None
     store.write("name", "other key", b"two")
@@ -46,48 +35,50 @@ def test_another_name_or_key_is_a_miss(place: Path) -> None:
     assert store.read("name", "other key") == b"two"
 
 
-def test_another_form_is_a_miss(place: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_another_form_is_a_miss(cache_folder: Path, monkeypatch: pytest.MonkeyPatch) -> None:
     store.write("name", "key", b"one")
     monkeypatch.setattr(store, "FORM", store.FORM + 1)
     assert store.read("name", "key") is None
 
 
-def test_damage_is_a_miss(place: Path) -> None:
+def test_damage_is_a_miss(cache_folder: Path) -> None:
     store.write("name", "key", b"one two three")
-    whole = (place / "name").read_bytes()
+    whole = (cache_folder / "name").read_bytes()
     for at in range(len(whole)):
-        (place / "name").write_bytes(whole[:at] + bytes([whole[at] ^ 1]) + whole[at + 1 :])
+        (cache_folder / "name").write_bytes(whole[:at] + bytes([whole[at] ^ 1]) + whole[at + 1 :])
         assert store.read("name", "key") is None
-        (place / "name").write_bytes(whole[:at])
+        (cache_folder / "name").write_bytes(whole[:at])
         assert store.read("name", "key") is None
-    (place / "name").write_bytes(whole)
+    (cache_folder / "name").write_bytes(whole)
     assert store.read("name", "key") == b"one two three"
 
 
 @pytest.mark.skipif(os.name == "nt", reason="Windows has other permissions")
-def test_what_others_may_write_is_not_read(place: Path, monkeypatch: pytest.MonkeyPatch) -> None:
+def test_what_others_may_write_is_not_read(
+    cache_folder: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
     store.write("name", "key", b"one")
-    assert (place / "name").stat().st_mode & 0o777 == 0o600
-    assert place.stat().st_mode & 0o777 == 0o700
+    assert (cache_folder / "name").stat().st_mode & 0o777 == 0o600
+    assert cache_folder.stat().st_mode & 0o777 == 0o700
     for mode in (0o620, 0o602):
-        (place / "name").chmod(mode)
+        (cache_folder / "name").chmod(mode)
         assert store.read("name", "key") is None
-    (place / "name").chmod(0o644)
+    (cache_folder / "name").chmod(0o644)
     assert store.read("name", "key") == b"one"
-    (place / "link").symlink_to(place / "name")
+    (cache_folder / "link").symlink_to(cache_folder / "name")
     assert store.read("link", "key") is None
-    os.mkfifo(place / "pipe")
+    os.mkfifo(cache_folder / "pipe")
     assert store.read("pipe", "key") is None
     monkeypatch.setattr(store, "_user", lambda: os.geteuid() + 1)
     assert store.read("name", "key") is None
 
 
 @pytest.mark.skipif(os.name == "nt", reason="Windows has other permissions")
-def test_nothing_is_left_in_a_folder_of_others(place: Path) -> None:
-    place.mkdir(parents=True)
-    place.chmod(0o777)
+def test_nothing_is_left_in_a_folder_of_others(cache_folder: Path) -> None:
+    cache_folder.mkdir(parents=True)
+    cache_folder.chmod(0o777)
     store.write("name", "key", b"one")
-    assert list(place.iterdir()) == []
+    assert list(cache_folder.iterdir()) == []
 
 
 def test_folder_that_cannot_be_made_is_no_trouble(
@@ -100,12 +91,12 @@ def test_folder_that_cannot_be_made_is_no_trouble(
     assert (tmp_path / "file").read_text("utf-8") == "in the way"
 
 
-def test_failing_write_leaves_nothing(place: Path) -> None:
-    (place / "name").mkdir(parents=True)  # a file cannot take the place of a folder
-    place.chmod(0o700)
+def test_failing_write_leaves_nothing(cache_folder: Path) -> None:
+    (cache_folder / "name").mkdir(parents=True)  # a file cannot take the cache_folder of a folder
+    cache_folder.chmod(0o700)
     store.write("name", "key", b"one")
     assert store.read("name", "key") is None
-    assert [path.name for path in place.iterdir()] == ["name"]
+    assert [path.name for path in cache_folder.iterdir()] == ["name"]
 
 
 @pytest.mark.parametrize("value", ["", "0", "off", "OFF", "no"])
@@ -134,7 +125,7 @@ def test_place_where_none_is_chosen(tmp_path: Path, monkeypatch: pytest.MonkeyPa
 
 
 @pytest.fixture
-def grammars(tmp_path: Path, place: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
+def grammars(tmp_path: Path, cache_folder: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     """A copy of the grammar files, which may be changed."""
     copy = tmp_path / "grammars"
     shutil.copytree(str(grammar.folder()), copy)
@@ -182,7 +173,7 @@ def test_changed_grammar_is_read_anew(grammars: Path) -> None:
 
 
 @pytest.mark.parametrize(("file", "start"), [("light", "start"), ("depth", "reading")])
-def test_kept_parser_is_the_one_that_was_built(file: str, start: str, place: Path) -> None:
+def test_kept_parser_is_the_one_that_was_built(file: str, start: str, cache_folder: Path) -> None:
     built, kept = grammar.build(file, start), grammar.build(file, start)
     assert kept is not built
     assert kept.source_path != built.source_path
@@ -199,73 +190,11 @@ def test_kept_parser_is_the_one_that_was_built(file: str, start: str, place: Pat
     assert tables[0] == tables[1]
 
 
-def test_tables_of_another_form_are_worked_out_anew(grammars: Path, place: Path) -> None:
+def test_tables_of_another_form_are_worked_out_anew(grammars: Path, cache_folder: Path) -> None:
     ranges("15/12M")
     store.write("value.ranges.contextual", grammar._key(), json.dumps({"data": {}}).encode())
     assert ranges("15/12M") == ["15", "/", "12", "M"]
     assert len(grammar._built) == 2  # type: ignore[attr-defined]
-
-
-@pytest.mark.parametrize(
-    "file", sorted(path.name.removesuffix(".lark") for path in grammar.folder().iterdir())
-)
-def test_kept_patterns_are_those_that_are_compiled(file: str, place: Path) -> None:
-    start = re.findall(r"(?m)^([a-z][a-z_]*) ?:", grammar.source(file))[0]
-    pattern = joined(grammar.build(file, start).terminals)
-    made = patterns.compiled(pattern, "name")
-    assert (place / "name").is_file()
-    kept = patterns.read("name", pattern)
-    assert kept is not None
-    # Equal patterns have the same code; names of groups are compared beside.
-    assert (kept, kept.groupindex, kept.flags) == (made, made.groupindex, made.flags)
-    assert made == re.compile(pattern)
-
-
-def test_pattern_of_another_python_is_compiled(place: Path) -> None:
-    key = patterns._key("[0-9]+")
-    for head in (b"{}", b"no JSON", b'{"pattern": "a", "flags": 0, "groups": 0, "names": {}}'):
-        store.write("name", key, head + b"\n\x01\x02\x03\x04")
-        assert patterns.compiled("[0-9]+", "name") == re.compile("[0-9]+")
-
-
-def compile_as_a_module(name: str) -> None:
-    """Compile a pattern as a module that is imported in a run of its own."""
-    re.purge()
-    with patterns.kept_together("name"):
-        re.compile(name, re.IGNORECASE)
-
-
-def test_patterns_of_modules_are_kept_together(place: Path) -> None:
-    compile_as_a_module("depths?")
-    compile_as_a_module("heights?")
-    re.purge()
-    with patterns.kept_together("name"):
-        kept = dict(patterns._read_all("name"))
-    assert [key[1] for key in kept] == ["depths?", "heights?"]
-    for (_, pattern, flags), made in kept.items():
-        re.purge()
-        assert made == re.compile(pattern, flags)
-
-
-def test_patterns_of_others_are_not_kept(place: Path) -> None:
-    re.purge()
-    re.compile("soundings?")
-    with patterns.kept_together("name"):
-        pass
-    assert not place.exists()
-
-
-def test_damaged_patterns_of_modules_are_compiled(place: Path) -> None:
-    for body in (b"", b"no JSON", b'[["a", 0, {}, 0, 4]]\n\x01\x02\x03\x04'):
-        store.write("name", patterns._key(VERSION), body)
-        compile_as_a_module("depths?")
-        assert [key[1] for key in patterns._read_all("name")] == ["depths?"]
-
-
-def test_where_nothing_is_kept_patterns_are_compiled(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setenv(store.VARIABLE, "off")
-    compile_as_a_module("depths?")
-    assert patterns._read_all("name") == {}
 
 
 def parsed(folder: Path | str) -> bytes:
