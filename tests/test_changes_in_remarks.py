@@ -6,9 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.reference import NoticeRef
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
+from tests.short_notices import HEAD, P, Q, errors
 
 TOLD = [
     "Note: On chart 803 insert the same depth.",
@@ -21,9 +19,8 @@ TOLD = [
 @pytest.mark.parametrize("remark", TOLD)
 def test_a_change_in_a_remark_is_told(remark: str) -> None:
     bulletin = parse(f"{HEAD}Insert depth 4 {P}\n{remark}\n")
-    errors = [one.code for one in bulletin.findings if one.severity == "error"]
-    assert errors
-    assert set(errors) <= {"sentence-unread", "change-without-place", "chart-in-passing"}
+    assert errors(bulletin)
+    assert errors(bulletin) <= {"sentence-unread", "change-without-place", "chart-in-passing"}
     assert bulletin.notices[0].charts[0].actions[0].usable
 
 
@@ -36,7 +33,7 @@ UNTOLD = [
 @pytest.mark.parametrize("remark", UNTOLD)
 def test_other_remarks_are_no_change(remark: str) -> None:
     bulletin = parse(f"{HEAD}Insert depth 4 {P}\n{remark}\n")
-    assert not [one for one in bulletin.findings if one.severity == "error"]
+    assert not errors(bulletin)
 
 
 REPLACED = [

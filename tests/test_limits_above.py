@@ -6,18 +6,14 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
+from tests.short_notices import P, Q, actions_of, codes
 
 HEAD = "12/26 Quill Sound.\n"
 CHART = "Chart 802 [3/26] WGS84, depths in metres\n"
-P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
 
 
 def usable(bulletin: Bulletin) -> list[bool]:
-    return [one.usable for chart in bulletin.notices[0].charts for one in chart.actions]
-
-
-def codes(bulletin: Bulletin) -> set[str]:
-    return {one.code for one in bulletin.findings if one.severity != "info"}
+    return [one.usable for one in actions_of(bulletin)]
 
 
 HOLDING = [

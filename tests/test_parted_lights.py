@@ -5,9 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P = "46-00.00S 122-00.00W"
+from tests.short_notices import HEAD, P, actions_of
 
 APART = [
     ("V Q (3) 5 s", "light-letters-apart"),
@@ -28,7 +26,7 @@ def test_a_light_in_parts_is_held_back(light: str, code: str, command: str) -> N
     if (light, command) == ("Q. W. R.", COMMANDS[1]):
         pytest.skip("read whole, with both colours")
     bulletin = parse(f"{HEAD}{command.format(light)} {P}\n")
-    assert not any(one.usable for one in bulletin.notices[0].charts[0].actions)
+    assert not any(one.usable for one in actions_of(bulletin))
     assert [one.code for one in bulletin.findings if one.severity == "error"] == [code]
 
 
@@ -46,7 +44,7 @@ WHOLE = [
 @pytest.mark.parametrize("light", WHOLE)
 def test_a_light_in_one_is_read(light: str) -> None:
     bulletin = parse(f"{HEAD}Insert light {light} {P}\n")
-    assert all(one.usable for one in bulletin.notices[0].charts[0].actions)
+    assert all(one.usable for one in actions_of(bulletin))
 
 
 def test_a_number_is_no_letter_of_the_light() -> None:

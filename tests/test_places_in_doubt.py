@@ -8,15 +8,9 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
-from noticeparse.records.action import Action
+from tests.short_notices import HEAD, P, Q, actions_of
 
-HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
-P, Q = "46-00.00S 122-00.00W", "46-00.50S 122-00.00W"
 R, S = "46-01.00S 122-00.50W", "46-01.50S 122-00.50W"
-
-
-def actions(bulletin: Bulletin) -> list[Action]:
-    return bulletin.notices[0].charts[0].actions
 
 
 def errors(bulletin: Bulletin) -> list[str]:
@@ -37,7 +31,7 @@ HELD = [
 @pytest.mark.parametrize(("text", "code"), HELD)
 def test_a_place_in_doubt_is_held_back(text: str, code: str) -> None:
     bulletin = parse(f"{HEAD}{text}\n")
-    assert not any(one.usable for one in actions(bulletin))
+    assert not any(one.usable for one in actions_of(bulletin))
     assert errors(bulletin) == [code]
 
 
@@ -55,12 +49,12 @@ READ = [
 @pytest.mark.parametrize("text", READ)
 def test_a_certain_place_is_read(text: str) -> None:
     bulletin = parse(f"{HEAD}{text}\n")
-    assert [one.usable for one in actions(bulletin)] == [True]
+    assert [one.usable for one in actions_of(bulletin)] == [True]
 
 
 def test_a_distance_is_no_elevation() -> None:
     text = f"Light Fl.3s ({P}) is replaced by a light Fl.5s, 50 metres S."
-    (action,) = actions(parse(f"{HEAD}{text}\n"))
+    (action,) = actions_of(parse(f"{HEAD}{text}\n"))
     assert action.verb == "replace"
     assert action.replacement.light is not None
     assert action.replacement.light.elevation_m is None
@@ -76,7 +70,7 @@ CIRCLES = [
 
 @pytest.mark.parametrize("phrase", CIRCLES)
 def test_a_radius_in_brackets_makes_a_circle(phrase: str) -> None:
-    (action,) = actions(parse(f"{HEAD}Insert {phrase}\n"))
+    (action,) = actions_of(parse(f"{HEAD}Insert {phrase}\n"))
     assert action.usable
     assert action.geometry.shape == "circle"
     assert action.geometry.radius_nm == Decimal(500) / Decimal(1852)
