@@ -14,14 +14,11 @@ from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import Verb, canonical_verb, is_told_by_agent
 from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, blanked, gather
 
-_MONTH = (
-    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
-    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
-)
 _QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _HANGS = re.compile(
     r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever"
@@ -30,14 +27,14 @@ _HANGS = re.compile(
     r"|establishment|works?))\b"
     r"|\b(?:in|during|for|each|every|throughout) (?:the )?(?:winter|summer|spring|autumn|season"
     r"|ice|year)\b|\bseasonally\b"
-    rf"|\b(?:from|between|during|in) (?i:{_MONTH} (?:to|and|until|or) {_MONTH})\b"
+    rf"|\b(?:from|between|during|in) (?i:{MONTH} (?:to|and|until|or) {MONTH})\b"
 )
 """A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
 _TO_STOP = re.compile(r"[^,.;]*")
 _HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
 _DATED = re.compile(
     r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
-    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {_MONTH}\b|{_MONTH} [0-9]{{1,2}}\b|[0-9]{{4}}-[0-9]{{2}}-)",
+    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,2}}\b|[0-9]{{4}}-[0-9]{{2}}-)",
     re.IGNORECASE,
 )
 _TO_COME = re.compile(
@@ -49,7 +46,7 @@ _TO_BE = re.compile(r"(?:(?:is|are) )?to be\b", re.IGNORECASE)
 _LATER = re.compile(
     r"\b(?:on|in|by|from|after|before|until|during|of|late|early|mid) (?:or )?(?:about )?(?:the )?"
     r"(?:end of |course of |early |late |mid[- ])?(?:[0-9]{1,2}(?:st|nd|rd|th)? )?"
-    rf"(?:{_MONTH}|20[0-9]{{2}}|winter|summer|spring|autumn)\b"
+    rf"(?:{MONTH}|20[0-9]{{2}}|winter|summer|spring|autumn)\b"
     r"|\b(?:next|this|coming) (?:week|month|season|year|winter|summer|spring|autumn)\b"
     r"|\b(?:soon|shortly|later|tomorrow|eventually|in due course)\b",
     re.IGNORECASE,

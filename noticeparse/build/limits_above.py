@@ -15,6 +15,7 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
+from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import blanked
@@ -29,11 +30,10 @@ _LIMITS = re.compile(
     r"|planned\b)",
     re.IGNORECASE,
 )
-_MONTH = r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*"
 _DATED = re.compile(
     r"(?:(?:with )?effect(?:ive)?(?: from| on)?|from|as (?:from|of)|on|after|until|before|by|till)"
     r" (?:and including |about |or about |the )?"
-    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {_MONTH}|{_MONTH} [0-9]{{1,4}}|[0-9]{{4}}-[0-9]{{2}}-)",
+    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,4}}|[0-9]{{4}}-[0-9]{{2}}-)",
     re.IGNORECASE,
 )
 _TEMPORARY = re.compile(

@@ -17,6 +17,11 @@ from lark.exceptions import LarkError
 from noticeparse import grammar
 from noticeparse.faults import Fault
 
+MONTH = (
+    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
+    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
+)
+"""The pattern of the name of a month, in full or cut short, without its stop."""
 _MONTHS = {
     name: number
     for number, name in enumerate(
@@ -72,11 +77,7 @@ def names_year(text: str) -> bool:
     return month is None or year is not None
 
 
-_MONTH = re.compile(
-    r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec|january|february|march|april|august"
-    r"|september|october|november|december)\b\.?(?: [0-9]{4})?",
-    re.IGNORECASE,
-)
+_MONTH = re.compile(rf"{MONTH}\b\.?(?: [0-9]{{4}})?", re.IGNORECASE)
 _BEFORE_A_MONTH = re.compile(
     r"(?:[0-9](?:st|nd|rd|th)?|\b(?:in|of|since|during|early|mid|late|until|by|from|on))[ -]$",
     re.IGNORECASE,

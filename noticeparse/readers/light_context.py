@@ -14,6 +14,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.numbers import counted
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.dates import MONTH
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light
 
@@ -22,9 +23,8 @@ _CONDITION = re.compile(
     r"(?: (?:light|lt))?[ :,]*$",
     re.IGNORECASE,
 )
-_MONTH = r"(?:jan|feb|mar|apr|may|june?|july?|aug|sept?|oct|nov|dec)[a-z]*\.?"
 _SEASON = re.compile(
-    rf" ?\((?P<remark>(?:[0-9]{{1,2}} )?{_MONTH} ?(?:-|–|to) ?(?:[0-9]{{1,2}} )?{_MONTH}"
+    rf" ?\((?P<remark>(?:[0-9]{{1,2}} )?{MONTH}\.? ?(?:-|–|to) ?(?:[0-9]{{1,2}} )?{MONTH}\.?"
     r"|(?:summer|winter|seasonal)[a-z ]{0,20})\)",
     re.IGNORECASE,
 )

@@ -7,12 +7,11 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.readers.dates import MONTH
+
 _TIME = r"(?:[0-2]?[0-9][:.]?[0-5][0-9] ?(?:h(?:rs?|ours)?\b\.?|UTC|GMT|Z|LT)?)(?![0-9])"
 _WEEKDAY = r"(?:mon|tues?|wed(?:nes)?|thu(?:rs)?|fri|sat(?:ur)?|sun)(?:day)?\b\.?,? "
-_MONTH = (
-    r"(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
-    r"|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)\b\.?"
-)
+_MONTH = rf"{MONTH}\b\.?"
 _YEAR = r"(?:,? (?:19|20)[0-9]{2}(?![0-9]))?"
 _DATE = (
     rf"(?:[0-3]?[0-9](?:st|nd|rd|th)? {_MONTH}{_YEAR}|{_MONTH} [0-3]?[0-9](?:st|nd|rd|th)?{_YEAR}"

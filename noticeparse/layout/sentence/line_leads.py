@@ -15,6 +15,7 @@ from noticeparse.layout.line.elements import Line, words_of
 from noticeparse.layout.line.lines import elements_between
 from noticeparse.layout.place.counted import with_decimal_counts
 from noticeparse.layout.sentence.lead_words import lead_faults, names_charts
+from noticeparse.readers.dates import MONTH
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import is_connector
 
@@ -65,13 +66,9 @@ _KEY = re.compile(
 """`Position. - P`, and below it `Alteration. - The light is to be …`: the old print of a key."""
 
 
-_MONTHS = (
-    "(?:jan(?:uary)?|feb(?:ruary)?|mar(?:ch)?|apr(?:il)?|may|june?|july?|aug(?:ust)?"
-    "|sept?(?:ember)?|oct(?:ober)?|nov(?:ember)?|dec(?:ember)?)"
-)
 _DATE = re.compile(
-    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)?\.?[ -]?{_MONTHS}\.?(?:,?[ -]?(?:19|20)?[0-9]{{2}})?"
-    rf"|{_MONTHS}\.? [0-9]{{1,2}}(?:,? (?:19|20)[0-9]{{2}})?"
+    rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)?\.?[ -]?{MONTH}\.?(?:,?[ -]?(?:19|20)?[0-9]{{2}})?"
+    rf"|{MONTH}\.? [0-9]{{1,2}}(?:,? (?:19|20)[0-9]{{2}})?"
     r"|(?:19|20)[0-9]{2}-[0-9]{2}-[0-9]{2}|[0-9]{1,2}\.[0-9]{1,2}\.(?:(?:19|20)?[0-9]{2})?"
     r"|[0-9]{1,2}/[0-9]{1,2}/(?:19|20)[0-9]{2})[.,:]?(?: {1,4}-)?(?: {1,20}|$)",
     re.IGNORECASE,
