@@ -10,6 +10,9 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+QUOTED = re.compile(r'"[^"]*"')
+"""A wording in quote marks: what it says stands on the chart, and commands nothing."""
+
 
 class Stretch(NamedTuple):
     """`text` as read, and where each piece of it starts: (offset within, offset in the text)."""

@@ -22,10 +22,9 @@ from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import Stretch, blanked
+from noticeparse.stretch import QUOTED, Stretch, blanked
 from noticeparse.vocabulary import kinds, primitives
 
-_QUOTED = re.compile(r'"[^"]*"')
 _RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
 _OF_A_SENTENCE = re.compile(
     r"\b(?:is|are|was|were|has|have|had|been|remains?|should|must|will|shall|may|advised"
@@ -95,7 +94,7 @@ def contradictions(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
-    text = blanked(words.text, _QUOTED)
+    text = blanked(words.text, QUOTED)
     if item.verb_piece is None:
         plain = blanked(text, _RELATIVE)
         against = _AGAINST.get(verb)

@@ -11,9 +11,8 @@ from collections.abc import Iterator
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.stretch import Stretch, blanked
+from noticeparse.stretch import QUOTED, Stretch, blanked
 
-_QUOTED = re.compile(r'"[^"]*"')
 _LEFT = re.compile(
     r"(?<![0-9.,])(?<!depth )[0-9]{1,4}(?:[.,][0-9]{1,3})? ?"
     r"(?:m|met(?:re|er)s?|yards?|ft|feet|cables?|(?:nautical )?miles?|n\.?m\.?|(?-i:M)) "
@@ -25,6 +24,6 @@ _LEFT = re.compile(
 
 def distances_left(context: Context, words: Stretch) -> Iterator[Fault]:
     """A fault where the words of an item end with such a distance."""
-    found = _LEFT.search(blanked(words.text, _QUOTED))
+    found = _LEFT.search(blanked(words.text, QUOTED))
     if found is not None:
         yield within(context, "offset-not-worked-out", words, found.span())

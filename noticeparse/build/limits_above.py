@@ -18,7 +18,7 @@ from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import blanked
+from noticeparse.stretch import QUOTED, blanked
 
 _LINE = re.compile(r"^[ \t]*(?P<said>[^\n]{2,120}?)[ \t]*$", re.MULTILINE)
 _LIMITS = re.compile(
@@ -44,7 +44,6 @@ _TEMPORARY = re.compile(
 _BLANK = re.compile(r"\s*")
 _MARK = re.compile(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])")
 _MORSE = re.compile(r"(?:racon|\bmo|morse(?: code)?|letter)\W*$", re.IGNORECASE)
-_QUOTED = re.compile(r'"[^"\n]*"')
 
 
 def limits_above(
@@ -134,7 +133,7 @@ def _marked(
             # One of the letters of a long list.
             continue
         for start, end in () if piece is not None else item.pieces:
-            words = blanked(context.text[start:end], _QUOTED)
+            words = blanked(context.text[start:end], QUOTED)
             found = _MARK.search(words)
             if found is not None and not _MORSE.search(_before(context, start + found.start())):
                 piece = start + found.start(), start + found.end()

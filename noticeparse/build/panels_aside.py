@@ -12,9 +12,8 @@ from collections.abc import Sequence
 from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.stretch import blanked, gather
+from noticeparse.stretch import QUOTED, blanked, gather
 
-_QUOTED = re.compile(r'"[^"]*"')
 _PANEL = r"(?:plan|panel|inset)s?"
 _NAMES_PANEL = re.compile(
     rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?\)"
@@ -57,7 +56,7 @@ def _hold(context: Context, item: Item, code: str, piece: Piece) -> None:
 def _head_told(context: Context, item: Item) -> Piece | None:
     """Where words behind an item read like the head of a chart that was not taken for one."""
     words = gather(context.text, item.tail)
-    told = _NAMES_CHART.search(blanked(words.text, _QUOTED))
+    told = _NAMES_CHART.search(blanked(words.text, QUOTED))
     return words.extent(told.span()) if told is not None else None
 
 
@@ -65,7 +64,7 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
     """Where an item names a panel, and whether it does so in a line of its own."""
     for pieces, is_line in ((item.words, not item.has_place), (item.tail, True)):
         words = gather(context.text, pieces)
-        plain = blanked(words.text, _QUOTED)
+        plain = blanked(words.text, QUOTED)
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
             told = _IS_PANEL.fullmatch(plain.strip())
