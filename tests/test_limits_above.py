@@ -51,6 +51,15 @@ def test_it_does_not_hold_for_the_next_chart() -> None:
     assert usable(parse(text)) == [False, True]
 
 
+def test_the_chart_of_what_is_held_back_is_named_where_it_is_one() -> None:
+    line = f"When the works are complete:\nDelete rock {Q}\n"
+    (one,) = parse(f"{HEAD}{CHART}Insert wreck {P}.\n{line}").notices[0].findings
+    assert (one.code, one.chart) == ("verb-limited-above", "802")
+    both = f"{HEAD}Charts 802 [3/26] and 803 [4/26] WGS84\n"
+    told = parse(f"{both}Insert wreck {P}.\n{line}").notices[0].findings
+    assert [each.chart for each in told if each.code == one.code] == [None]
+
+
 @pytest.mark.parametrize(
     "line", ["With effect from 1 October 2026:", "On 1 October 2026:", "(From 1 May 2026)"]
 )

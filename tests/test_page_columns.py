@@ -72,6 +72,15 @@ def test_spans_count_in_the_page_as_given() -> None:
     assert counted.read + counted.ignored + counted.unread == counted.characters == solid
 
 
+def test_a_finding_leads_to_its_record_and_to_the_page() -> None:
+    page = PAGE.replace("47-20.75S 123-30.74W", "47-72.75S 123-30.74W")
+    (found,) = [one for one in parse(page).findings if one.severity == "error"]
+    assert found.paths == ["/notices/2/charts/0/actions/0"]
+    assert found.span is not None
+    assert page[found.span.start : found.span.end] in "47-72.75S 123-30.74W"
+    assert found.span.line == 8
+
+
 def test_a_table_with_its_commands_at_the_right_is_no_such_page() -> None:
     rows = "".join(
         f"47-2{i}.75S 123-30.74W             {verb}   wreck\n"
