@@ -24,6 +24,8 @@ class HandedOn(NamedTuple):
     dropped: frozenset[str] | None = None
     names_notices: bool = False
     """Whether rows of the open table have named their notices."""
+    row_count: int = 0
+    """The last number of a row that counts the rows."""
     point_above: Point | None = None
     """The position whose degrees rows of minutes alone go on with."""
     codes: dict[str, str] = {}

@@ -93,7 +93,7 @@ class ListReader:
 
     def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
         assert self.open is not None
-        if line.has("point", "half", "reference", "key"):
+        if line.has("point", "half", "reference", "key") or self._are_titles_of_items(line):
             return False
         if line.has("verb") and not (
             self.open.kind == "new_charts" or is_part_title(self.text, line)
@@ -116,9 +116,13 @@ class ListReader:
         below = next((one for one in self.lines[index + 1 : index + 3] if one.elements), None)
         if below is None or below.has("chart"):
             return False
-        titles = read_titles(self.text, below)
-        is_told = titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
+        is_told = self._are_titles_of_items(below)
         return is_told or (below.has("verb") and below.has("point", "half"))
+
+    def _are_titles_of_items(self, line: Line) -> bool:
+        """Whether a line names the columns of a table of actions: no list has such rows."""
+        titles = read_titles(self.text, line)
+        return titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
 
     def _heads_notice(self, line: Line, index: int) -> bool:
         """Whether a chart behind a blank line is the head of the notices below it.

@@ -203,12 +203,13 @@ def verb_and_change(text: str, start: int, end: int) -> tuple[Piece, Piece] | No
 
 def set_label(text: str, item: Item, cells: Cells, codes: Container[str]) -> None:
     """Give an item the letter or number that its row has, in a column of its own or not."""
-    for role in ("label", "feature", "verb"):
+    for role in ("label", "count", "feature", "verb"):
         for element in cells.get(role, []):
             if role == "verb" and text[element.start : element.end] in codes:
                 continue
             written = text[element.start : element.end].strip(" .)(")
-            is_count = role == "label" and written.isalnum() and len(written) <= _LONGEST_COUNT
+            is_of_row = role in ("label", "count") and written.isalnum()
+            is_count = is_of_row and len(written) <= _LONGEST_COUNT
             if (element.kind == "label" or is_count) and item.label is None:
                 item.label = element.value or written
                 item.label_piece = (element.start, element.end)

@@ -24,7 +24,7 @@ from noticeparse.readers.verbs import canonical_verb
 
 _STRANGE_TO_VERBS = frozenset(
     {"position", "latitude", "longitude", "previous", "notice", "chart", "datum", "edition",
-     "panel", "year", "date", "label"}
+     "panel", "year", "date", "label", "count"}
 )  # fmt: skip
 """Roles of columns in which no verb stands."""
 _EDITION = re.compile(r"\b(?:edition|chart|publication)s?\b", re.IGNORECASE)

@@ -26,9 +26,10 @@ def is_comment(text: str, table: Table | None, line: Line) -> bool:
 def lone_verb(text: str, line: Line) -> Element | None:
     """The verb of a line with nothing else but a letter before it: `B. Inserted`, `Marks deleted`.
 
-    It may be some words, of which the last is a participle.
+    It may be some words, of which the last is a participle, and run across the cells of a table:
+    `|          INSERT          |`.
     """
-    *before, last = line.elements or (None,)
+    *before, last = [one for one in line.elements if one.kind != "bar"] or (None,)
     lettered = not before or [one.kind for one in before if one] == ["label"]
     if last is None or not lettered:
         return None

@@ -23,6 +23,8 @@ class RowHeads:
         self.assembly = assembly
         self.names_notices = False
         """Whether rows of the open table have named their notices."""
+        self.count = 0
+        """The last number of a row that counts the rows."""
         self._unread = ""
         """The words in the column of the notices that are no number of one."""
         self._panel = ""
@@ -118,6 +120,9 @@ class RowHeads:
         """Open the notice of a row; whether it is another than that of the row above."""
         number = row_number(self.assembly.text, cells)
         notice = self.assembly.notice
+        if number is None and self._counts_on(cells):
+            cells["count"] = cells.pop("notice")
+            return False
         if number is None:
             if self._is_of_other_year(cells):
                 # `451 | 26`, and below it ` | 27`: no notice that was named is of this year.
@@ -134,6 +139,17 @@ class RowHeads:
         if is_new:
             self.assembly.switch_notice(number.words, number.element.start, number.element)
         return is_new
+
+    def _counts_on(self, cells: Cells) -> bool:
+        """Whether the number of a row counts the rows of a notice that is open: 1, 2, 3."""
+        figure = words_of(self.assembly.text, cells.get("notice", [])).strip(" .)")
+        notice = self.assembly.notice
+        if self.names_notices or notice is None or notice.number_words is None:
+            return False
+        if not figure.isdigit() or int(figure) not in (1, self.count + 1):
+            return False
+        self.count = int(figure)
+        return True
 
     def _is_of_other_year(self, cells: Cells) -> bool:
         """Whether a row without a number names another year than the notice that is open."""

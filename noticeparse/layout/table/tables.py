@@ -70,7 +70,7 @@ class TableReader:
         self.table, self._holds_for_all = before.table, before.table_holds_for_all
         self._dropped = set(before.dropped) if before.dropped is not None else None
         self._point_above = before.point_above
-        self.heads.names_notices = before.names_notices
+        self.heads.names_notices, self.heads.count = before.names_notices, before.row_count
 
     def hand_on(self, to: HandedOn) -> HandedOn:
         """With the columns that hold on."""
@@ -81,6 +81,7 @@ class TableReader:
             dropped=dropped,
             point_above=self._point_above,
             names_notices=self.heads.names_notices,
+            row_count=self.heads.count,
         )
 
     def opens(self, line: Line) -> bool:
