@@ -17,6 +17,7 @@ from noticeparse.build.wording import changes_with_original_words, with_original
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import OPEN_END
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
@@ -89,7 +90,9 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    phrase = concatenated(description, rest, _joint(verb, item.verb or "", rest.text))
+    is_open = description.text.rpartition(" ")[2].lower() in OPEN_END
+    joint = " " if is_open else _joint(verb, item.verb or "", rest.text)
+    phrase = concatenated(description, rest, joint)
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
         is_wordless = fault.code in _OF_WORDS and names_nothing(phrase.text)

@@ -61,6 +61,12 @@ def opening_kind(text: str) -> str | None:
     return next((kind for kind, _, _ in _scanner().scan(text, 0, len(text))), None)
 
 
+def is_international(text: str) -> bool:
+    """Whether words are the international number of a chart, and nothing else."""
+    kinds = head_kinds(text.strip(" -|/:"))
+    return "INTERNATIONAL" in kinds and kinds <= {"INTERNATIONAL", "STOP", "COMMA"}
+
+
 def opened_notice(text: str) -> str | None:
     """The number of the notice that a chart head opens, in a bulletin sorted by chart."""
     found = [part.text for part in read_parts(text) if part.kind == "THIS_NOTICE"]

@@ -14,7 +14,7 @@ import re
 from collections.abc import Sequence
 from itertools import takewhile
 
-from noticeparse.layout.evidence import is_complete, lead_index
+from noticeparse.layout.evidence import OPEN_END, is_complete, lead_index
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import has_kind, leads_feature
@@ -24,10 +24,10 @@ _SLACK = 1
 """Figures by which places of one column may stand out of line."""
 _TALLEST = 40
 """Lines of one item."""
-_LEADS_ON = frozenset("and or with the a an for least".split())
+_LEADS_ON = frozenset(
+    "and or with the a an for least old new former marking showing towards across".split()
+)
 """Words that nothing ends with, not even before a place."""
-_MAY_LEAD_ON = frozenset("of on in at by to".split())
-"""Words that a place may follow, or more words: `centred on`, `landing on`."""
 _CUT = re.compile(r"(?<=[a-z])-$")
 """`coni-` above `cal`: a word cut at the end of its line."""
 _OF_SEVERAL = re.compile(
@@ -118,7 +118,9 @@ def _breaks_off(text: str, above: str, told: Sequence[Element]) -> bool:
     is_open = above.count("(") > above.count(")") or _CUT.search(above) is not None
     if is_open or last in _LEADS_ON or _RELATES.match(words):
         return True
-    return last in _MAY_LEAD_ON and (words.startswith("the ") or not leads_feature(words))
+    if last.endswith(":"):
+        return not has_kind(words)
+    return last in OPEN_END and (words.startswith("the ") or not leads_feature(words))
 
 
 def _is_more(text: str, above: str, told: Sequence[Element], *, has_place: bool) -> bool:

@@ -10,7 +10,7 @@ from collections.abc import Sequence
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import head_kinds, read_parts
+from noticeparse.readers.heads import head_kinds, is_international, read_parts
 
 _LONGEST_LEAD = 40
 _SEVERAL = 2
@@ -27,7 +27,7 @@ def leads_to_chart(
     """
     notice = assembly.notice
     words = assembly.text[before[0].start : before[-1].end].strip()
-    if notice is not None and not notice.is_radio and _is_international(words):
+    if notice is not None and not notice.is_radio and is_international(words):
         return True
     if notice is None or notice.is_radio or not words.endswith(":"):
         return False
@@ -37,11 +37,6 @@ def leads_to_chart(
     if kinds & {"PREVIOUS", "EDITION"}:
         return True
     return not notice.charts and not kinds & {"OTHER_WORDS", "OTHER"}
-
-
-def _is_international(words: str) -> bool:
-    kinds = head_kinds(words.strip(" -|/:"))
-    return "INTERNATIONAL" in kinds and kinds <= {"INTERNATIONAL", "STOP", "COMMA"}
 
 
 def lists_notices_before(words: str) -> bool:

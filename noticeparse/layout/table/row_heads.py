@@ -54,6 +54,11 @@ class RowHeads:
         if told and is_number and chart is not None and chart.previous is None:
             chart.previous = (told[0].start, told[-1].end)
 
+    def take_international(self, cell: list[Element]) -> None:
+        """Give the chart above a cell with its international number, letters and all."""
+        if self.assembly.charts:
+            self.assembly.charts[-1].head.append((cell[0].start, cell[-1].end))
+
     def _takes_head(self, cells: Cells) -> None:
         is_new = self._takes_notice(cells)
         datum = [(e.start, e.end) for e in cells.get("datum", [])]

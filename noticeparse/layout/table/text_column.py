@@ -1,8 +1,8 @@
-"""Tables whose last column holds the whole text of each notice, over many lines.
+"""Tables of which one column holds the whole text of each notice, over many lines.
 
 `NOTICE  CHART  LAST NM  CORRECTION`: beside the number and its charts stands the heading, and
 below it commands and places, as they would without the columns.  Charts one below the other share
-them.
+them.  The places may stand in one more column, `POSITION`, beside a list under its verbs.
 """
 
 from __future__ import annotations
@@ -13,8 +13,9 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.column.titles import Table
 from noticeparse.layout.drafts import ChartDraft
-from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.table.row_heads import HEAD_CELLS, RowHeads
+from noticeparse.readers.heads import is_international
 
 _OF_HEADS = frozenset({"notice", "previous", *HEAD_CELLS})
 _FAR = 6
@@ -29,30 +30,37 @@ class TextColumnReader:
         self.assembly = assembly
         self._heads = RowHeads(assembly)
         self._table: Table | None = None
+        self._column = 0
+        """Where the text stands."""
 
     def opens(self, lines: Sequence[Line], index: int, line: Line) -> bool:
         """Whether a line has the titles of such a table; `index` is its place among the lines."""
         titles = read_titles(self.text, line)
-        if titles is None or not titles.holds_items or titles.mark != " ":
+        if titles is not None and titles == self._table:
+            return True
+        if titles is None or titles.mark != " " or not {"notice", "chart"} <= titles.roles:
             return False
-        if not {"notice", "chart"} <= titles.roles or titles.roles - _OF_HEADS != {"verb"}:
+        has_places = titles.roles - _OF_HEADS == {"verb", "position"}
+        if not has_places and not (titles.holds_items and titles.roles - _OF_HEADS == {"verb"}):
             return False
-        column = titles.columns[-1].start
+        column = next(one.start for one in titles.columns if one.role == "verb")
         below = lines[index + 1 : index + 1 + _FAR]
         solid = [one for one in below if one.elements and not one.has("rule")]
         _, text = _parted(solid[0], column) if solid else ((), ())
         goes_on = any(one.indent(self.text) >= column for one in solid[1:])
-        if not goes_on or not text or _tells(text):
+        # Beside places of their own the words are a list, headed by what is done.
+        fits = [one.kind for one in text] == ["verb"] if has_places else not _tells(text)
+        if not goes_on or not text or not fits:
             return False
-        self._table = titles
+        self._table, self._column = titles, column
         return True
 
     def takes(self, line: Line) -> bool:
         """Take a line as one of the table; false for any other, which ends it."""
         table = self._table
-        if table is None:
+        if table is None or self._are_titles_again(line):
             return False
-        heads, text = _parted(line, table.columns[-1].start)
+        heads, text = _parted(line, self._column)
         cells = table.cells(self.text, line._replace(elements=heads), None) if heads else {}
         opens = cells is not None and "notice" in cells
         goes_on = self.assembly.has_charts and bool(text)
@@ -64,6 +72,8 @@ class TextColumnReader:
             if not _tells(text):
                 self._take_heading(text)
                 return True
+        elif "chart" in cells and is_international(words_of(self.text, cells["chart"])):
+            self._heads.take_international(cells["chart"])
         elif "chart" in cells:
             self._add_chart(cells)
         elif cells:
@@ -72,6 +82,10 @@ class TextColumnReader:
         if text:
             self.assembly.body.append(line._replace(elements=text))
         return True
+
+    def _are_titles_again(self, line: Line) -> bool:
+        """Whether a line has the titles of the open table, as at the head of the next page."""
+        return line.has_only("words") and read_titles(self.text, line) == self._table
 
     def _is_told_apart(self, text: Sequence[Element]) -> bool:
         """Whether a chart below another has its own command beside it, and not the next word.
