@@ -7,6 +7,7 @@ one change of `light`.  What cannot be read as a change is an error, never a gue
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from typing import Any, NamedTuple
 
@@ -34,6 +35,14 @@ _CONTINUES = frozenset(
 )
 
 
+_LEGEND_TOLD = re.compile(
+    r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
+    r'([,:] ?(?=")|[,;:] ?(?:the )?legend (?=to "))',
+    re.IGNORECASE,
+)
+"""What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
+
+
 class ChangeReading(NamedTuple):
     """The feature before the change and what changes; faults count from the phrase's start."""
 
@@ -45,7 +54,8 @@ class ChangeReading(NamedTuple):
 @lru_cache(maxsize=4096)
 def read_change(text: str, chart_unit: ChartUnit | None = None) -> ChangeReading:
     """The feature and its changes; no readable change is an error fault."""
-    return _Reading(text.rstrip(" ."), chart_unit).change()
+    plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text.rstrip(" ."))
+    return _Reading(plain, chart_unit).change()
 
 
 class _Reading:

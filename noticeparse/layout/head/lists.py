@@ -9,7 +9,10 @@ from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
+_PART_TITLES = ("SECTION_TITLE", "BOOK_TITLE")
 _FEWEST_LINES = 2
+_OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
+"""Roles of columns that a table of actions has."""
 
 
 class ListReader:
@@ -93,6 +96,8 @@ class ListReader:
 
     def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
         assert self.open is not None
+        if self._is_of_book(self.open):
+            return line.elements[0].kind != "chart" and notice_opening(self.text, line) is None
         if line.has("point", "half", "reference", "key") or self._are_titles_of_items(line):
             return False
         if line.has("verb") and not (
@@ -111,18 +116,25 @@ class ListReader:
             return bool(kinds & {"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER"})
         return True
 
+    def _is_of_book(self, part: ListDraft) -> bool:
+        """Whether a part corrects a book: its verbs and places are for no chart."""
+        title = self.text[part.title.start : part.title.end]
+        return read_line_words(title).first("BOOK_TITLE") is not None
+
     def _heads_items(self, index: int) -> bool:
         """Whether a chart has its corrections below it, or the titles of their columns."""
         below = next((one for one in self.lines[index + 1 : index + 3] if one.elements), None)
         if below is None or below.has("chart"):
             return False
-        is_told = self._are_titles_of_items(below)
+        titles = read_titles(self.text, below)
+        is_told = titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
         return is_told or (below.has("verb") and below.has("point", "half"))
 
     def _are_titles_of_items(self, line: Line) -> bool:
         """Whether a line names the columns of a table of actions: no list has such rows."""
         titles = read_titles(self.text, line)
-        return titles is not None and not titles.roles.isdisjoint(("verb", "feature"))
+        # `Subject` stands over words in lists too.
+        return titles is not None and not titles.roles.isdisjoint(_OF_ACTIONS)
 
     def _heads_notice(self, line: Line, index: int) -> bool:
         """Whether a chart behind a blank line is the head of the notices below it.
@@ -192,7 +204,7 @@ def list_title(text: str, line: Line) -> str | None:
         return None
     found = read_line_words(words)
     kind = found.list_kind
-    if line.has("verb") and found.first("SECTION_TITLE") is None:
+    if line.has("verb") and found.first(*_PART_TITLES) is None:
         # `Struck out` alone stands over items; `III. STRUCK OUT` is the title of a part.
         return None
     return kind if kind is not None and found.plain_words <= 2 else None
@@ -201,7 +213,7 @@ def list_title(text: str, line: Line) -> str | None:
 def is_part_title(text: str, line: Line) -> bool:
     """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
     words = read_line_words(text[line.start : line.end])
-    return words.first("SECTION_TITLE") is not None and words.first("NOTICES") is None
+    return words.first(*_PART_TITLES) is not None and words.first("NOTICES") is None
 
 
 def is_capital_title(text: str, line: Line) -> bool:
@@ -213,7 +225,7 @@ def is_capital_title(text: str, line: Line) -> bool:
         return False
     found = read_line_words(words)
     named = found.list_kind is not None or found.first("NOTICES") is not None
-    return named and found.first("SECTION_TITLE") is not None
+    return named and found.first(*_PART_TITLES) is not None
 
 
 def is_notices_title(text: str, line: Line) -> bool:
@@ -222,7 +234,7 @@ def is_notices_title(text: str, line: Line) -> bool:
         return False
     title = _behind_letter(text, line)
     words = read_line_words(text[line.start : line.end] if title is None else title)
-    if words.first("SECTION_TITLE") is not None and words.list_kind is None:
+    if words.first(*_PART_TITLES) is not None and words.list_kind is None:
         return True
     named = words.first("NOTICES", "NUMBER_RANGE")
     # `Corrections` alone may also stand above the items of a notice.
