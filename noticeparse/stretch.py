@@ -10,6 +10,8 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
+from noticeparse.text import without_cut
+
 QUOTED = re.compile(r'"[^"]*"')
 """A wording in quote marks: what it says stands on the chart, and commands nothing."""
 
@@ -48,19 +50,20 @@ def gather(text: str, pieces: Sequence[tuple[int, int]]) -> Stretch:
     """The pieces (start, end in the repaired text) read as one stretch."""
     if not pieces:
         return Stretch("", ())
-    words: list[str] = []
+    words = ""
     starts: list[tuple[int, int]] = []
-    length = 0
     for start, end in pieces:
         piece = text[start:end]
         if not piece:
             continue
-        if words:
-            length += 1
-        starts.append((length, start))
-        words.append(piece)
-        length += len(piece)
-    return Stretch(" ".join(words), tuple(starts))
+        if words.endswith("-") and piece[0].islower():
+            # A page foot parts a word that is cut: `recom-`, `mended track`.
+            words = without_cut(words)
+        elif words:
+            words += " "
+        starts.append((len(words), start))
+        words += piece
+    return Stretch(words, tuple(starts))
 
 
 def blanked(words: str, pattern: re.Pattern[str]) -> str:

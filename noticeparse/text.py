@@ -112,6 +112,12 @@ def without_surrogates(text: str) -> str:
 # Here and below the sign stands first, and then what is before it: the search leaps to the sign.
 _DECIMAL_DOT = re.compile(r"·(?<=[0-9']·)(?=[0-9])")
 
+# A bearing of a sector whose sign became a letter or star: `215*-248*`, `248o-260o`.
+_BEARING_SIGN = re.compile(
+    r"[*o](?<=[0-9]{3}[*o])(?=-[0-9]{3}[*o](?![A-Za-z0-9]))"
+    r"|[*o](?<=[0-9]{3}[*o]-[0-9]{3}[*o])(?![A-Za-z0-9])"
+)
+
 # `danger-` / `ous`: a word cut at the line end; a hyphen after a figure or capital is kept.
 _CUT_WORD = re.compile(r"-(?<=[a-z]-)[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80}(?=[a-z])")
 
@@ -197,7 +203,8 @@ def repair(given: str) -> RepairedText:
     if cuts:
         repairs = _with_more(same_length, text, repairs, cuts)
         text = _replaced(same_length, repairs)
-    return RepairedText(given, _DECIMAL_DOT.sub(".", text), repairs)
+    text = _BEARING_SIGN.sub("°", _DECIMAL_DOT.sub(".", text))
+    return RepairedText(given, text, repairs)
 
 
 def _broken(text: str) -> list[Repair]:
@@ -225,6 +232,12 @@ def _joined(text: str, match: re.Match[str]) -> Repair:
     before = text[max(0, match.start() - 12) : match.start()]
     keeps = _KEEPS_HYPHEN.search(before)
     return Repair(match.start(), match.end(), "-" if keeps else "")
+
+
+def without_cut(words: str) -> str:
+    """Words that end with the hyphen of a cut word, as the rest of it goes on with them."""
+    is_cut = words[-2:-1].islower() and not _KEEPS_HYPHEN.search(words[-13:-1])
+    return words[:-1] if is_cut else words
 
 
 class Hidden(NamedTuple):
