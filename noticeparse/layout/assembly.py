@@ -21,6 +21,7 @@ from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.row.wrapped_cells import Rest
+from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.references import status_of_part
 from noticeparse.records.reference import NoticeStatus
 
@@ -61,11 +62,16 @@ class Assembly:
 
     @property
     def is_untold(self) -> bool:
-        """Whether the open notice has a number, but so far nothing that it says."""
+        """Whether the open notice has a number, but so far nothing that it says.
+
+        With a date for its heading it is the number of a sheet, of which words may follow.
+        """
         notice = self.notice
         if notice is None or notice.number is None or notice.charts or notice.prose:
             return False
-        return all(line.is_blank for line in self.body)
+        dates = [head_kinds(self.text[slice(*piece)]) for piece in notice.heading]
+        is_of_sheet = bool(dates) and all(kinds == {"DATE"} for kinds in dates)
+        return all(line.is_blank or (is_of_sheet and line.has_only("words")) for line in self.body)
 
     @property
     def has_charts(self) -> bool:

@@ -181,7 +181,11 @@ class _Reader(HeadReader):
         below = next(iter(self.lines[index + 1 : index + 2]), None)
         line = self.keys.before(below, line)
         of_record = self.keys.block_is_open
-        if self.tables.takes_row(line) or (of_record and self.keys.takes_key(line)):
+        if self.tables.takes_row(line):
+            # Below rows of actions nothing more is said of the chart above them.
+            self.head_is_open = self.head_is_open and not self.tables.holds_actions
+            return
+        if of_record and self.keys.takes_key(line):
             return
         in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
         may_be_late = in_notice and self.behind_blank
@@ -239,9 +243,9 @@ class _Reader(HeadReader):
             self._end_notice()
             return True
         if self.lists.opens_part(line, index, behind_blank=blank):
-            if self.assembly.is_untold and self.lists.open is None:
-                # One number for all charts stands above the title of the part that holds them.
-                self.layout.front.append(line)
+            if self.assembly.is_untold:
+                # One number for all charts stands above the titles of the parts.
+                self.layout.front += [line] if self.lists.open is None else []
                 return True
             self._end_notice()
             self.assembly.end_part(self.text[line.start : line.end])

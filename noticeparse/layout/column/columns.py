@@ -35,7 +35,7 @@ _TELLING_WORDS = (
 _PREVIOUS = re.compile(
     r"(?:the )?(?:last|latest|previous|prev\.?|preceding|prec\.?|prior|former|earlier)"
     r" (?:n\.? ?t?\.? ?m|n\.? to m|notice|correction|corr|corr\.?n|update|amendment|amdt|circular"
-    r"|memorandum|entry|advice|number)(?: (?:no|nr|number))?(?: applied)?"
+    r"|memorandum|entry|advice|change|gazette|number)(?: (?:no|nr|number))?(?: applied)?"
 )
 """Titles of the column of the notice before, in all their short forms: `Prec. N.T.M.`."""
 

@@ -39,7 +39,9 @@ _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
 """`24 rows`, `12 entries`: so do others."""
 _LONGEST_TABLE = 60
 """Rows below titles among which a line is looked for."""
+_ITEMS_AND_CHARTS: tuple[ElementKind, ...] = ("point", "half", "verb", "chart", "passive")
 _FAR_RIGHT = 40
+_WIDE_GAP = 5
 _SHORTEST = 10
 """Characters of a line that may be said again at each page."""
 _MOST_KNOWN = 1000
@@ -226,7 +228,14 @@ def _tells_values(text: str, line: Line) -> bool:
 
 
 def _is_number_with_page(text: str, line: Line) -> bool:
-    """Whether a line is the number of the edition and, far to the right, that of the page."""
+    """Whether a line is the number of the edition and, far from it, that of the page."""
+    numbers = [one.kind for one in line.elements].count("number")
+    if numbers != 1 or line.has(*_ITEMS_AND_CHARTS):
+        return False
+    words = read_line_words(text[line.start : line.end])
+    if words.first("PAGE") is not None and words.plain_words == 0 and _is_spread(line):
+        # `Page 2          LNM 34/26          25 AUG 2026`
+        return True
     if len(line.elements) != 2 or line.elements[0].kind != "number":
         return False
     page = line.elements[1]
@@ -235,6 +244,11 @@ def _is_number_with_page(text: str, line: Line) -> bool:
     figure = text[page.start : page.end]
     is_figure = figure.isdigit() and len(figure) < 4
     return is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
+
+
+def _is_spread(line: Line) -> bool:
+    """Whether wide gaps part what a line says."""
+    return any(two.start - one.end >= _WIDE_GAP for one, two in pairwise(line.elements))
 
 
 def _first_head(text: str, lines: Sequence[Line]) -> int:

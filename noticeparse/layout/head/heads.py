@@ -9,7 +9,7 @@ from noticeparse.layout.head.banners import takes_banner
 from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
 from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.head.item_lists import lists_items
-from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail
+from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail, take_number
 from noticeparse.layout.head.led_charts import takes_led_chart
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
@@ -228,7 +228,8 @@ class HeadReader:
         )
         if not closes and not is_chart_details(words, breaks_off=breaks_off):
             return False
-        head.append((start, stop))
+        take_number(self.assembly, start, words)
+        self.assembly.charts[-1].head.append((start, stop))
         if end < len(line.elements):
             self.assembly.body.append(line._replace(elements=line.elements[end:]))
             self.head_is_open = False

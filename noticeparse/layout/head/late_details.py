@@ -4,10 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft, Piece
 from noticeparse.layout.line.element_kinds import ElementKind
-from noticeparse.layout.line.elements import Line
-from noticeparse.readers.heads import head_kinds
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.heads import head_kinds, opened_notice
 
 OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
 """What shows at once that a line is one of the items."""
@@ -26,3 +27,11 @@ def is_late_detail(text: str, chart: ChartDraft, body: Sequence[Line], piece: Pi
     above = head_kinds(" ".join(text[slice(*one)] for one in chart.head))
     is_told = kinds & above or {"PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"} & above
     return not is_told and not any(line.has(*OF_ITEMS) for line in body)
+
+
+def take_number(assembly: Assembly, start: int, words: str) -> None:
+    """Go on under the notice that words of a chart name: `Edition 6   Notice No. 619/2026`."""
+    number = opened_notice(words) if assembly.is_by_chart else None
+    if number is not None:
+        at = start + words.index(number)
+        assembly.row_notice(Element("number", at, at + len(number), gap=False))

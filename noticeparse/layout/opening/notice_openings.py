@@ -28,6 +28,7 @@ _NOTICE_NOUNS = frozenset(
         "memorandum",
         "advice",
         "circular",
+        "gazette",
         "slip",
         "amendment",
         "update",
