@@ -6,16 +6,12 @@ values. Both become cells by role, and cells become items.
 
 from __future__ import annotations
 
-from collections.abc import Iterator
-
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
-from noticeparse.layout.drafts import Added, Group, Item, Place
+from noticeparse.layout.drafts import Added, Item
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, words_of
-from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.row.cells import (
-    awaits_destination,
     changed_property,
     goes_on_in_cells,
     lone_axes,
@@ -28,12 +24,11 @@ from noticeparse.layout.row.cells import (
     words_beside,
 )
 from noticeparse.layout.row.old_new import set_old_and_new
-from noticeparse.layout.row.place_keys import UNKNOWN
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
+from noticeparse.layout.row.row_places import RowPlaces, go_on
 from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
-from noticeparse.readers.positions import Point
 from noticeparse.readers.verbs import canonical_verb
 
 _NOT_OF_ITEM = frozenset({"chart", "notice", "previous", "remark", "offset", "cancels"})
@@ -59,7 +54,7 @@ class RowReader:
         """The verbs that letters stand for in the column of the verbs."""
         self.items: list[Item] = []
         self.verb = verb
-        self.before: Point | None = None
+        self._places = RowPlaces(text)
         self._repeated = RepeatedRows(text)
         self._held: tuple[Cells, str | None] | None = None
         """The row above, and its unit of depths; the row below may hold the rest of its cells."""
@@ -130,11 +125,11 @@ class RowReader:
             self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
-        groups = list(self._groups(cells))
+        groups = list(self._places.groups(cells))
         unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells):
-            self._go_on(last, cells, groups)
+            go_on(last, cells, groups)
             last.faults += unread
             return
         if last is not None and last.groups and self._repeated.goes_on(cells):
@@ -174,25 +169,6 @@ class RowReader:
             if words and not is_connector(words):
                 return False
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
-
-    def _go_on(self, item: Item, cells: Cells, groups: list[Group]) -> None:
-        lead = [
-            e
-            for role in ("verb", "feature", "position")
-            for e in cells.get(role, [])
-            if e.kind == "words"
-        ]
-        pieces = [(e.start, e.end) for e in lead]
-        for group in groups:
-            if group.role is None and not lead and awaits_destination(item):
-                group.role = "to"
-                item.groups.append(group)
-            elif group.role is None and not lead and item.groups:
-                item.groups[-1].places += group.places
-            else:
-                group.lead = pieces + group.lead
-                item.groups.append(group)
-        item.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
 
     def _set_verb(self, item: Item, cells: Cells) -> None:
         cell = cells.get("verb", [])
@@ -241,60 +217,3 @@ class RowReader:
                 unit = f" {self._words(cells['unit'])}"
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
-
-    def _groups(self, cells: Cells) -> Iterator[Group]:
-        merged = cells.get("latitude", []) + cells.get("longitude", [])
-        sources = [
-            (None, cells.get("feature", [])),
-            (None, cells.get("position", [])),
-            (None, merged),
-            (None, cells.get(UNKNOWN, [])),
-            (None, cells.get("from", [])),
-            (None, cells.get("old", [])),
-            ("numbered", cells.get("numbered", [])),
-            ("joining", cells.get("joining", [])),
-            ("bounded", cells.get("bounded", [])),
-            ("centred", cells.get("centred", [])),
-            ("to", cells.get("to", [])),
-            ("to", cells.get("new", [])),
-        ]
-        for role, elements in sources:
-            if elements:
-                yield from self._cell_groups(role, elements)
-
-    def _cell_groups(self, role: str | None, elements: list[Element]) -> Iterator[Group]:
-        group = Group(role=role)
-        lead: list[Element] = []
-        label: str | None = None
-        for element in self._joined(elements):
-            if element.kind == "label":
-                label = element.value
-            elif element.kind not in PLACES:
-                lead.append(element)
-                continue
-            else:
-                words = self._words(lead)
-                if group.places and words.strip(" ,;.") and is_connector(words):
-                    yield group
-                    group = Group(role=role, lead=[(e.start, e.end) for e in lead])
-                lead = []
-                group.places.append(Place(element, label))
-                label = None
-        if group.places:
-            yield group
-
-    def _joined(self, elements: list[Element]) -> Iterator[Element]:
-        half: Element | None = None
-        for element in elements:
-            if element.kind != "half":
-                yield element
-                continue
-            if half is None:
-                half = element
-                continue
-            point = join_halves(half, element, self.before)
-            half = None
-            self.before = point.value.point
-            yield point
-        if half is not None:
-            yield half._replace(kind="point", value=lone_half(half, None))

@@ -31,7 +31,7 @@ from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
 from noticeparse.readers.references import is_marked
 
-_ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new")
+_ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
 _PLACES = frozenset({"position", "latitude", "longitude"})
 _POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
