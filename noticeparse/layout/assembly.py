@@ -241,6 +241,7 @@ class Assembly:
     def end_part(self, title: str = "") -> None:
         """End a part of the edition: nothing is carried over it; its title may tell a status."""
         self.end_chart()
+        self.row_verb = None
         self.part_status = status_of_part(title)
         self.is_by_chart = False
 

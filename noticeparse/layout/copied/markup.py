@@ -28,6 +28,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         _line_numbers,
         _stars,
         _quoted_cells,
+        _doubled_quotes,
         with_bars,
         with_whole_coordinates,
         _tags,
@@ -133,6 +134,18 @@ def _quoted_cells(text: str) -> tuple[str, list[Piece]]:
     if len(_QUOTED_ROW.findall(text)) < _LEAST:
         return text, []
     return _blanked(text, _OPEN_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
+
+
+_DOUBLED = re.compile(
+    r'(?:(?<=[;\t])|^)"(?=[^;\t\n]{0,200}"")(?:[^";\t\n]|""){1,200}"(?=[;\t]|$)', re.MULTILINE
+)
+
+
+def _doubled_quotes(text: str) -> tuple[str, list[Piece]]:
+    """`;"buoy ""No 4"" (red)";`: a cell in quotes, in which the quotes of its own stand twice."""
+    if '""' not in text or len(_EXPORT_ROW.findall(text)) < _LEAST:
+        return text, []
+    return _blanked(text, _DOUBLED, lambda cell: f" {_CELL_END.sub(_bar, cell.group()[1:-1])} ")
 
 
 def _bar(match: re.Match[str]) -> str:

@@ -56,7 +56,8 @@ class ListReader:
         """Whether a line is the title of another part of the edition; lists end there."""
         parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
         parted = parted or is_capital_title(self.text, line)
-        if not (parted or self.open) or not is_notices_title(self.text, line):
+        is_title = is_notices_title(self.text, line) or self._heads_states(line, index)
+        if not (parted or self.open) or not is_title:
             return False
         if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
             return False
@@ -64,6 +65,16 @@ class ListReader:
         if is_part_title(self.text, line):
             self._open("other", line)
         return True
+
+    def _heads_states(self, line: Line, index: int) -> bool:
+        """Whether a numbered title stands above columns of old and new states: `PART 2. REPLACE`.
+
+        These columns say themselves what is done, whatever verb the title has.
+        """
+        below = next((one for one in self.lines[index + 1 :] if not one.is_blank), None)
+        titles = read_titles(self.text, below) if below is not None else None
+        states = titles is not None and {"old", "new"} <= titles.roles
+        return states and not line.has("point", "half") and is_part_title(self.text, line)
 
     def _is_below_rule(self, index: int) -> bool:
         return index > 0 and self.lines[index - 1].has("rule")
