@@ -26,6 +26,7 @@ from noticeparse.layout.sentence.sentences import (
     with_places_behind,
     without_article,
 )
+from noticeparse.layout.sentence.things_told import things_told
 from noticeparse.layout.sentence.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
@@ -133,7 +134,11 @@ def _sentence_items(
     In `In P a wreck is inserted and the rock is deleted` the place is that of both; where it
     stands within one of them, the other has none, and is an item that lacks its place.
     """
-    parts = list(statements_within(text, sentence))
+    parts = [
+        thing
+        for statement in statements_within(text, sentence)
+        for thing in things_told(text, statement)
+    ]
     placed = [any(e.kind in PLACES for e in part) for part in parts]
     lead = _leading_places(text, parts[0])
     for part, has_place in zip(parts, placed, strict=True):
