@@ -157,7 +157,7 @@ class _Reading:
     def is_value(self, stretch: tuple[int, int]) -> bool:
         """`depth of 5 m to 4 m`: what follows `of` is the old value, not the feature."""
         words = self.text[slice(*stretch)]
-        return not has_kind(words) and value_property(words) <= frozenset(("measure", "number"))
+        return not has_kind(words) and value_property(words) <= {"measure", "number", "plain"}
 
     def unnamed(self, clauses: list[Part]) -> Feature:
         """The feature where only its property is named: the state before, as far as written."""

@@ -14,7 +14,7 @@ from noticeparse.readers.features import leads_feature
 from noticeparse.readers.verbs import canonical_verb
 
 _THING = re.compile(
-    r"(?P<joint>[,;]? ?(?:and )?)(?:the|an?) (?P<thing>[^\"]{3,120}?),? (?:in|at)(?: pos(?:ition)?\.?)?",
+    r"[,;]? ?(?:and )?(?:the|an?) (?P<thing>[^\"]{3,120}?),? (?:in|at)(?: pos(?:ition)?\.?)?",
     re.IGNORECASE,
 )
 _RELATES = re.compile(
