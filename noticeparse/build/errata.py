@@ -1,8 +1,8 @@
 """Verbs that the words behind them turn into others.
 
-The two forms of an erratum, `Read A for B` and `For B read A`; an amendment of a position, which
-is a move; an amendment of one thing into another and an insertion in place of another thing,
-which are replacements.
+The forms of an erratum, `Read A for B`, `For B read A` and `For B substitute A`; an amendment of
+a position, which is a move; an amendment of one thing into another and an insertion in place of
+another thing, which are replacements.
 """
 
 from __future__ import annotations
@@ -18,6 +18,7 @@ from noticeparse.stretch import Stretch, gather
 
 _IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of) ", re.IGNORECASE)
 _ERRATA = ("read", "for")
+_READS = (" read: ", " read ", ", substitute ", " substitute ")
 _POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)
 
 
@@ -54,7 +55,7 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     if written == "read" and " for " in words.text:
         return "replace", words
     plain = words.text.lower()
-    joint = next((one for one in (" read: ", " read ") if one in plain), None)
+    joint = next((one for one in _READS if one in plain), None)
     if written != "for" or joint is None:
         return verb, words
     at = plain.index(joint)

@@ -25,6 +25,7 @@ _LONGEST_DESCRIPTION = 2000
 """Characters; words that run on for longer describe no feature."""
 
 
+_READS = ("read", "substitute")
 _TOLD = ("ed", "wn", "deld", "estabd")
 """How a participle ends, also one of a telegram."""
 _OF_FEATURE = re.compile(
@@ -77,9 +78,9 @@ class FeatureFirst(Cutter):
         return True
 
     def _is_read_of_for(self, element: Element) -> bool:
-        """Whether a verb is the second half of `For A read B`."""
+        """Whether a verb is the second half of `For A read B`, `For A substitute B`."""
         opened = self.words_of([self.verb]).lower() if self.verb is not None else ""
-        return opened == "for" and self.text[element.start : element.end].lower() == "read"
+        return opened == "for" and self.text[element.start : element.end].lower() in _READS
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words go with the item that they stand before, or go on with the words above."""
