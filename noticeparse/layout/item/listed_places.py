@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.led_places import has_letter
+from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector, split_phrase
 
 
@@ -43,3 +45,12 @@ def is_to_behind_place(item: Item, words: str) -> bool:
         return False
     last = item.groups[-1].places[-1:]
     return bool(last) and item.pieces[-1] == (last[0].element.start, last[0].element.end)
+
+
+def names_what_follows(text: str, item: Item, element: Element) -> bool:
+    """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""
+    if element.kind != "reference" or not item.words or not has_letter(item):
+        return False
+    letters = read_letters(text[element.start : element.end])
+    is_own = letters[:1] == (item.groups[0].places[0].label,)
+    return is_own and text[element.end : element.end + 9].lstrip(" ").startswith(":")

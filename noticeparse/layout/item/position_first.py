@@ -7,16 +7,20 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import (
-    PLACES,
     split_lead,
     stands_above,
     tells,
     verb_places,
 )
+from noticeparse.layout.item.clauses_ahead import elements_behind, opens_clause
 from noticeparse.layout.item.cutter import Cutter
-from noticeparse.layout.item.listed_places import awaits_places, is_to_behind_place
+from noticeparse.layout.item.listed_places import (
+    awaits_places,
+    is_to_behind_place,
+    names_what_follows,
+)
 from noticeparse.layout.item.mixed_rows import row_verb
-from noticeparse.layout.item.same_places import begins_thing, places_of
+from noticeparse.layout.item.same_places import begins_thing, places_of, shares_places
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
 from noticeparse.layout.item.unknown_verbs import is_like_a_verb
 from noticeparse.layout.line.elements import Element, Line
@@ -66,13 +70,21 @@ class PositionFirst(Cutter):
     def take_semicolon(self, element: Element) -> None:
         """End a whole item before the place of the next: `in P insert rock; in Q delete buoy`."""
         item = self.item
-        if item is None or not item.words or item.verb_piece is None or item is self._led:
-            return
-        behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
-        leads = bool(behind) and is_connector(self.words_of(behind[:1]))
-        following = behind[1:] if leads else behind
-        if following[0].kind in PLACES if following else leads:
+        is_whole = self._tells_another() if item is None else item.words and item.verb_piece
+        behind = elements_behind(self.lines, element) if is_whole else []
+        if opens_clause(self.text, behind, by_verb=item is not None and item is self._led):
             self.close_item()
+
+    def _tells_another(self) -> bool:
+        """Whether the words that wait are a thing under a verb of its own."""
+        return self.verb_is_own and has_kind(self.words_of(self.pending))
+
+    def open_from_pending(self) -> None:
+        """Open an item described by the words that wait, perhaps at places told before it."""
+        above, verb = self.items[-1:], self.verb if self.verb_is_own else None
+        super().open_from_pending()
+        if above and verb and self.item and shares_places(self.text, above[0], verb):
+            self.item.groups = places_of(above[0])
 
     def take_thing(self, thing: Element) -> None:
         """Whether the place of such a thing stands before or behind it is not told."""
@@ -180,12 +192,12 @@ class PositionFirst(Cutter):
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place opens an item, unless the words before it lead on to it."""
         item = self.item
-        if item is None and self.verb_is_own and has_kind(self.words_of(self.pending)):
-            self.open_from_pending()
+        if item is None and self._tells_another():
+            super().open_from_pending()
             self._led = self.item
             self.add_place(element, label)
             return
-        if item is not None and self._names_what_follows(item, element):
+        if item is not None and names_what_follows(self.text, item, element):
             self._leads_on(item)
             item.pieces.append((element.start, element.end))
             self._led = item
@@ -246,14 +258,6 @@ class PositionFirst(Cutter):
             if place.element.kind == "reference"
         ]
         return any(label.value in read_letters(self.text[e.start : e.end]) for e in named)
-
-    def _names_what_follows(self, item: Item, element: Element) -> bool:
-        """Whether a reference only announces letters below: `(e) P cable, joining (e)-(g):`."""
-        if element.kind != "reference" or not item.words or not has_letter(item):
-            return False
-        letters = read_letters(self.text[element.start : element.end])
-        is_own = letters[:1] == (item.groups[0].places[0].label,)
-        return is_own and self.text[element.end :].lstrip(" ").startswith(":")
 
     def _opens_item(self, element: Element, label: Element | None) -> bool:
         """Whether a place opens its row, with a command behind it or, lettered, with words."""

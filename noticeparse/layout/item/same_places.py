@@ -1,6 +1,7 @@
-"""Several things below one place: `P` and below it `light, Fl.R.3s` and `tide gauge`.
+"""Several things at one place: `P` and below it `light, Fl.R.3s` and `tide gauge`.
 
-A verb above holds for all of them; each is an item of its own at the same place.
+A verb above holds for all of them; each is an item of its own at the same place.  Within a
+sentence each has its verb: `In P insert a beacon and delete the buoy`.
 """
 
 from __future__ import annotations
@@ -35,6 +36,17 @@ def begins_thing(text: str, item: Item, element: Element) -> bool:
 
 
 _LEGENDS = ("legend", "note")
+
+
+def shares_places(text: str, above: Item, verb: Element) -> bool:
+    """Whether a verb is said at the places of an item, of which they stood in front.
+
+    `In P insert a beacon and delete the buoy`: the buoy is at P, if no place follows it.
+    """
+    places = [place.element for place in above.places]
+    if not places or above.verb_piece is None or above.verb_piece[0] < places[-1].start:
+        return False
+    return text[max(verb.start - 40, 0) : verb.start].rstrip().endswith((" and", "\nand", " then"))
 
 
 def places_of(item: Item) -> list[Group]:

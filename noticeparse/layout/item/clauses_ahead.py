@@ -1,0 +1,44 @@
+"""What stands behind a semicolon where places stand first: `…; in Q delete the buoy`."""
+
+from __future__ import annotations
+
+from bisect import bisect_right
+from collections.abc import Sequence
+from itertools import takewhile
+
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.readers.places import is_connector, split_phrase
+
+_FAR = 8
+"""Lines on which a clause may give its places."""
+
+
+def elements_behind(lines: Sequence[Line], element: Element) -> list[Element]:
+    """The elements behind one, on its line and on those below it, up to a blank line."""
+    at = bisect_right(lines, element.start, key=lambda line: line.start) - 1
+    below = takewhile(lambda line: not line.is_blank, lines[at : at + _FAR])
+    return [one for line in below for one in line.elements if one.start > element.start]
+
+
+def opens_clause(text: str, behind: Sequence[Element], *, by_verb: bool) -> bool:
+    """Whether elements open another clause: a place, or words that lead to places of a verb.
+
+    `bounded by P, Q and R insert an area` does, `bounded by P, Q and R` alone goes on; so does a
+    place alone where only a verb can tell (`by_verb`).
+    """
+    if not behind:
+        return False
+    leads = 0 if behind[0].kind in PLACES else 1
+    words = words_of(text, behind[:leads])
+    if len(behind) <= leads or behind[leads].kind not in PLACES:
+        return False
+    if not by_verb and (not leads or is_connector(words)):
+        return True
+    told = next((one for one in behind[leads:] if not _is_of_places(text, one)), None)
+    return told is not None and told.kind == "verb" and not split_phrase(words).description_end
+
+
+def _is_of_places(text: str, element: Element) -> bool:
+    """Whether an element is a place, or what joins two of them."""
+    return element.kind in PLACES or is_connector(words_of(text, [element]))
