@@ -49,8 +49,8 @@ class TextColumnReader:
         _, text = _parted(solid[0], column) if solid else ((), ())
         goes_on = any(one.indent(self.text) >= column for one in solid[1:])
         # Beside places of their own the words are a list, headed by what is done.
-        fits = [one.kind for one in text] == ["verb"] if has_places else not _tells(text)
-        if not goes_on or not text or not fits:
+        fits = [one.kind for one in text] == ["verb"] if has_places else bool(text)
+        if not goes_on or not fits:
             return False
         self._table, self._column = titles, column
         return True
