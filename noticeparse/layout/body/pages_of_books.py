@@ -10,12 +10,16 @@ from collections.abc import Sequence
 
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Prose
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.books import BOOKS
 
 _ENTRY = re.compile(
     r"(?:on |in )?(?:the )?(?:pages?|pp?\.) ?[0-9]{1,4}\b[^:\n\"]{0,60}?"
     r"(?:: |:(?=\n)|[,;] (?:(?:left|right)[ -](?:hand )?column,? )?"
-    r"(?:lines?|para(?:graph)?s?\.?|sections?|entry|entries|column|footnote|table)\b)",
+    r"(?:lines?|para(?:graph)?s?\.?|sections?|entry|entries|column|footnote|table)\b)"
+    rf"|(?:in |from |corrections? to |amendments? to )?(?:the )?{BOOKS}"
+    r"(?:,? \(?(?:vol(?:ume)?|part|book|edition|page|chapter|section)\b[^:\n]{0,40})?: ?\S",
     re.IGNORECASE,
 )
 
@@ -26,7 +30,8 @@ def without_pages(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Pr
     entries: list[list[Line]] = []
     is_open = False
     for line in lines:
-        opens = not line.is_blank and _ENTRY.match(text, line.elements[0].start) is not None
+        lead = None if line.is_blank else line.elements[lead_index(line)]
+        opens = lead is not None and _ENTRY.match(text, lead.start) is not None
         is_open = opens or (is_open and not line.is_blank and not _commands(line))
         if opens:
             entries.append([])

@@ -15,6 +15,7 @@ from noticeparse.layout.copied.page_numbers import awaits_figure
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.books import BOOKS
 
 _FIGURE = re.compile(
     r"[-(\[] ?[A-Z]{0,3}[0-9]{3,5}[A-Z]? ?[-)\]][.:]?|(?:[Ss]heet )?[A-Z]{0,3}[0-9]{3,5}[.:]?"
@@ -31,11 +32,7 @@ _CHANGES = (
     r"|(?:amend|correct|in|for) )?"
 )
 _BOOK = re.compile(
-    rf"{_CHANGES}(?:the )?(?:[a-z'-]{{2,20}} ){{0,3}}?"
-    r"(?:lists? of (?:lights?|(?:radio|fog) signals?|beacons|buoys)(?: and fog signals)?"
-    r"|(?:lights?|radio|buoy) lists?|sailing directions"
-    r"|[a-z'-]{2,20} pilots?|pilot books?|(?:tide|tidal|distance) tables|radio signals"
-    r"|(?:tidal (?:stream )?|routeing )atlas|(?:nautical )?almanacs?|handbooks?(?: [a-z]+){0,3})"
+    rf"{_CHANGES}(?:the )?(?:[a-z'-]{{2,20}} ){{0,3}}?{BOOKS}"
     r"(?:,? \(?(?:vol(?:ume)?|part|book|edition|page)\b[^.:\n]{0,24})?[ .:]*",
     re.IGNORECASE,
 )

@@ -55,7 +55,7 @@ class ListReader:
     def opens_part(self, line: Line, index: int, *, behind_blank: bool) -> bool:
         """Whether a line is the title of another part of the edition; lists end there."""
         parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
-        parted = parted or is_capital_title(self.text, line)
+        parted = parted or is_capital_title(self.text, line) or is_book_title(self.text, line)
         is_title = is_notices_title(self.text, line) or self._heads_states(line, index)
         if not (parted or self.open) or not is_title:
             return False
@@ -129,8 +129,7 @@ class ListReader:
 
     def _is_of_book(self, part: ListDraft) -> bool:
         """Whether a part corrects a book: its verbs and places are for no chart."""
-        title = self.text[part.title.start : part.title.end]
-        return read_line_words(title).first("BOOK_TITLE") is not None
+        return is_book_title(self.text, part.title)
 
     def _heads_items(self, index: int) -> bool:
         """Whether a chart has its corrections below it, or the titles of their columns."""
@@ -225,6 +224,11 @@ def is_part_title(text: str, line: Line) -> bool:
     """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
     words = read_line_words(text[line.start : line.end])
     return words.first(*_PART_TITLES) is not None and words.first("NOTICES") is None
+
+
+def is_book_title(text: str, line: Line) -> bool:
+    """Whether a line is the title of corrections to a book: `SECTION IV - LIST OF LIGHTS`."""
+    return read_line_words(text[line.start : line.end]).first("BOOK_TITLE") is not None
 
 
 def is_capital_title(text: str, line: Line) -> bool:
