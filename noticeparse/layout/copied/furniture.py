@@ -41,7 +41,7 @@ _LONGEST_TABLE = 60
 """Rows below titles among which a line is looked for."""
 _ITEMS_AND_CHARTS: tuple[ElementKind, ...] = ("point", "half", "verb", "chart", "passive")
 _FAR_RIGHT = 40
-_WIDE_GAP = 5
+_WIDE_GAP = 2
 _SHORTEST = 10
 """Characters of a line that may be said again at each page."""
 _MOST_KNOWN = 1000

@@ -9,10 +9,11 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item, Piece
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, words_of
-from noticeparse.readers.features import leads_feature, value_property
+from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.places import is_connector, read_phrase
 from noticeparse.readers.positions import quality_mark
+from noticeparse.readers.unchanged import changes_nothing
 from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_COUNT = 3
@@ -140,6 +141,21 @@ def verb_above(text: str, cells: Cells) -> str | None:
         return None
     words = words_of(text, told)
     return words if canonical_verb(words) is not None and len(words.split()) <= 3 else None
+
+
+def is_other_band(text: str, elements: Sequence[Element]) -> bool:
+    """Whether elements, all of a row, stand over the rows below and are no plain verb.
+
+    `NO CHANGE` and `RETAIN` do nothing, `DELETE (by 1 July)` not at once: no verb holds below.
+    """
+    told = [one for one in elements if one.kind != "bar"]
+    if not told or any(one.kind not in ("verb", "words") for one in told):
+        return False
+    words = words_of(text, told).strip()
+    if has_kind(words) or '"' in words:
+        return False
+    is_verb = told[0].kind == "verb" and len(told) > 1
+    return is_verb or changes_nothing(words) or (words.isupper() and told[0].kind == "words")
 
 
 def words_beside(text: str, cells: Cells) -> tuple[list[Piece], list[Piece]]:

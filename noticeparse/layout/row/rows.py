@@ -62,8 +62,12 @@ class RowReader:
     def row(self, cells: Cells, depth_unit: str | None = None) -> None:
         """Read one row: a new item, or more positions of the one before.
 
-        `depth_unit` is the unit that the title of the depth column states.
+        `depth_unit` is the unit that the title of the depth column states.  A row with `band`
+        stands over those below and ends the verb of those above.
         """
+        if band := cells.get("band"):
+            self._lose_verb(band)
+            return
         if self.takes_rest(cells):
             return
         self._give()
@@ -71,6 +75,14 @@ class RowReader:
         if heading is None:
             self._held = (cells, depth_unit)
         self.verb = heading or self.verb
+
+    def _lose_verb(self, told: list[Element]) -> None:
+        """Let no verb hold for the rows below what stands over them in the place of one."""
+        self._give()
+        self.verb = None
+        start, end = told[0].start, told[-1].end
+        fault = Fault("verb-unknown", start, end, {"written": words_of(self.text, told)})
+        self.items.append(Item(pieces=[(e.start, e.end) for e in told], faults=[fault]))
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""

@@ -33,6 +33,14 @@ def is_information(text: str, notice: NoticeDraft | None, verb: Sequence[Element
     return marked and changes_nothing(words)
 
 
+def is_note_row(assembly: Assembly, cells: Cells) -> bool:
+    """Whether a row is a note, or one without a verb under a temporary notice."""
+    notice = assembly.notice
+    is_marked_row = notice is not None and is_marked(notice.number_words)
+    is_told = is_information(assembly.text, notice, cells.get("verb", []))
+    return is_told or (is_marked_row and "verb" not in cells)
+
+
 def counts_record(text: str, role: str, values: Sequence[Element], below: Line | None) -> bool:
     """Whether a key only counts the record below it: `Correction: 1 of 4`."""
     opens = below is not None and bool(below.elements) and below.elements[0].kind == "key"

@@ -46,6 +46,13 @@ class RowHeads:
             chart = self.assembly.charts[-1]
             chart.previous = chart.previous or before
 
+    def names_another(self, cells: Cells) -> bool:
+        """Whether a row is of a notice not met before and takes nothing from the rows above."""
+        number = row_number(self.assembly.text, cells)
+        if number is None or not cells.get("chart") or not cells.get("verb"):
+            return False
+        return self.assembly.of_number(number.words) is None
+
     def take_previous(self, cells: Cells) -> None:
         """Give the chart above a record the notice before that the record alone names."""
         told = [] if cells.get("chart") else cells.get("previous", [])

@@ -9,7 +9,7 @@ from noticeparse.layout.drafts import Prose
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.notice_openings import notice_opening
-from noticeparse.layout.row.cells import is_empty
+from noticeparse.layout.row.cells import is_empty, is_other_band
 from noticeparse.layout.row.row_lines import (
     commands,
     heads_corners,
@@ -24,12 +24,10 @@ from noticeparse.layout.row.row_lines import (
     second_line,
     tells_more,
 )
-from noticeparse.layout.row.row_numbers import row_number
 from noticeparse.layout.row.wrapped_cells import rest_below
-from noticeparse.layout.table.beside_items import NAMING_CELLS, is_information
+from noticeparse.layout.table.beside_items import NAMING_CELLS, is_note_row
 from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
-from noticeparse.readers.references import is_marked
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
 _PLACES = frozenset({"position", "latitude", "longitude"})
@@ -64,6 +62,8 @@ class TableReader:
         """Whether the last row is an item, of which words may stand on the line below."""
         self._awaits_second = False
         """Whether the last row may have a second line."""
+        self._is_banded = False
+        """Whether verbs stand on lines of their own between the rows."""
 
     def take_up(self, before: HandedOn) -> None:
         """Go on with the columns of the part before."""
@@ -107,7 +107,7 @@ class TableReader:
         self.assembly.row_verb = heading or self.assembly.row_verb
         # Titles over a rule with the same parts are complete.
         self._awaits_rows = not titles.is_ruled
-        self.table = titles
+        self.table, self._is_banded = titles, False
         self._point_above = None
         self.heads.names_notices = False
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
@@ -155,7 +155,7 @@ class TableReader:
         """Read a line as a row of the table, if it is one."""
         table = self.table
         line = line if table is None else table.with_numbers(self.text, line)
-        if table is not None and self._takes_wrapped(table, line):
+        if table is not None and self._takes_other_line(table, line):
             return True
         if table is None or (line.has("chart") and "chart" not in table.roles):
             return False
@@ -167,7 +167,7 @@ class TableReader:
             # The head of a chart below items; positions with hemispheres need no titles.
             self.table = None
             return False
-        if self._takes_verb(table, line) or self._takes_second_line(table, line):
+        if self._takes_second_line(table, line):
             return True
         if self.table is None or runs_through(table, line):
             return False
@@ -202,7 +202,7 @@ class TableReader:
         if not table.roles & set(_ACTION_CELLS) and line.has("verb", "point", "half"):
             # Under columns of charts alone stand items that go on over several lines.
             return False
-        if self._names_all(cells) and self.assembly.cut.falls_before(line):
+        if self.heads.names_another(cells) and self.assembly.cut.falls_before(line):
             return True
         self._last_row, self._awaits_second = line.row, not set(cells) <= _PLACES
         self._keep_point(cells)
@@ -211,6 +211,11 @@ class TableReader:
         if self._words_may_follow:
             self._action(cells)
         return True
+
+    def _takes_other_line(self, table: Table, line: Line) -> bool:
+        """Take a line among the rows that is none: a verb over those below, words of that above."""
+        is_band = self._takes_verb(table, line) or self._takes_other_band(line)
+        return is_band or self._takes_wrapped(table, line)
 
     def _takes_wrapped(self, table: Table, line: Line) -> bool:
         """Take a line as more words of the row above."""
@@ -234,8 +239,15 @@ class TableReader:
         holds = table.holds_under(self.assembly.words(verb))
         if holds:
             self.assembly.add_row({"feature": [verb]})
-        self.table = table if holds else None
+        self.table, self._is_banded = table if holds else None, holds
         return holds
+
+    def _takes_other_band(self, line: Line) -> bool:
+        """Take a line that stands where verbs do, as one that ends the verb of the rows above."""
+        if not self._is_banded or not is_other_band(self.text, line.elements):
+            return False
+        self.assembly.add_row({"band": [one for one in line.elements if one.kind != "bar"]})
+        return True
 
     def _takes_second_line(self, table: Table, line: Line) -> bool:
         """Take a line as the second of the row right above it."""
@@ -253,13 +265,6 @@ class TableReader:
         self._last_row = line.row
         return True
 
-    def _names_all(self, cells: Cells) -> bool:
-        """Whether a row is of a notice not met before and takes nothing from the rows above."""
-        number = row_number(self.text, cells)
-        if number is None or not cells.get("chart") or not cells.get("verb"):
-            return False
-        return self.assembly.of_number(number.words) is None
-
     def _keep_point(self, cells: Cells) -> None:
         """Keep the position of a row; one that cannot be read lends no degrees to those below."""
         if placed := cells.get("latitude", []):
@@ -275,7 +280,7 @@ class TableReader:
 
     def _action(self, cells: Cells) -> None:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
-        if self._is_prose(cells):
+        if is_note_row(self.assembly, cells):
             self._words_may_follow = False
             is_parted = self.table is not None and self.table.mark != " "
             naming = NAMING_CELLS if is_parted else frozenset()
@@ -286,10 +291,3 @@ class TableReader:
         self._remark = Prose([(e.start, e.end) for e in remark], remark)
         if remark:
             self.assembly.add_prose(self._remark)
-
-    def _is_prose(self, cells: Cells) -> bool:
-        """Whether a row is a note, or one without a verb under a temporary notice."""
-        notice = self.assembly.notice
-        is_marked_row = notice is not None and is_marked(notice.number_words)
-        verb = cells.get("verb", [])
-        return is_information(self.text, notice, verb) or (is_marked_row and "verb" not in cells)
