@@ -6,6 +6,24 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "cell-limits",
+        "error",
+        "`{written}` beside the row limits what it says",
+        "a row that is planned, withdrawn or not yet in force is not to be carried out now",
+        "see in the original table when and whether the row holds",
+        _COMMON,
+        bad=(
+            "Action | Object | Position | Status\n"
+            "Insert | wreck | 46-00.00S 122-00.00W | ‹Planned›\n"
+            "Insert | rock | 46-01.00S 122-01.00W | New"
+        ),
+        good=(
+            "Action | Object | Position | Status\n"
+            "Insert | wreck | 46-00.00S 122-00.00W | New\n"
+            "Insert | rock | 46-01.00S 122-01.00W | New"
+        ),
+    ),
+    Entry(
         "cell-misplaced",
         "error",
         "`{written}` does not fit the title of its column",
@@ -41,6 +59,19 @@ ENTRIES = (
             "Insert   Submarine cable, joining   46-00.00S 122-00.00W\n"
             "         disused                    46-01.00S 122-00.00W"
         ),
+    ),
+    Entry(
+        "chart-marks-unread",
+        "error",
+        "`{written}` marks the charts of the row in columns of their own",
+        "which charts the row is for is not read from such marks",
+        "see in the original table which charts the row is marked for",
+        _COMMON,
+        bad=(
+            "Action | Object | Position | Chart 802 | Chart 803\n"
+            "Insert | wreck | 46-00.00S 122-00.00W | ‹X›"
+        ),
+        good=("Action | Object | Position | Chart\nInsert | wreck | 46-00.00S 122-00.00W | 802"),
     ),
     Entry(
         "datum-unknown",

@@ -32,6 +32,8 @@ _TELLING_WORDS = (
 )
 
 
+_ONE_CHART = re.compile(r"(?:chart|cht\.?|sheet) [a-z]{0,3} ?[0-9]{1,5}[a-z]?")
+"""Titles of columns whose marks tell which rows are for that chart."""
 _PREVIOUS = re.compile(
     r"(?:the )?(?:last|latest|previous|prev\.?|preceding|prec\.?|prior|former|earlier)"
     r" (?:n\.? ?t?\.? ?m|n\.? to m|notice|correction|corr|corr\.?n|update|amendment|amdt|circular"
@@ -44,6 +46,8 @@ _PREVIOUS = re.compile(
 def column_role(title: str) -> str | None:
     """The role of a column with this title, or None where the title is not known."""
     plain = _plain(title)
+    if _ONE_CHART.fullmatch(plain):
+        return "chart_mark"
     parts = plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")
     words = [word for word in plain.split() if word in _TELLING_WORDS]
     found = [
@@ -51,6 +55,9 @@ def column_role(title: str) -> str | None:
     ]
     if not found and _PREVIOUS.fullmatch(plain.strip(" .")):
         return "previous"
+    if plain.startswith("reference ") and "position" in found:
+        # The place of another thing, from which the feature is reckoned.
+        return None
     # `Chart and order`: heads of charts stand in the column of the verbs.
     return "verb" if "verb" in found else found[0] if found else None
 

@@ -95,7 +95,7 @@ def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, st
             role = "label"
         elif role == "label" and title.lower() in _CORNERS and counts:
             role = "vertex"
-        elif title.lower() == "kind" and len(features) > 1:
+        elif title.lower() in ("kind", "nature") and len(features) > 1:
             role = "status"
         elif title.lower() == "subject" and not features:
             role = "feature"

@@ -105,9 +105,8 @@ class Table(NamedTuple):
             if column.role is None:
                 words = text[element.start : element.end]
                 # A bearing under a title that is not known: the feature lies off its place.
-                role = "offset" if is_way(words) else "remark" if takes_back(words) else None
-                if role:
-                    found.setdefault(role, []).append(element)
+                role = "offset" if is_way(words) else "remark" if takes_back(words) else "untitled"
+                found.setdefault(role, []).append(element)
             if column.role:
                 if column.role == "longitude" and self._has_longitude_first:
                     element = with_longitude_first(text, element)

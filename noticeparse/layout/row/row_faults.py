@@ -16,6 +16,7 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import span_of
 from noticeparse.layout.row.place_keys import UNKNOWN
+from noticeparse.layout.row.row_limits import row_limits, second_commands
 from noticeparse.readers.bearings import tells_way
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import radius_words, read_phrase
@@ -36,7 +37,7 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
     for code, role in (
         ("notice-unread", "unread"), ("row-too-long", "surplus"),
         ("datum-unknown", "unknown_datum"), ("relation-unclear", UNKNOWN),
-        ("cell-rest-doubtful", "rest"),
+        ("cell-rest-doubtful", "rest"), ("chart-marks-unread", "chart_mark"),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)
@@ -46,6 +47,10 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
         yield _fault(text, "places-of-a-move", piece)
     if piece := _beside(text, cells):
         yield _fault(text, "offset-not-worked-out", piece)
+    for piece in row_limits(text, cells):
+        yield _fault(text, "cell-limits", piece)
+    for piece in second_commands(text, cells):
+        yield _fault(text, "verb-within-words", piece)
     for role in ("remark", "status", "validity"):
         if (piece := span_of(cells.get(role, []))) and _takes_back(text, cells[role]):
             yield _fault(text, "text-action-lost", piece)

@@ -31,7 +31,9 @@ from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
-_NOT_OF_ITEM = frozenset({"chart", "notice", "previous", "remark", "offset", "cancels"})
+_NOT_OF_ITEM = frozenset(
+    {"chart", "notice", "previous", "remark", "offset", "cancels", "untitled", "chart_mark"}
+)
 """Roles of what a row says of its notice or chart, or what nobody reads."""
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",

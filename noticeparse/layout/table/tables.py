@@ -213,7 +213,7 @@ class TableReader:
         return True
 
     def _takes_other_line(self, table: Table, line: Line) -> bool:
-        """Take a line among the rows that is none: a verb over those below, words of that above."""
+        """Take a line among the rows that is none: a verb over those below, or more of one."""
         is_band = self._takes_verb(table, line) or self._takes_other_band(line)
         return is_band or self._takes_wrapped(table, line)
 
