@@ -18,6 +18,7 @@ _STEMS: dict[str, Verb] = {
             "estab",
             "place",
             "put in",
+            "put on",
             "lay",
             "laid",
             "lay out",
