@@ -19,6 +19,7 @@ _STEMS: dict[str, Verb] = {
             "place",
             "put in",
             "put on",
+            "mark in",
             "lay",
             "laid",
             "lay out",

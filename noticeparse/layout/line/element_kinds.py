@@ -18,7 +18,7 @@ KINDS: dict[str, ElementKind] = {
     "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",
     "CHART": "chart", "CHARTS_ONLY": "charts_only",
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
-    "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb",
+    "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb", "VERB_CHART": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
     "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "FOREIGN": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "ARROW": "words", "OTHER": "words", "STAR": "words",
