@@ -176,11 +176,14 @@ def _is_below_place(text: str, lines: Sequence[Line], index: int) -> bool:
 
 def _is_row(text: str, lines: Sequence[Line], index: int) -> bool:
     """Whether a line stands right below titles of columns: `5410   1 to 5   77/2026   WGS 84`."""
+    is_below_rule = False
     for above in reversed(lines[max(index - _LONGEST_TABLE, 0) : index]):
-        if above.is_blank or above.has("rule"):
-            return False
         if read_titles(text, above) is not None:
             return True
+        if above.is_blank or is_below_rule:
+            return False
+        # A rule may stand between the titles and their rows.
+        is_below_rule = above.has("rule")
     return False
 
 
