@@ -130,11 +130,13 @@ class NoticeBuilder:
 
     def _heading(self) -> str | None:
         kept: list[str] = []
+        # What a heading says of another notice may run over its line end.
+        whole = "\n".join(self.context.text[slice(*piece)] for piece in self.draft.heading)
+        self.cancels += read_clauses(whole, self.context.year).cancels
         for start, end in self.draft.heading:
             end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]
             at = start
-            self.cancels += read_clauses(words, self.context.year).cancels
             # Without a figure they name no other notice.
             for part in read_parts(words) if any(map(str.isdigit, words)) else ():
                 if part.kind in _NO_HEADING:

@@ -70,9 +70,11 @@ def read_number(text: str, near: int | None) -> NoticeRef | None:
     written = _read(text, near)
     if written is None or not written.is_dated:
         return None
-    if near is not None and _is_near(written.number, near) and (written.year or 0) > near + 1:
-        # Nobody names a notice of a year to come.
-        return written.turned().ref()
+    if near is not None and _is_near(written.number, near):
+        # Nobody names a notice of a year to come, or of so long ago.
+        year = written.year or near
+        if year > near + 1 or year < near - _OLDEST:
+            return written.turned().ref()
     return written.ref()
 
 
@@ -91,6 +93,8 @@ def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
     return HeadNumber(written.ref(), True)
 
 
+_OLDEST = 20
+"""Years for which notices are still named."""
 _YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
 
 

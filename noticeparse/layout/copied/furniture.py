@@ -23,6 +23,7 @@ from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.layout.opening.recognise import is_details_line, is_row_of_chart
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.heads import head_kinds
 
 _SOMETHING: tuple[ElementKind, ...] = (
     "point", "half", "reference", "label", "verb", "passive", "chart", "semicolon", "key",
@@ -112,6 +113,9 @@ def find_furniture(
         is_of_item = _is_below_place(text, lines, index) or _goes_on_with_thing(text, lines[index])
         again = has_letters and is_told and not is_of_item
         named = beside and _names_edition(text, lines[index])
+        if named and index and notice_opening(text, lines[index - 1]) is not None:
+            # Right below its number stands the heading of a notice.
+            continue
         if (again or named) and not _is_row(text, lines, index):
             found.add(index)
             if len(shapes) < _MOST_KNOWN:
@@ -205,6 +209,7 @@ def _may_be(text: str, line: Line) -> bool:
         or notice_opening(text, line) is not None
         or is_details_line(text, line)
         or is_row_of_chart(text, line)
+        or (line.has("number") and "CANCELS" in head_kinds(text[line.start : line.end]))
         or read_titles(text, line) is not None
         or _tells_values(text, line)
     )

@@ -9,7 +9,12 @@ from noticeparse.layout.head.banners import takes_banner
 from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
 from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
 from noticeparse.layout.head.item_lists import lists_items
-from noticeparse.layout.head.late_details import OF_ITEMS, is_late_detail, take_number
+from noticeparse.layout.head.late_details import (
+    OF_ITEMS,
+    is_late_detail,
+    take_number,
+    takes_end_of_cancellation,
+)
 from noticeparse.layout.head.led_charts import takes_led_chart
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
@@ -17,6 +22,7 @@ from noticeparse.layout.opening.goes_on import (
     closes_bracket,
     completes_previous,
     goes_on_with_charts,
+    heading_breaks_off,
 )
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
@@ -153,7 +159,12 @@ class HeadReader:
             self.assembly.end_body()
             self.assembly.open_chart((line.elements[0].start, line.elements[-1].end))
             return True
-        if notice is None or (line.has(*_ENDS_A_HEAD) and not self._heading_breaks_off(line)):
+        if takes_end_of_cancellation(self.text, notice, line):
+            return True
+        if notice is None:
+            return False
+        goes_on = not self.behind_blank and heading_breaks_off(self.text, notice, line)
+        if line.has(*_ENDS_A_HEAD) and not goes_on:
             return False
         if not self.head_is_open:
             return False
@@ -198,15 +209,6 @@ class HeadReader:
         else:
             return False
         return True
-
-    def _heading_breaks_off(self, line: Line) -> bool:
-        """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
-        notice = self.assembly.notice
-        if notice is None or not notice.heading or self.behind_blank:
-            return False
-        if line.has("point", "half", "label", "reference", "passive"):
-            return False
-        return self.text[slice(*notice.heading[-1])].rstrip().endswith(("-", ",", " and"))
 
     def _more_chart_head(self, line: Line) -> bool:
         """A line, or the beginning of one, that goes on with the chart head above it."""

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import ChartDraft, Piece
+from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import head_kinds, opened_notice
@@ -35,3 +35,16 @@ def take_number(assembly: Assembly, start: int, words: str) -> None:
     if number is not None:
         at = start + words.index(number)
         assembly.row_notice(Element("number", at, at + len(number), gap=False))
+
+
+def takes_end_of_cancellation(text: str, notice: NoticeDraft | None, line: Line) -> bool:
+    """Take a line that ends what a heading says of a notice: `is cancelled` below its number."""
+    if notice is None or not notice.heading or not line.has_only("passive", "words", "verb"):
+        return False
+    start, end = notice.heading[-1]
+    if text[end : line.start].strip(" .") != "\n" or "CANCELS" in head_kinds(text[start:end]):
+        return False
+    if "CANCELS" not in head_kinds(text[start : line.end]):
+        return False
+    notice.clauses.append((start, line.end))
+    return True

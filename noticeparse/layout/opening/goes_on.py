@@ -1,9 +1,11 @@
-"""Whether words go on with the head of a chart that the line above broke off."""
+"""Whether words go on with the head of a chart or a heading that the line above broke off."""
 
 from __future__ import annotations
 
 import re
 
+from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.line.elements import Line
 from noticeparse.readers.heads import read_parts
 
 
@@ -40,3 +42,10 @@ def completes_previous(above: str, words: str) -> bool:
     is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
     broken = bool(told) and told[-1].start < len(" ".join(above.split()))
     return is_new and broken and plain < words_before
+
+
+def heading_breaks_off(text: str, notice: NoticeDraft, line: Line) -> bool:
+    """Whether a heading goes on over its line end with a verb in it: `… - / Shift Rock`."""
+    if not notice.heading or line.has("point", "half", "label", "reference", "passive"):
+        return False
+    return text[slice(*notice.heading[-1])].rstrip().endswith(("-", ",", " and"))
