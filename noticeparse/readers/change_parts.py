@@ -152,3 +152,19 @@ def named_within(part: Part, text: str) -> Part:
 
 def _article(words: str) -> str:
     return next((one for one in ("a ", "an ", "the ") if words.lower().startswith(one)), "")
+
+
+def with_old_state(parts: list[Part]) -> list[Part]:
+    """The parts, those that only describe the feature being no changes.
+
+    In `light Fl 10s, elevation 18 metres: period to 8s` only the period becomes another.
+    """
+    told = next((at for at, part in enumerate(parts) if part.new is not None), 0)
+    before = [_description(part) for part in parts[:told]]
+    return [*before, *parts[told:]]
+
+
+def _description(part: Part) -> Part:
+    if part.property is None or part.old is None or part.subject is not None:
+        return part
+    return Part((place(part.property)[0], part.old[1]), is_change=False)

@@ -15,7 +15,14 @@ from noticeparse.catalogue import ENTRIES
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.change_lights import light_value
-from noticeparse.readers.change_parts import Part, Value, carried, divide_change, named_within
+from noticeparse.readers.change_parts import (
+    Part,
+    Value,
+    carried,
+    divide_change,
+    named_within,
+    with_old_state,
+)
 from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -75,7 +82,7 @@ class _Reading:
 
     def change(self) -> ChangeReading:
         parts = carried(self.joined(list(divide_change(self.text))))
-        parts = [named_within(part, self.text) for part in parts]
+        parts = with_old_state([named_within(part, self.text) for part in parts])
         clauses = [part for part in parts if part.is_change]
         if not clauses:
             parts, clauses = self.sectors_alone(parts)

@@ -9,6 +9,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
+from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.sentence.sentences import sentences
 from noticeparse.layout.table.carried_verbs import PLACES_OF_RECORD, CarriedVerb
 from noticeparse.layout.table.row_heads import HEAD_CELLS
@@ -47,6 +48,15 @@ def counts_record(text: str, role: str, values: Sequence[Element], below: Line |
     if not opens or role not in ("verb", "feature", "items"):
         return False
     return _COUNT.fullmatch(" ".join(text[e.start : e.end] for e in values)) is not None
+
+
+def ends_value(text: str, value: Sequence[Element], line: Line) -> bool:
+    """Whether a line without a key commands something of its own, or is a note, and no value."""
+    first = line.elements[0]
+    if first.kind != "verb":
+        return opens_note(text[first.start : line.end])
+    placed = any(one.kind in ("point", "half", "reference") for one in value)
+    return placed or text[first.end : line.end].lstrip()[:1] == ":"
 
 
 def goes_on_with_notice(assembly: Assembly, line: Line, number: Element) -> bool:

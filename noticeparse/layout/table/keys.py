@@ -24,6 +24,7 @@ from noticeparse.layout.row.place_keys import (
 )
 from noticeparse.layout.table.beside_items import (
     counts_record,
+    ends_value,
     give_information,
     give_source,
     goes_on_with_notice,
@@ -216,22 +217,13 @@ class KeyReader:
         """Take a line without a key as more of the value above it in an open record."""
         if not self._block or not self._last_role or line.has("chart", "rule", "number"):
             return False
-        if self._is_command(line) or (
+        if ends_value(self.text, self._block[self._last_role], line) or (
             self._last_role in ("source", "aside") and line.has("point", "half")
         ):
             self.end_block()
             return False
         self._block[self._last_role] += [e for e in line.elements if has_words(self.text, e)]
         return True
-
-    def _is_command(self, line: Line) -> bool:
-        """Whether a line commands something of its own, and is no more of the value above it."""
-        first = line.elements[0]
-        if first.kind != "verb":
-            return False
-        kinds = {e.kind for e in self._block[self._last_role]}
-        placed = not kinds.isdisjoint(("point", "half", "reference"))
-        return placed or self.text[first.end : line.end].lstrip()[:1] == ":"
 
     def _of_notice(self, role: str, line: Line) -> None:
         notice = self.assembly.notice
