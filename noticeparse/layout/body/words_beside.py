@@ -16,12 +16,13 @@ from itertools import takewhile
 
 from noticeparse.layout.evidence import OPEN_END, is_complete, lead_index
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
-from noticeparse.layout.line.joints import opens_note
+from noticeparse.layout.line.joints import BULLETS, opens_note
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 
 _SLACK = 1
 """Figures by which places of one column may stand out of line."""
+_AXES = ("latitude", "longitude")
 _TALLEST = 40
 """Lines of one item."""
 _LEADS_ON = frozenset(
@@ -54,7 +55,7 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
     """How many lines from one on are an item whose words run on beside its places; else 1."""
     first = lines[at]
     places = _places(text, first)
-    opens = _opening(first)
+    opens = _opening(text, first)
     if opens is None or not places or not places[0].gap:
         return 1
     column = _column(first, places[0])
@@ -75,6 +76,7 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
             breaks_off = _breaks_off(text, words, told)
             # In a list the next thing stands in the same column.
             is_more = indent > opens and _is_more(text, words, told, has_place=bool(own))
+            is_more |= _are_plain(text, told) and _completes(beside, own)
             if not (breaks_off or is_more):
                 break
             words = f"{words} {words_of(text, told)}"
@@ -88,16 +90,28 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
 def _are_several(places: Sequence[Element]) -> bool:
     """Whether places are more than one position, of which the halves may stand on two lines."""
     kinds = [place.kind for place in places]
-    return kinds.count("point") > 1 or kinds.count("half") > len(("latitude", "longitude"))
+    return kinds.count("point") > 1 or kinds.count("half") > len(_AXES)
 
 
-def _opening(line: Line) -> int | None:
+def _completes(beside: Sequence[Element], own: Sequence[Element]) -> bool:
+    """Whether the places of a line begin with the longitude of the latitude above them."""
+    halves = [one for one in beside if one.kind in ("half", "point")]
+    if not halves or halves[-1].kind != "half" or len(halves) % 2 == 0 or not own:
+        return False
+    return own[0].kind == "half" and (halves[-1].value.axis, own[0].value.axis) == _AXES
+
+
+def _opening(text: str, line: Line) -> int | None:
     """The column in which the item of a line opens, or None if no item is described there."""
-    if line.is_blank or line.elements[0].kind not in ("label", "verb", "words"):
+    if line.is_blank:
+        return None
+    first = line.elements[0]
+    is_listed = first.kind == "bar" and text[first.start : first.end].strip() in BULLETS
+    if not is_listed and first.kind not in ("label", "verb", "words"):
         return None
     lead = line.elements[lead_index(line)]
     tells = any(e.kind == "words" for e in line.elements) and lead.kind in ("verb", "words")
-    return _column(line, line.elements[0]) if tells else None
+    return _column(line, first) if tells else None
 
 
 def _places(text: str, line: Line) -> tuple[Element, ...]:
