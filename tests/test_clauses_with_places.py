@@ -1,0 +1,124 @@
+"""Clauses that give the place first, things that share a verb, and what an erratum exchanges."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, codes, errors, told
+
+BEACON, BUOY = ("insert", "beacon_special", [AT_P]), ("delete", "buoy_special", [AT_P])
+
+
+@pytest.mark.parametrize(
+    "clauses",
+    [
+        f"In {P} insert a special beacon and delete the special buoy; in {Q} delete the wreck.",
+        f"In {P} insert a special beacon\nand delete the special buoy;\nin {Q} delete the wreck.",
+    ],
+)
+def test_a_second_verb_behind_and_is_said_at_the_same_place(clauses: str) -> None:
+    assert told(parse(HEAD + clauses)) == [BEACON, BUOY, ("delete", "wreck", [AT_Q])]
+
+
+def test_a_second_verb_has_the_place_behind_it_if_one_stands_there() -> None:
+    text = f"In {P} insert a special beacon and delete the special buoy in {R}; in {Q} delete the wreck."
+    assert told(parse(HEAD + text)) == [
+        BEACON, ("delete", "buoy_special", [AT_R]), ("delete", "wreck", [AT_Q]),
+    ]  # fmt: skip
+
+
+def test_a_semicolon_ends_a_clause_before_the_corners_of_the_next() -> None:
+    text = (
+        f'In {P} insert the legend "Overfalls"; bounded by {P}, {Q},\n{R} and '
+        "46-00.30S 122-00.40W insert an anchorage area."
+    )
+    legend, area = actions_of(parse(HEAD + text))
+    assert [len(one.geometry.positions) for one in (legend, area)] == [1, 4]
+    assert area.geometry.shape == "area"
+
+
+def test_a_second_verb_without_and_has_no_place() -> None:
+    text = f"In {P} insert a special beacon, delete the special buoy; in {Q} delete the wreck."
+    bulletin = parse(HEAD + text)
+    assert ("delete", "buoy_special", [AT_Q]) not in told(bulletin)
+    assert "item-without-position" in errors(bulletin)
+
+
+@pytest.mark.parametrize("verb", ["are to be deleted", "have been removed", "should be deleted"])
+def test_things_with_places_of_their_own_share_the_verb_at_the_end(verb: str) -> None:
+    text = f"The wreck in {P} and the rock in {Q} {verb}."
+    assert told(parse(HEAD + text)) == [("delete", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "sentence",
+    [
+        f"A cable between the wreck in {P} and the rock in {Q} is to be inserted.",
+        f"The wreck in {P} and the rock in {Q} have been moved to {R}.",
+        f"The wreck in {P} or the rock in {Q} is to be deleted.",
+    ],
+)
+def test_things_told_by_each_other_are_not_parted(sentence: str) -> None:
+    bulletin = parse(HEAD + sentence)
+    assert errors(bulletin)
+    assert not told(bulletin)
+
+
+@pytest.mark.parametrize(
+    "erratum",
+    [
+        f"For depth 6.3 m substitute depth 5.1 m {P}",
+        f"FOR DEPTH 6.3 M SUBSTITUTE DEPTH 5.1 M {P}",
+        f"For the depth of 6.3 m, substitute\na depth of 5.1 m in {P}.",
+    ],
+)
+def test_for_one_thing_another_is_substituted(erratum: str) -> None:
+    (action,) = actions_of(parse(HEAD + erratum))
+    assert (action.verb, str(action.feature.depth.value_m)) == ("replace", "6.3")
+    assert str(action.replacement.depth.value_m) == "5.1"
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        "Chart a wreck",
+        "1.1   Chart a wreck",
+        "Exhibit a light, Fl.R.3s,",
+        "MARK IN wreck",
+        "Put on wreck",
+        "RELOC wreck from 46-01.00S 122-00.00W to",
+        "DISESTAB wreck",
+        "58.01  Plot wreck",
+    ],
+)
+def test_words_of_offices_are_commands(command: str) -> None:
+    bulletin = parse(f"{HEAD}{command} {P}")
+    assert told(bulletin)
+    assert not codes(bulletin)
+
+
+def test_a_chart_is_no_command_where_a_number_stands_behind_it() -> None:
+    charts = parse(f"{HEAD}Insert wreck {P}\nChart 803 [4/26]\nDelete rock {Q}").notices[0].charts
+    assert [one.chart for one in charts] == ["802", "803"]
+
+
+@pytest.mark.parametrize("told_of", ['legend, "Foul" to "Wreck"', 'legend: "Foul" to "Wreck"',
+                                     'legend "Foul": legend to "Wreck"'])  # fmt: skip
+def test_a_legend_is_parted_from_its_wording(told_of: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Amend {told_of} {P}"))
+    assert [(one.old, one.new) for one in action.changes] == [("Foul", "Wreck")]
+    assert action.feature.kind == "legend"
+
+
+def test_what_describes_the_old_state_is_no_change() -> None:
+    text = f"Amend light, Fl W 10s, elevation 18 metres, range 11M, period to 8s {P}"
+    (action,) = actions_of(parse(HEAD + text))
+    assert [(one.property, str(one.new)) for one in action.changes] == [("light.period_s", "8")]
+    assert str(action.feature.light.elevation_m) == "18"
+
+
+def test_kilometres_of_a_river_say_nothing_of_the_feature() -> None:
+    bulletin = parse(f"{HEAD}Insert port-hand beacon, km 2.4 {P}\nDelete snag, km 3.1 {Q}")
+    assert [kind for _, kind, _ in told(bulletin)] == ["beacon_lateral_port", "stump"]
+    assert not codes(bulletin)
