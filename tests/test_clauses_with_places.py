@@ -22,7 +22,10 @@ def test_a_second_verb_behind_and_is_said_at_the_same_place(clauses: str) -> Non
 
 
 def test_a_second_verb_has_the_place_behind_it_if_one_stands_there() -> None:
-    text = f"In {P} insert a special beacon and delete the special buoy in {R}; in {Q} delete the wreck."
+    text = (
+        f"In {P} insert a special beacon and delete the special buoy in {R}; "
+        f"in {Q} delete the wreck."
+    )
     assert told(parse(HEAD + text)) == [
         BEACON, ("delete", "buoy_special", [AT_R]), ("delete", "wreck", [AT_Q]),
     ]  # fmt: skip

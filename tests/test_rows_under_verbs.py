@@ -74,7 +74,7 @@ def test_no_verb_is_carried_from_one_part_of_an_edition_into_the_next() -> None:
 
 def test_places_go_on_in_the_columns_of_old_and_new_ones() -> None:
     text = (
-        "NOTICE    CHART  ACTION   OBJECT                     OLD POSITION            NEW POSITION\n"
+        f"{'NOTICE    CHART  ACTION   OBJECT':<53}OLD POSITION            NEW POSITION\n"
         f"12/26     802    Insert   submarine cable, joining   -                       {P}\n"
         f"{' ' * 77}{Q}\n"
         f"12/26     802    Move     anchorage area, bounded by {P}   46-10.00S 122-00.00W\n"
