@@ -268,13 +268,21 @@ def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> 
 
 
 def read_status(
-    items: Iterable[Item], amounts: Amounts, aids: Aids, attributes: Attributes
+    items: Iterable[Item],
+    amounts: Amounts,
+    aids: Aids,
+    attributes: Attributes,
+    *,
+    head: Item | None,
 ) -> tuple[list[Status], int | None]:
     """Status words in text order, those of a light's remarks and of the kind, year of a report."""
     status: list[Status] = []
     year = amounts.reported_year
     for item in items:
         word = item.value if item.role == "status" else None
+        if item.value == "extinguished_light" and item is not head:
+            # `light-buoy, light extinguished`
+            word = "extinguished"
         if item.role == "reported":
             digits = "".join(character for character in item.text if character.isdigit())
             # A year alone in brackets is that of a survey or a chart.
