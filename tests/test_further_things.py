@@ -19,6 +19,8 @@ ASIDE = [
     f"Delete buoy {P}. Existing beacon {Q}",
     f"Delete buoy {P}, in position of rock {Q}",
     f"Delete buoy {P}, clear of wreck {Q}",
+    f"Delete buoy {P}, with depth 5m {Q}",
+    f"Delete buoy {P} near a similar buoy {Q}",
     f"Delete (a) buoy {P}, replaced by (b) beacon {Q}",
 ]
 
@@ -35,6 +37,11 @@ def test_what_is_joined_to_it_is_held_back_too() -> None:
     assert [one.usable for one in actions_of(bulletin)] == [True, False, False]
 
 
+def test_the_other_end_of_a_line_is_no_further_thing() -> None:
+    bulletin = parse(f"{HEAD}Insert overhead cable between pylon {P} and tower {Q}\n")
+    assert (told(bulletin), "place-of-another" in errors(bulletin)) == ([], True)
+
+
 def test_what_was_charted_before_is_not_inserted() -> None:
     bulletin = parse(f"{HEAD}Insert wreck {P}, previously charted as obstruction in {Q}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P])]
@@ -47,6 +54,7 @@ LISTED = [
     (f"buoy {P} and dangerous wreck, least depth 5m {Q}", "wreck_dangerous"),
     (f"buoy {P}, head of jetty {Q}", "pier"),
     (f"buoy {P}, three piles {Q}", "pile"),
+    (f"buoy {P} and a similar pile {Q}", "pile"),
     (f"buoy {P}, depth 5m {Q}", "sounding"),
     (f"buoy {P}\nexisting beacon {Q}", "beacon_generic"),
 ]

@@ -23,13 +23,19 @@ from noticeparse.readers.words import Item
 _CODE = "place-of-another"
 _JOINT = re.compile(
     r"[ ,;:.&+/-]*(?:(?:and|also|then|plus|another|further|likewise|as well as|together with"
-    r"|both|the|an?)[ ,]+){0,5}",
+    r"|similar|both|the|an?)[ ,]+){0,5}",
     re.IGNORECASE,
 )
 _CHARTED = re.compile(r"(?:existing|charted|same|former)\b", re.IGNORECASE)
 """What lies there already, and is named for the sake of the first thing."""
-_NEW_STATE = re.compile(r"[ ,;:]*(?:to|into|from|by|with|for|as)\b", re.IGNORECASE)
-"""Words of a change, which stand behind the place of what is changed."""
+_LEADS = re.compile(
+    r"[ ,;:]*(?:to|into|from|by|with|for|as(?! well)|on|near|off|over|under|across|beside"
+    r"|alongside)\b",
+    re.IGNORECASE,
+)
+"""Words that go on with what is said of the first thing: a new state, or what lies beside it."""
+_SPANS = re.compile(r"\b(?:between|from)\b", re.IGNORECASE)
+_OTHER_END = re.compile(r"[ ,]*(?:and|to)\b", re.IGNORECASE)
 _BRACKET = re.compile(r"[ ,]*\([^()]*\)(?=[ ,;]*(?:[,;&]|and\b))")
 _VALUES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais", "depth"))
 _PARTS = frozenset(
@@ -66,7 +72,11 @@ def thing_aside(text: str, above: Draft, words: Sequence[Element]) -> Fault | No
     if any(fault.code == _CODE for fault in above.faults):
         # `…, replaced by beacon Q and pile R`
         return Fault(_CODE, start, end, {"written": said})
-    span = _words_of_change(said) if verb in ("amend", "replace") else _words_aside(said)
+    opening = _LEADS.match(said) or _other_end(text, above, said)
+    if opening is not None:
+        span: tuple[int, int] | None = opening.span()
+    else:
+        span = _words_of_change(said) if verb in ("amend", "replace") else _words_aside(said)
     if span is None:
         return None
     return Fault(_CODE, start, end, {"written": said[slice(*span)].strip(" ,")})
@@ -81,14 +91,14 @@ def _goes_on(text: str, above: Draft, first: Element) -> bool:
     return (is_open and text[first.start].islower()) or text[first.start] in "(["
 
 
-def _words_of_change(words: str) -> tuple[int, int] | None:
-    """What stands before a further thing that changes, too, and is no word of a thing.
+def _other_end(text: str, above: Draft, words: str) -> re.Match[str] | None:
+    """The joint before the other end of a line: `cable between pylon P and tower Q`."""
+    spans = any(_SPANS.search(text, start, end) for start, end in above.words)
+    return _OTHER_END.match(words) if spans and len(above.places) == 1 else None
 
-    Before `light Q to Fl.3s` the new state of the first may stand, which is none of the second.
-    """
-    opening = _NEW_STATE.match(words)
-    if opening is not None:
-        return opening.span()
+
+def _words_of_change(words: str) -> tuple[int, int] | None:
+    """What stands before a further thing that changes, too, and is no word of a thing."""
     start, ahead = _ahead(words)
     is_property = [one.text.lower() for one in ahead[1:2]] == ["of"]
     is_aside = bool(ahead) and _is_strange(ahead[0]) and not is_property
