@@ -69,7 +69,8 @@ def thing_aside(text: str, above: Draft, words: Sequence[Element]) -> Fault | No
     if verb is None or not _goes_on(text, above, words[0]):
         return None
     said, start, end = words_of(text, words), words[0].start, words[-1].end
-    if any(fault.code == _CODE for fault in above.faults):
+    is_run_on = "\n" not in text[above.places[-1].element.end : start]
+    if is_run_on and any(fault.code == _CODE for fault in above.faults):
         # `…, replaced by beacon Q and pile R`
         return Fault(_CODE, start, end, {"written": said})
     opening = _LEADS.match(said) or _other_end(text, above, said)
