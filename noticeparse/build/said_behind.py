@@ -14,6 +14,7 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import opens_a_line
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import gather
@@ -35,6 +36,9 @@ _NO_CHANGE = re.compile(r"no (?:change|alteration|action|deletion|insertion|remo
 def said_behind(context: Context, item: Item, verb: Verb) -> Iterator[Fault]:
     """The fault of words behind the place by which the verb does not hold, or not alone."""
     if verb not in ("insert", "delete", "move") or _is_of_sentence(item) or not item.tail:
+        return
+    if opens_a_line(context.text, item.tail[0][0]):
+        # `No change` on a line of its own heads what stands below.
         return
     behind = gather(context.text, item.tail)
     said = _SAID.match(behind.text)

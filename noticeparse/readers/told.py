@@ -228,7 +228,7 @@ def _without_place_name(run: Sequence[Item], head: Item | None) -> Item | None:
 
 RELATIONS = frozenset(
     "round around about at by in over under above below behind before beside past through along"
-    " near for from against inside outside upon towards beyond within amid among opposite".split()
+    " near from against inside outside upon towards beyond within amid among opposite".split()
 )
 """Words that tell where a thing lies: the noun before them is the thing."""
 
