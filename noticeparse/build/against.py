@@ -8,6 +8,7 @@ from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.pairs_of_places import pairs_of_places
+from noticeparse.build.said_behind import said_behind
 from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -26,6 +27,7 @@ def against(
         *contradictions(context, item, words, verb, feature, geometry),
         *conditions(context, item, words, verb, feature),
         *words_of_change(context, item, words, feature),
+        *said_behind(context, item, verb),
         *places_of_others(context, item, verb),
         *counted_places(context, item, geometry),
         *distances_left(context, words),

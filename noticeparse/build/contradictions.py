@@ -81,6 +81,7 @@ _ROUGH_DEG = 2
 _LOST_UNIT = re.compile(
     r"[0-9] ?(?:cm|dm|mm|km|')(?![A-Za-z0-9'])|\babove (?:the )?(?:sea ?bed|bottom)\b"
     r"|\bin (?:an? )?depths? of\b"
+    r"|\b(?:depth|sounding)s?(?: of)? [0-9]+(?:\.[0-9]+)? ?(?:cables?|cbls?|miles?|n\.?miles?)\b"
 )
 _LOST_FIGURE = re.compile(
     r"(?:^|(?<= ))[.,][0-9]|[\ufffd?_|][0-9]|[0-9][.,]?[\ufffd?|]|[\ufffd?] ?[.,][0-9]"

@@ -16,7 +16,7 @@ from noticeparse.readers.swaps import names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
-_IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of) ", re.IGNORECASE)
+_IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of|vice) ", re.IGNORECASE)
 _ERRATA = ("read", "for")
 _READS = (" read: ", " read ", ", substitute ", " substitute ")
 _POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)

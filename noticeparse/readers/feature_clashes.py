@@ -18,6 +18,8 @@ from noticeparse.vocabulary import kinds
 
 _JOINTS = frozenset(("and", "or", "&", "/"))
 _QUARTERS = frozenset(("n", "e", "s", "w", "north", "east", "south", "west"))
+_OF_A_PART = frozenset(("kind", "light", "light_words", "drawing", "topmark", "sound", "racon"))
+_PART_WORDS = frozenset(("name", "number", "character", "structure", "colour", "depth", "part"))
 _BUILT = frozenset(
     ("LNDMRK", "PILPNT", "DAYMAR", "OFSPLF", "PYLONS", "BUISGL", "SLCONS", "LITFLT", "LITVES")
 )
@@ -27,6 +29,7 @@ _BUILT = frozenset(
 def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
     """Faults of two kinds, two quarters of a cardinal mark, two shapes and two topmarks."""
     yield from _second_kinds(text, told)
+    yield from _parts_alone(text, told)
     yield from _second_quarters(told, kind)
     known = kinds().get(kind)
     if known is not None and known.form:
@@ -95,7 +98,24 @@ def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> st
     behind = text[first.start : end].split()[-1:]
     if not between and begins and behind and behind[0][:1].islower():
         return "feature-kinds-several"
+    if _is_passive(between[-2:]) and (kinds()[first.value].form or kinds()[second.value].form):
+        return "feature-kinds-several"
     return None
+
+
+def _is_passive(words: Sequence[Item]) -> bool:
+    """Whether words tell what is done by the second thing: `buoy replaced by beacon`."""
+    ends = [item.text.lower()[-2:] for item in words]
+    return ends == ["ed", "by"] and words[0].role == "unknown"
+
+
+def _parts_alone(text: str, told: Told) -> Iterator[Fault]:
+    """`light-buoy (light only)`: what is meant is a part, and not the thing that is read."""
+    for part, behind in pairwise(told.items):
+        is_part = part.role in _OF_A_PART or part.text.lower() in _PART_WORDS
+        if behind.text.lower() == "only" and is_part and part != told.head:
+            written = shown(text[part.start : behind.end])
+            yield Fault("feature-kinds-several", part.start, behind.end, {"written": written})
 
 
 def _second_quarters(told: Told, kind: str) -> Iterator[Fault]:

@@ -268,13 +268,15 @@ def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> 
 
 
 def read_status(
-    items: Iterable[Item], amounts: Amounts, aids: Aids, attributes: Attributes
+    items: Iterable[Item], amounts: Amounts, aids: Aids, codes: Attributes, *, head: Item | None
 ) -> tuple[list[Status], int | None]:
     """Status words in text order, those of a light's remarks and of the kind, year of a report."""
     status: list[Status] = []
     year = amounts.reported_year
     for item in items:
         word = item.value if item.role == "status" else None
+        if item.value == "extinguished_light" and item is not head:
+            word = "extinguished"  # `light-buoy, light extinguished`
         if item.role == "reported":
             digits = "".join(character for character in item.text if character.isdigit())
             # A year alone in brackets is that of a survey or a chart.
@@ -286,8 +288,8 @@ def read_status(
         sense = find(word_key(remark))
         if sense is not None and sense.role == "status" and sense.value not in status:
             status.append(cast(Status, sense.value))
-    codes = cast("list[int]", attributes.get("STATUS", []))
-    status += [_STATUS[code] for code in codes if code in _STATUS and _STATUS[code] not in status]
+    told = cast("list[int]", codes.get("STATUS", []))
+    status += [_STATUS[code] for code in told if code in _STATUS and _STATUS[code] not in status]
     quality = amounts.depth.quality if amounts.depth else None
     if quality and quality.startswith("value reported") and "reported" not in status:
         status.append("reported")

@@ -31,6 +31,7 @@ from noticeparse.readers.legends import collapsed, read_legend
 from noticeparse.readers.light_context import in_context
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
+from noticeparse.readers.things_in_front import things_in_front
 from noticeparse.readers.told import Companion, Told, depth_kind, told_by
 from noticeparse.readers.words import Item
 from noticeparse.records import feature as records
@@ -156,9 +157,10 @@ class _Reading:
             shape = read_shape(items, form=form)
         self.faults += leftovers(text, self.told, kind, has_depth=self.has_depth(amounts))
         self.faults += clashes(text, self.told, kind)
+        self.faults += things_in_front(text, self.told)
         companions = self.companions(described=shape.topmark is not None)
         attributes = self.attributes(kind, s57, body, shape, amounts)
-        status, year = read_status(items, amounts, aids, attributes)
+        status, year = read_status(items, amounts, aids, attributes, head=self.told.head)
         told = in_context(text, items, aids.lights, kind, s57)
         self.faults += told.faults
         lights = [_with_function(light, kind) for light in told.lights]

@@ -8,6 +8,7 @@ from __future__ import annotations
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.phrases import Legend, place
+from noticeparse.readers.told import RELATIONS, told_by
 from noticeparse.records.feature import Feature
 
 
@@ -24,6 +25,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(
                 Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
             )
+        if legend.form == "bare" and _lies_at(words):
+            # `legend at beacon` says where it stands, and not what it says.
+            faults.append(
+                Fault("feature-words-unread", start, end, {"written": shown(text[start:end])})
+            )
+            words = None
     if legend.after is not None and '"' in legend.after:
         start, end = place(legend.after)
         start += len(legend.after) - len(legend.after.lstrip(" ,;"))
@@ -31,6 +38,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
         words = None
     kind = "note" if "note" in legend.word.lower() else "legend"
     return _plain(text, kind, words), tuple(faults)
+
+
+def _lies_at(words: str) -> bool:
+    """Whether words without quotes lead to another thing: `at beacon`."""
+    first, _, rest = words.partition(" ")
+    return first in RELATIONS | {"on", "by", "of"} and told_by(rest).head is not None
 
 
 def _plain(text: str, kind: str, legend: str | None) -> Feature:

@@ -21,14 +21,15 @@ LIGHTS = frozenset(("LIGHT", "LIGHT_WORDS", "SECTORS", "SOUND", "RACON", "AIS"))
 
 
 class CompanionRun(NamedTuple):
-    """A role word and the words behind it."""
+    """A role word and the words behind it; `lights` follow, of the companion or of the feature."""
 
     role: Role
     pieces: tuple[Token, ...]
+    lights: tuple[Token, ...] = ()
 
 
 class Segment(NamedTuple):
-    """What stands between two separators; `pieces` belong to the feature itself."""
+    """What stands between two separators; `pieces` belong to the feature, or are such lights."""
 
     pieces: tuple[Token, ...]
     companions: tuple[CompanionRun, ...]
@@ -82,11 +83,15 @@ class _Builder(Transformer[Token, Phrase]):
     def segment(self, *parts: Any) -> Segment:
         pieces: list[Token] = []
         companions: list[CompanionRun] = []
+        last: Any = None
         for part in parts:
             if isinstance(part, CompanionRun):
                 companions.append(part)
             else:
                 pieces += part
+                if isinstance(last, CompanionRun):
+                    companions[-1] = last._replace(lights=part)
+            last = part
         return Segment(tuple(pieces), tuple(companions))
 
     def run(self, *tokens: Token) -> tuple[Token, ...]:

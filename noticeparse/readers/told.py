@@ -12,6 +12,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from noticeparse.readers.depths import stated_kind
+from noticeparse.readers.lights_of_companions import with_lights_settled
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
 from noticeparse.readers.words import Item, look_up, proper_name
 from noticeparse.vocabulary import Sense, kinds
@@ -63,10 +64,13 @@ def _gather(phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
     lost: list[Item] = []
-    for index, segment in enumerate(phrase.segments):
+    for index, segment in enumerate(with_lights_settled(phrase.segments)):
         runs += _own_runs(segment, companions, lost, opens=index == 0)
     head, run = _head(runs)
     head = _without_place_name(run, head)
+    if head is not None and run is not runs[0] and _is_trailing(runs[0], head):
+        # `virtual AIS, topmark N cardinal`: the aid is the thing.
+        head, run = None, ()
     return Told(
         items=tuple(item for one in runs for item in one),
         companions=tuple(companions),
@@ -193,6 +197,15 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
     return None, ()
 
 
+_TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
+_VALUES = frozenset(("light", "light_words", "sound", "racon", "ais"))
+
+
+def _is_trailing(first: Sequence[Item], head: Item) -> bool:
+    """Whether a noun behind a value is only a part of what the value names."""
+    return head.value in _TRAILING and any(item.role in _VALUES for item in first)
+
+
 # What lies there by nature; an aid named close behind stands on it.
 _NATURAL = frozenset(("UWTROC", "LNDARE", "LNDRGN", "LNDELV", "SEAARE", "SBDARE", "OBSTRN"))
 # What is built in a port gives its name to an aid as well; a light behind it may be its own.
@@ -213,10 +226,17 @@ def _without_place_name(run: Sequence[Item], head: Item | None) -> Item | None:
     return behind if behind.value == "fog_signal" else head
 
 
+RELATIONS = frozenset(
+    "round around about at by in over under above below behind before beside past through along"
+    " near from against inside outside upon towards beyond within amid among opposite".split()
+)
+"""Words that tell where a thing lies: the noun before them is the thing."""
+
+
 def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:
-    """In `limit of X of Y` and `head of pier` the noun before `of` is the thing."""
+    """In `limit of X of Y`, `head of pier` and `rock in channel` the first noun is the thing."""
     for item in run:
-        if item.role == "plain" and item.text.lower() == "of":
+        if item.role in ("plain", "unknown") and item.text.lower() in RELATIONS | {"of"}:
             before = [one for one in found if one.end <= item.start]
             if any(not kinds()[one.value].part for one in before):
                 return before

@@ -13,6 +13,7 @@ from noticeparse.layout.evidence import (
     qualifies,
 )
 from noticeparse.layout.item.cutter import Cutter
+from noticeparse.layout.item.further_things import bracket_behind, lost_thing, thing_aside
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.item.states import state_told
 from noticeparse.layout.line.elements import Element, Line
@@ -47,8 +48,12 @@ class FeatureFirst(Cutter):
 
     def open_item(self) -> None:
         """Open an item, held back where the place before its verb may be its own."""
+        above = self.items[-1:]
         super().open_item()
         item, robbed = self.item, self._robbed
+        if item is not None and item.label_piece is not None and above and item.verb_piece is None:
+            lost = lost_thing(self.text, above[0], item.label_piece)
+            item.faults += [lost] if lost is not None else []
         if item is None or robbed is None or item.verb_piece is None:
             return
         if item.verb_piece[1] == robbed.end:
@@ -152,12 +157,15 @@ class FeatureFirst(Cutter):
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place goes to the words before it, or is one more of the open item."""
         item = self.item
-        before_verb = self._place_before_verb(element)
+        doubts = self._place_before_verb(element)
         if item is not None and item.has_place and self.pending:
             if is_connector(self.words_of(self.pending)):
                 self.add_group(item)
             else:
+                self._give_bracket(item)
+                aside = thing_aside(self.text, item, self.pending)
                 self.open_from_pending()
+                doubts += [aside] if aside is not None else []
         elif item is not None and item.change and is_connector(self.words_of(self.pending)):
             self.add_group(item)
         elif self.pending:
@@ -165,8 +173,20 @@ class FeatureFirst(Cutter):
         elif item is None:
             self.open_item()
         if self.item is not None:
-            self.item.faults += before_verb
+            self.item.faults += doubts
         self.add_place(element, label)
+
+    def _give_bracket(self, item: Item) -> None:
+        """Give a bracket right behind its place to the open item: `wreck P (PA), rock Q`."""
+        first = self.pending[0]
+        end = bracket_behind(self.text, first)
+        if end is None or opens_a_line(self.text, first.start):
+            return
+        item.tail.append((first.start, end))
+        item.pieces.append((first.start, end))
+        behind = self.text[end : first.end]
+        start = end + len(behind) - len(behind.lstrip(" ,;"))
+        self.pending[:1] = [first._replace(start=start)]
 
     def _place_before_verb(self, place: Element) -> list[Fault]:
         """`At P delete rock.` behind another item: P is the rock's, and is not told apart."""

@@ -1,0 +1,143 @@
+"""A further thing with a place of its own, behind the place of another in the same sentence.
+
+`Delete buoy P, beacon Q` and `… and the old beacon Q` are two commands; `…, replaced by beacon Q`
+and `… (see beacon Q)` are one, and a word on another thing.  What may stand between a place and
+one more thing of the same verb is told here: a joint, an article, and words that describe a thing.
+Which thing the verb holds for where other words stand there is not guessed.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item as Draft
+from noticeparse.layout.evidence import OPEN_END, opens_a_line
+from noticeparse.layout.line.elements import Element, words_of
+from noticeparse.readers.features import leads_feature
+from noticeparse.readers.told import told_by
+from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.words import Item
+
+_CODE = "place-of-another"
+_JOINT = re.compile(
+    r"[ ,;:.&+/-]*(?:(?:and|also|then|plus|another|further|likewise|as well as|together with"
+    r"|similar|both|the|an?)[ ,]+){0,5}",
+    re.IGNORECASE,
+)
+_CHARTED = re.compile(r"(?:existing|charted|same|former)\b", re.IGNORECASE)
+"""What lies there already, and is named for the sake of the first thing."""
+_LEADS = re.compile(
+    r"[ ,;:]*(?:to|into|from|by|with|for|as(?! well)|on|near|off|over|under|across|beside"
+    r"|alongside)\b",
+    re.IGNORECASE,
+)
+"""Words that go on with what is said of the first thing: a new state, or what lies beside it."""
+_SPANS = re.compile(r"\b(?:between|from)\b", re.IGNORECASE)
+_OTHER_END = re.compile(r"[ ,]*(?:and|to)\b", re.IGNORECASE)
+_BRACKET = re.compile(r"[ ,]*\([^()]*\)(?=[ ,;]*(?:[,;&]|and\b))")
+_VALUES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais", "depth"))
+_PARTS = frozenset(
+    "area areas centre corner danger elbow end ends group groups head line lines middle pair part"
+    " parts root row side".split()
+)
+"""Nouns of what a thing is made of, or of several: `head of the jetty`."""
+
+
+def bracket_behind(text: str, words: Element) -> int | None:
+    """Where a bracket ends that says more of the thing above: `wreck P (PA), rock Q`."""
+    found = _BRACKET.match(text, words.start, words.end)
+    return found.end() if found is not None else None
+
+
+def lost_thing(text: str, above: Draft, label: tuple[int, int]) -> Fault | None:
+    """The fault of a letter behind words that lead to what it heads: `replaced by (b) beacon`."""
+    if not above.tail or not above.has_place:
+        return None
+    start, end = above.tail[-1]
+    said = text[start:end]
+    is_led = said.rstrip().rpartition(" ")[2].lower() in OPEN_END - {"and", "or"}
+    if not is_led or text[end : label[0]].strip(" "):
+        return None
+    return Fault(_CODE, start, label[1], {"written": said.strip(" ,")})
+
+
+def thing_aside(text: str, above: Draft, words: Sequence[Element]) -> Fault | None:
+    """The fault of a further thing, where words lead to it that are no part of a list."""
+    verb = canonical_verb(above.verb or "")
+    if verb is None or not _goes_on(text, above, words[0]):
+        return None
+    said, start, end = words_of(text, words), words[0].start, words[-1].end
+    is_run_on = "\n" not in text[above.places[-1].element.end : start]
+    if is_run_on and any(fault.code == _CODE for fault in above.faults):
+        # `…, replaced by beacon Q and pile R`
+        return Fault(_CODE, start, end, {"written": said})
+    opening = _LEADS.match(said) or _other_end(text, above, said)
+    if opening is not None:
+        span: tuple[int, int] | None = opening.span()
+    else:
+        span = _words_of_change(said) if verb in ("amend", "replace") else _words_aside(said)
+    if span is None:
+        return None
+    return Fault(_CODE, start, end, {"written": said[slice(*span)].strip(" ,")})
+
+
+def _goes_on(text: str, above: Draft, first: Element) -> bool:
+    """Whether words go on with the sentence of the item above: a line of its own begins anew."""
+    if not opens_a_line(text, first.start):
+        return True
+    end = above.places[-1].element.end
+    is_open = text[end : first.start].strip().startswith((",", ";"))
+    return (is_open and text[first.start].islower()) or text[first.start] in "(["
+
+
+def _other_end(text: str, above: Draft, words: str) -> re.Match[str] | None:
+    """The joint before the other end of a line: `cable between pylon P and tower Q`."""
+    spans = any(_SPANS.search(text, start, end) for start, end in above.words)
+    return _OTHER_END.match(words) if spans and len(above.places) == 1 else None
+
+
+def _words_of_change(words: str) -> tuple[int, int] | None:
+    """What stands before a further thing that changes, too, and is no word of a thing."""
+    start, ahead = _ahead(words)
+    is_property = [one.text.lower() for one in ahead[1:2]] == ["of"]
+    is_aside = bool(ahead) and _is_strange(ahead[0]) and not is_property
+    return (start, start + ahead[0].end) if is_aside else None
+
+
+def _words_aside(words: str) -> tuple[int, int] | None:
+    """The words in front of a further thing by which it may be no object of the same verb."""
+    start, ahead = _ahead(words)
+    rest = words[start:]
+    if not ahead:
+        return None
+    is_led = leads_feature(rest) or _may_lead(ahead[0])
+    if is_led and _CHARTED.match(rest) is None and not any(map(_is_strange, ahead)):
+        return None
+    return start, start + ahead[-1].end
+
+
+def _ahead(words: str) -> tuple[int, list[Item]]:
+    """Where a thing begins behind its joint, and what stands in front of the noun or value."""
+    joint = _JOINT.match(words)
+    start = joint.end() if joint is not None else 0
+    told = told_by(words[start:])
+    named = told.head or next((one for one in told.first_words if one.role in _VALUES), None)
+    if named is None:
+        return start, []
+    return start, [item for item in told.first_words if item.start < named.start]
+
+
+def _may_lead(item: Item) -> bool:
+    """Whether a word that describes nothing may stand first: a name, a value, a part."""
+    return _is_name(item) or item.role in _VALUES or item.text.lower() in _PARTS
+
+
+def _is_name(item: Item) -> bool:
+    return item.role == "proper" or (item.role == "unknown" and item.text[:1].isupper())
+
+
+def _is_strange(item: Item) -> bool:
+    """Whether the vocabulary knows nothing of a word, and it is no name: `replaced`, `(`."""
+    return item.role in ("unknown", "other") and not _is_name(item)
