@@ -118,7 +118,7 @@ class TestCancelled:
             "215/26 QUILL SOUND STOP NOTICE 90(T)/26\nCANCELLED STOP",
             "215/26 Quill Sound - Notice 90(T)/26\nis cancelled.",
             "No. 215 of 2026.   QUILL SOUND.   Notice No. 90 (Temporary) of 2026 is cancelled.",
-            "Sheet 19 of 2026\n=====\n2026/215\nQuill Sound, depths. Notice 2026/90(T) is annulled.",
+            "Sheet 9 of 2026\n====\n2026/215\nQuill Sound, reef. Notice 2026/90(T) is annulled.",
         ],
     )
     def test_in_every_form(self, head: str) -> None:
