@@ -97,9 +97,14 @@ def test_a_clause_without_change_before_a_semicolon() -> None:
     assert told(parse(text)) == [("insert", "light", [AT_P])]
 
 
-@pytest.mark.parametrize("joint", [";", " and", ", and"])
-def test_one_verb_of_two_features_is_refused(joint: str) -> None:
+@pytest.mark.parametrize("joint", [" and", ", and"])
+def test_one_verb_of_two_features_with_their_places_is_that_of_both(joint: str) -> None:
     bulletin = parse(f"{HEAD}A wreck in {P}{joint} a rock in {Q} have been inserted.\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("insert", "rock", [AT_Q])]
+
+
+def test_one_verb_of_two_features_that_nothing_joins_is_refused() -> None:
+    bulletin = parse(f"{HEAD}A wreck in {P}; a rock in {Q} have been inserted.\n")
     assert not told(bulletin)
     assert "sentence-told-twice" in errors(bulletin)
 

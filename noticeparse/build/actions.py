@@ -90,7 +90,8 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    is_open = description.text.rpartition(" ")[2].lower() in OPEN_END
+    told, _, last = description.text.rpartition(" ")
+    is_open = bool(told) and last.lower() in OPEN_END
     joint = " " if is_open else _joint(verb, item.verb or "", rest.text)
     phrase = concatenated(description, rest, joint)
     described = _describe(verb, item, phrase, context, unit)
