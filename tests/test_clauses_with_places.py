@@ -125,3 +125,40 @@ def test_kilometres_of_a_river_say_nothing_of_the_feature() -> None:
     bulletin = parse(f"{HEAD}Insert port-hand beacon, km 2.4 {P}\nDelete snag, km 3.1 {Q}")
     assert [kind for _, kind, _ in told(bulletin)] == ["beacon_lateral_port", "stump"]
     assert not codes(bulletin)
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"Delete wreck {P}; retain\nrock {Q}",
+        f"Delete wreck {P}. Do not\ndelete rock {Q}",
+        f"NOTICE  CHART  CORRECTION\n13/26   803    Delete wreck {P}; retain\n{' ' * 15}rock {Q}",
+    ],
+)
+def test_what_denies_a_command_may_end_the_line_above_it(text: str) -> None:
+    bulletin = parse(HEAD + text)
+    assert errors(bulletin)
+    assert ("delete", "rock", [AT_Q]) not in told(bulletin)
+
+
+def test_a_line_end_may_cut_the_thing_behind_a_semicolon() -> None:
+    text = f"Insert special buoy {P}; starboard-hand\nbuoy {Q}; wreck {R}"
+    assert [kind for _, kind, _ in told(parse(HEAD + text))] == [
+        "buoy_special", "buoy_lateral_starboard", "wreck",
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("line", ["(c) as (b) but dries 1.2m", "(c) similar to the above"])
+def test_an_item_with_the_next_letter_is_not_lost_among_the_remarks(line: str) -> None:
+    bulletin = parse(f"{HEAD}Insert\n(a) wreck {P}\n(b) rock, {Q}\n{line}\n")
+    assert "item-without-position" in errors(bulletin)
+
+
+def test_a_sentence_with_the_next_letter_is_a_remark() -> None:
+    text = f"{HEAD}Insert\n(a) wreck {P}\n(b) rock {Q}\n(c) The survey was made in 2025.\n"
+    assert not errors(parse(text))
+
+
+def test_figures_of_a_depth_on_two_lines_are_not_shared_out() -> None:
+    bulletin = parse(f"{HEAD}Insert\ndangerous wreck, least depth 1\n- 4 -\n2.5m {P}\n")
+    assert "depth-figures-apart" in errors(bulletin)

@@ -6,7 +6,13 @@ from typing import Any, NamedTuple
 
 from noticeparse.build.against import against
 from noticeparse.build.announced import announced_letters, names_by_reference, note_labels
-from noticeparse.build.doubts import change_within, command_within, is_garbled, lost_brackets
+from noticeparse.build.doubts import (
+    change_within,
+    command_within,
+    is_garbled,
+    lost_brackets,
+    parted_figures,
+)
 from noticeparse.build.errata import settled
 from noticeparse.build.extents import item_extent, over, quoting, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
@@ -66,7 +72,7 @@ def read_action(
         faults.append(over(context, item, "text-garbled"))
         note_labels(context, item, labels)
         return ActionReading(None, faults)
-    faults += lost_brackets(context, item, words)
+    faults += lost_brackets(context, item, words) + parted_figures(context, item)
     faults += command_within(context, words) + change_within(context, item, words, verb)
     split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
     is_told = verb == "amend" or bool(item.old or item.change)

@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import re
+from itertools import pairwise
 
-from noticeparse.build.extents import within
+from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
@@ -69,6 +70,20 @@ def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> l
             found = _STATES.search(stretch.text)
         if found is not None:
             return [within(context, "verb-within-words", stretch, found.span())]
+    return []
+
+
+_ENDS_IN_DEPTH = re.compile(
+    r"\b(?:depth|sounding|dries|drying|height|clearance)[^0-9]{0,20}[0-9]{1,4}$", re.IGNORECASE
+)
+
+
+def parted_figures(context: Context, item: Item) -> list[Fault]:
+    """Figures that end a line and begin the next one of an item: `least depth 1 / 2.5m`."""
+    for (start, end), (below, last) in pairwise(item.words):
+        is_figure = context.text[below : below + 1].isdigit()
+        if is_figure and _ENDS_IN_DEPTH.search(context.text[start:end]):
+            return [quoting(context, "depth-figures-apart", (start, last))]
     return []
 
 

@@ -1,4 +1,4 @@
-"""What stands behind a semicolon where places stand first: `…; in Q delete the buoy`."""
+"""What stands behind a semicolon: another clause, or the beginning of another thing."""
 
 from __future__ import annotations
 
@@ -8,6 +8,7 @@ from itertools import takewhile
 
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import is_connector, split_phrase
 
 _FAR = 8
@@ -42,3 +43,14 @@ def opens_clause(text: str, behind: Sequence[Element], *, by_verb: bool) -> bool
 def _is_of_places(text: str, element: Element) -> bool:
     """Whether an element is a place, or what joins two of them."""
     return element.kind in PLACES or is_connector(words_of(text, [element]))
+
+
+def is_cut_behind_stop(text: str, first: Element, before: str, below: str) -> bool:
+    """Whether a line end cuts the words of a thing behind a semicolon: `…; starboard-hand / buoy`.
+
+    Then the words before it make another thing of those below.
+    """
+    if text[max(first.start - 4, 0) : first.start].rstrip()[-1:] != ";":
+        return False
+    whole, rest = (read_feature(words).feature.kind for words in (f"{before} {below}", below))
+    return whole not in (rest, "unknown")

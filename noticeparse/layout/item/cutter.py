@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import (
     AXIS_WORDS,
     PLACES,
@@ -20,12 +19,16 @@ from noticeparse.layout.item.margin_codes import margin_codes
 from noticeparse.layout.item.open_item import OpenItem
 from noticeparse.layout.item.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
 from noticeparse.layout.item.things_before_verbs import ends_row, stands_before_verb, without_colon
-from noticeparse.layout.item.unknown_verbs import is_lost_behind_stop, unknown_verb_end, verb_place
+from noticeparse.layout.item.unknown_verbs import (
+    is_denied,
+    is_lost_behind_stop,
+    unknown_verb_end,
+    verb_place,
+)
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import leads_feature
-from noticeparse.readers.openings import is_parted
 from noticeparse.readers.positions import Point
 
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
@@ -99,7 +102,7 @@ class Cutter(OpenItem):
         )
         if self.half is not None and not goes_on:
             self._settle_half()
-        awaits = kind in (*PLACES, "bar", "rule") or self._leads_to_end(element)
+        awaits = kind in (*PLACES, "bar", "rule") or self.leads_to_end(element)
         if self.place_label is not None and not awaits:
             self._settle_label()
         if kind == "verb":
@@ -147,7 +150,8 @@ class Cutter(OpenItem):
         if self.takes_late_verb(element, opens):
             return
         self.close_item()
-        if following is None and not opens and ends_row(self.text, self.line, element):
+        ends = following is None and not opens and ends_row(self.text, self.line, element)
+        if ends or is_denied(self.text, element):
             self.lose_verb(element)
             return
         self.verb_lost = None
@@ -191,7 +195,7 @@ class Cutter(OpenItem):
             self._words(element._replace(start=start), True)
 
     def _label(self, element: Element, following: Element | None) -> None:
-        if following is None or following.kind in PLACES or self._leads_to_end(following):
+        if following is None or following.kind in PLACES or self.leads_to_end(following):
             self.place_label = element
             return
         if not (self.verb_is_own and self.item is None and not self.pending):
@@ -200,14 +204,6 @@ class Cutter(OpenItem):
             # A letter that heads a list within a list.
             self.scopes.of(self.item_label.value)
         self.item_label = element
-
-    def _leads_to_end(self, element: Element) -> bool:
-        """Whether words lead to one end of a move: `(g) from P`."""
-        words = self.text[element.start : element.end].lower()
-        if element.kind != "words" or self.item is None:
-            return False
-        # Behind the place it came from, `(2) From B` opens the next item.
-        return words == "to" or (words == "from" and not self.item.has_place)
 
     def _words(self, element: Element, opens: bool) -> None:
         if opens and opens_note(self.text[element.start : element.end]):
@@ -269,7 +265,7 @@ class Cutter(OpenItem):
             self.give_prose()
             return
         opened, start = item is not None and item.has_place, self.pending[0].start
-        if item is not None and opened and self._is_rest_of_name(item, words):
+        if item is not None and opened and self.is_rest_of_name(item, words):
             pieces = [(e.start, e.end) for e in self.pending]
             item.words += pieces
             item.pieces += pieces
@@ -277,16 +273,13 @@ class Cutter(OpenItem):
         elif opened and not (opens_a_line(self.text, start) and leads_feature(words)):
             self.give_tail()
         elif (self.verb is not None or self.verb_lost is not None) and (
-            self.verb_is_own or may_be_item(self.text, start, words)
+            self.verb_is_own
+            or may_be_item(self.text, start, words)
+            or self.goes_on_with_letters(words)
         ):
             self.open_from_pending()
         else:
             self.give_prose()
-
-    def _is_rest_of_name(self, item: Item, words: str) -> bool:
-        """Whether words under a name that its line broke off go on with it."""
-        above = " ".join(self.text[a:b] for a, b in item.words)
-        return opens_a_line(self.text, self.pending[0].start) and is_parted(above, words)
 
     def _blank(self) -> None:
         """A blank line ends an item that has its place; a description may still wait for one."""

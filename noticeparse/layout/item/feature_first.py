@@ -12,6 +12,7 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
+from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import bracket_behind, lost_thing, thing_aside
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
@@ -244,6 +245,7 @@ class FeatureFirst(Cutter):
             before = self.words_of(self.pending)
             if item is not None and item.has_place and not leads_feature(before):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
+                goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 if self._leads_item(words) and not goes_on:
                     self.give_tail()
                 return

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
+from noticeparse.layout.evidence import opens_a_line
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.joints import is_row_chart
 from noticeparse.layout.place.scopes import Scopes
 from noticeparse.readers.codes import SIGNS
+from noticeparse.readers.openings import is_parted
 from noticeparse.readers.unchanged import changes_nothing
+
+_TELLS = re.compile(r"\b(?:is|are|was|were|has|have|had|will|should|must|may|can)\b", re.I)
 
 
 class OpenItem:
@@ -192,3 +197,29 @@ class OpenItem:
         self.item.words += pieces
         self.item.pieces = sorted([*self.item.pieces, *pieces, *self.ahead])
         self.ahead = []
+
+    def is_rest_of_name(self, item: Item, words: str) -> bool:
+        """Whether words under a name that its line broke off go on with it."""
+        above = " ".join(self.text[a:b] for a, b in item.words)
+        return opens_a_line(self.text, self.pending[0].start) and is_parted(above, words)
+
+    def leads_to_end(self, element: Element) -> bool:
+        """Whether words lead to one end of a move: `(g) from P`."""
+        words = self.text[element.start : element.end].lower()
+        if element.kind != "words" or self.item is None:
+            return False
+        # Behind the place it came from, `(2) From B` opens the next item.
+        return words == "to" or (words == "from" and not self.item.has_place)
+
+    def goes_on_with_letters(self, words: str) -> bool:
+        """Whether words with the next letter of a list are an item: `(c) as (b), but drying`.
+
+        A sentence with a letter is a remark on the items.
+        """
+        label, above = self.item_label, self.items[-1].label if self.items else None
+        if label is None or above is None or _TELLS.search(words) is not None:
+            return False
+        letters = str(label.value).lower(), above.lower()
+        if all(one.isdigit() for one in letters):
+            return int(letters[0]) == int(letters[1]) + 1
+        return all(len(one) == 1 for one in letters) and ord(letters[0]) == ord(letters[1]) + 1

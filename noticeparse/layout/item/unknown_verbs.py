@@ -118,6 +118,9 @@ def is_like_a_verb(words: str) -> bool:
     return " " not in words or not (has_kind(words) or only_qualifies(words))
 
 
+_FAR = 60
+
+
 def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
     """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
     if index == 0 or verb is None:
@@ -125,7 +128,16 @@ def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None)
     words = text[line.elements[index].start : line.elements[index].end]
     if line.elements[index - 1].kind != "semicolon" and not words.startswith("/ "):
         return False
+    if line.elements[index] is line.elements[-1]:
+        # `retain` ends its line, and below it stands what is to be retained.
+        words = f"{words} {text[line.end : line.end + _FAR].strip().partition(chr(10))[0]}"
     first = unknown_first_word(words.removeprefix("/ "))
     above = text[verb.start : verb.end]
     # A capital may begin a name; in capitals throughout it tells nothing.
     return first is not None and (first.islower() or (first.isupper() and above.isupper()))
+
+
+def is_denied(text: str, verb: Element) -> bool:
+    """Whether words before a verb deny it, perhaps on the line above it: `Do not / delete`."""
+    before = text[max(verb.start - _FAR, 0) : verb.start].lower().split()
+    return bool(before) and before[-1] in ("not", "never", "neither", "nor", "don't")
