@@ -133,3 +133,19 @@ class TestCancelled:
         (notice,) = parse(text).notices
         assert notice.heading == "Quill Sound"
         assert [one.number for one in notice.cancels] == [3]
+
+
+@pytest.mark.parametrize(
+    ("chart", "panel", "line", "told_below"),
+    [
+        ("Chart 802 (Plan A: Port Ellory) [3/26]", "Plan A", "Main chart", None),
+        ("Chart 802 (INT 9802), plan B [3/26] WGS84", "plan B", "Plan C", "Plan C"),
+    ],
+)
+def test_another_panel_is_of_the_same_chart(
+    chart: str, panel: str, line: str, told_below: str | None
+) -> None:
+    text = f"12/26 Quill Sound.\n{chart}\nInsert wreck {P}\n{line}\nDelete rock {Q}\n"
+    sections = parse(text).notices[0].charts
+    assert [(one.chart, one.panel) for one in sections] == [("802", panel), ("802", told_below)]
+    assert [one.previous.number for one in sections] == [3, 3]

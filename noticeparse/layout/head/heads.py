@@ -14,6 +14,7 @@ from noticeparse.layout.head.late_details import (
     is_late_detail,
     take_number,
     takes_end_of_cancellation,
+    without_panel,
 )
 from noticeparse.layout.head.led_charts import takes_led_chart
 from noticeparse.layout.line.element_kinds import ElementKind
@@ -95,8 +96,8 @@ class HeadReader:
         if not charts or not is_panel_line(self.text, line):
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
-        kept = [one for one in charts[-1].head if not names_panel(self.text[slice(*one)])]
-        is_first = len(kept) == len(charts[-1].head)
+        is_first = not any(names_panel(self.text[slice(*one)]) for one in charts[-1].head)
+        kept = [one for told in charts[-1].head for one in without_panel(self.text, told)]
         if is_first and not self.assembly.body and not charts[-1].items:
             charts[-1].head.append(piece)
         else:

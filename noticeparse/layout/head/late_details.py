@@ -8,8 +8,10 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.readers.heads import head_kinds, opened_notice
+from noticeparse.layout.opening.recognise import names_panel
+from noticeparse.readers.heads import head_kinds, opened_notice, read_parts
 
+_OF_PANEL = frozenset({"PANEL", "MAIN_PANEL", "OTHER", "OTHER_WORDS", "STOP", "COMMA"})
 OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "label")
 """What shows at once that a line is one of the items."""
 
@@ -48,3 +50,14 @@ def takes_end_of_cancellation(text: str, notice: NoticeDraft | None, line: Line)
         return False
     notice.clauses.append((start, line.end))
     return True
+
+
+def without_panel(text: str, piece: Piece) -> list[Piece]:
+    """What a piece of the head of a chart says of the whole chart, where it names a panel too."""
+    words = text[slice(*piece)]
+    if not names_panel(words):
+        return [piece]
+    parts = [part for part in read_parts(words) if part.kind not in _OF_PANEL]
+    if not any(part.kind == "CHART_NUMBER" for part in parts):
+        return []
+    return [(piece[0] + part.start, piece[0] + part.end) for part in parts]
