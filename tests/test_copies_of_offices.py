@@ -130,3 +130,24 @@ def test_a_note_below_a_value_is_no_part_of_it() -> None:
     bulletin = parse(text)
     assert told(bulletin) == [("delete", "wreck", [AT_P]), ("insert", "rock", [AT_Q])]
     assert not codes(bulletin)
+
+
+def test_keys_are_parted_from_their_values_by_blanks_alone() -> None:
+    cards = "".join(
+        f"=========\nCARD    {number}/26\nPLACE   QUILL SOUND\nCHART   802\nUP TO   {number - 1}/26\n"
+        f"----\nTASK    INSERT\nOBJECT  wreck\nPOSN    {P}\n"
+        f"----\nTASK    AMEND\nOBJECT  light Fl.W.10s19m\nTO      elevation 21m\nPOSN    {Q}\n"
+        for number in (41, 42)
+    )
+    first, second = parse(cards).notices
+    assert [(one.id, one.charts[0].previous.number) for one in (first, second)] == [
+        ("41/26", 40), ("42/26", 41),
+    ]  # fmt: skip
+    wreck, light = first.charts[0].actions
+    assert (wreck.verb, wreck.feature.kind, wreck.usable) == ("insert", "wreck", True)
+    assert [(one.property, str(one.new)) for one in light.changes] == [("light.elevation_m", "21")]
+
+
+def test_words_in_one_column_without_rules_are_no_keys() -> None:
+    text = f"{HEAD}Insert  wreck {P}\nDelete  rock {Q}\n"
+    assert told(parse(text)) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]

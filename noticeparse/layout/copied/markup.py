@@ -8,6 +8,7 @@ times; what is taken away becomes blank, or a bar where it parts cells, so that 
 from __future__ import annotations
 
 import re
+from collections import Counter
 from collections.abc import Callable
 from itertools import pairwise
 
@@ -33,6 +34,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         with_whole_coordinates,
         _tags,
         _led_keys,
+        _padded_keys,
         _led_heads,
         _dittos,
     ):
@@ -204,6 +206,33 @@ def _led_keys(text: str) -> tuple[str, list[Piece]]:
     if not is_record or known < 2 * _LEAST or known < 0.9 * len(found):
         return text, []
     return _blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+
+
+_PADDED_KEY = re.compile(
+    r"^([A-Za-z][A-Za-z]{1,14}(?: [A-Za-z]{1,12})?)( {2,14})(?=\S)", re.MULTILINE
+)
+_RULED = re.compile(r"^ {0,4}[-=]{3,}[ \t]*$", re.MULTILINE)
+
+
+def _padded_keys(text: str) -> tuple[str, list[Piece]]:
+    """`OBJECT  wreck` above `POSN    P`: keys that blanks alone part from values in one column."""
+    found = list(_PADDED_KEY.finditer(text))
+    if len(found) < 4 * _LEAST or len(_RULED.findall(text)) < _LEAST:
+        return text, []
+    column, count = Counter(len(match.group()) for match in found).most_common(1)[0]
+    keys = [" ".join(match[1].lower().split()) for match in found if len(match.group()) == column]
+    roles = [key_role(key, has_places=True) for key in keys]
+    known = sum(
+        role is not None or key in _KEYS_BESIDE for key, role in zip(keys, roles, strict=True)
+    )
+    is_record = {"verb", "feature"} <= set(roles) and not _PLACED.isdisjoint(roles)
+    if not is_record or count < 0.9 * len(found) or known < 0.9 * count:
+        return text, []
+    return _blanked(
+        text,
+        _PADDED_KEY,
+        lambda m: f"{m[1]}:".ljust(len(m.group())) if len(m.group()) == column else m.group(),
+    )
 
 
 _LED_HEAD = re.compile(

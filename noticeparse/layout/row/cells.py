@@ -143,6 +143,17 @@ def verb_above(text: str, cells: Cells) -> str | None:
     return words if canonical_verb(words) is not None and len(words.split()) <= 3 else None
 
 
+def with_change(text: str, cells: Cells) -> Cells:
+    """The cells of a row, what an amendment changes `to` being its change: `to: elevation 21m`."""
+    told = cells.get("to", [])
+    is_amended = canonical_verb(words_of(text, cells.get("verb", []))) == "amend"
+    if not told or not is_amended or {"new", "change"} & cells.keys():
+        return cells
+    if any(one.kind in PLACES for one in told):
+        return cells
+    return {("change" if role == "to" else role): cell for role, cell in cells.items()}
+
+
 def is_other_band(text: str, elements: Sequence[Element]) -> bool:
     """Whether elements, all of a row, stand over the rows below and are no plain verb.
 

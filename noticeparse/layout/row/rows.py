@@ -19,6 +19,7 @@ from noticeparse.layout.row.cells import (
     set_label,
     verb_above,
     verb_and_change,
+    with_change,
     with_links_apart,
     with_own_feature,
     words_beside,
@@ -139,6 +140,7 @@ class RowReader:
             self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
+        cells = with_change(self.text, cells)
         groups = list(self._places.groups(cells))
         unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None
