@@ -115,10 +115,15 @@ def test_a_legend_is_parted_from_its_wording(told_of: str) -> None:
 
 
 def test_what_describes_the_old_state_is_no_change() -> None:
-    text = f"Amend light, Fl W 10s, elevation 18 metres, range 11M, period to 8s {P}"
+    text = f"Amend light, Fl W 10s, elevation 18 metres, range 11M: period to 8s {P}"
     (action,) = actions_of(parse(HEAD + text))
     assert [(one.property, str(one.new)) for one in action.changes] == [("light.period_s", "8")]
     assert str(action.feature.light.elevation_m) == "18"
+
+
+def test_a_value_without_to_in_front_of_a_change_is_told() -> None:
+    bulletin = parse(f"{HEAD}Amend light: elevation 12m, range to 10M {P}")
+    assert "change-new-assumed" in codes(bulletin)
 
 
 def test_kilometres_of_a_river_say_nothing_of_the_feature() -> None:

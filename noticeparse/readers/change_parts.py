@@ -154,17 +154,17 @@ def _article(words: str) -> str:
     return next((one for one in ("a ", "an ", "the ") if words.lower().startswith(one)), "")
 
 
-def with_old_state(parts: list[Part]) -> list[Part]:
+def with_old_state(parts: list[Part], text: str) -> list[Part]:
     """The parts, those that only describe the feature being no changes.
 
-    In `light Fl 10s, elevation 18 metres: period to 8s` only the period becomes another.
+    In `light Fl 10s, elevation 18 metres: period to 8s` only what stands behind the colon changes.
     """
-    told = next((at for at, part in enumerate(parts) if part.new is not None), 0)
-    before = [_description(part) for part in parts[:told]]
-    return [*before, *parts[told:]]
+    told = next((part.new for part in parts if part.new is not None), None)
+    colon = text.rfind(":", 0, told[0]) if told is not None else -1
+    return [_description(part) if part.old and part.old[1] <= colon else part for part in parts]
 
 
 def _description(part: Part) -> Part:
-    if part.property is None or part.old is None or part.subject is not None:
+    if part.property is None or part.old is None or part.new or part.subject is not None:
         return part
     return Part((place(part.property)[0], part.old[1]), is_change=False)

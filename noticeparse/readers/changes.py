@@ -82,7 +82,7 @@ class _Reading:
 
     def change(self) -> ChangeReading:
         parts = carried(self.joined(list(divide_change(self.text))))
-        parts = with_old_state([named_within(part, self.text) for part in parts])
+        parts = with_old_state([named_within(part, self.text) for part in parts], self.text)
         clauses = [part for part in parts if part.is_change]
         if not clauses:
             parts, clauses = self.sectors_alone(parts)
