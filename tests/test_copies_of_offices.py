@@ -134,7 +134,8 @@ def test_a_note_below_a_value_is_no_part_of_it() -> None:
 
 def test_keys_are_parted_from_their_values_by_blanks_alone() -> None:
     cards = "".join(
-        f"=========\nCARD    {number}/26\nPLACE   QUILL SOUND\nCHART   802\nUP TO   {number - 1}/26\n"
+        f"=========\nCARD    {number}/26\nPLACE   QUILL SOUND\nCHART   802\n"
+        f"UP TO   {number - 1}/26\n"
         f"----\nTASK    INSERT\nOBJECT  wreck\nPOSN    {P}\n"
         f"----\nTASK    AMEND\nOBJECT  light Fl.W.10s19m\nTO      elevation 21m\nPOSN    {Q}\n"
         for number in (41, 42)
