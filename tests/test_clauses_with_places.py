@@ -121,6 +121,18 @@ def test_what_describes_the_old_state_is_no_change() -> None:
     assert str(action.feature.light.elevation_m) == "18"
 
 
+def test_the_noun_of_a_light_may_be_said_again() -> None:
+    (action,) = actions_of(parse(f"{HEAD}Amend light Fl.R.4s8m5M to light Fl.R.4s8m7M {P}"))
+    assert [(one.property, str(one.new.ranges_nm[0])) for one in action.changes] == [
+        ("light", "7")
+    ]
+
+
+def test_a_depth_may_be_cut_short() -> None:
+    (action,) = actions_of(parse(f"{HEAD}Ins dep 4.6m {P}"))
+    assert str(action.feature.depth.value_m) == "4.6"
+
+
 def test_a_value_without_to_in_front_of_a_change_is_told() -> None:
     bulletin = parse(f"{HEAD}Amend light: elevation 12m, range to 10M {P}")
     assert "change-new-assumed" in codes(bulletin)

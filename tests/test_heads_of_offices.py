@@ -25,6 +25,16 @@ def test_the_number_of_a_notice_may_stand_among_the_details_of_its_chart(noun: s
     assert bulletin.notices[1].charts[0].previous.number == 611
 
 
+def test_the_chart_says_which_notice_it_is_now_at() -> None:
+    heads = "previous [688/26]   now 741/26", "previous [New Edition 4 Sept 2026]   now 742/26"
+    text = "".join(
+        f"CHART {802 + at}  {head}\n  insert wreck {P}\n\n" for at, head in enumerate(heads)
+    )
+    first, second = parse(text).notices
+    assert (first.id, first.charts[0].previous.number) == ("741/26", 688)
+    assert (second.id, second.charts[0].previous) == ("742/26", None)
+
+
 @pytest.mark.parametrize(
     ("number", "status"), [("58-2026", "permanent"), ("58(T)-2026", "temporary"),
                            ("58-2026 (T)", "temporary")]

@@ -40,6 +40,11 @@ def read_value(
     text: str, property_word: Token | None, *, feature: Feature, chart_unit: ChartUnit | None
 ) -> Value:
     """The value written; its `value` is None where it cannot be read."""
+    again = _LIGHT_AGAIN.match(text) if property_word is None and is_light(feature) else None
+    if again is not None:
+        of_light = read_value(text[again.end() :], None, feature=feature, chart_unit=chart_unit)
+        faults = tuple(fault.shifted(again.end()) for fault in of_light.faults)
+        return of_light._replace(faults=faults)
     kind = property_word.type if property_word is not None else _implied(text, feature)
     if kind == "HEIGHT" and "LIGHTS" in feature.s57[:1]:
         # The height of a light is that of its focal plane.
@@ -74,6 +79,10 @@ def read_value(
     return Value("", None)
 
 
+_LIGHT_AGAIN = re.compile(
+    r"\s*(?:the |an? )?light,? (?=(?-i:[A-Z])[A-Za-z]{0,5}[.( ])", re.IGNORECASE
+)
+"""`light Fl.5s` becomes `light Fl.10s`: the noun is no part of the character."""
 _NUMBER_FIRST = re.compile(r"(?:nos?\b\.?|number) ?[0-9]", re.IGNORECASE)
 
 _NOUN_AGAIN = {
