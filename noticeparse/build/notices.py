@@ -47,10 +47,11 @@ class NoticeReading(NamedTuple):
 
 
 class NoticeBuilder:
-    """Builds one notice; `path` is the JSON Pointer of its record."""
+    """Builds one notice, whose lines end at `until`; `path` is the JSON Pointer of its record."""
 
-    def __init__(self, context: Context, draft: NoticeDraft, path: str) -> None:
+    def __init__(self, context: Context, draft: NoticeDraft, path: str, until: int) -> None:
         self.context = context
+        self.until = until
         self.draft = draft
         self.path = path
         self.lost: list[Piece] = []
@@ -91,7 +92,7 @@ class NoticeBuilder:
         for fault in (*charts_in_passing(self.context, draft, sections), *lost):
             self._fault(fault, [self.path])
         own = (self.context, draft, self.path, self.ref)
-        for fault, paths in said_of_actions(*own, sections, charts):
+        for fault, paths in said_of_actions(*own, sections, charts, until=self.until):
             self._fault(fault, paths, chart_of(paths, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
