@@ -31,35 +31,39 @@ def footnotes(
     until: int,
 ) -> Iterator[tuple[Fault, list[str]]]:
     """A fault for each item with a mark; the notes of a notice stand before `until`."""
-    text = blanked(context.text, QUOTED)
     items = list({id(item): item for section in sections for item in section.items}.values())
+    if not items:
+        return
+    first = min(item_extent(item)[0] for item in items)
+    text = blanked(context.text[first:until], QUOTED)
     notes: dict[str, str] | None = None
     actions = list(pointed(path, charts))
     for item in items:
-        for mark in _marks_of(text, item):
-            notes = _notes(text, items, until) if notes is None else notes
+        for mark in _marks_of(text, first, item):
+            notes = _notes(text) if notes is None else notes
             note = notes.get(mark.key)
             if note is None and mark.key.startswith("*"):
                 # Stars without a note are ornaments, or tell of first publication.
                 continue
             code = "item-limited" if note is not None and _limits(note) else "item-with-note"
-            yield quoting(context, code, mark.span), _of(context, item, actions)
+            piece = mark.span[0] + first, mark.span[1] + first
+            yield quoting(context, code, piece), _of(context, item, actions)
 
 
-def _marks_of(text: str, item: Item) -> Iterator[Mark]:
-    """The marks on the lines of an item, from its first word to the end of its last line."""
+def _marks_of(text: str, first: int, item: Item) -> Iterator[Mark]:
+    """The marks on the lines of an item, in the text that begins with the first of all items."""
     start, end = item_extent(item)
-    stop = text.find("\n", end)
-    yield from marks_in(text, start, len(text) if stop < 0 else stop)
+    stop = text.find("\n", end - first)
+    yield from marks_in(text, start - first, len(text) if stop < 0 else stop)
 
 
-def _notes(text: str, items: Sequence[Item], until: int) -> dict[str, str]:
-    """What the notes below the first item say, by their marks."""
-    at = min(item_extent(item)[0] for item in items)
+def _notes(text: str) -> dict[str, str]:
+    """What the notes in a text say, by their marks."""
     found: dict[str, str] = {}
-    while at < until:
+    at = 0
+    while at < len(text):
         end = text.find("\n", at)
-        end = until if end < 0 else min(end, until)
+        end = len(text) if end < 0 else end
         note = note_of(text, at, end)
         if note is not None:
             found.setdefault(*note)

@@ -18,8 +18,10 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.footnotes import is_footnote
-from noticeparse.layout.sentence.lead_words import hangs
+from noticeparse.layout.sentence.lead_words import hangs, lead_faults
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
+from noticeparse.readers.taken_back import takes_back
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import QUOTED, blanked
 
@@ -57,12 +59,19 @@ def limits_beside(
 
     The notice ends at `until`; what the faults `told` quote is told already.
     """
-    items = list({id(item): item for section in sections for item in section.items}.values())
+    named = {id(item): item for section in sections for item in section.items}
+    # `The rock is not to be deleted.` is read as an item, without a place.
+    items = [item for item in named.values() if item.has_place]
     if not items:
         return
     actions = list(pointed(path, charts))
     taken = [*_taken(draft, items), *((fault.start, fault.end) for fault in told)]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
+    for piece in draft.heading:
+        if takes_back(words := context.text[slice(*piece)]) and limits_last(words):
+            # `Notice 12/26 (cancelled)`, and below it what it said.
+            hit = [one.pointer for one in actions]
+            yield quoting(context, "verb-limited-beside", piece), hit
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):
         sentences = list(_sentences(context, gap.piece))
@@ -70,14 +79,25 @@ def limits_beside(
             words = context.text[slice(*piece)]
             if hit := _of_untouched_chart(words, actions):
                 yield quoting(context, "verb-limited-beside", piece), hit
-            is_note = is_footnote(context.text, *piece)
-            if is_note or any(a < piece[1] and piece[0] < b for a, b in taken):
+            # Heads and feet of pages stand in the text, and are no words of it.
+            is_aside = is_footnote(context.text, *piece) or not context.written(*piece)
+            if is_aside or any(a < piece[1] and piece[0] < b for a, b in taken):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
             sides = _sides(words, gap, numbers, *place)
             hit = [one for side in sides for one in _hit(context, gap, piece, actions, side)]
             if hit:
                 yield quoting(context, "verb-limited-beside", piece), list(dict.fromkeys(hit))
+            elif place[1] and _may_lead(words):
+                below = _hit(context, gap, piece, actions, "below")
+                yield from ((fault, below) for fault in lead_faults(context.text, piece))
+
+
+def _may_lead(words: str) -> bool:
+    """Whether a line above a command is none of those that are told, or read, otherwise."""
+    told = words.strip(" :").lower().split()
+    is_of_paper = any(word.startswith(("chart", "sheet")) for word in told)
+    return len(told) > 1 and not is_of_paper and not any(map(canonical_verb, told))
 
 
 def _taken(draft: NoticeDraft, items: Sequence[Item]) -> list[Piece]:
@@ -115,11 +135,13 @@ def _sides(
     side = limits_items(words, charts)
     if side is not None:
         return ("below",) if gap.above is None else (side,)
-    if is_next and words.rstrip().endswith(":"):
+    if is_next and words.rstrip().endswith((":", ",")):
         # A word alone may be a key: `WHERE:`.
         leads = " " in words.strip() and (hangs(words) or _QUOTES.search(words) is not None)
-        return ("below",) if leads or limits_last(words) else ()
-    if not (is_first or is_next) or not limits_last(words):
+        # `If charted, delete …` is said of that command alone.
+        reach = "next" if words.rstrip().endswith(",") else "below"
+        return (reach,) if leads or limits_last(words, charts) else ()
+    if not (is_first or is_next) or not limits_last(words, charts):
         return ()
     # Without a stop it may head what follows as well.
     is_head = is_next and not words.rstrip().endswith(".")
@@ -131,13 +153,14 @@ def _hit(
 ) -> list[str]:
     """The actions that a sentence limits."""
     at = context.repaired.original(piece[0])
-    if side == "below":
+    if side != "above":
         near = [one for one in actions if one.action.span.start >= at]
         edge = min((one.action.span.start for one in near), default=None)
     else:
         near = [one for one in actions if one.action.span.start < at]
         edge = max((one.action.span.start for one in near), default=None)
-    if side == "above" and gap.above is not None and _stands_in(context.text, gap.above, piece):
+    stands_in = gap.above is not None and _stands_in(context.text, gap.above, piece)
+    if side == "next" or (side == "above" and stands_in):
         return [one.pointer for one in near if one.action.span.start == edge]
     return [
         one.pointer

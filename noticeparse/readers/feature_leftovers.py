@@ -160,10 +160,10 @@ def _idle_bracket(text: str, run: Sequence[Item], kind: str) -> Iterator[Fault]:
     strange = [item for item in run if item.role == "unknown" and len(item.text) > 2]
     # What has a capital is a name, or letters on the chart.
     strange = [item for item in strange if item.text.islower()]
-    idle = all(item.role in ("unknown", "plain") for item in run)
+    idle = all(item.role in ("unknown", "plain", "number") for item in run)
     if not idle or any(_is_paint(item.text, kind) for item in run):
         return
-    if any(item.text.lower() not in _LIES_THERE and not _is_told(item.text) for item in strange):
+    if any(item.text not in _LIES_THERE and not is_known_word(item.text) for item in strange):
         yield _fault("feature-words-unread", run[0], run[-1].end, text)
 
 

@@ -87,6 +87,8 @@ _DONE = re.compile(
 )
 _LATER = re.compile(
     r"\b(?:in due course|soon|shortly|later|eventually|tomorrow|at a later date|in future"
+    r"|for (?:[0-9]{1,3}|an?|one|two|three|four|six) (?:day|week|month|year)s?"
+    r"|at the (?:next|first|earliest) (?:opportunity|occasion|printing)"
     r"|(?:next|this|coming) (?:week|month|season|year|winter|summer|spring|autumn)"
     rf"|(?:in|during|for|each|every|throughout) (?:the )?{_SEASON}|in (?:the )?future)\b",
     re.IGNORECASE,
@@ -105,6 +107,21 @@ _HAPPENED = re.compile(
     r"(?:[a-z]+ed|sunk|lost|found|seen|laid|aground|survey)[ ,]*$", re.IGNORECASE
 )
 """Before the day of what happened: `wreck, reported on 3 May`."""
+_IN_BRACKETS = (
+    ("item-limited", _ALONE),
+    ("item-temporary", re.compile(r"temporarily|for the time being|until further", re.IGNORECASE)),
+    ("item-with-note", re.compile(r"(?:but )?see (?!(?:foot)?notes? )[^()]*", re.IGNORECASE)),
+    (
+        "verb-dated",
+        re.compile(
+            rf"{_DAY}(?: ?[0-9]{{4}}|[0-9]{{2}})?|[0-9]{{1,2}}\.[0-9]{{1,2}}\."
+            r"[0-9]{4}",
+            re.IGNORECASE,
+        ),
+    ),
+    ("feature-words-unread", re.compile(r"[?!*#]{1,3}")),
+)
+"""What a bracket says that holds nothing else, by its finding code."""
 _BRACKET = re.compile(r"[(\[](?P<words>[^()\[\]]+)[)\]]")
 
 _HOLDING = (_TAKEN_BACK, _OF_PAPER, _DONE, _LATER, _PERIOD)
@@ -120,8 +137,9 @@ def limits_in(words: str) -> Iterator[Limit]:
         if not (_is_of_name(words, found) or _SHOWN_THEN.search(words, 0, found.start())):
             yield Limit("item-limited", _quoted(words, found.start()))
     for found in _BRACKET.finditer(words):
-        if _ALONE.fullmatch(found["words"]):
-            yield Limit("item-limited", found.span("words"))
+        for code, pattern in _IN_BRACKETS:
+            if pattern.fullmatch(found["words"].strip()):
+                yield Limit(code, found.span("words"))
     for found in _IN_PART.finditer(words):
         start, end = _clause(words, found.start())
         clause = words[start:end]
