@@ -66,6 +66,7 @@ def limits_beside(
         return
     actions = list(pointed(path, charts))
     taken = [*_taken(draft, items), *((fault.start, fault.end) for fault in told)]
+    refused = [(one.start, one.end) for item in named.values() for one in item.faults]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
     for piece in draft.heading:
         if takes_back(words := context.text[slice(*piece)]) and limits_last(words):
@@ -81,16 +82,22 @@ def limits_beside(
                 yield quoting(context, "verb-limited-beside", piece), hit
             # Heads and feet of pages stand in the text, and are no words of it.
             is_aside = is_footnote(context.text, *piece) or not context.written(*piece)
-            if is_aside or any(a < piece[1] and piece[0] < b for a, b in taken):
+            if is_aside or _overlaps(piece, taken):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
             sides = _sides(words, gap, numbers, *place)
+            if "above" in sides and gap.above and _stands_in(context.text, gap.above, piece):
+                sides = ("above",)
             hit = [one for side in sides for one in _hit(context, gap, piece, actions, side)]
             if hit:
                 yield quoting(context, "verb-limited-beside", piece), list(dict.fromkeys(hit))
-            elif place[1] and _may_lead(words):
+            elif place[1] and _may_lead(words) and not _overlaps(piece, refused):
                 below = _hit(context, gap, piece, actions, "below")
                 yield from ((fault, below) for fault in lead_faults(context.text, piece))
+
+
+def _overlaps(piece: Piece, others: Sequence[Piece]) -> bool:
+    return any(start < piece[1] and piece[0] < end for start, end in others)
 
 
 def _may_lead(words: str) -> bool:
@@ -137,7 +144,8 @@ def _sides(
         return ("below",) if gap.above is None else (side,)
     if is_next and words.rstrip().endswith((":", ",")):
         # A word alone may be a key: `WHERE:`.
-        leads = " " in words.strip() and (hangs(words) or _QUOTES.search(words) is not None)
+        leads = _may_lead(words) and hangs(words)
+        leads = leads or (" " in words.strip() and _QUOTES.search(words) is not None)
         # `If charted, delete …` is said of that command alone.
         reach = "next" if words.rstrip().endswith(",") else "below"
         return (reach,) if leads or limits_last(words, charts) else ()

@@ -42,3 +42,9 @@ def limits_within(
         if not any(a < end and start < b for a, b in quoted):
             quoted.append((start, end))
             yield within(context, limit.code, words, limit.span)
+
+
+def told_once(faults: Sequence[Fault]) -> list[Fault]:
+    """The faults of an item; that it is of one chart alone says all of what limits it to that."""
+    is_told = any(fault.code == "item-of-one-chart" for fault in faults)
+    return [one for one in faults if not (is_told and one.code == "item-limited")]

@@ -10,6 +10,7 @@ from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
+from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
@@ -204,6 +205,7 @@ class NoticeBuilder:
                 self._lists.add(Listed(item, *told))
                 continue
             reading.faults.extend(strays(self.context, item, self.ref, is_shared=is_shared))
+            reading.faults[:] = told_once(reading.faults)
             self._action(reading, item, actions, path, head.chart)
         self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:

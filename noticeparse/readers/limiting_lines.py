@@ -18,7 +18,7 @@ Side = Literal["above", "below"]
 
 _ITEMS = (
     r"(?:correction|insertion|addition|deletion|removal|alteration|amendment|change|item|action"
-    r"|notice|command|instruction|entry|entrie|order|one)s?"
+    r"|command|instruction|entry|entrie|order|one)s?"
 )
 _SAYS = (
     r"(?:is|are|was|were|appl(?:y|ies)|holds?|refers?|relates?|concerns?|should|must|will|shall"
@@ -29,6 +29,7 @@ _OF_ITEMS = re.compile(
     r"(?:(?:the |this |these )?(?P<side>above|foregoing|preceding|following|below|latter|former"
     r"|next)"
     rf"(?:[- ](?:mentioned|named|listed))?(?: {_ITEMS})?"
+    r"|(?:this|the present|the above) notice"
     rf"|(?:the|this|these|those|that|both|all|last|first) (?:(?:last|first|two|three) )?{_ITEMS}"
     r"|(?:items?|nos?\.?|entr(?:y|ies)|lines?|corrections?) \(?[0-9]{1,2}\)?"
     r"(?:(?:,| and| to| &|-) ?\(?[0-9]{1,2}\)?)*) " + _SAYS,
@@ -41,7 +42,7 @@ _WEIGHS = re.compile(
     r"|cancelled|void|superseded|suspended|postponed|deferred|invalid|valid|in(?:to)? force"
     r"|effective|effect|already (?:been )?(?:made|done|charted|inserted|deleted|applied|included"
     r"|carried out)|on hold|confirmed|confirmation|unconfirmed|optional|examples?"
-    r"|for information|exercise|test|(?:not |only )?to be (?:done|carried out|applied|made|used"
+    r"|for information|exercise|test|(?:not|only) to be (?:done|carried out|applied|made|used"
     r"|inserted|deleted|charted|plotted|omitted)|in pencil|need not)\b",
     re.IGNORECASE,
 )
@@ -72,7 +73,7 @@ _ALONE = re.compile(
     r"|(?:an? )?propos(?:al|ed)|draft|(?:an? )?examples?|(?:in )?error|erroneous|wrong|incorrect"
     r"|on hold|in abeyance|optional|specimen|sample|for information|exercise|not applicable|n/a"
     r"|to be confirmed|t\.?b\.?c|in pencil|and not|not so|not now|not yet|rejected|expired"
-    r"|revoked|rescinded|hold|held|repeated|temporar(?:y|ily)|test|nil|quote"
+    r"|revoked|rescinded|hold|held|repeated|temporar(?:y|ily)|test|quote"
     r"|under consideration|or|either|except(?:ing)?|instead(?: of)?|alternative(?:ly)?"
     r"|recommended|later|old|was|as it was|forthcoming|(?:as )?previously(?: [a-z]+ed)?"
     r"|formerly|as amended"

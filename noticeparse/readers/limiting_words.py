@@ -65,7 +65,7 @@ _OF_PAPER = re.compile(
     r"|(?:small|large|medium|other)(?:er|est)?[- ]scale(?: charts?| only)?|editions?|reprints?"
     r"|printed|(?:chart )?copies"
     r"|(?:new|next|old|previous|other|adjoining|adjacent|overlapping|both|these|those) charts?"
-    r"|charts? only|charts? [0-9]{1,6}|(?:inset|panel|plan|main chart) only"
+    r"|charts? only|(?:inset|panel|plan|main chart) only"
     r"|(?:except|not) (?:on|for|in) (?:the )?(?:charts?|inset|panel|plan))\b",
     re.IGNORECASE,
 )
