@@ -41,7 +41,7 @@ from noticeparse.layout.copied.look_alikes import with_words_mended
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
 from noticeparse.layout.copied.years_in_front import with_years_behind
-from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
 from noticeparse.layout.line.elements import Line
@@ -173,7 +173,7 @@ def read_laid(
     notices: list[Notice] = []
     told = ignored + layout.left_out
     lost = [*layout.left_out, *unclaimed(layout, lines, told)]
-    for reading in _built(context, layout.notices):
+    for reading in _built(context, layout):
         notices.append(reading.notice)
         located += reading.located
         lost += reading.lost
@@ -253,11 +253,17 @@ def _checked(
     return found + check_sheets(notices, sheets)
 
 
-def _built(context: Context, drafts: list[NoticeDraft]) -> Iterator[NoticeReading]:
-    """The notices with their faults, depths in doubt held back."""
-    for index, draft in enumerate(drafts):
+def _built(context: Context, layout: Layout) -> Iterator[NoticeReading]:
+    """The notices with their faults, depths in doubt held back.
+
+    A notice ends where the next one begins, or a list of the edition.
+    """
+    starts = [draft.number.start if draft.number else draft.start for draft in layout.notices]
+    ends = sorted([*starts, *(one.title.start for one in layout.lists), len(context.text)])
+    for index, draft in enumerate(layout.notices):
         path = f"/notices/{index}"
-        reading = NoticeBuilder(context, draft, path).build()
+        until = next((end for end in ends if end > starts[index]), len(context.text))
+        reading = NoticeBuilder(context, draft, path, until).build()
         yield without_lost_figures(context, reading, path)
 
 

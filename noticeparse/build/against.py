@@ -6,6 +6,7 @@ from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
+from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.pairs_of_places import pairs_of_places
 from noticeparse.build.said_behind import said_behind
@@ -23,7 +24,7 @@ def against(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> list[Fault]:
     """What in the words of an item keeps it from being carried out as it is read."""
-    return [
+    found = [
         *contradictions(context, item, words, verb, feature, geometry),
         *conditions(context, item, words, verb, feature),
         *words_of_change(context, item, words, feature),
@@ -33,3 +34,4 @@ def against(
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
     ]
+    return [*found, *limits_within(context, item, words, feature, found)]

@@ -30,7 +30,6 @@ _HANGS = re.compile(
     rf"|\b(?:from|between|during|in) (?i:{MONTH} (?:to|and|until|or) {MONTH})\b"
 )
 """A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
-_TO_STOP = re.compile(r"[^,.;]*")
 _HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
 _DATED = re.compile(
     r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
@@ -79,11 +78,14 @@ def conditions(
     if feature.legend is None:
         found = _HANGS.search(plain)
         if found is not None:
-            whole = _TO_STOP.match(plain, found.start())
-            yield within(context, "verb-conditional", behind, (whole or found).span())
+            # Behind a comma, too, what is quoted begins with the first word.
+            start = found.start() + len(found[0]) - len(found[0].lstrip(" ,;."))
+            stop = next((i for i in range(found.end(), len(plain)) if plain[i] in ",.;"), None)
+            span = start, len(plain.rstrip()) if stop is None else stop
+            yield within(context, "verb-conditional", behind, span)
         elif (found := _HANGS_ANYWHERE.search(told)) is not None and verb != "insert":
             yield within(context, "verb-conditional", words, found.span())
-        elif item.verb_piece is not None and not _is_told(item.verb or "", at_all=True):
+        elif item.verb_piece is not None and not is_of_sentence(item.verb or ""):
             found = _DATED.search(plain)
             if found is not None:
                 yield within(context, "verb-dated", behind, found.span())
@@ -134,18 +136,16 @@ def _behind(context: Context, item: Item) -> Stretch:
     last = max(places, default=0)
     if not places:
         return Stretch("", ((0, 0),))
-    if item.verb_piece is not None and _is_told(item.verb or "", at_all=True):
+    if item.verb_piece is not None and is_of_sentence(item.verb or ""):
         last = max(last, item.verb_piece[1])
     pieces = [(max(start, last), end) for start, end in item.pieces if end > last]
     return gather(context.text, sorted(set(pieces)))
 
 
-def _is_told(verb: str, *, at_all: bool = False) -> bool:
-    """Whether a verb is that of a sentence; without `at_all`, of one about what has been done."""
+def is_of_sentence(verb: str) -> bool:
+    """Whether a verb is that of a sentence: `has been laid`, `is to be removed`."""
     words = verb.lower().split()
-    if at_all:
-        return is_told_by_agent(verb) or (bool(words) and words[0] in _AUXILIARIES)
-    return bool(words) and words[0] in ("has", "have", "had", "was", "were")
+    return is_told_by_agent(verb) or (bool(words) and words[0] in _AUXILIARIES)
 
 
 _AUXILIARIES = frozenset("is are was were has have had will shall should must to may".split())
@@ -159,11 +159,7 @@ def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> It
     if found is not None and " from " not in before and not before.endswith(_DESCRIBING):
         yield within(context, "deletion-to-depth", words, found.span())
         return
-    if (
-        feature.depth is None
-        or item.verb_piece is None
-        or not _is_told(item.verb or "", at_all=True)
-    ):
+    if feature.depth is None or item.verb_piece is None or not is_of_sentence(item.verb or ""):
         return
     places = [place.element for place in item.places]
     leads = all(start >= item.verb_piece[1] for start, _ in item.words)

@@ -10,6 +10,7 @@ from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
+from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
@@ -47,10 +48,11 @@ class NoticeReading(NamedTuple):
 
 
 class NoticeBuilder:
-    """Builds one notice; `path` is the JSON Pointer of its record."""
+    """Builds one notice, whose lines end at `until`; `path` is the JSON Pointer of its record."""
 
-    def __init__(self, context: Context, draft: NoticeDraft, path: str) -> None:
+    def __init__(self, context: Context, draft: NoticeDraft, path: str, until: int) -> None:
         self.context = context
+        self.until = until
         self.draft = draft
         self.path = path
         self.lost: list[Piece] = []
@@ -91,7 +93,7 @@ class NoticeBuilder:
         for fault in (*charts_in_passing(self.context, draft, sections), *lost):
             self._fault(fault, [self.path])
         own = (self.context, draft, self.path, self.ref)
-        for fault, paths in said_of_actions(*own, sections, charts):
+        for fault, paths in said_of_actions(*own, sections, charts, until=self.until):
             self._fault(fault, paths, chart_of(paths, charts))
         if draft.is_radio or not charts:
             charts += named_charts(self.context, self.charts_in_prose)
@@ -205,6 +207,7 @@ class NoticeBuilder:
                 self._lists.add(Listed(item, *told))
                 continue
             reading.faults.extend(strays(self.context, item, self.ref, is_shared=is_shared))
+            reading.faults[:] = told_once(reading.faults)
             self._action(reading, item, actions, path, head.chart)
         self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:

@@ -5,7 +5,9 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.charts_at_foot import charts_at_foot
+from noticeparse.build.footnotes import footnotes
 from noticeparse.build.limits_above import limits_above
+from noticeparse.build.limits_beside import limits_beside
 from noticeparse.build.pointers import pointed
 from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
@@ -25,15 +27,19 @@ def said_of_actions(
     number: NoticeRef | None,
     sections: Sequence[Section],
     charts: Sequence[ChartSection],
+    *,
+    until: int,
 ) -> Iterator[tuple[Fault, list[str]]]:
-    """Faults with the JSON Pointers of the actions that they are about."""
+    """Faults with the JSON Pointers of the actions they are about; the notice ends at `until`."""
     below = [one.pointer for one in pointed(path, charts)]
     for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
         yield fault, below
     yield from units_unread(context, draft, path, charts)
-    yield from limits_above(
-        context, draft, path, sections, charts, is_permanent=is_for_charts(draft, number)
-    )
+    own = (context, draft, path, sections, charts)
+    above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
+    yield from above
+    yield from footnotes(context, path, sections, charts, until=until)
+    yield from limits_beside(*own, until=until, told=[fault for fault, _ in above])
 
 
 def chart_of(paths: Sequence[str], charts: Sequence[ChartSection]) -> str | None:

@@ -134,6 +134,8 @@ def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
         return
     for run in _runs(text, told.items)[1:]:
         idle = all(item.role == "unknown" and not _is_paint(item.text, kind) for item in run)
+        if run[0].bracketed:
+            yield from _idle_bracket(text, run, kind)
         if not idle or run[0].bracketed:
             continue
         words = [item for item in run if len(item.text) > 2 and not item.text.isupper()]
@@ -141,6 +143,28 @@ def _idle_runs(text: str, told: Told, kind: str) -> Iterator[Fault]:
         # (`pipeline, gas`) say what the text keeps.
         if any(not _is_told(item.text) for item in words):
             yield _fault("feature-words-unread", run[0], run[-1].end, text)
+
+
+_LIES_THERE = frozenset(
+    "lost anchor anchors chain chains container containers cargo net nets gear fishing boulder"
+    " boulders aircraft vehicle car barge trawler ferry tug yacht vessel ship dredger drums mast"
+    " sinker sinkers block blocks debris mound metal pipe pipes wood timber tyres scrap concrete"
+    " engine crane hull bow stern sand mud shell shells gravel stones clay buried partly"
+    " partially out use mag".split()
+)
+"""Words of what a danger is or was, `obstruction (container)`, and of bearings, `171° (mag)`."""
+
+
+def _idle_bracket(text: str, run: Sequence[Item], kind: str) -> Iterator[Fault]:
+    """A bracket that tells nothing that is known: `rock (frobnicated)`; it may limit the item."""
+    strange = [item for item in run if item.role == "unknown" and len(item.text) > 2]
+    # What has a capital is a name, or letters on the chart.
+    strange = [item for item in strange if item.text.islower()]
+    idle = all(item.role in ("unknown", "plain", "number") for item in run)
+    if not idle or any(_is_paint(item.text, kind) for item in run):
+        return
+    if any(item.text not in _LIES_THERE and not is_known_word(item.text) for item in strange):
+        yield _fault("feature-words-unread", run[0], run[-1].end, text)
 
 
 def _is_paint(word: str, kind: str) -> bool:
@@ -158,7 +182,7 @@ def _runs(text: str, items: Sequence[Item]) -> list[list[Item]]:
     runs: list[list[Item]] = []
     for item in items:
         gap = text[runs[-1][-1].end : item.start] if runs else ","
-        if any(sign in gap for sign in ",;:"):
+        if any(sign in gap for sign in ",;:()"):
             runs.append([])
         runs[-1].append(item)
     return runs

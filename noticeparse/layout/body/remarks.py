@@ -13,6 +13,7 @@ from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
@@ -55,7 +56,8 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
     column: int | None = None
     for line in lines:
         is_note = opens_key(text, line, keys) or (
-            not line.is_blank and opens_note(text[line.elements[0].start : line.end])
+            not line.is_blank
+            and (_is_footnote(text, line) or opens_note(text[line.elements[0].start : line.end]))
         )
         is_new = is_note or (bool(block) and _begins_remark(text, block[-1], line, column))
         if line.has("verb"):
@@ -70,6 +72,13 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
         in_note = is_new or (in_note and not line.is_blank)
     if block:
         yield block
+
+
+def _is_footnote(text: str, line: Line) -> bool:
+    """Whether a line is the note of a mark above it, and neither a command nor a place."""
+    if line.is_blank or line.has("verb", "label", "point", "half"):
+        return False
+    return is_footnote(text, line.elements[0].start, line.end)
 
 
 def _begins_remark(text: str, above: Line, line: Line, column: int | None) -> bool:
@@ -140,7 +149,11 @@ def _lead(line: Line) -> int:
 
 
 def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) -> bool:
-    if not block or block[0].is_blank or any(line.has("verb", "label", "bar") for line in block):
+    if not block or block[0].is_blank:
+        return False
+    if _is_footnote(text, block[0]):
+        return True
+    if any(line.has("verb", "label", "bar") for line in block):
         return False
     first = block[0].elements[0]
     words = text[first.start : first.end]
