@@ -104,7 +104,7 @@ def test_a_mark_whose_light_is_out_says_so() -> None:
 )
 def test_a_part_that_alone_is_meant_is_not_the_thing(words: str) -> None:
     bulletin = parse(f"{HEAD}Delete {words} {P}\n")
-    assert (told(bulletin), errors(bulletin)) == ([], {"feature-kinds-several"})
+    assert (told(bulletin), errors(bulletin)) == ([], {"feature-kinds-several", "item-limited"})
 
 
 @pytest.mark.parametrize("words", ["wreck, at least 8m", "wreck, depth of at least 8m"])

@@ -28,6 +28,7 @@ from noticeparse.stretch import QUOTED, blanked
 _SENTENCE = re.compile(r"[^\s.;][^\n]*?(?:\n(?=[ \t]*[a-z])[^\n]*?)*(?:[.;](?=\s|\Z)|(?=\n|\Z))")
 """Up to a stop or the end of its line, where the next one does not go on in small letters."""
 _LONGEST = 300
+_OF_TURNS = frozenset({"item-of-book", "item-of-other-sheet", "item-below-figure"})
 _QUOTES = re.compile(
     r"\b(?:reads?|stated?|ran|said|worded|wording|(?:earlier|previous|former|old|original|wrong"
     r"|incorrect) (?:text|notice|entry|version|correction|wording|one))\W*$",
@@ -67,6 +68,13 @@ def limits_beside(
     actions = list(pointed(path, charts))
     taken = [*_taken(draft, items), *((fault.start, fault.end) for fault in told)]
     refused = [(one.start, one.end) for item in named.values() for one in item.faults]
+    # A line that turns to a book or another sheet is told with what stands below it.
+    taken += [
+        (one.start, one.end)
+        for item in named.values()
+        for one in item.faults
+        if one.code in _OF_TURNS
+    ]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
     for piece in draft.heading:
         if takes_back(words := context.text[slice(*piece)]) and limits_last(words):
