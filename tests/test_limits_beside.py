@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, Q, R, actions_of, codes, usable_of
+from tests.short_notices import HEAD, P, Q, R, actions_of, codes, errors, usable_of
 
 FIRST, SECOND = f"Insert wreck {P}\n", f"Delete rock {Q}\n"
 CODE = "verb-limited-beside"
@@ -63,7 +63,13 @@ def test_what_leads_on_holds_back_what_stands_below(said: str) -> None:
     assert usable(text)[-2:] == [False, False]
 
 
-@pytest.mark.parametrize("said", ["For the next edition", "and not", "or", "Void"])
+def test_a_denial_above_a_command_takes_it_back() -> None:
+    text = f"{HEAD}{FIRST}and not\n{SECOND}"
+    assert usable(text) == [False]
+    assert "verb-unknown" in errors(parse(text))
+
+
+@pytest.mark.parametrize("said", ["For the next edition", "or", "Void"])
 def test_a_line_that_may_be_of_both_holds_back_both(said: str) -> None:
     assert usable(f"{HEAD}{FIRST}{said}\n{SECOND}") == [False, False]
 
