@@ -179,3 +179,35 @@ def test_a_sentence_with_the_next_letter_is_a_remark() -> None:
 def test_figures_of_a_depth_on_two_lines_are_not_shared_out() -> None:
     bulletin = parse(f"{HEAD}Insert\ndangerous wreck, least depth 1\n- 4 -\n2.5m {P}\n")
     assert "depth-figures-apart" in errors(bulletin)
+
+
+COLUMN = f"""\
+   {P}   insert  submarine cable, joining the three
+   {Q}           positions in this column
+   {R}
+   46-02.00S 122-00.00W   insert  legend "HV Cable"
+   46-03.00S 122-00.00W   move    special buoy, from here
+   46-03.50S 122-00.00W           to here
+   46-04.00S 122-00.00W   delete  wreck
+"""
+
+
+def test_places_in_front_go_on_with_the_item_that_counts_them() -> None:
+    cable, legend, buoy, wreck = actions_of(parse(HEAD + COLUMN))
+    assert cable.geometry.shape == "line"
+    assert [len(one.geometry.positions) for one in (cable, legend, buoy, wreck)] == [3, 1, 1, 1]
+    assert [one.iso6709 for one in buoy.destination.positions] == ["-4603.50-12200.00/"]
+    assert not codes(parse(HEAD + COLUMN))
+
+
+def test_places_that_an_item_lacks_may_be_those_in_front_of_the_next() -> None:
+    text = COLUMN.replace("positions in this column", "and the shore")
+    bulletin = parse(HEAD + text)
+    assert "place-of-neighbour" in errors(bulletin)
+    assert ("insert", "legend", [AT_R, "-4602.00-12200.00/"]) not in told(bulletin)
+
+
+def test_a_colon_may_part_sectors_from_their_light() -> None:
+    text = f"insert sector light, Oc.WRG.8s17m12/9/8M: G 200°-231°, W 231°-239°, R 239°-270° {P}"
+    (action,) = actions_of(parse(HEAD + text))
+    assert [one.colour for one in action.feature.light.sectors] == ["G", "W", "R"]

@@ -24,6 +24,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.item.listed_places import without_count
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
@@ -65,7 +66,7 @@ def read_action(
     """The action of an item; an item without a readable verb is none and leaves an error."""
     faults = list(item.faults)
     labels.under(item.verb)
-    verb, words = settled(context, item, gather(context.text, item.words))
+    verb, words = settled(context, item, without_count(gather(context.text, item.words)))
     if verb is None:
         return _without_verb(context, item, labels)
     if is_garbled(words.text):

@@ -16,6 +16,7 @@ from noticeparse.build.extents import over
 from noticeparse.build.places_beside import hold_back_beside, is_bare
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.item.listed_places import announced
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import only_relates
 
@@ -34,6 +35,18 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     if any(is_bare(context, item) for item in items):
         _hold_back(context, items)
     hold_back_beside(context, items)
+    for above, below in pairwise(items):
+        if _may_lack(context, above, below):
+            below.faults.append(over(context, below, "place-of-neighbour"))
+
+
+def _may_lack(context: Context, above: Item, below: Item) -> bool:
+    """Whether places in front of an item may be those that the item above announces and lacks."""
+    count = announced(context.joined(above.words)) if above.words else None
+    if count is None or len(above.places) >= count or not (below.words and below.places):
+        return False
+    first = below.places[0].element.start
+    return max(end for _, end in above.words) < first < below.words[0][0]
 
 
 def _hold_back(context: Context, items: Sequence[Item]) -> None:

@@ -27,7 +27,7 @@ AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
 _LINKS = ("by", "with", "for")
 OPEN_END = frozenset(
     "and or of with by from to into in at on the a an for joining between within near over "
-    "least old former marking towards across substitute read".split()
+    "least old former marking towards across substitute read this these its their".split()
 )
 """Words that nothing ends with."""
 

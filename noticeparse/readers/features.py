@@ -8,6 +8,7 @@ is not judged here.
 
 from __future__ import annotations
 
+import re
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
@@ -61,6 +62,10 @@ class FeatureReading(NamedTuple):
     faults: tuple[Fault, ...]
 
 
+_BEFORE_SECTORS = re.compile(r":(?= ?(?:[WRGY]|Bu|Obscd) ?[0-9]{3}(?:\.[0-9])?° ?-)")
+"""`Oc.WRG.8s: G 200°-231°`: the colon parts sectors from the light as a comma would."""
+
+
 def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReading:
     """The feature that a phrase describes; never raises."""
     return _read(text, chart_unit, 0)
@@ -68,6 +73,7 @@ def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReadi
 
 @lru_cache(maxsize=4096)
 def _read(text: str, chart_unit: ChartUnit | None, level: int) -> FeatureReading:
+    text = _BEFORE_SECTORS.sub(",", text)
     phrase = divide(text)
     if phrase.legend is not None:
         return FeatureReading(*read_legend(text, phrase.legend))

@@ -2,12 +2,54 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import has_letter
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.stretch import Stretch
+
+_COUNTS = {word: at for at, word in enumerate("two three four five six seven eight".split(), 2)}
+_ANNOUNCED = re.compile(
+    r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
+    rf"(?: (?:the|these))?(?: (?P<count>{'|'.join(_COUNTS)}|[2-9]))?"
+    r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
+    re.IGNORECASE,
+)
+"""Words that end with a list of places: `cable, joining the three positions in this column`."""
+_REST_OF_LIST = re.compile(
+    r"(?:in |at )?(?:the |this |these )?(?:positions?|points?|corners?|places?|column|left"
+    r"|right)\b[a-z ]{0,40}",
+    re.IGNORECASE,
+)
+
+
+def announced(words: str) -> int | None:
+    """How many places the end of a description announces at least, None where it lists none."""
+    told = _ANNOUNCED.search(words)
+    if told is None:
+        return None
+    if count := told["count"]:
+        return _COUNTS.get(count.lower()) or int(count)
+    return 2 if told["relation"].lower() in ("joining", "through", "connecting") else 3
+
+
+def without_count(words: Stretch) -> Stretch:
+    """A description that ends with the relation of its places, and not with how many they are."""
+    told = _ANNOUNCED.search(words.text)
+    return words if told is None else words.part(0, told.end("relation"))
+
+
+def _goes_on_in_words(text: str, item: Item, line: Line | None) -> bool:
+    """Whether a line has one more of the places that an item counts, and the rest of its words."""
+    count = announced(" ".join(text[start:end] for start, end in item.words))
+    if count is None or line is None or line.has("verb", "label") or len(item.places) >= count:
+        return False
+    told = [text[e.start : e.end].strip(" ,.") for e in line.elements if e.kind == "words"]
+    return all(not one or _REST_OF_LIST.fullmatch(one) is not None for one in told)
 
 
 def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool) -> bool:
@@ -17,6 +59,8 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
     """
     elements = line.elements if line else ()
     others = (e for e in elements if e.kind not in PLACES and e.kind not in ("label", "bar"))
+    if _goes_on_in_words(text, item, line):
+        return True
     if not all(is_connector(text[e.start : e.end]) for e in others):
         return False
     if verbs_lead and line is not None and not line.has("verb") and _lists_places(text, item):
@@ -41,7 +85,7 @@ def _lists_places(text: str, item: Item) -> bool:
 
 def is_to_behind_place(item: Item, words: str) -> bool:
     """Whether a lone `to` stands behind the last place of an item: it is where the thing goes."""
-    if not item.words or words.strip(" ,.:").lower() != "to":
+    if not item.words or words.strip(" ,.:").lower() not in ("to", "to here"):
         return False
     last = item.groups[-1].places[-1:]
     return bool(last) and item.pieces[-1] == (last[0].element.start, last[0].element.end)
