@@ -8,7 +8,7 @@ rock`.
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import groupby, pairwise
 from operator import itemgetter
 
@@ -35,18 +35,22 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
     if any(is_bare(context, item) for item in items):
         _hold_back(context, items)
     hold_back_beside(context, items)
-    for above, below in pairwise(items):
-        if _may_lack(context, above, below):
+    for index, item in enumerate(items):
+        for below in _robbed(context, item, items[index + 1 :]):
             below.faults.append(over(context, below, "place-of-neighbour"))
 
 
-def _may_lack(context: Context, above: Item, below: Item) -> bool:
-    """Whether places in front of an item may be those that the item above announces and lacks."""
-    count = announced(context.joined(above.words)) if above.words else None
-    if count is None or len(above.places) >= count or not (below.words and below.places):
-        return False
-    first = below.places[0].element.start
-    return max(end for _, end in above.words) < first < below.words[0][0]
+def _robbed(context: Context, item: Item, below: Sequence[Item]) -> Iterator[Item]:
+    """The items below one that have places in front of them which it announces and lacks."""
+    count = announced(context.joined(item.words)) if item.words else None
+    lacks = (count or 0) - len(item.places)
+    for one in below:
+        words = one.words[0][0] if one.words else -1
+        in_front = sum(place.element.start < words for place in one.places)
+        if lacks <= 0 or not in_front:
+            return
+        lacks -= in_front
+        yield one
 
 
 def _hold_back(context: Context, items: Sequence[Item]) -> None:
