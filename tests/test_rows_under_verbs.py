@@ -87,6 +87,16 @@ def test_places_go_on_in_the_columns_of_old_and_new_ones() -> None:
     assert len(area.geometry.positions) == len(area.destination.positions) == 3
 
 
+def test_the_same_thing_is_told_again_at_the_end_of_its_move() -> None:
+    text = (
+        f"{HEAD}\nPOSITION                CHANGE    OLD             NEW\n"
+        f"{P}    move      special buoy\n{Q}    to                        same buoy\n"
+    )
+    (action,) = actions_of(parse(text))
+    assert [one.iso6709 for one in action.geometry.positions] == [AT_P]
+    assert [one.iso6709 for one in action.destination.positions] == [AT_Q]
+
+
 CELLS = "Action | Object | Position | {title}\nInsert | wreck | " + P + " | {cell}\n"
 
 

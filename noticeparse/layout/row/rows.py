@@ -178,7 +178,10 @@ class RowReader:
         return words_of(self.text, elements)
 
     def _goes_on(self, cells: Cells) -> bool:
-        if any(role in cells for role in ("old", "new", "number")):
+        told = [role for role in ("old", "new", "number") if role in cells]
+        # `to` in the column of the verbs, and `same buoy` in that of the new state.
+        is_same = told == ["new"] and self._words(cells["new"]).lower().startswith("same ")
+        if told and not is_same:
             return False
         for role in ("verb", "feature", "position"):
             words = self._words([e for e in cells.get(role, []) if e.kind not in _NO_WORDS])
