@@ -54,6 +54,12 @@ def test_things_with_places_of_their_own_share_the_verb_at_the_end(verb: str) ->
     assert told(parse(HEAD + text)) == [("delete", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
 
 
+def test_a_line_end_may_part_the_halves_of_their_places() -> None:
+    halves = "46-00.50S,\n   122-00.00W"
+    text = f"1. The wreck in {P} and the rock in {halves} are to be deleted."
+    assert told(parse(HEAD + text)) == [("delete", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
 @pytest.mark.parametrize(
     "sentence",
     [

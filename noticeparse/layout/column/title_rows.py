@@ -87,8 +87,12 @@ def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, st
     features = [title for role, title, _ in found if role == "feature"]
     counts = any(title.lower() in _COUNTS for _, title, _ in found) or len(labels) > 1
     told = {role for role, _, _ in found}
+    verb = next((start for role, _, start in found if role == "verb"), 0)
     for role, title, start in found:
         if title.lower() == "after" and "notice" in told and not told & {"old", "previous"}:
+            role = "previous"
+        if title.lower() == "before" and {"notice", "chart"} <= told and start < verb:
+            # Among the columns of the chart, in front of what is done.
             role = "previous"
         if role == "notice" and len(numbers) > 1 and title.lower() in _NUMBERS:
             # The number of the item, beside a column that names the notice.

@@ -17,6 +17,7 @@ _THING = re.compile(
     r"[,;]? ?(?:and )?(?:the|an?) (?P<thing>[^\"]{3,120}?),? (?:in|at)(?: pos(?:ition)?\.?)?",
     re.IGNORECASE,
 )
+_PLACED = (*PLACES, "half")
 _RELATES = re.compile(
     r"\b(?:between|from|to|of|near|off|by|with|joining|connecting|linking|along|within|bounded"
     r"|marking|over|under|on|both|each|in|at|not|except)\b",
@@ -35,12 +36,13 @@ def things_told(text: str, statement: Sequence[Element]) -> list[list[Element]]:
     if canonical_verb(text[passive.start : passive.end]) not in ("insert", "delete"):
         return whole
     things: list[list[Element]] = []
+    is_behind_place = False
     for element in statement[: told[0]]:
-        opens = element.kind not in PLACES and (not things or things[-1][-1].kind in PLACES)
-        if opens and (not things or has_words(text, element)):
+        is_place = element.kind in _PLACED
+        opens = not is_place and has_words(text, element) and is_behind_place
+        if opens or not things:
             things.append([])
-        if not things:
-            return whole
+        is_behind_place = is_place or (is_behind_place and not opens)
         things[-1].append(element)
     if len(things) < 2 or not all(_is_thing(text, one) for one in things):
         return whole
@@ -55,4 +57,5 @@ def _is_thing(text: str, elements: Sequence[Element]) -> bool:
     found = _THING.fullmatch(words)
     if found is None or _RELATES.search(found["thing"]):
         return False
-    return elements[-1].kind in PLACES and leads_feature(found["thing"])
+    told = [one for one in elements if one.kind in _PLACED or has_words(text, one)]
+    return told[-1].kind in _PLACED and leads_feature(found["thing"])
