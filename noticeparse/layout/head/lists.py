@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.drafts import ListDraft
 from noticeparse.layout.line.elements import Line
@@ -10,6 +12,10 @@ from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
 _PART_TITLES = ("SECTION_TITLE", "BOOK_TITLE")
+# What every title of corrections to a book says; most lines are not read further for one.
+_CHANGES_OF = re.compile(
+    r"(?:correction|amendment|change|addition|alteration|update)s (?:to|in|of|for) ", re.IGNORECASE
+)
 _FEWEST_LINES = 2
 _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 """Roles of columns that a table of actions has."""
@@ -71,10 +77,11 @@ class ListReader:
 
         These columns say themselves what is done, whatever verb the title has.
         """
+        if not line.has("verb") or line.has("point", "half") or not is_part_title(self.text, line):
+            return False
         below = next((one for one in self.lines[index + 1 :] if not one.is_blank), None)
         titles = read_titles(self.text, below) if below is not None else None
-        states = titles is not None and {"old", "new"} <= titles.roles
-        return states and not line.has("point", "half") and is_part_title(self.text, line)
+        return titles is not None and {"old", "new"} <= titles.roles
 
     def _is_below_rule(self, index: int) -> bool:
         return index > 0 and self.lines[index - 1].has("rule")
@@ -228,7 +235,9 @@ def is_part_title(text: str, line: Line) -> bool:
 
 def is_book_title(text: str, line: Line) -> bool:
     """Whether a line is the title of corrections to a book: `SECTION IV - LIST OF LIGHTS`."""
-    return read_line_words(text[line.start : line.end]).first("BOOK_TITLE") is not None
+    words = text[line.start : line.end]
+    may_be = _CHANGES_OF.search(words) is not None
+    return may_be and read_line_words(words).first("BOOK_TITLE") is not None
 
 
 def is_capital_title(text: str, line: Line) -> bool:
