@@ -85,8 +85,11 @@ _LOST_UNIT = re.compile(
 )
 _LOST_FIGURE = re.compile(
     r"(?:^|(?<= ))[.,][0-9]|[\ufffd?_|][0-9]|[0-9][.,]?[\ufffd?|]|[\ufffd?] ?[.,][0-9]"
-    r"|[₀-₉¼½¾⅓⅔⅛⅜⅝⅞][0-9]"
+    r"|[₀-₉¼½¾⅓⅔⅛⅜⅝⅞][0-9]|[{}] "
 )
+_UNLIT = frozenset({"UWTROC", "WRECKS", "OBSTRN", "SBDARE", "LNDARE", "SLCONS"})
+"""Classes of what no light is part of; what stands on it has the light."""
+_CARRIES_LIGHT = re.compile(r"light|buoy|beacon|float|vessel|mark|tower|mast|lit\b", re.I)
 _RAISED = frozenset("⁰¹²³⁴⁵⁶⁷⁸⁹")
 _SMALL = frozenset("₀₁₂₃₄₅₆₇₈₉¼½¾⅓⅔⅛⅜⅝⅞")
 
@@ -110,6 +113,8 @@ def contradictions(
         yield within(context, "text-garbled", words, lost)
     if feature.depth is not None and (unit := _LOST_UNIT.search(text)) is not None:
         yield within(context, "depth-unread", words, unit.span())
+    if _is_lit_by_name(feature, text):
+        yield over(context, item, "feature-kinds-several")
     if verb in ("insert", "delete"):
         other = _second_feature(text, verb) or _several(text, geometry)
         other = other or second_thing(text, feature)
@@ -124,6 +129,12 @@ def contradictions(
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
+
+
+def _is_lit_by_name(feature: Feature, text: str) -> bool:
+    """Whether `Brack Rock, Fl.5s` is the light on the rock, and no rock."""
+    is_lit = feature.light is not None and _CARRIES_LIGHT.search(text) is None
+    return is_lit and feature.s57[:1] != [] and _UNLIT.issuperset(feature.s57[:1])
 
 
 def _may_be_round(feature: Feature) -> bool:

@@ -22,7 +22,8 @@ _COMMAND_WITHIN = re.compile(
 )
 # Words that tell of a second change: `delete the wreck in P, substituting a depth of 4 m`.
 _TELLS_MORE = re.compile(
-    r"\b(?:substituting|inserting|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
+    r"\b(?:substituting|inserting|being (?:inserted|established|added|substituted|moved)"
+    r"|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,
 )

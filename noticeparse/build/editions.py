@@ -59,6 +59,9 @@ def read_edition(context: Context, front: list[Line], said: SaidBefore) -> Editi
         if line.elements and says_unchanged(context.text, line):
             continue
         words = context.text[line.start : line.end]
+        if _HEADS_NOTICE.match(words):
+            left.append(line)
+            continue
         found = read_line_words(words)
         own = _number(found)
         date = _issued(found, year)
@@ -91,6 +94,10 @@ def read_edition(context: Context, front: list[Line], said: SaidBefore) -> Editi
     return EditionReading(edition, left, located, year)
 
 
+_HEADS_NOTICE = re.compile(
+    r"\W*(?:No|Nr|Number)\b\.? ?[0-9]{1,5}\b.{0,80}\bcharts? (?:no\.? ?)?[0-9]", re.IGNORECASE
+)
+"""The number of a notice with its chart, which nobody may take for that of an edition."""
 _YEAR = re.compile(r"(?<![0-9/.,-])(?:19|20)[0-9]{2}(?![0-9/.,-]?[0-9])(?! ?(?:m|ft|UTC|h)\b)")
 
 

@@ -21,6 +21,14 @@ _OTHER_WORD = re.compile(
     r"\b(?:sheets?|maps?)(?: nos?\.?)?[ \t]{0,12}:[ \t]{1,12}(?P<number>[A-Z]{0,2}[0-9]{2,5})",
     re.IGNORECASE,
 )
+_NOTICE_BEFORE = re.compile(
+    r"\b(?:previous|prev\.?|last|NM|NTM)(?: (?:nos?|nr|notice)\b\.?)?[ :]{1,3}[0-9]{1,5}",
+    re.IGNORECASE,
+)
+_PART_OF_SHEET = re.compile(r"\b(?<!main )(?:plan|inset|panel)\b", re.IGNORECASE)
+_TELLS_OF_NOTICE = ("PREVIOUS", "CANCELS", "NOTICE")
+_COLUMNS = re.compile(r"\bcharts? [0-9]{1,5}(?: {3,}charts? [0-9]{1,5})+", re.IGNORECASE)
+"""Charts as titles of columns, whose marks or places tell which rows are for that chart."""
 _CANCELS = re.compile(
     r"\b(?:cancel(?:s|led|ling)?|canx|cxl|cnl|supersedes)(?: (?:notice|nm|ntm))?"
     r"(?: n[or]s?\.?)? ?:? ?[0-9]{1,5}(?![0-9/-])",
@@ -33,10 +41,20 @@ def head_doubts(
 ) -> Iterator[tuple[Fault, str | None]]:
     """Faults of the heads, each with the number of its chart where it is of one."""
     heads = [gather(context.text, draft.head) for draft in drafts]
+    for head in heads:
+        if (found := _COLUMNS.search(head.text)) is not None:
+            yield within(context, "chart-marks-unread", head, found.span()), None
     has_own = any(_OWN_WORD.search(head.text) for head in heads)
     for head in heads:
         for found in _OTHER_WORD.finditer(head.text) if has_own else ():
             yield within(context, "chart-unread", head, found.span()), found["number"]
+        lost = _NOTICE_BEFORE.search(head.text)
+        kinds = {part.kind for part in read_parts(head.text)} if lost else set()
+        if lost and not any(kind.startswith(_TELLS_OF_NOTICE) for kind in kinds):
+            yield within(context, "chart-head-unread", head, lost.span()), None
+        part = _PART_OF_SHEET.search(head.text)
+        if part and "PANEL" not in {one.kind for one in read_parts(head.text)}:
+            yield within(context, "chart-head-unread", head, part.span()), None
         undated = _CANCELS.search(head.text)
         if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):
             yield within(context, "chart-head-unread", head, undated.span()), None

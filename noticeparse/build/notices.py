@@ -13,12 +13,14 @@ from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
+from noticeparse.build.run_ons import hold_back_run_on
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
-from noticeparse.build.sections import Section, own_number, without_chart
+from noticeparse.build.sections import Section, own_number
 from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.told_sections import told_sections
+from noticeparse.build.unnamed_charts import without_chart
 from noticeparse.build.untold_changes import is_for_charts, lost_changes
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -185,6 +187,7 @@ class NoticeBuilder:
             self._fault(fault, [self.path], chart)
         for section in told.sections:
             hold_back_slid(self.context, section.items)
+            hold_back_run_on(self.context, section.items)
         return told.sections
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:
@@ -211,7 +214,7 @@ class NoticeBuilder:
             self._action(reading, item, actions, path, head.chart)
         self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:
-            self._fault(without_chart(self.context, self.draft, section), [path])
+            self._fault(without_chart(self.context, self.draft, section, index > 0), [path])
         return ChartSection(
             chart=head.chart,
             international=head.international,

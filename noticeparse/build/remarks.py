@@ -71,6 +71,9 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
     return placed and (told or " has been " in words or " have been " in words)
 
 
+_CHART_AND_NOTICE = re.compile(r"[ |\t]*[0-9]{2,5}[ |\t]+[0-9]{1,5}/[0-9]{2,4}[ |\t]*")
+
+
 def charts_in_passing(
     context: Context, draft: NoticeDraft, sections: Sequence[Section]
 ) -> Iterator[Fault]:
@@ -82,9 +85,14 @@ def charts_in_passing(
     for prose in draft.prose:
         start, end = prose.pieces[0][0], prose.pieces[-1][1]
         head = read_head(context.text[start:end], context.year)
-        if end <= last and any(chart.chart not in {*own, None} for chart in head.charts):
+        names = any(chart.chart not in {*own, None} for chart in head.charts)
+        if end <= last and (names or _CHART_AND_NOTICE.fullmatch(context.text[start:end])):
             written = {"written": context.written(start, end)}
             yield Fault("chart-in-passing", start, end, written)
+        columns = re.split(r" {3,}", context.text[start:end].strip())
+        if end <= last and len(columns) > 1 and own.issuperset(columns):
+            written = {"written": context.written(start, end)}
+            yield Fault("chart-marks-unread", start, end, written)
 
 
 def named_charts(context: Context, named: Sequence[tuple[str, int, int]]) -> list[ChartSection]:

@@ -286,15 +286,3 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
 
 
 # `Chart`, whatever follows; or a figure that is all, as in `23/26 | 16 | insert`.
-_MAY_NAME_CHART = re.compile(r"charts?\b|[ |]*[0-9]{1,6}[A-Z]?[ |]*$", re.IGNORECASE)
-
-
-def without_chart(context: Context, draft: NoticeDraft, section: Section) -> Fault:
-    """No chart is named, or the head speaks of one whose number could not be read."""
-    prose = [piece for one in draft.prose for piece in one.pieces[:1]]
-    for start, end in (*draft.heading, *prose):
-        words = context.text[start:end]
-        if _MAY_NAME_CHART.match(words):
-            values = {"written": context.written(start, end)}
-            return Fault("chart-unread", start, end, values)
-    return Fault("chart-not-named", *section.extent)

@@ -46,7 +46,8 @@ def _robbed(context: Context, item: Item, below: Sequence[Item]) -> Iterator[Ite
     lacks = (count or 0) - len(item.places)
     for one in below:
         words = one.words[0][0] if one.words else -1
-        in_front = sum(place.element.start < words for place in one.places)
+        points = [place.element for place in one.places if place.element.kind == "point"]
+        in_front = sum(point.start < words for point in points)
         if lacks <= 0 or not in_front:
             return
         lacks -= in_front

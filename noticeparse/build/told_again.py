@@ -8,6 +8,7 @@ from itertools import pairwise
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Place
+from noticeparse.layout.line.elements import Element
 from noticeparse.records.position import Position
 
 _MARKS = " ,()\n"
@@ -27,6 +28,14 @@ def without_told_again(
     kept = list(positions)
     for at, (told, stated) in enumerate(pairwise(places)):
         first, second = told.element, stated.element
+        if _is_in_brackets(context, first, second) and len(positions[at]) == 1:
+            # `46°10.10'S 122°00.20'W (46.16833S 122.00333W)`
+            if _is_alike(positions[at][0], positions[at + 1][0]):
+                kept[at + 1] = []
+            else:
+                values = {"written": context.written(first.start, second.end)}
+                faults.append(Fault("position-not-the-same", first.start, second.end, values))
+            continue
         is_pair = first.kind in ("same", "reference") and second.kind == "point"
         if not is_pair or context.text[first.end : second.start].strip(_MARKS):
             continue
@@ -39,3 +48,19 @@ def without_told_again(
             values = {"written": context.written(second.start, second.end)}
             faults.append(Fault("position-not-the-same", first.start, second.end, values))
     return kept
+
+
+def _is_in_brackets(context: Context, first: Element, second: Element) -> bool:
+    """Whether a position stands in brackets right behind another one, which has none."""
+    text = context.text
+    is_pair = first.kind == "point" and second.kind == "point"
+    behind = text[second.end : second.end + 2].lstrip()[:1] or text[second.end - 1]
+    return is_pair and text[first.end : second.start].strip() == "(" and behind == ")"
+
+
+def _is_alike(first: Position, second: Position) -> bool:
+    """Whether two positions are the same to the last digit of the rougher one."""
+    from geographiclib.geodesic import Geodesic  # slow to import
+
+    apart = Geodesic.WGS84.Inverse(first.lat, first.lon, second.lat, second.lon)["s12"]
+    return bool(apart <= first.resolution_m + second.resolution_m)

@@ -72,11 +72,22 @@ def _changes_without_place(
     for prose in draft.prose:
         if any(element.kind in PLACES for element in prose.elements):
             continue
+        if _heads_rows(context.text, prose.elements):
+            # `Delete light-buoys:` above a table whose rows do not say what they are.
+            yield quoting(context, "change-without-place", prose.pieces[0])
         for sentence in statements(context.text, prose.elements):
             told = _told(context.text, sentence)
             if told is not None and told not in done:
                 start, end = sentence[0].start, sentence[-1].end
                 yield quoting(context, "change-without-place", (start, end))
+
+
+def _heads_rows(text: str, elements: Sequence[Element]) -> bool:
+    """Whether a paragraph is a command of things that stand below it."""
+    if not elements or elements[0].kind != "verb" or any(e.kind == "passive" for e in elements):
+        return False
+    words = text[elements[0].end : elements[-1].end].strip()
+    return words.endswith(":") and "\n" not in words and leads_feature(words)
 
 
 def _things_without_verb(

@@ -34,6 +34,7 @@ _TELLING_WORDS = (
 
 _ONE_CHART = re.compile(r"(?:chart|cht\.?|sheet) [a-z]{0,3} ?[0-9]{1,5}[a-z]?")
 """Titles of columns whose marks tell which rows are for that chart."""
+_ON_ANOTHER_DATUM = re.compile(r"\b(?:local|old datum|other datum|former datum)\b")
 _PREVIOUS = re.compile(
     r"(?:the )?(?:last|latest|previous|prev\.?|preceding|prec\.?|prior|former|earlier)"
     r" (?:n\.? ?t?\.? ?m|n\.? to m|notice|correction|corr|corr\.?n|update|amendment|amdt|circular"
@@ -55,6 +56,8 @@ def column_role(title: str) -> str | None:
     ]
     if not found and _PREVIOUS.fullmatch(plain.strip(" .")):
         return "previous"
+    if _ON_ANOTHER_DATUM.search(plain) and found[:1] == ["position"]:
+        return "rest"
     if plain.startswith("reference ") and "position" in found:
         # The place of another thing, from which the feature is reckoned.
         return None

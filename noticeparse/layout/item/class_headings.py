@@ -129,7 +129,9 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
             continue
         if has_kind(text[slice(*above)]) and not _names_kind(words):
             item.words.insert(0, above)
-        elif _is_light(text[slice(*above)]) and _is_lit(words):
+        elif (_is_light(text[slice(*above)]) and _is_lit(words)) or _is_other(
+            text[slice(*above)], words
+        ):
             # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
             start, end = item.words[0][0], item.words[-1][1]
             written = {"written": " ".join(words.split())}
@@ -138,6 +140,19 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
 
 def _is_light(things: str) -> bool:
     return things.lower().strip().endswith("lights")
+
+
+def _is_other(things: str, words: str) -> bool:
+    """Whether words name another kind in a name of its own: `Brack Rock` below `Lights to delete`.
+
+    Words that only say more of the class are no other kind: `Port-hand pillar buoy`.
+    """
+    plain = words.split(",")[0].split()
+    is_name = len(plain) > 1 and all(word[0].isupper() for word in plain if word[0].isalpha())
+    if not is_name or not has_kind(things):
+        return False
+    of_class, own = read_feature(things).feature, read_feature(words).feature
+    return set(of_class.s57).isdisjoint(own.s57) and own.kind != of_class.kind
 
 
 def _is_lit(words: str) -> bool:

@@ -17,7 +17,12 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.item.margin_codes import margin_codes
 from noticeparse.layout.item.open_item import OpenItem
-from noticeparse.layout.item.sub_headings import are_verbs, is_title_of_waters, is_unknown_heading
+from noticeparse.layout.item.sub_headings import (
+    are_verbs,
+    heads_columns,
+    is_title_of_waters,
+    is_unknown_heading,
+)
 from noticeparse.layout.item.things_before_verbs import ends_row, stands_before_verb, without_colon
 from noticeparse.layout.item.unknown_verbs import (
     is_denied,
@@ -63,7 +68,9 @@ class Cutter(OpenItem):
     def _line(self, line: Line) -> None:
         self.line = line
         elements = line.elements
-        if len(elements) > 1 and are_verbs(self.text, elements):
+        if len(elements) > 1 and (
+            are_verbs(self.text, elements) or heads_columns(self.text, elements)
+        ):
             self._verbs_side_by_side(elements)
             return
         is_between = not self.pending and (self.item is None or self.item.has_place)

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
+from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
@@ -49,6 +51,15 @@ def is_title_above(text: str, line: Line, below: Line | None) -> bool:
     lead = line.elements[lead_index(line)]
     small = all(text[verb.start].islower() for verb in verbs)
     return small and lead not in verbs and below is not None and below.is_blank
+
+
+def heads_columns(text: str, elements: Sequence[Element]) -> bool:
+    """Whether a line holds several verbs beside titles of columns: `Position  Delete  Insert`."""
+    if sum(e.kind == "verb" for e in elements) < 2:
+        return False
+    others = [text[e.start : e.end] for e in elements if e.kind not in ("verb", "bar")]
+    titles = [part for words in others for part in re.split(r" {2,}|\t|\|", words) if part.strip()]
+    return bool(titles) and all(column_role(title.strip()) is not None for title in titles)
 
 
 def are_verbs(text: str, elements: Sequence[Element]) -> bool:

@@ -36,7 +36,7 @@ _DITTO = frozenset({'"', "''", "do", "ditto", "id", "idem"})
 def is_empty(text: str, role: str, cell: Sequence[Element]) -> bool:
     """Whether a cell says nothing, or that the cell above holds for it too."""
     words = words_of(text, cell).strip()
-    is_dash = role not in ("old", "new") and words in _DASHES
+    is_dash = role not in ("old", "new", "verb") and words in _DASHES
     return is_dash or words.strip(" .-").lower() in _DITTO
 
 

@@ -24,6 +24,7 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
+from noticeparse.layout.row.counted_points import CountedPoints
 from noticeparse.layout.row.old_new import set_old_and_new
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
@@ -59,6 +60,9 @@ class RowReader:
         self.verb = verb
         self._places = RowPlaces(text)
         self._repeated = RepeatedRows(text)
+        self._points = CountedPoints(text)
+        self._above: Cells = {}
+        """The cells of the last row that opened an item."""
         self._held: tuple[Cells, str | None] | None = None
         """The row above, and its unit of depths; the row below may hold the rest of its cells."""
 
@@ -89,7 +93,7 @@ class RowReader:
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""
-        if self._held is None:
+        if self._held is None or self._points.count_of(cells):
             return False
         above = self._held[0]
         is_stacked = (
@@ -106,7 +110,9 @@ class RowReader:
 
     def takes_wrapped(self, rest: Rest) -> bool:
         """Take a line below the row above it as more of its cells."""
-        return self._held is not None and take_rest(self.text, self._held[0], rest)
+        if self._held is None or self._points.count_of(rest.cells):
+            return False
+        return take_rest(self.text, self._held[0], rest)
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """Give the row above the cells of its second line, where it has none of their roles."""
@@ -140,11 +146,11 @@ class RowReader:
             self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
-        cells = with_change(self.text, cells)
+        cells, counted = self._points.without_count(with_change(self.text, cells))
         groups = list(self._places.groups(cells))
-        unread = list(row_faults(self.text, cells))
+        unread = [*row_faults(self.text, cells), *counted]
         last = self.items[-1] if self.items else None
-        if last is not None and self._goes_on(cells):
+        if last is not None and self._goes_on(cells) and not _is_whole(self._above, cells):
             go_on(last, cells, groups)
             last.faults += unread
             return
@@ -155,6 +161,7 @@ class RowReader:
             last.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
             return
         self._repeated.opens(cells)
+        self._above = cells
         item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
@@ -236,3 +243,8 @@ class RowReader:
                 unit = f" {self._words(cells['unit'])}"
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
+
+
+def _is_whole(above: Cells, cells: Cells) -> bool:
+    """Whether a row has all cells of the item above it: where no column names a feature."""
+    return "light" in cells and "feature" not in above and cells.keys() >= above.keys()

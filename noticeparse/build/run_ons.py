@@ -1,0 +1,125 @@
+"""Items into which the words of another one have run, or whose place is told by a pointing word.
+
+`Delete wreck in P; insert there a depth` puts the depth at P, and not at the place that comes
+next.  `and on chart 453 insert` at the end of an item is the beginning of the next one.  Below
+`Insert beacons at` stand the names of places, and no things.  What is read of such items may be
+whole and still wrong; all of them are held back.
+"""
+
+from __future__ import annotations
+
+import re
+from bisect import bisect_right
+from collections.abc import Iterator, Sequence
+from itertools import pairwise, takewhile
+
+from noticeparse.build.extents import over
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.evidence import opens_a_line
+from noticeparse.readers.features import leads_feature
+from noticeparse.readers.positions import Point
+from noticeparse.readers.verbs import canonical_verb
+
+_POINTS_BACK = re.compile(
+    r"(?:(?:there|here)(?! (?:is|are|was|were)\b)|thereat|therein)\b"
+    r"|[^,;]*\b(?:the )?same (?:place|spot|site)\b",
+    re.IGNORECASE,
+)
+_OF_NEXT = re.compile(
+    r"\b(?:on|for) (?:the )?(?:charts?|sheets?|chts?\.?)[ ]?(?:no\.? )?[0-9]{1,5}[^0-9\w]*"
+    r"(?P<verb>\w*)\W*$",
+    re.IGNORECASE,
+)
+"""Words at the end of an item that say for which chart the next one is."""
+_COMMANDS_NEXT = re.compile(
+    r"[a-z,] (?:insert|add|delete|remove|move|replace|substitute|amend)[ :]*$", re.IGNORECASE
+)
+_ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
+_HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
+_MANY = re.compile(r"[a-z]{3,}s *:$", re.IGNORECASE)
+
+
+def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
+    """Give such items of a chart section, in text order, an error."""
+    for index, (above, item) in enumerate(pairwise(items), start=1):
+        if _points_back(context, above, item):
+            _hold(context, items[index:], "place-of-neighbour")
+            break
+    for index, item in enumerate(items):
+        if _ends_as_next(context, item, items[index + 1 : index + 2]):
+            _hold(context, items[index : index + 2], "verb-within-words")
+        if _has_thing_behind(context, item) or _has_things_between(context, item):
+            _hold(context, [item], "feature-kinds-several")
+        listed = _below_heading(context, item, items[index + 1 :])
+        _hold(context, list(listed), "feature-kinds-several")
+
+
+def _hold(context: Context, items: Sequence[Item], code: str) -> None:
+    for item in items:
+        if item.verb is not None and all(fault.code != code for fault in item.faults):
+            item.faults.append(over(context, item, code))
+
+
+def _points_back(context: Context, above: Item, item: Item) -> bool:
+    """Whether an item is told to be where the one above is, and has another place."""
+    if not item.words or item.refers or not item.has_place or not above.has_place:
+        return False
+    if _POINTS_BACK.match(context.joined(item.words)) is None:
+        return False
+    return _points(item) != _points(above)
+
+
+def _points(item: Item) -> list[Point]:
+    return [place.element.value.point for place in item.places if place.element.kind == "point"]
+
+
+def _ends_as_next(context: Context, item: Item, below: Sequence[Item]) -> bool:
+    """Whether the words behind the places of an item are the first ones of the next."""
+    if not item.tail:
+        return False
+    words = context.joined(item.tail)
+    if (found := _OF_NEXT.search(words)) is not None:
+        return not found["verb"] or canonical_verb(found["verb"]) is not None
+    if _COMMANDS_NEXT.search(words) is not None:
+        return True
+    start, end = item.tail[-1]
+    if not below or below[0].verb_piece is None or not opens_a_line(context.text, start):
+        return False
+    return "\n" not in context.text[end : below[0].verb_piece[0]]
+
+
+def _has_thing_behind(context: Context, item: Item) -> bool:
+    """Whether an item is cut behind `and, in`, and its place is that of the thing behind it."""
+    if not item.tail or not item.words:
+        return False
+    behind = context.joined(item.tail).lstrip(" ,")
+    article = behind.lower().startswith(("a ", "an ", "the "))
+    joins = _ENDS_IN_AND.search(context.joined(item.words)) is not None
+    return joins and article and leads_feature(behind)
+
+
+def _has_things_between(context: Context, item: Item) -> bool:
+    """Whether things stand among the places of an item, before and behind one of them."""
+    starts = sorted(place.element.start for place in item.places)
+    if len(starts) < 2:
+        return False
+    between = [
+        bisect_right(starts, start)
+        for start, end in item.words
+        if leads_feature(context.text[start:end])
+    ]
+    return len({at for at in between if at > 0}) > 1
+
+
+def _below_heading(context: Context, item: Item, below: Sequence[Item]) -> Iterator[Item]:
+    """The items below one that opens with a line of a class or of a relation to places."""
+    if len(item.words) < 2:
+        return iter(())
+    (start, end), (after, _) = item.words[:2]
+    line = context.text[start:end].rstrip()
+    line += context.text[end:after].split("\n")[0].strip()
+    is_heading = _HEADS_PLACES.search(line) is not None or _MANY.search(line) is not None
+    if "\n" not in context.text[end:after] or not is_heading:
+        return iter(())
+    return takewhile(lambda one: one.verb_piece is None, below)
