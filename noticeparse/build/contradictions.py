@@ -89,6 +89,7 @@ _LOST_FIGURE = re.compile(
 )
 _UNLIT = frozenset({"UWTROC", "WRECKS", "OBSTRN", "SBDARE", "LNDARE", "SLCONS"})
 """Classes of what no light is part of; what stands on it has the light."""
+_NAMED = re.compile(r"(?:[A-Z][a-z'-]+ )+[A-Z][a-z]+(?:,|$| [A-Z])")
 _CARRIES_LIGHT = re.compile(r"light|buoy|beacon|float|vessel|mark|tower|mast|lit\b", re.I)
 _RAISED = frozenset("⁰¹²³⁴⁵⁶⁷⁸⁹")
 _SMALL = frozenset("₀₁₂₃₄₅₆₇₈₉¼½¾⅓⅔⅛⅜⅝⅞")
@@ -134,6 +135,7 @@ def contradictions(
 def _is_lit_by_name(feature: Feature, text: str) -> bool:
     """Whether `Brack Rock, Fl.5s` is the light on the rock, and no rock."""
     is_lit = feature.light is not None and _CARRIES_LIGHT.search(text) is None
+    is_lit = is_lit and _NAMED.match(text) is not None
     return is_lit and feature.s57[:1] != [] and _UNLIT.issuperset(feature.s57[:1])
 
 

@@ -43,7 +43,7 @@ def head_doubts(
     heads = [gather(context.text, draft.head) for draft in drafts]
     for head in heads:
         if (found := _COLUMNS.search(head.text)) is not None:
-            yield within(context, "chart-marks-unread", head, found.span()), None
+            yield within(context, "item-of-one-chart", head, found.span()), None
     has_own = any(_OWN_WORD.search(head.text) for head in heads)
     for head in heads:
         for found in _OTHER_WORD.finditer(head.text) if has_own else ():

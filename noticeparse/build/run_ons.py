@@ -27,8 +27,8 @@ _POINTS_BACK = re.compile(
     re.IGNORECASE,
 )
 _OF_NEXT = re.compile(
-    r"\b(?:on|for) (?:the )?(?:charts?|sheets?|chts?\.?)[ ]?(?:no\.? )?[0-9]{1,5}[^0-9\w]*"
-    r"(?P<verb>\w*)\W*$",
+    r"\b(?:and|also),? (?:on|for) (?:the )?(?:charts?|sheets?|chts?\.?)[ ]?"
+    r"(?:no\.? )?[0-9]{1,5}[^0-9\w]*(?P<verb>\w*)\W*$",
     re.IGNORECASE,
 )
 """Words at the end of an item that say for which chart the next one is."""

@@ -62,6 +62,8 @@ class FeatureFirst(Cutter):
 
     def takes_late_verb(self, element: Element, opens: bool) -> bool:
         """`… and the light in P removed.`: a participle that ends its sentence."""
+        if opens and self._is_half(element) and self._takes_state(element, opens):
+            return True
         item = self.item
         if self.pending and self._is_read_of_for(element):
             self.pending.append(element)
@@ -82,6 +84,11 @@ class FeatureFirst(Cutter):
             return False
         self.set_verb(item, element)
         return True
+
+    def _is_half(self, element: Element) -> bool:
+        """Whether a word is `For:` or `Read:` below an amendment or a replacement."""
+        words = self.text[element.start : element.end + 1].lower()
+        return self.verb is not None and words.rstrip() in ("for:", "read:")
 
     def _is_read_of_for(self, element: Element) -> bool:
         """Whether a verb is the second half of `For A read B`, `For A substitute B`."""
@@ -117,7 +124,8 @@ class FeatureFirst(Cutter):
             return False
         if self.pending:
             self.open_from_pending()
-        elif item is None:
+        elif item is None or (told == "old" and item.old):
+            self.close_item()
             self.open_item()
         assert self.item is not None
         self.item.pieces.append((element.start, element.end))

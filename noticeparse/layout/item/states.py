@@ -32,11 +32,13 @@ _NEW = frozenset({"new", "now", "revised"})
 def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
     """Which state of a feature the word at the start of a line tells: `OLD   light, Fl.3s`.
 
-    Below an amendment also `from   Fl.3s` and `to   Fl.5s`.
+    Below an amendment also `from   Fl.3s` and `to   Fl.5s`, `For: Fl.3s` and `Read: Fl.5s`.
     """
     plain = word.lower().strip(" :")
     if plain in ("from", "to") and canonical_verb(verb) == "amend":
         return "old" if plain == "from" else "new"
+    if plain in ("for", "read") and canonical_verb(verb) in ("amend", "replace"):
+        return "old" if plain == "for" else "new"
     return "old" if plain in _OLD else "new" if plain in _NEW else None
 
 

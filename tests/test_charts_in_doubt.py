@@ -1,0 +1,68 @@
+"""Charts and notices before that a head tells in a way that cannot be taken at its word."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import HEAD, P, Q, actions_of, codes, errors, told
+
+NOTICE = "41/26 Quill Sound\n"
+
+UNREAD = {
+    "charts in a row": f"{NOTICE}802 803 804\n290 301 302\nInsert wreck {P}\n",
+    "a column of charts": (
+        "Notice  Chart   Prev    Details\n"
+        f"41/26   802     290/26  Insert wreck {P}\n"
+        f"42/26   802     41/26   Delete rock {Q}\n"
+    ),
+}
+
+
+@pytest.mark.parametrize("text", UNREAD.values(), ids=list(UNREAD))
+def test_figures_that_may_be_charts(text: str) -> None:
+    assert errors(parse(text)) == {"chart-unread"}
+
+
+HEADS = {
+    "a notice before that no rule reads": "CHART No 802 YEAR 2019 PREVIOUS No 290 YEAR 2026",
+    "its short form": "Chart 802 Ed. 2 (Jan. 2020), NM 12 - 2025",
+    "a plan without its name": "Chart 802 (plan, Port Ellory) [290/26]",
+    "an inset behind a name": "Chart 802 Port Ellory inset [290/26]",
+}
+
+
+@pytest.mark.parametrize("head", HEADS.values(), ids=list(HEADS))
+def test_words_of_a_head_that_are_not_kept(head: str) -> None:
+    bulletin = parse(f"{NOTICE}{head}\nInsert wreck {P}\n")
+    assert "chart-head-unread" in codes(bulletin)
+    assert [chart.chart for notice in bulletin.notices for chart in notice.charts] == ["802"]
+
+
+COLUMNS = {
+    "with their word": "              Chart 802            Chart 803\n",
+    "figures alone": "              802                  803\n",
+}
+
+
+@pytest.mark.parametrize("titles", COLUMNS.values(), ids=list(COLUMNS))
+def test_charts_that_head_columns(titles: str) -> None:
+    head = f"{NOTICE}Charts 802 [30/26] and 803 [31/26]\n\n{titles}"
+    bulletin = parse(f"{head}Insert wreck  {P}  -\nDelete rock   -   {Q}\n")
+    assert errors(bulletin) & {"chart-marks-unread", "item-of-one-chart"}
+
+
+def test_the_number_of_a_notice_is_none_of_an_edition() -> None:
+    bulletin = parse(f"No. 312. - Port Ellory. Chart 802. Previous: 1204/25.\nInsert rock {P}\n")
+    assert bulletin.edition is None
+    assert "text-unread" in codes(bulletin)
+
+
+def test_a_position_on_another_datum_is_no_second_place() -> None:
+    rows = (
+        "| Object | Position WGS84 | Position local | Verb |\n"
+        "| wreck | 46-10.10S 122-00.20W | 46-10.15S 122-00.27W | insert |\n"
+    )
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == []
+    assert all(len(one.geometry.positions) < 2 for one in actions_of(bulletin))
