@@ -69,8 +69,8 @@ class _Reader(HeadReader):
     def __init__(self, text: str, lines: list[Line], keys: list[Piece]) -> None:
         super().__init__(text)
         self.lines = lines
-        self.lists = ListReader(text, lines)
         made = self.assembly
+        self.lists = ListReader(text, lines, made.notices)
         self.layout = Layout(made.notices, self.lists.lists, made.loose, ignored=keys)
         self.text_column = TextColumnReader(text, made)
         self.page_broke = False

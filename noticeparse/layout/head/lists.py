@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from noticeparse.layout.column.title_rows import read_titles
-from noticeparse.layout.drafts import ListDraft
+from noticeparse.layout.drafts import ListDraft, NoticeDraft
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.editions import read_line_words
@@ -24,9 +25,11 @@ _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 class ListReader:
     """Tells the lines of lists from the others; holds the list that is open."""
 
-    def __init__(self, text: str, lines: list[Line]) -> None:
+    def __init__(self, text: str, lines: list[Line], notices: Sequence[NoticeDraft] = ()) -> None:
         self.text = text
         self.lines = lines
+        self.notices = notices
+        """The notices so far."""
         self.lists: list[ListDraft] = []
         self.open: ListDraft | None = None
         self.bare_titles: list[Line] = []
@@ -103,14 +106,36 @@ class ListReader:
         """Whether the open list takes a line as an entry; it ends with the first it does not."""
         if self.open is None:
             return False
+        if self._is_above_charts(line):
+            self._give_up()
+            return False
         if self._is_entry(line, index, behind_blank):
             self.open.entries.append(line)
             return True
         if not self.open.entries and (self.open.kind == "other" or line.has("chart")):
-            self.lists.remove(self.open)
-            self.bare_titles.append(self.open.title)
+            self._give_up()
         self.open = None
         return False
+
+    def _give_up(self) -> None:
+        """Take the open list, which has no entries, for a bare title."""
+        assert self.open is not None
+        self.lists.remove(self.open)
+        self.bare_titles.append(self.open.title)
+        self.open = None
+
+    def _is_above_charts(self, line: Line) -> bool:
+        """Whether a table of the charts of the notices stands here, whose texts name none.
+
+        `Notice  Chart  Last correction` below the title of the list.
+        """
+        assert self.open is not None
+        if self.open.entries or line.is_blank or not self.notices:
+            return False
+        if any(chart.head or chart.number for one in self.notices for chart in one.charts):
+            return False
+        titles = read_titles(self.text, line)
+        return titles is not None and titles.roles >= {"notice", "chart", "previous"}
 
     def _is_entry(self, line: Line, index: int, behind_blank: bool) -> bool:
         assert self.open is not None
