@@ -116,3 +116,10 @@ def test_rows_without_a_column_of_things() -> None:
     bulletin = parse(HEAD + rows)
     assert [one.feature.name for one in actions_of(bulletin)] == ["Ann", "Bea"]
     assert errors(bulletin) == {"change-without-place"}
+
+
+def test_words_before_the_next_place_are_those_of_it() -> None:
+    body = f"Insert   {P} depth 4.2m\n   {Q} depth 5.1m,\n   rock {R},\n   wreck {P}\n"
+    bulletin = parse(HEAD + body)
+    assert told(bulletin) == [("insert", "sounding", [AT_P])]
+    assert "place-of-neighbour" in errors(bulletin)

@@ -23,10 +23,11 @@ _GOES_ON = re.compile(r"\W*(?:to|and|or|then|thence|via|by)\b", re.IGNORECASE)
 _LETTERED = re.compile(
     r"(?P<thing>[^;,]{0,60}?)[ ]\(?(?P<letter>[A-Z]|(?<=\()(?:[a-z]|[0-9]))\)?(?!\w)"
 )
-_LEADS_ON = re.compile(
+LEADS_ON = re.compile(
     r"\b(?:joining|connecting|between|from|bounded|enclosed|delimited|through|along)\b",
     re.IGNORECASE,
 )
+"""Words behind which several places are those of one thing."""
 
 
 def hold_back_beside(context: Context, items: Sequence[Item]) -> None:
@@ -133,7 +134,7 @@ def _names_letters(context: Context, item: Item) -> bool:
     if len(item.places) < 2:
         return False
     words = context.joined(item.words)
-    if _LEADS_ON.search(words) is not None:
+    if LEADS_ON.search(words) is not None:
         return False
     found = list(_LETTERED.finditer(words))
     things = {one["thing"].strip(" ;,.").lower() for one in found if has_kind(one["thing"])}

@@ -14,6 +14,7 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
 
 from noticeparse.build.extents import over
+from noticeparse.build.places_beside import LEADS_ON
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import opens_a_line
@@ -46,6 +47,9 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
         if _points_back(context, above, item):
             _hold(context, items[index:], "place-of-neighbour")
             break
+        if _has_words_of_next(context, above, item):
+            _hold(context, items[index - 1 :], "place-of-neighbour")
+            break
     for index, item in enumerate(items):
         if _ends_as_next(context, item, items[index + 1 : index + 2]):
             _hold(context, items[index : index + 2], "verb-within-words")
@@ -68,6 +72,21 @@ def _points_back(context: Context, above: Item, item: Item) -> bool:
     if _POINTS_BACK.match(context.joined(item.words)) is None:
         return False
     return _points(item) != _points(above)
+
+
+def _has_words_of_next(context: Context, above: Item, item: Item) -> bool:
+    """Whether the last words of an item open the line on which the place of the next stands.
+
+    Below places in front, `P depth 5.1m,` and on the next line `rock Q`: all behind has slid.
+    """
+    if len(above.words) < 2 or not item.places or not above.places or item.verb_piece is not None:
+        return False
+    start, end = max(above.words)
+    place = min(one.element.start for one in item.places)
+    in_front = min(one.element.start for one in above.places) < above.words[0][0]
+    follows = end <= place and not context.text[end:place].strip(" ,:;-")
+    opens = opens_a_line(context.text, start)
+    return in_front and follows and opens and "\n" not in context.text[end:place]
 
 
 def _points(item: Item) -> list[Point]:
@@ -102,7 +121,7 @@ def _has_thing_behind(context: Context, item: Item) -> bool:
 def _has_things_between(context: Context, item: Item) -> bool:
     """Whether things stand among the places of an item, before and behind one of them."""
     starts = sorted(place.element.start for place in item.places)
-    if len(starts) < 2:
+    if len(starts) < 2 or LEADS_ON.search(context.joined(item.words)) is not None:
         return False
     between = [
         bisect_right(starts, start)
