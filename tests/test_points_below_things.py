@@ -58,3 +58,16 @@ def test_bullets_stand_before_things_and_places(bullet: str) -> None:
     bulletin = parse(HEAD + body)
     assert [places for _, _, places in told(bulletin)] == [[AT_P, AT_Q, AT_R]]
     assert codes(bulletin) == set()
+
+
+def test_columns_of_start_and_end() -> None:
+    title = "Object            Start                   End                     Action\n"
+    bulletin = parse(f"{HEAD}{title}submarine cable   {P}    {Q}    insert\n")
+    assert [
+        (one.geometry.shape, places)
+        for one, (_, _, places) in zip(actions_of(bulletin), told(bulletin), strict=True)
+    ] == [("line", [AT_P, AT_Q])]
+    title = "Object   Position                Start         End           Action\n"
+    bulletin = parse(f"{HEAD}{title}wreck    {P}    1 May 2026    3 June 2026   insert\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"cell-limits"}

@@ -38,6 +38,10 @@ def row_limits(text: str, cells: Cells) -> Iterator[Piece]:
     for element in cells.get("remark", []):
         if _FROM_A_DAY.search(text[element.start : element.end]):
             yield element.start, element.end
+    for role in ("from", "to"):
+        if _ONE_DAY.fullmatch(words_of(text, cells.get(role, [])).strip()):
+            # `Start  End` are days, and no places.
+            yield _extent(cells[role])
     for element in cells.get(UNTITLED, []):
         if element.kind == "point" or _ONE_DAY.fullmatch(text, element.start, element.end):
             yield element.start, element.end
