@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
 from noticeparse.build.extents import over
@@ -55,8 +55,10 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
             _hold(context, items[index : index + 2], "verb-within-words")
         if _has_thing_behind(context, item) or _has_things_between(context, item):
             _hold(context, [item], "feature-kinds-several")
-        listed = _below_heading(context, item, items[index + 1 :])
-        _hold(context, list(listed), "feature-kinds-several")
+        if _heads_list(context, item):
+            # Only the first item below such a line is sure.
+            listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
+            _hold(context, [*listed], "feature-kinds-several")
 
 
 def _hold(context: Context, items: Sequence[Item], code: str) -> None:
@@ -131,14 +133,12 @@ def _has_things_between(context: Context, item: Item) -> bool:
     return len({at for at in between if at > 0}) > 1
 
 
-def _below_heading(context: Context, item: Item, below: Sequence[Item]) -> Iterator[Item]:
-    """The items below one that opens with a line of a class or of a relation to places."""
+def _heads_list(context: Context, item: Item) -> bool:
+    """Whether an item opens with a line of a class, or of a relation to the places below it."""
     if len(item.words) < 2:
-        return iter(())
+        return False
     (start, end), (after, _) = item.words[:2]
-    line = context.text[start:end].rstrip()
-    line += context.text[end:after].split("\n")[0].strip()
+    between = context.text[end:after]
+    line = context.text[start:end].rstrip() + between.split("\n")[0].strip()
     is_heading = _HEADS_PLACES.search(line) is not None or _MANY.search(line) is not None
-    if "\n" not in context.text[end:after] or not is_heading:
-        return iter(())
-    return takewhile(lambda one: one.verb_piece is None, below)
+    return "\n" in between and is_heading

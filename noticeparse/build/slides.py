@@ -36,14 +36,19 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
         _hold_back(context, items)
     hold_back_beside(context, items)
     for index, item in enumerate(items):
-        for below in _robbed(context, item, items[index + 1 :]):
+        lacks = _lacks(context, item)
+        for below in _robbed(lacks, items[index + 1 :]) if lacks > 0 else ():
             below.faults.append(over(context, below, "place-of-neighbour"))
 
 
-def _robbed(context: Context, item: Item, below: Sequence[Item]) -> Iterator[Item]:
-    """The items below one that have places in front of them which it announces and lacks."""
+def _lacks(context: Context, item: Item) -> int:
+    """How many places an item announces and has not."""
     count = announced(context.joined(item.words)) if item.words else None
-    lacks = (count or 0) - len(item.places)
+    return (count or 0) - len(item.places)
+
+
+def _robbed(lacks: int, below: Sequence[Item]) -> Iterator[Item]:
+    """The items below one that have places in front of them which it announces and lacks."""
     for one in below:
         words = one.words[0][0] if one.words else -1
         points = [place.element for place in one.places if place.element.kind == "point"]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -22,13 +23,10 @@ def without_chart(context: Context, draft: NoticeDraft, section: Section, is_bel
     With `is_below` charts are named above, and its items may be of one of them.
     """
     if is_below:
-        return Fault(
-            "chart-unread", *section.extent, {"written": context.written(*section.extent)}
-        )
+        return quoting(context, "chart-unread", section.extent)
     prose = [piece for one in draft.prose for piece in one.pieces[:1]]
     for start, end in (*draft.heading, *prose):
         words = context.text[start:end]
         if _MAY_NAME_CHART.match(words):
-            values = {"written": context.written(start, end)}
-            return Fault("chart-unread", start, end, values)
+            return quoting(context, "chart-unread", (start, end))
     return Fault("chart-not-named", *section.extent)
