@@ -123,3 +123,9 @@ def test_words_before_the_next_place_are_those_of_it() -> None:
     bulletin = parse(HEAD + body)
     assert told(bulletin) == [("insert", "sounding", [AT_P])]
     assert "place-of-neighbour" in errors(bulletin)
+
+
+def test_a_number_that_goes_on_below_is_in_doubt() -> None:
+    bulletin = parse(f"{HEAD}Delete rock in {P} and pile No 1\n2 in {Q}\n")
+    assert [kind for _, kind, _ in told(bulletin)] == ["rock"]
+    assert errors(bulletin) == {"text-garbled"}

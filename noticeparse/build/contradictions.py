@@ -86,6 +86,7 @@ _LOST_UNIT = re.compile(
 _LOST_FIGURE = re.compile(
     r"(?:^|(?<= ))[.,][0-9]|[\ufffd?_|][0-9]|[0-9][.,]?[\ufffd?|]|[\ufffd?] ?[.,][0-9]"
     r"|[₀-₉¼½¾⅓⅔⅛⅜⅝⅞][0-9]|[{}] "
+    r"|\bNo\.? ?[0-9]{1,3} [0-9]{1,3}(?=$|,)"
 )
 _UNLIT = frozenset({"UWTROC", "WRECKS", "OBSTRN", "SBDARE", "LNDARE", "SLCONS"})
 """Classes of what no light is part of; what stands on it has the light."""
