@@ -129,3 +129,10 @@ def test_a_number_that_goes_on_below_is_in_doubt() -> None:
     bulletin = parse(f"{HEAD}Delete rock in {P} and pile No 1\n2 in {Q}\n")
     assert [kind for _, kind, _ in told(bulletin)] == ["rock"]
     assert errors(bulletin) == {"text-garbled"}
+
+
+def test_what_a_thing_becomes_is_a_change() -> None:
+    for words in ("becomes a light-beacon, Fl.5s", "is now a light-beacon, Fl.5s"):
+        bulletin = parse(f"{HEAD}At {Q} a rock is inserted.\nAt {P} the beacon {words}.\n")
+        told_of = {f.span.line for f in bulletin.findings if f.code == "sentence-unread"}
+        assert told_of == {3, 4}

@@ -45,6 +45,7 @@ _RENAMED = re.compile(
 _TO_BE_DONE = re.compile(
     r"(?P<subject>[^.;]{3,160}?) (?:(?:is|are) to (?!be (?:avoided|expected|kept|left|regarded"
     r"|treated|given|passed|seen|noted|used|considered|read)\b)|must |now lies? |now stands? "
+    r"|becomes? an? |is now an? "
     r"|(?:is|are) no longer |no longer )"
 )
 """`The buoy in P is to be hauled out`: what is done with it is not read."""
@@ -67,7 +68,9 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
         return True
     told = told or _ACTIVE.search(words) is not None
     if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:
-        told = told or has_kind(announced["subject"])
+        # `At P the beacon …`: the thing stands behind its place.
+        subject = announced["subject"]
+        told = told or has_kind(subject) or has_kind(subject.rpartition(" the ")[2])
     return placed and (told or " has been " in words or " have been " in words)
 
 
