@@ -214,7 +214,9 @@ class NoticeBuilder:
             self._action(reading, item, actions, path, head.chart)
         self.located[first_fault:] = once_a_section(self.located[first_fault:])
         if head.chart is None and section.items:
-            self._fault(without_chart(self.context, self.draft, section, index > 0), [path])
+            faults = (one.fault for one in self.located if one.fault.code == "chart-unread")
+            is_below = index > 0 and not any(section.holds(fault) for fault in faults)
+            self._fault(without_chart(self.context, self.draft, section, is_below), [path])
         return ChartSection(
             chart=head.chart,
             international=head.international,

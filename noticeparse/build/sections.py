@@ -43,6 +43,10 @@ class Section(NamedTuple):
     items: list[Item]
     extent: Piece
 
+    def holds(self, fault: Fault) -> bool:
+        """Whether a fault lies over a part of it."""
+        return fault.start < self.extent[1] and self.extent[0] < fault.end
+
 
 class SectionReader:
     """Reads the heads of one notice; keeps the notices they cancel and the faults they hold."""

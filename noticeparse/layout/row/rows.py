@@ -24,7 +24,7 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
-from noticeparse.layout.row.counted_points import CountedPoints
+from noticeparse.layout.row.counted_points import CountedPoints, has_place
 from noticeparse.layout.row.old_new import set_old_and_new
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
@@ -93,7 +93,7 @@ class RowReader:
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""
-        if self._held is None or self._points.count_of(cells):
+        if self._held is None or self._counts_first(self._held[0], cells):
             return False
         above = self._held[0]
         is_stacked = (
@@ -108,9 +108,13 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
+    def _counts_first(self, above: Cells, cells: Cells) -> bool:
+        """Whether a row counts the first place of the one above, which has none itself."""
+        return self._points.count_of(cells) > 0 and not has_place(above)
+
     def takes_wrapped(self, rest: Rest) -> bool:
         """Take a line below the row above it as more of its cells."""
-        if self._held is None or self._points.count_of(rest.cells):
+        if self._held is None or self._counts_first(self._held[0], rest.cells):
             return False
         return take_rest(self.text, self._held[0], rest)
 
