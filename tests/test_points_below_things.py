@@ -71,3 +71,11 @@ def test_columns_of_start_and_end() -> None:
     bulletin = parse(f"{HEAD}{title}wreck    {P}    1 May 2026    3 June 2026   insert\n")
     assert told(bulletin) == []
     assert errors(bulletin) == {"cell-limits"}
+
+
+@pytest.mark.parametrize("title", ["Remarks", "Zorp"])
+def test_a_light_under_another_title_holds_its_row_back(title: str) -> None:
+    rows = f"Action | Object | Position | {title}\nInsert | light-buoy | {P} | Fl.R.4s No 3\n"
+    bulletin = parse(HEAD + rows)
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"cell-misplaced"}

@@ -100,8 +100,9 @@ def _ends_as_next(context: Context, item: Item, below: Sequence[Item]) -> bool:
     if not item.tail:
         return False
     words = context.joined(item.tail)
-    if (found := _OF_NEXT.search(words)) is not None:
-        return not found["verb"] or canonical_verb(found["verb"]) is not None
+    found = _OF_NEXT.search(words)
+    if found is not None and (not found["verb"] or canonical_verb(found["verb"]) is not None):
+        return True
     if _COMMANDS_NEXT.search(words) is not None:
         return True
     start, end = item.tail[-1]

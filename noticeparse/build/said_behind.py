@@ -10,6 +10,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.conditions import is_of_sentence
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -35,7 +36,9 @@ _NO_CHANGE = re.compile(r"no (?:change|alteration|action|deletion|insertion|remo
 
 def said_behind(context: Context, item: Item, verb: Verb) -> Iterator[Fault]:
     """The fault of words behind the place by which the verb does not hold, or not alone."""
-    if verb not in ("insert", "delete", "move") or _is_of_sentence(item) or not item.tail:
+    if verb not in ("insert", "delete", "move") or not item.tail:
+        return
+    if is_of_sentence(item.verb or ""):
         return
     if opens_a_line(context.text, item.tail[0][0]):
         # `No change` on a line of its own heads what stands below.
@@ -59,9 +62,3 @@ def said_behind(context: Context, item: Item, verb: Verb) -> Iterator[Fault]:
         yield within(context, "verb-within-words", behind, span)
     elif verb == "delete" and told is None and value_property(word) == {"unknown"}:
         yield within(context, "sentence-under-verb", behind, span)
-
-
-def _is_of_sentence(item: Item) -> bool:
-    """Whether the verb is that of a sentence: `has been removed`, and no command."""
-    first = (item.verb or "").lower().split()[:1]
-    return bool(first) and first[0] in _AUXILIARY.split("|")

@@ -287,6 +287,3 @@ def own_number(context: Context, draft: NoticeDraft) -> OwnNumber:
         told = draft.status or next(filter(None, said), None) or status_told(context, draft)
         ref = ref.model_copy(update={"status": told or "permanent"})
     return OwnNumber(ref, tuple(faults))
-
-
-# `Chart`, whatever follows; or a figure that is all, as in `23/26 | 16 | insert`.

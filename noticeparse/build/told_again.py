@@ -28,9 +28,10 @@ def without_told_again(
     kept = list(positions)
     for at, (told, stated) in enumerate(pairwise(places)):
         first, second = told.element, stated.element
-        if _is_in_brackets(context, first, second) and len(positions[at]) == 1:
-            # `46°10.10'S 122°00.20'W (46.16833S 122.00333W)`
-            if _is_alike(positions[at][0], positions[at + 1][0]):
+        if _is_in_brackets(context, first, second):
+            # `46°10.10'S 122°00.20'W (46.16833S 122.00333W)`; one of them may be no position.
+            read = [*positions[at], *positions[at + 1]]
+            if len(read) == 2 and _is_alike(*read):
                 kept[at + 1] = []
             else:
                 values = {"written": context.written(first.start, second.end)}

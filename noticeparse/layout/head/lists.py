@@ -25,7 +25,7 @@ _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 class ListReader:
     """Tells the lines of lists from the others; holds the list that is open."""
 
-    def __init__(self, text: str, lines: list[Line], notices: Sequence[NoticeDraft] = ()) -> None:
+    def __init__(self, text: str, lines: list[Line], notices: Sequence[NoticeDraft]) -> None:
         self.text = text
         self.lines = lines
         self.notices = notices

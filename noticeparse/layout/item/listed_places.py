@@ -8,14 +8,14 @@ from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import has_letter
+from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector, split_phrase
 from noticeparse.stretch import Stretch
 
-_COUNTS = {word: at for at, word in enumerate("two three four five six seven eight".split(), 2)}
 _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
-    rf"(?: (?:the|these))?(?: (?P<count>{'|'.join(_COUNTS)}|[2-9]))?"
+    rf"(?: (?:the|these))?(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
     r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
     re.IGNORECASE,
 )
@@ -33,7 +33,7 @@ def announced(words: str) -> int | None:
     if told is None:
         return None
     if count := told["count"]:
-        return _COUNTS.get(count.lower()) or int(count)
+        return counted(count)
     return 2 if told["relation"].lower() in ("joining", "through", "connecting") else 3
 
 

@@ -16,7 +16,7 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import span_of
 from noticeparse.layout.row.place_keys import UNKNOWN
-from noticeparse.layout.row.row_limits import row_limits, second_commands
+from noticeparse.layout.row.row_limits import UNTITLED, row_limits, second_commands
 from noticeparse.readers.bearings import tells_way
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import radius_words, read_phrase
@@ -51,10 +51,11 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
         yield _fault(text, "cell-limits", piece)
     for piece in second_commands(text, cells):
         yield _fault(text, "verb-within-words", piece)
-    remark = cells.get("remark", [])
-    if len(remark) == 1 and value_property(words_of(text, remark)) == {"light"}:
-        # The character of the light, under a title that does not say so.
-        yield _fault(text, "cell-rest-doubtful", (remark[0].start, remark[0].end))
+    for role in ("remark", UNTITLED):
+        for one in cells.get(role, []):
+            if "light" in value_property(text[one.start : one.end]):
+                # The character of the light, under a title that does not say so.
+                yield _fault(text, "cell-misplaced", (one.start, one.end))
     for role in ("remark", "status", "validity"):
         if (piece := span_of(cells.get(role, []))) and _takes_back(text, cells[role]):
             yield _fault(text, "text-action-lost", piece)
