@@ -24,7 +24,6 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
-from noticeparse.layout.row.counted_points import CountedPoints, has_place
 from noticeparse.layout.row.old_new import set_old_and_new
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
@@ -60,7 +59,6 @@ class RowReader:
         self.verb = verb
         self._places = RowPlaces(text)
         self._repeated = RepeatedRows(text)
-        self._points = CountedPoints(text)
         self._above: Cells = {}
         """The cells of the last row that opened an item."""
         self._held: tuple[Cells, str | None] | None = None
@@ -93,7 +91,7 @@ class RowReader:
 
     def takes_rest(self, cells: Cells) -> bool:
         """Take a row that is the rest of the one above it: longitudes, or more words."""
-        if self._held is None or self._counts_first(self._held[0], cells):
+        if self._held is None:
             return False
         above = self._held[0]
         is_stacked = (
@@ -108,15 +106,9 @@ class RowReader:
             above[role] = above.get(role, []) + elements
         return True
 
-    def _counts_first(self, above: Cells, cells: Cells) -> bool:
-        """Whether a row counts the first place of the one above, which has none itself."""
-        return self._points.count_of(cells) > 0 and not has_place(above)
-
     def takes_wrapped(self, rest: Rest) -> bool:
         """Take a line below the row above it as more of its cells."""
-        if self._held is None or self._counts_first(self._held[0], rest.cells):
-            return False
-        return take_rest(self.text, self._held[0], rest)
+        return self._held is not None and take_rest(self.text, self._held[0], rest)
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """Give the row above the cells of its second line, where it has none of their roles."""
@@ -150,9 +142,9 @@ class RowReader:
             self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
-        cells, counted = self._points.without_count(with_change(self.text, cells))
+        cells = with_change(self.text, cells)
         groups = list(self._places.groups(cells))
-        unread = [*row_faults(self.text, cells), *counted]
+        unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None
         if last is not None and self._goes_on(cells) and not _is_whole(self._above, cells):
             go_on(last, cells, groups)
