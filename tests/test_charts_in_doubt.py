@@ -66,3 +66,12 @@ def test_a_position_on_another_datum_is_no_second_place() -> None:
     bulletin = parse(HEAD + rows)
     assert told(bulletin) == []
     assert all(len(one.geometry.positions) < 2 for one in actions_of(bulletin))
+
+
+@pytest.mark.parametrize("head", ["312/26 = 311/26 for chart 452", "312/26 - 311/26\nChart 452"])
+def test_number_behind_that_of_the_notice_is_told(head: str) -> None:
+    """It may be the notice before or the one that is corrected; nobody can say."""
+    bulletin = parse(f"{head}\nInsert wreck 47°12'.34S 123°45'.67W\n")
+    [finding] = [one for one in bulletin.findings if one.severity == "warning"]
+    assert finding.code == "previous-unread"
+    assert "311/26" in finding.message

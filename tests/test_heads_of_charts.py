@@ -245,3 +245,59 @@ def test_a_map_is_a_chart_where_no_other_word_for_one_stands(word: str) -> None:
     )
     assert [chart.chart for chart in bulletin.notices[0].charts] == ["12", "14"]
     assert not [one.code for one in bulletin.findings if one.severity != "info"]
+
+
+@pytest.mark.parametrize(
+    ("head", "edition", "written"),
+    [
+        ("Chart 452 (New edition 3/26)", None, "New edition 3/26"),
+        ("Chart 452 - New Edition 11/2026", None, "New Edition 11/2026"),
+        ("Chart 452 Edition 3/2026", "3/2026", None),
+    ],
+)
+def test_month_of_an_edition_is_no_notice_before(
+    head: str, edition: str | None, written: str | None
+) -> None:
+    text = f"12/26 {head}\nInsert wreck 47°12'.34S 123°45'.67W\n"
+    [notice] = parse(text).notices
+    [chart] = notice.charts
+    assert (chart.previous, chart.edition, chart.previous_written) == (None, edition, written)
+
+
+@pytest.mark.parametrize(
+    ("head", "panel"),
+    [
+        ("TV 412, Panel B (Hale Haven), WGS 84 [318/26]", "Panel B"),
+        ("TV 412 (INT 9412), WGS 84 [318/26]", None),
+        ("TV 412 [318/26]", None),
+        ("412, Panel B, [318/26]", "Panel B"),
+    ],
+)
+def test_head_with_letters_and_no_word_for_a_chart(head: str, panel: str | None) -> None:
+    (notice,) = parse(f"344/26 - Hale Ness - Wreck\n {head}\n{ITEMS}").notices
+    (chart,) = notice.charts
+    assert chart.chart in ("TV 412", "412")
+    assert chart.panel == panel
+    assert chart.previous is not None
+    assert chart.previous.number == 318
+
+
+def test_bracket_of_a_head_may_end_in_front_of_the_next_chart() -> None:
+    text = (
+        f"344/26 Hale Ness. Chart 615 (previous\n318/26) and chart 616 (previous 98/26).\n{ITEMS}"
+    )
+    (notice,) = parse(text).notices
+    before = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert before == [("615", 318), ("616", 98)]
+    assert [len(one.actions) for one in notice.charts] == [2, 2]
+    assert notice.heading == "Hale Ness"
+
+
+@pytest.mark.parametrize("sign", ["N.º", "N.°", "Nº", "N°"])
+def test_sign_for_number(sign: str) -> None:
+    text = f"NOTICE {sign} 344/2026 - Hale Ness\nChart {sign} 615 (previous: {sign} 318/2026)\n{ITEMS}"
+    (notice,) = parse(text).notices
+    (chart,) = notice.charts
+    assert (notice.id, chart.chart) == ("344/26", "615")
+    assert chart.previous is not None
+    assert chart.previous.number == 318

@@ -12,7 +12,7 @@ from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
-from noticeparse.build.remarks import charts_in_passing, named_charts, tells_of_change
+from noticeparse.build.remarks import charts_in_passing, loses_change, named_charts
 from noticeparse.build.run_ons import hold_back_run_on
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
 from noticeparse.build.sections import Section, own_number
@@ -265,7 +265,7 @@ class NoticeBuilder:
         self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
-        if self.is_for_charts and tells_of_change(context, prose):
+        if loses_change(context, prose, is_for_charts=self.is_for_charts):
             self._fault(quoting(context, "sentence-unread", (start, end)), [path])
         for element in prose.elements:
             if element.kind != "point":

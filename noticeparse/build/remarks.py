@@ -22,6 +22,11 @@ _BREAKS_OFF = re.compile(
     r"|delete|amend|replace|substitute|expunge|move|add|remove|plot|erase|enter|shift)"
     r"(?: on| from| in)?$"
 )
+_ORDER = re.compile(
+    r"(?<!will )(?<!would )(?<!to )\b(?:insert|delete|amend|expunge|substitute)\b"
+    r"|^(?:replace|move|add|erase) "
+)
+"""What is to be done on charts, also by a temporary notice."""
 _FIGURES = re.compile(r"[0-9]+[.,][0-9]+")
 """With a stop that ends no sentence."""
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
@@ -51,8 +56,13 @@ _TO_BE_DONE = re.compile(
 """`The buoy in P is to be hauled out`: what is done with it is not read."""
 
 
-def tells_of_change(context: Context, prose: Prose) -> bool:
-    """Whether a remark says that something at a position was changed: an action may be lost."""
+def loses_change(context: Context, prose: Prose, *, is_for_charts: bool) -> bool:
+    """Whether a remark may tell of an action; one of a notice for no chart must command it."""
+    return (_tells_of_change if is_for_charts else _commands_at_place)(context, prose)
+
+
+def _tells_of_change(context: Context, prose: Prose) -> bool:
+    """Whether a remark says that something at a position was changed."""
     start, end = prose.pieces[0][0], prose.pieces[-1][1]
     words = " ".join(context.text[start:end].lower().split())
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
@@ -72,6 +82,15 @@ def tells_of_change(context: Context, prose: Prose) -> bool:
         subject = announced["subject"]
         told = told or has_kind(subject) or has_kind(subject.rpartition(" the ")[2])
     return placed and (told or " has been " in words or " have been " in words)
+
+
+def _commands_at_place(context: Context, prose: Prose) -> bool:
+    """Whether a remark of a temporary notice commands what goes on the chart at a position."""
+    if not any(element.kind in ("point", "reference", "same") for element in prose.elements):
+        return False
+    start, end = prose.pieces[0][0], prose.pieces[-1][1]
+    words = " ".join(context.text[start:end].lower().split())
+    return _ORDER.search(words) is not None and has_kind(words)
 
 
 _CHART_AND_NOTICE = re.compile(r"[ |\t]*[0-9]{2,5}[ |\t]+[0-9]{1,5}/[0-9]{2,4}[ |\t]*")

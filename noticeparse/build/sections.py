@@ -205,7 +205,11 @@ class SectionReader:
             return
         for start, end in self.draft.heading:
             words = context.text[start:end].strip(" []().")
-            if head_kinds(context.text[start:end]) & _PREVIOUS:
+            kinds = head_kinds(context.text[start:end])
+            if kinds - {"OTHER"} == {"NOTICE_NUMBER"}:
+                # `312/26 = 311/26`: nobody can say whether it must be on the chart.
+                self.faults.append((quoting(context, "previous-unread", (start, end)), None))
+            elif kinds & _PREVIOUS:
                 found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
                 if found is not None and len(charts) > 1 and names_several(words):
                     self.faults.append((quoting(context, "previous-unread", (start, end)), None))

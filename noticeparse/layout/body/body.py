@@ -8,7 +8,8 @@ from typing import NamedTuple
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
-from noticeparse.layout.body.prose import cut_prose, cut_sentences, is_prose_body
+from noticeparse.layout.body.prose import cut_prose, cut_sentences
+from noticeparse.layout.body.prose_bodies import is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole

@@ -13,11 +13,10 @@ from itertools import chain, pairwise
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
 from noticeparse.layout.evidence import PLACES, opens_a_line, opens_paragraph, split_lead
-from noticeparse.layout.item.done_behind import stands_in_rows
 from noticeparse.layout.item.items import Body
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.halves import join_points
-from noticeparse.layout.line.joints import tells_no_change, tells_only
+from noticeparse.layout.line.joints import tells_no_change
 from noticeparse.layout.sentence.lead_words import lead_faults
 from noticeparse.layout.sentence.line_leads import blocks_of_items
 from noticeparse.layout.sentence.sentences import (
@@ -30,46 +29,10 @@ from noticeparse.layout.sentence.things_told import things_told
 from noticeparse.layout.sentence.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
-from noticeparse.readers.verbs import canonical_verb, is_told_by_agent
+from noticeparse.readers.verbs import canonical_verb
 
 # `has been removed and replaced by`: a second change behind `and`.
 _AND_WORD = re.compile(r"\band (?:then )?([a-z-]+ed|re-?laid|laid)\b")
-
-_IMPERATIVES = frozenset("insert delete amend replace substitute relocate expunge".split())
-
-
-def is_prose_body(text: str, lines: Sequence[Line]) -> bool:
-    """Whether the body of a temporary or preliminary notice is prose: no command stands in it."""
-    if stands_in_rows(text, lines):
-        return False
-    return not any(_is_command(text, line, row == 0) for row, line in enumerate(lines))
-
-
-def _is_command(text: str, line: Line, is_first: bool) -> bool:
-    for index, element in enumerate(line.elements):
-        opens = is_first and index == 0
-        if element.kind != "verb" or not (opens or text[element.start].isupper()):
-            continue
-        told = text[element.start : element.end]
-        if tells_only(told) or is_told_by_agent(told):
-            continue
-        following = line.elements[index + 1] if index + 1 < len(line.elements) else None
-        if following is None:
-            return index == 0
-        words = text[following.start : following.end]
-        if following.kind == "words" and (following.gap or leads_feature(words)):
-            return True
-        places = [e for e in line.elements[index + 2 :] if e.kind in PLACES]
-        if index == 0 and following.kind == "words" and told.lower() in _IMPERATIVES and places:
-            # `Insert frobnicator in P`: whatever that is, it is to be inserted.
-            return True
-        if following.kind in ("label", "point"):
-            return True
-        behind = line.elements[index + 2 : index + 3]
-        if index == 0 and behind and behind[0].kind == "reference" and is_connector(words):
-            # `To insert at A: …`
-            return True
-    return False
 
 
 def cut_prose(text: str, lines: Sequence[Line]) -> Iterator[Prose]:

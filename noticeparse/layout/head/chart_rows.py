@@ -11,6 +11,7 @@ from noticeparse.layout.opening.recognise import (
     is_chart_number,
     is_row_of_chart,
     opens_titled_chart,
+    tells_of_charts,
 )
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.layout.table.tables import TableReader
@@ -20,6 +21,13 @@ ENDS_A_CHART_HEAD: tuple[ElementKind, ...] = (
     "verb", "point", "half", "reference", "passive", "charts_only",
 )  # fmt: skip
 """What is no more part of the head of a chart."""
+
+
+def ends_chart_head(text: str, element: Element) -> bool:
+    """Whether what is said of the chart ends here; `are to be corrected` is said of it."""
+    if element.kind == "passive":
+        return not tells_of_charts(text[element.start : element.end])
+    return element.kind in ENDS_A_CHART_HEAD
 
 
 _COUNTS = 2

@@ -7,7 +7,11 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.head.asides import takes_cancellation
 from noticeparse.layout.head.banners import takes_banner
 from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
-from noticeparse.layout.head.chart_rows import ENDS_A_CHART_HEAD, ChartRowReader
+from noticeparse.layout.head.chart_rows import (
+    ENDS_A_CHART_HEAD,
+    ChartRowReader,
+    ends_chart_head,
+)
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
@@ -22,8 +26,10 @@ from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.goes_on import (
     closes_bracket,
     completes_previous,
+    ends_bracket,
     goes_on_with_charts,
     heading_breaks_off,
+    is_in_heading,
 )
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
@@ -34,7 +40,6 @@ from noticeparse.layout.opening.recognise import (
     names_charts,
     names_panel,
     tells_more,
-    tells_of_charts,
     without_statement,
 )
 from noticeparse.layout.table.keys import KeyReader
@@ -126,7 +131,7 @@ class HeadReader:
             if (
                 element.kind in _ENDS_A_HEAD
                 and not cancels
-                and not self._is_in_heading(line, words)
+                and not is_in_heading(self.text, line, words)
             ):
                 self.add_heading(words)
                 self.assembly.body.append(line._replace(elements=elements[index:]))
@@ -134,12 +139,6 @@ class HeadReader:
                 return
             words.append(element)
         self.add_heading(words)
-
-    def _is_in_heading(self, line: Line, words: list[Element]) -> bool:
-        """Whether a verb behind a dash is part of a name: `Dunnock Passage - Amend Shoal`."""
-        if not words or line.has("point", "half", "reference", "label", "passive"):
-            return False
-        return self.text[words[0].start : words[-1].end].rstrip().endswith(" -")
 
     def add_heading(self, words: list[Element]) -> None:
         """Words that belong to the heading of the open notice."""
@@ -243,6 +242,9 @@ class HeadReader:
         before = line.elements[:index]
         if any(e.kind in ("verb", "point", "half") for e in before):
             return False
+        charts = self.assembly.charts if before and not self.behind_blank else []
+        if charts and ends_bracket(self.text, charts[-1].head, before):
+            return self._more_chart_head(line)
         if any(e.kind != "label" and self._tells(e) for e in before):
             if leads_to_chart(self.assembly, before, line.elements[index:]):
                 self._chart_elements(line, line.elements[index:])
@@ -263,12 +265,6 @@ class HeadReader:
         number = self.text[element.start : element.end].strip().rstrip(".)")
         return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
 
-    def _ends_chart_head(self, element: Element) -> bool:
-        """Whether what is said of the chart ends here; `are to be corrected` is said of it."""
-        if element.kind == "passive":
-            return not tells_of_charts(self.text[element.start : element.end])
-        return element.kind in ENDS_A_CHART_HEAD
-
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         assembly = self.assembly
         if assembly.notice is not None and assembly.notice.is_radio:
@@ -277,7 +273,7 @@ class HeadReader:
             return
         self.keys.end_block()
         assembly.end_body()
-        ends = (i for i, e in enumerate(elements) if self._ends_chart_head(e))
+        ends = (i for i, e in enumerate(elements) if ends_chart_head(self.text, e))
         end = next(ends, len(elements))
         elements, end = without_statement(self.text, elements, end)
         start, stop = elements[0].start, elements[end - 1].end

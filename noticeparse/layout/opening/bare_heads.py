@@ -19,7 +19,7 @@ from noticeparse.readers.references import read_head_number
 
 _HEAD = re.compile(
     r"(?:[*†‡] {0,2})?"
-    r"(?P<number>(?:No|NO|Nr|NR|N[°º])\.? ?(?P<figures>[0-9]{1,5})(?: {0,2}\([TP]\))?)"
+    r"(?P<number>(?:No|NO|Nr|NR|N\.?[°º])\.? ?(?P<figures>[0-9]{1,5})(?: {0,2}\([TP]\))?)"
     r"(?=(?P<gap>[ \t]{2,40}| ?(?:-{1,2}|[:./])[ \t]{1,40}|[ \t]|[ \t]*$))",
     re.MULTILINE,
 )

@@ -3,15 +3,29 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
-from noticeparse.layout.drafts import NoticeDraft
-from noticeparse.layout.line.elements import Line
+from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import read_parts
 
 
 def closes_bracket(above: str, words: str) -> bool:
     """Whether words close a bracket that the line above has left open."""
     return any(above.count(a) > above.count(b) and b in words for a, b in ("()", "[]"))
+
+
+def ends_bracket(text: str, head: Sequence[Piece], elements: Sequence[Element]) -> bool:
+    """Whether the bracket that a head left open ends in a line: `3610/26) and chart 12`."""
+    above = text[slice(*head[-1])] if head else ""
+    return closes_bracket(above, text[elements[0].start : elements[-1].end])
+
+
+def is_in_heading(text: str, line: Line, words: Sequence[Element]) -> bool:
+    """Whether a verb behind a dash is part of a name: `Dunnock Passage - Amend Shoal`."""
+    if not words or line.has("point", "half", "reference", "label", "passive"):
+        return False
+    return text[words[0].start : words[-1].end].rstrip().endswith(" -")
 
 
 _CHARTS = re.compile(r"(?:\d{1,6}[A-Z]?(?:, ?and |, ?| and | & )){0,40}\d{1,6}[A-Z]?,?(?: and)?")

@@ -60,6 +60,8 @@ def is_chart_number(words: str) -> bool:
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
 
 
+_NUMBER_FIRST = re.compile(r"(?!N[OR]\b)(?:[A-Z]{1,3}[ -])?[0-9A-Z-]+(?=[ ,])")
+_NAME_OF_PANEL = re.compile(r"(?<=(?i:panel|inset) [A-Z0-9]) \([A-Z][^()\n]{1,40}\)")
 _BARE_HEAD = _DETAILS | {"STOP", "COMMA", "DATE"}
 
 
@@ -67,14 +69,15 @@ def opens_titled_chart(words: str) -> int:
     """The length of the chart number that opens a chart's title and edition, or 0.
 
     `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or
-    before the rest of a bare head: `802 [30/26]`.
+    before the rest of a bare head: `802 [30/26]`, `TV 802, WGS 84 [30/26]`.
     """
-    number, _, rest = words.partition(" ")
-    if not is_chart_number(number):
+    found = _NUMBER_FIRST.match(words)
+    if found is None or not is_chart_number(found[0]):
         return 0
-    kinds = head_kinds(rest)
-    if "PREVIOUS_IN_BRACKETS" in kinds and kinds <= _BARE_HEAD:
-        # `802 (INT 9802) [30/26] WGS84`
+    number, rest = found[0], words[found.end() :]
+    kinds = head_kinds(_NAME_OF_PANEL.sub("", rest))
+    if kinds & {"PREVIOUS_IN_BRACKETS", "NEW_EDITION"} and kinds <= _BARE_HEAD:
+        # `802 (INT 9802) [30/26] WGS84`, `TV 415, Panel B, WGS 84 [New edition]`
         return len(number)
     if not rest.lstrip().startswith(("-", "(INT", "INT ")):
         return 0
