@@ -295,8 +295,8 @@ def test_bracket_of_a_head_may_end_in_front_of_the_next_chart() -> None:
 
 @pytest.mark.parametrize("sign", ["N.º", "N.°", "Nº", "N°"])
 def test_sign_for_number(sign: str) -> None:
-    text = f"NOTICE {sign} 344/2026 - Hale Ness\nChart {sign} 615 (previous: {sign} 318/2026)\n{ITEMS}"
-    (notice,) = parse(text).notices
+    head = f"NOTICE {sign} 344/2026 - Hale Ness\nChart {sign} 615 (previous: {sign} 318/2026)\n"
+    (notice,) = parse(head + ITEMS).notices
     (chart,) = notice.charts
     assert (notice.id, chart.chart) == ("344/26", "615")
     assert chart.previous is not None
