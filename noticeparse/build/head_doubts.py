@@ -27,7 +27,9 @@ _NOTICE_BEFORE = re.compile(
 )
 _PART_OF_SHEET = re.compile(r"\b(?<!main )(?:plan|inset|panel)\b", re.IGNORECASE)
 _TELLS_OF_NOTICE = ("PREVIOUS", "CANCELS", "NOTICE")
-_COLUMNS = re.compile(r"\bcharts? [0-9]{1,5}(?: {3,}charts? [0-9]{1,5})+", re.IGNORECASE)
+_COLUMNS = re.compile(
+    r"\bcharts? [0-9]{1,5}(?:(?: {3,}| {0,12}[|\t] {0,12})charts? [0-9]{1,5})+", re.IGNORECASE
+)
 """Charts as titles of columns, whose marks or places tell which rows are for that chart."""
 _CANCELS = re.compile(
     r"\b(?:cancel(?:s|led|ling)?|canx|cxl|cnl|supersedes)(?: (?:notice|nm|ntm))?"

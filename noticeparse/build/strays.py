@@ -22,7 +22,8 @@ _ONE_CHART = re.compile(
     re.I,
 )
 _MAY_TELL = re.compile(r"chart|\(", re.I)
-_APART = re.compile(r" {3,80}(?=[^ ])")
+_APART = re.compile(r" {3,80}(?=[^ |])| {0,80}\| {0,80}(?=[^ |])")
+_COLUMN_BEFORE = re.compile(r"(?<=[^ |])(?: {3,80}| {0,80}\| {0,80})$")
 _FIRST_WORDS = 3
 
 
@@ -50,8 +51,8 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
     # Behind an indented command, and a semicolon, stands one more of its items.
     before = text[above:start].lstrip()
     is_listed = before.rstrip().endswith(";")
-    is_apart = _APART.search(before) is not None and not is_listed
-    beside = behind if _APART.match(behind) else before if is_apart else ""
+    is_apart = _APART.search(before) or _COLUMN_BEFORE.search(before)
+    beside = behind if _APART.match(behind) else before if is_apart and not is_listed else ""
     is_command = any(map(canonical_verb, filter(str.isalpha, beside.split()[:_FIRST_WORDS])))
     return is_command and any(line.has("point", "half") for line in read_lines(beside))
 

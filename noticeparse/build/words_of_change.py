@@ -40,6 +40,12 @@ _CONTRACTED = re.compile(
 """Verbs as telegrams cut them short, which may be said of this item or of the next."""
 _OUT = re.compile(r"(?<![\w-])EXTD?(?![\w-])")
 """A light that is out, in a telegram."""
+_SHOULD = re.compile(
+    r"\b(?:should|must|shall|has to|have to|needs? to|ought to) (?:now |also )?be "
+    r"[a-z-]{3,14}(?:ed|wn|id|en)\b",
+    re.IGNORECASE,
+)
+"""What is to be done, in a sentence of its own: `The rock is gone and should be removed`."""
 _VERB_BEFORE = re.compile(r" ?: ?(?P<verb>[A-Za-z]{3,12}) ?: ?(?P<thing>[^:]+)")
 _VERB_BEHIND = re.compile(
     r" ?:? ?(?P<thing>[^:]+?) ?: (?P<verb>[A-Za-z]{3,12}(?: [a-z]{2,10}){0,2}) ?\.?"
@@ -65,6 +71,9 @@ def words_of_change(
         yield within(context, "sentence-under-verb", words, told.span())
     else:
         yield from _in_place_of_verb(context, item)
+        own = gather(context.text, [*item.words, *item.tail])
+        if (should := _SHOULD.search(own.text)) is not None:
+            yield within(context, "sentence-under-verb", own, should.span())
 
 
 def _cut_short(plain: str, item: Item) -> re.Match[str] | None:

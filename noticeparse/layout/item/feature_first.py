@@ -75,13 +75,17 @@ class FeatureFirst(Cutter):
         if item.verb_piece is not None:
             return False
         if not told:
-            if self.text[max(element.start - 80, 0) : element.start].rstrip(" ")[-1:].isalnum():
+            is_apart = element.gap or self.text[element.start] in "(["
+            if (
+                is_apart
+                or self.text[max(element.start - 80, 0) : element.start].rstrip(" ")[-1:].isalnum()
+            ):
                 # `Rock P delete`: of this row, or above the next ones.
                 written = {"written": self.text[element.start : element.end]}
                 item.faults.append(
                     Fault("sentence-under-verb", element.start, element.end, written)
                 )
-            return False
+            return is_apart
         self.set_verb(item, element)
         return True
 

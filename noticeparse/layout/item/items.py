@@ -35,6 +35,10 @@ from noticeparse.layout.item.verb_last import (
     stands_verb_last,
     stretches,
 )
+from noticeparse.layout.item.verbs_behind import (
+    hold_behind_inner_verbs,
+    with_verbs_behind_apart,
+)
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import with_counted_items, with_counted_places
 from noticeparse.layout.sentence.line_leads import give_leads, without_leads
@@ -54,6 +58,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
     hold_back_other_way_round(text, body.items)
+    hold_behind_inner_verbs(text, lines, body.items)
     body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
     return body
 
@@ -61,6 +66,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
     lines = with_things_apart(text, with_things_above(text, lines))
+    lines = with_verbs_behind_apart(text, lines)
     if rows := rows_both_ways(text, lines):
         return _cut_stretches(text, rows, partial(_way_of_row, text))
     if stands_done_behind(text, lines):
@@ -115,7 +121,7 @@ def _cut_stretches(
         cutter.before = before
         cutter.run()
         before = cutter.before
-        settle_verbs(cutter.items)
+        settle_verbs(text, cutter.items)
         if part.change and cutter.items:
             cutter.items[-1].change.extend(part.change)
             cutter.items[-1].pieces.extend(part.change)

@@ -7,6 +7,7 @@ stretch is then cut like any other.
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Piece
@@ -227,8 +228,11 @@ def led(lines: list[Line], verb: Element | None) -> list[Line]:
     return [*lines[:first], lines[first]._replace(elements=led), *lines[first + 1 :]]
 
 
-def settle_verbs(items: list[Item]) -> None:
-    """Of several items in one stretch only the last, which the verb follows, is sure of it."""
+def settle_verbs(text: str, items: list[Item]) -> None:
+    """Of several items in one stretch only the last, which the verb follows, is sure of it.
+
+    Those that a comma or `and` joins on one line have it too: `Wreck P and rock Q inserted`.
+    """
     if len(items) < 2:
         return
     first, last = items[0], items[-1]
@@ -236,5 +240,15 @@ def settle_verbs(items: list[Item]) -> None:
     if first.verb_piece is not None:
         first.pieces.remove(first.verb_piece)
         last.pieces.append(first.verb_piece)
+    verb = last.verb if all(_is_joined(text, a, b) for a, b in pairwise(items)) else None
     for item in items[:-1]:
-        item.verb = item.verb_piece = None
+        item.verb, item.verb_piece = verb, None
+
+
+def _is_joined(text: str, item: Item, following: Item) -> bool:
+    """Whether a comma or `and` on the line of an item leads to the next."""
+    if not item.has_place or not following.words:
+        return False
+    start, end = item.places[-1].element.end, following.words[0][1]
+    words = text[start:end].lstrip()
+    return "\n" not in text[start:end] and words.lower().startswith((", ", "and ", "& "))
