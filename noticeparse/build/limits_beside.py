@@ -20,7 +20,7 @@ from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.sentence.lead_words import hangs, lead_faults
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
-from noticeparse.readers.taken_back import takes_back
+from noticeparse.readers.taken_back import takes_back, tells_own_end
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import QUOTED, blanked
@@ -76,8 +76,9 @@ def limits_beside(
         if one.code in _OF_TURNS
     ]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
-    for piece in draft.heading:
-        if takes_back(words := context.text[slice(*piece)]) and limits_last(words):
+    for piece in (*draft.heading, *draft.idle_verbs):
+        words = context.text[slice(*piece)]
+        if tells_own_end(words) or (takes_back(words) and limits_last(words)):
             # `Notice 12/26 (cancelled)`, and below it what it said.
             hit = [one.pointer for one in actions]
             yield quoting(context, "verb-limited-beside", piece), hit

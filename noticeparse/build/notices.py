@@ -10,6 +10,7 @@ from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
+from noticeparse.build.heading_clauses import heading_clauses
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, loses_change, named_charts
@@ -134,9 +135,9 @@ class NoticeBuilder:
 
     def _heading(self) -> str | None:
         kept: list[str] = []
-        # What a heading says of another notice may run over its line end.
-        whole = "\n".join(self.context.text[slice(*piece)] for piece in self.draft.heading)
-        self.cancels += read_clauses(whole, self.context.year).cancels
+        refs, faults = heading_clauses(self.context, self.draft.heading)
+        self.cancels += refs
+        self.located += [Located(fault, [self.path], self.id) for fault in faults]
         for start, end in self.draft.heading:
             end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]

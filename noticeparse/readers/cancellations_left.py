@@ -26,6 +26,13 @@ _IN_FRONT = re.compile(
 """`Notices 39-26 and 38/26 are cancelled`"""
 _IN_FRONT_WIDTH = 40
 
+_EXCEPT = re.compile(
+    r",? \(?(?:save|except(?:ing)?|but not|other than|apart from|with the exception)\b"
+    r"(?:[^.;\n]|\n(?!\n)){0,80}",
+    re.IGNORECASE,
+)
+"""What stays in force of it: `Cancels 38/26, save that item 2 stays in force`."""
+
 _END = re.compile(
     r"\b(?<!not )(?<!not be )(?<!not been )(?<!will be )(?<!may be )"
     r"(?:cancel(?:s|l?ed|ling)?|supersed(?:e|es|ed|ing)|expire[sd]?|lapse[sd]?|annul(?:s|led)?"
@@ -53,7 +60,7 @@ def cancellations_left(text: str, read: Sequence[tuple[int, int]]) -> Iterator[t
         left = left[:start] + " " * (end - start) + left[end:]
         if before := _IN_FRONT.search(text, max(start - _IN_FRONT_WIDTH, 0), start):
             yield before.span()
-        if more := _BEHIND.match(text, end):
+        if more := _BEHIND.match(text, end) or _EXCEPT.match(text, end):
             yield start, more.end()
     # The sentence is looked for from each of its characters on, so its verb is looked for first.
     for one in _ENDS_A_NOTICE.finditer(left) if _END.search(left) else ():

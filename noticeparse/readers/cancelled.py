@@ -21,6 +21,10 @@ _BEHIND = re.compile(rf"(?:{_JOINT}{_BARE}(?![0-9A-Za-z/°\'(]))+", re.IGNORECAS
 _EACH = re.compile(_BARE, re.IGNORECASE)
 _RANGE = re.compile(r"\s*(?:to|[-–])\s*(?:no\.? )?", re.IGNORECASE)
 _MARKED = re.compile(r"\b(temporary|preliminary)\b", re.IGNORECASE)
+_SENT_BY_RADIO = re.compile(
+    r"\b(?:navarea|(?:coastal|local|radio|navigational|sub-?area) (?:[a-z]{1,12} )?warnings?)\b",
+    re.IGNORECASE,
+)
 
 
 @cache
@@ -51,6 +55,9 @@ def read_cancelled(text: str, near: int | None) -> list[NoticeRef]:
     made: list[NoticeRef] = [ref for ref, _ in named[:1]]
     for (first, place), (last, following) in pairwise(named):
         if _RANGE.fullmatch(text[place[1] : following[0]]):
+            if "/" not in text[slice(*place)] and first.status == "permanent":
+                # `598 to 601(T)/26`: year and mark are those of both.
+                made[-1] = first = first.model_copy(update={"status": last.status})
             made += _between(first, last)
         made.append(last)
     return made
@@ -60,6 +67,7 @@ def _named(text: str, near: int | None) -> list[tuple[NoticeRef, tuple[int, int]
     """Each notice named and where its number stands; the mark in words holds for all."""
     marked = _MARKED.search(text)
     status = marked[1].lower() if marked else "permanent"
+    status = "radio_warning" if _SENT_BY_RADIO.search(text) else status
     named: list[tuple[NoticeRef, tuple[int, int]]] = []
     last_end = 0
     places = _found(text)

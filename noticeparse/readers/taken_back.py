@@ -14,6 +14,20 @@ _TAKES_BACK = re.compile(
     re.IGNORECASE,
 )
 
+_OWN_END = re.compile(
+    r"\bthis (?:notice|correction|circular) (?:is |was |has been )(?:now |hereby )?{0}\b"
+    r"|(?:^|[(\[-]) ?(?:now |since )?{0}(?: by (?:notice |nm |no\.? )?[0-9]{{1,5}}[^()]{{0,20}}"
+    r"| on [0-9][^()]{{0,20}})?[\])]?[ .]*$".format(
+        r"(?:cancell?ed|withdrawn|superseded|rescinded|revoked|void)"
+    ),
+    re.IGNORECASE,
+)
+
+
+def tells_own_end(words: str) -> bool:
+    """Whether the heading of a notice says that it no longer holds: `(cancelled by 613/26)`."""
+    return _OWN_END.search(words) is not None
+
 
 def takes_back(words: str) -> bool:
     """Whether words say that what they stand beside does not hold."""

@@ -23,7 +23,11 @@ from noticeparse.layout.item.sub_headings import (
     is_title_of_waters,
     is_unknown_heading,
 )
-from noticeparse.layout.item.things_before_verbs import ends_row, stands_before_verb, without_colon
+from noticeparse.layout.item.things_before_verbs import (
+    holds_no_more,
+    stands_before_verb,
+    without_colon,
+)
 from noticeparse.layout.item.unknown_verbs import (
     is_denied,
     is_lost_behind_stop,
@@ -98,11 +102,8 @@ class Cutter(OpenItem):
         self.following = following
         if element.start in self._codes:
             # The code of the source says nothing of the feature.
-            piece = (element.start, element.end)
-            if self.item is not None and not self.pending:
-                self.item.pieces.append(piece)
-            else:
-                self.ahead.append(piece)
+            held = self.item.pieces if self.item and not self.pending else self.ahead
+            held.append((element.start, element.end))
             return
         goes_on = kind in ("half", "bar", "label") or (
             kind == "words" and self._is_blank_word(element)
@@ -157,12 +158,11 @@ class Cutter(OpenItem):
         if self.takes_late_verb(element, opens):
             return
         self.close_item()
-        ends = following is None and not opens and ends_row(self.text, self.line, element)
-        if ends or is_denied(self.text, element):
+        ends = following is None and not opens
+        if is_denied(self.text, element) or holds_no_more(self.text, self.line, element, ends):
             self.lose_verb(element)
             return
-        self.verb_lost = None
-        self.doubtful = None
+        self.verb_lost = self.doubtful = None
         self.held = self.charts if following is None else None
         self.under_verb(element, is_own=following is not None)
         thing, self.thing = self.thing, None

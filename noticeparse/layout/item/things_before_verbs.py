@@ -31,7 +31,12 @@ def without_colon(text: str, thing: Element) -> Element:
     return thing._replace(end=thing.start + len(text[thing.start : thing.end].rstrip(" :")))
 
 
-def ends_row(text: str, line: Line | None, verb: Element) -> bool:
+def holds_no_more(text: str, line: Line | None, verb: Element, ends: bool) -> bool:
+    """Whether a verb, which may end its line, commands nothing that follows it."""
+    return _is_commanded(text, line, verb) or (ends and _ends_row(text, line, verb))
+
+
+def _ends_row(text: str, line: Line | None, verb: Element) -> bool:
     """Whether a verb ends the row of its thing, and does not lead the next: `wreck, insert`."""
     elements = line.elements if line is not None else ()
     before = elements[elements.index(verb) - 1] if verb in elements[1:] else None
@@ -40,6 +45,13 @@ def ends_row(text: str, line: Line | None, verb: Element) -> bool:
     words = text[before.start : before.end].rstrip()
     is_joint = words[-1:] in ".;:" or words.split()[-1].lower() in OPEN_END | {"then", "also"}
     return not is_joint and has_kind(words)
+
+
+def _is_commanded(text: str, line: Line | None, verb: Element) -> bool:
+    """Whether a verb is itself what the verb before it commands: `Delete: Insert wreck in P`."""
+    first = line.elements[0] if line is not None else verb
+    is_second = first.kind == "verb" and first.start < verb.start
+    return is_second and text[first.end : verb.start].strip() == ":"
 
 
 def with_things_apart(text: str, lines: Sequence[Line]) -> list[Line]:

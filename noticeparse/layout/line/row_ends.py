@@ -22,6 +22,10 @@ def settle_ends(text: str, found: list[Element]) -> None:
         letter = text[found[at].start : found[at].end]
         if is_letter(letter):
             found[at] = found[at]._replace(kind="label", value=letter)
+    is_numbered = [one.kind for one in found[-2:]] == ["number", "verb"]
+    if is_numbered and text[found[-1].start : found[-1].end].lower().startswith("withdrawn"):
+        # `Notice 598/26 withdrawn.`: the notice, and nothing on a chart
+        found[-1] = found[-1]._replace(kind="words")
     if len(found) >= _FEWEST and found[-1].kind == "words":
         found[-1] = _number(text, found)
 

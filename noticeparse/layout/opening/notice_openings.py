@@ -210,7 +210,8 @@ _SPEAKING = frozenset(
     " ended".split()
 )
 _OF_DAY = re.compile(
-    r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)),? "
+    r"(?:(?:of|dated) [0-9]{1,2}(?:st|nd|rd|th)? [A-Za-z]{3,9}\.?,? [0-9]{4}|\([^()]{1,40}\)"
+    r"|,? ?(?:(?:sub-?)?para(?:graph)?|item|part|section|clause)s?\.? ?\(?[0-9a-z]{1,3}\)?),? "
 )
 _MOST_WORDS = 24
 

@@ -18,7 +18,8 @@ _HANGS = re.compile(
     r"|postponed|disregard|ignore|void|if|unless|until|when|while|once|after|before|during|from"
     r"|pending|provided|proposed|planned|projected|intended|future|former|formerly|temporary"
     r"|temporarily|except|instead|only|elsewhere|expired|lapsed|draft|provisional|provisionally"
-    r"|alternative|alternatively|either|or|optional)\b",
+    r"|alternative|alternatively|either|or|optional|incorrect|incorrectly|wrong|wrongly|erroneous"
+    r"|misprint|mistaken)\b",
     re.IGNORECASE,
 )
 _CHARTS = re.compile(
