@@ -53,9 +53,14 @@ def take_tail(context: Context, found: Found, item: Item) -> Stretch:
             ]
         elif _takes_fix(found, words):
             continue
-        elif quality_mark(words) or not is_connector(words):
+        elif quality_mark(words) or not is_connector(words) or _leads_on(words, item, end):
             rest.append((start, end))
     return gather(context.text, [piece for piece in rest if piece[0] < piece[1]])
+
+
+def _leads_on(words: str, item: Item, end: int) -> bool:
+    """Whether words lead to what is told on the next line: `… in P to` above `Fl(3)W.15s`."""
+    return words.strip().lower() == "to" and end < item.tail[-1][0]
 
 
 def take_arc(found: Found, words: str) -> tuple[int, int] | None:

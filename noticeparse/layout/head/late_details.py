@@ -41,14 +41,19 @@ def take_number(assembly: Assembly, start: int, words: str) -> None:
 
 def takes_end_of_cancellation(text: str, notice: NoticeDraft | None, line: Line) -> bool:
     """Take a line that ends what a heading says of a notice: `is cancelled` below its number."""
-    if notice is None or not notice.heading or not line.has_only("passive", "words", "verb"):
+    if notice is None or not notice.heading:
+        return False
+    if not line.has_only("passive", "words", "verb", "number"):
         return False
     start, end = notice.heading[-1]
     if text[end : line.start].strip(" .") != "\n" or "CANCELS" in head_kinds(text[start:end]):
         return False
-    if "CANCELS" not in head_kinds(text[start : line.end]):
+    told = [part for part in read_parts(text[start : line.end]) if part.kind == "CANCELS"]
+    if not told or start + told[0].start >= end:
         return False
     notice.clauses.append((start, line.end))
+    # `Buoyage. This notice` above `replaces Notice 31/26.`
+    notice.heading[-1] = (start, start + told[0].start)
     return True
 
 

@@ -276,8 +276,12 @@ class FeatureFirst(Cutter):
 
     def _is_broken(self, behind: str) -> bool:
         """Whether words behind the place of what goes break off before what comes: `by a`."""
-        joint = behind.split(None, 1)[0].lower()
-        return self._is_replacement() and joint in ("by", "with", "for") and not has_kind(behind)
+        words = behind.lower().split()
+        if canonical_verb(self.words_of([self.verb]) if self.verb else "") == "amend":
+            return words[-1] == "to"
+        return (
+            self._is_replacement() and words[0] in ("by", "with", "for") and not has_kind(behind)
+        )
 
     def _is_replacement(self) -> bool:
         verb = self.words_of([self.verb]) if self.verb else ""
