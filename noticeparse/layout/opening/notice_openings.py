@@ -38,6 +38,7 @@ _NOTICE_NOUNS = frozenset(
         "entry",
     }
 )
+_OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
 _NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
 _MARKS = " *+#>•([<:.-=~"
 _NO_MARKS = frozenset(
@@ -161,7 +162,9 @@ def _names_a_notice(plain: str) -> bool:
     if words.startswith(("notice to ", "notice for ")):
         # `Notice to mariners`, `Notice to shipping`
         return len(words.split()) <= _WORDS_OF_ADDRESS
-    return words in _NOTICE_NOUNS
+    of_what, _, noun = words.partition(" ")
+    # `Chart correction No 88/26`
+    return words in _NOTICE_NOUNS or (of_what in _OF_CHARTS and noun in _NOTICE_NOUNS - {""})
 
 
 def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
@@ -173,7 +176,8 @@ def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
 
 
 _OF_EDITIONS = frozenset(
-    "weekly monthly fortnightly quarterly annual previous last see cancels".split()
+    "weekly monthly fortnightly quarterly annual previous last see cancels replaces supersedes"
+    " amends corrects extends repeats former preceding".split()
 )
 _SERIES_NOUNS = (_NOTICE_NOUNS | {"item"}) - {
     "", "correction", "update", "amendment", "entry", "slip",
@@ -186,7 +190,8 @@ def _names_local_series(words: str) -> bool:
     parts = series.lower().removesuffix(" to mariners").split()
     if not 2 <= len(parts) <= 4 or parts[0] in _OF_EDITIONS or not series[0].isupper():
         return False
-    return parts[-1] in _SERIES_NOUNS
+    # `Refer to Notice 12/26` speaks of another one.
+    return parts[-1] in _SERIES_NOUNS and parts[-2] not in _OPEN_WORDS
 
 
 def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
