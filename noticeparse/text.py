@@ -128,6 +128,12 @@ _KEEPS_HYPHEN = re.compile(
 )
 
 
+# Marks round words in the type of a machine: "`47° 12.3' S`"; behind a figure one is a prime.
+_MACHINE_TYPE = re.compile(
+    r"(?:(?<=[\s(*|>])|^)`(?=[^`\s])[^`\n]{1,120}(?<=\S)`(?=[\s,.;:)*|]|\Z)", re.MULTILINE
+)
+
+
 class Repair(NamedTuple):
     """A stretch of the original text and what is read instead, where the lengths differ."""
 
@@ -190,7 +196,7 @@ def repair(given: str) -> RepairedText:
     same_length = _LONE_RETURN.sub("\n", given)
     for seen in _READ_FOR.keys() & set(same_length):
         same_length = same_length.replace(seen, _READ_FOR[seen])
-    repairs = _broken(same_length)
+    repairs = sorted([*_broken(same_length), *_marks_of_type(given)])
     text = _replaced(same_length, repairs)
     # What a repair brings together may be broken in its turn: `ÂÂ·`.
     for _ in range(_MOST_TURNS if repairs else 0):
@@ -215,6 +221,12 @@ def _broken(text: str) -> list[Repair]:
         Repair(match.start(), match.end(), _READ_INSTEAD.get(_HIDDEN.sub("", match.group()), ""))
         for match in _OTHER.finditer(text, first.start())
     ]
+
+
+def _marks_of_type(given: str) -> list[Repair]:
+    """Both marks round each stretch in the type of a machine, left out."""
+    found = _MACHINE_TYPE.finditer(given) if "`" in given else ()
+    return [Repair(at, at + 1, "") for one in found for at in (one.start(), one.end() - 1)]
 
 
 def _with_more(

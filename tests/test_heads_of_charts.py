@@ -301,3 +301,43 @@ def test_sign_for_number(sign: str) -> None:
     assert (notice.id, chart.chart) == ("344/26", "615")
     assert chart.previous is not None
     assert chart.previous.number == 318
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Previous notices: 318/26 (chart 520), 98/26 (chart 523)",
+        "- Previous notices: 2026-318 (chart 520), 2026-98 (chart 523)",
+        "Previous: 318/26 for 520; 98/26 for 523",
+        "Previous notices: 318/26 (520), 98/26 (523)",
+    ],
+)
+def test_notices_before_are_each_of_the_chart_told_with_them(line: str) -> None:
+    bulletin = parse(f"Notice 344/26: Hale Ness\nCharts 520 and 523\n{line}\n{ITEMS}")
+    (notice,) = bulletin.notices
+    before = [(one.chart, one.previous and one.previous.number) for one in notice.charts]
+    assert before == [("520", 318), ("523", 98)]
+    assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize("head", ["Chart correction NR 344/26.", "CHART CORRECTION No 344/26"])
+def test_heads_of_chart_corrections(head: str) -> None:
+    text = f"{head}\nHALE NESS. CHART CORRECTION NR 80/26 IS CANCELLED.\nCHART 520.\n{ITEMS}"
+    (notice,) = parse(text).notices
+    assert notice.id == "344/26"
+    assert [one.number for one in notice.cancels] == [80]
+
+
+@pytest.mark.parametrize(
+    ("line", "cancelled"),
+    [
+        ("Replaces notice 11/2026, which is cancelled.", [11]),
+        ("Replaces Notice 11/2026 and Notice 12(T)/2026.", [11, 12]),
+        ("Amends Notice 11/2026", []),
+        ("Refer to Notice 11/2026", []),
+    ],
+)
+def test_another_notice_named_below_the_head_is_no_head(line: str, cancelled: list[int]) -> None:
+    (notice,) = parse(f"Notice 344/2026\nHale Ness\n{line}\nChart 520\n{ITEMS}").notices
+    assert notice.id == "344/26"
+    assert [one.number for one in notice.cancels] == cancelled

@@ -17,6 +17,8 @@ Parts = tuple[HeadPart, ...]
 _MONTH = re.compile(r"\(?(?:(?:19|20)[0-9]{2}[/-](?:0[1-9]|1[0-2])|0[1-9]/(?:19|20)[0-9]{2})\)?")
 # `NM 30 of 14 March 2026`
 _OF_A_DAY = re.compile(r"([0-9]{1,5}) (?:of|dated) [0-9A-Za-z][^\n]{3,20}?((?:19|20)[0-9]{2})\b")
+# `2026-98` beside `2026-318`: the year stands first.
+_YEAR_AHEAD = re.compile(r"((?:19|20)[0-9]{2})-([0-9]{1,5})")
 _NUMBERS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "NOTICE_NUMBER"})
 
 
@@ -30,7 +32,8 @@ def set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head)
     if _MONTH.fullmatch(part.text):
         blame(head, "chart-head-unread", part.text, part)
         return
-    ref = read_number(number_text(part.text), near) or _of_no_year(part.text)
+    ref = _with_year_ahead(part) or read_number(number_text(part.text), near)
+    ref = ref or _of_no_year(part.text)
     if ref is not None and is_year_doubtful(part.text, ref, near):
         values = {"written": " ".join(part.text.strip("[]() ,;").split())}
         head.faults.append(Fault("notice-year-doubtful", part.start, part.end, values))
@@ -141,7 +144,9 @@ def set_beside(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     if any(parts[parts.index(one) - 1].kind == "COMMA" for one in charts):
         return
     in_turn = all((part.kind in _NUMBERS) == (at % 2 == 0) for at, part in enumerate(pairs))
-    between = {p.kind for p in parts[first:] if p.start < pairs[-1].start} - {*_BETWEEN, *_NUMBERS}
+    between = {
+        p.kind for p in parts[first:] if p.start < pairs[-1].start and p.text.lower() not in _LINKS
+    } - {*_BETWEEN, *_NUMBERS, "CHART_WORD"}
     known = {one.chart for one in head.charts}
     if not in_turn or len(pairs) % 2 or between - {"CHART_NUMBER"} or len(charts) < 2:
         return
@@ -167,6 +172,8 @@ def set_for_all(head: Head, parts: Sequence[HeadPart], near: int | None) -> None
 
 
 _BETWEEN = ("COMMA", "STOP")
+_LINKS = ("for", "on", "of")
+"""Between a notice and its chart: `30/26 for 802`."""
 _BOTH = 2
 _FOR_ALL = re.compile(
     r"(?:(?:for|on|of) )?(?:both|all|each)(?: (?:of )?(?:the )?charts?)?(?![a-z])"
@@ -178,8 +185,14 @@ def set_listed(head: Head, listed: Parts, near: int | None) -> list[HeadPart]:
 
     A list that names no charts goes with them in their order.
     """
+    if any(_YEAR_AHEAD.match(part.text) for part in listed if part.kind in _NUMBERS):
+        listed = tuple(
+            p._replace(kind="NOTICE_NUMBER") if _YEAR_AHEAD.fullmatch(p.text) else p
+            for p in listed
+        )
     numbers = [part for part in listed if part.kind in _NUMBERS]
-    others = [p for p in listed if p.kind not in (*_NUMBERS, "CHART_NUMBER", "STOP", "COMMA")]
+    own = (*_NUMBERS, "CHART_NUMBER", "CHART_WORD", "STOP", "COMMA")
+    others = [p for p in listed if p.kind not in own and p.text.lower() not in _LINKS]
     if not any(part.kind == "CHART_NUMBER" for part in listed):
         if numbers:
             _in_order(head, numbers, near)
@@ -229,6 +242,14 @@ def _in_order(head: Head, numbers: Sequence[HeadPart], near: int | None) -> None
         return
     for chart, part in zip(head.charts, numbers, strict=True):
         set_previous(chart, part, near, head)
+
+
+def _with_year_ahead(part: HeadPart) -> NoticeRef | None:
+    """The notice before in a list in which years stand ahead: `2026-98`."""
+    ahead = _YEAR_AHEAD.fullmatch(part.text) if part.kind == "NOTICE_NUMBER" else None
+    if ahead is None:
+        return None
+    return NoticeRef(number=int(ahead[2]), year=int(ahead[1]), status="permanent")
 
 
 def _of_no_year(text: str) -> NoticeRef | None:

@@ -15,7 +15,8 @@ from noticeparse.readers.heads import head_kinds, is_international, read_parts
 _LONGEST_LEAD = 40
 _SEVERAL = 2
 _NUMBERS = frozenset({"PREVIOUS", "NOTICE_NUMBER", "CHART_NUMBER"})
-_OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP"}
+_OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP", "CHART_WORD"}
+_LINKS = ("for", "on")
 
 
 def leads_to_chart(
@@ -45,7 +46,8 @@ def lists_notices_before(words: str) -> bool:
     if not parts or parts[0].kind not in ("PREVIOUS", "PREVIOUS_LIST"):
         return False
     numbers = [part for part in parts if part.kind in _NUMBERS]
-    return len(numbers) >= _SEVERAL and _OF_LIST.issuperset(part.kind for part in parts)
+    told = {part.kind for part in parts if part.text.lower() not in _LINKS}
+    return len(numbers) >= _SEVERAL and told <= _OF_LIST
 
 
 def takes_notices_before(assembly: Assembly, line: Line) -> bool:

@@ -41,6 +41,9 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     if not kinds & _DETAILS:
         return False
     strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}
+    if "PREVIOUS_LIST" in kinds:
+        # `Previous notices: 30/26 (chart 802), 31/26 (chart 803)`
+        strange.remove("CHART_WORD")
     if not breaks_off and "PREVIOUS_LIST" not in kinds:
         strange.add("CHART_NUMBER")
     elif "DATUM" in kinds or "PREVIOUS" in kinds:
