@@ -211,6 +211,10 @@ class _Reading:
             # The paint of a lit mark, or its light: the words fit both.
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
+        if new.property == "legend" and _is_end_of(str(new.value), str(old or "")):
+            # `Under construction (2024), to (2026)`: whether the words stay is not said.
+            self.blame("change-value-unread", *stretch, property="legend")
+            return []
         changes = [Change(property=new.property, old=old, new=new.value)]
         for name, value in new.more:
             changes.append(Change(property=name, old=_present(feature, name), new=value))
@@ -268,6 +272,14 @@ class _Reading:
             first = feature.s57[: len(feature.s57) - len(rest)]
             update["s57"] = [*first, "LIGHTS", *rest]
         return feature.model_copy(update=update) if update else feature
+
+
+_BRACKET = re.compile(r"\([^()]+\)")
+
+
+def _is_end_of(new: str, old: str) -> bool:
+    """Whether a new legend is a bracket alone, and the old one ends with one behind its words."""
+    return _BRACKET.fullmatch(new) is not None and old.endswith(")") and not old.startswith("(")
 
 
 def _present(feature: Feature, path: str) -> Any:
