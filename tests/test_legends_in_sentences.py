@@ -63,9 +63,13 @@ def test_the_ink_may_be_told_before_the_legend(lead: str) -> None:
 def test_a_bracket_alone_is_no_new_legend() -> None:
     held = f"Amend legend, Under construction (2024), to (2026) {P}"
     assert errors(parse(HEAD + held)) == {"change-value-unread"}
+    held = f"Amend legend, Dredged to 8m (2024), to 8.5m (2026) {P}"
+    assert errors(parse(HEAD + held)) == {"change-value-unread"}
     whole = f"Amend legend, Under construction (2024), to Under construction (2026) {P}"
     assert errors(parse(HEAD + whole)) == set()
     assert errors(parse(f"{HEAD}Amend legend (2024) to (2026) {P}")) == set()
+    quoted = f'Amend legend from "Works (2024)" to "(2026)" {P}'
+    assert errors(parse(HEAD + quoted)) == set()
 
 
 def test_the_wording_of_a_legend_is_no_thing() -> None:

@@ -14,6 +14,7 @@ from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, actions_of, codes, told
         (f"Insert mooring buoys 2 cables apart, {P} and {Q}", "buoy_mooring", [AT_P, AT_Q]),
         (f"Insert dolphins half a cable apart, {P} and {Q}", "dolphin", [AT_P, AT_Q]),
         (f"Insert wreck 2 cables long, {P}", "wreck", [AT_P]),
+        (f"Insert wreck 2 cables off pier {P}", "wreck", [AT_P]),
         (f"Insert turning basin, diameter 2 cables, {P}", "unknown", [AT_P]),
     ],
 )

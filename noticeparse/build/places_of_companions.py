@@ -30,8 +30,8 @@ _MARKING = re.compile(
 )
 """Words behind which a thing has a place of its own, and is not what the first stands on."""
 _BETWEEN_NAMES = re.compile(
-    r"\bbetween (?:the )?(?:[Nn]os?\b\.? ?[0-9]{1,3}[A-Z]?|[A-Z]{0,3}[0-9]{1,3}|[A-Z]|\"[^\"]{1,40}\""
-    r"|[A-Z][a-z]+(?: [A-Z][a-z]+)*)[ ,(]*$"
+    r"\bbetween (?:the )?(?:[Nn]os?\b\.? ?[0-9]{1,3}[A-Z]?|[A-Z]{0,3}[0-9]{1,3}|[A-Z]"
+    r"|\"[^\"]{1,40}\"|[A-Z][a-z]+(?: [A-Z][a-z]+)*)[ ,(]*$"
 )
 
 
@@ -50,9 +50,10 @@ def places_of_companions(
         yield over(context, item, "relation-unclear")
     if len(places) < 2 or geometry.shape not in ("point", "points"):
         return
-    in_brackets = _stands_in_brackets(context.text, first.start, first.end)
+    brackets = [_stands_in_brackets(context.text, one.start, one.end) for one in places]
+    in_brackets = brackets[0] and not all(brackets)
     if geometry.relation in ("close", "vicinity") and verb != "move":
-        if any(_leads_to_own(context, item, at) for at in range(1, len(item.groups))):
+        if any(_leads_to_own(context, item, at, in_brackets) for at in range(1, len(item.groups))):
             # `close E of wreck (P), in Q`
             yield over(context, item, "relation-unclear")
         return
@@ -67,11 +68,10 @@ def _stands_in_brackets(text: str, start: int, end: int) -> bool:
     return text[:start].rstrip()[-1:] == "(" and text[end:].lstrip()[:1] == ")"
 
 
-def _leads_to_own(context: Context, item: Item, at: int) -> bool:
+def _leads_to_own(context: Context, item: Item, at: int, in_brackets: bool) -> bool:
     """Whether words before a later place lead to one that is the thing's own: `, in Q`."""
-    words = context.joined(item.groups[at].lead).lstrip(" ,;)")
-    parts = read_phrase(words)
-    return bool(parts) and parts[0].kind == "at"
+    parts = read_phrase(context.joined(item.groups[at].lead).lstrip(" ,;)"))
+    return any(part.kind == "at" for part in (parts if in_brackets else parts[:1]))
 
 
 def _ends_beside(words: str, feature: Feature) -> bool:

@@ -211,7 +211,8 @@ class _Reading:
             # The paint of a lit mark, or its light: the words fit both.
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
-        if new.property == "legend" and _is_end_of(str(new.value), str(old or "")):
+        is_quoted = self.text[slice(*stretch)].lstrip().startswith('"')
+        if new.property == "legend" and not is_quoted and _is_end_of(new.value, old):
             # `Under construction (2024), to (2026)`: whether the words stay is not said.
             self.blame("change-value-unread", *stretch, property="legend")
             return []
@@ -274,12 +275,10 @@ class _Reading:
         return feature.model_copy(update=update) if update else feature
 
 
-_BRACKET = re.compile(r"\([^()]+\)")
-
-
-def _is_end_of(new: str, old: str) -> bool:
-    """Whether a new legend is a bracket alone, and the old one ends with one behind its words."""
-    return _BRACKET.fullmatch(new) is not None and old.endswith(")") and not old.startswith("(")
+def _is_end_of(new: Any, old: Any) -> bool:
+    """Whether a new legend has only a bracket or figure, and the old one words before its own."""
+    now, before = str(new), str(old or "")
+    return now[:1] in "(0123456789" and before[:1].isalpha() and before[-1:] == now[-1:]
 
 
 def _present(feature: Feature, path: str) -> Any:
