@@ -9,7 +9,10 @@ from noticeparse.build.distances_left import distances_left
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.pairs_of_places import pairs_of_places
+from noticeparse.build.places_of_companions import places_of_companions
 from noticeparse.build.said_behind import said_behind
+from noticeparse.build.things_behind import things_behind
+from noticeparse.build.unbounded import unbounded
 from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -30,6 +33,9 @@ def against(
         *words_of_change(context, item, words, feature),
         *said_behind(context, item, verb),
         *places_of_others(context, item, verb),
+        *places_of_companions(context, item, verb, feature, geometry),
+        *things_behind(context, item, verb, geometry),
+        *unbounded(context, item, feature, geometry),
         *counted_places(context, item, geometry),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),

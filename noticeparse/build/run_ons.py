@@ -38,6 +38,13 @@ _COMMANDS_NEXT = re.compile(
 )
 _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
+_PARTS = re.compile(r"[.;\n]")
+_A_LEGEND = re.compile(r"[ ,:]*(?:the |an? )?(?:legend|note|words?)\b", re.IGNORECASE)
+_BETWEEN = re.compile(r"\bbetween [^,;]{1,40}$", re.IGNORECASE)
+_AND_NAME = re.compile(
+    r"and (?:the )?(?:nos?\b\.? ?[0-9]{1,3}[A-Z]?|[A-Z]{0,3}[0-9]{1,3}|[A-Z]|\"[^\"]{1,40}\")",
+    re.I,
+)
 _MANY = re.compile(r"[a-z]{3,}s *:$", re.IGNORECASE)
 
 
@@ -50,6 +57,10 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
         if _has_words_of_next(context, above, item):
             _hold(context, items[index - 1 :], "place-of-neighbour")
             break
+    for above, item in pairwise(items):
+        _hold_legends(context, above, item)
+        if _lies_between(context, above, item):
+            _hold(context, (above, item), "place-of-neighbour")
     for index, item in enumerate(items):
         if _ends_as_next(context, item, items[index + 1 : index + 2]):
             _hold(context, items[index : index + 2], "verb-within-words")
@@ -59,6 +70,25 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
             # Only the first item below such a line is sure.
             listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
             _hold(context, [*listed], "feature-kinds-several")
+
+
+def _hold_legends(context: Context, above: Item, item: Item) -> None:
+    """Hold back a legend without a place in one sentence with a command that has one."""
+    if item.verb_piece is None or above.has_place == item.has_place:
+        return
+    bare = item if above.has_place else above
+    between = context.text[max(end for _, end in above.pieces) - 1 : item.verb_piece[0]]
+    joins = not _PARTS.search(between) and item.verb_piece[0] >= above.pieces[0][1]
+    if joins and bare.words and _A_LEGEND.match(context.joined(bare.words)):
+        _hold(context, [bare], "item-without-position")
+
+
+def _lies_between(context: Context, above: Item, item: Item) -> bool:
+    """Whether two items are the ends of a row: `all buoys between No 1 (P) and No 7 (Q)`."""
+    if item.verb_piece is not None or not item.words or not above.words:
+        return False
+    joins = _AND_NAME.fullmatch(context.joined(item.words).strip(" ,()")) is not None
+    return joins and _BETWEEN.search(context.joined(above.words)) is not None
 
 
 def _hold(context: Context, items: Sequence[Item], code: str) -> None:

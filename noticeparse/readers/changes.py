@@ -211,6 +211,11 @@ class _Reading:
             # The paint of a lit mark, or its light: the words fit both.
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
+        is_quoted = self.text[slice(*stretch)].lstrip().startswith('"')
+        if new.property == "legend" and not is_quoted and _is_end_of(new.value, old):
+            # `Under construction (2024), to (2026)`: whether the words stay is not said.
+            self.blame("change-value-unread", *stretch, property="legend")
+            return []
         changes = [Change(property=new.property, old=old, new=new.value)]
         for name, value in new.more:
             changes.append(Change(property=name, old=_present(feature, name), new=value))
@@ -268,6 +273,12 @@ class _Reading:
             first = feature.s57[: len(feature.s57) - len(rest)]
             update["s57"] = [*first, "LIGHTS", *rest]
         return feature.model_copy(update=update) if update else feature
+
+
+def _is_end_of(new: Any, old: Any) -> bool:
+    """Whether a new legend has only a bracket or figure, and the old one words before its own."""
+    now, before = str(new), str(old or "")
+    return now[:1] in "(0123456789" and before[:1].isalpha() and before[-1:] == now[-1:]
 
 
 def _present(feature: Feature, path: str) -> Any:

@@ -29,6 +29,7 @@ _BUILT = frozenset(
 def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
     """Faults of two kinds, two quarters of a cardinal mark, two shapes and two topmarks."""
     yield from _second_kinds(text, told)
+    yield from _wordings(text, told)
     yield from _parts_alone(text, told)
     yield from _second_quarters(told, kind)
     known = kinds().get(kind)
@@ -56,6 +57,17 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
             code = _relation(text, items, first, second)
             if code is not None:
                 yield _fault(code, second)
+
+
+def _wordings(text: str, told: Told) -> Iterator[Fault]:
+    """`circle, legend Anchorage`: what is written on the chart was read as the thing."""
+    head = told.head
+    for item in told.items:
+        is_legend = item.role == "kind" and item.value in ("legend", "note")
+        if not is_legend or head is None or head.start < item.end:
+            continue
+        if not text[item.end : head.start].strip(" :"):
+            yield _fault("feature-kinds-several", head)
 
 
 def _is_name_like(text: str, first: Item, second: Item) -> bool:

@@ -17,9 +17,9 @@ from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.light_context import is_denied, letter_ahead
 from noticeparse.readers.lights import LightReading, read_aids, read_light
-from noticeparse.readers.measures import is_of_light, meaning_of
+from noticeparse.readers.measures import OBJECTS, is_of_light, meaning_of
 from noticeparse.readers.one_depth import Stated, one_depth
-from noticeparse.readers.words import Item, is_lone_figure
+from noticeparse.readers.words import Item, is_lone_figure, is_only_figure
 from noticeparse.records.depth import Clearance, Depth
 from noticeparse.records.feature import Ais, Racon, Sound, Status
 from noticeparse.records.light import Light
@@ -137,7 +137,7 @@ def read_amounts(
     heights: dict[Item, Decimal | None] = {}
     # A figure like `8 6` that was refused stands for no other depth of the phrase.
     for item in items:
-        is_depth = item.role == "measure" or is_lone_figure(items)
+        is_depth = item.role == "measure" or is_lone_figure(items) or is_only_figure(items, item)
         if item.role == "depth" or (is_depth and _is_depth(item, s57)):
             meaning = meaning_of(text, items, item, s57)
             if meaning in _NO_DEPTH:
@@ -193,14 +193,14 @@ def unread_figures(items: Sequence[Item], used: frozenset[int], s57: str) -> lis
     """A fault for each figure that went into no value and no name."""
     faults = []
     for item in items:
-        if item.role not in ("measure", "number", "code") or item.start in used:
+        if item.role not in ("measure", "length", "number", "code") or item.start in used:
             continue
         if item.role == "measure" and (_is_depth(item, s57) or s57 in _HEIGHT_CLASSES):
             continue
-        if s57 == "SOUNDG" and is_lone_figure(items):
+        if s57 == "SOUNDG" and (is_lone_figure(items) or is_only_figure(items, item)):
             continue
         code = "feature-figure-unread"
-        if item.bracketed:
+        if item.bracketed and not (item.role == "measure" and s57 in OBJECTS):
             # On charts a figure in brackets may be a height, a number of things or a year.
             code = "feature-figure-in-brackets"
         elif item.role == "number" and s57 in _DEPTH_CLASSES:

@@ -5,6 +5,8 @@ In comes the phrase as divided by `feature.lark`; out comes the feature with its
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.phrases import Legend, place
@@ -25,7 +27,16 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(
                 Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
             )
-        if legend.form == "bare" and _lies_at(words):
+        if legend.form == "bare" and (other := _SECOND.search(words)) is not None:
+            # `legend Works and legend Foul`: two, of which none has its own words here.
+            written = {"written": shown(text)}
+            faults.append(Fault("feature-legends-several", start + other.start(), end, written))
+            words = None
+        elif legend.form == "bare" and (led := _place_behind(words)) is not None:
+            written = {"written": shown(words[led:])}
+            faults.append(Fault("relation-unclear", start, end, written))
+            words = None
+        elif legend.form == "bare" and _lies_at(words):
             # `legend at beacon` says where it stands, and not what it says.
             faults.append(
                 Fault("feature-words-unread", start, end, {"written": shown(text[start:end])})
@@ -38,6 +49,22 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
         words = None
     kind = "note" if "note" in legend.word.lower() else "legend"
     return _plain(text, kind, words), tuple(faults)
+
+
+_SECOND = re.compile(
+    r"(?: and| &| also|[,;])(?: also)? (?:(?:the|an?|new) )?legends?\b|(?: and| &) note\b",
+    re.IGNORECASE,
+)
+_BEHIND = re.compile(
+    r" (?:at|near|by|beside|alongside|off|close to|adjacent to) the (?P<thing>[a-z][a-z -]{2,40})$"
+)
+
+
+def _place_behind(words: str) -> int | None:
+    """Where words begin that may say where a bare legend stands: `Fl.5s at the beacon`."""
+    found = _BEHIND.search(words)
+    is_thing = found is not None and told_by(found["thing"]).head is not None
+    return found.start() if found is not None and is_thing else None
 
 
 def _lies_at(words: str) -> bool:

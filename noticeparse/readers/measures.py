@@ -17,11 +17,13 @@ from noticeparse.readers.words import Item
 Meaning = Literal["depth", "about", "around", "above", "other"]
 """`about` is a depth not known exactly, `around` that of the water around, `above` a height."""
 
-_OBJECTS = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
+OBJECTS = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
+"""Classes of what lies on the ground; a length in brackets, `rock (2m)`, may be a height."""
 _PARTED = re.compile(r"[,;:()]|\.(?= |$)")
 _AROUND = re.compile(
     r"\b(?:general|charted|surrounding|ambient|water) depths?\b|\bin (?:the |its )?(?:immediate )?"
-    r"(?:vicinity|surroundings|neighbou?rhood|area)\b|\bnearby\b|\bsurrounding\b",
+    r"(?:vicinity|surroundings|neighbou?rhood|area)\b"
+    r"|\b(?:nearby|surrounding)\b|\b(?:adjacent|alongside|close by|next to it)\b(?! [a-z])",
     re.IGNORECASE,
 )
 _IN_WATER = re.compile(r"\bin (?:about |approximately |some )?$", re.IGNORECASE)
@@ -61,7 +63,7 @@ def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meanin
     before = before[opened:]
     closed = _PARTED.search(text, item.end)
     behind = text[item.end : closed.start() if closed else len(text)]
-    if s57 in _OBJECTS:
+    if s57 in OBJECTS:
         meaning = _beside_object(before, behind, items, item)
         if meaning is not None:
             return meaning

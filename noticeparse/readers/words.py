@@ -25,6 +25,7 @@ from noticeparse.vocabulary import (
 )
 
 _NUMBERS = frozenset(("NUMBERED", "NUMBER", "CODE"))
+_ROLES = {"SPAN": "length"}
 _LOOKED_UP = frozenset(("WORD", "NUMBER", "MEASURE", "POINTED"))
 
 
@@ -73,7 +74,7 @@ def look_up(
         if token.type == "BRACKETED":
             items += _inside(token, base + start)
         else:
-            role = "proper" if index in proper else token.type.lower()
+            role = "proper" if index in proper else _ROLES.get(token.type, token.type.lower())
             items.append(Item(role, None, base + start, base + end, str(token), bracketed))
     items += _match(atoms, base, bracketed)
     return items
@@ -124,6 +125,13 @@ def is_lone_figure(items: Sequence[Item]) -> bool:
     if len(items) != 1:
         return False
     return items[0].role == "measure" or (items[0].role == "number" and "." in items[0].text)
+
+
+def is_only_figure(items: Sequence[Item], item: Item) -> bool:
+    """Whether a figure in brackets is all that a phrase has: `depths as follows, (7.2)`."""
+    if not item.bracketed or item.role != "number" or "." not in item.text:
+        return False
+    return sum(any(map(str.isdigit, one.text)) for one in items) == 1
 
 
 def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:

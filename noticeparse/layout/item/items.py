@@ -27,6 +27,7 @@ from noticeparse.layout.item.things_above import with_things_above
 from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.item.told_states import settle_states
+from noticeparse.layout.item.values_behind import settle_values_behind
 from noticeparse.layout.item.verb_last import (
     Stretch,
     middle_stretches,
@@ -57,6 +58,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
+    settle_values_behind(text, body.items)
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)
     body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))

@@ -1,0 +1,183 @@
+"""Lists of places of things that are named once, with what is said of each behind its place.
+
+`wrecks: P, 12m; Q, 15m` are two wrecks, and `light-buoys Q.R at P (No 2) and Q (No 4)` two buoys.
+The cut gives words to the place behind them; what the last place has behind it tells that they
+belong to the one before.  Lists that do not come out even are held back.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.evidence import split_lead
+from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
+from noticeparse.readers.told import told_by
+from noticeparse.stretch import gather
+from noticeparse.vocabulary import primitives
+
+_GROUPS = {
+    **dict.fromkeys(("depth", "measure", "number", "quality"), "depth"),
+    **dict.fromkeys(("light", "light_words", "sectors"), "light"),
+    **dict.fromkeys(("quoted", "numbered", "proper", "code"), "name"),
+    **dict.fromkeys(("sound", "racon", "ais"), "aid"),
+}
+_BRACKET = re.compile(r"^\([^()]{1,40}\)[ ,]*")
+_SOUNDINGS = re.compile(r"(?:depths|soundings)\b", re.IGNORECASE)
+_SAYS_NOTHING = frozenset(("plain", "other"))
+
+
+def settle_values_behind(text: str, items: Sequence[Item]) -> None:
+    """Give the values in such lists to the places that they stand behind."""
+    for run in _runs(text, items):
+        heading = split_lead(text, run[0].words)[0]
+        told = [_values(text, split_lead(text, item.words)[0]) for item in run]
+        last = _values(text, run[-1].tail)
+        said = frozenset[str]().union(*told[1:])
+        own = {_GROUPS.get(role) for role in value_property(_joined(text, heading))}
+        if last and not last & own and last & said:
+            _move_back(text, run, heading, told[1:], last)
+        elif _bare_values(text, run, told) - own and _are_many(text, heading):
+            # `wrecks P, 12m, Q, 15m, and rock R`: behind the first place, or before the second?
+            _hold(text, run)
+        else:
+            _name_again(text, run, heading, told)
+
+
+def _runs(text: str, items: Sequence[Item]) -> Iterator[list[Item]]:
+    """Items of one sentence, of which the first alone names a thing."""
+    run: list[Item] = []
+    for item in items:
+        if run and _goes_on(text, run[-1], item):
+            run.append(item)
+            continue
+        if len(run) > 1:
+            yield run
+        run = [item] if _names_thing(text, item) else []
+    if len(run) > 1:
+        yield run
+
+
+def _names_thing(text: str, item: Item) -> bool:
+    words = _joined(text, item.words)
+    if not item.has_place or not item.words or item.verb is None or item.faults:
+        return False
+    first = item.places[0].element
+    named = told_by(words).head
+    is_named = named is not None and named.value not in ("legend", "note")
+    return is_named and item.words[-1][1] <= first.start and "(" not in words[-1:]
+
+
+def _goes_on(text: str, above: Item, item: Item) -> bool:
+    """Whether an item is one more place of a list, with values or nothing before it."""
+    has_own = item.verb_piece or item.label or item.change or item.old or item.added or item.charts
+    if has_own or not item.has_place or not above.has_place or item.faults:
+        return False
+    start, end = above.places[-1].element.end, item.places[0].element.start
+    if end <= start or not all(start <= a and b <= end for a, b in item.words):
+        return False
+    words = _joined(text, item.words)
+    is_beside = not item.words or "\n" not in text[start : item.words[0][0]]
+    said = _values(text, split_lead(text, item.words)[0])
+    words = _BRACKET.sub("", words)
+    return is_beside and (not words or is_connector(words) or bool(said))
+
+
+def _values(text: str, pieces: Sequence[Piece]) -> frozenset[str]:
+    """The groups of the values in some words, empty where they say anything else."""
+    roles = value_property(_joined(text, pieces)) - _SAYS_NOTHING
+    return frozenset(_GROUPS[role] for role in roles) if roles <= _GROUPS.keys() else frozenset()
+
+
+def _bare_values(
+    text: str, run: Sequence[Item], told: Sequence[frozenset[str]]
+) -> frozenset[str | None]:
+    """The groups of the values in front of later places; `depth 5m` is a thing of its own."""
+    pairs = zip(run[1:], told[1:], strict=True)
+    bare = [values for item, values in pairs if not leads_feature(_joined(text, item.words))]
+    return frozenset[str | None]().union(*bare)
+
+
+def _joined(text: str, pieces: Sequence[Piece]) -> str:
+    return " ".join(text[a:b] for a, b in pieces).strip(" ,;:.")
+
+
+def _move_back(
+    text: str,
+    run: Sequence[Item],
+    heading: list[Piece],
+    told: Sequence[frozenset[str]],
+    last: frozenset[str],
+) -> None:
+    """Give the words in front of each place to the one before it."""
+    is_even = all(one == last for one in told) and all(len(item.places) == 1 for item in run)
+    if not is_even or any(item.tail for item in run[:-1]):
+        _hold(text, run)
+        return
+    for above, item in pairwise(run):
+        above.tail.extend(item.words)
+        above.pieces = sorted([*above.pieces, *item.words])
+        item.pieces = [piece for piece in item.pieces if piece not in item.words]
+        item.words = list(heading)
+
+
+def _hold(text: str, run: Sequence[Item]) -> None:
+    for item in run:
+        start, end = item.pieces[0][0], item.pieces[-1][1]
+        values = {"written": text[start:end]}
+        item.faults.append(Fault("place-of-neighbour", start, end, values))
+
+
+def _is_cut(text: str, run: Sequence[Item]) -> bool:
+    """Whether nothing but a joint, perhaps behind a bracket, stands before a later place."""
+    words = [_BRACKET.sub("", _joined(text, item.words)) for item in run[1:]]
+    return any(not one or is_connector(one) for one in words)
+
+
+def _are_points(text: str, run: Sequence[Item], things: str) -> bool:
+    """Whether each place of a list is one more of the thing, and no part of a line or an area."""
+    drawn = primitives(read_feature(things).feature.kind)
+    leads = [split_phrase(_joined(text, run[0].words) + " ").parts]
+    leads += [read_phrase(_joined(text, item.words)) for item in run[1:]]
+    links = {part.kind for parts in leads for part in parts} - {"words"}
+    return links <= {"separator", "at"} and "L" not in drawn and drawn != {"A"}
+
+
+def _name_again(
+    text: str, run: Sequence[Item], heading: list[Piece], told: Sequence[frozenset[str]]
+) -> None:
+    """Name the thing again where nothing, or only a light, stands in front of a place."""
+    things = gather(text, heading)
+    head = told_by(things.text).head
+    if _is_cut(text, run) and not _are_points(text, run, things.text):
+        # `bounded by P (NW corner), Q (NE corner)`: brackets cut one limit in parts.
+        _hold(text, run)
+        return
+    for (above, item), values in zip(pairwise(run), told[1:], strict=True):
+        words = _joined(text, item.words)
+        behind = _BRACKET.sub("", words)
+        if not behind or is_connector(behind):
+            # A bracket before a joint, `P (PA); Q`, is of the place above.
+            above.tail.extend(item.words if behind != words else [])
+            above.pieces.extend(item.words if behind != words else [])
+            item.pieces = [piece for piece in item.pieces if piece not in item.words]
+            item.words = list(heading)
+        elif values == {"light"} and head is not None and _are_marks(things.text[: head.end]):
+            item.words.insert(0, things.extent((0, head.end)))
+        elif values == {"depth"} and item.tail and (noun := _SOUNDINGS.match(things.text)):
+            item.words.insert(0, things.extent(noun.span()))
+
+
+def _are_many(text: str, heading: Sequence[Piece]) -> bool:
+    """Whether the words of a list name several things: `wrecks`, `light-buoys`."""
+    things = gather(text, heading).text
+    head = told_by(things).head
+    return head is not None and things[: head.end].rstrip().lower().endswith("s")
+
+
+def _are_marks(things: str) -> bool:
+    return has_kind(things) and things.lower().endswith(("buoys", "beacons"))
