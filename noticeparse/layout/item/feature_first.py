@@ -14,7 +14,12 @@ from noticeparse.layout.evidence import (
 )
 from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop
 from noticeparse.layout.item.cutter import Cutter
-from noticeparse.layout.item.further_things import bracket_behind, lost_thing, thing_aside
+from noticeparse.layout.item.further_things import (
+    bracket_behind,
+    lost_thing,
+    names_point,
+    thing_aside,
+)
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.item.states import state_told
 from noticeparse.layout.line.elements import Element, Line
@@ -172,6 +177,8 @@ class FeatureFirst(Cutter):
         item = self.item
         doubts = self._place_before_verb(element)
         if item is not None and item.has_place and self.pending:
+            if names_point(self.text, item, self.words_of(self.pending)):
+                self._give_bracket(item)
             if is_connector(self.words_of(self.pending)):
                 self.add_group(item)
             else:

@@ -141,3 +141,21 @@ def _is_name(item: Item) -> bool:
 def _is_strange(item: Item) -> bool:
     """Whether the vocabulary knows nothing of a word, and it is no name: `replaced`, `(`."""
     return item.role in ("unknown", "other") and not _is_name(item)
+
+
+_LISTS = ("joining", "bounded by", "between", "through")
+_NAME_OF_POINT = re.compile(
+    r"\((?:the )?(?:(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]*|sea|seaward|landward|inshore"
+    r"|offshore|shore|outer|inner|upper|lower|landing) )?"
+    r"(?:shore|coast|beach|end|ends|corner|bend|landing|point|start|finish|seaward|landward"
+    r"|turning point)\)[ ,;]",
+    re.IGNORECASE,
+)
+"""What a bracket behind a place calls it: `(shore)`, `(NW corner)`, `(seaward end)`."""
+
+
+def names_point(text: str, item: Draft, behind: str) -> bool:
+    """Whether words begin with what a point of a line or limit is: `joining P (shore), Q`."""
+    leads = text[slice(*item.words[-1])] if item.words else ""
+    is_listed = leads.rstrip().lower().endswith(_LISTS)
+    return is_listed and _NAME_OF_POINT.match(behind) is not None
