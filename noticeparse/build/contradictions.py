@@ -12,7 +12,7 @@ import unicodedata
 from collections.abc import Iterator
 from math import atan2, degrees
 
-from noticeparse.build.extents import over, quoting, within
+from noticeparse.build.extents import over, own_words, quoting, within
 from noticeparse.build.second_things import second_thing, thing_on_next_line
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -122,7 +122,7 @@ def contradictions(
         other = other or second_thing(text, feature)
         if other is not None:
             yield within(context, "feature-kinds-several", words, other)
-        elif (below := thing_on_next_line(context.text, item.words)) is not None:
+        elif (below := thing_on_next_line(context.text, own_words(item))) is not None:
             yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
     if feature.name is not None and _A_DATE.match(feature.name):

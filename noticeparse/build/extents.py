@@ -48,6 +48,12 @@ def item_extent(item: Item) -> Piece:
     return start, max(ends, default=start)
 
 
+def own_words(item: Item) -> list[Piece]:
+    """The words of an item without a class that is told above it, of several."""
+    kept = [w for w in item.words if any(a <= w[0] and w[1] <= b for a, b in item.pieces)]
+    return kept or item.words
+
+
 def extent_of(pieces: list[Piece]) -> Piece:
     """From the first character of some pieces to the last."""
     return min(start for start, _ in pieces), max(end for _, end in pieces)

@@ -13,7 +13,7 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
-from noticeparse.build.extents import over
+from noticeparse.build.extents import over, own_words
 from noticeparse.build.places_beside import LEADS_ON
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
@@ -166,9 +166,10 @@ def _has_things_between(context: Context, item: Item) -> bool:
 
 def _heads_list(context: Context, item: Item) -> bool:
     """Whether an item opens with a line of a class, or of a relation to the places below it."""
-    if len(item.words) < 2:
+    words = own_words(item)
+    if len(words) < 2:
         return False
-    (start, end), (after, _) = item.words[:2]
+    (start, end), (after, _) = words[:2]
     between = context.text[end:after]
     line = context.text[start:end].rstrip() + between.split("\n")[0].strip()
     is_heading = _HEADS_PLACES.search(line) is not None or _MANY.search(line) is not None

@@ -15,6 +15,7 @@ from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
+from noticeparse.layout.item.classes_below import with_classes_below
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.signs import set_new_places
@@ -73,6 +74,8 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     lines, entries = without_pages(text, lines)
     lines, turning, turns = without_turns(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
+    body, classes = with_classes_below(text, body)
+    headings += classes
     tells = any(line.has("passive") for line in body)
     commands = any(line.has("verb") for line in body) or (
         stands_verb_last(text, body)

@@ -46,7 +46,8 @@ class ClassHeading(NamedTuple):
 
     line: Piece
     things: Piece
-    verb: Element
+    verb: Element | None
+    """None where the verb stands above the line."""
 
 
 def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
@@ -61,7 +62,7 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
         heading = _heading(text, line)
         if heading is not None and not _heads_items(text, lines[at + 1 :]):
             heading = None
-        if heading is not None:
+        if heading is not None and heading.verb is not None:
             found[at] = line._replace(elements=(*line.elements[: _lead(line)], heading.verb))
             headings.append(heading)
         elif not headings:
@@ -119,9 +120,10 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
     """Tell the class above them of items that name no kind themselves."""
     if not headings:
         return
-    classes = [one.things for one in headings]
+    pieces = [one.things for one in headings]
+    classes = [one.things for one in headings if one.verb is not None]
     for item in items:
-        item.pieces = [piece for piece in item.pieces if piece not in classes]
+        item.pieces = [piece for piece in item.pieces if piece not in pieces]
         start = min((piece[0] for piece in item.pieces), default=0)
         above = next((one for one in reversed(classes) if one[1] <= start), None)
         words = " ".join(text[a:b] for a, b in item.words)

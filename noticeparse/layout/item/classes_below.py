@@ -1,0 +1,73 @@
+"""Lines below a verb that head its items by their class: `INSERT`, `Wrecks`, and rows further in.
+
+    Insert
+      Wrecks
+        least depth 13.7 m      48°04'.66S 126°35'.03W
+        position approximate    48°05'.10S 126°35'.80W
+
+Each row below is of that class; it is told again of those that name no kind of their own.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.item.class_headings import ClassHeading
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind
+
+_CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
+_ITS_DEPTH = re.compile(r"(?:least )?depth\b", re.IGNORECASE)
+_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
+
+
+def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
+    """The lines without such headings, the class told in their rows, and the headings."""
+    found: list[Line] = []
+    headings: list[ClassHeading] = []
+    things: Piece | None = None
+    column = 0
+    is_under_verb = False
+    for at, line in enumerate(lines):
+        if line.is_blank:
+            found.append(line)
+            continue
+        indent = line.indent(text)
+        if things is not None and indent <= column:
+            things = None
+        if is_under_verb and _heads(text, line, lines[at + 1 :]):
+            start, end = line.elements[0].start, line.elements[-1].end
+            things, column = (start, start + len(text[start:end].rstrip(" :"))), indent
+            headings.append(ClassHeading((start, end), things, None))
+            found.append(line._replace(elements=()))
+            continue
+        is_under_verb = is_under_verb or line.elements[0].kind == "verb"
+        found.append(line if things is None else _told(text, line, things))
+    return found, headings
+
+
+def _heads(text: str, line: Line, below: Sequence[Line]) -> bool:
+    """Whether a line is a class alone, and the next one a row that stands further in."""
+    words = text[line.elements[0].start : line.elements[-1].end]
+    if not line.has_only("words") or _CLASS.fullmatch(words) is None or not has_kind(words):
+        return False
+    row = next((one for one in below if not one.is_blank), None)
+    if row is None or row.indent(text) <= line.indent(text) or row.has("verb", "passive"):
+        return False
+    return row.has("words") and row.has(*PLACES)
+
+
+def _told(text: str, line: Line, things: Piece) -> Line:
+    """A row with its class in front of its words, where they name no kind."""
+    first = next((i for i, one in enumerate(line.elements) if one.kind == "words"), None)
+    if first is None or line.has("verb", "passive") or not line.has(*PLACES):
+        return line
+    words = text[line.elements[first].start : line.elements[first].end]
+    is_depth = _ITS_DEPTH.match(words) and _HAS_DEPTH.match(text[slice(*things)])
+    if (has_kind(words) and not is_depth) or not any(map(str.isalnum, words)):
+        return line
+    named = Element("words", *things, gap=True)
+    return line._replace(elements=(*line.elements[:first], named, *line.elements[first:]))
