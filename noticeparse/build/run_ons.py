@@ -13,7 +13,7 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
-from noticeparse.build.extents import over, own_words
+from noticeparse.build.extents import over
 from noticeparse.build.places_beside import LEADS_ON
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
@@ -67,9 +67,10 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
         if _has_thing_behind(context, item) or _has_things_between(context, item):
             _hold(context, [item], "feature-kinds-several")
         if _heads_list(context, item):
-            # Only the first item below such a line is sure.
+            # Only the first item below such a line is sure, and those of which it is told again.
             listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
-            _hold(context, [*listed], "feature-kinds-several")
+            others = [one for one in listed if one.words[:1] != item.words[:1]]
+            _hold(context, others, "feature-kinds-several")
 
 
 def _hold_legends(context: Context, above: Item, item: Item) -> None:
@@ -166,10 +167,9 @@ def _has_things_between(context: Context, item: Item) -> bool:
 
 def _heads_list(context: Context, item: Item) -> bool:
     """Whether an item opens with a line of a class, or of a relation to the places below it."""
-    words = own_words(item)
-    if len(words) < 2:
+    if len(item.words) < 2:
         return False
-    (start, end), (after, _) = words[:2]
+    (start, end), (after, _) = item.words[:2]
     between = context.text[end:after]
     line = context.text[start:end].rstrip() + between.split("\n")[0].strip()
     is_heading = _HEADS_PLACES.search(line) is not None or _MANY.search(line) is not None
