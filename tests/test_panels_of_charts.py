@@ -39,6 +39,7 @@ def held(bulletin: Bulletin) -> list[str]:
         ("Chart 802 and its plan of Ellory Harbour", "plan of Ellory Harbour"),
         ("Chart 802 (also plan A) [588/26]", "plan A"),
         ("Chart 802 (and plan) [588/26]", "plan"),
+        ("Chart 802 (main chart and plan A) [588/26]", "plan A"),
         ("Chart 802 with its inset [588/26]", "inset"),
         ("Chart 802 (plan too) [588/26]", "plan"),
         ("Chart 802 (plan A as well) [588/26]", "plan A"),

@@ -51,6 +51,9 @@ def _told(context: Context, item: Item, known: Set[str]) -> Iterator[tuple[Piece
             named = set(re.findall(_NUMBER, found["charts"].upper()))
             if not named <= known or (named == known and _ONLY.fullmatch(found["rest"])):
                 continue
+            if pieces is item.tail and found[0][0] == "[" and not found["rest"].strip():
+                # `P [612]`: the items are given to the charts that stand so behind them.
+                continue
             if not found["lead"] and min(map(len, named)) < _SHORTEST:
                 continue
             opens = pieces is item.words and not words.text[: found.start()].strip()
