@@ -49,7 +49,7 @@ def test_a_chart_beside_another_in_brackets_is_not_corrected() -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["(except plan A)", "(not plan A)", "(excluding inset B)", "and plan A"]
+    "words", ["(except plan A)", "(not plan A)", "(excluding inset B)", "outside plan A"]
 )
 def test_a_panel_that_is_not_alone_meant_is_told(words: str) -> None:
     bulletin = parse(f"{HEAD}Chart 802 [2310/26] WGS84 {words}\nInsert wreck {P}\n")

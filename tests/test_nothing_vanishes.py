@@ -230,7 +230,7 @@ def test_heads_of_charts(head: str, expected: Charts, told: set[str]) -> None:
 @pytest.mark.parametrize(
     ("panels", "kept", "is_told"),
     [
-        ("(main chart and plan A)", None, True),
+        ("(main chart, plan A)", None, True),
         ("(plans A, B)", "plans A, B", False),
         ("plan A [2310/26] plan B", "plan A", True),
         ("(plan A)", "plan A", False),

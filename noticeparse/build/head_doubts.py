@@ -38,6 +38,9 @@ _CANCELS = re.compile(
 )
 
 
+_PANELS = frozenset({"PANEL", "PANEL_TOO", "MAIN_PANEL"})
+
+
 def head_doubts(
     context: Context, drafts: Sequence[ChartDraft]
 ) -> Iterator[tuple[Fault, str | None]]:
@@ -55,7 +58,7 @@ def head_doubts(
         if lost and not any(kind.startswith(_TELLS_OF_NOTICE) for kind in kinds):
             yield within(context, "chart-head-unread", head, lost.span()), None
         part = _PART_OF_SHEET.search(head.text)
-        if part and "PANEL" not in {one.kind for one in read_parts(head.text)}:
+        if part and _PANELS.isdisjoint(one.kind for one in read_parts(head.text)):
             yield within(context, "chart-head-unread", head, part.span()), None
         undated = _CANCELS.search(head.text)
         if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):

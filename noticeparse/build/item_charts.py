@@ -8,6 +8,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import replace
 
+from noticeparse.build.charts_in_words import hold_back_of_charts
+from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -20,9 +22,11 @@ _PARTS = frozenset({"CHART_WORD", "CHART_NUMBER", "COMMA", "STOP"})
 def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Section]:
     """The sections, each without the items that name other charts of the notice alone."""
     known = {section.head.chart for section in sections if section.head.chart is not None}
+    hold_back_of_charts(context, sections, known)
     items = [item for section in sections for item in section.items]
     if not any(item.tail or item.charts for item in items):
         return list(sections)
+    sections = _with_all(context, sections, known)
     return [
         section._replace(
             items=[
@@ -35,8 +39,35 @@ def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Sectio
     ]
 
 
+def _is_of_all(context: Context, item: Item) -> bool:
+    """Whether an item says that it is for all charts: `Both charts: insert …`."""
+    words = context.text[slice(*item.charts)] if item.charts is not None else ""
+    return bool(words) and not any(map(str.isdigit, words))
+
+
+def _with_all(context: Context, sections: Sequence[Section], known: set[str]) -> Sequence[Section]:
+    """The sections, items that say that they are for all charts also under the others."""
+    holders: dict[int, tuple[Item, set[str | None]]] = {}
+    for section in sections:
+        for item in section.items:
+            if _is_of_all(context, item):
+                holders.setdefault(id(item), (item, set()))[1].add(section.head.chart)
+    for item, charts in holders.values():
+        if len(known) != 2 and item.charts and "both" in context.text[slice(*item.charts)].lower():
+            item.faults.append(quoting(context, "item-of-one-chart", item.charts))
+            continue
+        for at, section in enumerate(sections):
+            if section.head.chart in known - charts:
+                charts.add(section.head.chart)
+                more = section._replace(items=[*section.items, item])
+                sections = [*sections[:at], more, *sections[at + 1 :]]
+    return sections
+
+
 def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> Item | None:
     """The item without the charts it names; None where this chart is not among them."""
+    if _is_of_all(context, item):
+        return item
     if item.charts is not None:
         words = context.text[slice(*item.charts)]
         named = _numbers(words)

@@ -119,6 +119,7 @@ def _may_lead(words: str) -> bool:
 def _taken(draft: NoticeDraft, items: Sequence[Item]) -> list[Piece]:
     """What is read otherwise: headings, heads of charts, headings of classes, verbs."""
     heads = [piece for chart in draft.charts for piece in chart.head]
+    heads += [chart.panel for chart in draft.charts if chart.panel is not None]
     verbs = [item.verb_piece for item in items if item.verb_piece is not None]
     return [*heads, *draft.heading, *draft.class_headings, *verbs]
 

@@ -9,15 +9,17 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from noticeparse.build.extents import quoting
+from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
-from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.drafts import Item, NoticeDraft, Piece
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import QUOTED, blanked, gather
 
 _PANEL = r"(?:plan|panel|inset)s?"
 _NAMES_PANEL = re.compile(
-    rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?\)"
-    rf"|\b(?:on|in) (?:the )?{_PANEL}(?: [A-Z0-9]{{1,2}}(?![A-Za-z0-9])|[ ,.]*$)"
+    rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?(?: (?:also|too|as well|only|alone))?\)"
+    rf"|\b(?:on|in) (?:the |its |this |that )?{_PANEL}(?: [A-Z0-9]{{1,2}}(?![A-Za-z0-9])|[ ,.]*$)"
     rf"|, {_PANEL} [A-Z0-9]{{1,2}}(?![A-Za-z0-9])"
     r"|\bside [A-Z] of the (?:sheet|chart)\b",
     re.IGNORECASE,
@@ -27,6 +29,7 @@ _NAMES_CHART = re.compile(
     r"\b(?:WGS|datum|previous|last (?:notice|correct)|prev\b|edition)",
     re.IGNORECASE,
 )
+_TITLE = re.compile(r"^[ \t]*(?P<title>[A-Z][A-Z'-]{2,20}(?: [A-Z'-]{2,20}){0,4})[ \t.]*$", re.M)
 _IS_PANEL = re.compile(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?")
 
 
@@ -45,6 +48,30 @@ def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | No
             if one is not None:
                 _hold(context, item, "item-of-one-panel", one)
         above = piece if is_line and piece is not None else above
+
+
+def hold_back_below_titles(
+    context: Context, draft: NoticeDraft, items: Sequence[Item], panel: str | None
+) -> None:
+    """Give an error to items of a panel below a title that nobody knows: `APPROACHES`.
+
+    The title may head another part of the chart.
+    """
+    if panel is None:
+        return
+    known = {*draft.class_headings, *draft.clauses, *draft.idle_verbs}
+    title: Piece | None = None
+    last = None
+    for start, at in sorted((item_extent(item)[0], at) for at, item in enumerate(items)):
+        if last is not None:
+            for found in _TITLE.finditer(context.text, last, start):
+                piece = found.span("title")
+                is_known = piece in known or canonical_verb(found["title"]) is not None
+                if not is_known and not has_kind(found["title"]) and context.written(*piece):
+                    title = piece
+        if title is not None:
+            _hold(context, items[at], "item-of-other-sheet", title)
+        last = max(last or 0, item_extent(items[at])[1])
 
 
 def _hold(context: Context, item: Item, code: str, piece: Piece) -> None:
@@ -69,7 +96,11 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
         if told is None and is_line and not item.has_place:
             told = _IS_PANEL.fullmatch(plain.strip())
         if told is not None:
-            return words.extent(told.span()), is_line
+            start, end = words.extent(told.span())
+            # `rock P (plan also)` says nothing of what stands on the next line.
+            line = context.text.rfind("\n", 0, start) + 1
+            is_apart = pieces[0][0] < line or not context.text[line : pieces[0][0]].strip()
+            return (start, end), is_line and (is_apart or told[0][:1] != "(")
     return None, False
 
 

@@ -8,6 +8,7 @@ from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.footnotes import footnotes
 from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
+from noticeparse.build.outside_charts import outside_charts
 from noticeparse.build.pointers import pointed
 from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
@@ -34,6 +35,7 @@ def said_of_actions(
     below = [one.pointer for one in pointed(path, charts)]
     for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
         yield fault, below
+    yield from outside_charts(context, draft, path, sections, charts)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))

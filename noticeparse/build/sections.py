@@ -14,7 +14,7 @@ from noticeparse.build.told_status import status_told
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items
+from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items, read_panel
 from noticeparse.readers.heads import head_kinds, read_head, read_parts
 from noticeparse.readers.references import (
     is_marked,
@@ -152,7 +152,8 @@ class SectionReader:
         if draft.number:
             self._set_number(head.charts[0], draft.number, extent_of(draft.head))
         if draft.panel:
-            head.charts[0].panel = self.context.text[slice(*draft.panel)].partition(" (")[0]
+            written = self.context.text[slice(*draft.panel)]
+            head.charts[0].panel = read_panel(written.partition(" (")[0])
         if draft.international:
             head.charts[0].international = f"INT {self.context.text[slice(*draft.international)]}"
         if draft.letters:

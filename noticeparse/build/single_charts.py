@@ -152,7 +152,11 @@ def _stretches(draft: NoticeDraft, sections: Sequence[Section]) -> Iterator[Piec
     }
     for prose in draft.prose:
         yield prose.pieces[0][0], prose.pieces[-1][1]
-    yield from draft.clauses
+    heads = [piece for chart in draft.charts for piece in chart.head]
+    for start, end in draft.clauses:
+        # `The above corrections also apply to chart 803` is the head of that chart.
+        if not any(start <= first and last <= end for first, last in heads):
+            yield start, end
     for chart in draft.charts:
         # `Charts 802 (item 1 only), 803`: which items are meant has been read.
         if not (chart.head and chart.head[0][0] in read):

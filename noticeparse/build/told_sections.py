@@ -8,7 +8,7 @@ from typing import NamedTuple
 
 from noticeparse.build.charts_behind import by_charts_behind
 from noticeparse.build.item_charts import by_item_charts
-from noticeparse.build.panels_aside import hold_back_of_panels
+from noticeparse.build.panels_aside import hold_back_below_titles, hold_back_of_panels
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.build.stated_units import set_units
 from noticeparse.context import Context
@@ -44,6 +44,7 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
     sections = by_item_charts(context, sections)
     for section in sections:
         hold_back_of_panels(context, section.items, section.head.panel)
+        hold_back_below_titles(context, draft, section.items, section.head.panel)
     faults = [*reader.faults, *_with_years(context, sections, own)]
     return ToldSections(sections, reader.cancels, faults)
 

@@ -89,7 +89,8 @@ def chart_head(section: ChartSection) -> str:
     if section.international is not None:
         words += f" ({section.international})" if section.chart else f" {section.international}"
     if section.panel is not None:
-        words += f", {_panel(section.panel)}"
+        is_nameless = section.panel.lower() in _PANELS
+        words += f" ({section.panel})" if is_nameless else f", {_panel(section.panel)}"
     if section.edition is not None:
         words += f", edition {section.edition}"
     if section.edition_date is not None:

@@ -14,8 +14,8 @@ from noticeparse.layout.head.cards import take_card
 from noticeparse.layout.head.cuts import (
     heading_before,
     number_behind_heading,
+    parts_of,
     settle_edition,
-    split_at_heads,
     without_axis_titles,
 )
 from noticeparse.layout.head.heads import HeadReader
@@ -120,7 +120,8 @@ class _Reader(HeadReader):
             elif line.is_blank:
                 self._blank(line)
             else:
-                for part in split_at_heads(self.text, line, self.lines[index + 1 : index + 2]):
+                below = self.lines[index + 1 : index + 2]
+                for part in parts_of(self.assembly, line, below):
                     self._line(part, index)
                     if self.assembly.cut.end is None:
                         self.behind_blank = self.page_broke = False

@@ -36,6 +36,8 @@ class ChartHead:
     depth_unit: DepthUnit | None = None
     is_main: bool = False
     """Whether the head says that the main part of the chart is meant."""
+    further: list[str | None] = field(default_factory=list)
+    """Other panels of this chart that share what is said of it; None is its main part."""
     letters: frozenset[str] | None = None
     """Letters of the items that hold for this chart, where the head names them."""
     start: int = 0
@@ -99,10 +101,18 @@ def read_unit(text: str) -> DepthUnit:
     return "ft" if "feet" in words or "ft" in words else "m"
 
 
+_BESIDE_NAME = re.compile(
+    r"^(?:(?:and|also|with|plus|&|on|in) )?(?:(?:the|its|also|for) )*(?=plan|panel|inset)"
+    r"|[ ,]+(?:only|alone|also|too|as well)$",
+    re.IGNORECASE,
+)
+"""What is no part of the name of a panel: `plan A only`, `and its inset`."""
+
+
 def read_panel(text: str) -> str:
     """The words that name a panel, without the marks around them."""
     plain = text.strip("()-,;: ").replace('"', "")
-    return " ".join(plain.split()).replace(" :", ":")
+    return _BESIDE_NAME.sub("", " ".join(plain.split()).replace(" :", ":"))
 
 
 _LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")

@@ -33,6 +33,7 @@ from noticeparse.readers.notices_before import (
     with_bare_numbers,
     with_list_apart,
 )
+from noticeparse.readers.panels import goes_beside, part_panels
 
 
 @cache
@@ -102,9 +103,8 @@ def read_head(text: str, near: int | None) -> Head:
             tell_of_no_chart(head, text, parts[max(at - 2, 0) : at + 1], is_listed=names_several)
         elif kind == "COMMA":
             expects_chart = expects_chart or chart is not None
-        elif kind == "PANEL" and before is not None and before.text.lower() in _NOT_ALONE:
-            # `except plan A`, `and plan A`: the panel alone is not what is corrected.
-            blame(head, "chart-head-unread", text[before.start : part.end].strip("()"), part)
+        elif goes_beside(head, text, parts, at):
+            expects_chart = expects_chart and kind == "PANEL_TOO"
         elif kind == "THIS_NOTICE":
             if chart is not None and head.this_notice is not None:
                 # What is said of the chart before another notice of its card.
@@ -132,6 +132,7 @@ def read_head(text: str, near: int | None) -> Head:
     _bracketed_letters(head, parts)
     _share_international(head, parts)
     _share(head, shared)
+    part_panels(head)
     return head
 
 
@@ -143,7 +144,6 @@ def _leads_to_own(chart: ChartHead | None, shared: ChartHead, part: HeadPart) ->
     return chart is None and part.text == "(" and shared.international is not None
 
 
-_NOT_ALONE = frozenset("except excepting excluding not without outside bar and &".split())
 _ALL_OTHERS = re.compile(r"\ball (?:the |other )?charts (?:of|in|covering)\b", re.IGNORECASE)
 _BESIDE = re.compile(
     r"[\[(](?:adjoining|adjacent|neighbou?ring|related|see|see also|cf\.?|formerly|former|old"

@@ -87,7 +87,8 @@ _FRAGMENT = re.compile(
     r"|(?:up)?on (?:completion|publication|approval)|not (?:to be|yet|before|until|if|when|on"
     r"|for|applicable|valid|in force)|no action|for information|for (?:the )?(?:next|new|old"
     r"|previous|forthcoming) editions?|only (?:on|for|in|from|after|at|the|charts?|editions?)"
-    r"|not on|applies|valid|effective|(?:phase|stage) (?:[0-9]|one|two|three))\b"
+    r"|not on|for charts? [A-Z]{0,3}[0-9][^.;]{0,40} (?:only|alone)|applies|valid|effective"
+    r"|(?:phase|stage) (?:[0-9]|one|two|three))\b"
     r"(?! navigation| to scale)",
     re.IGNORECASE,
 )
@@ -117,6 +118,8 @@ _KEY = re.compile(
     r"|attention) ?[:.–-]+ *",
     re.IGNORECASE,
 )
+_COUNT = re.compile(r"^[0-9]{1,2}[).] (?=[A-Z])")
+"""The mark of a note in front of it: `(1) For chart 904 only.`"""
 _NOT_AFFECTED = re.compile(
     r"\b(?:not|un)[ -]?(?:affected|concerned|to be corrected)\b(?! by (?!this|these|the above))"
     r"|[0-9] (?:only )?(?:if|unless|until|when|once)\b"
@@ -127,7 +130,7 @@ _NOT_AFFECTED = re.compile(
 
 def plain_sentence(words: str) -> str:
     """A sentence without its marks and the key in front of it: `Remarks: void.` is `void`."""
-    plain = " ".join(words.split()).strip("()[]*-–:,. ")
+    plain = _COUNT.sub("", " ".join(words.split()).strip("()[]*-–:,. "))
     return plain[key.end() :] if (key := _KEY.match(plain)) is not None else plain
 
 

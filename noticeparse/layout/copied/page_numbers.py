@@ -27,6 +27,7 @@ _FORMS = {
     "dashed": "- page -", "square": "[page]", "round": "(page)", "parted": "part.page",
     "bare": "page", "sheet": "sheet page",
 }  # fmt: skip
+_OF_SHEETS = re.compile(r"^charts? [^\n]{1,60}[\]),] ?\(?sheet [0-9]{1,2}\b", re.I | re.M)
 _PLAIN = (_FORMS["parted"], _FORMS["bare"])
 """Forms that depths have too."""
 _TOLD = (_FORMS["dashed"], _FORMS["sheet"])
@@ -56,6 +57,7 @@ class PageNumbers:
         self._lines = lines
         self._heads = heads
         self._found = dict(_lone_figures(text, lines))
+        self._has_sheets = _OF_SHEETS.search(text) is not None
         self._at: dict[tuple[str, int], list[int]] = {}
         for index, figure in self._found.items():
             self._at.setdefault(figure, []).append(index)
@@ -68,6 +70,9 @@ class PageNumbers:
             return None
         form, page = self._found[index]
         if form in _PLAIN and self._is_of_cell(index):
+            return False
+        if form == _FORMS["sheet"] and self._has_sheets:
+            # Below `Chart 904 [588/26] sheet 2` another sheet heads what stands under it.
             return False
         if form not in _TOLD and form not in self.forms and self._is_awaited(index):
             return False

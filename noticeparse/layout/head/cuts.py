@@ -6,8 +6,10 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
+from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.head.panel_lines import leads_to_panel
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
@@ -54,6 +56,14 @@ def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
     return [*kept, last]
 
 
+def parts_of(assembly: Assembly, line: Line, following: list[Line]) -> list[Line]:
+    """The line, cut at the heads within it, and behind a panel of the open chart at its head."""
+    parts = split_at_heads(assembly.text, line, following)
+    if not assembly.charts:
+        return parts
+    return [one for part in parts for one in _behind_panel(assembly.text, part)]
+
+
 def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut before every notice or chart that opens within it: `… // 56/26 Corbel`."""
     cuts: list[int] = []
@@ -82,6 +92,18 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
         )
         for a, b in pairwise(bounds)
     ]
+
+
+def _behind_panel(text: str, line: Line) -> list[Line]:
+    """The line, cut behind the panel that leads it: `Plan "Quill Basin" - Delete rock P`."""
+    elements = line.elements
+    if len(elements) < 2 or elements[0].kind != "words" or elements[1].kind != "verb":
+        return [line]
+    lead, rest = elements[:1], elements[1:]
+    own = line._replace(elements=lead, end=lead[0].end)
+    if not leads_to_panel(text, own):
+        return [line]
+    return [own, line._replace(elements=rest, start=rest[0].start)]
 
 
 def settle_edition(text: str, lines: Sequence[Line], layout: Layout) -> None:

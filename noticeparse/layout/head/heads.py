@@ -18,9 +18,9 @@ from noticeparse.layout.head.late_details import (
     is_late_detail,
     take_number,
     takes_end_of_cancellation,
-    without_panel,
 )
 from noticeparse.layout.head.led_charts import takes_led_chart
+from noticeparse.layout.head.panel_lines import takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.goes_on import (
@@ -34,11 +34,9 @@ from noticeparse.layout.opening.goes_on import (
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
     is_chart_details,
-    is_panel_line,
     is_row_of_charts,
     is_source,
     names_charts,
-    names_panel,
     tells_more,
     without_statement,
 )
@@ -97,18 +95,8 @@ class HeadReader:
 
     def takes_panel(self, line: Line) -> bool:
         """A line that names a panel of the chart above: what follows is of that panel."""
-        charts = self.assembly.charts
-        if not charts or not is_panel_line(self.text, line):
+        if not takes_panel(self.assembly, self.keys, line):
             return False
-        piece = (line.elements[0].start, line.elements[-1].end)
-        is_first = not any(names_panel(self.text[slice(*one)]) for one in charts[-1].head)
-        kept = [one for told in charts[-1].head for one in without_panel(self.text, told)]
-        if is_first and not self.assembly.body and not charts[-1].items:
-            charts[-1].head.append(piece)
-        else:
-            self.keys.end_block()
-            self.assembly.end_body()
-            self.assembly.open_panel([*kept, piece], charts[-1].number)
         self.head_is_open = True
         return True
 

@@ -1,6 +1,7 @@
 """A chart that has the items of the one above: `The same entries on sheet 60, previously 71/26`.
 
-Its head goes with that of the chart above, so that both share the items.
+`This also applies to charts 905 [590/26] and 906 [591/26]` says it in a sentence.  The head of
+such a chart goes with that of the chart above, so that both share the items.
 """
 
 from __future__ import annotations
@@ -8,15 +9,30 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import ChartDraft, Piece
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.heads import read_head
 
 _WORD = r"(?:entries|items|corrections|changes|amendments|insertions|actions)"
+_TOO = r"(?:also|too|likewise|equally|as well)"
+_HOLD = (
+    r"(?:appl(?:y|ies)|holds?|(?:is|are) valid|(?:is|are) to be (?:made|applied|carried out)"
+    r"|refers?|relates?|concerns?|affects?|goe?s?)"
+)
 _LEADS = re.compile(
     rf"(?:and )?(?:the )?same(?: {_WORD})?(?: are)?(?: also)?(?: to be made| apply| hold)? "
-    r"(?:on|for|to|in)(?: the)? (?=(?:charts?|chts?|sheets?)\b)",
+    r"(?:on|for|to|in)(?: the)? (?=(?:charts?|chts?|sheets?)\b|[A-Z]{0,3}[0-9]{2,6}[A-Z]? ?\[)"
+    r"|(?:and )?(?:this|these|it|they|the (?:above|foregoing|same)"
+    r"|all (?:of )?(?:these|the above))"
+    rf"(?: {_WORD})? (?:{_TOO} {_HOLD}|{_HOLD} {_TOO}) (?:(?:to|for|on|in) )?(?:the )?"
+    r"(?=(?:charts?|chts?|sheets?)\b)",
     re.IGNORECASE,
 )
+_BARE = re.compile(
+    rf"(?:[Aa]nd )?(?:[Tt]he )?[Ss]ame(?: {_WORD})? (?:on|for) "
+    r"(?P<number>(?!(?:19|20)[0-9]{2}\b)[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\.?"
+)
+"""Of a chart that has neither a word for one nor a notice before it."""
 _ENDS = re.compile(
     rf"[ :,;.-]{{1,4}}(?:the )?same(?: {_WORD})?"
     r"(?: as (?:above|(?:(?:on|for|in) )?(?:charts?|sheets?) (?P<chart>[A-Z]{0,3}[0-9]{1,6})))?"
@@ -31,6 +47,10 @@ def takes_same_items(assembly: Assembly, line: Line) -> bool:
         return False
     start, end = line.elements[0].start, line.elements[-1].end
     words = assembly.text[start:end]
+    bare = _BARE.fullmatch(words)
+    if bare is not None:
+        _share_with(assembly, (start, end), bare["number"])
+        return True
     leads = _LEADS.match(words)
     if leads is not None:
         piece = (start + leads.end(), end)
@@ -43,6 +63,14 @@ def takes_same_items(assembly: Assembly, line: Line) -> bool:
     assembly.charts[-1].head.append(piece)
     assembly.notice.clauses.append((start, end))
     return True
+
+
+def _share_with(assembly: Assembly, piece: Piece, number: str) -> None:
+    """Give the items above to a chart that is told by its number alone."""
+    assembly.end_body()
+    assert assembly.notice is not None
+    further = ChartDraft([piece], number, items=assembly.charts[-1].items)
+    assembly.notice.charts.append(further)
 
 
 def _is_above(assembly: Assembly, number: str | None) -> bool:

@@ -168,7 +168,9 @@ class OpenItem:
         own, self.charts = self.charts, None
         if own is not None:
             self.takes_charts(own, is_first=True)
-            self.doubtful = own if self.held is None and item.charts is not None else None
+            names_some = any(char.isdigit() for char in self.words_of([own]))
+            is_told = self.held is None and item.charts is not None
+            self.doubtful = own if is_told and names_some else None
         elif self.held is not None:
             item.charts = (self.held.start, self.held.end)
         elif self.doubtful is not None:
@@ -183,9 +185,8 @@ class OpenItem:
             return False
         piece = (charts.start, charts.end)
         self.item.pieces.append(piece)
-        if any(char.isdigit() for char in self.words_of([charts])):
-            # `Both charts:` is what holds where nothing is said.
-            self.item.charts = piece
+        # `Both charts:` is what holds where nothing is said, and else gives it to the others too.
+        self.item.charts = piece
         return True
 
     def open_from_pending(self) -> None:

@@ -139,13 +139,14 @@ def is_panel_line(text: str, line: Line) -> bool:
     """Whether a whole line names a panel or the main chart: `PLAN B, QUILL BASIN`."""
     if not line.has_only("words", "label", "chart"):
         return False
-    parts = read_parts(text[line.start : line.end])
+    parts = read_parts(text[line.start : line.end].rstrip(" -"))
     solid = [part for part in parts if part.kind not in ("STOP", "COMMA")]
     if not solid or solid[0].kind not in _PANELS:
         return False
-    words = [part for part in solid[1:] if part.kind == "OTHER_WORDS"]
-    return len(words) == len(solid) - 1 <= _WORDS_OF_PANEL and all(
-        w.text[0].isupper() for w in words
+    # `Main chart and plan A`
+    others = [part for part in solid[1:] if part.kind not in _PANELS]
+    return len(others) <= _WORDS_OF_PANEL and all(
+        part.kind == "OTHER_WORDS" and part.text[0].isupper() for part in others
     )
 
 
