@@ -13,7 +13,7 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
-from noticeparse.build.extents import over
+from noticeparse.build.extents import over, own_words
 from noticeparse.build.places_beside import LEADS_ON
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
@@ -69,7 +69,7 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
         if _heads_list(context, item):
             # Only the first item below such a line is sure, and those of which it is told again.
             listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
-            others = [one for one in listed if one.words[:1] != item.words[:1]]
+            others = [one for one in listed if own_words(one) == one.words]
             _hold(context, others, "feature-kinds-several")
 
 
