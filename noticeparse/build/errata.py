@@ -11,7 +11,8 @@ import re
 
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature, value_property
+from noticeparse.readers.places import split_phrase
 from noticeparse.readers.swaps import names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
@@ -32,6 +33,8 @@ def settled(context: Context, item: Item, words: Stretch) -> tuple[Verb | None, 
         verb, words = _of_erratum(verb, written.lower(), words)
     elif verb == "amend":
         verb, words = _of_conversion(words)
+    elif written.lower() == "show":
+        verb, words = _shown_as(item, verb, words)
     verb, words = _of_position(context, item, verb, words)
     return _of_exchange(verb, words), words
 
@@ -64,6 +67,32 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     lead = before.replace(":", " ", 1) if before.startswith(":") else before
     link = (" by " if is_swap else " to ").ljust(len(joint))
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
+
+
+_AS = re.compile(r"(?<!such)(?<!well)(?<!far) as (?:an? |the )?(?=\S)", re.IGNORECASE)
+_STATES = frozenset(("lit", "light", "status", "colour", "measure", "depth", "negation", "plain"))
+
+
+def _shown_as(item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
+    """What stands on the chart and is to be shown otherwise: `Show rock as wreck`.
+
+    Another thing replaces it; another state of it, `light as extinguished`, is an amendment.
+    """
+    joints = list(_AS.finditer(words.text))
+    if len(joints) != 1 or '"' in words.text:
+        return verb, words
+    end = split_phrase(words.text).description_end if item.groups else len(words.text)
+    before = words.text[: joints[0].start()]
+    whole = words.text[joints[0].end() :]
+    after = words.text[joints[0].end() : end].strip(" ,;:") or whole
+    if not has_kind(before):
+        return verb, words
+    roles = value_property(after)
+    is_thing = leads_feature(after)
+    if not is_thing and not (roles and roles <= _STATES):
+        return verb, words
+    link = (" by " if is_thing else " to ").ljust(len(joints[0][0]))
+    return "replace" if is_thing else "amend", words._replace(text=before + link + whole)
 
 
 _INTO = re.compile(r",? into (?=\S)")
