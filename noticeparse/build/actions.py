@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from typing import Any, NamedTuple
 
 from noticeparse.build.against import against
@@ -40,6 +41,7 @@ from noticeparse.stretch import EMPTY, Stretch, concatenated, gather
 # Words, notes and pasted blocks may stand anywhere on the sheet.
 _LIMIT_WORDS = frozenset({"limit", "limits", "area", "areas"})
 _OF_WORDS = frozenset({"feature-unknown", "swap-not-divided", "change-unread"})
+_JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)
 # `Exchange A for B`: some give A away, and some put it in.
 _EITHER_WAY = frozenset({"exchange", "exchanged", "swap", "swapped"})
 
@@ -135,7 +137,8 @@ def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading
 
 def _opening(words: str) -> int:
     """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`."""
-    return next((len(one) for one in ("and ", "/ ") if words[: len(one)].lower() == one), 0)
+    found = _JOINT_IN_FRONT.match(words)
+    return found.end() if found is not None else 0
 
 
 def _is_at_two_places(item: Item) -> bool:

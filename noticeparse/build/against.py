@@ -10,6 +10,7 @@ from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.pairs_of_places import pairs_of_places
 from noticeparse.build.said_behind import said_behind
+from noticeparse.build.second_changes import second_changes
 from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -29,6 +30,7 @@ def against(
         *conditions(context, item, words, verb, feature),
         *words_of_change(context, item, words, feature),
         *said_behind(context, item, verb),
+        *second_changes(context, item, words, verb, feature),
         *places_of_others(context, item, verb),
         *counted_places(context, item, geometry),
         *distances_left(context, words),
