@@ -33,3 +33,9 @@ def test_places_in_front_stay_so(figure: str) -> None:
 def test_numbers_of_a_list_are_no_depths() -> None:
     text = f"{HEAD}Insert\n 1. {P} wreck (PA)\n 2. {Q} rock (PA)\n"
     assert told(parse(text)) == [("insert", "wreck", [AT_P]), ("insert", "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize("figure", ["4₂", "7¹", "²"])
+def test_a_small_figure_counts_no_items(figure: str) -> None:
+    bulletin = parse(f"{HEAD}Insert\n{figure}  depth  {P}\n5₁  depth  {Q}\n")
+    assert len(actions_of(bulletin)) == 2
