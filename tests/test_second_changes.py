@@ -16,6 +16,9 @@ IN_BRACKETS = [
     f"Delete depth 7₂ {P} (insert 6₁)",
     f"Delete light-buoy {P} (substitute buoy)",
     f"Delete wreck (add depth 5m) {P}",
+    f"Delete rock {P} (chart wreck)",
+    f"Delete rock {P} (show a wreck)",
+    f"Amend light to Q.R (insert buoy) {P}",
     f"Insert wreck {P} (delete rock)",
     f"Insert wreck (delete rock) {P}",
     f"Insert wreck (rock deleted) {P}",
@@ -33,6 +36,8 @@ BEHIND = [
     f"Delete obstruction {P}; foul ground inserted",
     f"Delete wreck {P}, rock inserted",
     f"Insert wreck {P}, rock deleted",
+    f"Amend light to Q.R, beacon removed {P}",
+    f"Move buoy from {P} to {Q}, amending light to Q.R",
     f"Insert a light, Fl.3s, in the position of the former beacon ({P}), which is deleted",
     f"Insert a light, Fl.3s, {P} (which is moved)",
     f"Wreck to be moved from {P} to {Q} and its depth amended to 12m.",
@@ -73,6 +78,7 @@ def test_what_takes_the_place_of_another_thing(words: str) -> None:
         f"Delete wreck {P} (leave depth)",
         f"Delete wreck (keep legend) {P}",
         f"Delete light {P} (retain tower)",
+        f"Delete light-buoy {P}, buoy remaining",
     ],
 )
 def test_a_part_that_stays(words: str) -> None:
@@ -92,7 +98,15 @@ def test_a_part_that_stays(words: str) -> None:
         f"Delete light-buoy, Fl.R.4s, now Q.R, {P}",
         f"Delete beacon {P} (now light-beacon, Fl.5s)",
         f"Insert wreck (formerly obstruction) {P}",
+        f"Insert light-buoy, Q.R (Fl.R.5s before), {P}",
+        f"Insert light-buoy, Q.R (amended from Fl.R.5s), {P}",
+        f"Insert light-buoy, Q.R (old: Fl.R.5s), {P}",
+        f"Insert light-buoy, Q.R (shown on chart as Fl.R.5s), {P}",
+        f"Insert light-buoy, Q.R, not Fl.R.5s, {P}",
+        f"Move buoy from {P} to {Q} (light now Q.R)",
         f"Show wreck {P} as rock",
+        f"Show rock {P} now as wreck",
+        f"Insert rock as wreck {P}",
     ],
 )
 def test_two_states_of_one_thing(words: str) -> None:
@@ -114,6 +128,8 @@ def test_two_states_of_one_thing(words: str) -> None:
         "wreck, which was found by divers",
         'legend, "Light removed (2020)"',
         "pier (under construction)",
+        "well-head, production platform removed",
+        "beacon as leading mark",
     ],
 )
 @pytest.mark.parametrize("verb", ["Insert", "Delete"])
@@ -131,6 +147,8 @@ def test_what_is_said_of_the_thing_itself(verb: str, words: str) -> None:
         f"Amend light (now Fl.5s) to Fl.10s {P}",
         f"Insert wreck, now dangerous, {P}",
         f"Delete buoy {P} and insert wreck {Q}",
+        f"Delete light {P} (beacon remains)",
+        f"Insert light, Fl.5s & F.R (shown when closed), {P}",
     ],
 )
 def test_one_change_in_other_words(words: str) -> None:
@@ -212,6 +230,12 @@ def test_a_thing_shown_in_another_state(words: str, changed: str) -> None:
     assert isinstance(action, Amend)
     assert [one.property for one in action.changes] == [changed]
     assert errors(bulletin) == set()
+
+
+def test_what_is_shown_as_well_as_another_thing_is_not_shown_as_it() -> None:
+    bulletin = parse(f"{HEAD}Show rock as well as wreck {P}\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"feature-kinds-several"}
 
 
 def test_a_thing_that_is_shown_is_inserted() -> None:

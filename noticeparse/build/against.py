@@ -8,6 +8,7 @@ from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
+from noticeparse.build.other_states import other_states
 from noticeparse.build.pairs_of_places import pairs_of_places
 from noticeparse.build.said_behind import said_behind
 from noticeparse.build.second_changes import second_changes
@@ -30,7 +31,8 @@ def against(
         *conditions(context, item, words, verb, feature),
         *words_of_change(context, item, words, feature),
         *said_behind(context, item, verb),
-        *second_changes(context, item, words, verb, feature),
+        *second_changes(context, words, verb, feature),
+        *other_states(context, item, words, verb, feature),
         *places_of_others(context, item, verb),
         *counted_places(context, item, geometry),
         *distances_left(context, words),

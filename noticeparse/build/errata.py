@@ -69,7 +69,11 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
 
 
-_AS = re.compile(r"(?<!such)(?<!well)(?<!far) as (?:an? |the )?(?=\S)", re.IGNORECASE)
+_AS = re.compile(
+    r"(?<!such)(?<!well)(?<!far) as (?!well|such|far|shown|charted|above|below|follows|per\b|in\b)"
+    r"(?:an? |the )?(?=\S)",
+    re.IGNORECASE,
+)
 _STATES = frozenset(("lit", "light", "status", "colour", "measure", "depth", "negation", "plain"))
 
 

@@ -2,8 +2,8 @@
 
 `Delete rock P (insert wreck)`, `Delete buoy P, replaced by a light-buoy`, `Insert wreck P
 (replaces rock)` and `Delete obstruction P; foul ground inserted` are two changes, of which the
-record of one action holds one.  `Fl.R.4s (was Q.R)` tells two states of one thing, and only one of
-them is that of the chart.  What was done to the thing itself, `established 2019`, is no change.
+record of one action holds one.  `Delete light-buoy P (buoy remains)` takes back a part of it.
+What was done to the thing itself, `established 2019`, is no change.
 """
 
 from __future__ import annotations
@@ -13,20 +13,23 @@ from collections.abc import Iterator
 from functools import lru_cache
 
 from noticeparse.build.extents import within
+from noticeparse.build.other_states import BRACKET, clauses, has_value
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.feature import Feature
 from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.vocabulary import kinds
 
-_CLAUSE = re.compile(r"[^()\[\],;:]+")
-_BRACKET = re.compile(r"[(\[](?P<words>[^()\[\]]+)[)\]]")
 _BEFORE = r"(?:(?:and|but|also|then|now|please|instead|is|are|to|be) ){0,3}"
 _COMMAND = re.compile(
     rf"{_BEFORE}(?:insert|add|enter|delete|remove|expunge|erase|withdraw|replac|substitut|amend"
     r"|alter|chang|mov|relocat|shift|renam|renumber)(?:e|ing)? (?!of |only\b)(?=[a-z0-9\"])",
+    re.IGNORECASE,
+)
+_PUT = re.compile(
+    rf"{_BEFORE}(?:chart|show|place|plot|put|draw|print|mark|establish) (?P<thing>.+)",
     re.IGNORECASE,
 )
 _KEEP = re.compile(
@@ -49,7 +52,7 @@ _DONE = re.compile(
 )
 _INSTEAD = re.compile(
     r"\b(?:(?:is|are|was|to be|being|now|in turn) )?(?:replac(?:es|ing|ed (?:by|with))"
-    r"|substitut(?:es|ing|ed (?:by|with|for))|supersed(?:es|ing)|converted (?:in)?to"
+    r"|substitut(?:es|ing|ed (?:by|with|for))|supersed(?:es|ing)|converted (?:in)?to|in favour of"
     r"|becom(?:es|ing))(?: (?:the|an?|former|old|existing|new))? (?P<other>[^,;()\[\]]+)",
     re.IGNORECASE,
 )
@@ -59,90 +62,73 @@ _WHICH = re.compile(
     re.IGNORECASE,
 )
 _AMENDED = re.compile(
-    r"\b(?:amended|altered|changed|increased|reduced|corrected)(?: from [^,;]{1,30})? to\b",
-    re.IGNORECASE,
+    r"\b(?:amend|alter|chang|correct|increas|reduc)(?:ed|ing)\b[^,;()]{0,40}? to\b", re.IGNORECASE
 )
-_STATE = re.compile(
-    r"(?P<now>now|presently|currently|at present)? ?(?P<then>was|were|ex|formerly|previously"
-    r"|prev\.?|(?:wrongly |incorrectly )?(?:charted|shown|listed) as)?[ :-]{1,3}"
-    r"(?:(?:charted|shown|listed) )?(?:as )?(?:(?:the|an?) )?(?P<value>.+)",
-    re.IGNORECASE,
-)
-"""The state of another time: `(now Q.R)`, `(was Q.R)`, `(charted as Q.R)`, `, ex No 2`."""
-_SHOWN_AS = re.compile(r"(?<=, )as (?:an? |the )?(?P<value>[^,;()]+)", re.IGNORECASE)
-_VALUES = frozenset(
-    "kind light light_words sectors sound racon ais depth measure number numbered category colour"
-    " shape topmark lit".split()
-)
+_PARTS = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "RADRFL"})
+"""Classes of what stands on a thing: an amendment may tell that it was removed."""
+_ABOVE_WELLS = frozenset({"OFSPLF"})
 
 
 def second_changes(
-    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature
+    context: Context, words: Stretch, verb: Verb, feature: Feature
 ) -> Iterator[Fault]:
     """The first second change that the words of an item tell."""
     text = blanked(words.text, QUOTED)
     if feature.legend is not None and text == words.text:
         # The words of the chart are not told from those of the command.
         return
-    found = _found(text, verb)
-    if found is None and verb == "insert" and (item.verb or "").lower() == "show":
-        # `Show wreck P as rock`: what stands there is to be shown otherwise.
-        shown = _SHOWN_AS.search(text)
-        if shown is not None and _has_value(shown["value"]):
-            found = "feature-states-several", shown.span()
+    found = _found(text, verb, is_mark=_is_mark(feature))
     if found is not None:
         code, span = found
         yield within(context, code, words, span)
 
 
 @lru_cache(maxsize=4096)
-def _found(text: str, verb: Verb) -> tuple[str, tuple[int, int]] | None:
+def _found(text: str, verb: Verb, *, is_mark: bool) -> tuple[str, tuple[int, int]] | None:
     """The code of a second change, and where it stands."""
-    for bracket in _BRACKET.finditer(text):
+    for bracket in BRACKET.finditer(text):
         if (code := _in_bracket(bracket["words"].strip(), verb)) is not None:
             return code, bracket.span("words")
-    if verb not in ("insert", "delete", "move"):
+    if verb == "replace":
+        return None
+    for words, span in clauses(text):
+        if _is_done(words, verb):
+            return "verb-within-words", span
+        if verb == "delete" and is_mark and _remains(words):
+            # `Delete light P (beacon remains)`: the light alone is read, and goes.
+            return "item-limited", span
+    if verb == "amend":
         return None
     for other in _INSTEAD.finditer(text):
-        if _has_value(other["other"]):
+        if has_value(other["other"]):
             return "feature-instead", other.span()
     for told in _WHICH.finditer(text):
         is_past = told["when"].lower() in ("was", "were")
         if canonical_verb(told["done"]) not in (None, verb) and not (is_past and verb != "insert"):
             return "verb-within-words", told.span()
-    for clause in _CLAUSE.finditer(text):
-        words = clause[0].strip()
-        start = clause.start() + clause[0].index(words)
-        if clause.start() and _is_done(words, verb):
-            return "verb-within-words", (start, start + len(words))
-        if clause.start() and _is_other_state(words, verb):
-            return "feature-states-several", (start, start + len(words))
     amended = _AMENDED.search(text)
     return ("verb-within-words", amended.span()) if amended is not None else None
 
 
+def _is_mark(feature: Feature) -> bool:
+    """Whether a thing is more than the light on it, which may go alone."""
+    known = kinds().get(feature.kind)
+    return feature.s57[:1] != ["LIGHTS"] or (known is not None and bool(known.form))
+
+
 def _in_bracket(inner: str, verb: Verb) -> str | None:
-    """The code of a bracket that tells a second change, or another state."""
-    if _COMMAND.match(inner):
+    """The code of a bracket that holds a command, or names what stays."""
+    if _COMMAND.match(inner) or ((put := _PUT.match(inner)) and leads_feature(put["thing"])):
         return "verb-within-words"
-    is_taken = verb in ("delete", "replace", "move")
-    if is_taken and _KEEP.match(inner):
-        return "item-limited"
-    remains = _REMAINS.fullmatch(inner) if is_taken else None
-    if remains is not None and _has_value(remains["thing"]):
-        return "item-limited"
-    return "feature-states-several" if _is_other_state(inner, verb) else None
+    if verb not in ("delete", "replace", "move"):
+        return None
+    return "item-limited" if _KEEP.match(inner) else None
 
 
-def _is_other_state(words: str, verb: Verb) -> bool:
-    """Whether words tell a value of the thing at another time than that of the command.
-
-    `Amend light (now Fl.5s) to Fl.10s` and `Insert wreck (now dangerous)` tell what they should.
-    """
-    state = _STATE.fullmatch(words)
-    if state is None or not (state["now"] or state["then"]) or not _has_value(state["value"]):
-        return False
-    return verb != "amend" and (verb != "insert" or bool(state["then"]))
+def _remains(clause: str) -> bool:
+    """Whether a clause says that a part of what is deleted stays."""
+    told = _REMAINS.fullmatch(clause)
+    return told is not None and has_value(told["thing"])
 
 
 def _is_done(clause: str, verb: Verb) -> bool:
@@ -150,8 +136,6 @@ def _is_done(clause: str, verb: Verb) -> bool:
     told = _DONE.match(clause)
     if told is None or canonical_verb(told["done"]) in (None, verb):
         return False
-    return has_kind(told["thing"])
-
-
-def _has_value(words: str) -> bool:
-    return has_kind(words) or not _VALUES.isdisjoint(value_property(words))
+    # `well-head, production platform removed` is what the chart calls it.
+    spared = _PARTS if verb == "amend" else _ABOVE_WELLS if verb == "insert" else frozenset()
+    return has_kind(told["thing"]) and spared.isdisjoint(read_feature(told["thing"]).feature.s57)
