@@ -40,7 +40,8 @@ _OTHER_LIGHT = re.compile(
 """Words beside a second light that say it is no second one."""
 _AS = re.compile(
     r"(?P<before>[^,;()]*?)(?<!well)(?<!such)(?<!far),? (?:now |henceforth |hereafter )?as "
-    r"(?!well|such|far|shown|charted|above|below|follows|per\b|in\b|on\b|for\b|if\b)(?:an? |the )?(?P<value>[^,;()]+)",
+    r"(?!well|such|far|shown|charted|above|below|follows|per\b|in\b|on\b|for\b|if\b)"
+    r"(?:an? |the )?(?P<value>[^,;()]+)",
     re.IGNORECASE,
 )
 _LIE_THERE = frozenset({"WRECKS", "UWTROC", "OBSTRN", "SBDARE", "SOUNDG", "PILPNT", "LNDARE"})

@@ -120,6 +120,9 @@ def _in_bracket(inner: str, verb: Verb) -> str | None:
     """The code of a bracket that holds a command, or names what stays."""
     if _COMMAND.match(inner) or ((put := _PUT.match(inner)) and leads_feature(put["thing"])):
         return "verb-within-words"
+    other = _INSTEAD.match(inner) if verb in ("amend", "replace") else None
+    if other is not None and has_value(other["other"]):
+        return "feature-instead"
     if verb not in ("delete", "replace", "move"):
         return None
     return "item-limited" if _KEEP.match(inner) else None
