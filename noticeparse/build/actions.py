@@ -18,7 +18,9 @@ from noticeparse.build.extents import item_extent, over, quoting, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.missing import missing_places
 from noticeparse.build.parted_lights import parted_lights
+from noticeparse.build.phrases import joint_between, opening_length
 from noticeparse.build.positions import Labels, scoped, with_quality
+from noticeparse.build.replaced_behind import with_thing_in_place
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -30,7 +32,7 @@ from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, names_nothing, split_phrase
 from noticeparse.readers.positions import quality_mark
-from noticeparse.readers.verbs import Verb, tells_new_state
+from noticeparse.readers.verbs import Verb
 from noticeparse.records.action import Action, Amend, Change, Delete, Insert, Move, Replace
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.feature import Feature
@@ -69,6 +71,7 @@ def read_action(
     verb, words = settled(context, item, without_count(gather(context.text, item.words)))
     if verb is None:
         return _without_verb(context, item, labels)
+    item, link = with_thing_in_place(context, item, verb)
     if is_garbled(words.text):
         faults.append(over(context, item, "text-garbled"))
         note_labels(context, item, labels)
@@ -79,7 +82,7 @@ def read_action(
     is_told = verb == "amend" or bool(item.old or item.change)
     if item.words and item.groups and not split.description_end and not is_told:
         split = Split(len(words.text), ())
-    description = words.part(_opening(words.text), split.description_end)
+    description = words.part(opening_length(words.text), split.description_end)
     place_faults: list[Fault] = []
     reading = read_geometry(
         context,
@@ -97,9 +100,8 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    told, _, last = description.text.rpartition(" ")
-    is_open = bool(told) and last.lower() in OPEN_END
-    joint = " " if is_open else _joint(verb, item.verb or "", rest.text)
+    is_open = _is_open(description.text)
+    joint = link or (" " if is_open else joint_between(verb, item.verb or "", rest.text))
     phrase = concatenated(description, rest, joint)
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:
@@ -113,10 +115,10 @@ def read_action(
         # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
-    faults += against(context, item, phrase, verb, described.feature, geometry)
+    faults += against(context, item, phrase, verb, described.feature, geometry, read=faults)
     features = filter(None, (described.feature, described.replacement))
-    faults += parted_lights(context, phrase, features, described.changes)
-    faults += garbled + place_faults
+    lights = parted_lights(context, phrase, features, described.changes)
+    faults += [*lights, *garbled, *place_faults]
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
@@ -133,9 +135,10 @@ def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading
     return ActionReading(None, faults)
 
 
-def _opening(words: str) -> int:
-    """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`."""
-    return next((len(one) for one in ("and ", "/ ") if words[: len(one)].lower() == one), 0)
+def _is_open(words: str) -> bool:
+    """Whether a description ends in a word that leads on to what stands behind the place."""
+    told, _, last = words.rpartition(" ")
+    return bool(told) and last.lower() in OPEN_END
 
 
 def _is_at_two_places(item: Item) -> bool:
@@ -148,17 +151,6 @@ def _garbled(context: Context, rest: Stretch) -> list[Fault]:
         return []
     start, end = rest.extent((0, len(rest.text)))
     return [quoting(context, "text-garbled", (start, end))]
-
-
-def _joint(verb: Verb, written: str, rest: str) -> str:
-    """What stands between a description and the words behind its position."""
-    if tells_new_state(written):
-        return " to "
-    if verb not in ("amend", "replace"):
-        return ", "
-    if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):
-        return " "
-    return ": " if verb == "amend" else ", "
 
 
 def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
+from noticeparse.build.other_states import other_states
 from noticeparse.build.pairs_of_places import pairs_of_places
 from noticeparse.build.places_of_companions import places_of_companions
 from noticeparse.build.said_behind import said_behind
+from noticeparse.build.second_changes import second_changes
 from noticeparse.build.things_behind import things_behind
 from noticeparse.build.unbounded import unbounded
 from noticeparse.build.words_of_change import words_of_change
@@ -22,11 +26,26 @@ from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import Stretch
 
+_TOLD = frozenset(
+    ("verb-within-words", "feature-kinds-several", "item-limited", "sentence-under-verb")
+)
+"""Errors that hold an item back for the same words."""
+
 
 def against(
-    context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
+    context: Context,
+    item: Item,
+    words: Stretch,
+    verb: Verb,
+    feature: Feature,
+    geometry: Geometry,
+    *,
+    read: Sequence[Fault],
 ) -> list[Fault]:
-    """What in the words of an item keeps it from being carried out as it is read."""
+    """What in the words of an item keeps it from being carried out as it is read.
+
+    `read` is what the reading of its words has told.
+    """
     found = [
         *contradictions(context, item, words, verb, feature, geometry),
         *conditions(context, item, words, verb, feature),
@@ -40,4 +59,15 @@ def against(
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
     ]
-    return [*found, *limits_within(context, item, words, feature, found)]
+    found += limits_within(context, item, words, feature, found)
+    further = (
+        *second_changes(context, words, verb, feature),
+        *other_states(context, item, words, verb, feature),
+    )
+    if any(one.code == "feature-kinds-several" for one in read):
+        # The reader has told of the second thing, and the item is held back for it.
+        return found
+    # What is told of these words already is not told again.
+    told = [(one.start, one.end) for one in found if one.code in _TOLD]
+    found += [one for one in further if not any(a < one.end and one.start < b for a, b in told)]
+    return found

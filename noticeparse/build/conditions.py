@@ -202,7 +202,7 @@ _IN_BRACKETS = re.compile(
 )
 
 
-_EITHER = re.compile(r"/ ?(?P<verb>[a-z]+)(?= )", re.IGNORECASE)
+_EITHER = re.compile(r"/ ?(?P<verb>[a-z]+)(?=[ :])", re.IGNORECASE)
 _AND_VERB = re.compile(r"(?:or|and|and/or) (?:then )?(?:re-)?(?P<verb>[a-z]+)(?= )", re.IGNORECASE)
 
 

@@ -15,7 +15,7 @@ from noticeparse.stretch import Stretch, gather
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
 _COMMAND_WITHIN = re.compile(
-    r"(?:(?<=[a-z0-9,;] )|(?<= \())"
+    r"(?<=[a-z0-9,;] )"
     r"(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)"
     r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     re.IGNORECASE,

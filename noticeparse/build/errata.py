@@ -9,13 +9,20 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.build.replaced_behind import is_in_place
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature, value_property
+from noticeparse.readers.places import split_phrase
 from noticeparse.readers.swaps import names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
+_REPLACES = re.compile(
+    r"(?P<joint>,? (?P<open>\()?(?:(?:which )?replaces|replacing|to replace|in place of|in lieu of"
+    r"|instead of) (?:(?:the|an?) )?)(?P<old>[^()\[\],;:]+)(?P<close>\)?)[ ,]*",
+    re.IGNORECASE,
+)
 _IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of|vice) ", re.IGNORECASE)
 _ERRATA = ("read", "for")
 _READS = (" read: ", " read ", ", substitute ", " substitute ")
@@ -32,17 +39,33 @@ def settled(context: Context, item: Item, words: Stretch) -> tuple[Verb | None, 
         verb, words = _of_erratum(verb, written.lower(), words)
     elif verb == "amend":
         verb, words = _of_conversion(words)
+    elif is_in_place(context, item, verb):
+        return "replace", words
+    elif written.lower() == "show":
+        verb, words = _shown_as(item, verb, words)
     verb, words = _of_position(context, item, verb, words)
-    return _of_exchange(verb, words), words
+    return _of_exchange(verb, words)
 
 
-def _of_exchange(verb: Verb, words: Stretch) -> Verb:
-    """A replacement, where a thing is put in the place of another: `Put A in place of B`."""
-    joint = _IN_PLACE_OF.search(words.text) if verb == "insert" else None
-    if joint is None:
-        return verb
-    sides = words.text[: joint.start()], words.text[joint.end() :]
-    return "replace" if all(map(has_kind, sides)) else verb
+def _of_exchange(verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
+    """A replacement, where a thing is put in the place of another: `Put A in place of B`.
+
+    `A (replaces B)` becomes `A for B` of the same length, so that offsets stay.
+    """
+    if verb != "insert":
+        return verb, words
+    joint = _IN_PLACE_OF.search(words.text)
+    if joint is not None and "(" not in words.text[joint.start() - 1 : joint.start() + 2]:
+        sides = words.text[: joint.start()], words.text[joint.end() :]
+        return ("replace" if all(map(has_kind, sides)) else verb), words
+    told = next((t for t in _REPLACES.finditer(words.text) if t.end() == len(words.text)), None)
+    if told is None or bool(told["open"]) != bool(told["close"]):
+        return verb, words
+    before, old = words.text[: told.start()], told["old"]
+    if not (has_kind(before) and leads_feature(old)):
+        return verb, words
+    text = before + " for ".ljust(len(told["joint"])) + old
+    return "replace", words._replace(text=text.ljust(len(words.text)))
 
 
 def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch]:
@@ -64,6 +87,36 @@ def _of_erratum(verb: Verb, written: str, words: Stretch) -> tuple[Verb, Stretch
     lead = before.replace(":", " ", 1) if before.startswith(":") else before
     link = (" by " if is_swap else " to ").ljust(len(joint))
     return "replace" if is_swap else "amend", words._replace(text=lead + link + after)
+
+
+_AS = re.compile(
+    r"(?<!such)(?<!well)(?<!far) as (?!well|such|far|shown|charted|above|below|follows|per\b|in\b)"
+    r"(?:an? |the )?(?=\S)",
+    re.IGNORECASE,
+)
+_STATES = frozenset(("lit", "light", "status", "colour", "measure", "depth", "negation", "plain"))
+
+
+def _shown_as(item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
+    """What stands on the chart and is to be shown otherwise: `Show rock as wreck`.
+
+    Another thing replaces it; another state of it, `light as extinguished`, is an amendment.
+    """
+    joints = list(_AS.finditer(words.text))
+    if len(joints) != 1 or '"' in words.text:
+        return verb, words
+    end = split_phrase(words.text).description_end if item.groups else len(words.text)
+    before = words.text[: joints[0].start()]
+    whole = words.text[joints[0].end() :]
+    after = words.text[joints[0].end() : end].strip(" ,;:") or whole
+    if not has_kind(before):
+        return verb, words
+    roles = value_property(after)
+    is_thing = leads_feature(after)
+    if not is_thing and not (roles and roles <= _STATES):
+        return verb, words
+    link = (" by " if is_thing else " to ").ljust(len(joints[0][0]))
+    return "replace" if is_thing else "amend", words._replace(text=before + link + whole)
 
 
 _INTO = re.compile(r",? into (?=\S)")

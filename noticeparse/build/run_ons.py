@@ -36,6 +36,14 @@ _OF_NEXT = re.compile(
 _COMMANDS_NEXT = re.compile(
     r"[a-z,] (?:insert|add|delete|remove|move|replace|substitute|amend)[ :]*$", re.IGNORECASE
 )
+_MOVED = re.compile(
+    r"[ ,;:(\[-]*(?:(?:and|but|which|that|it|then|is|are|was|were|has|have|be|been|being|to|now)"
+    r" ){0,5}"
+    r"(?:moved|shifted|relocated|transferred|repositioned|re-?sited|displaced)"
+    r"(?: (?:to|from|into|in))?[ ,;:(\[]*",
+    re.IGNORECASE,
+)
+"""Words that tell of the thing above alone, and where it has gone."""
 _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
 _PARTS = re.compile(r"[.;\n]")
@@ -61,6 +69,8 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
         _hold_legends(context, above, item)
         if _lies_between(context, above, item):
             _hold(context, (above, item), "place-of-neighbour")
+        if _goes_to(context, above, item):
+            _hold(context, [above, item], "verb-within-words")
     for index, item in enumerate(items):
         if _ends_as_next(context, item, items[index + 1 : index + 2]):
             _hold(context, items[index : index + 2], "verb-within-words")
@@ -120,6 +130,13 @@ def _has_words_of_next(context: Context, above: Item, item: Item) -> bool:
     follows = end <= place and not context.text[end:place].strip(" ,:;-")
     opens = opens_a_line(context.text, start)
     return in_front and follows and opens and "\n" not in context.text[end:place]
+
+
+def _goes_to(context: Context, above: Item, item: Item) -> bool:
+    """Whether an item is the place to which the one above is moved: `pile P (moved to Q)`."""
+    if item.verb_piece is not None or not item.has_place or not above.has_place:
+        return False
+    return _MOVED.fullmatch(context.joined(item.words)) is not None
 
 
 def _points(item: Item) -> list[Point]:

@@ -190,6 +190,16 @@ ENTRIES = (
         good="Insert chimney, height 20m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "feature-states-several",
+        "error",
+        "`{written}` tells another state of the feature than the one read",
+        "which of the two stands on the chart, and which is to stand there, is not said",
+        "read the item in the original notice",
+        _PRACTICE,
+        bad="Delete light, Fl.5s (‹charted as Oc.8s›), 46-00.00S 122-00.00W",
+        good="Delete light, Fl.5s, 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "feature-support-not-stated",
         "info",
         "what carries the light is not stated: `{written}`",

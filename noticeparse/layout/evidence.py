@@ -5,6 +5,7 @@ Plain functions over lines and words; nothing is kept.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from functools import lru_cache
 from itertools import takewhile
@@ -13,7 +14,7 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import BULLETS
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.openings import only_qualifies
 from noticeparse.readers.places import is_connector, only_relates, split_phrase
 from noticeparse.stretch import gather
@@ -65,11 +66,27 @@ def told_by_lines(text: str, lines: Sequence[Line]) -> int:
         if not line.has("point", "half"):
             continue
         first = next(e for e in line.elements if e.kind in PLACES or tells(text, e))
-        if first.kind not in PLACES:
+        if first.kind not in PLACES or _has_figure_in_front(text, line):
             balance -= 1
         elif any(tells(text, e) for e in line.elements):
             balance += 1
     return balance
+
+
+def _has_figure_in_front(text: str, line: Line) -> bool:
+    """Whether a bare figure stands before the place, and a mere remark in brackets behind it.
+
+    `7.2 P (PA)`: the figure is the depth, and the bracket is no feature.
+    """
+    at = next(i for i, e in enumerate(line.elements) if e.kind in PLACES)
+    figures = [text[e.start : e.end].strip() for e in line.elements[:at] if e.kind == "words"]
+    behind = [text[e.start : e.end].strip() for e in line.elements if tells(text, e)]
+    is_figure = len(figures) == 1 and _FIGURE.fullmatch(figures[0]) is not None
+    in_brackets = bool(behind) and all(one[:1] + one[-1:] == "()" for one in behind)
+    return is_figure and in_brackets and not any(leads_feature(one.strip("()")) for one in behind)
+
+
+_FIGURE = re.compile(r"[0-9]{1,3}(?:\.[0-9]{1,2})?")
 
 
 def _told_by_verbs(text: str, lines: Sequence[Line]) -> int:
@@ -146,6 +163,10 @@ def _told_by_turns(text: str, lines: Sequence[Line]) -> int:
     return balance
 
 
+_SOUNDING = re.compile(r"[0-9]{1,4}[₀-₉¼½¾⅓⅔⅛⅜⅝⅞]")
+"""A figure that can be nothing but a depth: `7₂` in front of its place."""
+
+
 def tells(text: str, element: Element) -> bool:
     """Whether an element is words that do more than link positions or name their halves."""
     return element.kind == "words" and _tell(text[element.start : element.end])
@@ -154,6 +175,8 @@ def tells(text: str, element: Element) -> bool:
 @lru_cache(maxsize=8192)
 def _tell(words: str) -> bool:
     # Each of the ways to cut a body asks this of the same words again.
+    if _SOUNDING.fullmatch(words.strip()):
+        return True
     if not any(c.isalpha() for c in words):
         # A figure, as `1.` before the items of a list, tells nothing.
         return False

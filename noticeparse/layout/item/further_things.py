@@ -26,6 +26,7 @@ _JOINT = re.compile(
     r"|similar|both|the|an?)[ ,]+){0,5}",
     re.IGNORECASE,
 )
+_GERUND = re.compile(r"[a-z]{3,12}ing(?= )", re.IGNORECASE)
 _CHARTED = re.compile(r"(?:existing|charted|same|former)\b", re.IGNORECASE)
 """What lies there already, and is named for the sake of the first thing."""
 _LEADS = re.compile(
@@ -110,6 +111,9 @@ def _words_aside(words: str) -> tuple[int, int] | None:
     """The words in front of a further thing by which it may be no object of the same verb."""
     start, ahead = _ahead(words)
     rest = words[start:]
+    if (told := _GERUND.match(rest)) is not None and canonical_verb(told[0]) is not None:
+        # `…, deleting 8.6m, Q`
+        return start, start + told.end()
     if not ahead:
         return None
     is_led = leads_feature(rest) or _may_lead(ahead[0])

@@ -146,7 +146,9 @@ def _count(text: str, line: Line) -> int | None:
     first, second = line.elements[:2]
     number = text[first.start : first.end]
     is_apart = second.gap and tells(text, second)
-    return int(number) if number.isdigit() and len(number) <= _LONGEST_COUNT and is_apart else None
+    return (
+        int(number) if number.isdecimal() and len(number) <= _LONGEST_COUNT and is_apart else None
+    )
 
 
 def _goes_on(text: str, line: Line, number: int) -> bool:
@@ -175,7 +177,7 @@ def _counted(text: str, line: Line, count: int) -> Line | None:
     if not lead or len(lead) > 2 or any(e.kind not in ("words", "label") for e in lead):
         return None
     number = text[lead[0].start : lead[0].end].strip(" .)(")
-    if not number.isdigit() or int(number) != count:
+    if not number.isdecimal() or int(number) != count:
         return None
     code = text[lead[-1].start : lead[-1].end]
     if len(lead) == 2 and not (code.isalnum() and code.isupper() and len(code) <= _LONGEST_CODE):

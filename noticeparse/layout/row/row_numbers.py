@@ -41,7 +41,7 @@ def row_number(text: str, cells: Cells) -> RowNumber | None:
             words = f"{head.strip()}{mark}/{year}"
         return RowNumber(words, number)
     figures, year = words_of(text, cell).strip(), words_of(text, cells.get("year", [])).strip()
-    if not (figures.isdigit() and len(figures) <= _LONGEST and _is_year(year)):
+    if not (figures.isdecimal() and len(figures) <= _LONGEST and _is_year(year)):
         return None
     parts = [*cell, *cells["year"], *(cells.get("status", []) if mark else [])]
     start = min(e.start for e in parts)
@@ -77,7 +77,7 @@ def _mark(text: str, cells: Cells) -> str:
 
 
 def _is_year(words: str) -> bool:
-    return words.isdigit() and len(words) in (2, 4)
+    return words.isdecimal() and len(words) in (2, 4)
 
 
 def share_numbers(items: Sequence[Item]) -> None:

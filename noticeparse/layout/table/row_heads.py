@@ -158,7 +158,7 @@ class RowHeads:
         notice = self.assembly.notice
         if self.names_notices or notice is None or notice.number_words is None:
             return False
-        if not figure.isdigit() or int(figure) not in (1, self.count + 1):
+        if not figure.isdecimal() or int(figure) not in (1, self.count + 1):
             return False
         self.count = int(figure)
         return True
