@@ -112,3 +112,15 @@ def test_keys_without_a_chart_have_no_head_to_go_on_with() -> None:
         "Mark:            Wreck, least depth 5.2 m\n\nIssued:          5 August 2026"
     )
     assert parse(text).notices[0].id == "12/26"
+
+
+def test_title_above_all_notices_is_no_command() -> None:
+    title = "Chart Depot - change records\nBatch: 2026-17\n\n"
+    bulletin = parse(f"{title}12/26 Quill\nChart 904\nInsert wreck {P}\n")
+    assert [one.id for one in bulletin.notices] == ["12/26"]
+    assert not [one for one in bulletin.findings if one.severity != "info"]
+
+
+def test_command_for_a_thing_above_all_notices_is_kept() -> None:
+    bulletin = parse(f"Insert wreck\n\n12/26 Quill\nChart 904\nInsert wreck {P}\n")
+    assert "item-without-position" in {one.code for one in bulletin.findings}

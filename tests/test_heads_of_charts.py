@@ -341,3 +341,27 @@ def test_another_notice_named_below_the_head_is_no_head(line: str, cancelled: li
     (notice,) = parse(f"Notice 344/2026\nHale Ness\n{line}\nChart 520\n{ITEMS}").notices
     assert notice.id == "344/26"
     assert [one.number for one in notice.cancels] == cancelled
+
+
+def test_table_of_the_charts_of_a_notice_and_corrections_to_each() -> None:
+    text = (
+        "NOTICE 344/26\nHale Ness - New basin\n\nCharts affected by this notice\n"
+        "  Chart        Title        Edition   Previous notice   INT        Datum\n"
+        "  611          Hale Ness    3         318/26            INT 9611   WGS 84\n"
+        "  615 plan B   Hale Basin   2         98/25             -          WGS 84\n\n"
+        f"Corrections to chart 611\n{ITEMS}Corrections to chart 615 plan B\n{ITEMS}"
+    )
+    (notice,) = parse(text).notices
+    assert notice.id == "344/26"
+    told_of = [(one.chart, one.panel, len(one.actions)) for one in notice.charts if one.actions]
+    assert told_of == [("611", None, 2), ("615", "plan B", 2)]
+    before = {one.chart: one.previous and one.previous.number for one in notice.charts[:2]}
+    assert before == {"611": 318, "615": 98}
+
+
+def test_sentence_about_another_notice_is_no_head() -> None:
+    line = "Notice 625/26 placed the buoy on the wrong side of the fairway. It is cancelled; apply this."
+    (notice,) = parse(f"NOTICE 641/26\nHale Ness\n\n{line}\n\nChart 611\n{ITEMS}").notices
+    assert notice.id == "641/26"
+    assert [one.number for one in notice.cancels] == [625]
+    assert all(one.usable for chart in notice.charts for one in chart.actions)

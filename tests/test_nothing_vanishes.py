@@ -136,7 +136,7 @@ def test_cancelled(words: str, refs: list[str]) -> None:
 
 
 MESSAGES = [
-    ("CANCEL NAVAREA XV 120/25.", ["120p/2025"]),
+    ("CANCEL NAVAREA XV 120/25.", ["120r/2025"]),
     ("CANCEL 39 AND 40/26.", ["39p/2026", "40p/2026"]),
     ("CANCEL 39/25 TO 41/25.", ["39p/2025", "40p/2025", "41p/2025"]),
     ("WARNINGS CANCELLED: 13/26 14/26.", ["13p/2026", "14p/2026"]),

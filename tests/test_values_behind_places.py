@@ -109,7 +109,7 @@ def test_a_length_in_brackets_beside_a_rock_is_told(item: str) -> None:
         f"Insert wrecks: {P}, 12m; {Q}; {R}, 15m",
         f"Insert wrecks, {P}, 12m, {Q}, 15m, and rock {R}",
         f"Delete lights {P}, Fl.R.3s, {Q}",
-        f"Insert restricted area bounded by {P} (NW corner), {Q} (NE corner) and {R}",
+        f"Insert restricted area bounded by {P} (old mole), {Q} (new mole) and {R}",
         f"Insert submarine cable {P} (shore end); {Q}",
         f"Insert jetty {P} (root) to {Q} (head)",
     ],

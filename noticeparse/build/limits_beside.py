@@ -19,6 +19,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.sentence.lead_words import hangs, lead_faults
+from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
 from noticeparse.readers.taken_back import takes_back, tells_own_end
 from noticeparse.readers.verbs import canonical_verb
@@ -91,6 +92,9 @@ def limits_beside(
                 yield quoting(context, "verb-limited-beside", piece), hit
             # Heads and feet of pages stand in the text, and are no words of it.
             is_aside = is_footnote(context.text, *piece) or not context.written(*piece)
+            # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
+            above = sentences[at - 1][0] if at else piece[0]
+            is_aside |= at > 0 and "CANCELS" in head_kinds(context.text[above : piece[1]])
             if is_aside or _overlaps(piece, taken):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last

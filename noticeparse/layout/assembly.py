@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.body.body import cut_section
+from noticeparse.layout.body.body import cut_section, without_titles
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.handed_on import Cut
@@ -263,6 +263,7 @@ class Assembly:
         is_radio = notice is not None and notice.is_radio
         may_tell = is_temporary(self.text, notice) or is_for_none(self.text, notice)
         found = cut_section(self.text, lines, self.codes, is_radio=is_radio, may_tell=may_tell)
+        found = found if notice or self.charts else without_titles(self.text, found)
         self._give(found.places)
         self._give(found.items)
         if self.notice is not None:

@@ -225,13 +225,11 @@ class _Reader(HeadReader):
             self.assembly.body.append(line)
 
     def _is_front(self, line: Line, index: int) -> bool:
-        if self.assembly.notice is not None or self.assembly.charts or self.assembly.body:
+        is_open = self.assembly.notice is not None or self.assembly.charts or self.assembly.body
+        if is_open or line.has("point", "half") or not self._may_be_front:
             return False
-        if line.has("point", "half") or not self._may_be_front:
-            return False
-        if not line.has("verb") or is_title_above(self.text, line, self.keys.following):
-            return True
-        return self.text[line.start : line.end].lower().startswith("subject:")
+        is_title = not line.has("verb") or is_title_above(self.text, line, self.keys.following)
+        return is_title or self.text[line.start : line.end].lower().startswith("subject:")
 
     def _is_listed(self, line: Line, index: int) -> bool:
         """Whether a line belongs to the edition's lists, or is the title of a part."""
@@ -240,6 +238,8 @@ class _Reader(HeadReader):
         if number_behind_heading(self.text, line, below) is not None:
             self.lists.open = None
             return False
+        if self.lists.heads_charts(line, below, self.assembly.notice):
+            return True
         if self.lists.opens(line, behind_blank=blank, in_notice=in_notice):
             self._end_notice()
             return True

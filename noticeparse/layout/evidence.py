@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 from functools import lru_cache
-from itertools import takewhile
+from itertools import pairwise, takewhile
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.line.element_kinds import ElementKind
@@ -62,8 +62,10 @@ def stands_above(text: str, lines: Sequence[Line]) -> bool:
 def told_by_lines(text: str, lines: Sequence[Line]) -> int:
     """Lines that hold both with the position in front, less those with it behind."""
     balance = 0
-    for line in lines:
-        if not line.has("point", "half"):
+    for above, line in pairwise([None, *lines]):
+        if line is None or not line.has("point", "half"):
+            continue
+        if above is not None and _goes_on_below(text, above):
             continue
         first = next(e for e in line.elements if e.kind in PLACES or tells(text, e))
         if first.kind not in PLACES or _has_figure_in_front(text, line):
@@ -71,6 +73,17 @@ def told_by_lines(text: str, lines: Sequence[Line]) -> int:
         elif any(tells(text, e) for e in line.elements):
             balance += 1
     return balance
+
+
+def _goes_on_below(text: str, line: Line) -> bool:
+    """Whether the place that a line leads to, or the rest of one, stands on the next line."""
+    if line.is_blank or line.elements[-1].kind == "half":
+        return not line.is_blank
+    words = text[line.start : line.end].rstrip()
+    return words.endswith("°") or words.rpartition(" ")[2].lower() in _LEADS_BELOW
+
+
+_LEADS_BELOW = frozenset("in from to at joining between by and of".split())
 
 
 def _has_figure_in_front(text: str, line: Line) -> bool:
@@ -141,7 +154,11 @@ def _told_by_verb(text: str, elements: Sequence[Element], index: int) -> int:
     # `In P, insert a wreck.`: places and links alone before the verb, none behind the feature.
     lead = list(takewhile(lambda e: e.kind not in _ENDS, reversed(elements[:index])))
     opens = any(e.kind in PLACES for e in lead) and not any(tells(text, e) for e in lead)
-    return 1 if opens and place == len(rest) else -1
+    if not opens or place < len(rest):
+        return -1
+    start, end = elements[index].start, elements[index].end
+    # `… and P. Move the buoy from`, in a narrow column: its place stands on the next line.
+    return 0 if text[start - 2 : start] == ". " and text[start + 1 : end].islower() else 1
 
 
 def _told_by_turns(text: str, lines: Sequence[Line]) -> int:

@@ -25,6 +25,7 @@ from noticeparse.layout.place.lettered_places import with_letters_read
 from noticeparse.layout.place.letters_below import with_letters_below
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.sentence.line_leads import with_marks_apart
+from noticeparse.readers.features import has_kind
 
 
 class CutBody(NamedTuple):
@@ -92,3 +93,20 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_turns(text, found.items, turns)
     prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [one.line for one in headings])
+
+
+def without_titles(text: str, found: CutBody) -> CutBody:
+    """What stands above all notices, without words that name no thing and no place.
+
+    `Chart depot - change records` is a title, and commands nothing.
+    """
+    titles = [one for one in found.items if not one.has_place and not _names_thing(text, one)]
+    items = [one for one in found.items if one not in titles]
+    stretches = [(one.pieces[0][0], one.pieces[-1][1]) for one in titles if one.pieces]
+    prose = [Prose([stretch], []) for stretch in stretches]
+    return found._replace(items=items, prose=[*found.prose, *prose])
+
+
+def _names_thing(text: str, item: Item) -> bool:
+    pieces = (*item.words, *item.tail, *item.change, *item.old)
+    return any(has_kind(text[slice(*piece)]) for piece in pieces)

@@ -2,21 +2,21 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.drafts import ListDraft, NoticeDraft
+from noticeparse.layout.head.part_titles import (
+    is_book_title,
+    is_capital_title,
+    is_notices_title,
+    is_part_title,
+    list_title,
+)
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.notice_openings import notice_opening
-from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
-_PART_TITLES = ("SECTION_TITLE", "BOOK_TITLE")
-# What every title of corrections to a book says; most lines are not read further for one.
-_CHANGES_OF = re.compile(
-    r"(?:correction|amendment|change|addition|alteration|update)s (?:to|in|of|for) ", re.IGNORECASE
-)
 _FEWEST_LINES = 2
 _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 """Roles of columns that a table of actions has."""
@@ -43,6 +43,18 @@ class ListReader:
         if kind is None:
             return False
         self._open(kind, line)
+        return True
+
+    def heads_charts(self, line: Line, below: Line | None, notice: NoticeDraft | None) -> bool:
+        """Take a title above the table of a notice's own charts: `Charts affected`."""
+        if notice is None or notice.charts or below is None or below.is_blank:
+            return False
+        if list_title(self.text, line) != "index_of_charts":
+            return False
+        titles = read_titles(self.text, below)
+        if titles is None or not titles.roles >= {"chart", "previous"} or "notice" in titles.roles:
+            return False
+        self.bare_titles.append(line)
         return True
 
     def _stands_apart(self, line: Line, *, in_notice: bool) -> bool:
@@ -224,68 +236,3 @@ class ListReader:
                 return line.has("verb") and (line.has("point", "half") or line.has_only("verb"))
             behind_chart = line.has("chart") and line.elements[0].kind == "chart"
         return False
-
-
-def _behind_letter(text: str, line: Line) -> str | None:
-    """The words of a line, without the letter of a part before its title: `B.  IN FORCE`."""
-    if not line.has("label"):
-        return text[line.start : line.end]
-    rest = text[line.elements[0].end : line.end].strip()
-    is_title = rest.isupper() or (rest[:1].isupper() and read_line_words(rest).list_kind)
-    return rest if line.elements[0].kind == "label" and is_title else None
-
-
-def list_title(text: str, line: Line) -> str | None:
-    """The kind of the list that this line is the title of, or None."""
-    words = _behind_letter(text, line)
-    # Two titles side by side stand over two lists, whose lines are not told apart.
-    is_double = sum(element.kind == "label" for element in line.elements) > 1
-    if words is None or len(words) > 100 or is_double:
-        return None
-    if line.has("point", "half", "reference", "passive", "number", "chart"):
-        return None
-    found = read_line_words(words)
-    kind = found.list_kind
-    if line.has("verb") and found.first(*_PART_TITLES) is None:
-        # `Struck out` alone stands over items; `III. STRUCK OUT` is the title of a part.
-        return None
-    return kind if kind is not None and found.plain_words <= 2 else None
-
-
-def is_part_title(text: str, line: Line) -> bool:
-    """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
-    words = read_line_words(text[line.start : line.end])
-    return words.first(*_PART_TITLES) is not None and words.first("NOTICES") is None
-
-
-def is_book_title(text: str, line: Line) -> bool:
-    """Whether a line is the title of corrections to a book: `SECTION IV - LIST OF LIGHTS`."""
-    words = text[line.start : line.end]
-    may_be = _CHANGES_OF.search(words) is not None
-    return may_be and read_line_words(words).first("BOOK_TITLE") is not None
-
-
-def is_capital_title(text: str, line: Line) -> bool:
-    """Whether a line is a numbered title in capitals of a list, or of the notices themselves."""
-    words = text[line.start : line.end]
-    if not words.isupper() or (
-        not is_notices_title(text, line) and list_title(text, line) is None
-    ):
-        return False
-    found = read_line_words(words)
-    named = found.list_kind is not None or found.first("NOTICES") is not None
-    return named and found.first(*_PART_TITLES) is not None
-
-
-def is_notices_title(text: str, line: Line) -> bool:
-    """Whether this line is the title of the part that holds the notices, or of another part."""
-    if line.has("point", "half", "verb", "reference", "passive", "number", "chart"):
-        return False
-    title = _behind_letter(text, line)
-    words = read_line_words(text[line.start : line.end] if title is None else title)
-    if words.first(*_PART_TITLES) is not None and words.list_kind is None:
-        return True
-    named = words.first("NOTICES", "NUMBER_RANGE")
-    # `Corrections` alone may also stand above the items of a notice.
-    is_title = named is not None and (named.lower() != "corrections" or line.has("label"))
-    return is_title and words.plain_words <= 3

@@ -81,15 +81,12 @@ class FeatureFirst(Cutter):
             return False
         if not told:
             is_apart = element.gap or self.text[element.start] in "(["
-            if (
-                is_apart
-                or self.text[max(element.start - 80, 0) : element.start].rstrip(" ")[-1:].isalnum()
-            ):
+            above = self.text[max(element.start - 80, 0) : element.start].rstrip(" ")
+            if is_apart or above[-1:].isalnum():
                 # `Rock P delete`: of this row, or above the next ones.
-                written = {"written": self.text[element.start : element.end]}
-                item.faults.append(
-                    Fault("sentence-under-verb", element.start, element.end, written)
-                )
+                values = {"written": self.text[element.start : element.end]}
+                fault = Fault("sentence-under-verb", element.start, element.end, values)
+                item.faults.append(fault)
             return is_apart
         self.set_verb(item, element)
         return True
@@ -219,7 +216,7 @@ class FeatureFirst(Cutter):
         stands_first = opens_a_line(self.text, link.start) or behind_stop or bool(counted)
         if not stands_first or not (link is place or self._only_leads(link)):
             return []
-        if self._goes_on_over_line(link, verb):
+        if self._goes_on_over_line(link, verb) or self._ends_list(link, verb):
             return []
         values = {"written": self.text[link.start : verb.end]}
         self._robbed = Fault("place-before-verb", link.start, verb.end, values)
@@ -228,9 +225,16 @@ class FeatureFirst(Cutter):
     def _goes_on_over_line(self, link: Element, verb: Element) -> bool:
         """`a rock / in P. Delete …`: a sentence that waits for its place, and ends behind it."""
         waits = len(self.pending) > 1 and has_kind(self.words_of(self.pending[:-1]))
-        behind_stop = self.text[verb.start - 2 : verb.start] == ". "
+        before = self.text[verb.start - 2 : verb.start]
         goes_on = self.text[link.start].islower() and self.text[link.start - 2] not in ".;:"
-        return waits and goes_on and behind_stop and self.text[verb.start].isupper()
+        is_next = before == ", " or (before == ". " and self.text[verb.start].isupper())
+        return waits and goes_on and is_next
+
+    def _ends_list(self, link: Element, verb: Element) -> bool:
+        """`joining P, Q / and R. Move …`: the last place of a list, which ends its sentence."""
+        joint = self.text[link.start : link.end].strip(" ,;").lower()
+        ends = self.text[verb.start - 2 : verb.start] == ". " and self.text[verb.start].isupper()
+        return self.item is not None and self.item.has_place and joint == "and" and ends
 
     def _verb_behind(self, place: Element) -> Element | None:
         """The verb behind a place on its line, where only more places stand between; or None."""

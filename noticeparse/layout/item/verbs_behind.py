@@ -33,9 +33,17 @@ def _run_on(text: str, block: Sequence[Line]) -> Sequence[Line]:
     """A block of lines as one, where its verbs stand behind and its sentences run over lines."""
     if block[0].is_blank or all(_ends_with_verb(text, line) for line in block):
         return block
+    if not any(_has_verb_behind_place(line) for line in block):
+        # `Pier light P`, and below it `Established`: each verb is told below its thing.
+        return block
     elements = tuple(element for line in block for element in line.elements)
     whole = block[-1]._replace(start=block[0].start, elements=elements)
     return [whole] if _ends(text, whole) else block
+
+
+def _has_verb_behind_place(line: Line) -> bool:
+    kinds = [one.kind for one in line.elements]
+    return "verb" in kinds and any(kind in PLACES for kind in kinds[: kinds.index("verb")])
 
 
 def _ends_with_verb(text: str, line: Line) -> bool:
@@ -121,6 +129,9 @@ def _stand_below(text: str, lines: Sequence[Line]) -> bool:
     if not verbs or verbs[0] == 0 or not all(_is_heading(text, told[index]) for index in verbs):
         return False
     if any(line.has("label") for line in told[: verbs[0]]):
+        return False
+    if any(line.has(*PLACES) and any(tells(text, one) for one in line.elements) for line in told):
+        # A thing with its place on one line, and below it what became of it.
         return False
     is_last = verbs[-1] == len(told) - 1
     has_thing = any(tells(text, one) for line in told[: verbs[0]] for one in line.elements)

@@ -228,7 +228,10 @@ def _is_spoken_of(text: str, rest: tuple[Element, ...]) -> bool:
     # The row of a table goes on for long; the first words tell, behind a day or a bracket.
     said = " ".join(text[rest[0].start : rest[-1].end].split(None, _MOST_WORDS)[:_MOST_WORDS])
     words = _OF_DAY.sub("", said, count=1).split(None, 1) if said else []
-    return bool(words) and words[0].strip(".,;:").lower() in _SPEAKING
+    first = words[0].strip(".,;:") if words else ""
+    # `Notice 40/26 placed the buoy on the wrong side.`
+    is_told = first.islower() and first.endswith("ed") and ". " in f"{said} "
+    return first.lower() in _SPEAKING or is_told
 
 
 def speaks_of_notice(text: str, line: Line) -> bool:

@@ -71,8 +71,13 @@ def heads_corners(text: str, titles: Table, line: Line) -> bool:
 
 
 def heads_rows(text: str, line: Line) -> bool:
-    """Whether a line is the heading of other rows: `Delete the following marks:`."""
+    """Whether a line is the heading of other rows: `Delete the following marks:`.
+
+    `Corrections to chart 611` heads what stands below it, and is no row either.
+    """
     words = text[line.start : line.end].rstrip()
+    if line.elements[0].kind == "chart" and not words.lstrip().lower().startswith("ch"):
+        return not line.has("verb", "point", "half")
     is_told = line.has("verb") and line.has("words") and words.endswith(":")
     return is_told and not line.has("point", "half", "reference", "number")
 
