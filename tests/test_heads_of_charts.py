@@ -360,7 +360,7 @@ def test_table_of_the_charts_of_a_notice_and_corrections_to_each() -> None:
 
 
 def test_sentence_about_another_notice_is_no_head() -> None:
-    line = "Notice 625/26 placed the buoy on the wrong side of the fairway. It is cancelled; apply this."
+    line = "Notice 625/26 placed the buoy on the wrong side. It is cancelled; apply this."
     (notice,) = parse(f"NOTICE 641/26\nHale Ness\n\n{line}\n\nChart 611\n{ITEMS}").notices
     assert notice.id == "641/26"
     assert [one.number for one in notice.cancels] == [625]
