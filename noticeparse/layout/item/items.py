@@ -21,6 +21,7 @@ from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.item.feature_first import FeatureFirst
 from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
+from noticeparse.layout.item.new_as_verb import with_new_as_verb
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.things_above import with_things_above
@@ -67,7 +68,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 
 def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_counted_items(text, with_counted_places(text, lines))
-    lines = with_things_apart(text, with_things_above(text, lines))
+    lines = with_things_apart(text, with_things_above(text, with_new_as_verb(text, lines)))
     lines = with_verbs_behind_apart(text, lines)
     if rows := rows_both_ways(text, lines):
         return _cut_stretches(text, rows, partial(_way_of_row, text))

@@ -38,6 +38,7 @@ from noticeparse.readers.positions import Point, PointReading, join_coordinates,
 from noticeparse.readers.verbs import is_told_by_agent
 
 _FEW = 12
+_ASKS = (". please", "; please")
 """Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
 _PARTICIPLES = (
@@ -274,7 +275,8 @@ class _LineReader:
             return kind
         if text[before_end - 1] == "," and (kind == "chart" or text[end : end + 1] == ":"):
             return kind
-        if text[before_end - 1] in ".:;)]>/" or behind_dash:
+        asks = kind == "verb" and text[before_end - 8 : before_end].lower() in _ASKS
+        if text[before_end - 1] in ".:;)]>/" or behind_dash or asks:
             return kind
         return "words"
 
