@@ -33,5 +33,5 @@ def test_please_behind_the_end_of_a_sentence_commands() -> None:
     bulletin = parse(HEAD + body)
     (chart,) = bulletin.notices[0].charts
     assert [(one.verb, one.feature.kind) for one in chart.actions if one.usable] == [
-        ("insert", "beacon_generic")
+        ("insert", "light_beacon")
     ]
