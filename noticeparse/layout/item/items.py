@@ -29,6 +29,7 @@ from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
 from noticeparse.layout.item.told_states import settle_states
 from noticeparse.layout.item.values_behind import settle_values_behind
+from noticeparse.layout.item.verb_columns import with_verb_columns
 from noticeparse.layout.item.verb_last import (
     Stretch,
     middle_stretches,
@@ -57,7 +58,7 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    lines, leads = without_leads(text, lines)
+    lines, leads = without_leads(text, with_verb_columns(text, lines))
     body = _cut(text, lines)
     settle_values_behind(text, body.items)
     hold_back_other_way_round(text, body.items)
