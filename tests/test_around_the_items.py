@@ -124,3 +124,38 @@ def test_title_above_all_notices_is_no_command() -> None:
 def test_command_for_a_thing_above_all_notices_is_kept() -> None:
     bulletin = parse(f"Insert wreck\n\n12/26 Quill\nChart 904\nInsert wreck {P}\n")
     assert "item-without-position" in {one.code for one in bulletin.findings}
+
+
+def test_names_of_parts_of_the_sheet_between_marks() -> None:
+    body = (
+        f"** Western approach **\n   1) wreck, {P} [add]\n\n"
+        f"** Tarn Channel **\n   2) rock, {P} [take out]\n"
+    )
+    bulletin = parse(f"{HEAD}\n{body}")
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_P])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("title", ["** Chart 904 only **", "** Not for chart 5 **"])
+def test_what_limits_between_marks_is_no_name(title: str) -> None:
+    bulletin = parse(f"{HEAD}\nInsert\n{title}\n   wreck {P}\n")
+    assert told(bulletin) == [] or codes(bulletin)
+
+
+def test_subject_of_a_letter_names_the_notice_that_it_holds() -> None:
+    text = f"Subject: Notice 17/26 for chart 5\n\nNOTICE 17/26\nChart 5\nInsert wreck {P}\n"
+    assert [one.id for one in parse(text).notices] == ["17/26"]
+
+
+def test_named_places_above_commands_without_one() -> None:
+    body = (
+        f"1. Head of the west pier, {P}\n      - delete light, F.G\n      - insert wreck\n"
+        f"2. The Cat, a shoal, {P}\n      - insert depth 3.5 m\n"
+    )
+    bulletin = parse(f"{HEAD}\n{body}")
+    assert [one[:2] for one in told(bulletin)] == [
+        ("delete", "light"),
+        ("insert", "wreck"),
+        ("insert", "sounding"),
+    ]
+    assert errors(bulletin) == set()

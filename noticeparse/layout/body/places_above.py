@@ -24,6 +24,7 @@ from noticeparse.layout.place.heads_of_places import (
     commands_of,
     head_beside,
     head_of,
+    named_head,
     names_letter,
     numbers_named,
     with_verb_behind,
@@ -123,7 +124,7 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
     block: _Block | None = None
     column: int | None = None
     """Where the statement under way begins on its first line."""
-    for line in lines:
+    for at, line in enumerate(lines):
         if line.is_blank:
             block, column = None, None
             others.append(line)
@@ -134,7 +135,7 @@ def _blocks(text: str, lines: Sequence[Line]) -> tuple[list[_Block], list[Line]]
             told.extend(line.elements)
             continue
         counts = (1, len(blocks) + 1) if is_new or block is None else (_counted(block) + 1,)
-        head = head_of(text, line, counts)
+        head = head_of(text, line, counts) or named_head(text, line, *lines[at + 1 : at + 2])
         beside = None if head is not None else head_beside(text, line, counts)
         if head is not None or beside is not None:
             if is_new or block is None or beside is not None:

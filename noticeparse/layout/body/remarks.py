@@ -7,10 +7,11 @@ over here.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.body.prose import paragraph
-from noticeparse.layout.drafts import Prose
+from noticeparse.layout.drafts import Piece, Prose
 from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.footnotes import is_footnote
@@ -18,6 +19,7 @@ from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import unknown_first_word
+from noticeparse.readers.verbs import canonical_verb
 
 _MODALS = frozenset("will should must shall may advised requested".split())
 """Words of what is to come or to be heeded; no command and no description of a feature."""
@@ -35,6 +37,9 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     column: int | None = None
     heads = False
     keys = key_columns(text, lines)
+    areas = {line.start: _area(text, line) for line in lines}
+    found += [Prose([area], []) for area in areas.values() if area is not None]
+    lines = [line._replace(elements=()) if areas[line.start] else line for line in lines]
     for block in _blocks(text, lines, keys):
         if is_of_key(text, block, keys) or (
             column is not None and _is_remark(text, block, column, heads=heads)
@@ -47,6 +52,30 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
             columns = [_lead(line) for line in commands]
             column = min([one for one in (column, *columns) if one is not None], default=None)
     return kept, found
+
+
+_BETWEEN_MARKS = re.compile(
+    r"[ \t]*(?P<mark>\*{1,3}|={1,3}|~{1,3}|-{2,3}|#{1,3}) ?"
+    r"(?P<name>[A-Z][A-Za-z' ,.&-]{2,60}?) ?(?P=mark)[ \t]*"
+)
+_CLASS = re.compile(r"[A-Z][A-Za-z-]{2,20}(?: [a-z-]{2,20})?s?")
+"""`** Light-buoys **`: what stands below it may be told by that class."""
+_SAYS_MORE = re.compile(
+    r"\b(?:charts?|sheets?|plans?|panels?|insets?|only|not|temporary|preliminary|proposed|if|until"
+    r"|notices?|cancelled|information|examples?)\b",
+    re.IGNORECASE,
+)
+
+
+def _area(text: str, line: Line) -> Piece | None:
+    """The name of a part of the sheet on a line between marks: `** Tarn Channel **`."""
+    told = None if line.is_blank else _BETWEEN_MARKS.fullmatch(text, line.start, line.end)
+    if told is None or not line.has_only("words", "bar"):
+        return None
+    name = told["name"]
+    is_class = _CLASS.fullmatch(name) is not None and has_kind(name)
+    is_more = is_class or _SAYS_MORE.search(name) or canonical_verb(name) is not None
+    return None if is_more else told.span("name")
 
 
 def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[list[Line]]:

@@ -45,6 +45,9 @@ _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
 )
 _SHORT_CELL = 14
+_LETTER = 4000
+"""Characters within which a letter names again the notice of its subject."""
+_SUBJECT = re.compile(r"[ \t>]{0,8}(?:subject|re|fwd?) ?: ", re.IGNORECASE)
 _WORDS_OF_ADDRESS = 4
 _SERIES_WORDS = ("warning", "navarea", "navtex", "navwarn")
 
@@ -68,6 +71,11 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if index is None:
         return _warning_without_year(text, line)
     if _goes_on(text, line, elements[index]) or is_source(text, line):
+        return None
+    number = text[elements[index].start : elements[index].end]
+    is_subject = _SUBJECT.match(text, line.start, line.end) is not None
+    if is_subject and number in text[line.end : line.end + _LETTER]:
+        # The subject of a letter names the notice that the letter then holds.
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
     is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap

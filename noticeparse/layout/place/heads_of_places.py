@@ -50,6 +50,25 @@ def head_of(text: str, line: Line, counts: Sequence[int]) -> list[Element] | Non
     return found if any(e.kind in ("point", "half", "reference") for e in found) else None
 
 
+def named_head(text: str, line: Line, below: Line | None = None) -> list[Element] | None:
+    """The label and place of a counted line that names its place, above commands without one.
+
+    `1. Head of the pier, P` and further in below it `- delete light, F.G`: the name tells where,
+    and not what is done there.
+    """
+    kinds = [one.kind for one in line.elements]
+    if kinds != ["label", "words", "point"] or below is None or below.is_blank:
+        return None
+    label, words, place = line.elements
+    is_named = text[words.start : words.end].rstrip().endswith((",", ":", " in", " at"))
+    told = [one for one in below.elements if one.kind not in ("bar", "label")]
+    commands = bool(told) and told[0].kind == "verb" and not below.has(*PLACES)
+    if not (is_named and str(label.value).isdigit() and commands):
+        return None
+    is_within = below.indent(text) > line.indent(text)
+    return [label, words._replace(kind="bar"), place] if is_within else None
+
+
 def count_before(text: str, line: Line, counts: Sequence[int]) -> int | None:
     """The number before the place of a line, where it is one that is awaited."""
     first, *rest = line.elements
