@@ -200,10 +200,12 @@ class Assembly:
 
     def take_heading(self) -> str | None:
         """The verb of the last line where it heads a table: `Insert the following marks:`."""
-        verb = heading_verb(self.text, self.body[-1]) if self.body else None
+        told = [at for at, line in enumerate(self.body) if not line.is_blank][-1:]
+        verb = heading_verb(self.text, self.body[told[0]]) if told else None
         if verb is None:
             return None
-        line = self.body.pop()
+        line = self.body[told[0]]
+        del self.body[told[0] :]
         self.end_body()
         if line.has("words") and verb.kind == "verb":
             self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
@@ -280,9 +282,7 @@ class Assembly:
             if items:
                 self.section().items += items
             return
-        charts = [
-            ChartDraft(list(chart.head), chart.number, panel=chart.panel) for chart in self.charts
-        ]
+        charts = [ChartDraft(list(one.head), one.number, panel=one.panel) for one in self.charts]
         share_numbers(items)
         for item in items:
             if item.number is not None:
