@@ -128,6 +128,7 @@ def is_details_line(text: str, line: Line) -> bool:
 
 
 _PANELS = frozenset({"PANEL", "MAIN_PANEL"})
+_OF_PANEL = _PANELS | {"SCALE"}
 
 
 def names_panel(words: str) -> bool:
@@ -144,7 +145,7 @@ def is_panel_line(text: str, line: Line) -> bool:
     if not solid or solid[0].kind not in _PANELS:
         return False
     # `Main chart and plan A`
-    others = [part for part in solid[1:] if part.kind not in _PANELS]
+    others = [part for part in solid[1:] if part.kind not in _OF_PANEL]
     return len(others) <= _WORDS_OF_PANEL and all(
         part.kind == "OTHER_WORDS" and part.text[0].isupper() for part in others
     )
