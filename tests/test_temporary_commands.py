@@ -48,3 +48,12 @@ def test_what_happens_at_sea_stays_prose(sentence: str) -> None:
     (notice,) = bulletin.notices
     assert [section.actions for section in notice.charts] == [[]]
     assert "sentence-unread" not in codes(bulletin)
+
+
+@pytest.mark.parametrize("heading", ["Withdrawn for the winter", "Withdrawn for the season:"])
+def test_participle_for_a_time_heads_what_stands_below(heading: str) -> None:
+    body = f"{heading}\n  1) wreck   {P}\n"
+    (notice,) = parse(HEAD + body).notices
+    assert [one.verb for chart in notice.charts for one in chart.actions] == ["delete"]
+    permanent = parse(f"344/2026 - Hale Ness\nChart: 615\n{body}")
+    assert "item-temporary" in codes(permanent)

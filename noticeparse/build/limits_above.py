@@ -41,6 +41,10 @@ _TEMPORARY = re.compile(
     r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?))?",
     re.IGNORECASE,
 )
+_FOR_A_TIME = re.compile(
+    r" (?:for|during) (?:the )?(?:coming |ice )?(?:winter|summer|season|time being|works?)$",
+    re.IGNORECASE,
+)
 _BLANK = re.compile(r"\s*")
 _MARK = re.compile(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])")
 _MORSE = re.compile(r"(?:racon|\bmo|morse(?: code)?|letter)\W*$", re.IGNORECASE)
@@ -95,7 +99,7 @@ def _code(said: str) -> str | None:
     if said.endswith(".") or (said.endswith(",") and not is_bracketed):
         return None
     words = said.strip("()[]:- ")
-    if _TEMPORARY.fullmatch(words):
+    if _TEMPORARY.fullmatch(words) or _FOR_A_TIME.search(words):
         return "item-temporary"
     if _DATED.match(words):
         return "verb-dated"

@@ -25,6 +25,25 @@ def joins_commands(text: str, before_end: int, end: int) -> bool:
     return before.endswith(",") and leads_feature(text[end : end + 80].lstrip(" \n"))
 
 
+_FOR_A_TIME = re.compile(
+    r"(?P<told>[A-Z][a-z]+(?: [a-z]+)?),? (?:temporarily|(?:for|during) (?:the )?(?:coming |ice )?"
+    r"(?:winter|summer|season|time being|works?|duration of (?:the )?[a-z ]{3,20}))[ :.]*"
+)
+"""`Withdrawn for the winter`"""
+
+
+def told_heading(text: str, elements: Sequence[Element]) -> Element | None:
+    """The participle that heads a list on a line of its own, as its verb."""
+    if is_told_heading(text, elements):
+        return Element("verb", elements[0].start, elements[-1].end, True)
+    if not elements or any(one.kind not in ("verb", "words", "passive") for one in elements):
+        return None
+    start, end = elements[0].start, elements[-1].end
+    told = _FOR_A_TIME.fullmatch(text, start, min(end, start + _LONGEST_HEADING))
+    verb = canonical_verb(told["told"]) if told is not None and told.end() == end else None
+    return Element("verb", start, end, True, verb) if verb is not None else None
+
+
 def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line heads a list by a participle: `The following are to be inserted:`.
 

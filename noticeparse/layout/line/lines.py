@@ -22,13 +22,13 @@ from noticeparse.layout.line.joints import (
     is_lettered_chart,
     is_note,
     is_number,
-    is_told_heading,
     joins_commands,
     leads_on,
     leads_to_place,
     runs_on,
     speaks_of_sheets,
     tells_of_all_charts,
+    told_heading,
     verb_of_key,
 )
 from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place_above
@@ -97,9 +97,9 @@ class _LineReader:
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
         lead = int(len(elements) > 1 and elements[0].kind == "label")
-        if is_told_heading(self._text, elements[lead:]):
+        if (heading := told_heading(self._text, elements[lead:])) is not None:
             # `The following are to be inserted:` commands what stands below it.
-            elements = [Element("verb", elements[lead].start, elements[-1].end, True)]
+            elements = [heading]
         elif [e.kind for e in elements] == ["charts_only"] and self._text[
             elements[0].start
         ] not in "([":
