@@ -93,8 +93,8 @@ def limits_beside(
             # Heads and feet of pages stand in the text, and are no words of it.
             is_aside = is_footnote(context.text, *piece) or not context.written(*piece)
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
-            above = sentences[at - 1][0] if at else piece[0]
-            is_aside |= at > 0 and "CANCELS" in head_kinds(context.text[above : piece[1]])
+            above = sentences[at - 1] if at else piece
+            is_aside |= _ends_another(context.text, above, piece)
             if is_aside or _overlaps(piece, taken):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
@@ -107,6 +107,12 @@ def limits_beside(
             elif place[1] and _may_lead(words) and not _overlaps(piece, refused):
                 below = _hit(context, gap, piece, actions, "below")
                 yield from ((fault, below) for fault in lead_faults(context.text, piece))
+
+
+def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
+    """Whether a sentence, with the one above it, tells the end of the notice named there."""
+    is_told = "CANCELS" in head_kinds(text[above[0] : piece[1]])
+    return is_told and "CANCELS" not in head_kinds(text[slice(*above)])
 
 
 def _overlaps(piece: Piece, others: Sequence[Piece]) -> bool:

@@ -40,8 +40,14 @@ def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], lis
     listed = [one for one in _lists(text, lines) if one.is_titled or not one.is_counted]
     listed = [one for one in listed if not one.is_counted or _stands_apart(text, lines, one.rows)]
     codes = {str(place.label) for one in listed for place in one.places if not one.is_counted}
+    # Below `farm, bounded by:` the places are those of the farm, and keep their letters there.
+    led = {row for one in listed if one.is_led for row in one.rows}
+    listed = [one for one in listed if not one.is_led]
     rows = {row for one in listed for row in one.rows}
     others = [line for line in lines if line.row not in rows]
+    if led and not listed:
+        told = [line if line.row in led else with_references(text, line, codes) for line in lines]
+        return (told if told != list(lines) else list(given)), []
     if sum(len(one.places) for one in listed) < _FEWEST:
         return list(given), []
     named = [with_references(text, line, codes) for line in others] if codes else others
@@ -77,6 +83,8 @@ class _List(NamedTuple):
     rows: list[int]
     item: Item
     is_titled: bool
+    is_led: bool = False
+    """Whether words for a line or an area stand above it, and lead to its places."""
 
     @property
     def places(self) -> list[Place]:
@@ -93,7 +101,9 @@ def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
     goes_on = False
     above: Line | None = None
     """The line above, where it is a title alone: `Positions:`."""
+    before: Line | None = None
     for line in lines:
+        leading, before = before, line
         last = found[-1].places[-1].label if goes_on else None
         lettered = None if line.is_blank else lettered_row(text, line, last)
         if lettered is None:
@@ -104,7 +114,8 @@ def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
         counted = all(place.label is not None and place.label.isdigit() for place in places)
         if not goes_on or title:
             item = Item(words=title, groups=[Group()], is_list_of_places=True)
-            found.append(_List([], item, bool(title) or above is not None))
+            is_led = leading is not None and not title and _leads_on(text, leading)
+            found.append(_List([], item, bool(title) or above is not None, is_led))
             if above is not None and counted:
                 found[-1].rows.append(above.row)
                 item.pieces += [(e.start, e.end) for e in above.elements]
@@ -114,6 +125,16 @@ def _lists(text: str, lines: Sequence[Line]) -> list[_List]:
         found[-1].item.pieces += [(e.start, e.end) for e in line.elements]
         goes_on = True
     return found
+
+
+_LEADS = re.compile(r"\b(?:joining|bounded by|connecting|within|between|through|limits)\s?:?\s*$")
+
+
+def _leads_on(text: str, line: Line) -> bool:
+    """Whether a line ends with words that lead to the places of a thing: `farm, bounded by:`."""
+    if line.is_blank or line.has("point", "half"):
+        return False
+    return _LEADS.search(text[line.start : line.end].lower()) is not None
 
 
 def _is_title(text: str, line: Line) -> bool:
