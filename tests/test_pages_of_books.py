@@ -28,3 +28,17 @@ def test_an_entry_of_a_book_commands_nothing(entry: str) -> None:
 def test_items_beside_it_keep_their_own(entry: str) -> None:
     bulletin = parse(f"{HEAD}Insert wreck {Q}\n\n{entry}\nInsert rock {Q}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_Q]), ("insert", "rock", [AT_Q])]
+
+
+CODED = [
+    f"Sailing Directions NP 55, page 123: delete line 12, insert: Wreck {P}",
+    f"ENC TV4CORV1: insert rock {P}",
+    f"ENC cell TV4CORV1: delete wreck {P}",
+]
+
+
+@pytest.mark.parametrize("entry", CODED)
+def test_a_book_or_cell_told_by_its_code_is_no_chart(entry: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {Q}\n{entry}\nInsert rock {Q}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_Q]), ("insert", "rock", [AT_Q])]
+    assert entry in [one.text for one in bulletin.notices[0].remarks]

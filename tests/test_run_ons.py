@@ -75,13 +75,16 @@ def test_names_of_places_below_a_class_are_no_things(words: tuple[str, str, str]
     assert errors(bulletin) == {"feature-kinds-several"}
 
 
-@pytest.mark.parametrize(
-    "heading", ["Insert beacons at", "Delete depths over:", "Insert legends:"]
-)
+@pytest.mark.parametrize("heading", ["Insert beacons at", "Delete depths over:"])
 def test_only_the_first_below_a_relation_is_sure(heading: str) -> None:
     bulletin = parse(f"{HEAD}{heading}\n  Works   {P}\n  Wreck   {Q}\n")
     assert AT_Q not in [place for _, _, places in told(bulletin) for place in places]
     assert "feature-kinds-several" in errors(bulletin)
+
+
+def test_each_below_legends_is_one() -> None:
+    bulletin = parse(f"{HEAD}Insert legends:\n  Works   {P}\n  Wreck   {Q}\n")
+    assert told(bulletin) == [("insert", "legend", [AT_P]), ("insert", "legend", [AT_Q])]
 
 
 def test_a_light_on_a_rock_is_no_rock() -> None:

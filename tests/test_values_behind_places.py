@@ -133,3 +133,22 @@ def test_a_depth_that_says_so_is_a_thing_of_its_own() -> None:
         ("insert", "rock", [AT_P, AT_Q]),
         ("insert", "sounding", [AT_R]),
     ]
+
+
+@pytest.mark.parametrize("names", [("No 1", "No 2"), ('"Brack"', '"Corv"')])
+def test_a_light_behind_its_place_ends_the_row(names: tuple[str, str]) -> None:
+    rows = f"{names[0]}, {P}, Fl.G.3s\n{names[1]}, {Q}, Fl.R.3s"
+    told_of = read(f"Insert light-buoys:\n{rows}")
+    assert [(name, light) for _, name, _, light in told_of] == [
+        (names[0].strip('"'), "Fl.G.3s"),
+        (names[1].strip('"'), "Fl.R.3s"),
+    ]
+
+
+def test_a_light_before_its_place_stays_with_it() -> None:
+    rows = f"No 1, Fl.G.3s {P}\nNo 2, Fl.R.3s {Q}"
+    told_of = read(f"Insert light-buoys:\n{rows}")
+    assert [(name, light) for _, name, _, light in told_of] == [
+        ("No 1", "Fl.G.3s"),
+        ("No 2", "Fl.R.3s"),
+    ]

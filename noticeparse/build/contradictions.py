@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from math import atan2, degrees
 
 from noticeparse.build.extents import over, own_words, quoting, within
+from noticeparse.build.owners import owner
 from noticeparse.build.second_things import second_thing, thing_on_next_line
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -119,12 +120,14 @@ def contradictions(
         yield over(context, item, "feature-kinds-several")
     if verb in ("insert", "delete"):
         other = _second_feature(text, verb) or _several(text, geometry)
-        other = other or second_thing(text, feature)
+        other = other or second_thing(text, feature) or owner(text, feature)
         if other is not None:
             yield within(context, "feature-kinds-several", words, other)
         elif (below := thing_on_next_line(context.text, own_words(item))) is not None:
             yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
+    elif verb == "move" and (other := owner(text, feature)) is not None:
+        yield within(context, "feature-kinds-several", words, other)
     if feature.name is not None and _A_DATE.match(feature.name):
         at = text.find(feature.name)
         if at >= 0:

@@ -16,6 +16,7 @@ from noticeparse.build.pointers import Pointed, pointed
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.layout.body.pages_of_books import is_entry
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.sentence.lead_words import hangs, lead_faults
@@ -90,8 +91,7 @@ def limits_beside(
             words = context.text[slice(*piece)]
             if hit := _of_untouched_chart(words, actions):
                 yield quoting(context, "verb-limited-beside", piece), hit
-            # Heads and feet of pages stand in the text, and are no words of it.
-            is_aside = is_footnote(context.text, *piece) or not context.written(*piece)
+            is_aside = _is_aside(context, piece)
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
             is_aside |= _ends_another(context.text, above, piece)
@@ -113,6 +113,16 @@ def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
     """Whether a sentence, with the one above it, tells the end of the notice named there."""
     is_told = "CANCELS" in head_kinds(text[above[0] : piece[1]])
     return is_told and "CANCELS" not in head_kinds(text[slice(*above)])
+
+
+def _is_aside(context: Context, piece: Piece) -> bool:
+    """Whether words are a footnote, or a change of a book that commands for itself.
+
+    Heads and feet of pages stand in the text, too, and are no words of it.
+    """
+    if is_footnote(context.text, *piece) or not context.written(*piece):
+        return True
+    return is_entry(context.text[slice(*piece)])
 
 
 def _overlaps(piece: Piece, others: Sequence[Piece]) -> bool:

@@ -18,6 +18,7 @@ from noticeparse.layout.item.class_headings import give_classes, with_class_head
 from noticeparse.layout.item.classes_below import with_classes_below
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
+from noticeparse.layout.item.parts_of_lists import give_parts
 from noticeparse.layout.item.signs import set_new_places
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
@@ -90,6 +91,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     give_classes(text, found.items, headings)
+    give_parts(text, found.items)
     give_turns(text, found.items, turns)
     prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [one.line for one in headings])

@@ -13,11 +13,18 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.item.parts_of_lists import (
+    are_parts,
+    are_wordings,
+    says_what_it_is,
+    style_of,
+)
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.readers.features import has_kind, read_feature
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.vocabulary import kinds
 
 _LONGEST = 60
 _CLASSES = frozenset(
@@ -122,6 +129,7 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
         return
     pieces = [one.things for one in headings]
     classes = [one.things for one in headings if one.verb is not None]
+    styles: dict[Piece, str] = {}
     for item in items:
         item.pieces = [piece for piece in item.pieces if piece not in pieces]
         start = min((piece[0] for piece in item.pieces), default=0)
@@ -129,15 +137,25 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
         words = " ".join(text[a:b] for a, b in item.words)
         if above is None or above in item.words or item.verb_piece is not None or not words:
             continue
-        if has_kind(text[slice(*above)]) and not _names_kind(words):
+        things = text[slice(*above)]
+        is_wording = are_wordings(things) and not says_what_it_is(words)
+        is_alike = is_wording and styles.setdefault(above, style_of(words)) == style_of(words)
+        if is_alike or (has_kind(things) and not _names_kind(words)):
             item.words.insert(0, above)
-        elif (_is_light(text[slice(*above)]) and _is_lit(words)) or _is_other(
-            text[slice(*above)], words
-        ):
+        elif is_wording or _is_of_other(things, words):
             # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
             start, end = item.words[0][0], item.words[-1][1]
             written = {"written": " ".join(words.split())}
             item.faults.append(Fault("feature-kinds-several", start, end, written))
+
+
+def _is_of_other(things: str, words: str) -> bool:
+    """Whether words name what carries a thing of the class, or another thing than one of it."""
+    if are_parts(things) and not says_what_it_is(words):
+        return read_feature(words).feature.kind != read_feature(things).feature.kind
+    return (_is_light(things) and (_is_lit(words) or _is_unlit_mark(words))) or _is_other(
+        things, words
+    )
 
 
 def _is_light(things: str) -> bool:
@@ -161,6 +179,14 @@ def _is_lit(words: str) -> bool:
     """Whether words name a thing that is no light, and give it the character of one."""
     feature = read_feature(words).feature
     return feature.light is not None and "light" not in feature.kind
+
+
+def _is_unlit_mark(words: str) -> bool:
+    """Whether words name a mark that has no light, of which the light alone may be meant."""
+    feature = read_feature(words).feature
+    known = kinds().get(feature.kind)
+    is_mark = known is not None and bool(known.form)
+    return is_mark and feature.light is None and "LIGHTS" not in feature.s57
 
 
 def _names_kind(words: str) -> bool:

@@ -16,6 +16,7 @@ from collections.abc import Sequence
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.item.class_headings import ClassHeading
+from noticeparse.layout.item.parts_of_lists import are_wordings, says_what_it_is
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
 
@@ -67,7 +68,9 @@ def _told(text: str, line: Line, things: Piece) -> Line:
         return line
     words = text[line.elements[first].start : line.elements[first].end]
     is_depth = _ITS_DEPTH.match(words) and _HAS_DEPTH.match(text[slice(*things)])
-    if (has_kind(words) and not is_depth) or not any(map(str.isalnum, words)):
+    is_wording = are_wordings(text[slice(*things)]) and not says_what_it_is(words)
+    is_thing = has_kind(words) and not (is_depth or is_wording)
+    if is_thing or not any(map(str.isalnum, words)):
         return line
     named = Element("words", *things, gap=True)
     return line._replace(elements=(*line.elements[:first], named, *line.elements[first:]))

@@ -1,4 +1,4 @@
-"""What stands behind a semicolon: another clause, or the beginning of another thing."""
+"""What stands behind a semicolon or a line end: another clause, or the next thing of a list."""
 
 from __future__ import annotations
 
@@ -6,13 +6,15 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import takewhile
 
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import PLACES, opens_a_line
 from noticeparse.layout.line.elements import Element, Line, words_of
-from noticeparse.readers.features import read_feature
+from noticeparse.readers.features import read_feature, value_property
 from noticeparse.readers.places import is_connector, split_phrase
 
 _FAR = 8
 """Lines on which a clause may give its places."""
+_LIGHTS = frozenset(("light", "light_words", "sectors"))
+_NAMES = frozenset(("numbered", "quoted", "proper", "code"))
 
 
 def elements_behind(lines: Sequence[Line], element: Element) -> list[Element]:
@@ -54,3 +56,14 @@ def is_cut_behind_stop(text: str, first: Element, before: str, below: str) -> bo
         return False
     whole, rest = (read_feature(words).feature.kind for words in (f"{before} {below}", below))
     return whole not in (rest, "unknown")
+
+
+def opens_named_row(text: str, first: Element, before: str, below: str) -> bool:
+    """Whether a light behind a place ends its row, and the next begins with a name.
+
+    `No 1, P, Fl.G.3s` and below it `No 2, Q, Fl.R.3s`: each light is that of its own row.
+    """
+    if opens_a_line(text, first.start):
+        return False
+    lit, named = value_property(before.strip(" ,;")), value_property(below.strip(" ,;"))
+    return bool(lit) and lit <= _LIGHTS and bool(named) and named <= _NAMES

@@ -12,7 +12,7 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
-from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop
+from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_named_row
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import (
     bracket_behind,
@@ -30,8 +30,6 @@ from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_DESCRIPTION = 2000
 """Characters; words that run on for longer describe no feature."""
-
-
 _READS = ("read", "substitute")
 _TOLD = ("ed", "wn", "deld", "estabd")
 """How a participle ends, also one of a telegram."""
@@ -269,7 +267,8 @@ class FeatureFirst(Cutter):
             if item is not None and item.has_place and not leads_feature(before):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
-                if self._leads_item(words) and not goes_on:
+                is_row = opens_named_row(self.text, self.pending[0], before, words)
+                if (self._leads_item(words) and not goes_on) or is_row:
                     self.give_tail()
                 return
             if self._may_end(before) and leads_feature(words):
