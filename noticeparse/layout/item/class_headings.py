@@ -15,7 +15,7 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PLACES, lead_index, tells
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
 
@@ -39,6 +39,9 @@ _COMMANDED = re.compile(
     r"[ :-]{1,4}(?P<things>[A-Za-z][A-Za-z,/& -]{2,50}?)[ .:]{0,3}$",
     re.IGNORECASE,
 )
+_ITS_DEPTH = re.compile(r"(?:(?:least )?depth|drying height)\b", re.IGNORECASE)
+_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
+_DEPTHS = frozenset(("depth", "measure", "number", "quality", "status", "reported"))
 
 
 class ClassHeading(NamedTuple):
@@ -129,7 +132,8 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
         words = " ".join(text[a:b] for a, b in item.words)
         if above is None or above in item.words or item.verb_piece is not None or not words:
             continue
-        if has_kind(text[slice(*above)]) and not _names_kind(words):
+        is_depth = is_its_depth(text[slice(*above)], words)
+        if has_kind(text[slice(*above)]) and (is_depth or not _names_kind(words)):
             item.words.insert(0, above)
         elif (_is_light(text[slice(*above)]) and _is_lit(words)) or _is_other(
             text[slice(*above)], words
@@ -138,6 +142,15 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
             start, end = item.words[0][0], item.words[-1][1]
             written = {"written": " ".join(words.split())}
             item.faults.append(Fault("feature-kinds-several", start, end, written))
+
+
+def is_its_depth(things: str, words: str) -> bool:
+    """Whether words are the depth of such a thing, and none of its own: `wrecks`, `depth 3m`."""
+    return (
+        _ITS_DEPTH.match(words) is not None
+        and _HAS_DEPTH.match(things) is not None
+        and value_property(words.strip(" ,;.")) <= _DEPTHS
+    )
 
 
 def _is_light(things: str) -> bool:

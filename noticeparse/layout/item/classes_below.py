@@ -15,13 +15,11 @@ from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.item.class_headings import ClassHeading
+from noticeparse.layout.item.class_headings import ClassHeading, is_its_depth
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
 
 _CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
-_ITS_DEPTH = re.compile(r"(?:least )?depth\b", re.IGNORECASE)
-_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
 
 
 def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
@@ -66,8 +64,8 @@ def _told(text: str, line: Line, things: Piece) -> Line:
     if first is None or line.has("verb", "passive") or not line.has(*PLACES):
         return line
     words = text[line.elements[first].start : line.elements[first].end]
-    is_depth = _ITS_DEPTH.match(words) and _HAS_DEPTH.match(text[slice(*things)])
-    if (has_kind(words) and not is_depth) or not any(map(str.isalnum, words)):
+    is_other = has_kind(words) and not is_its_depth(text[slice(*things)], words)
+    if is_other or not any(map(str.isalnum, words)):
         return line
     named = Element("words", *things, gap=True)
     return line._replace(elements=(*line.elements[:first], named, *line.elements[first:]))
