@@ -17,6 +17,7 @@ from noticeparse.build.said_behind import said_behind
 from noticeparse.build.second_changes import second_changes
 from noticeparse.build.things_behind import things_behind
 from noticeparse.build.unbounded import unbounded
+from noticeparse.build.values_in_turn import values_in_turn
 from noticeparse.build.words_of_change import words_of_change
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -58,6 +59,7 @@ def against(
         *counted_places(context, item, geometry),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
+        *values_in_turn(context, words, geometry),
     ]
     found += limits_within(context, item, words, feature, found)
     further = (

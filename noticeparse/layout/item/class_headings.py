@@ -21,7 +21,7 @@ from noticeparse.layout.item.parts_of_lists import (
 )
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.vocabulary import kinds
@@ -46,6 +46,9 @@ _COMMANDED = re.compile(
     r"[ :-]{1,4}(?P<things>[A-Za-z][A-Za-z,/& -]{2,50}?)[ .:]{0,3}$",
     re.IGNORECASE,
 )
+_ITS_DEPTH = re.compile(r"(?:(?:least )?depth|drying height)\b", re.IGNORECASE)
+_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
+_DEPTHS = frozenset(("depth", "measure", "number", "quality", "status", "reported"))
 
 
 class ClassHeading(NamedTuple):
@@ -140,7 +143,8 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
         things = text[slice(*above)]
         is_wording = are_wordings(things) and not says_what_it_is(words)
         is_alike = is_wording and styles.setdefault(above, style_of(words)) == style_of(words)
-        if is_alike or (has_kind(things) and not _names_kind(words)):
+        is_depth = is_its_depth(things, words)
+        if is_alike or (has_kind(things) and (is_depth or not _names_kind(words))):
             item.words.insert(0, above)
         elif is_wording or _is_of_other(things, words):
             # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
@@ -155,6 +159,15 @@ def _is_of_other(things: str, words: str) -> bool:
         return read_feature(words).feature.kind != read_feature(things).feature.kind
     return (_is_light(things) and (_is_lit(words) or _is_unlit_mark(words))) or _is_other(
         things, words
+    )
+
+
+def is_its_depth(things: str, words: str) -> bool:
+    """Whether words are the depth of such a thing, and none of its own: `wrecks`, `depth 3m`."""
+    return (
+        _ITS_DEPTH.match(words) is not None
+        and _HAS_DEPTH.match(things) is not None
+        and value_property(words.strip(" ,;.")) <= _DEPTHS
     )
 
 

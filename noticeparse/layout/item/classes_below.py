@@ -15,14 +15,12 @@ from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.item.class_headings import ClassHeading
+from noticeparse.layout.item.class_headings import ClassHeading, is_its_depth
 from noticeparse.layout.item.parts_of_lists import are_wordings, says_what_it_is
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
 
 _CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
-_ITS_DEPTH = re.compile(r"(?:least )?depth\b", re.IGNORECASE)
-_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
 
 
 def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
@@ -67,7 +65,7 @@ def _told(text: str, line: Line, things: Piece) -> Line:
     if first is None or line.has("verb", "passive") or not line.has(*PLACES):
         return line
     words = text[line.elements[first].start : line.elements[first].end]
-    is_depth = _ITS_DEPTH.match(words) and _HAS_DEPTH.match(text[slice(*things)])
+    is_depth = is_its_depth(text[slice(*things)], words)
     is_wording = are_wordings(text[slice(*things)]) and not says_what_it_is(words)
     is_thing = has_kind(words) and not (is_depth or is_wording)
     if is_thing or not any(map(str.isalnum, words)):

@@ -21,6 +21,7 @@ from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.item.feature_first import FeatureFirst
 from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
+from noticeparse.layout.item.named_values import settle_named_values
 from noticeparse.layout.item.new_as_verb import with_new_as_verb
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.position_first import PositionFirst
@@ -60,6 +61,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, with_verb_columns(text, lines))
     body = _cut(text, lines)
+    settle_named_values(text, body.items)
     settle_values_behind(text, body.items)
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)

@@ -28,6 +28,7 @@ _GROUPS = {
 }
 _BRACKET = re.compile(r"^\([^()]{1,40}\)[ ,]*")
 _SOUNDINGS = re.compile(r"(?:depths|soundings)\b", re.IGNORECASE)
+_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 _SAYS_NOTHING = frozenset(("plain", "other"))
 
 
@@ -170,6 +171,16 @@ def _name_again(
             item.words.insert(0, things.extent((0, head.end)))
         elif values == {"depth"} and item.tail and (noun := _SOUNDINGS.match(things.text)):
             item.words.insert(0, things.extent(noun.span()))
+        elif values == {"depth"} and _lies_on_the_bottom(things.text, words):
+            # `wreck, 12m, P; 9m, Q`: one more wreck, or a depth?
+            _hold(text, [item])
+
+
+def _lies_on_the_bottom(things: str, words: str) -> bool:
+    """Whether a bare figure stands below a danger with a depth of its own."""
+    own = {_GROUPS.get(role) for role in value_property(things)}
+    is_danger = not _DANGERS.isdisjoint(read_feature(things).feature.s57)
+    return is_danger and "depth" in own and not leads_feature(words)
 
 
 def _are_many(text: str, heading: Sequence[Piece]) -> bool:
