@@ -29,6 +29,7 @@ from noticeparse.readers.feature_values import (
 )
 from noticeparse.readers.legends import collapsed, read_legend
 from noticeparse.readers.light_context import in_context
+from noticeparse.readers.mark_words import unread_mark_words
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
 from noticeparse.readers.things_in_front import things_in_front
@@ -163,6 +164,7 @@ class _Reading:
         shape = Shape(None, None, {})
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)
+        self.faults += unread_mark_words(text, shape, body) if form else ()
         self.faults += leftovers(text, self.told, kind, has_depth=self.has_depth(amounts))
         self.faults += clashes(text, self.told, kind)
         self.faults += things_in_front(text, self.told)
