@@ -15,6 +15,12 @@ PERIODS = [
     # The turn of a year between the two.
     ("from 28 December to 3 January 2027", "2026-12-28", "2027-01-03"),
     ("from 28 December 2026 to 3 January", "2026-12-28", "2027-01-03"),
+    # With hours, whose time is not told; behind titles; as a line of its own.
+    ("Valid from 0800 on 3 June 2026 until 1800 on 7 June 2026.", "2026-06-03", "2026-06-07"),
+    ("from 0800 hours on 3 June until 18:00 hrs on 7 June 2026", "2026-06-03", "2026-06-07"),
+    ("Start date: 12 May 2026. End date: 3 June 2026.", "2026-05-12", "2026-06-03"),
+    ("From: 12 May 2026\nTo: 3 June 2026", "2026-05-12", "2026-06-03"),
+    ("Quill Sound\n3-7 June 2026", "2026-06-03", "2026-06-07"),
 ]
 
 
@@ -35,6 +41,13 @@ NO_PERIODS = [
     ("until 45 June 2026", "validity-unread"),
     ("from 3/4/26 to 5/6/26", "validity-unread"),
     ("until the end of May 2027", "validity-month-only"),
+    # Figures alone leave day and month in doubt.
+    ("Valid 12.5.2026 - 30.11.2026", "validity-unread"),
+    ("Valid: 12/05/2026 to 30/11/2026", "validity-unread"),
+    ("Validity: 30/06/26.", "validity-unread"),
+    ("12/05 - 03/06/2026", "validity-unread"),
+    # To what day is not said.
+    ("In effect as of 3 June 2026", "validity-unread"),
 ]
 
 
@@ -43,6 +56,25 @@ def test_no_period_without_a_fault(text: str, code: str) -> None:
     clauses = read_clauses(text, 2026)
     assert clauses.valid is None or clauses.valid.from_ is None
     assert [fault.code for fault in clauses.faults] == [code]
+
+
+ENDS = ["Valid until: 3 June 2026 (inclusive)", "Not valid after 3 June 2026.",
+        "No longer valid after 3 June 2026", "Valid to: 3 June 2026"]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", ENDS)
+def test_end_of_validity(text: str) -> None:
+    clauses = read_clauses(text, 2026)
+    assert clauses.valid is not None
+    assert (clauses.valid.from_, clauses.valid.until) == (None, "2026-06-03")
+    assert clauses.faults == []
+
+
+@pytest.mark.parametrize("text", ["the dives of 3-7 June 2026 are over", "in force since May"])
+def test_days_within_a_sentence_are_no_validity(text: str) -> None:
+    clauses = read_clauses(text, 2026)
+    assert clauses.valid is None
+    assert clauses.faults == []
 
 
 def test_date_without_any_year_is_no_validity() -> None:

@@ -61,6 +61,7 @@ class NoticeBuilder:
         self.lost: list[Piece] = []
         self.cancels: list[NoticeRef] = []
         self.valid: Validity | None = None
+        self._valid_by_heading: Validity | None = None
         self._lists = ListsOfPlaces()
         self._taken: set[Piece] = set()
         self._passed_over: dict[Piece, str] = {}
@@ -75,7 +76,8 @@ class NoticeBuilder:
         """The record and its faults."""
         draft = self.draft
         heading = self._heading()
-        self._clauses(draft.clauses)
+        for start, end in draft.clauses:
+            self._take(read_clauses(self.context.text[start:end], self.context.year), start)
         refs, faults = cancelled_in_cells(self.context, draft)
         self.cancels += refs
         faults += rows_in_heading(self.context, draft)
@@ -121,7 +123,7 @@ class NoticeBuilder:
             regions=parts.regions,
             subjects=parts.subjects,
             authority=self._authority(),
-            valid=self.valid,
+            valid=self.valid or self._valid_by_heading,
             cancels=[ref for i, ref in enumerate(self.cancels) if ref not in self.cancels[:i]],
             charts=charts,
             remarks=remarks,
@@ -135,9 +137,10 @@ class NoticeBuilder:
 
     def _heading(self) -> str | None:
         kept: list[str] = []
-        refs, faults = heading_clauses(self.context, self.draft.heading)
-        self.cancels += refs
-        self.located += [Located(fault, [self.path], self.id) for fault in faults]
+        said = heading_clauses(self.context, self.draft.heading)
+        self.cancels += said.cancels
+        self._valid_by_heading = said.valid
+        self.located += [Located(fault, [self.path], self.id) for fault in said.faults]
         for start, end in self.draft.heading:
             end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]
@@ -170,10 +173,6 @@ class NoticeBuilder:
             if kind == "SOURCE":
                 words = words[len(part.strip()) :] if words.startswith(part.strip()) else words
         return words.strip(" .:") or None
-
-    def _clauses(self, pieces: list[Piece]) -> None:
-        for start, end in pieces:
-            self._take(read_clauses(self.context.text[start:end], self.context.year), start)
 
     def _take(self, clauses: Clauses, start: int) -> None:
         self.cancels += clauses.cancels

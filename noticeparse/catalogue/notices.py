@@ -291,7 +291,7 @@ ENTRIES = (
         good="Works from 3 June 2026 to 8 June 2026.",
     ),
     Entry(
-        "validity-unread", "warning", "no day can be told from `{written}`",
+        "validity-unread", "warning", "the time told by `{written}` is not read",
         "a notice taken to be in force too long or too short misleads",
         "read the dates in the original notice", _COMMON,
         bad="Works ‹until 3/4/26›.",

@@ -15,6 +15,7 @@ from lark.exceptions import LarkError
 from noticeparse import grammar
 from noticeparse.faults import Fault
 from noticeparse.readers.phrases import place
+from noticeparse.records.feature import Feature
 
 
 class Part(NamedTuple):
@@ -168,3 +169,19 @@ def _description(part: Part) -> Part:
     if part.property is None or part.old is None or part.new or part.subject is not None:
         return part
     return Part((place(part.property)[0], part.old[1]), is_change=False)
+
+
+def is_end_of(new: Any, old: Any) -> bool:
+    """Whether a new legend has only a bracket or figure, and the old one words before its own."""
+    now, before = str(new), str(old or "")
+    return now[:1] in "(0123456789" and before[:1].isalpha() and before[-1:] == now[-1:]
+
+
+def present(feature: Feature, path: str) -> Any:
+    """The value that the feature already states for a property, None where it states none."""
+    first, _, rest = path.partition(".")
+    value = getattr(feature, first, None)
+    if rest and value is not None:
+        stated = rest != "colours" or value.colour_stated
+        value = getattr(value, rest) if stated else None
+    return value if value != [] else None

@@ -37,12 +37,12 @@ _ON_GROUND = tuple([name] for name in GROUND_CLASSES)
 
 
 def read_value(
-    text: str, property_word: Token | None, *, feature: Feature, chart_unit: ChartUnit | None
+    text: str, property_word: Token | None, feature: Feature, chart_unit: ChartUnit | None
 ) -> Value:
     """The value written; its `value` is None where it cannot be read."""
     again = _LIGHT_AGAIN.match(text) if property_word is None and is_light(feature) else None
     if again is not None:
-        of_light = read_value(text[again.end() :], None, feature=feature, chart_unit=chart_unit)
+        of_light = read_value(text[again.end() :], None, feature, chart_unit)
         faults = tuple(fault.shifted(again.end()) for fault in of_light.faults)
         return of_light._replace(faults=faults)
     kind = property_word.type if property_word is not None else _implied(text, feature)

@@ -20,9 +20,12 @@ from noticeparse.readers.change_parts import (
     Value,
     carried,
     divide_change,
+    is_end_of,
     named_within,
+    present,
     with_old_state,
 )
+from noticeparse.readers.change_units import as_it_stands, shared_unit, takes_unit, written_value
 from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -173,10 +176,15 @@ class _Reading:
         old = self.text[slice(*(clause.old or clause.subject or (0, 0)))]
         kind = clause.property.type if clause.property is not None else ""
         if kind in ("DEPTH_WORD", "LEGEND"):
-            reading = read_feature(f"{words} {old}".strip(), self.chart_unit)
+            told = f"{words} {old}".strip()
+            lent = shared_unit(old, self.text[slice(*(clause.new or (0, 0)))])
+            reading = read_feature(told + lent, self.chart_unit)
             start = place(clause.property)[0] if clause.property is not None else 0
             end = (clause.old or (0, start + len(words)))[1]
             self.faults += [fault._replace(start=start, end=end) for fault in reading.faults]
+            if lent and reading.feature.depth is not None:
+                depth = reading.feature.depth.model_copy(update={"written": old})
+                return reading.feature.model_copy(update={"text": told, "depth": depth})
             return reading.feature
         path = light_value(kind)
         if path is not None or (not kind and clause.new and self.is_light(clause.new)):
@@ -212,22 +220,24 @@ class _Reading:
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
         is_quoted = self.text[slice(*stretch)].lstrip().startswith('"')
-        if new.property == "legend" and not is_quoted and _is_end_of(new.value, old):
+        if new.property == "legend" and not is_quoted and is_end_of(new.value, old):
             # `Under construction (2024), to (2026)`: whether the words stay is not said.
             self.blame("change-value-unread", *stretch, property="legend")
             return []
         changes = [Change(property=new.property, old=old, new=new.value)]
         for name, value in new.more:
-            changes.append(Change(property=name, old=_present(feature, name), new=value))
+            changes.append(Change(property=name, old=present(feature, name), new=value))
         return changes
 
     def value(
         self, clause: Part, feature: Feature, stretch: tuple[int, int], *, is_new: bool
     ) -> Value | None:
         start, end = stretch
-        value = read_value(
-            self.text[start:end], clause.property, feature=feature, chart_unit=self.chart_unit
-        )
+        text, rest = self.text[start:end], (clause.property, feature, self.chart_unit)
+        value = read_value(text, *rest)
+        lent = shared_unit(text, self.beside(clause, feature, is_new=is_new))
+        if lent and takes_unit(value):
+            value = as_it_stands(read_value(text + lent, *rest), text)
         if is_new:
             self.faults += [fault.shifted(start) for fault in value.faults]
             # An error of the value itself says why there is none.
@@ -238,12 +248,20 @@ class _Reading:
                 self.blame("change-value-unread", start, end, property=name)
         return value if value.value is not None else None
 
+    def beside(self, clause: Part, feature: Feature, *, is_new: bool) -> str:
+        """The words of the other value of a change, which may state the unit of both."""
+        if not is_new:
+            return self.text[slice(*(clause.new or (0, 0)))]
+        old = clause.old or clause.subject
+        is_told = old is not None and (old == clause.old or self.is_value(old))
+        return self.text[slice(*old)] if old and is_told else written_value(feature)
+
     def old(self, clause: Part, feature: Feature, new: Value) -> Any:
         stretch = clause.old
         if stretch is None and clause.subject is not None and self.is_value(clause.subject):
             stretch = clause.subject
         stated = self.value(clause, feature, stretch, is_new=False) if stretch else None
-        known = _present(feature, new.property)
+        known = present(feature, new.property)
         # `from "Dredged 7m" to dredged 7.5m`: a wording is no depth.
         if stated is None or stated.property != new.property:
             if stretch is not None:
@@ -273,22 +291,6 @@ class _Reading:
             first = feature.s57[: len(feature.s57) - len(rest)]
             update["s57"] = [*first, "LIGHTS", *rest]
         return feature.model_copy(update=update) if update else feature
-
-
-def _is_end_of(new: Any, old: Any) -> bool:
-    """Whether a new legend has only a bracket or figure, and the old one words before its own."""
-    now, before = str(new), str(old or "")
-    return now[:1] in "(0123456789" and before[:1].isalpha() and before[-1:] == now[-1:]
-
-
-def _present(feature: Feature, path: str) -> Any:
-    """The value that the feature already states for a property, None where it states none."""
-    first, _, rest = path.partition(".")
-    value = getattr(feature, first, None)
-    if rest and value is not None:
-        stated = rest != "colours" or value.colour_stated
-        value = getattr(value, rest) if stated else None
-    return value if value != [] else None
 
 
 def _outer(stretch: Stretch, fault: Fault) -> Fault:

@@ -90,6 +90,10 @@ def _take(found: Clauses, part: _Part, near: int | None) -> None:
         found.charts += [(figure, part.start, part.end) for figure in figures]
     elif kind in _UNREAD:
         _blame(found, _UNREAD[kind], part)
+        if kind == "UNTIL_UNREAD":
+            # `In force as of 3 June 2026`: to what day is not said.
+            days = [_iso(found, word, near) for word in _dates_in(part) if word.kind == "DATE"]
+            found.dates += [day[:10] for day in days if day is not None]
     elif kind == "DAYS":
         found.dates += _days(found, part, near)
     elif kind in ("PERIOD", "PERIOD_CHANGED", "UNTIL", "CANCEL_MESSAGE", "DATE"):

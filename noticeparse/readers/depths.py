@@ -154,6 +154,12 @@ def _depth(text: str, statement: Statement, chart_unit: ChartUnit | None) -> Dep
             reader.blame("depth-unread")
         return DepthReading(None, None, tuple(reader.faults))
     if kind == "drying":
+        amount = statement.amount
+        is_bare = amount is not None and amount.unit is None and amount.figure.type == "WHOLE"
+        if is_bare and chart_unit in ("fm", "fm_ft"):
+            # On a chart in fathoms the heights of what dries are in feet, by custom alone.
+            reader.blame("clearance-unit-unclear")
+            return DepthReading(None, None, tuple(reader.faults))
         if value > _HIGHEST_DRYING_M:
             reader.blame("depth-drying-high")
         value = -value

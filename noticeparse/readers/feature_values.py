@@ -12,12 +12,12 @@ from typing import NamedTuple, cast
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.dates import is_of_date
 from noticeparse.readers.depths import read_depth, read_height
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.light_context import is_denied, letter_ahead
 from noticeparse.readers.lights import LightReading, read_aids, read_light
-from noticeparse.readers.measures import OBJECTS, is_of_light, meaning_of
+from noticeparse.readers.measures import OBJECTS, is_no_height, meaning_of
+from noticeparse.readers.names_of_others import is_no_name
 from noticeparse.readers.one_depth import Stated, one_depth
 from noticeparse.readers.words import Item, is_lone_figure, is_only_figure
 from noticeparse.records.depth import Clearance, Depth
@@ -160,7 +160,7 @@ def read_amounts(
             if amounts.clearance is not None and reading.clearance is not None:
                 faults.append(_fault("feature-clearances-several", item))
             amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
-        elif item.role == "measure" and s57 in _HEIGHT_CLASSES and is_of_light(text, item):
+        elif item.role == "measure" and s57 in _HEIGHT_CLASSES and is_no_height(text, item):
             faults.append(_fault("feature-figure-unread", item))
         elif item.role == "height" or (item.role == "measure" and s57 in _HEIGHT_CLASSES):
             height = read_height(item.text, chart_unit)
@@ -225,9 +225,11 @@ def read_name(
     """The name or number, its parts in text order, and where the parts start."""
     parts: list[str] = []
     used: list[int] = []
-    last_end = head_end
+    last_end, passed = head_end, 0
     for item in items:
-        if item.role == "proper" and is_of_date(text, item.start, item.end):
+        goes_on = item.role == "proper" and text[passed : item.start] == " "
+        if goes_on or is_no_name(text, item):
+            passed = item.end
             continue
         if item.role == "quoted":
             parts.append(" ".join(item.text.strip('"').split()))
@@ -264,6 +266,8 @@ def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> 
         return True
     known = kinds().get(kind)
     is_mark = known is not None and bool(known.form)
+    if item.text.strip("IVX") == "":
+        return True  # `light-buoy IV`
     return len(item.text) == 1 and item.text.isupper() and not (is_mark and item.text in "RGYBW")
 
 

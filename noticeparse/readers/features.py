@@ -8,7 +8,6 @@ is not judged here.
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
 from typing import Literal, NamedTuple
 
@@ -30,11 +29,13 @@ from noticeparse.readers.feature_values import (
 )
 from noticeparse.readers.legends import collapsed, read_legend
 from noticeparse.readers.light_context import in_context
+from noticeparse.readers.mark_words import unread_mark_words
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
 from noticeparse.readers.things_in_front import things_in_front
 from noticeparse.readers.told import Companion, Told, depth_kind, told_by
 from noticeparse.readers.words import Item
+from noticeparse.readers.written_otherwise import BEFORE_SECTORS, in_known_forms
 from noticeparse.records import feature as records
 from noticeparse.records.feature import Ais, Feature
 from noticeparse.records.light import Light
@@ -62,10 +63,6 @@ class FeatureReading(NamedTuple):
     faults: tuple[Fault, ...]
 
 
-_BEFORE_SECTORS = re.compile(r":(?= ?(?:[WRGY]|Bu|Obscd) ?[0-9]{3}(?:\.[0-9])?° ?-)")
-"""`Oc.WRG.8s: G 200°-231°`: the colon parts sectors from the light as a comma would."""
-
-
 def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReading:
     """The feature that a phrase describes; never raises."""
     return _read(text, chart_unit, 0)
@@ -73,11 +70,17 @@ def read_feature(text: str, chart_unit: ChartUnit | None = None) -> FeatureReadi
 
 @lru_cache(maxsize=4096)
 def _read(text: str, chart_unit: ChartUnit | None, level: int) -> FeatureReading:
-    text = _BEFORE_SECTORS.sub(",", text)
+    text = BEFORE_SECTORS.sub(",", text)
     phrase = divide(text)
     if phrase.legend is not None:
         return FeatureReading(*read_legend(text, phrase.legend))
-    return _Reading(text, told_by(text), chart_unit, level).feature()
+    known = in_known_forms(text)
+    reading = _Reading(known.text, told_by(known.text), chart_unit, level).feature()
+    if known.text == text:
+        return reading
+    feature = reading.feature.model_copy(update={"text": collapsed(text)})
+    faults = sorted((*reading.faults, *known.faults), key=lambda fault: (fault.start, fault.end))
+    return FeatureReading(feature, tuple(faults))
 
 
 @lru_cache(maxsize=4096)
@@ -161,6 +164,7 @@ class _Reading:
         shape = Shape(None, None, {})
         if form or kind in ("topmark", "daymark"):
             shape = read_shape(items, form=form)
+        self.faults += unread_mark_words(text, shape, body) if form else ()
         self.faults += leftovers(text, self.told, kind, has_depth=self.has_depth(amounts))
         self.faults += clashes(text, self.told, kind)
         self.faults += things_in_front(text, self.told)

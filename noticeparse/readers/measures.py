@@ -72,8 +72,16 @@ def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meanin
     return "about" if _ABOUT.search(before) or _is_about(item) else "depth"
 
 
-def is_of_light(text: str, item: Item) -> bool:
-    """Whether a figure behind the word for a light measures it and not what carries it."""
+_BELOW = re.compile(r",? (?:below|under) (?:the )?(?:chart datum|datum|water|sea|surface)\b", re.I)
+
+
+def is_no_height(text: str, item: Item) -> bool:
+    """Whether a figure measures the light and not what carries it, or lies below the water.
+
+    `pillar, light 8m`, `pile, top 2m below chart datum`
+    """
+    if _BELOW.match(text, item.end):
+        return True
     before = text[: item.start]
     opened = max((found.end() for found in _PARTED.finditer(before)), default=0)
     return re.search(r"\blights? $", before[opened:], re.IGNORECASE) is not None

@@ -164,7 +164,7 @@ def mark_of_heading(words: str) -> HeadingMark:
     if (status := status_in_words(words)) is not None:
         return HeadingMark(status, 0)
     found = _AT_THE_END.search(words)
-    if found is not None:
+    if found is not None and not _OF_ANOTHER.search(words, 0, found.start()):
         return HeadingMark(status_in_words(found.group()), found.start())
     within = _WITHIN.search(words)
     return HeadingMark(status_in_words(within[0]) if within else None, len(words))
@@ -174,6 +174,11 @@ _AT_THE_END = re.compile(
     r"(?:[(\[](?:T|P|(?i:temporary|preliminary))[)\]]"
     r"|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
 )
+_OF_ANOTHER = re.compile(
+    r"(?:[0-9]|\b(?:cancel|supersed|replac|revok|annul|withdraw)[a-z]{0,6}\b[^.;]{0,120}[0-9] )$",
+    re.IGNORECASE,
+)
+"""What makes a mark that of another notice: `Quill Sound. Cancels 402(T)/24 and 17(P)`."""
 _WITHIN = re.compile(
     r"(?<![0-9])(?<![0-9] )[(\[](?:T|P|(?i:temporary|preliminary))[)\]](?! ?[/-] ?[0-9])"
     r"|^ ?[(\[](?i:t|p)[)\]]|^ ?(?:-[TP](?= )|[TP]\.(?= [A-Z][a-z]))"

@@ -1,0 +1,42 @@
+"""Names and numbers in a phrase that are those of something else.
+
+`light-buoy, sync with No 4`, `light-buoy No 5, to mark Brack Rock` and `buoy, Point Ellory light
+bearing 300°` name another thing, and `(Also List of Lights K1234.5)` a book.
+"""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.readers.dates import is_of_date
+from noticeparse.readers.words import Item
+
+_BEFORE = re.compile(
+    r"\b(?:similar to|same as|like|sync(?:h?r?oni[sz]ed)? with|in (?:line|transit) with"
+    r"|(?:to mark|marking|covering|covers)(?: the)?|new (?:name|number)(?: is)?:?)"
+    r" (?:light-?)?(?:buoy )?$",
+    re.IGNORECASE,
+)
+_BEHIND = re.compile(
+    r"(?:\.? [A-Z][a-z]+)?(?:'?s)? cross\b|(?: [A-Z][a-z]+){0,3}"
+    r"(?: (?:light|lt|beacon|buoy|lighthouse|church|tower))?,? (?:bearing|bears) [0-9]"
+)
+_OF_A_BOOK = re.compile(
+    r"\((?:also|see(?: also)?|list of lights|l\.?l\.?)\b[^()]*$", re.IGNORECASE
+)
+_PATTERNS = ("Ch", "Cheq")
+"""Chequers: `beacon, RW Ch`."""
+_WIDTH = 40
+
+
+def is_no_name(text: str, item: Item) -> bool:
+    """Whether a name or number is a date's or another thing's, by the words beside it."""
+    if item.role == "proper" and is_of_date(text, item.start, item.end):
+        return True
+    if item.role not in ("proper", "numbered"):
+        return False
+    if item.text in _PATTERNS:
+        return True
+    before = text[max(item.start - _WIDTH, 0) : item.start]
+    is_beside = _BEFORE.search(before) or _OF_A_BOOK.search(before + item.text)
+    return bool(is_beside or _BEHIND.match(text, item.end))

@@ -1,0 +1,107 @@
+"""Forms of a phrase that say the same as another form, which the grammars read.
+
+In comes a phrase; out comes one of the same length, so that no offset moves, with the stretches
+whose words are not kept.  `Racon Mo(K)` and `racon coded K` are `Racon (K)`, `Red Fl 3s` of a
+light is `Fl R 3s`, `15M(W), 12M(R), 11M(G)` of a light in these colours is `15/12/11M`.
+"""
+
+from __future__ import annotations
+
+import re
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import shown
+
+_MORSE = {
+    ".-": "A", "-...": "B", "-.-.": "C", "-..": "D", ".": "E", "..-.": "F", "--.": "G",
+    "....": "H", "..": "I", ".---": "J", "-.-": "K", ".-..": "L", "--": "M", "-.": "N",
+    "---": "O", ".--.": "P", "--.-": "Q", ".-.": "R", "...": "S", "-": "T", "..-": "U",
+    "...-": "V", ".--": "W", "-..-": "X", "-.--": "Y", "--..": "Z",
+}  # fmt: skip
+
+BEFORE_SECTORS = re.compile(r":(?= ?(?:[WRGY]|Bu|Obscd) ?[0-9]{3}(?:\.[0-9])?° ?-)")
+"""`Oc.WRG.8s: G 200°-231°`: the colon parts sectors from the light as a comma would."""
+_RACON = re.compile(
+    r"(?P<racon>\b(?i:racon))[ ,:]{0,2}(?:"
+    r"(?i:(?:with )?(?:mo(?:rse)?|coded?|identification)\b\.?(?: (?:code|letter))?)[ :]?"
+    r"(?:\((?P<bracket>[A-Z]{1,2})\)|\"?(?P<bare>[A-Z]{1,2})\b\"?)"
+    r"|\"(?P<quoted>[A-Z]{1,2})\"|\((?P<signs>[.-]{1,4})\))"
+)
+"""`Racon Mo (K)`, `racon morse K`, `Racon "K"`, `racon coded K`, `racon (-.-)`"""
+_COLOUR_FIRST = re.compile(
+    r"(?P<light>^(?:the |an? )?(?:light|lt)s?,? )(?P<colour>red|green|white|yellow) "
+    r"(?-i:(?P<rhythm>(?:LFl|Fl|Oc|Iso|VQ|Q|F)\.?(?:\([0-9+]{1,5}\))?))"
+    r"(?P<figures>(?: [0-9]{1,3}(?:\.[0-9])?(?-i:[smM])\b){0,3})(?= [0-9]|,|$)",
+    re.IGNORECASE,
+)
+"""`light, Red Fl 3s`: a light has no paint of its own."""
+_LENGTHS = re.compile(
+    r"(?<=[0-9]s) ?(?P<bracket>\((?:(?:fl|lt|ec)\.? ?[0-9]{1,2}(?:\.[0-9])?s?(?:, ?|\+| )?){1,3}\)"
+    r"|\([0-9]{1,2}(?:\.[0-9])?(?: ?\+ ?[0-9]{1,2}(?:\.[0-9])?){1,5}\))"
+    r"(?:,? (?P<figures>[0-9]{1,3}m [0-9]{1,2}M|[0-9]{1,3}m|[0-9]{1,2}M)\b)?(?= [0-9]|,|$)"
+)
+"""`Fl.5s (0.5+4.5), 12m`, `Fl.5s (fl 0.5s)`: how long the flash is and how long the dark."""
+_RANGES = re.compile(
+    r"(?<![0-9A-Za-z])[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
+    r"(?:,? (?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
+)
+_EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
+_COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
+_PAINT = re.compile(
+    r"(?:(?<=, )|(?<= ))(?-i:(?P<first>[BRGYW])\.(?P<second>[BRGYW])\.(?:(?P<third>[BRGYW])\.)?)"
+    r"(?=,|$| (?:[a-z]|\())"
+)
+"""`B.Y.B.`: the letters of paint, of which a light has none alone."""
+
+
+class Rewritten(NamedTuple):
+    """A phrase of the same length in forms that are read, and what of it is not kept."""
+
+    text: str
+    faults: tuple[Fault, ...]
+
+
+def in_known_forms(text: str) -> Rewritten:
+    """The phrase in the forms that the grammars read."""
+    faults: list[Fault] = []
+    made = _COLOUR_FIRST.sub(_colour_behind, text)
+    made = _PAINT.sub(_with_strokes, made)
+    if "acon" in made or "ACON" in made:
+        made = _RACON.sub(_with_letter, made)
+    for told in _LENGTHS.finditer(made):
+        start, end = told.span("bracket")
+        written = {"written": shown(made[start + 1 : end - 1])}
+        faults.append(Fault("feature-figure-in-brackets", start, end, written))
+    made = _LENGTHS.sub(lambda told: f" {told['figures'] or ''}".ljust(len(told[0])), made)
+    colours = _COLOURS.search(made)
+    if colours is not None:
+        made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
+    return Rewritten(made, tuple(faults))
+
+
+def _with_letter(told: re.Match[str]) -> str:
+    letter = told["bracket"] or told["bare"] or told["quoted"] or _MORSE.get(told["signs"])
+    short = f"{told['racon']}({letter})"
+    return short.ljust(len(told[0])) if letter and len(short) <= len(told[0]) else told[0]
+
+
+def _colour_behind(told: re.Match[str]) -> str:
+    gap = "" if told["rhythm"].endswith((".", ")")) else " "
+    character = f"{told['rhythm']}{gap}{told['colour'][0].upper()}{told['figures']}"
+    return f"{told['light']}{character}".ljust(len(told[0]))
+
+
+def _with_strokes(told: re.Match[str]) -> str:
+    letters = filter(None, (told["first"], told["second"], told["third"]))
+    return "/".join(letters).ljust(len(told[0]))
+
+
+def _in_order(ranges: str, colours: str) -> str:
+    """The ranges in the order of the colours; as they stand where not each has its own."""
+    of_colour: dict[str, str] = {}
+    for one in _EACH_RANGE.finditer(ranges):
+        of_colour |= {letter: one["range"] for letter in one["letters"] if letter.isupper()}
+    if sorted(of_colour) != sorted(colours):
+        return ranges
+    return ("/".join(of_colour[letter] for letter in colours) + "M").ljust(len(ranges))
