@@ -43,6 +43,8 @@ COMPANIONS = {
     "position-of-other-item": {"item-without-position", "place-of-neighbour"},
     # The rows stand under a notice of their own, which has no number.
     "notice-unread": {"notice-head-missing"},
+    # What was cut off names no feature of its own.
+    "item-torn": {"item-without-feature", "feature-unknown"},
     # The only datum of the text is not known.
     "datum-unknown": {"datum-not-stated"},
 }

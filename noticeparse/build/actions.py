@@ -16,6 +16,7 @@ from noticeparse.build.doubts import (
 from noticeparse.build.errata import settled
 from noticeparse.build.extents import item_extent, over, quoting, with_item
 from noticeparse.build.geometry import GeometryReading, read_geometry
+from noticeparse.build.line_ends import with_bearing_told, with_feature_of_limit
 from noticeparse.build.missing import missing_places
 from noticeparse.build.parted_lights import parted_lights
 from noticeparse.build.phrases import joint_between, opening_length
@@ -78,11 +79,7 @@ def read_action(
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words) + parted_figures(context, item)
     faults += command_within(context, words) + change_within(context, item, words, verb)
-    split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
-    is_told = verb == "amend" or bool(item.old or item.change)
-    if item.words and item.groups and not split.description_end and not is_told:
-        split = Split(len(words.text), ())
-    description = words.part(opening_length(words.text), split.description_end)
+    split, description, kind = _divided(context, item, words, verb, unit)
     place_faults: list[Fault] = []
     reading = read_geometry(
         context,
@@ -90,7 +87,7 @@ def read_action(
         split.parts,
         words,
         labels,
-        kind=_kind_of(description.text, unit, verb),
+        kind=kind,
         is_move=verb == "move",
         says_limit=_says_limit(words.text),
         faults=place_faults,
@@ -122,6 +119,21 @@ def read_action(
     faults += missing_places(context, item, verb, described.feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
+
+
+def _divided(
+    context: Context, item: Item, words: Stretch, verb: Verb, unit: DepthUnit | None
+) -> tuple[Split, Stretch, str]:
+    """Where the description ends and its place begins, the description, and what kind it is of."""
+    split = split_phrase(words.text) if item.groups else Split(len(words.text), ())
+    split = with_feature_of_limit(words.text, split)
+    is_told = verb == "amend" or bool(item.old or item.change)
+    if item.words and item.groups and not split.description_end and not is_told:
+        split = Split(len(words.text), ())
+    opening = opening_length(words.text)
+    kind = _kind_of(words.part(opening, split.description_end).text, unit, verb)
+    split = with_bearing_told(context, item, words.text, split, kind)
+    return split, words.part(opening, split.description_end), kind
 
 
 def _without_verb(context: Context, item: Item, labels: Labels) -> ActionReading:

@@ -15,7 +15,9 @@ from noticeparse.build.pairs_of_places import pairs_of_places
 from noticeparse.build.places_of_companions import places_of_companions
 from noticeparse.build.said_behind import said_behind
 from noticeparse.build.second_changes import second_changes
+from noticeparse.build.shapes_told import shapes_told
 from noticeparse.build.things_behind import things_behind
+from noticeparse.build.torn_items import torn_items
 from noticeparse.build.unbounded import unbounded
 from noticeparse.build.values_in_turn import values_in_turn
 from noticeparse.build.words_of_change import words_of_change
@@ -60,6 +62,8 @@ def against(
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
         *values_in_turn(context, words, geometry),
+        *shapes_told(context, item, feature, geometry),
+        *torn_items(context, item),
     ]
     found += limits_within(context, item, words, feature, found)
     further = (

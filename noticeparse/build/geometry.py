@@ -6,6 +6,7 @@ import re
 from itertools import pairwise
 from typing import Any
 
+from noticeparse.build.line_ends import goes_back, runs_between
 from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
@@ -58,14 +59,15 @@ def read_geometry(
     _insert_where_it_goes(found, item, kind)
     found.is_taken_from = found.is_taken_from and _is_taken(item, words.text)
     rest = take_tail(context, found, item)
-    found.is_unclear |= leads_nowhere(words.text, rest.text)
+    found.is_unclear |= leads_nowhere(words.text, rest.text) or goes_back(context, item)
     _settle_offset(context, found, item, faults, is_move=is_move)
     take_arc(found, words.text)
-    settle_within(found, kind, says_limit)
+    settle_within(found, kind, says_limit, words.text)
     join_numbered(found, kind)
     close_ring(found, kind)
     if found.positions:
         labels.last = found.positions[-1]
+    found.is_from_to = found.is_from_to or (not is_move and runs_between(context, item, kind))
     shape = shape_of(found, kind, says_limit)
     if found.is_from_to and shape == "line":
         found.relation = "joining"
@@ -79,20 +81,22 @@ def read_geometry(
         offset=_offset_record(found),
         positions=found.positions,
     )
-    destination = None
-    if is_move:
-        destination = Geometry(
-            shape=plain_shape(found.destination),
-            relation="at",
-            direction=None,
-            radius_nm=None,
-            arc=None,
-            offset=None,
-            positions=found.destination,
-        )
-        if found.destination:
-            labels.last = found.destination[-1]
+    destination = _destination(found) if is_move else None
+    if destination is not None and destination.positions:
+        labels.last = destination.positions[-1]
     return GeometryReading(geometry, destination, rest)
+
+
+def _destination(found: Found) -> Geometry:
+    return Geometry(
+        shape=plain_shape(found.destination),
+        relation="at",
+        direction=None,
+        radius_nm=None,
+        arc=None,
+        offset=None,
+        positions=found.destination,
+    )
 
 
 def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
@@ -106,9 +110,6 @@ def _insert_where_it_goes(found: Found, item: Item, kind: str) -> None:
         found.destination = []
 
 
-_VIA = re.compile(
-    r"[ ,]{0,3}(?:and )?(?:(?:passing|running) )?(?:via|through|by way of)\b", re.IGNORECASE
-)
 _MEASURED_BEFORE_FROM = re.compile(
     r"(?:[0-9½¼¾] ?(?:m|n\.?m|c|cbls?|ft|feet|met(?:re|er)s?|yards?|km)\.?|\b(?:mile|cable)s?"
     r"|\b(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]{0,12}))[ ,]{0,3}(?:from\b.{0,80})?$",
@@ -141,9 +142,6 @@ def _take_group(
         goes_to = True
     if "from_" in kinds:
         found.is_taken_from = True
-    if _VIA.match(phrase.text) is not None and "to" in found.kinds:
-        # `from P to Q via R`: the last place that is told lies between the others.
-        found.is_unclear = True
     if group.role is not None:
         found.relation = RELATIONS.get(group.role, found.relation)
         found.kinds.append(group.role)

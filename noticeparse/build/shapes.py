@@ -81,7 +81,9 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
         return "line"
     if found.relation == "joining":
         drawn = primitives(kind)
-        is_area = found.is_ring or says_limit or ("A" in drawn and "L" not in drawn)
+        # A limit of nothing that is named, told by its two ends, is a line.
+        is_limit = says_limit and not (kind == "maritime_limit" and count == _FEWEST["line"])
+        is_area = found.is_ring or is_limit or ("A" in drawn and "L" not in drawn)
         return "area" if is_area else "line"
     drawn = primitives(kind)
     if drawn and "P" not in drawn and count >= _FEWEST["line" if "L" in drawn else "area"]:
@@ -139,6 +141,8 @@ def _wrong(
             if told not in (len(found.positions), len(found.positions) + found.is_ring):
                 values = {"count": str(told), "found": str(len(found.positions))}
                 yield "geometry-not-as-counted", values
+    elif shape == "line" and _ENDLESS.search(" ".join(context.text[a:b] for a, b in item.tail)):
+        yield "geometry-along-coast", {}
     leads_on = bool(found.destination) and not is_move
     runs = shape == "line" or (shape == "area" and "thence" in found.kinds)
     if leads_on or (found.is_from_to and not is_move and not runs):

@@ -12,6 +12,7 @@ from decimal import Decimal
 from noticeparse.build.relations import Found, take_parts
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
+from noticeparse.readers.offsets import length_nm
 from noticeparse.readers.places import Part, is_connector, radius_words, read_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.records.geometry import Arc
@@ -130,9 +131,26 @@ def told_quality(positions: list[Position], parts: tuple[Part, ...], text: str) 
     return [one if one.quality else one.model_copy(update={"quality": found}) for one in positions]
 
 
-def settle_within(found: Found, kind: str, says_limit: bool) -> None:
-    """`within 500m of P` is a circle for an area; a wreck lies somewhere in it."""
-    if "within_of" not in found.kinds:
-        return
+_ZONE_OF = re.compile(
+    r"^(?:a |an |the |new )?(?:circular )?(?P<first>[0-9]{2,4} ?(?:m|met(?:re|er)s?))"
+    r"(?: wide| radius)? safety zone\b"
+    r"|\bsafety zone,? (?:of )?(?P<last>[0-9]{2,4} ?(?:m|met(?:re|er)s?))(?![a-z])",
+    re.IGNORECASE,
+)
+"""The breadth of a safety zone is measured from what it protects."""
+
+
+def settle_within(found: Found, kind: str, says_limit: bool, words: str) -> None:
+    """`within 500m of P` is a circle for an area; a wreck lies somewhere in it.
+
+    So are `500m safety zone, P` and a zone of any radius `around P`.
+    """
+    zone = _ZONE_OF.search(words) if kind == "safety_zone" and found.radius_nm is None else None
+    if zone is not None and found.relation in ("at", "centred_on", "vicinity"):
+        found.radius_nm = length_nm(zone["first"] or zone["last"])
     is_area = says_limit or "P" not in primitives(kind)
-    found.relation = "centred_on" if is_area else "vicinity"
+    is_around = found.relation == "vicinity" and found.radius_nm is not None and is_area
+    if "within_of" in found.kinds:
+        found.relation = "centred_on" if is_area else "vicinity"
+    elif is_around and "A" in primitives(kind):
+        found.relation = "centred_on"

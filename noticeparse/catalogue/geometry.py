@@ -79,6 +79,22 @@ ENTRIES = (
         good="Insert submarine pipeline joining 46-00.00S 122-00.00W and 46-00.50S 122-00.00W",
     ),
     Entry(
+        "item-torn",
+        "error",
+        "`{written}` lacks a piece that stands apart behind it",
+        "a part of the line or limit, or an exception to it, is read apart from it",
+        "draw the whole from the original notice",
+        _COMMON,
+        bad=(
+            "‹Insert submarine cable between 46-00.00S 122-00.00W and 46-01.00S 122-00.00W› "
+            "(passing 46-00.50S 122-01.00W)"
+        ),
+        good=(
+            "Insert submarine cable from 46-00.00S 122-00.00W via 46-00.50S 122-01.00W "
+            "to 46-01.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "line-bearing-differs",
         "warning",
         "the bearing `{written}` is not the {degrees} degrees of the positions",
@@ -243,6 +259,16 @@ ENTRIES = (
         "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and ‹46-00.01S 122-00.00W›",
         good="Insert foul area bounded by 46-00.00S 122-00.00W, 46-00.00S 122-01.00W, "
         "46-01.00S 122-01.00W, 46-01.00S 122-00.00W and 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "shape-not-as-told",
+        "error",
+        "`{written}` tells another shape than the one that its positions make",
+        "a part of a circle, an arc, a strip along a line or the length of a thing is not read",
+        "draw it from the original notice",
+        _COMMON,
+        bad="‹Insert semi-circular safety zone, radius 500m, centred on 46-00.00S 122-00.00W›",
+        good="Insert circular safety zone, radius 500m, centred on 46-00.00S 122-00.00W",
     ),
     Entry(
         "states-at-two-places",

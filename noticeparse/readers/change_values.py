@@ -30,7 +30,7 @@ from noticeparse.readers.marks import read_body, read_shape
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
-from noticeparse.vocabulary import kinds
+from noticeparse.vocabulary import kinds, primitives
 
 _AIDS = {"fog_signal": "SOUND", "racon": "RACON"}
 _ON_GROUND = tuple([name] for name in GROUND_CLASSES)
@@ -130,11 +130,19 @@ def _implied(text: str, feature: Feature) -> str | None:
         return "CLEARANCE_WORD"
     if roles and roles <= {"status"}:
         return "STATUS"
+    if roles & {"topmark", "shape"} and _is_area(feature):
+        # `restricted area to circle …`: what has a limit has no topmark.
+        return None
     if "topmark" in roles:
         return "TOPMARK"
     if "shape" in roles and "colour" not in roles:
         return "SHAPE"
     return "COLOUR" if roles & {"colour", "unknown"} else None
+
+
+def _is_area(feature: Feature) -> bool:
+    drawn = primitives(feature.kind)
+    return bool(drawn) and "P" not in drawn
 
 
 _OF_DEPTH = ("dredged_area", "swept_area", "fairway")

@@ -1,0 +1,122 @@
+"""Words of an item that tell another shape than the one its places make.
+
+`semi-circular zone, radius 500m` is no whole circle, `within 500m of a line joining P and Q` no
+circle round each end, `wreck in safety zone radius 500m` no round wreck, and `breakwater extending
+200m NE from P` does not lie 200 metres off.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+from noticeparse.build.extents import over
+from noticeparse.context import Context
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item
+from noticeparse.records.feature import Feature
+from noticeparse.records.geometry import Geometry
+from noticeparse.stretch import QUOTED, blanked
+from noticeparse.vocabulary import kinds, primitives
+
+_QUARTER = r"(?:north|south|east|west|[NSEW]{1,2}\b)[a-z-]*"
+_HALF = re.compile(
+    r"\bsemi-? ?circ(?:le|ular)|\bhalf[- ](?:a |of (?:a |the )?)?circ(?:le|ular)"
+    rf"|\b(?:half|quadrant|quarter|segment|sector|part) of (?:a |the )?circle\b"
+    rf"|\b{_QUARTER} (?:half|quadrant|semi-?circle)\b",
+    re.IGNORECASE,
+)
+"""A part of a circle; what is bounded by bearings is read as an arc."""
+_ARC = re.compile(r"\barcs?\b(?! of (?:visibility|light|illumination|obscur))", re.IGNORECASE)
+_WHOLE_ARC = re.compile(r"\barc of (?:a|the) circle\b", re.IGNORECASE)
+_OFF_A_LINE = re.compile(r"\bof (?:a|the) (?:[a-z]+ )?line\b|\b(?:either|each|both) sides? of\b")
+_IN_ANOTHER = re.compile(
+    r"\b(?:in|inside|within|surrounded by|enclosed (?:by|in)|marked by|with) "
+    r"(?:an? |the )?(?:[a-z-]+ ){0,2}(?:zone|area|circle|limit)\b",
+    re.IGNORECASE,
+)
+_CIRCLE_OF = re.compile(
+    r"\bcircle of (?:about )?[0-9][0-9.,]* ?(?:m|M|met(?:re|er)s?|n\.?m\.?|(?:nautical )?miles?"
+    r"|cables?)\b(?! (?:radius|diameter))"
+)
+_REACHES = re.compile(
+    r"\b(?:extending|extends|stretching|stretches|running|runs|leading|leads|reaching|projecting)"
+    r"(?: out| for| about| to the| approximately){0,2} (?:[0-9½¼¾a]|[NSEW]{1,3}\b)"
+)
+_SHORE_BOUND = re.compile(
+    r"\b(?:bounded|enclosed|delimited|limited|formed) (?:by|between) (?:the |a |an )?"
+    r"(?:[a-z]+ )?(?:coast|coastline|shore|shoreline|bank|quay|line|arc|parallel|meridian)\b",
+    re.IGNORECASE,
+)
+_LEAVES_OUT = re.compile(
+    r"\b(?:excluding|except(?:ing)?|with the exception of|not including|save for) "
+    r"(?:for )?(?:the |that |any )?(?:area|part|portion|waters|stretch|section|strip)s?\b",
+    re.IGNORECASE,
+)
+_SIZE = re.compile(
+    r"(?P<before>[0-9][0-9.]*) ?(?:m|met(?:re|er)s?) (?:square|wide|long|x (?=[0-9])"
+    r"|in (?:diameter|length|width))\b"
+    r"|\b(?:squares?|sides?|diameter|width|length) (?:of |with (?:a )?sides? of )?"
+    r"(?P<behind>[0-9][0-9.]*)",
+    re.IGNORECASE,
+)
+
+
+def shapes_told(
+    context: Context, item: Item, feature: Feature, geometry: Geometry
+) -> Iterator[Fault]:
+    """The fault of an item whose words tell a shape that is not read."""
+    words = " ".join(context.text[start:end] for start, end in _own(item))
+    text = blanked(words.replace("\n", " "), QUOTED)
+    if feature.legend is None and _is_other(text, feature, geometry):
+        yield over(context, item, "shape-not-as-told")
+
+
+def _own(item: Item) -> list[tuple[int, int]]:
+    leads = [piece for group in item.groups for piece in group.lead]
+    return sorted({*item.words, *leads, *item.tail})
+
+
+def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
+    shape = geometry.shape
+    is_alone = shape in ("point", "points", "circle")
+    if geometry.relation in ("close", "from_reference") and _REACHES.search(text):
+        return is_alone
+    if is_alone and feature.depth is not None and _is_size(text, feature.depth.written):
+        return True
+    if not _may_be_area(feature):
+        return False
+    if not is_alone and _LEAVES_OUT.search(text):
+        return True
+    if is_alone and (_HALF.search(text) or _SHORE_BOUND.search(text)):
+        return True
+    if shape != "arc" and _ARC.search(text) and not _is_whole_arc(text, geometry):
+        return True
+    if shape == "circle":
+        joins = len(geometry.positions) > 1 and re.search(r"\b(?:joining|between)\b", text)
+        in_another = _IN_ANOTHER.search(text) and "P" in primitives(feature.kind)
+        return bool(joins or in_another or _OFF_A_LINE.search(text))
+    return is_alone and _CIRCLE_OF.search(text) is not None
+
+
+def _is_size(text: str, depth: str) -> bool:
+    """Whether the figure read as a depth is the length of a side, or across: `200m square`."""
+    figures = (found["before"] or found["behind"] for found in _SIZE.finditer(text))
+    return any(depth.startswith(figure) for figure in figures)
+
+
+def _may_be_area(feature: Feature) -> bool:
+    """Whether the words can be those of its extent: a mark has none, nor a light."""
+    known = kinds().get(feature.kind)
+    drawn = primitives(feature.kind)
+    return not (known is not None and known.form) and (not drawn or bool(drawn & {"A", "L"}))
+
+
+def _is_whole_arc(text: str, geometry: Geometry) -> bool:
+    """`limit, the arc of a circle of radius 2 miles centred on P` has one centre and no ends."""
+    return (
+        geometry.shape == "circle"
+        and len(geometry.positions) == 1
+        and len(_ARC.findall(text)) == 1
+        and _WHOLE_ARC.search(text) is not None
+    )
