@@ -365,3 +365,18 @@ def test_sentence_about_another_notice_is_no_head() -> None:
     assert notice.id == "641/26"
     assert [one.number for one in notice.cancels] == [625]
     assert all(one.usable for chart in notice.charts for one in chart.actions)
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "All positions on ED50 datum.",
+        "All positions are on ED50.",
+        "The positions in this notice are on ED50 datum.",
+    ],
+)
+def test_datum_of_all_positions(line: str) -> None:
+    (notice,) = parse(f"344/26 Hale Ness\n{line}\nChart 615 [318/26]\n{ITEMS}").notices
+    (chart,) = notice.charts
+    assert chart.datum is not None
+    assert chart.datum.name == "ED50"
