@@ -380,3 +380,11 @@ def test_datum_of_all_positions(line: str) -> None:
     (chart,) = notice.charts
     assert chart.datum is not None
     assert chart.datum.name == "ED50"
+
+
+def test_plan_named_in_brackets_behind_its_chart() -> None:
+    (notice,) = parse(f"344/26 Hale\nChart 615 (plan, Hale Pier), 616 (panel 2)\n{ITEMS}").notices
+    assert [(one.chart, one.panel) for one in notice.charts] == [
+        ("615", "plan, Hale Pier"),
+        ("616", "panel 2"),
+    ]
