@@ -229,7 +229,7 @@ Insert depth 4.5 @P
 Insert depth 12 @P
 Insert rock, depth 2fm 1ft @P
 Insert wreck, least depth 5 @P
-Insert rock, dries 2 @P
+Insert rock, dries 2ft @P
 Delete depth 6¼ fathoms @P
 Amend depth 5 to 4 @P
 Amend light Fl.5s40ft9M, elevation to 45ft @P

@@ -79,9 +79,9 @@ def test_end_of_a_part_is_told(line: str) -> None:
     assert "cancellation-unread" in {one.code for one in bulletin.findings}
 
 
-def test_end_in_the_heading_is_told() -> None:
-    bulletin = parse(f"614/26 (replaces 598/26, which is cancelled)\n{BODY}")
-    assert "cancellation-unread" in {one.code for one in bulletin.findings}
+def test_end_in_the_heading_is_read() -> None:
+    (notice,) = parse(f"614/26 (replaces 598/26, which is cancelled)\n{BODY}").notices
+    assert [one.number for one in notice.cancels] == [598]
 
 
 @pytest.mark.parametrize(

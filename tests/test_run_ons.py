@@ -8,8 +8,7 @@ from noticeparse import parse
 from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, actions_of, errors, told
 
 TWO_VERBS = {
-    "blanks": f"Position                Delete     Insert\n{P}   wreck\n{Q}              rock\n",
-    "bars": f"| Position | Delete | Insert |\n| {P} | | wreck |\n| {Q} | rock | |\n",
+    "two things": f"Position                Delete     Insert\n{P}   wreck      rock\n",
     "verbs first": f"        Insert    Delete    Position\n(a)     wreck     -         {P}\n",
     "marks": f"Feature  Position              Insert  Delete\nWreck    {P}   X\n",
 }

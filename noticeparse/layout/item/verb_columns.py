@@ -34,13 +34,17 @@ def with_verb_columns(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines, each row of such a table under its verb."""
     found: list[Line] = []
     columns: list[_Column] = []
+    titles_at = 0
     for line in lines:
         if line.is_blank:
             columns = []
             found.append(line)
         elif titles := _titles(text, line):
-            columns = titles
+            columns, titles_at = titles, len(found)
+            found.append(line)
         elif columns and (rows := list(_rows(text, line, columns))):
+            # Titles whose rows are read command nothing else.
+            found[titles_at] = found[titles_at]._replace(elements=())
             found += rows
         else:
             columns = columns if line.has_only("rule", "bar") else []

@@ -41,7 +41,8 @@ def told_heading(text: str, elements: Sequence[Element]) -> Element | None:
     start, end = elements[0].start, elements[-1].end
     told = _FOR_A_TIME.fullmatch(text, start, min(end, start + _LONGEST_HEADING))
     verb = canonical_verb(told["told"]) if told is not None and told.end() == end else None
-    return Element("verb", start, end, True, verb) if verb is not None else None
+    stop = start + len(text[start:end].rstrip(" :."))
+    return Element("verb", start, stop, True, verb) if verb is not None else None
 
 
 def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
