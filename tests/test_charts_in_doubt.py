@@ -27,7 +27,6 @@ def test_figures_that_may_be_charts(text: str) -> None:
 HEADS = {
     "a notice before that no rule reads": "CHART No 802 YEAR 2019 PREVIOUS No 290 YEAR 2026",
     "its short form": "Chart 802 Ed. 2 (Jan. 2020), NM 12 - 2025",
-    "a plan without its name": "Chart 802 (plan, Port Ellory) [290/26]",
     "an inset behind a name": "Chart 802 Port Ellory inset [290/26]",
 }
 
