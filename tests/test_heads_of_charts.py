@@ -388,3 +388,18 @@ def test_plan_named_in_brackets_behind_its_chart() -> None:
         ("615", "plan, Hale Pier"),
         ("616", "panel 2"),
     ]
+
+
+def test_cells_below_each_other_name_the_notice_before() -> None:
+    (notice,) = parse(
+        f"71/26\nChart 318\n63/26\nAdd\nwreck\n{ITEMS.split()[2]} 122-00.00W\n"
+    ).notices
+    (chart,) = notice.charts
+    assert (notice.id, chart.chart) == ("71/26", "318")
+    assert chart.previous is not None
+    assert chart.previous.number == 63
+
+
+def test_number_below_the_head_of_a_list_by_chart_opens_its_notice() -> None:
+    bulletin = parse(f"Chart 318\n63/26\n{ITEMS}64/26\n{ITEMS}")
+    assert [one.id for one in bulletin.notices] == ["63/26", "64/26"]

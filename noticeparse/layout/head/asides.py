@@ -65,6 +65,7 @@ def takes_clause(assembly: Assembly, line: Line) -> bool:
     """Whether a line says something of other notices, and nothing of its own."""
     return (
         takes_cancellation(assembly, line)
+        or _takes_number_before(assembly, line)
         or _takes_previous(assembly, line)
         or takes_notices_before(assembly, line)
         or takes_same_items(assembly, line)
@@ -81,6 +82,33 @@ def _takes_chart_aside(assembly: Assembly, line: Line) -> bool:
         notice.sources.append((line.elements[0].start, line.elements[-1].end))
     else:
         assembly.add_prose(paragraph(assembly.text, line.elements))
+    return True
+
+
+def _takes_number_before(assembly: Assembly, line: Line) -> bool:
+    """Take a number alone right below the chart of an open notice as the notice before.
+
+    `71/26`, `Chart 318`, `63/26`: cells of a row that stand one below the other.
+    """
+    notice, charts = assembly.notice, assembly.charts
+    if notice is None or notice.number is None or len(notice.charts) != 1 or not charts:
+        return False
+    head = charts[-1].head
+    if (
+        assembly.is_by_chart
+        or assembly.body
+        or charts[-1].items
+        or charts[-1].previous
+        or not head
+    ):
+        return False
+    if not line.has_only("number") or len(line.elements) != 1 or len(head) != 1:
+        return False
+    text = assembly.text
+    is_stacked = text[notice.number.end : head[0][0]].strip(" .") == "\n"
+    if not is_stacked or text[head[0][1] : line.start].strip(" .") != "\n":
+        return False
+    charts[-1].previous = (line.elements[0].start, line.elements[0].end)
     return True
 
 
