@@ -15,6 +15,7 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
+from noticeparse.layout.line.joints import FOR_A_TIME
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
@@ -41,10 +42,7 @@ _TEMPORARY = re.compile(
     r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?))?",
     re.IGNORECASE,
 )
-_FOR_A_TIME = re.compile(
-    r" (?:for|during) (?:the )?(?:coming |ice )?(?:winter|summer|season|time being|works?)$",
-    re.IGNORECASE,
-)
+_FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)
 _BLANK = re.compile(r"\s*")
 _MARK = re.compile(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])")
 _MORSE = re.compile(r"(?:racon|\bmo|morse(?: code)?|letter)\W*$", re.IGNORECASE)

@@ -25,9 +25,11 @@ def joins_commands(text: str, before_end: int, end: int) -> bool:
     return before.endswith(",") and leads_feature(text[end : end + 80].lstrip(" \n"))
 
 
-_FOR_A_TIME = re.compile(
-    r"(?P<told>[A-Z][a-z]+(?: [a-z]+)?),? (?:temporarily|(?:for|during) (?:the )?(?:coming |ice )?"
-    r"(?:winter|summer|season|time being|works?|duration of (?:the )?[a-z ]{3,20}))[ :.]*"
+FOR_A_TIME = r"(?:for|during) (?:the )?(?:coming |ice )?(?:winter|summer|season|time being|works?)"
+"""Words for a time that ends, as an expression: `for the winter`, `during works`."""
+_DONE_FOR_A_TIME = re.compile(
+    rf"(?P<told>[A-Z][a-z]+(?: [a-z]+)?),? (?:temporarily|{FOR_A_TIME}"
+    r"|(?:for|during) (?:the )?duration of (?:the )?[a-z ]{3,20})[ :.]*"
 )
 """`Withdrawn for the winter`"""
 
@@ -39,7 +41,7 @@ def told_heading(text: str, elements: Sequence[Element]) -> Element | None:
     if not elements or any(one.kind not in ("verb", "words", "passive") for one in elements):
         return None
     start, end = elements[0].start, elements[-1].end
-    told = _FOR_A_TIME.fullmatch(text, start, min(end, start + _LONGEST_HEADING))
+    told = _DONE_FOR_A_TIME.fullmatch(text, start, min(end, start + _LONGEST_HEADING))
     verb = canonical_verb(told["told"]) if told is not None and told.end() == end else None
     stop = start + len(text[start:end].rstrip(" :."))
     return Element("verb", start, stop, True, verb) if verb is not None else None
