@@ -63,15 +63,20 @@ def write(name: str, key: str, made: re.Pattern[str]) -> None:
 def kept_together(name: str) -> Iterator[None]:
     """Keep all patterns that are compiled within the block, by modules that it imports.
 
-    Python looks for a pattern among those that it compiled before; there the copies are put.
+    Python looks for a pattern among those that it compiled before; there the copies are put.  It
+    keeps fewer of them than the modules have, and would drop some before they are asked for.
     """
-    table = getattr(re, "_cache", None)
-    if store.folder() is None or not isinstance(table, dict):
+    table, most = getattr(re, "_cache", None), getattr(re, "_MAXCACHE", None)
+    if store.folder() is None or not isinstance(table, dict) or most is None:
         yield
         return
     known, others = _read_all(name), set(table)
     table.update(known)
-    yield
+    setattr(re, "_MAXCACHE", max(most, 2 * _MOST))  # noqa: B010  # no type checker knows of it
+    try:
+        yield
+    finally:
+        setattr(re, "_MAXCACHE", most)  # noqa: B010
     fresh = [(key, made) for key, made in list(table.items()) if key not in known]
     new = {key: made for key, made in fresh if key not in others and key[0] is str}
     if new:

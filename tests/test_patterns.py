@@ -53,6 +53,20 @@ def test_patterns_of_modules_are_kept_together(cache_folder: Path) -> None:
         assert made == re.compile(pattern, flags)
 
 
+def test_more_patterns_than_python_keeps_are_kept_in_one_run(cache_folder: Path) -> None:
+    most = vars(re)["_MAXCACHE"]
+    pieces = [f"piece{number}" for number in range(most + 10)]
+    re.purge()
+    with patterns.kept_together("name"):
+        for piece in pieces:
+            re.compile(piece)
+    re.purge()
+    with patterns.kept_together("name"):
+        known = {key[1] for key in vars(re)["_cache"]}
+    assert known.issuperset(pieces)
+    assert vars(re)["_MAXCACHE"] == most
+
+
 def test_patterns_of_others_are_not_kept(cache_folder: Path) -> None:
     re.purge()
     re.compile("soundings?")
