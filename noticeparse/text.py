@@ -13,6 +13,7 @@ from collections.abc import Iterator
 from typing import NamedTuple
 
 from noticeparse.patterns import compiled
+from noticeparse.signs import with_signs_told
 
 _SAME_LENGTH = {
     "°": "º˚",
@@ -108,16 +109,6 @@ def without_surrogates(text: str) -> str:
     return SURROGATE.sub("\ufffd", text)
 
 
-# A middle dot is a decimal point between figures or behind a minute mark (`12'·34`, `2·5s`).
-# Here and below the sign stands first, and then what is before it: the search leaps to the sign.
-_DECIMAL_DOT = re.compile(r"·(?<=[0-9']·)(?=[0-9])")
-
-# A bearing of a sector whose sign became a letter or star: `215*-248*`, `248o-260o`.
-_BEARING_SIGN = re.compile(
-    r"[*o](?<=[0-9]{3}[*o])(?=-[0-9]{3}[*o](?![A-Za-z0-9]))"
-    r"|[*o](?<=[0-9]{3}[*o]-[0-9]{3}[*o])(?![A-Za-z0-9])"
-)
-
 # `danger-` / `ous`: a word cut at the line end; a hyphen after a figure or capital is kept.
 _CUT_WORD = re.compile(r"-(?<=[a-z]-)[ \t]{0,80}\n(?:[ \t]{0,80}>){0,5}[ \t]{0,80}(?=[a-z])")
 
@@ -209,8 +200,7 @@ def repair(given: str) -> RepairedText:
     if cuts:
         repairs = _with_more(same_length, text, repairs, cuts)
         text = _replaced(same_length, repairs)
-    text = _BEARING_SIGN.sub("°", _DECIMAL_DOT.sub(".", text))
-    return RepairedText(given, text, repairs)
+    return RepairedText(given, with_signs_told(text), repairs)
 
 
 def _broken(text: str) -> list[Repair]:

@@ -30,6 +30,7 @@ LAYERS = (
         "chart_math",
         "globe",
         "packaged",
+        "signs",
     ),
     ("patterns",),
     ("text", "grammar"),

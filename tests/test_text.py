@@ -213,6 +213,26 @@ def test_middle_dot(seen: str, read: str) -> None:
 
 
 @pytest.mark.parametrize(
+    ("seen", "read"),
+    [
+        ("legend 'Foul'", 'legend "Foul"'),
+        ("legend ‘Foul ground (2026)’,", 'legend "Foul ground (2026)",'),
+        ("name from 'A1' to 'Queen's Wharf'", 'name from "A1" to "Queen\'s Wharf"'),
+        ("legend '7.5m'", 'legend "7.5m"'),
+        # Primes of minutes and feet, and what else is no quotation.
+        ("47 12 'S 123 45' W", "47 12 'S 123 45' W"),
+        ("47°12'.34S 123°45'.67W", "47°12'.34S 123°45'.67W"),
+        ("47 '12, 48 '13", "47 '12, 48 '13"),
+        ("depth 12' and 14'", "depth 12' and 14'"),
+        ("the pilots' and the seamen's", "the pilots' and the seamen's"),
+        ("'Foul\nground'", "'Foul\nground'"),
+    ],
+)
+def test_a_wording_in_single_quotes_stands_in_double_ones(seen: str, read: str) -> None:
+    assert repair(seen).text == read
+
+
+@pytest.mark.parametrize(
     "given",
     [
         "",
