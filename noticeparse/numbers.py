@@ -20,6 +20,12 @@ COUNT_WORDS = {
 """Words that count more than one thing."""
 
 
+ROMAN = (
+    "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi xxii xxiii xxiv"
+).split()
+"""The numbers of lists, in order."""
+
+
 def counted(written: str) -> int:
     """The number of a count, in a word or in figures."""
     return COUNT_WORDS.get(written.lower()) or int(written)

@@ -1,4 +1,4 @@
-"""Signs whose meaning is told by what stands beside them; one is read for one, and offsets stay."""
+"""Signs whose meaning is told by what stands beside them; one stands for one, and offsets stay."""
 
 from __future__ import annotations
 

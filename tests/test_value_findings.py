@@ -142,6 +142,13 @@ LETTERS = [
     ("(aa)-(ac) above", ("aa", "ab", "ac")),
     ("(A)-(C)", ("A", "B", "C")),
     ("(a)-(a)", ("a",)),
+    ("(iii) above", ("iii",)),
+    ("(i) and (viii) above", ("i", "viii")),
+    ("(i)-(iii) above", ("i", "ii", "iii")),
+    ("(iv) to (vi)", ("iv", "v", "vi")),
+    ("(i)-(v) above", ("i", "ii", "iii", "iv", "v")),
+    ("(v)-(x) above", ("v", "w", "x")),
+    ("(x)-(ii)", ("x-ii",)),
     # Nobody can count these: no item has such a letter, so that the reference is reported.
     ("(c)-(a) above", ("c-a",)),
     ("(aa)-(cc)", ("aa-cc",)),

@@ -9,7 +9,8 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.head_values import LETTERS, ROMAN, HeadPart
+from noticeparse.numbers import ROMAN
+from noticeparse.readers.head_values import LETTERS, HeadPart
 
 _WORDS = frozenset({"OTHER_WORDS", "OTHER"})
 _DETAILS = frozenset(

@@ -15,7 +15,8 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
-from noticeparse.readers.head_values import ROMAN, HeadPart, read_items
+from noticeparse.numbers import ROMAN
+from noticeparse.readers.head_values import HeadPart, read_items
 from noticeparse.readers.heads import read_parts
 from noticeparse.stretch import Stretch, gather
 

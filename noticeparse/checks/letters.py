@@ -6,10 +6,10 @@ from collections.abc import Iterator
 from itertools import groupby, pairwise
 
 from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
+from noticeparse.numbers import ROMAN
 from noticeparse.records.notice import Notice
 from noticeparse.spans import Span
 
-_ROMAN = ("i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii")
 _LEAST = 3
 """Letters; two tell no order."""
 _LEFT_OUT = (("H", "J"), ("N", "P"))
@@ -76,8 +76,8 @@ def _place(letter: str) -> set[tuple[str, int]]:
         places.add(("number", int(letter)))
     if len(letter) == 1 and letter.isalpha():
         places.add(("letter", ord(letter.lower())))
-    if letter.lower() in _ROMAN:
-        places.add(("roman", _ROMAN.index(letter.lower())))
+    if letter.lower() in ROMAN:
+        places.add(("roman", ROMAN.index(letter.lower())))
     return places
 
 

@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.numbers import ROMAN
 from noticeparse.records.chart import Datum
 from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef
@@ -116,9 +117,6 @@ def read_panel(text: str) -> str:
 
 
 _LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")
-ROMAN = (
-    "i ii iii iv v vi vii viii ix x xi xii xiii xiv xv xvi xvii xviii xix xx xxi xxii xxiii xxiv"
-).split()
 LETTERS = "abcdefghijklmnopqrstuvwxyz"
 
 

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-_ROMAN = frozenset({"i", "ii", "iii", "iv", "v", "vi", "vii", "viii", "ix", "x", "xi", "xii"})
+from noticeparse.numbers import ROMAN
 
 
 class Scopes:
@@ -14,7 +14,7 @@ class Scopes:
 
     def of(self, label: str) -> str | None:
         """The letter above a number, None for a letter; the i behind an h is a letter."""
-        is_number = label in _ROMAN and not (label == "i" and self._last == "h")
+        is_number = label in ROMAN and not (label == "i" and self._last == "h")
         if not is_number and len(label) == 1:
             self._letter = label
         self._last = label
