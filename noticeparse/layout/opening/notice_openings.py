@@ -36,6 +36,7 @@ _NOTICE_NOUNS = frozenset(
         "instruction",
         "advisory",
         "entry",
+        "order",
     }
 )
 _OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
