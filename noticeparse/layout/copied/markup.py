@@ -13,6 +13,7 @@ from collections.abc import Callable
 from itertools import pairwise
 
 from noticeparse.layout.column.columns import key_role
+from noticeparse.layout.copied.blank_forms import without_blank_forms
 from noticeparse.layout.copied.exports import with_bars
 from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
 from noticeparse.layout.drafts import Piece
@@ -26,6 +27,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
     marks: list[Piece] = []
     for step in (
         _mail,
+        without_blank_forms,
         _line_numbers,
         _stars,
         _quoted_cells,
