@@ -30,6 +30,7 @@ from noticeparse.layout.opening.goes_on import (
     goes_on_with_charts,
     heading_breaks_off,
     is_in_heading,
+    parts_previous,
 )
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
@@ -213,6 +214,7 @@ class HeadReader:
         closes = not self.behind_blank and (
             closes_bracket(above, words)
             or completes_previous(above, words)
+            or parts_previous(above, words)
             or lists_items(words)
             or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), whole)
         )
