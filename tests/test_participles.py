@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, HEAD, P, Q, R, errors, told
+from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, errors, told
 
 PARTICIPLES = [
     ("laid", "insert"),
