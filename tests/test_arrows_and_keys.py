@@ -63,6 +63,38 @@ def test_a_key_goes_on_over_lines_of_one_sign_each() -> None:
     assert errors(bulletin) == set()
 
 
+LETTERS = (
+    "Key:  E enter   X expunge   T transfer\n\n"
+    "QUILL SOUND: BUOYS ........................ 2417/26\nChart 802 <2310/26>  INT 9301\n"
+    f"   E   Wreck                     {P}\n   X   Rock                      {Q}\n"
+    f"   T   Mooring buoy, from        {P}\n       to                        {Q}\n"
+)
+
+
+def test_letters_of_a_key_stand_for_verbs_in_a_cell_of_their_own() -> None:
+    bulletin = parse(LETTERS)
+    assert [(verb, kind) for verb, kind, _ in told(bulletin)] == [
+        ("insert", "wreck"), ("delete", "rock"), ("move", "buoy_mooring"),
+    ]  # fmt: skip
+    assert errors(bulletin) == set()
+
+
+def test_dots_lead_from_a_heading_to_the_number_of_its_notice() -> None:
+    (notice,) = parse(LETTERS).notices
+    assert (notice.id, notice.heading) == ("2417/26", "QUILL SOUND: BUOYS")
+
+
+def test_an_international_number_above_a_letter_is_no_coordinate() -> None:
+    (section,) = parse(LETTERS).notices[0].charts
+    assert (section.chart, section.international) == ("802", "INT 9301")
+
+
+def test_letters_without_a_key_command_nothing() -> None:
+    bulletin = parse(LETTERS.partition("\n")[2])
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"item-without-verb"}
+
+
 NOUNS = f" 1  Addition      wreck   {P}\n 2  Removal       rock    {Q}\n"
 
 

@@ -88,3 +88,22 @@ def test_a_notice_right_below_the_title_of_a_part_is_no_entry_of_a_list() -> Non
     )
     (notice,) = parse(text).notices
     assert (notice.id, [chart.chart for chart in notice.charts]) == ("3001/26", ["812"])
+
+
+@pytest.mark.parametrize("title", ["Notices in this digest and the charts they touch\n", ""])
+def test_an_index_on_one_line_opens_no_notice(title: str) -> None:
+    index = f"{title}  1948/26  610, 611        1949/26  610        1951(T)/26  614\n"
+    rows = (
+        "CHART 610   Ambrel Strait      Last notice: 1922/26\n"
+        "1948/26  Insert   wreck      46 20.15S 122 51.60W\n"
+        "1949/26  Delete   rock       46 26.00S 122 58.00W\n"
+        "CHART 611   Ambrel Strait, western part      Last notice: 1875/26\n"
+        "1948/26  Insert   wreck      46 20.15S 122 51.60W\n"
+    )
+    bulletin = parse(FRONT + index + "All positions refer to WGS84.\n---------\n" + rows)
+    assert [(one.id, [section.chart for section in one.charts]) for one in bulletin.notices] == [
+        ("1948/26", ["610", "611"]),
+        ("1949/26", ["610"]),
+    ]
+    datums = [section.datum for one in bulletin.notices for section in one.charts]
+    assert [one and one.name for one in datums] == ["WGS84"] * 3

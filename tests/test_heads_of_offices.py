@@ -47,6 +47,37 @@ def test_a_number_with_a_hyphen_stands_before_the_name_of_a_place(
     assert (notice.number, notice.year, notice.status) == (58, 2026, status)
 
 
+def test_orders_have_schedules_of_things_to_be_done() -> None:
+    text = (
+        "ORDER No. 41 OF 2026\nQUILL SOUND\nChart 802, last amended by Order No. 36 of 2026.\n"
+        "Order No. 38(T) of 2026 is cancelled.\n\n"
+        f"  Schedule of Additions\n    (i)  Wreck in {P};\n  Schedule of Removals\n"
+        f"    (i)  Rock in {Q}.\n\nORDER No. 43(T) OF 2026\nQUILL SOUND\nChart 802.\n"
+        "A barge is working there.\n"
+    )
+    bulletin = parse(text)
+    first, second = bulletin.notices
+    assert (first.id, [one.number for one in first.cancels]) == ("41/26", [38])
+    assert first.charts[0].previous.number == 36
+    assert (second.number, second.status) == (43, "temporary")
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+def test_the_parts_of_a_head_stand_between_strokes() -> None:
+    text = (
+        "/ Notice 7-2026 / Quill Sound / Chart 802 / previous notice 5-2026 /\nADD\n"
+        "   1) wreck (46S00.00 122W00.00).\nREMOVE\n   2) rock (46S00.50 122W00.00).\n\n"
+        "/ Notice 8-2026 / Quill Sound / Chart 803 / previous notice 2-2026 /\nADD\n"
+        "   1) wreck (46S00.00 122W00.00).\n"
+    )
+    bulletin = parse(text)
+    assert charts_of(bulletin) == [("7/26", ["802"]), ("8/26", ["803"])]
+    assert [one.charts[0].previous.number for one in bulletin.notices] == [5, 2]
+    assert told(bulletin) == [
+        ("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q]), ("insert", "wreck", [AT_P]),
+    ]  # fmt: skip
+
+
 @pytest.mark.parametrize("title", ["12-2026 - CORRECTIONS TO CHARTS", "12-2026 - NOTICES"])
 def test_the_number_of_an_edition_is_not_that_of_a_notice(title: str) -> None:
     (notice,) = parse(f"{title}\n\n{HEAD}Insert wreck {P}\n").notices

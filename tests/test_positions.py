@@ -34,6 +34,8 @@ SAME_POINT = {
     "apostrophe, middle dot": "47° 12'·34 S 123° 45'·67 W",
     "mark behind the decimals": "47°12·34'S 123°45·67'W",
     "hyphens (m)": "47-12.34S 123-45.67W",
+    "hemisphere between": "47S12.34 123W45.67",
+    "hemisphere between, marks": "47S12.34' 123W45.67'",
     "hyphens, blanks": "47-12.34 S, 123-45.67 W",
     "hyphens, solidus": "47-12.34S / 123-45.67W",
     "hyphens, close solidus": "47-12.34S/123-45.67W",

@@ -147,7 +147,7 @@ class NoticeDraft:
     idle_verbs: list[Piece] = field(default_factory=list)
     """Verbs under which no item stands."""
     class_headings: list[Piece] = field(default_factory=list)
-    """Lines that head items by their class: `Depths to be inserted`."""
+    """Lines that head items by their class, `Depths to be inserted`, or their name in a list."""
     repeats: bool = False
     """Whether each record of it names notice and chart anew."""
     end: int = 0

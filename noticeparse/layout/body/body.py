@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
@@ -37,7 +38,7 @@ class CutBody(NamedTuple):
     idle: list[Element]
     """Verbs under which no item stands."""
     headings: list[Piece]
-    """Lines that head items by their class."""
+    """Lines that head items by their class, or by their number and name in a list."""
     places: Sequence[Item] = ()
     """Items of places that a list gives letters, and that hold nothing else."""
 
@@ -74,6 +75,7 @@ def cut_section(
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
     lines, entries = without_pages(text, lines)
+    lines, names = without_listed_names(text, lines)
     lines, turning, turns = without_turns(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
     body, classes = with_classes_below(text, body)
@@ -94,7 +96,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_parts(text, found.items)
     give_turns(text, found.items, turns)
     prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
-    return CutBody(found.items, prose, found.idle, [one.line for one in headings])
+    return CutBody(found.items, prose, found.idle, [*names, *(one.line for one in headings)])
 
 
 def without_titles(text: str, found: CutBody) -> CutBody:

@@ -30,7 +30,8 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     if len(line.elements) < 2 or following is None:
         return None
     *before, number = line.elements
-    if number.kind != "number" or any(e.kind != "words" for e in before):
+    # Dots may lead from the heading to its number.
+    if number.kind != "number" or any(e.kind not in ("words", "bar") for e in before):
         return None
     heading = text[line.start : number.start].rstrip().lower()
     if heading.endswith((". notice", "- notice")):

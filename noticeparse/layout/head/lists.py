@@ -19,6 +19,7 @@ from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.heads import head_kinds
 
 _FEWEST_LINES = 2
+_OF_ENTRIES = frozenset({"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER", "NEW_EDITION"})
 _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 """Roles of columns that a table of actions has."""
 
@@ -162,6 +163,8 @@ class ListReader:
             return line.elements[0].kind != "chart" and notice_opening(self.text, line) is None
         if line.has("point", "half", "reference", "key") or self._are_titles_of_items(line):
             return False
+        if states_datum(self.text[line.start : line.end]):
+            return False
         if line.has("verb") and not (
             self.open.kind == "new_charts" or is_part_title(self.text, line)
         ):
@@ -243,3 +246,9 @@ class ListReader:
                 return line.has("verb") and (line.has("point", "half") or line.has_only("verb"))
             behind_chart = line.has("chart") and line.elements[0].kind == "chart"
         return False
+
+
+def states_datum(words: str) -> bool:
+    """Whether a line says the datum of all positions, and is no entry of a list."""
+    kinds = head_kinds(words)
+    return "DATUM" in kinds and kinds.isdisjoint(_OF_ENTRIES)

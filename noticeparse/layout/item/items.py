@@ -13,10 +13,6 @@ from functools import partial
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Prose
-from noticeparse.layout.evidence import (
-    stands_position_first,
-    told_by_lines,
-)
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.item.feature_first import FeatureFirst
@@ -26,6 +22,7 @@ from noticeparse.layout.item.new_as_verb import with_new_as_verb
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
+from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
 from noticeparse.layout.item.things_above import with_things_above
 from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches

@@ -6,12 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
-from noticeparse.layout.evidence import (
-    split_lead,
-    stands_above,
-    tells,
-    verb_places,
-)
+from noticeparse.layout.evidence import split_lead, tells, verb_places
 from noticeparse.layout.item.clauses_ahead import elements_behind, opens_clause
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.listed_places import (
@@ -20,6 +15,7 @@ from noticeparse.layout.item.listed_places import (
     names_what_follows,
 )
 from noticeparse.layout.item.mixed_rows import row_verb
+from noticeparse.layout.item.position_sides import stands_above
 from noticeparse.layout.item.same_places import begins_thing, places_of, shares_places
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
 from noticeparse.layout.item.unknown_verbs import is_like_a_verb

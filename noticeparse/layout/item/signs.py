@@ -1,4 +1,4 @@
-"""Signs before the items that stand for verbs, where a key above gives each its verb.
+"""Signs and letters before the items that stand for verbs, where a key gives each its verb.
 
 `Signs: + insert, - delete` above, and below it `+ wreck P`: the sign is the verb of its line.
 """
@@ -15,13 +15,23 @@ from noticeparse.readers.verbs import canonical_verb
 
 _SIGN = re.compile(rf"[(\[]?([{re.escape(''.join(sorted(SIGNS)))}])[)\]]?(?=[ \t])")
 
+_NAMES_KEY = ("key", "code", "letters", "signs", "symbols")
+
 
 def with_sign(text: str, line: Line, codes: Mapping[str, str]) -> Line:
-    """The line, with the sign that opens it read as its verb; `codes` is the key to the signs."""
-    if codes.keys().isdisjoint(SIGNS) or not line.elements:
+    """The line, with the sign that opens it read as its verb; `codes` is the key to the signs.
+
+    A letter stands for a verb where it has a cell of its own: `E   Wreck   P`.
+    """
+    if not codes or not line.elements:
         return line
     lead = int(len(line.elements) > 1 and line.elements[0].kind == "label")
     first, behind = line.elements[lead], line.elements[lead + 1 :]
+    letters = text[first.start : first.end].strip(" .:()[]")
+    if letters in codes.keys() - SIGNS and first.kind == "words" and behind:
+        is_item = behind[0].gap and behind[0].kind not in ("verb", "chart", "number", "key")
+        verb = Element("verb", first.start, first.end, True, codes[letters])
+        return line._replace(elements=(*line.elements[:lead], verb, *behind)) if is_item else line
     found = _SIGN.match(text, first.start, line.end)
     if found is None or found[1] not in codes or first.kind not in ("bar", "words"):
         return line
@@ -55,6 +65,7 @@ def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraf
         return False
     words = text[line.start : line.end].lower()
     tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
+    tells = tells or words.lstrip().startswith(_NAMES_KEY)
     if not (tells or line.has("verb", "bar")):
         return False
     goes_on = bool(codes) and notice is None and words.lstrip(" ([\"'")[:1] in SIGNS

@@ -36,6 +36,7 @@ _NOTICE_NOUNS = frozenset(
         "instruction",
         "advisory",
         "entry",
+        "order",
     }
 )
 _OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
@@ -203,11 +204,22 @@ def _names_local_series(words: str) -> bool:
 
 
 def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
-    """Whether the number is the first of several: `211/26, 213/26 and 216/26`."""
+    """Whether the number is the first of several: `211/26, 213/26 and 216/26`.
+
+    In an index each may have the figures of its charts behind it: `1/26  610, 611    2/26  614`.
+    """
     if not any(e.kind == "number" for e in rest):
         return False
+    kinds = [e.kind for e in rest]
     words = [text[e.start : e.end] for e in rest if e.kind != "number"]
+    is_index = kinds == ["words", "number"] * (len(rest) // 2) + ["words"]
+    if is_index and all(map(_CHARTS.fullmatch, words)):
+        return True
     return all(not word.replace("and", "").strip(" ,.;&") for word in words)
+
+
+_A_CHART = "[A-Z]{0,2}[0-9]{1,4}[A-Z]?"
+_CHARTS = re.compile(f"{_A_CHART}(?:(?:, ?| and | & | ){_A_CHART})*")
 
 
 def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:

@@ -1,0 +1,39 @@
+"""Records of aids by their numbers in a list: number and name, below them the place, the command.
+
+`0413  Karra Bank, north side` / `P` / `Establish light-buoy, Q.`: the name says nothing that goes
+on the chart, and ends the command of the record above it.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from itertools import pairwise
+
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.elements import Line
+
+_NUMBER = re.compile(r"[0-9]{1,5}(?:\.[0-9]{1,3})?[A-Za-z]?")
+_FEWEST = 2
+"""A single such line may be anything."""
+
+
+def without_listed_names(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
+    """The lines without number and name of each record, and these."""
+    written = [line for line in lines if not line.is_blank]
+    places = [line for line in written if line.has_only(*PLACES)]
+    names = [line for line, below in pairwise(written) if below in places and _is_name(text, line)]
+    # The first name stands with the heading of the notice.
+    unnamed = places[1:] if places[:1] == written[:1] else places
+    if len(names) < _FEWEST or len(names) != len(unnamed):
+        return list(lines), []
+    kept = [line for line in lines if line not in names]
+    return kept, [(line.start, line.end) for line in names]
+
+
+def _is_name(text: str, line: Line) -> bool:
+    """Whether a number in a cell of its own stands before words, and nothing else does."""
+    first, *rest = line.elements
+    is_number = _NUMBER.fullmatch(text[first.start : first.end]) is not None
+    return is_number and bool(rest) and rest[0].gap and all(e.kind == "words" for e in rest)
