@@ -25,7 +25,8 @@ def test_a_work_sheet_is_read_without_its_boxes() -> None:
         ("insert", "legend", [AT_R]),
     ]  # fmt: skip
     (section,) = bulletin.notices[0].charts
-    assert (section.previous.id if section.previous else None) == "287/26"
+    assert section.previous is not None
+    assert section.previous.number == 287
     assert section.actions[0].feature.name == "No 7"
     assert codes(bulletin) == set()
 

@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import pytest
+
 from noticeparse import parse
 from noticeparse.records.bulletin import Bulletin
-from tests.short_notices import P, Q
+from tests.short_notices import P, Q, codes, errors
 
 HEAD = "1905/26 Hale Ness\nChart 904 [588/26]\n"
 R = "46-20.00S 122-20.00W"
@@ -63,3 +65,36 @@ def test_class_ends_where_a_line_stands_further_out() -> None:
 def test_thing_on_its_own_line_is_no_class() -> None:
     body = f"Insert\n  Wreck\n    {P}\n  Cable, joining\n    {Q}\n    {R}\n"
     assert [one[1] for one in kinds(parse(HEAD + body))] == ["wreck", "cable_submarine"]
+
+
+WRECK, ROCK = ("insert", "wreck", None, True), ("delete", "rock", None, True)
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"DANGERS\n- Laid: wreck ({P})\nBUOYS AND BEACONS\n- Removed: rock ({Q})\n",
+        f"WRECKS\n- Inserted: wreck ({P})\nDEPTHS\n- Removed: rock ({Q})\n",
+        f"Wrecks\n- Inserted: wreck {P}\nRocks\n- Removed: rock {Q}\n",
+        f"Wrecks:\nInsert wreck {P}\nRocks and obstructions:\nDelete rock {Q}\n",
+        f"LIGHTS\n  Insert wreck {P}\nDEPTHS\n  Delete rock {Q}\n",
+        f"Insert wreck {P}\n\nRocks\nDelete rock {Q}\n",
+    ],
+)
+def test_a_class_between_commands_is_a_heading(body: str) -> None:
+    bulletin = parse(HEAD + body)
+    assert kinds(bulletin) == [WRECK, ROCK]
+    assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "body",
+    [
+        f"Insert  wreck {P}\n        Mooring buoys\nDelete  rock {Q}\n",
+        f"INSERT WRECK {P}\nMOORING BUOYS\nDELETE ROCK {Q}\n",
+        f"Insert wreck {P}\nMooring buoys\nDelete rock {Q}\n",
+        f"Insert\nMOORING BUOYS\nDelete rock {Q}\n",
+    ],
+)
+def test_a_thing_without_its_place_is_no_heading(body: str) -> None:
+    assert "item-without-position" in errors(parse(HEAD + body))

@@ -68,3 +68,10 @@ def test_a_name_before_an_item_hangs_under_its_verb() -> None:
         ("insert", "wreck"),
         ("delete", "wreck"),
     ]
+
+
+@pytest.mark.parametrize("mark", ["- ", "  - ", "1. ", "12) ", "(a) ", ""])
+def test_a_light_exhibited_is_to_be_charted(mark: str) -> None:
+    bulletin = parse(f"{HEAD}{mark}Exhibited: light, Fl.4s9m7M {P}\n")
+    assert told(bulletin) == [("insert", "light", [AT_P])]
+    assert errors(bulletin) == set()

@@ -20,7 +20,7 @@ from noticeparse.layout.head.cuts import (
 )
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
-from noticeparse.layout.head.stacked_keys import with_stacked_keys
+from noticeparse.layout.head.stacked_keys import with_printed_keys
 from noticeparse.layout.item.signs import takes_codes, with_sign
 from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
@@ -51,7 +51,7 @@ def lay_out(
 
     `before` is what the part before hands on; `furniture` are rows at the head or foot of a page.
     """
-    lines, titles = with_stacked_keys(text, lines)
+    lines, titles = with_printed_keys(text, lines)
     lines = with_numbers_of_places(text, with_bare_heads(text, lines))
     lines, counts = with_margin_numbers(text, lines, before)
     reader = _Reader(text, lines, titles)

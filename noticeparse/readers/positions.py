@@ -139,10 +139,11 @@ def _origin(before: Point | None) -> int | None:
 def _leaves_degree(lat: Coordinate, lon: Coordinate, before: Point) -> bool:
     """Whether minutes without degrees lie nearer in another degree than the one they share."""
     pairs = zip((lat, lon), before.last, strict=True)
-    return any(
-        one.shares_degrees and len(last.fields) > 1 and abs(one.fields[0] - last.fields[1]) > 30
-        for one, last in pairs
-    )
+    return any(one.shares_degrees and _is_far(one, last) for one, last in pairs)
+
+
+def _is_far(one: Coordinate, last: Coordinate) -> bool:
+    return len(last.fields) > 1 and abs(one.fields[0] - last.fields[1]) > 30
 
 
 def _sharing(one: Coordinate, before: Coordinate) -> Coordinate:
@@ -153,10 +154,35 @@ def _sharing(one: Coordinate, before: Coordinate) -> Coordinate:
 
 def share_latitude(lon: Coordinate, before: Point) -> PointReading:
     """A longitude alone in a list: its latitude is that of the point before."""
-    whole = _sharing(lon, before.last[1])
-    start, end = lon.start, lon.start + len(lon.text)
-    point = _point(before.last[0], whole, start, end)._replace(told_from=_origin(before))
-    return PointReading(point, lon.faults, start, end)
+    return _with_other(lon, before, lon.start)
+
+
+def share_other(one: Coordinate, before: Point, start: int) -> PointReading:
+    """A coordinate on the parallel or meridian of the point before; words begin at `start`."""
+    reading = _with_other(one, before, start)
+    last = before.last[0 if one.axis == "latitude" else 1]
+    if one.shares_degrees and _is_far(one, last):
+        fault = Fault(
+            "position-shared-degrees-doubtful", start, reading.end, {"written": one.text}
+        )
+        reading = reading._replace(faults=(*reading.faults, fault))
+    return reading
+
+
+def degrees_from(one: Coordinate, before: Point) -> Point:
+    """The point before, with the degrees of a coordinate that was written since."""
+    lat, lon = before.last
+    if one.axis == "latitude":
+        return before._replace(last=(_sharing(one, lat), lon))
+    return before._replace(last=(lat, _sharing(one, lon)))
+
+
+def _with_other(one: Coordinate, before: Point, start: int) -> PointReading:
+    """The point of a coordinate and the other one of the point before."""
+    lat, lon = degrees_from(one, before).last
+    end = one.start + len(one.text)
+    point = _point(lat, lon, start, end)._replace(told_from=_origin(before))
+    return PointReading(point, one.faults, start, end)
 
 
 def _point(lat: Coordinate, lon: Coordinate, start: int, end: int) -> Point:

@@ -25,6 +25,11 @@ from noticeparse.layout.sentence.sentences import (
     with_places_behind,
     without_article,
 )
+from noticeparse.layout.sentence.things_behind_verbs import (
+    own_elements,
+    things_behind,
+    verb_ahead,
+)
 from noticeparse.layout.sentence.things_told import things_told
 from noticeparse.layout.sentence.told_elsewhere import told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
@@ -100,7 +105,7 @@ def _sentence_items(
     parts = [
         thing
         for statement in statements_within(text, sentence)
-        for thing in things_told(text, statement)
+        for thing in _things(text, statement)
     ]
     placed = [any(e.kind in PLACES for e in part) for part in parts]
     lead = _leading_places(text, parts[0])
@@ -115,6 +120,13 @@ def _sentence_items(
             said = [(e.start, e.end) for e in part if e.kind == "words"]
             item.faults += told_elsewhere(text, said)
         yield part, item
+
+
+def _things(text: str, statement: list[Element]) -> list[list[Element]]:
+    ahead = verb_ahead(text, statement)
+    if ahead is None:
+        return things_told(text, statement)
+    return things_behind(text, statement, ahead)
 
 
 def _leading_places(text: str, statement: Sequence[Element]) -> list[Element]:
@@ -136,7 +148,12 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     if index is None:
         return None
     passive = sentence[index]
+    # Where the subject stands behind its verb, all that is told counts as before the verb.
+    is_ahead = verb_ahead(text, sentence) is not None
+    turn = sentence[-1].end if is_ahead else passive.start
     before = [e for e in sentence[:index] if e.kind != "passive"]
+    if is_ahead:
+        before = sentence[index + 1 :]
     words = words_of(text, (e for e in before if e.kind == "words"))
     told = " ".join(text[sentence[0].start : sentence[-1].end].split())
     if not has_kind(words) or tells_no_change(told, text[passive.start : passive.end]):
@@ -154,25 +171,26 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     if sentence[0].kind == "label":
         item.faults += lead_faults(text, (sentence[0].start, sentence[0].end))
     lead: list[Element] = []
-    for element in sentence:
+    for element in sentence[index + 1 :] if is_ahead else sentence:
         if element.kind == "passive":
             continue
         if element.kind in PLACES:
-            is_before = element.start < passive.start and _names_another(text, lead)
+            is_before = element.start < turn and _names_another(text, lead)
             if item.groups and (is_before or _opens_another(text, lead, element)):
                 item.faults.append(
                     Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
                 )
             if item.groups and not item.words:
                 # `P: buoy has been moved to Q`: the feature stands between its place and verb.
-                item.words = [(e.start, e.end) for e in lead if e.start < passive.start]
+                item.words = [(e.start, e.end) for e in lead if e.start < turn]
                 lead = lead[len(item.words) :]
-            _add_place(text, item, lead, element, is_behind=element.start > passive.start)
+            _add_place(text, item, lead, element, is_behind=element.start > turn)
             lead = []
         elif element.kind == "words":
             lead.append(element)
-    _add_rest(text, item, lead, passive)
-    item.pieces = [(e.start, e.end) for e in sentence]
+    _add_rest(text, item, lead, turn)
+    own = own_elements(text, sentence, index) if is_ahead else sentence
+    item.pieces = [(e.start, e.end) for e in own]
     return item
 
 
@@ -236,14 +254,14 @@ def _is_of_another(words: str) -> bool:
     return first in ("not", "instead", "rather", "but") or any(map(has_kind, parts))
 
 
-def _add_rest(text: str, item: Item, lead: list[Element], passive: Element) -> None:
+def _add_rest(text: str, item: Item, lead: list[Element], turn: int) -> None:
     """Words behind the last place: what the feature becomes, or a remark."""
     changes, is_change = canonical_verb(item.verb or "") in ("amend", "replace"), False
     for element in lead:
         words = text[element.start : element.end].strip(" ,.")
         if not words:
             continue
-        if element.start < passive.start:
+        if element.start < turn:
             item.words.append((element.start, element.end))
             continue
         first = words.split()[0].lower()

@@ -20,6 +20,7 @@ from noticeparse.layout.head.late_details import (
     takes_end_of_cancellation,
 )
 from noticeparse.layout.head.led_charts import takes_led_chart
+from noticeparse.layout.head.margin_charts import MarginCharts
 from noticeparse.layout.head.panel_lines import takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
@@ -30,6 +31,7 @@ from noticeparse.layout.opening.goes_on import (
     goes_on_with_charts,
     heading_breaks_off,
     is_in_heading,
+    parts_previous,
 )
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
@@ -60,10 +62,14 @@ class HeadReader:
         self.behind_blank = True
         self.head_is_open = False
         self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
+        self.margin = MarginCharts(self.assembly)
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
         if takes_banner(self.assembly, self.keys, line):
+            self.head_is_open = False
+            return True
+        if self.margin.takes(line):
             self.head_is_open = False
             return True
         if line.elements[0].kind == "chart" and self._is_row(line):
@@ -213,6 +219,7 @@ class HeadReader:
         closes = not self.behind_blank and (
             closes_bracket(above, words)
             or completes_previous(above, words)
+            or parts_previous(above, words)
             or lists_items(words)
             or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), whole)
         )

@@ -12,6 +12,7 @@ from noticeparse.layout.head.part_titles import (
     is_notices_title,
     is_part_title,
     list_title,
+    title_beside_entries,
 )
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.notice_openings import notice_opening
@@ -37,7 +38,13 @@ class ListReader:
         """Titles of parts with no list under them: they are furniture."""
 
     def opens(self, line: Line, *, behind_blank: bool, in_notice: bool) -> bool:
-        """Whether a line is the title of a list; the list is then open."""
+        """Whether a line is the title of a list, or begins with one; the list is then open."""
+        beside = None if in_notice else title_beside_entries(self.text, line)
+        if beside is not None:
+            title, *entry = line.elements
+            self._open(beside, line._replace(elements=(title,), end=title.end))
+            self.lists[-1].entries.append(line._replace(elements=(*entry,), start=entry[0].start))
+            return True
         if not behind_blank and not self._stands_apart(line, in_notice=in_notice):
             return False
         kind = list_title(self.text, line)

@@ -6,6 +6,7 @@ import re
 
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.editions import read_line_words
+from noticeparse.readers.heads import head_kinds
 
 _PART_TITLES = ("SECTION_TITLE", "BOOK_TITLE")
 # What every title of corrections to a book says; most lines are not read further for one.
@@ -38,6 +39,33 @@ def list_title(text: str, line: Line) -> str | None:
         # `Struck out` alone stands over items; `III. STRUCK OUT` is the title of a part.
         return None
     return kind if kind is not None and found.plain_words <= 2 else None
+
+
+_BESIDE = re.compile(
+    r"(?P<force>(?:notices? )?(?:still |remaining |now )?in force"
+    r"(?: \(T\)(?: and | & |, ?|/)\(P\))?)"
+    r"|(?:now )?(?:cancelled|withdrawn|no longer in force)(?: notices)?|notices cancelled",
+    re.IGNORECASE,
+)
+_OF_ENTRIES = frozenset(
+    "CHART_WORD CHART_NUMBER INTERNATIONAL NOTICE_NUMBER BARE_NUMBER COMMA STOP".split()
+)
+
+
+def title_beside_entries(text: str, line: Line) -> str | None:
+    """The kind of the list whose title a line opens with, its first entry behind a colon.
+
+    `In force:    Chart 1101   455(P)/26`; behind the title stand charts and notices alone.
+    """
+    first, *entry = line.elements
+    words = text[first.start : entry[0].start].rstrip() if entry else ""
+    title = _BESIDE.fullmatch(words.rstrip(" :")) if words.endswith(":") else None
+    if title is None or not line.has("number"):
+        return None
+    kinds = head_kinds(text[entry[0].start : entry[-1].end])
+    if "NOTICE_NUMBER" not in kinds or not kinds <= _OF_ENTRIES:
+        return None
+    return "in_force" if title["force"] else "cancelled"
 
 
 def is_part_title(text: str, line: Line) -> bool:

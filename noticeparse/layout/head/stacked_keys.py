@@ -1,6 +1,7 @@
-"""Keys of a chart head with their values on the lines below, as cells of a page are pasted.
+"""Keys without a colon, as they are printed: those of a form, and those of a chart head.
 
-`Chart` above `53`, `Previous update` above `2170/26`, `Datum` above `WGS 84`: a pair is one line.
+The keys of a form stand below its boxes.  Keys of a head may have their values on the lines below,
+as cells of a page are pasted: `Chart` above `53`, `Datum` above `WGS 84`; a pair is one line.
 """
 
 from __future__ import annotations
@@ -13,6 +14,7 @@ from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.table.box_forms import with_boxes_read
 from noticeparse.readers.heads import head_kinds, read_parts
 
 _OTHERS = frozenset({"words", "number", "charts_only"})
@@ -25,7 +27,14 @@ _FOR_CHARTS = re.compile(
 """What may stand behind the notice before: for which charts it is, and those of others."""
 
 
-def with_stacked_keys(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
+def with_printed_keys(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
+    """The lines with such keys told, and what is only printed there."""
+    read, printed = with_boxes_read(text, lines)
+    found, titles = _with_stacked_keys(text, read)
+    return found, [*printed, *titles]
+
+
+def _with_stacked_keys(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
     """The lines, each such key joined with the value below it, and the keys of headings."""
     found: list[Line] = []
     titles: list[Piece] = []

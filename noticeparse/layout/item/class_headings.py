@@ -116,7 +116,7 @@ def _heads_unread(
     columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]
     rows = [row for row in below[:2] if not row.is_blank]
     hang = bool(rows) and rows[0].elements[0].start - rows[0].start + 1 > columns[0]
-    stands_alike = hang or _are_many(text[start:end].split()[0])
+    stands_alike = hang or are_many(text[start:end].split()[0])
     return columns[0] == columns[1] and stands_alike and _heads_items(text, below)
 
 
@@ -221,16 +221,16 @@ def _heading(text: str, line: Line) -> ClassHeading | None:
         return None
     told = _TOLD.match(text[start:end]) or _COMMANDED.match(text[start:end])
     verb = None if told is None else canonical_verb(told["told"])
-    if told is None or verb is None or not _are_many(told["things"]):
+    if told is None or verb is None or not are_many(told["things"]):
         return None
     a, b = told.span("things")
     verb_element = Element("verb", start, end, True, verb)
     return ClassHeading((start, end), (start + a, start + b), verb_element)
 
 
-def _are_many(things: str) -> bool:
+def are_many(things: str) -> bool:
     """Whether words name things of a class, and not one of them."""
-    plain = [word.strip(",") for word in things.lower().split() if word.strip(",")]
+    plain = [word.strip(",:") for word in things.lower().split() if word.strip(",:")]
     if plain[0] in ("a", "an"):
         return False
     last = plain[-1]

@@ -5,7 +5,9 @@
         least depth 13.7 m      48°04'.66S 126°35'.03W
         position approximate    48°05'.10S 126°35'.80W
 
-Each row below is of that class; it is told again of those that name no kind of their own.
+Each row below is of that class; it is told again of those that name no kind of their own.  Above
+items that command each for itself, `BUOYS` and below it `- Laid: port-hand buoy  P`, such a line
+says nothing more, and is no item of the verb above it.
 """
 
 from __future__ import annotations
@@ -14,13 +16,14 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.item.class_headings import ClassHeading, is_its_depth
+from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.item.class_headings import ClassHeading, are_many, is_its_depth
 from noticeparse.layout.item.parts_of_lists import are_wordings, says_what_it_is
-from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.features import has_kind
 
 _CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
+_CLASSES = re.compile(r"[A-Z][A-Za-z]{2,14}(?:(?:,? and |, | & |[ -])[A-Za-z]{3,14}){0,4} ?:?")
 
 
 def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
@@ -43,6 +46,11 @@ def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], li
             headings.append(ClassHeading((start, end), things, None))
             found.append(line._replace(elements=()))
             continue
+        if things is None and _heads_commands(text, lines, at):
+            start, end = line.elements[0].start, line.elements[-1].end
+            headings.append(ClassHeading((start, end), (start, end), None))
+            found.append(line._replace(elements=()))
+            continue
         is_under_verb = is_under_verb or line.elements[0].kind == "verb"
         found.append(line if things is None else _told(text, line, things))
     return found, headings
@@ -57,6 +65,38 @@ def _heads(text: str, line: Line, below: Sequence[Line]) -> bool:
     if row is None or row.indent(text) <= line.indent(text) or row.has("verb", "passive"):
         return False
     return row.has("words") and row.has(*PLACES)
+
+
+def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
+    """Whether a line is a class alone, between items that have each a verb of their own."""
+    line = lines[at]
+    words = text[line.elements[0].start : line.elements[-1].end]
+    if not line.has_only("words") or _CLASSES.fullmatch(words) is None or not are_many(words):
+        return False
+    row = next((one for one in lines[at + 1 :] if not one.is_blank), None)
+    above = next((one for one in reversed(lines[:at]) if not one.is_blank), None)
+    if row is None or not _commands(text, row) or line.indent(text) > row.indent(text):
+        return False
+    is_apart = not at or lines[at - 1].is_blank or words.endswith(":") or lead_index(row) > 0
+    is_set_off = words.isupper() and not text[row.start : row.end].isupper()
+    if not (is_apart or is_set_off):
+        # A thing of the verb above whose place was lost.
+        return False
+    # A line that breaks off goes on with the words below it.
+    return above is None or (above.has(*PLACES) and not _breaks_off(text, above))
+
+
+def _commands(text: str, row: Line) -> bool:
+    """Whether a line opens with a verb and names the thing that is its object."""
+    lead = lead_index(row)
+    elements = row.elements[lead:]
+    if len(elements) < 2 or elements[0].kind != "verb":
+        return False
+    return has_kind(words_of(text, [e for e in elements[1:] if e.kind == "words"]))
+
+
+def _breaks_off(text: str, line: Line) -> bool:
+    return text[line.start : line.end].rstrip().endswith((",", ";", " and", "-"))
 
 
 def _told(text: str, line: Line, things: Piece) -> Line:

@@ -20,6 +20,7 @@ from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_way
 from noticeparse.layout.item.named_values import settle_named_values
 from noticeparse.layout.item.new_as_verb import with_new_as_verb
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
+from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
 from noticeparse.layout.item.things_above import with_things_above
@@ -58,6 +59,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines, leads = without_leads(text, with_verb_columns(text, lines))
     body = _cut(text, lines)
+    settle_brackets(text, body.items)
     settle_named_values(text, body.items)
     settle_values_behind(text, body.items)
     hold_back_other_way_round(text, body.items)

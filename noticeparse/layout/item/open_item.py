@@ -166,7 +166,10 @@ class OpenItem:
     def _give_charts(self, item: Item) -> None:
         """Let the item be for the charts named before it, or above where it names none."""
         own, self.charts = self.charts, None
-        if own is not None:
+        if own is not None and own.value == "above":
+            # The charts of the entry above: whether they are those of this one is not said.
+            item.faults.append(_of_one_chart(self.words_of([own]), own))
+        elif own is not None:
             self.takes_charts(own, is_first=True)
             names_some = any(char.isdigit() for char in self.words_of([own]))
             is_told = self.held is None and item.charts is not None
@@ -174,10 +177,7 @@ class OpenItem:
         elif self.held is not None:
             item.charts = (self.held.start, self.held.end)
         elif self.doubtful is not None:
-            start, end = self.doubtful.start, self.doubtful.end
-            item.faults.append(
-                Fault("item-of-one-chart", start, end, {"written": self.words_of([self.doubtful])})
-            )
+            item.faults.append(_of_one_chart(self.words_of([self.doubtful]), self.doubtful))
 
     def takes_charts(self, charts: Element, *, is_first: bool = False) -> bool:
         """Let the open item be for some charts only, where these stand first in it or end it."""
@@ -224,3 +224,7 @@ class OpenItem:
         if all(one.isdigit() for one in letters):
             return int(letters[0]) == int(letters[1]) + 1
         return all(len(one) == 1 for one in letters) and ord(letters[0]) == ord(letters[1]) + 1
+
+
+def _of_one_chart(written: str, charts: Element) -> Fault:
+    return Fault("item-of-one-chart", charts.start, charts.end, {"written": written})

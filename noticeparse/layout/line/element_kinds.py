@@ -13,6 +13,7 @@ KINDS: dict[str, ElementKind] = {
     "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
+    "COORDINATE_ON_SAME": "point",
     "REFERENCE": "reference", "REFERENCE_LIST": "reference",
     "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
     "LABEL": "label", "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",

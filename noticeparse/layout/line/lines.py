@@ -32,14 +32,13 @@ from noticeparse.layout.line.joints import (
     verb_of_key,
 )
 from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place_above
+from noticeparse.layout.line.pairing import Pairing
 from noticeparse.layout.line.row_ends import settle_ends
-from noticeparse.readers.coordinates import Coordinate, read_coordinate, read_coordinate_in
-from noticeparse.readers.positions import Point, PointReading, join_coordinates, read_signed_in
+from noticeparse.readers.coordinates import read_coordinate, read_coordinate_in
+from noticeparse.readers.positions import PointReading, read_signed_in
 from noticeparse.readers.verbs import is_told_by_agent
 
-_FEW = 12
 _ASKS = (". please", "; please")
-"""Elements before a second coordinate on a line that goes on with the line above."""
 _RESTRICTED = frozenset({"label", "verb", "chart", "charts_only"})
 _PARTICIPLES = (
     "laid", "relaid", "re-laid", "taken ", "struck ", "written ", "drawn ", "gone", "built",
@@ -72,10 +71,7 @@ class _LineReader:
     def __init__(self, text: str) -> None:
         self._text = text
         self._row = 0
-        self._before: Point | None = None
-        self._awaits_longitude = False
-        """Whether the last coordinate so far is a latitude without its longitude."""
-        self._line_above_awaits = False
+        self._pairing = Pairing(text)
         self._behind_place = False
         """Whether the line above holds a position."""
 
@@ -123,7 +119,7 @@ class _LineReader:
     def _elements(self, tokens: list[tuple[str, int, int]]) -> list[Element]:
         """The elements of a line; words that follow each other without a gap are one."""
         text = self._text
-        self._line_above_awaits = self._awaits_longitude
+        self._pairing.begin_line()
         found: list[Element] = []
         words: list[int] = []
         """Start, end and gap of the words under way, or nothing."""
@@ -159,7 +155,7 @@ class _LineReader:
             if kind == "half" and is_lettered_chart(text, start, end, found):
                 found.append(Element("words", start, end, gap))
             elif kind == "half":
-                self._coordinate(found, read_coordinate_in(text, token, start, end), gap)
+                self._pairing.coordinate(found, read_coordinate_in(text, token, start, end), gap)
             elif kind == "point":
                 found.append(self._whole(token, start, end, gap))
             else:
@@ -175,53 +171,15 @@ class _LineReader:
             figures = self._text[start:end].rstrip(" EW")
             faults = read_coordinate("COORDINATE_BARE", figures, start).faults
             return Element("point", start, end, gap, PointReading(None, faults, start, end))
-        return self._point(read_signed_in(self._text, start, end), gap)
+        if kind == "COORDINATE_ON_SAME":
+            return self._on_same(start, end, gap)
+        return self._pairing.point(read_signed_in(self._text, start, end), gap)
 
-    def _point(self, reading: PointReading, gap: bool) -> Element:
-        if reading.point is not None:
-            self._before = reading.point
-        return Element("point", reading.start, reading.end, gap, reading)
-
-    def _coordinate(self, found: list[Element], one: Coordinate, gap: bool) -> None:
-        """Join it to the half before it, else keep it as a half."""
-        end = one.start + len(one.text)
-        if len(found) > 1 and found[-2].kind == "half" and self._is_link(found[-1]):
-            found.pop()
-        before = found[-1] if found else None
-        is_stacked = (
-            before is not None and before.kind == "half" and gap and before.value.axis == one.axis
-        )
-        if (
-            before is None
-            or before.kind != "half"
-            or is_stacked
-            or self._is_of_line_above(found, one)
-        ):
-            found.append(Element("half", one.start, end, gap, one))
-            self._awaits_longitude = one.axis == "latitude"
-            return
-        self._awaits_longitude = False
-        found.pop()
-        written = " ".join(self._text[before.start : end].split())
-        reading = join_coordinates(before.value, one, written, self._before)
-        if reading.point is None and not (before.value.shares_degrees or one.shares_degrees):
-            # Minutes below it are of its degrees, which nobody can read.
-            self._before = None
-        found.append(self._point(reading, before.gap))
-
-    def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:
-        """Whether the half before is the longitude that the line above still waits for."""
-        if not self._line_above_awaits or one.axis != "latitude" or len(found) > _FEW:
-            return False
-        halves = [element for element in found if element.kind in ("half", "point")]
-        return len(halves) == 1 and halves[0].value.axis == "longitude"
-
-    def _is_link(self, element: Element) -> bool:
-        """Whether an element may stand between latitude and longitude."""
-        if element.kind in ("bar", "semicolon"):
-            return True
-        words = self._text[element.start : element.end]
-        return element.kind == "words" and words in (",", "/", "-", "&")
+    def _on_same(self, start: int, end: int, gap: bool) -> Element:
+        """The point of a coordinate on the parallel or the meridian of the point before."""
+        found = [one for one in _scanner().scan(self._text, start + 1, end) if "COORD" in one[0]]
+        kind, at, _ = found[-1]
+        return self._pairing.on_same(read_coordinate_in(self._text, kind, at, end), start, gap)
 
     def _restricted(
         self,

@@ -51,11 +51,25 @@ def completes_previous(above: str, words: str) -> bool:
         # Nothing stands above that could be the beginning of it.
         return False
     whole = read_parts(f"{' '.join(above.split())} {words}")
-    told = [part for part in whole if part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS")]
+    told = [part for part in whole if part.kind in _PREVIOUS]
     plain = sum(part.kind in ("OTHER_WORDS", "OTHER") for part in whole)
-    is_new = len(told) > sum(part.kind in ("PREVIOUS", "PREVIOUS_IN_BRACKETS") for part in before)
+    is_new = len(told) > sum(part.kind in _PREVIOUS for part in before)
     broken = bool(told) and told[-1].start < len(" ".join(above.split()))
     return is_new and broken and plain < words_before
+
+
+def parts_previous(above: str, words: str) -> bool:
+    """Whether a line end parts the notice before: `chart 641, last corrected by / NM 44/26`."""
+    if _NUMBER.search(words, 0, _FAR) is None:
+        return False
+    before = " ".join(above.split())
+    parts = read_parts(f"{before} {words}")
+    return any(p.kind in _PREVIOUS and p.start < len(before) < p.end for p in parts)
+
+
+_NUMBER = re.compile(r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2}")
+_FAR = 60
+_PREVIOUS = ("PREVIOUS", "PREVIOUS_IN_BRACKETS")
 
 
 def heading_breaks_off(text: str, notice: NoticeDraft, line: Line) -> bool:

@@ -199,12 +199,14 @@ class RowReader:
         if cell:
             written = self._words(cell)
             words = self.codes.get(written.strip(" .()"), written)
+            given = cell[0].value if cell[0].kind == "verb" else None
+            words = given or words
             start, end = cell[0].start, cell[-1].end
             divided = verb_and_change(self.text, start, end)
             if divided is not None:
                 (start, end), new = divided
                 words, item.change = self.text[start:end], [new]
-            if canonical_verb(words) is None and ":" not in words:
+            if given == "" or (canonical_verb(words) is None and ":" not in words):
                 self.verb = None
                 item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
                 return

@@ -107,6 +107,9 @@ def _next_subject(text: str, element: Element) -> int | None:
     if joint is None:
         return None
     words = words.removeprefix(joint).lstrip()
+    if words.rstrip() == "there":
+        # `… is deleted, and there is inserted a wreck`
+        return element.end - len(words)
     return element.end - len(words) if leads_feature(without_article(words)) else None
 
 

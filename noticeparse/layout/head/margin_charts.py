@@ -1,0 +1,88 @@
+"""Charts of the head that stand again in the margin, each before the entry that is for them.
+
+    Charts 210 (1388/26), 211 (1401/26)
+    210, 211    Insert    light, Fl.R.2s8m5M    46°37'.66 S   124°11'.79 W
+    211         Insert    dolphin               46°37'.60 S   124°12'.02 W
+
+A command without charts in its margin, among others that have them, may be for those above it or
+for all: it is held back.
+"""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import ChartDraft
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.heads import read_parts
+
+_NUMBER = r"[A-Z]{0,3}[0-9]{1,6}[A-Z]?"
+_MARGIN = re.compile(
+    rf"(?P<first>{_NUMBER})(?P<more>(?: ?[,;&] ?(?:and )?| and ){_NUMBER}){{0,11}} ?:?"
+    r"|all(?: charts)? ?:?",
+    re.IGNORECASE,
+)
+_COUNTS = 2
+"""Figures of a number that may count the items of a notice."""
+
+
+class MarginCharts:
+    """Takes the entries that have their charts in the margin."""
+
+    def __init__(self, assembly: Assembly) -> None:
+        self._assembly = assembly
+        self._of: ChartDraft | None = None
+        self._above: Element | None = None
+        """The margin of the entry above, under the same head."""
+
+    def takes(self, line: Line) -> bool:
+        """Whether a line is an entry with charts in its margin, or one that lacks them."""
+        assembly = self._assembly
+        if not assembly.charts or assembly.charts[-1].number is not None:
+            return False
+        if self._of is not assembly.charts[-1]:
+            self._of, self._above = assembly.charts[-1], None
+        first, *behind = line.elements
+        if self._above is not None and first.kind == "verb" and behind:
+            doubt = self._above._replace(value="above")
+            assembly.body.append(line._replace(elements=(doubt, *line.elements)))
+            return True
+        at = next((i for i, one in enumerate(line.elements) if one.kind == "verb"), 0)
+        margin = line.elements[:at]
+        if not margin or not line.elements[at].gap or any(one.gap for one in margin[1:]):
+            return False
+        if any(one.kind not in ("words", "semicolon") for one in margin):
+            return False
+        start, end = margin[0].start, margin[-1].end
+        if not self._is_margin(assembly.text[start:end]):
+            return False
+        self._above = Element("charts_only", start, end, True)
+        assembly.body.append(line._replace(elements=(self._above, *line.elements[at:])))
+        return True
+
+    def _is_margin(self, words: str) -> bool:
+        """Whether words are as charts of the head, or `all`; few figures may count items."""
+        found = _MARGIN.fullmatch(words)
+        if found is None:
+            return False
+        if found["first"] is None:
+            return True
+        named = set(re.findall(_NUMBER, words))
+        if found["more"] is None and len(found["first"]) <= _COUNTS:
+            return False
+        known = self._known()
+        # Another number as long as those of the head is that of a chart too, and is told so.
+        return not named.isdisjoint(known) or {*map(len, named)} <= {*map(len, known)}
+
+    def _known(self) -> set[str]:
+        """The charts of the heads above, between which nothing is to be done."""
+        assembly = self._assembly
+        heads = [assembly.charts[-1]]
+        before = assembly.notice.charts if assembly.notice is not None else []
+        for one in reversed(before):
+            if one is not heads[0] and one.items:
+                break
+            heads.append(one)
+        head = " ".join(assembly.text[slice(*piece)] for one in heads for piece in one.head)
+        return {part.text for part in read_parts(head) if part.kind == "CHART_NUMBER"}
