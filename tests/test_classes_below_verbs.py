@@ -78,6 +78,7 @@ WRECK, ROCK = ("insert", "wreck", None, True), ("delete", "rock", None, True)
         f"Wrecks\n- Inserted: wreck {P}\nRocks\n- Removed: rock {Q}\n",
         f"Wrecks:\nInsert wreck {P}\nRocks and obstructions:\nDelete rock {Q}\n",
         f"LIGHTS\n  Insert wreck {P}\nDEPTHS\n  Delete rock {Q}\n",
+        f"\n Wrecks\n  Insert wreck {P}\n Depths and dangers\n  Delete rock {Q}\n",
         f"Insert wreck {P}\n\nRocks\nDelete rock {Q}\n",
     ],
 )

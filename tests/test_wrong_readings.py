@@ -6,8 +6,9 @@ import pytest
 from geographiclib.geodesic import Geodesic
 
 from noticeparse import parse
+from noticeparse.records.action import Replace
 from noticeparse.records.bulletin import Bulletin
-from tests.short_notices import actions_of
+from tests.short_notices import P, actions_of
 
 HEAD = "TAVRENNE ISLANDS (INVENTED)\n\n12/26 Quill Sound.\nChart 802 [3/26] depths in metres\n"
 
@@ -113,3 +114,11 @@ def test_no_verb_holds_below_a_heading_that_nobody_can_read(heading: str) -> Non
 def test_a_name_above_items_leaves_the_verb_in_force() -> None:
     text = "Insert:\nwreck 46-00.00S 122-00.00W\nQuill Sound:\nrock 46-00.50S 122-00.00W\n"
     assert [a.verb for a in actions_of(parse(HEAD + text))] == ["insert", "insert"]
+
+
+@pytest.mark.parametrize("joint", ["in place of", "instead of", "in lieu of"])
+def test_words_that_tell_which_goes_hold_behind_exchange_too(joint: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Exchange depth 4.1m {joint} depth 4.9m, {P}\n"))
+    assert isinstance(action, Replace)
+    assert action.usable
+    assert (action.feature.text, action.replacement.text) == ("depth 4.9m", "depth 4.1m")

@@ -214,7 +214,7 @@ def _describe(
     if verb == "replace":
         swap = read_swap(phrase.text, unit)
         faults = swap.faults
-        if swap.is_new_first and written in _EITHER_WAY:
+        if swap.is_by_for and written in _EITHER_WAY:
             faults += (
                 Fault("swap-not-divided", 0, len(phrase.text), {"written": shown(phrase.text)}),
             )

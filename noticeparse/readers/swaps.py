@@ -26,6 +26,8 @@ from noticeparse.records.feature import Feature
 _OF_TWO_SENTENCES = re.compile(r"[a-z]\. (?:it|this|that|they|them|these)\b", re.IGNORECASE)
 # What `with` adds to a feature more often than it replaces one.
 _JOINTS = frozenset(("with", "by", "for", "to"))
+_NEW_FIRST = ("FOR", "IN_PLACE_OF")
+"""Joints before which stands what comes."""
 _SAME_KIND = "one of "
 _GOES_WITH = frozenset(("topmark", "radar_reflector", "retroreflector", "racon", "depth_contour"))
 
@@ -36,8 +38,8 @@ class SwapReading(NamedTuple):
     feature: Feature
     replacement: Feature
     faults: tuple[Fault, ...]
-    is_new_first: bool = False
-    """Whether what comes stands first, as before `for`."""
+    is_by_for: bool = False
+    """Whether nothing but `for` tells which of the two comes: `exchange A for B`."""
 
 
 class _Joint(NamedTuple):
@@ -59,21 +61,21 @@ def _scanner() -> grammar.Scanner:
 
 def _joints(text: str) -> list[_Joint]:
     found = _scanner().scan(text, 0, len(text))
-    return [_Joint(*one) for one in found if one[0] in ("WITH", "BY", "FOR", "TO")]
+    return [_Joint(*one) for one in found if one[0] in ("WITH", "BY", *_NEW_FIRST, "TO")]
 
 
 @lru_cache(maxsize=4096)
 def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
-    """What goes and what comes; behind `for` stands what goes."""
+    """What goes and what comes; behind `for` and `in place of` stands what goes."""
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)
-    is_new_first = division.joint.type == "FOR"
     first = _side(text, division.first, chart_unit)
     second = _side(text, division.second, chart_unit)
     faults = (*first.faults, *second.faults)
-    if is_new_first:
-        return SwapReading(second.feature, first.feature, faults, is_new_first)
+    if division.joint.type in _NEW_FIRST:
+        is_by_for = division.joint.type == "FOR"
+        return SwapReading(second.feature, first.feature, faults, is_by_for)
     return SwapReading(first.feature, second.feature, faults)
 
 
@@ -120,7 +122,7 @@ def _divided(text: str) -> _Division | None:
         for joint in _joints(text)[:_MOST_JOINTS]
         if (division := _at(text, joint)) is not None
     ]
-    for types in (("BY", "FOR"), ("WITH",), ("TO",)):
+    for types in (("BY", *_NEW_FIRST), ("WITH",), ("TO",)):
         fit = [division for division in found if division.joint.type in types]
         fit = _without_parts(text, fit) if len(fit) > 1 else fit
         if fit:

@@ -79,7 +79,9 @@ def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
         return False
     is_apart = not at or lines[at - 1].is_blank or words.endswith(":") or lead_index(row) > 0
     is_set_off = words.isupper() and not text[row.start : row.end].isupper()
-    if not (is_apart or is_set_off):
+    # Further out than the rows on both sides of it: ` Depths` between `  Insert depth 7 m   P`.
+    is_outside = line.indent(text) < min(one.indent(text) for one in (row, above or row))
+    if not (is_apart or is_set_off or is_outside):
         # A thing of the verb above whose place was lost.
         return False
     # A line that breaks off goes on with the words below it.
