@@ -69,3 +69,12 @@ def test_figures_in_the_heading_are_told() -> None:
     bulletin = parse("613(T)/26 Corvane Sound (until 30.11.2026)" + _BODY)
     assert bulletin.notices[0].valid is None
     assert "validity-unread" in {finding.code for finding in bulletin.findings}
+
+
+def test_a_line_may_end_within_the_words_that_cancel() -> None:
+    text = (
+        "Notice 19/26. The breakwater.\n\nThe light has moved. Notice 9(T)/26 is hereby\n"
+        "cancelled. On chart 72 insert a wreck in 46-00.00S 122-00.00W.\n"
+    )
+    (notice,) = parse(text).notices
+    assert [(one.number, one.status) for one in notice.cancels] == [(9, "temporary")]

@@ -33,6 +33,11 @@ def test_a_command_to_move_has_the_old_place_above_it() -> None:
     assert move.usable
 
 
+def test_numbered_things_above_their_places_are_no_names() -> None:
+    body = f"To be inserted\n 7  wreck\n      {P}\nTo be deleted\n 8  rock\n      {Q}\n"
+    assert told(parse(HEAD + body)) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
 def test_a_place_beside_a_name_leaves_open_which_place_is_whose() -> None:
     beside = RECORDS.replace("Karra Bank, old wreck\n", f"Karra Bank  {R}\n")
     bulletin = parse(HEAD + beside)

@@ -253,3 +253,17 @@ def test_a_verb_at_the_end_of_each_record_is_that_of_the_record_above_it() -> No
     assert _sections("Notice: 211/26\nChart: 640\n" + "".join(records)) == [
         ("211/26", "640", [("insert", T), ("delete", U), ("insert", V)])
     ]
+
+
+def test_cards_have_numbers_too() -> None:
+    text = (
+        "Card no.: 51/26\nPlace: Quill Sound\nOn chart: 802\nAfter: 44/26\n"
+        f"Do: insert\nWhat: wreck\nWhere: {P}\n-\nDo: delete\nWhat: rock\nWhere: {Q}\n\n"
+        f"Card no.: 52/26\nOn chart: 803\nAfter: 29/26\nDo: insert\nWhat: rock\nWhere: {P}\n"
+    )
+    bulletin = parse(text)
+    assert [(one.id, one.charts[0].chart) for one in bulletin.notices] == [
+        ("51/26", "802"), ("52/26", "803"),
+    ]  # fmt: skip
+    assert [one.charts[0].previous.number for one in bulletin.notices] == [44, 29]
+    assert len(told(bulletin)) == 3

@@ -87,6 +87,22 @@ def test_places_go_on_in_the_columns_of_old_and_new_ones() -> None:
     assert len(area.geometry.positions) == len(area.destination.positions) == 3
 
 
+def test_verbs_may_stand_in_front_of_the_first_title() -> None:
+    text = (
+        f"{HEAD}         OBJECT                           OLD POSITION            NEW POSITION\n"
+        f"INSERT   wreck                            -                       {P}\n"
+        f"MOVE     mooring buoy                     {P}   {Q}\n"
+        f"DELETE   cable, joining                   {P}   -\n"
+        f"{' ' * 42}{Q}\n"
+    )
+    bulletin = parse(text)
+    wreck, buoy, cable = actions_of(bulletin)
+    assert (wreck.verb, buoy.verb, cable.verb) == ("insert", "move", "delete")
+    assert [one.iso6709 for one in buoy.destination.positions] == [AT_Q]
+    assert [one.iso6709 for one in cable.geometry.positions] == [AT_P, AT_Q]
+    assert not errors(bulletin)
+
+
 def test_the_same_thing_is_told_again_at_the_end_of_its_move() -> None:
     text = (
         f"{HEAD}\nPOSITION                CHANGE    OLD             NEW\n"

@@ -22,7 +22,9 @@ _FEWEST = 2
 def without_listed_names(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
     """The lines without number and name of each record, and these."""
     written = [line for line in lines if not line.is_blank]
-    places = [line for line in written if line.has_only(*PLACES)]
+    places = [
+        line for line, below in pairwise(written) if line.has_only(*PLACES) and _commands(below)
+    ]
     names = [line for line, below in pairwise(written) if below in places and _is_name(text, line)]
     # The first name stands with the heading of the notice.
     unnamed = places[1:] if places[:1] == written[:1] else places
@@ -30,6 +32,11 @@ def without_listed_names(text: str, lines: Sequence[Line]) -> tuple[list[Line], 
         return list(lines), []
     kept = [line for line in lines if line not in names]
     return kept, [(line.start, line.end) for line in names]
+
+
+def _commands(line: Line) -> bool:
+    """Whether a line is a command with its thing; a verb alone heads the things below it."""
+    return line.elements[0].kind == "verb" and len(line.elements) > 1
 
 
 def _is_name(text: str, line: Line) -> bool:

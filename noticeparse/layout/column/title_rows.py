@@ -10,6 +10,7 @@ from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.column.hemispheres import hemisphere_in
 from noticeparse.layout.column.titles import Column, Table, unit_in
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
@@ -51,12 +52,20 @@ def read_titles(text: str, line: Line) -> Table | None:
         Column(role, start, hemisphere_in(title, role), unit_in(title, role))
         for role, title, start in titles
     ]
+    if mark == " " and "verb" not in roles and _is_behind_verb(text, line, columns[0].start):
+        columns.insert(0, Column("verb", 0))
     of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
     if of_halves:
         # Titles over the positions alone: the features stand before them.
         columns.insert(0, Column("feature", 0))
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
     return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
+
+
+def _is_behind_verb(text: str, line: Line, start: int) -> bool:
+    """Whether a verb in the row below stands in front of the first column, without a title."""
+    row = text[line.end + 1 : line.end + 1 + start]
+    return "\n" not in row and canonical_verb(row.strip()) is not None
 
 
 def _ruled(text: str, line: Line) -> list[int]:

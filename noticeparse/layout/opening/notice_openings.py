@@ -37,6 +37,7 @@ _NOTICE_NOUNS = frozenset(
         "advisory",
         "entry",
         "order",
+        "card",
     }
 )
 _OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
