@@ -74,8 +74,8 @@ def test_figures_in_the_heading_are_told() -> None:
 def test_a_line_may_end_within_the_words_that_cancel() -> None:
     text = (
         "Notice 19/26. The breakwater.\n\nThe light has moved. Notice 9(T)/26 is hereby\n"
-        "cancelled. On chart 72 (last corrected by notice 16/26) masters are to insert a wreck in\n"
-        "46-00.00S 122-00.00W.\n"
+        "cancelled. On chart 72 (last corrected by notice 16/26) masters are to insert a wreck\n"
+        "in 46-00.00S 122-00.00W.\n"
     )
     (notice,) = parse(text).notices
     assert [(one.number, one.status) for one in notice.cancels] == [(9, "temporary")]
