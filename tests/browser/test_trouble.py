@@ -15,6 +15,7 @@ from tests.browser.desk import (
     DEMO,
     FAULTY,
     PARSE,
+    drawn,
     editor,
     eventually,
     held,
@@ -28,6 +29,11 @@ if TYPE_CHECKING:
     from playwright.sync_api import Page, Route
 
     from tests.browser.conftest import Opener
+
+REFUSING = """() => {
+  window.fetch = async () => ({ ok: false, status: 401, json: async () => ({}) });
+}"""
+"""A service that refuses the token faster than the browser draws."""
 
 
 def problem(status: int, kind: str, title: str, detail: str) -> dict[str, object]:
@@ -121,6 +127,17 @@ def test_a_token(opened: Opener) -> None:
         read(page)
         expect(page.locator("#token-dialog")).to_be_hidden()
         assert text_of(page) == DEMO
+
+
+def test_a_second_question_for_the_token_outlasts_the_first(page: Page) -> None:
+    page.evaluate(REFUSING)
+    type_into(page, DEMO)
+    page.locator("#token").fill("wrong")
+    page.keyboard.press("Enter")
+    expect(page.locator("#token-words")).to_contain_text("not the token")
+    drawn(page)
+    expect(page.locator("#token-dialog")).to_be_visible()
+    expect(page.locator("#trouble")).to_be_hidden()
 
 
 class TestBadInput:
