@@ -32,7 +32,9 @@ if TYPE_CHECKING:
 os.environ[VARIABLE] = tempfile.mkdtemp()
 
 # What these assert is shown as fully as what a test does.
-pytest.register_assert_rewrite("tests.comes_back", "tests.geojson_rules", "tests.stream_parts")
+pytest.register_assert_rewrite(
+    "tests.browser.waiting", "tests.comes_back", "tests.geojson_rules", "tests.stream_parts"
+)
 
 _SLOW = (HealthCheck.too_slow, HealthCheck.data_too_large, HealthCheck.filter_too_much)
 

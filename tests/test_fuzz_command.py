@@ -7,7 +7,6 @@ import os
 import shlex
 import subprocess
 import sys
-import time
 from pathlib import Path
 from xml.etree import ElementTree
 
@@ -17,6 +16,7 @@ from noticeparse.caution import CAUTION
 from noticeparse.testing.targets import CommandTarget, NoAnswer, ThisReader, open_target
 from tests.command import invoke
 from tests.corpus_files import ROOT
+from tests.service import until
 
 MINUTES = "minutes-of-60"
 HERE = f'"{sys.executable}" -m noticeparse.testing.answering'
@@ -131,7 +131,7 @@ class TestCommand:
         code = "for text in open(0): print(1, flush=True); print(2, flush=True)"
         target = CommandTarget(f'{sys.executable} -c "{code}"', 20)
         assert json.loads(target.ask("first")) == 1
-        time.sleep(0.2)
+        until(lambda: not target._lines.empty())
         with pytest.raises(NoAnswer, match="more than one line"):
             target.ask("second")
         target.close()
@@ -143,7 +143,7 @@ class TestCommand:
         assert "is no JSON" in result.stderr
 
     def test_a_late_answer_is_no_answer_to_the_next_text(self) -> None:
-        code = "import time; print(input(), flush=True); input(); time.sleep(0.5); print(1)"
+        code = "import time; print(input(), flush=True); input(); time.sleep(5); print(1)"
         target = CommandTarget(f'{sys.executable} -c "{code}"', 20)
         assert json.loads(target.ask("first")) == "first"
         target._seconds = 0.1

@@ -223,6 +223,25 @@ def test_output_is_the_same_with_and_without(tmp_path: Path) -> None:
     assert parsed(tmp_path / "file") == whole
 
 
+def test_it_is_worked_out_in_a_process_without_a_script_too(tmp_path: Path) -> None:
+    """So a worker of a service begins that was started from a shell of Python."""
+    program = (
+        "import sys\n"
+        "text = sys.stdin.read()\n"
+        "del sys.modules['__main__']\n"
+        "import noticeparse\n"
+        "print(len(noticeparse.parse(text).notices), end='')\n"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", program],
+        input=GOOD.encode(),
+        env={**os.environ, store.VARIABLE: str(tmp_path)},
+        capture_output=True,
+        check=False,
+    )
+    assert (done.stdout, done.stderr) == (b"1", b"")
+
+
 def test_threads_may_begin_at_once(tmp_path: Path) -> None:
     program = (
         "import noticeparse, sys\n"

@@ -67,6 +67,12 @@ def from_folder(base: Any, path: str) -> tuple[str, str]:
     return path, (folder() / path).read_text("utf-8")
 
 
+def _found(name: str) -> dict[str, Any]:
+    """Where Lark looks for what a grammar file imports: never beside the script that runs."""
+    # Without a path Lark asks after that script, which a worker process or a shell may not have.
+    return {"source_path": f"{name}.lark", "import_paths": [from_folder]}
+
+
 def build(
     name: str,
     start: str | tuple[str, ...] = "start",
@@ -89,7 +95,7 @@ def build(
     place = ".".join([name, *starts, lexer])
     lark = tables.read(place, _key(), options)
     if lark is None:
-        lark = Lark(source(name), import_paths=[from_folder], **options)
+        lark = Lark(source(name), **_found(name), **options)
         check(lark.terminals)
         tables.write(place, _key(), lark)
     lark.parser.lexer.keep(place, _key())
@@ -116,9 +122,7 @@ def scanner(name: str, start: str = "start") -> Scanner:
     if kept is not None:
         tokens, ignored = json.loads(kept)
     else:
-        lark = Lark(
-            source(name), parser=None, lexer="basic", start=start, import_paths=[from_folder]
-        )
+        lark = Lark(source(name), parser=None, lexer="basic", start=start, **_found(name))
         # Terminals that only make up others are no tokens; a lexer alone would keep them.
         named = {symbol.name for rule in lark.rules for symbol in rule.expansion}
         own = [t for t in lark.terminals if t.name in named or t.name in lark.ignore_tokens]

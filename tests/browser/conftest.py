@@ -11,6 +11,8 @@ from typing import TYPE_CHECKING, Any
 
 import pytest
 
+from noticeparse.web.settings import ServiceSettings
+from tests.browser.waiting import PATIENCE
 from tests.service import served
 
 if TYPE_CHECKING:
@@ -22,7 +24,8 @@ Opener = Callable[..., "Page"]
 @pytest.fixture(scope="session")
 def address() -> Iterator[str]:
     """Where the service of these tests answers."""
-    with served() as address:
+    # Time enough for the longest text of these tests, also on a machine that has much else to do.
+    with served(ServiceSettings(workers=2, read_seconds=900.0)) as address:
         yield address
 
 
@@ -46,7 +49,7 @@ def opened(browser: Browser, address: str) -> Iterator[Opener]:
         own.add(at)
         options.setdefault("viewport", {"width": 1280, "height": 720})
         context = browser.new_context(**options)
-        context.set_default_timeout(15000)
+        context.set_default_timeout(PATIENCE)
         context.grant_permissions(["clipboard-read", "clipboard-write"])
         context.route("**/*", guard)
         contexts.append(context)

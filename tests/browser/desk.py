@@ -1,4 +1,8 @@
-"""What a person does at the page, and where they look: shared by its tests."""
+"""What a person does at the page, and where they look: shared by its tests.
+
+A page may be slower than its test, so what is seen there is waited for, by `expect` or
+`eventually`.
+"""
 
 from __future__ import annotations
 
@@ -7,14 +11,25 @@ from typing import TYPE_CHECKING
 from playwright.sync_api import expect
 
 from tests.browser.chromium import CORPUS
+from tests.browser.waiting import PATIENCE, eventually
 
 if TYPE_CHECKING:
-    from playwright.sync_api import Locator, Page
+    from playwright.sync_api import Locator, Page, Route
+
+expect.set_options(timeout=PATIENCE)
 
 DEMO = (CORPUS / "demo.txt").read_text("utf-8")
 FAULTY = (CORPUS / "demo_faulty.txt").read_text("utf-8")
 EDITION = (CORPUS / "demo_edition.txt").read_text("utf-8")
 CHARTS = (CORPUS / "charts.csv").read_text("utf-8")
+
+PARSE = "**/v1/parse"
+"""Where the page has its text read."""
+
+_FRAMES = """async () => {
+    for (let frame = 0; frame < 3; frame += 1) await new Promise(requestAnimationFrame);
+    await new Promise((done) => setTimeout(done));
+}"""
 
 _OF_VIEW = """async () => {
     const { EditorView } = await import("/static/vendor/codemirror/codemirror.js");
@@ -23,6 +38,21 @@ _OF_VIEW = """async () => {
     const chosen = view.state.selection.main;
     return %s;
 }"""
+
+
+def drawn(page: Page) -> None:
+    """Wait until the page has drawn what it is to draw, and what it wishes anew in doing so."""
+    page.evaluate(_FRAMES)
+
+
+def held(page: Page, *, times: int | None = None) -> list[Route]:
+    """The wishes to read that the page makes from now on, which are not answered.
+
+    There are so many at most; those behind them are answered.
+    """
+    routes: list[Route] = []
+    page.route(PARSE, lambda route: routes.append(route), times=times)
+    return routes
 
 
 def editor(page: Page) -> Locator:
@@ -41,17 +71,18 @@ def clipboard(page: Page) -> str:
     return words
 
 
-def paste(page: Page, text: str, *, timeout: float = 15000) -> None:
+def paste(page: Page, text: str, *, timeout: float = PATIENCE) -> None:
     """Paste a text in place of all that stands there, and wait until it is read."""
     page.evaluate("text => navigator.clipboard.writeText(text)", text)
     editor(page).click()
     page.keyboard.press("ControlOrMeta+a")
     page.keyboard.press("ControlOrMeta+v")
+    eventually(page, text_of, text)
     read(page, timeout=timeout)
 
 
-def read(page: Page, *, timeout: float = 15000) -> None:
-    """Wait until the records are those of the text."""
+def read(page: Page, *, timeout: float = PATIENCE) -> None:
+    """Wait until the records are those of the text: from its first change on they are not."""
     expect(page.locator("#state-words")).to_contain_text("Read in", timeout=timeout)
 
 

@@ -11,7 +11,7 @@ pytest.importorskip("playwright", reason="playwright is not installed")
 from playwright.sync_api import expect
 
 from noticeparse.caution import CAUTION
-from tests.browser.desk import CHARTS, DEMO, FAULTY, clipboard, drop, paste, selected
+from tests.browser.desk import CHARTS, DEMO, FAULTY, clipboard, drop, eventually, paste, selected
 
 if TYPE_CHECKING:
     from playwright.sync_api import Page
@@ -39,7 +39,7 @@ class TestPlot:
         page.locator("#by-kind").select_option("obstruction")
         page.locator("#plot [role=option]").first.click()
         expect(page.locator(".slip[aria-current]")).to_contain_text("obstruction")
-        assert selected(page).startswith("Delete   obstruction")
+        eventually(page, selected, lambda words: words.startswith("Delete   obstruction"))
 
     def test_it_is_opened_by_a_button_and_stays_so(self, page: Page) -> None:
         paste(page, DEMO)
@@ -106,7 +106,7 @@ class TestPositionBox:
         expect(page.locator("#position-answer .rounded").first).to_contain_text("rounded to")
         forms.first.locator(".copy").click()
         expect(page.locator("#said")).to_contain_text("Copied")
-        assert clipboard(page) == forms.first.locator(".cell-words").inner_text()
+        eventually(page, clipboard, forms.first.locator(".cell-words").inner_text())
 
     def test_on_a_phone_a_form_stands_on_one_line(self, opened: Opener) -> None:
         page = opened(viewport={"width": 390, "height": 844}, has_touch=True)

@@ -12,7 +12,7 @@ canvas = pytest.importorskip("reportlab.pdfgen.canvas", reason="reportlab is not
 
 from playwright.sync_api import expect
 
-from tests.browser.desk import DEMO, FAULTY, drop, editor, paste, read, slip, text_of
+from tests.browser.desk import DEMO, FAULTY, drop, editor, eventually, paste, read, slip, text_of
 
 if TYPE_CHECKING:
     from playwright.sync_api import Page
@@ -61,7 +61,7 @@ def test_a_text_brought_back_has_no_pages_of_the_file(page: Page) -> None:
     page.keyboard.press("ControlOrMeta+z")
     expect(page.locator("#file-name")).to_have_text("not from a file")
     expect(page.locator(".finding", has_text="60 miles")).not_to_contain_text("page")
-    assert text_of(page) == FAULTY
+    eventually(page, text_of, FAULTY)
 
 
 def test_a_mail(page: Page) -> None:
@@ -97,4 +97,4 @@ def test_a_file_is_opened_by_button(page: Page) -> None:
     expect(page.locator("#file-name")).to_have_text("week.txt")
     editor(page).focus()
     page.keyboard.press("ControlOrMeta+z")
-    assert text_of(page) == ""
+    eventually(page, text_of, "")

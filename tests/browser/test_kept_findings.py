@@ -11,7 +11,7 @@ pytest.importorskip("playwright", reason="playwright is not installed")
 
 from playwright.sync_api import expect
 
-from tests.browser.desk import FAULTY, drop, editor, paste, read, selected
+from tests.browser.desk import FAULTY, drawn, drop, editor, eventually, held, paste, read, selected
 
 if TYPE_CHECKING:
     from playwright.sync_api import Page
@@ -67,8 +67,11 @@ def test_a_pasted_text_is_edited_from_its_first_change(page: Page) -> None:
 
 def test_the_page_says_at_the_first_key_that_it_is_behind(page: Page) -> None:
     paste(page, FAULTY * 40)
+    routes = held(page)  # so that no answer is faster than this test
     editor(page).press("ControlOrMeta+Home")
     page.keyboard.press("x")
+    assert "what stands below is from before" in page.locator("#state-words").inner_text()
+    eventually(page, lambda _: len(routes), 1)
     assert "what stands below is from before" in page.locator("#state-words").inner_text()
 
 
@@ -82,7 +85,7 @@ def test_errors_come_first_at_f8(page: Page) -> None:
         ranks.append(["error", "warning", "info"].index(shown.lower()))
     assert ranks == sorted(ranks)
     assert len(set(ranks)) > 1
-    assert selected(page)
+    eventually(page, selected, bool)
 
 
 def test_f8_shows_the_head_of_its_line(page: Page) -> None:
@@ -93,7 +96,8 @@ def test_f8_shows_the_head_of_its_line(page: Page) -> None:
     scroller.evaluate("one => { one.scrollLeft = 900; }")
     editor(page).focus()
     page.keyboard.press("F8")
-    page.wait_for_timeout(300)
+    eventually(page, lambda _: scroller.evaluate("one => one.scrollLeft"), 0)
+    drawn(page)
     assert scroller.evaluate("one => one.scrollLeft") == 0
 
 

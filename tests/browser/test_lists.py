@@ -18,6 +18,7 @@ from tests.browser.desk import (
     clipboard,
     drop,
     editor,
+    eventually,
     paste,
     read,
     selected,
@@ -59,19 +60,19 @@ class TestFindings:
         paste(page, FAULTY)
         page.keyboard.press("ControlOrMeta+Home")
         page.keyboard.press("F8")
-        assert selected(page) == "47°73'.02S."
+        eventually(page, selected, "47°73'.02S.")
         expect(slip(page, "depth 12.4m")).to_have_attribute("aria-current", "true")
         expect(page.locator("#said")).to_contain_text("Finding 1 of 3: error")
         page.keyboard.press("F8")
-        assert selected(page) == "48°20'.44S., 123°31'.02W."
+        eventually(page, selected, "48°20'.44S., 123°31'.02W.")
         page.keyboard.press("F8")
         expect(page.locator(".finding[aria-current]")).to_contain_text("VQ(9)10s")
         page.keyboard.press("F8")
-        assert selected(page) == "47°73'.02S."
+        eventually(page, selected, "47°73'.02S.")
         page.keyboard.press("Shift+F8")
         expect(page.locator(".finding[aria-current]")).to_contain_text("VQ(9)10s")
         page.locator("#next-finding").click()
-        assert selected(page) == "47°73'.02S."
+        eventually(page, selected, "47°73'.02S.")
 
     def test_severities_that_are_not_shown_are_counted(self, page: Page) -> None:
         paste(page, FAULTY)
@@ -182,9 +183,9 @@ class TestByKeyAlone:
         page.keyboard.press("End")
         expect(page.locator(".slip:focus")).to_contain_text("Marina")
         page.keyboard.press("Enter")
-        assert selected(page).startswith("Replace  legend")
+        eventually(page, selected, lambda words: words.startswith("Replace  legend"))
         page.keyboard.type("x")
-        assert "Marina" not in text_of(page)
+        eventually(page, text_of, lambda text: "Marina" not in text)
 
     def test_tab_leaves_the_text_and_comes_round(self, page: Page) -> None:
         paste(page, DEMO)
@@ -209,8 +210,8 @@ class TestByKeyAlone:
         page.keyboard.press("F9")
         expect(page.locator(".slip").first).to_be_focused()
         page.keyboard.press("Escape")
-        page.keyboard.type("Q")
-        assert "Q" in text_of(page)
+        page.keyboard.type("~")
+        eventually(page, text_of, lambda text: text.replace("~", "", 1) == DEMO != text)
 
     def test_the_keys_are_told(self, page: Page) -> None:
         page.locator("#keys").click()
@@ -231,7 +232,7 @@ def test_every_cell_can_be_copied(page: Page) -> None:
     ):
         wreck.get_by_role("button", name=name, exact=True).click()
         expect(page.locator("#said")).to_contain_text(words)
-        assert clipboard(page) == words
+        eventually(page, clipboard, words)
     wreck.get_by_role("button", name="Copy action").click()
     expect(page.locator("#said")).to_contain_text("Notice 2417/26, chart 802")
-    assert "ISO 6709: -4713.05-12344.20/" in clipboard(page)
+    eventually(page, clipboard, lambda words: "ISO 6709: -4713.05-12344.20/" in words)

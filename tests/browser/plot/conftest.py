@@ -15,6 +15,7 @@ import pytest
 
 from noticeparse.web.guard import POLICY
 from noticeparse.web.pages import STATIC
+from tests.browser.plot.plotted import drawn
 
 PAGE = Path(__file__).with_name("plot_page.html").read_text("utf-8")
 ADDRESS = "http://plot.test"
@@ -27,6 +28,9 @@ START = """async () => {
   window.picked = [];
   const place = document.getElementById("plot");
   window.plot = createPlot(place, { onSelect: (path) => window.picked.push(path) });
+  const styled = [...document.querySelectorAll("link[rel=stylesheet]")].map((one) =>
+    one.sheet || new Promise((done) => one.addEventListener("load", done)));
+  await Promise.all(styled);
 }"""
 
 
@@ -59,6 +63,7 @@ def opened(browser: Any) -> Iterator[Callable[..., Any]]:
         page.on("pageerror", lambda error: wrong.append(str(error)))
         page.goto(f"{ADDRESS}/")
         page.evaluate(START)
+        drawn(page)
         return page
 
     yield opener

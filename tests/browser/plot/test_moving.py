@@ -8,6 +8,7 @@ from typing import Any
 import pytest
 
 from tests.browser.plot.plotted import ALL, HEAD, actions_of, drawn, frames, places, show
+from tests.browser.waiting import eventually
 
 pytest.importorskip("playwright.sync_api", reason="playwright is not installed")
 
@@ -19,10 +20,12 @@ class TestMoving:
         page = opened()
         show(page, ALL)
         surface = page.locator(".plot-surface").bounding_box()
-        x, y = places(page)[0]
+        before = places(page)
+        x, y = before[0]
         page.mouse.move(surface["x"] + x, surface["y"] + y)
         page.mouse.wheel(0, -250)
-        page.wait_for_timeout(100)
+        eventually(page, places, lambda now: now != before)
+        drawn(page)
         assert places(page)[0] == pytest.approx((x, y), abs=2)
         assert places(page)[3] != pytest.approx((x, y), abs=80)
 

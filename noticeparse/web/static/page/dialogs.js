@@ -38,7 +38,8 @@ function askForToken(wasWrong) {
     };
     const { signal } = done;
     element("token-form").addEventListener("submit", () => end(element("token").value.trim() || null), { signal });
-    dialog.addEventListener("close", () => end(null), { signal });
+    // The browser tells of a closing late: also of that of the question before, when this one is open.
+    dialog.addEventListener("close", () => dialog.open || end(null), { signal });
   });
   return question;
 }

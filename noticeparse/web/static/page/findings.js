@@ -154,5 +154,5 @@ export function createFindings({ onPick, placeNow }) {
   });
   drawCounts();
 
-  return { show, choose, step };
+  return { show, choose, step, all: () => items };
 }

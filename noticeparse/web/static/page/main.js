@@ -11,11 +11,12 @@ import { createFilters } from "./filters.js";
 import { createFindings } from "./findings.js";
 import { createKeeper, forgetAll, keep, kept } from "./keeping.js";
 import { watchKeys } from "./keys.js";
-import { actionsAt, haveSameStretch } from "./model.js";
+import { actionsAt, foremost, haveSameStretch, moveStretches } from "./model.js";
 import { openedFile } from "./opened.js";
 import { showPart, stepPart, watchParts } from "./parts.js";
 import { createPlotPane } from "./plot_pane.js";
 import { createPositionBox } from "./positions.js";
+import { released, watchPresses } from "./press.js";
 import { watchPrinting } from "./printing.js";
 import { createReading } from "./reading.js";
 import { createRecords } from "./records.js";
@@ -48,6 +49,7 @@ const state = () => ({ model, shown, source: source(), isEdited: isEdited() });
 
 watchDialogs();
 watchTrouble();
+watchPresses();
 const pane = createTextPane(element("editor"), {
   onEdit: () => {
     keeper.later();
@@ -121,14 +123,14 @@ function told(what, detail) {
   }
 }
 
-// Shows what was read. A long bulletin is laid out in steps, between which the page stays alive;
-// `signal` tells where a newer text has made it stale.
+// Shows what was read. A long bulletin is laid out in steps, between which the page stays alive, and
+// nothing is built anew under a press; `signal` tells where a newer text has made it stale.
 async function read(found, signal) {
-  if (found) {
-    for (const item of found.findings) item.page = item.from === null ? null : (file?.pageAt(item.from) ?? null);
-  }
+  for (const item of found?.findings ?? []) item.page = item.from === null ? null : (file?.pageAt(item.from) ?? null);
   const steps = [
     () => {
+      hideTrouble();
+      moveStretches([...shown, ...findings.all()], pane.now); // they stand there until drawn anew
       model = found;
       pane.showRead(model);
     },
@@ -138,8 +140,8 @@ async function read(found, signal) {
     () => model && markPlace(pane.place(), false),
     () => (model ? sayRead(model) : sayState("Nothing read yet.")),
   ];
-  hideTrouble();
   for (const step of steps) {
+    await released();
     signal.throwIfAborted();
     step();
     if (found?.actions.length > MANY) await pause();
@@ -157,9 +159,7 @@ function draw() {
     const found = records.show(model, { isShown: filters.test(), isNarrowed });
     shown = found.actions;
     const all = `${counted(model.actions.length, "action")} in ${counted(model.notices.length, "notice")}`;
-    element("action-count").textContent = isNarrowed
-      ? `${shown.length} of ${all} shown`
-      : `all ${all}`;
+    element("action-count").textContent = isNarrowed ? `${shown.length} of ${all} shown` : `all ${all}`;
     element("show-all").hidden = !isNarrowed;
     if (isNarrowed && !shown.length) element("slips").replaceChildren(make("p", { class: "nothing" }, "No action is like that."));
   }
@@ -180,7 +180,7 @@ function pickPlace(place) {
 
 function markPlace(place, isToScroll) {
   const at = actionsAt(model, place);
-  const first = at.find((action) => records.actionAt(action.path)) ?? at[0];
+  const first = foremost(at, records);
   pane.showCurrent(first ? [first] : []);
   records.choose(first ?? null, { isToScroll });
   plot.select(first?.path ?? null);

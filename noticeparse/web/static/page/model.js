@@ -80,6 +80,19 @@ export function actionsAt(model, place) {
   return found.sort((one, other) => one.to - one.from - (other.to - other.from));
 }
 
+// The one of the actions at a place that stands for them: the first that is shown, and of those that
+// share its stretch, one for each chart, the one that is current.
+export function foremost(at, records) {
+  const shown = at.filter(({ path }) => records.actionAt(path));
+  const first = shown[0] ?? at[0];
+  return shown.find((action) => records.isCurrent(action.path) && haveSameStretch(action, first)) ?? first;
+}
+
+// Leads the stretches of actions and findings to other places of the text: `placeOf(place)` each.
+export function moveStretches(all, placeOf) {
+  for (const one of all) if (one.from !== null) [one.from, one.to] = [placeOf(one.from), placeOf(one.to)];
+}
+
 export function haveSameStretch(one, other) {
   return one.from === other.from && one.to === other.to;
 }

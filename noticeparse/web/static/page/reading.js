@@ -32,23 +32,22 @@ export function createReading({ source, onState, onRead }) {
     const asked = new AbortController();
     underWay = asked;
     const wanted = source();
-    if (!wanted.text.trim()) {
-      await onRead(null, asked.signal);
-      return;
-    }
-    const begin = performance.now();
-    length = wanted.text.length;
-    onState("reading", { characters: length });
     try {
-      const body = { ...wanted, format: "jsonl" };
-      const answer = await postJson("/v1/parse", body, { signal: asked.signal });
-      const lines = await answer.text();
-      const model = await unpacked(lines, wanted.text, asked.signal, onState);
-      model.milliseconds = performance.now() - begin;
-      await onRead(model, asked.signal);
+      await onRead(wanted.text.trim() ? await found(wanted, asked.signal) : null, asked.signal);
     } catch (error) {
       if (!asked.signal.aborted) onState("trouble", { error });
     }
+  }
+
+  async function found(wanted, signal) {
+    const begin = performance.now();
+    length = wanted.text.length;
+    onState("reading", { characters: length });
+    const body = { ...wanted, format: "jsonl" };
+    const answer = await postJson("/v1/parse", body, { signal });
+    const model = await unpacked(await answer.text(), wanted.text, signal, onState);
+    model.milliseconds = performance.now() - begin;
+    return model;
   }
 
   return { changed };

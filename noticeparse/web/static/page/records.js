@@ -112,7 +112,14 @@ export function createRecords(container, { onPick, onLeave }) {
     } else if (event.key === "Escape") onLeave();
   });
 
-  return { show, choose, focusCurrent, actionAt: (path) => byPath.get(path), all: () => shown };
+  return {
+    show,
+    choose,
+    focusCurrent,
+    actionAt: (path) => byPath.get(path),
+    isCurrent: (path) => path === current,
+    all: () => shown,
+  };
 }
 
 // The blocks of a notice: its actions that are shown, in pieces of a size that builds at once.
