@@ -17,9 +17,8 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import Verb, canonical_verb, is_told_by_agent
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, blanked, gather
+from noticeparse.stretch import Stretch, gather, without_asides
 
-_QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _HANGS = re.compile(
     r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever"
     r"|provided that|subject to|pending"
@@ -73,8 +72,8 @@ def conditions(
 ) -> Iterator[Fault]:
     """What in the words of an item keeps its command from being carried out as it is read."""
     behind = _behind(context, item)
-    plain = blanked(behind.text, _QUOTED)
-    told = blanked(words.text, _QUOTED)
+    plain = without_asides(behind.text)
+    told = without_asides(words.text)
     if feature.legend is None:
         found = _HANGS.search(plain)
         if found is not None:
@@ -124,7 +123,7 @@ def _is_later(context: Context, item: Item, feature: Feature) -> Iterator[Fault]
         if start < last or any(e.start <= start < e.end for e in places):
             continue
         piece = gather(context.text, [(start, end)])
-        found = _LATER.search(blanked(piece.text, _QUOTED))
+        found = _LATER.search(without_asides(piece.text))
         if found is not None:
             yield within(context, "verb-dated", piece, found.span())
             return
@@ -153,7 +152,7 @@ _AUXILIARIES = frozenset("is are was were has have had will shall should must to
 
 def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> Iterator[Fault]:
     """What is cleared or removed to a depth: the rest of it still lies there."""
-    text = blanked(words.text, _QUOTED)
+    text = without_asides(words.text)
     found = _TO_DEPTH.search(text)
     before = text[: found.start()].rstrip().lower() if found is not None else ""
     if found is not None and " from " not in before and not before.endswith(_DESCRIBING):

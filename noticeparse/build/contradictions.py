@@ -23,7 +23,7 @@ from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, blanked, unquoted
 from noticeparse.vocabulary import kinds, primitives
 
 _RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
@@ -101,7 +101,7 @@ def contradictions(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if item.verb_piece is None:
         plain = blanked(text, _RELATIVE)
         against = _AGAINST.get(verb)

@@ -12,7 +12,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import blanked, gather, unquoted
 
 _COUNT = re.compile(
     rf"\b(?P<number>{'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9])"
@@ -70,7 +70,7 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
     places = len(geometry.positions)
     leads = [piece for group in item.groups for piece in group.lead]
     words = gather(context.text, sorted({*item.words, *leads, *item.tail}))
-    plain = blanked(words.text, QUOTED)
+    plain = unquoted(words.text)
     if len(item.groups) > 1:
         # `in P, not Q` denies a place, and is told of it.
         plain = blanked(plain, _DENIED)

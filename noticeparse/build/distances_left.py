@@ -11,7 +11,7 @@ from collections.abc import Iterator
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
 _LEFT = re.compile(
     r"(?<![0-9.,])(?<!depth )[0-9]{1,4}(?:[.,][0-9]{1,3})? ?"
@@ -24,6 +24,6 @@ _LEFT = re.compile(
 
 def distances_left(context: Context, words: Stretch) -> Iterator[Fault]:
     """A fault where the words of an item end with such a distance."""
-    found = _LEFT.search(blanked(words.text, QUOTED))
+    found = _LEFT.search(unquoted(words.text))
     if found is not None:
         yield within(context, "offset-not-worked-out", words, found.span())

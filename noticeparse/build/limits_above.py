@@ -19,7 +19,7 @@ from noticeparse.layout.line.joints import FOR_A_TIME
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
 _LINE = re.compile(r"^[ \t]*(?P<said>[^\n]{2,120}?)[ \t]*$", re.MULTILINE)
 _LIMITS = re.compile(
@@ -135,7 +135,7 @@ def _marked(
             # One of the letters of a long list.
             continue
         for start, end in () if piece is not None else item.pieces:
-            words = blanked(context.text[start:end], QUOTED)
+            words = unquoted(context.text[start:end])
             found = _MARK.search(words)
             if found is not None and not _MORSE.search(_before(context, start + found.start())):
                 piece = start + found.start(), start + found.end()

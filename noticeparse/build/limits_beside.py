@@ -25,7 +25,7 @@ from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_
 from noticeparse.readers.taken_back import takes_back, tells_own_end
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
 _SENTENCE = re.compile(r"[^\s.;][^\n]*?(?:\n(?=[ \t]*[a-z])[^\n]*?)*(?:[.;](?=\s|\Z)|(?=\n|\Z))")
 """Up to a stop or the end of its line, where the next one does not go on in small letters."""
@@ -158,7 +158,7 @@ def _gaps(items: Sequence[Item], first: int, until: int) -> Iterator[_Gap]:
 
 def _sentences(context: Context, gap: Piece) -> Iterator[Piece]:
     """The sentences that lie within a gap; the rest of a line that is told already is none."""
-    text = blanked(context.text[slice(*gap)], QUOTED)
+    text = unquoted(context.text[slice(*gap)])
     for found in _SENTENCE.finditer(text):
         before = text[: found.start()].rstrip(" \t")
         if before.endswith(("\n", ".", ";")) and len(found.group()) <= _LONGEST:

@@ -18,7 +18,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
 _CODE = "feature-states-several"
 CLAUSE = re.compile(r"[^()\[\],;:]+")
@@ -56,7 +56,7 @@ def other_states(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature
 ) -> Iterator[Fault]:
     """The first words of an item that tell another state of its feature."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if verb == "amend" or (feature.legend is not None and text == words.text):
         # The words of the chart are not told from those of the command.
         return

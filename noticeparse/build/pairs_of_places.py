@@ -17,7 +17,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _FEWEST = 4
 _CORNERS = 3
@@ -53,8 +53,8 @@ def pairs_of_places(context: Context, item: Item, geometry: Geometry) -> Iterato
         return
     places = sorted((place.element.start, place.element.end) for place in item.places)
     joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
-    words = blanked(gather(context.text, item.words).text, QUOTED)
-    whole = blanked(context.text[slice(*item_extent(item))], QUOTED)
+    words = unquoted(gather(context.text, item.words).text)
+    whole = unquoted(context.text[slice(*item_extent(item))])
     if geometry.shape == "line":
         is_several = _are_pairs(joints) or _LETTERED.search(whole) is not None
     elif geometry.shape == "points":

@@ -14,7 +14,7 @@ from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _PANEL = r"(?:plan|panel|inset)s?"
 _NAMES_PANEL = re.compile(
@@ -83,7 +83,7 @@ def _hold(context: Context, item: Item, code: str, piece: Piece) -> None:
 def _head_told(context: Context, item: Item) -> Piece | None:
     """Where words behind an item read like the head of a chart that was not taken for one."""
     words = gather(context.text, item.tail)
-    told = _NAMES_CHART.search(blanked(words.text, QUOTED))
+    told = _NAMES_CHART.search(unquoted(words.text))
     return words.extent(told.span()) if told is not None else None
 
 
@@ -91,7 +91,7 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
     """Where an item names a panel, and whether it does so in a line of its own."""
     for pieces, is_line in ((item.words, not item.has_place), (item.tail, True)):
         words = gather(context.text, pieces)
-        plain = blanked(words.text, QUOTED)
+        plain = unquoted(words.text)
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
             told = _IS_PANEL.fullmatch(plain.strip())

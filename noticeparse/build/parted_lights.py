@@ -15,7 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.records.action import Change
 from noticeparse.records.feature import Feature
 from noticeparse.records.light import Light
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
 _CLASS = re.compile(
     r"(?<![A-Za-z0-9])(?<!No )(?<!No\. )(?:[VUI]|I[. ]{0,2}[VU])(?:\. ?| )Q(?![A-Za-z])"
@@ -33,7 +33,7 @@ def parted_lights(
     """The faults of a phrase out of which these were read."""
     found_in = [light for one in features for light in (one.light, *one.more_lights) if light]
     lights = [*found_in, *(one.new for one in changes if isinstance(one.new, Light))]
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     for found in _CLASS.finditer(text):
         yield within(context, "light-letters-apart", words, found.span())
     for found in _COLOURS.finditer(text):

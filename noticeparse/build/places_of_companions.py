@@ -65,7 +65,11 @@ def places_of_companions(
 
 def _stands_in_brackets(text: str, start: int, end: int) -> bool:
     """Whether a place has brackets around it: `wreck (P)`."""
-    return text[:start].rstrip()[-1:] == "(" and text[end:].lstrip()[:1] == ")"
+    while start > 0 and text[start - 1].isspace():
+        start -= 1
+    while end < len(text) and text[end].isspace():
+        end += 1
+    return text[start - 1 : start] == "(" and text[end : end + 1] == ")"
 
 
 def _leads_to_own(context: Context, item: Item, at: int, in_brackets: bool) -> bool:

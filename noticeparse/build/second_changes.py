@@ -19,7 +19,7 @@ from noticeparse.faults import Fault
 from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 from noticeparse.vocabulary import kinds
 
 _BEFORE = r"(?:(?:and|but|also|then|now|please|instead|is|are|to|be) ){0,3}"
@@ -73,7 +73,7 @@ def second_changes(
     context: Context, words: Stretch, verb: Verb, feature: Feature
 ) -> Iterator[Fault]:
     """The first second change that the words of an item tell."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if feature.legend is not None and text == words.text:
         # The words of the chart are not told from those of the command.
         return

@@ -15,7 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 from noticeparse.vocabulary import primitives
 
 _QUARTER = r"(?:[NS][EW]|(?:north|south)-?(?:east|west)(?:ern)?)"
@@ -42,7 +42,7 @@ def unbounded(
     pieces = sorted([*item.words, *leads, *item.tail])
     if not pieces or geometry.relation in ("close", "vicinity"):
         return
-    text = blanked(gather(context.text, pieces).text, QUOTED)
+    text = unquoted(gather(context.text, pieces).text)
     drawn = primitives(feature.kind)
     is_at_edge = "L" in drawn and _EDGE.search(text) is not None
     shape = None

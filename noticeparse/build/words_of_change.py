@@ -17,9 +17,8 @@ from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.unchanged import AT_START, changes_nothing
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, blanked, gather
+from noticeparse.stretch import Stretch, gather, without_asides
 
-_QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _JOINTS = ("of", "for", "on", "to", "at", "about", "over")
 _CHANGE_OF = re.compile(
     r"\b(?P<change>insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation"
@@ -59,7 +58,7 @@ def words_of_change(
     """A word for what is done to the feature read, or one that takes the verb above back."""
     if feature.legend is not None:
         return
-    plain = blanked(words.text, _QUOTED)
+    plain = without_asides(words.text)
     found = None
     if not set(plain.lower().split()).isdisjoint(_JOINTS):
         found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
@@ -86,7 +85,7 @@ def _in_place_of_verb(context: Context, item: Item) -> Iterator[Fault]:
     """A word between colons that is no verb: the verb of another item does not hold for it."""
     for pieces in (item.words, item.tail):
         own = gather(context.text, pieces)
-        plain = blanked(own.text, _QUOTED)
+        plain = without_asides(own.text)
         found = None
         if plain.lstrip().startswith(":") and item.verb_piece is None:
             found = _VERB_BEFORE.fullmatch(plain)
