@@ -31,7 +31,7 @@ LAYERS = (
         "globe",
         "packaged",
     ),
-    ("patterns",),
+    ("patterns", "rare"),
     ("text", "grammar"),
     ("records", "stretch"),
     ("faults", "errors"),

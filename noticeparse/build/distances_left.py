@@ -11,13 +11,15 @@ from collections.abc import Iterator
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.rare import Rare
 from noticeparse.stretch import Stretch, unquoted
 
-_LEFT = re.compile(
+_LEFT = Rare(
     r"(?<![0-9.,])(?<!depth )[0-9]{1,4}(?:[.,][0-9]{1,3})? ?"
     r"(?:m|met(?:re|er)s?|yards?|ft|feet|cables?|(?:nautical )?miles?|n\.?m\.?|(?-i:M)) "
     r"(?:to the )?(?:(?-i:[NS]{1,2}[EW]|[EW][NS][EW]|[NESW])"
     r"|(?:north|south)(?:-?(?:east|west))?(?:wards?)?|(?:east|west)(?:wards?)?|away|off)[ .,]*$",
+    "cables feet ft m met miles n nautical nm yards",
     re.IGNORECASE,
 )
 

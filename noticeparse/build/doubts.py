@@ -9,15 +9,17 @@ from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb
 from noticeparse.stretch import Stretch, gather
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
-_COMMAND_WITHIN = re.compile(
+_COMMAND_WITHIN = Rare(
     r"(?<=[a-z0-9,;] )"
     r"(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)"
     r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    "add amend delete expunge insert relocate remove replace substitute withdraw",
     re.IGNORECASE,
 )
 # Words that tell of a second change: `delete the wreck in P, substituting a depth of 4 m`.
@@ -29,17 +31,19 @@ _TELLS_MORE = re.compile(
 )
 _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
 # A noun that opens an item of its own: `Increase in the range of the light`.
-_NOUN_WITHIN = re.compile(
+_NOUN_WITHIN = Rare(
     r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|exten|sec|por|posi|eleva|direc|founda|loca"
     r"|sta|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)"
     r"[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
     r"|removal|withdrawal|change|transfer|shift|move|disposal|renewal|survey) (?:of|in|to) ",
+    "in of to",
     re.IGNORECASE,
 )
 # A statement of its own, for which the verb carried down from above does not hold.
-_STATES = re.compile(
+_STATES = Rare(
     r"\bthere (?:is|are|was|were)\b|\b(?:is|are|lies|lie|stands|stand) now\b"
     r"|\bnow (?:is|are|lies|lie|stands|stand)\b|\b(?:does|do) not\b|\bno longer\b",
+    "do does no now there",
     re.IGNORECASE,
 )
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")

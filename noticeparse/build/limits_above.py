@@ -16,6 +16,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.joints import FOR_A_TIME
+from noticeparse.rare import Rare
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
@@ -42,9 +43,9 @@ _TEMPORARY = re.compile(
     r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?))?",
     re.IGNORECASE,
 )
-_FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)
+_FOR_A_TIME = Rare(rf" {FOR_A_TIME}$", "during for", re.IGNORECASE)
 _BLANK = re.compile(r"\s*")
-_MARK = re.compile(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])")
+_MARK = Rare(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])", "p t")
 _MORSE = re.compile(r"(?:racon|\bmo|morse(?: code)?|letter)\W*$", re.IGNORECASE)
 
 

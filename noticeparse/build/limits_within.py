@@ -13,12 +13,15 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.limiting_words import limits_in
 from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, unquoted
 
-_WORDED = re.compile(
-    r"\b(?:legends?|notes?|titles?|caution|wording|text)\b(?! only)", re.IGNORECASE
+_WORDED = Rare(
+    r"\b(?:legends?|notes?|titles?|caution|wording|text)\b(?! only)",
+    "caution legends notes text titles wording",
+    re.IGNORECASE,
 )
 
 

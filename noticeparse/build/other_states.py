@@ -15,6 +15,7 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
@@ -31,10 +32,12 @@ _STATE = re.compile(
 )
 """A bracket or clause that opens with another time: `(now Q.R)`, `(was Q.R)`, `, ex No 2`."""
 _NOW = re.compile(r"(?:[a-z]+ ){1,3}now (?P<value>.+)", re.IGNORECASE)
-_OTHER_LIGHT = re.compile(
+_OTHER_LIGHT = Rare(
     r"\b(?:before|amended|changed|altered|corrected|old|existing|present|former|on (?:the )?chart"
     r"|charted|(?:shown|listed) (?:as|on)|not|instead|was|were|previous(?:ly)?|original(?:ly)?"
     r"|erroneous(?:ly)?|wrong(?:ly)?)\b",
+    "altered amended before chart corrected erroneous existing former instead "
+    "listed not old on original present shown was were wrong",
     re.IGNORECASE,
 )
 """Words beside a second light that say it is no second one."""

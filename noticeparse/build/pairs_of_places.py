@@ -16,12 +16,15 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.rare import Rare
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import gather, unquoted
 
 _FEWEST = 4
 _CORNERS = 3
-_BEGINS_ANEW = re.compile(r"\b(?:between|joining|connecting|from)\b", re.IGNORECASE)
+_BEGINS_ANEW = Rare(
+    r"\b(?:between|joining|connecting|from)\b", "between connecting from joining", re.IGNORECASE
+)
 _AND = re.compile(r"(?:^|[ ,;.\n])(?:and|&)(?:[ \n]|$)", re.IGNORECASE)
 _LISTS = re.compile(r"[,;]")
 _PAIRS = re.compile(r"[ ]*(?:and|&|to|[-–—→])[ ]*(?:\([a-z0-9]{1,2}\) ?)?", re.IGNORECASE)

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import gather, unquoted
@@ -24,13 +25,14 @@ _NAMES_PANEL = re.compile(
     r"|\bside [A-Z] of the (?:sheet|chart)\b",
     re.IGNORECASE,
 )
-_NAMES_CHART = re.compile(
+_NAMES_CHART = Rare(
     r"\b(?:(?:charts?|sheets?|map) (?:nos?\.? ?)?[A-Z]{0,3}[0-9]|INT [0-9])[^\n]{0,60}?"
     r"\b(?:WGS|datum|previous|last (?:notice|correct)|prev\b|edition)",
+    "datum edition last prev wgs",
     re.IGNORECASE,
 )
 _TITLE = re.compile(r"^[ \t]*(?P<title>[A-Z][A-Z'-]{2,20}(?: [A-Z'-]{2,20}){0,4})[ \t.]*$", re.M)
-_IS_PANEL = re.compile(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?")
+_IS_PANEL = Rare(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?", "inset panel plan")
 
 
 def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | None) -> None:
@@ -94,7 +96,7 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
         plain = unquoted(words.text)
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
-            told = _IS_PANEL.fullmatch(plain.strip())
+            told = _IS_PANEL.compiled.fullmatch(plain.strip())
         if told is not None:
             start, end = words.extent(told.span())
             # `rock P (plan also)` says nothing of what stands on the next line.

@@ -16,6 +16,7 @@ from noticeparse.build.extents import within
 from noticeparse.build.other_states import BRACKET, clauses, has_value
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.feature import Feature
@@ -50,19 +51,23 @@ _DONE = re.compile(
     r"(?![a-z-])(?! (?:from|in) [0-9]{4})",
     re.IGNORECASE,
 )
-_INSTEAD = re.compile(
+_INSTEAD = Rare(
     r"\b(?:(?:is|are|was|to be|being|now|in turn) )?(?:replac(?:es|ing|ed (?:by|with))"
     r"|substitut(?:es|ing|ed (?:by|with|for))|supersed(?:es|ing)|converted (?:in)?to|in favour of"
     r"|becom(?:es|ing))(?: (?:the|an?|former|old|existing|new))? (?P<other>[^,;()\[\]]+)",
+    "becom converted favour replac substitut supersed",
     re.IGNORECASE,
 )
-_WHICH = re.compile(
+_WHICH = Rare(
     r"\b(?:which|that) (?P<when>is|are|was|were|has been|have been|will be)"
     r"(?: (?:now|also|to be))* (?P<done>[a-z]+(?:ed|wn|laid))(?![a-z])",
+    "that which",
     re.IGNORECASE,
 )
-_AMENDED = re.compile(
-    r"\b(?:amend|alter|chang|correct|increas|reduc)(?:ed|ing)\b[^,;()]{0,40}? to\b", re.IGNORECASE
+_AMENDED = Rare(
+    r"\b(?:amend|alter|chang|correct|increas|reduc)(?:ed|ing)\b[^,;()]{0,40}? to\b",
+    "to",
+    re.IGNORECASE,
 )
 _PARTS = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "RADRFL"})
 """Classes of what stands on a thing: an amendment may tell that it was removed."""
@@ -120,7 +125,7 @@ def _in_bracket(inner: str, verb: Verb) -> str | None:
     """The code of a bracket that holds a command, or names what stays."""
     if _COMMAND.match(inner) or ((put := _PUT.match(inner)) and leads_feature(put["thing"])):
         return "verb-within-words"
-    other = _INSTEAD.match(inner) if verb in ("amend", "replace") else None
+    other = _INSTEAD.compiled.match(inner) if verb in ("amend", "replace") else None
     if other is not None and has_value(other["other"]):
         return "feature-instead"
     if verb not in ("delete", "replace", "move"):

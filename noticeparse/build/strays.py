@@ -10,15 +10,17 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.line.lines import read_lines
+from noticeparse.rare import Rare
 from noticeparse.readers.references import read_number
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.reference import NoticeRef
 
-_ONE_CHART = re.compile(
+_ONE_CHART = Rare(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
     r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b"
     r"|\((?:on |for )?(?:the )?(?:former|latter|first|second|third|last|other)"
     r"(?: (?:chart|sheet))?(?: only| alone)?\)",
+    "chart first for last latter on only other second third",
     re.I,
 )
 _MAY_TELL = re.compile(r"chart|\(", re.I)

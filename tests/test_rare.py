@@ -1,0 +1,75 @@
+"""Patterns that are looked for only where one of their words may stand."""
+
+import gc
+import re
+import string
+from importlib import import_module
+from pathlib import Path
+from pkgutil import walk_packages
+
+import pytest
+
+import noticeparse
+from noticeparse.rare import Rare, openings
+from tests.needed_words import needed
+
+
+def _all() -> list[Rare]:
+    """All such patterns of the readers, the builders and the layout."""
+    folder = Path(noticeparse.__file__).parent
+    for package in ("readers", "build", "layout"):
+        for module in walk_packages([str(folder / package)], f"noticeparse.{package}."):
+            import_module(module.name)
+    return [one for one in gc.get_objects() if isinstance(one, Rare)]
+
+
+def _lacking(one: Rare) -> list[str]:
+    """The openings of words that stand in a match which has none of the words told."""
+    words = needed(one.compiled, lambda found: len(found - one.openings))
+    return ["no word is in all of them"] if words is None else sorted(words - one.openings)
+
+
+def test_no_pattern_matches_without_one_of_its_words() -> None:
+    patterns = _all()
+    lacking = {one.compiled.pattern: words for one in patterns if (words := _lacking(one))}
+    assert len(patterns) > 50
+    assert lacking == {}, "words that no match can do without are missing"
+
+
+@pytest.mark.parametrize(
+    ("pattern", "words"),
+    [
+        (r"\b(?:if|once) charted", {"cha"}),
+        (r"\b(?:insert|add)(?:ed)?\b", {"ins", "add"}),
+        (r"\((?:T|P)\)", {"t", "p"}),
+        (r"\b(?:un|not )known", {"unk", "not"}),
+        (r"(?<![a-z-])(?:un|del)(?![a-z])[ .]*[0-9]", {"un", "del"}),
+        (r"(?<![a-z-])(?:un|del)[ .]*", None),
+        (r"insert", None),
+        (r"\b[a-z]*most\b", None),
+        (r"\bno[a-z]*\b", None),
+        (r"\b(?:to )?(?=be)", None),
+    ],
+)
+def test_words_of_a_pattern(pattern: str, words: set[str] | None) -> None:
+    """Those that each match holds, not those that it may hold, nor the ends of longer words."""
+    found = needed(re.compile(pattern, re.IGNORECASE), len)
+    assert found == words
+
+
+def test_a_match_is_found_in_any_letters() -> None:
+    rare = Rare(r"\bwas killing\b", "killing", re.IGNORECASE)
+    assert rare.search("it WAS KILLING") is not None
+    assert [one[0] for one in rare.finditer("was KıLLİNG, waſ \u212ailling")] == [
+        "was KıLLİNG",
+        "waſ \u212ailling",
+    ]
+    assert rare.search("was skilling") is None
+
+
+def test_letters_that_python_takes_for_others() -> None:
+    """Each sign that matches a letter opens the same word as the letter."""
+    for letter in string.ascii_lowercase:
+        same = re.compile(letter, re.IGNORECASE)
+        for sign in filter(same.fullmatch, map(chr, range(0x110000))):
+            assert openings(f"x {sign}bc") == {"x", f"{letter}bc"}
