@@ -71,9 +71,7 @@ def _runs(text: str, items: Sequence[Item]) -> Iterator[list[tuple[Item, Item, _
     run: list[tuple[Item, Item, _Cut | None]] = []
     for above, item in pairwise(items):
         start = run[-1][2].thing if run and run[-1][2] is not None else 0
-        named = [(max(a, start), b) for a, b in above.words if b > start]
-        words = _joined(text, split_lead(text, named)[0])
-        if _follows(text, above, item) and (has_kind(words) or _names_thing(words)):
+        if _follows(text, above, item) and _opens_with_thing(text, above, start):
             run.append((above, item, _cut(text, above, item)))
             continue
         if run:
@@ -81,6 +79,13 @@ def _runs(text: str, items: Sequence[Item]) -> Iterator[list[tuple[Item, Item, _
         run = []
     if run:
         yield run
+
+
+def _opens_with_thing(text: str, item: Item, start: int) -> bool:
+    """Whether the words of an item from `start` on name a thing before its place."""
+    named = [(max(a, start), b) for a, b in item.words if b > start]
+    words = _joined(text, split_lead(text, named)[0])
+    return has_kind(words) or _names_thing(words)
 
 
 def _follows(text: str, above: Item, item: Item) -> bool:
