@@ -30,6 +30,10 @@ class Rare:
         """The first match in a text."""
         return None if self.openings.isdisjoint(openings(text)) else self.compiled.search(text)
 
+    def match(self, text: str) -> re.Match[str] | None:
+        """The match at the beginning of a text."""
+        return None if self.openings.isdisjoint(openings(text)) else self.compiled.match(text)
+
     def finditer(self, text: str) -> Iterable[re.Match[str]]:
         """All matches in a text."""
         return () if self.openings.isdisjoint(openings(text)) else self.compiled.finditer(text)

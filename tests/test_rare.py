@@ -11,6 +11,8 @@ import pytest
 
 import noticeparse
 from noticeparse.rare import Rare, openings
+from noticeparse.readers.heads import head_kinds
+from noticeparse.readers.taken_back import tells_end
 from tests.needed_words import needed
 
 
@@ -65,6 +67,35 @@ def test_a_match_is_found_in_any_letters() -> None:
         "waſ \u212ailling",
     ]
     assert rare.search("was skilling") is None
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Notice 12/26 is cancelled.",
+        "NM 12/26 canx",
+        "Notices 12/26 and 13/26 have been withdrawn",
+        "Circular 12/26 stands annulled",
+        "Notice 12/26 is hereby revoked",
+        "Notice 12/26 is superseded",
+        "Notice 12/26 refers. It is now withdrawn",
+        "This notice replaces notice 12/26",
+        "This notice is in replacement of 12/26",
+        "This message in place of 12/26",
+        "(replaces notice 12/26)",
+        "Cancels 12/26",
+        "Cancelling notice 12/26",
+        "CNL 12/26",
+        "CXL 12/26",
+        "Ends 12/26",
+        "Annuls notice 12/26",
+        "This notice supersedes 12/26",
+    ],
+)
+def test_what_cancels_a_notice_tells_an_end(words: str) -> None:
+    """Text without the words of such an end is not read for one."""
+    assert "CANCELS" in head_kinds(words)
+    assert tells_end(words)
 
 
 def test_letters_that_python_takes_for_others() -> None:

@@ -47,6 +47,8 @@ def _told(context: Context, item: Item, known: Set[str]) -> Iterator[tuple[Piece
     """The brackets that name some charts, and whether they open the words of the item."""
     for pieces in (item.words, item.tail):
         words = gather(context.text, pieces)
+        if "(" not in words.text and "[" not in words.text:
+            continue
         for found in _BRACKET.finditer(unquoted(words.text)):
             named = set(re.findall(_NUMBER, found["charts"].upper()))
             if not named <= known or (named == known and _ONLY.fullmatch(found["rest"])):

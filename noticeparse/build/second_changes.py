@@ -44,11 +44,14 @@ _REMAINS = re.compile(
     r"(?:remain(?:s|ing)?|stays?|left|kept|retained|unchanged|not affected)(?: in place)?",
     re.IGNORECASE,
 )
-_DONE = re.compile(
+_DONE = Rare(
     r"(?P<thing>[^,;()]*?) ?\b(?:(?:is|are|was|were|be|been|being|has|have|to|now|also) ){0,3}"
     r"(?P<done>inserted|added|established|erected|laid|installed|substituted|moved|shifted"
     r"|relocated|deleted|removed|expunged|withdrawn|discontinued|amended|altered|changed|replaced)"
     r"(?![a-z-])(?! (?:from|in) [0-9]{4})",
+    "added altered amended changed deleted discontinued erected established "
+    "expunged inserted laid moved relocated removed replaced shifted substituted "
+    "withdrawn",
     re.IGNORECASE,
 )
 _INSTEAD = Rare(
@@ -125,7 +128,7 @@ def _in_bracket(inner: str, verb: Verb) -> str | None:
     """The code of a bracket that holds a command, or names what stays."""
     if _COMMAND.match(inner) or ((put := _PUT.match(inner)) and leads_feature(put["thing"])):
         return "verb-within-words"
-    other = _INSTEAD.compiled.match(inner) if verb in ("amend", "replace") else None
+    other = _INSTEAD.match(inner) if verb in ("amend", "replace") else None
     if other is not None and has_value(other["other"]):
         return "feature-instead"
     if verb not in ("delete", "replace", "move"):

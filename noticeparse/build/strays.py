@@ -23,7 +23,6 @@ _ONE_CHART = Rare(
     "chart first for last latter on only other second third",
     re.I,
 )
-_MAY_TELL = re.compile(r"chart|\(", re.I)
 _APART = re.compile(r" {3,80}(?=[^ |])| {0,80}\| {0,80}(?=[^ |])")
 _COLUMN_BEFORE = re.compile(r"(?<=[^ |])(?: {3,80}| {0,80}\| {0,80})$")
 _FIRST_WORDS = 3
@@ -62,7 +61,11 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
 def _words_of_one_chart(context: Context, item: Item) -> str | None:
     """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
     pieces = [piece for piece in item.pieces if piece not in (item.charts, item.behind)]
-    if not any(_MAY_TELL.search(context.text[start:end]) for start, end in pieces):
+    if not any(_may_tell(context.text[start:end]) for start, end in pieces):
         return None
     words = context.joined(pieces)
     return words if _ONE_CHART.search(words) else None
+
+
+def _may_tell(words: str) -> bool:
+    return "(" in words or "chart" in words.lower()

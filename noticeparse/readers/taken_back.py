@@ -37,3 +37,16 @@ def tells_own_end(words: str) -> bool:
 def takes_back(words: str) -> bool:
     """Whether words say that what they stand beside does not hold."""
     return _TAKES_BACK.search(words) is not None
+
+
+_ENDS = (
+    "cancel", "canx", "cxl", "cnl", "ends", "annul", "revoke", "supersed", "withdrawn", "replac",
+    "place of",
+)  # fmt: skip
+"""Of these the terminal of a notice that another one cancels has one in any case."""
+
+
+def tells_end(words: str) -> bool:
+    """Whether words may tell the end of any notice; most need not be read for one."""
+    plain = words.casefold()
+    return any(word in plain for word in _ENDS)
