@@ -23,10 +23,11 @@ _COMMAND_WITHIN = Rare(
     re.IGNORECASE,
 )
 # Words that tell of a second change: `delete the wreck in P, substituting a depth of 4 m`.
-_TELLS_MORE = re.compile(
+_TELLS_MORE = Rare(
     r"\b(?:substituting|inserting|being (?:inserted|established|added|substituted|moved)"
     r"|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    "being instead its substituted their",
     re.IGNORECASE,
 )
 _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
@@ -70,7 +71,9 @@ def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> l
     for stretch in (words, gather(context.text, item.tail)):
         # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
         own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
-        found = _TELLS_MORE.search(stretch.text, own.end() if own else 0)
+        found = _TELLS_MORE.search(stretch.text)
+        if found is not None and own is not None:
+            found = _TELLS_MORE.compiled.search(stretch.text, own.end())
         if found is None and item.verb_piece is None:
             found = _STATES.search(stretch.text)
         if found is not None:
@@ -101,7 +104,8 @@ def lost_brackets(context: Context, item: Item, words: Stretch) -> list[Fault]:
         return []
     leads = [gather(context.text, group.lead) for group in item.groups if group.lead]
     for stretch in (words, *leads):
-        found = _LOST_BRACKET.search(stretch.text)
+        has_bracket = "(" in stretch.text or ")" in stretch.text
+        found = _LOST_BRACKET.search(stretch.text) if has_bracket else None
         if found is not None:
             extent = stretch.extent(found.span())
             return [Fault("bracket-lost", *extent, {"written": stretch.text})]

@@ -18,11 +18,12 @@ from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import gather, unquoted
 
 _PANEL = r"(?:plan|panel|inset)s?"
-_NAMES_PANEL = re.compile(
+_NAMES_PANEL = Rare(
     rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?(?: (?:also|too|as well|only|alone))?\)"
     rf"|\b(?:on|in) (?:the |its |this |that )?{_PANEL}(?: [A-Z0-9]{{1,2}}(?![A-Za-z0-9])|[ ,.]*$)"
     rf"|, {_PANEL} [A-Z0-9]{{1,2}}(?![A-Za-z0-9])"
     r"|\bside [A-Z] of the (?:sheet|chart)\b",
+    "inset panel plan the",
     re.IGNORECASE,
 )
 _NAMES_CHART = Rare(

@@ -16,6 +16,9 @@ from noticeparse.rare import Rare
 from noticeparse.readers.dates import MONTH
 
 _DAY = rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,4}}\b|[0-9]{{4}}-[0-9]{{2}}-)"
+_MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split()
+_IN_FIGURES = re.compile(r"[0-9]{4}-[0-9]{2}-")
+"""Each day has the beginning of a month, or is in figures alone."""
 _SEASON = r"(?:winter|summer|spring|autumn)"
 
 
@@ -167,9 +170,14 @@ def limits_in(words: str) -> Iterator[Limit]:
     for found in _LEFT_OUT.finditer(words):
         if not _FORBIDS.search(words):
             yield Limit("item-limited", _quoted(words, found.start()))
-    for found in _DATED.finditer(words):
+    for found in _DATED.finditer(words) if _may_tell_day(words) else ():
         if not _HAPPENED.search(words, 0, found.start()):
             yield Limit("verb-dated", found.span())
+
+
+def _may_tell_day(words: str) -> bool:
+    plain = words.casefold()
+    return any(month in plain for month in _MONTHS) or _IN_FIGURES.search(words) is not None
 
 
 def tells_use(words: str) -> bool:

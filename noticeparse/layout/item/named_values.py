@@ -52,6 +52,9 @@ class _Cut(NamedTuple):
 
 def settle_named_values(text: str, items: Sequence[Item]) -> None:
     """Give what stands behind a place, before the next thing is named, to the thing above."""
+    if all(_is_parted(text, above, item) for above, item in pairwise(items)):
+        # So most lists are written, and none of their things need be read for this.
+        return
     for run in _runs(text, items):
         first, last = run[0][0], run[-1][1]
         is_behind = bool(_groups(_joined(text, last.tail)))
@@ -64,6 +67,13 @@ def settle_named_values(text: str, items: Sequence[Item]) -> None:
             elif not cut.groups & in_front:
                 # `light P, Fl.R.3s, light Q`: behind the first place, or before the second?
                 _hold(text, (above, item))
+
+
+def _is_parted(text: str, above: Item, item: Item) -> bool:
+    """Whether a line end, or nothing, stands between a place and the words of the next item."""
+    if not item.words or not above.has_place:
+        return True
+    return "\n" in text[above.places[-1].element.end : item.words[0][0]]
 
 
 def _runs(text: str, items: Sequence[Item]) -> Iterator[list[tuple[Item, Item, _Cut | None]]]:
