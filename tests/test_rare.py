@@ -1,6 +1,5 @@
 """Patterns that are looked for only where one of their words may stand."""
 
-import gc
 import re
 import string
 from importlib import import_module
@@ -19,10 +18,13 @@ from tests.needed_words import needed
 def _all() -> list[Rare]:
     """All such patterns of the readers, the builders and the layout."""
     folder = Path(noticeparse.__file__).parent
+    found: list[Rare] = []
     for package in ("readers", "build", "layout"):
         for module in walk_packages([str(folder / package)], f"noticeparse.{package}."):
-            import_module(module.name)
-    return [one for one in gc.get_objects() if isinstance(one, Rare)]
+            for value in vars(import_module(module.name)).values():
+                held = value.values() if isinstance(value, dict) else (value,)
+                found += [one for one in held if isinstance(one, Rare)]
+    return found
 
 
 def _lacking(one: Rare) -> list[str]:
