@@ -14,6 +14,7 @@ from noticeparse.text import without_cut
 
 QUOTED = re.compile(r'"[^"]*"')
 """A wording in quote marks: what it says stands on the chart, and commands nothing."""
+_ASIDE = re.compile(r'"[^"]*"|\([^()]*\)')
 
 
 class Stretch(NamedTuple):
@@ -50,6 +51,10 @@ def gather(text: str, pieces: Sequence[tuple[int, int]]) -> Stretch:
     """The pieces (start, end in the repaired text) read as one stretch."""
     if not pieces:
         return Stretch("", ())
+    if len(pieces) == 1:
+        start, end = pieces[0]
+        words = text[start:end]
+        return Stretch(words, ((0, start),) if words else ())
     words = ""
     starts: list[tuple[int, int]] = []
     for start, end in pieces:
@@ -68,7 +73,22 @@ def gather(text: str, pieces: Sequence[tuple[int, int]]) -> Stretch:
 
 def blanked(words: str, pattern: re.Pattern[str]) -> str:
     """The words with blanks for all that a pattern matches, so that offsets in them stay."""
-    return pattern.sub(lambda match: " " * len(match.group()), words)
+    return pattern.sub(_as_blanks, words)
+
+
+def unquoted(words: str) -> str:
+    """The words with blanks for all wordings in quote marks."""
+    # Most words quote nothing, and this is asked for each item again and again.
+    return QUOTED.sub(_as_blanks, words) if '"' in words else words
+
+
+def without_asides(words: str) -> str:
+    """The words with blanks for all wordings in quote marks, and for what stands in brackets."""
+    return _ASIDE.sub(_as_blanks, words) if '"' in words or "(" in words else words
+
+
+def _as_blanks(match: re.Match[str]) -> str:
+    return " " * len(match.group())
 
 
 EMPTY = Stretch("", ((0, 0),))

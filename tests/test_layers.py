@@ -32,7 +32,7 @@ LAYERS = (
         "packaged",
         "signs",
     ),
-    ("patterns",),
+    ("patterns", "rare"),
     ("text", "grammar"),
     ("records", "stretch"),
     ("faults", "errors"),

@@ -13,7 +13,7 @@ from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _NUMBER = r"[A-Z]{0,3}[0-9]{1,6}[A-Z]?"
 _BRACKET = re.compile(
@@ -47,7 +47,9 @@ def _told(context: Context, item: Item, known: Set[str]) -> Iterator[tuple[Piece
     """The brackets that name some charts, and whether they open the words of the item."""
     for pieces in (item.words, item.tail):
         words = gather(context.text, pieces)
-        for found in _BRACKET.finditer(blanked(words.text, QUOTED)):
+        if "(" not in words.text and "[" not in words.text:
+            continue
+        for found in _BRACKET.finditer(unquoted(words.text)):
             named = set(re.findall(_NUMBER, found["charts"].upper()))
             if not named <= known or (named == known and _ONLY.fullmatch(found["rest"])):
                 continue

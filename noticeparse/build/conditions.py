@@ -14,26 +14,30 @@ from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import Verb, canonical_verb, is_told_by_agent
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, blanked, gather
+from noticeparse.stretch import Stretch, gather, without_asides
 
-_QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
-_HANGS = re.compile(
+_HANGS = Rare(
     r"^[ ,;.]*(?:[a-z]+ )?(?:if|IF|unless|UNLESS|when|WHEN|once|ONCE|whenever"
     r"|provided that|subject to|pending"
     r"|(?:on|upon|after|until) (?:the )?(?:completion|publication|commencement|removal"
     r"|establishment|works?))\b"
     r"|\b(?:in|during|for|each|every|throughout) (?:the )?(?:winter|summer|spring|autumn|season"
     r"|ice|year)\b|\bseasonally\b"
-    rf"|\b(?:from|between|during|in) (?i:{MONTH} (?:to|and|until|or) {MONTH})\b"
+    rf"|\b(?:from|between|during|in) (?i:{MONTH} (?:to|and|until|or) {MONTH})\b",
+    "after apr aug autumn dec feb ice if jan july june mar may nov oct on once "
+    "pending season sept spring subject summer that unless until upon when winter "
+    "year",
 )
 """A condition right behind the place, or a season anywhere behind it; a remark may follow both."""
-_HANGS_ANYWHERE = re.compile(r"\b(?:on|upon) completion\b", re.IGNORECASE)
-_DATED = re.compile(
+_HANGS_ANYWHERE = Rare(r"\b(?:on|upon) completion\b", "completion", re.IGNORECASE)
+_DATED = Rare(
     r"\b(?:on|from|after|before|until|(?:with )?effect(?:ive)? (?:from|on)) (?:or about )?"
     rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,2}}\b|[0-9]{{4}}-[0-9]{{2}}-)",
+    "after before effect from on until",
     re.IGNORECASE,
 )
 _TO_COME = re.compile(
@@ -51,15 +55,18 @@ _LATER = re.compile(
     re.IGNORECASE,
 )
 """A day to come, behind `to be removed`."""
-_CHANGES_MORE = re.compile(
-    r"\b(?:renamed?|renumber(?:ed)?|now|becomes?|is to read|to read)\b", re.IGNORECASE
+_CHANGES_MORE = Rare(
+    r"\b(?:renamed?|renumber(?:ed)?|now|becomes?|is to read|to read)\b",
+    "becomes is now read renamed",
+    re.IGNORECASE,
 )
-_RETAINS = re.compile(r"\b(?:retain(?:s|ing)?|but (?:keep|leave))\b", re.IGNORECASE)
+_RETAINS = Rare(r"\b(?:retain(?:s|ing)?|but (?:keep|leave))\b", "but retain", re.IGNORECASE)
 _DEPTH = r"[0-9]+(?:[.,][0-9]+|[₀-₉])? ?(?:m|met(?:re|er)s?|fm|fathoms?|ft|feet)\b"
 _A_DEPTH = re.compile(_DEPTH)
-_TO_DEPTH = re.compile(
+_TO_DEPTH = Rare(
     r"(?<![0-9m₀-₉] )\b(?:down )?to (?:an? |at )?(?:(?:least|swept|safe|clear|clearance|minimum"
     rf"|maximum|charted) ){{0,2}}(?:depths? )?(?:of )?(?:at least |about )?{_DEPTH}",
+    "down to",
     re.IGNORECASE,
 )
 
@@ -73,8 +80,8 @@ def conditions(
 ) -> Iterator[Fault]:
     """What in the words of an item keeps its command from being carried out as it is read."""
     behind = _behind(context, item)
-    plain = blanked(behind.text, _QUOTED)
-    told = blanked(words.text, _QUOTED)
+    plain = without_asides(behind.text)
+    told = without_asides(words.text)
     if feature.legend is None:
         found = _HANGS.search(plain)
         if found is not None:
@@ -124,7 +131,7 @@ def _is_later(context: Context, item: Item, feature: Feature) -> Iterator[Fault]
         if start < last or any(e.start <= start < e.end for e in places):
             continue
         piece = gather(context.text, [(start, end)])
-        found = _LATER.search(blanked(piece.text, _QUOTED))
+        found = _LATER.search(without_asides(piece.text))
         if found is not None:
             yield within(context, "verb-dated", piece, found.span())
             return
@@ -153,7 +160,7 @@ _AUXILIARIES = frozenset("is are was were has have had will shall should must to
 
 def _stays(context: Context, item: Item, words: Stretch, feature: Feature) -> Iterator[Fault]:
     """What is cleared or removed to a depth: the rest of it still lies there."""
-    text = blanked(words.text, _QUOTED)
+    text = without_asides(words.text)
     found = _TO_DEPTH.search(text)
     before = text[: found.start()].rstrip().lower() if found is not None else ""
     if found is not None and " from " not in before and not before.endswith(_DESCRIBING):
@@ -195,9 +202,10 @@ _WAS_TOLD = re.compile(
 )
 
 
-_IN_BRACKETS = re.compile(
+_IN_BRACKETS = Rare(
     r"[\[(](?:insert|add|delete|remove|move|shift|amend|replace|establish|withdraw|enter"
     r"|inserted|added|deleted|removed|moved|amended|replaced)[\])]",
+    "add amend delete enter establish insert move remove replace shift withdraw",
     re.IGNORECASE,
 )
 

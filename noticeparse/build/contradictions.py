@@ -19,31 +19,38 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, blanked, unquoted
 from noticeparse.vocabulary import kinds, primitives
 
 _RELATIVE = re.compile(r"\b(?:which|that|who|whose|where)\b[^,;]*")
-_OF_A_SENTENCE = re.compile(
+_OF_A_SENTENCE = Rare(
     r"\b(?:is|are|was|were|has|have|had|been|remains?|should|must|will|shall|may|advised"
-    r"|requested|mariners|[Vv]essels)\b"
+    r"|requested|mariners|[Vv]essels)\b",
+    "advised are been had has have is mariners may must remains requested shall "
+    "should ves was were will",
 )
 _AGAINST = {
-    "insert": re.compile(
+    "insert": Rare(
         r"\b(?:discontinued|cancelled|removed|deleted?|destroyed|withdrawn|extinguished|ex"
         r"|out of position)\b",
+        "cancelled deleted destroyed discontinued ex extinguished position removed withdrawn",
         re.IGNORECASE,
     ),
-    "delete": re.compile(
-        r"\b(?:new|(?:re-?)?established|erected|installed|inserted)\b", re.IGNORECASE
+    "delete": Rare(
+        r"\b(?:new|(?:re-?)?established|erected|installed|inserted)\b",
+        "erected established inserted new re ree",
+        re.IGNORECASE,
     ),
 }
 """States that contradict a verb carried down from above."""
-_NOT_YET = re.compile(
+_NOT_YET = Rare(
     r"\b(?:proposed|planned|projected|on completion|when completed|to be (?!avoided)[a-z]+ed)\b",
+    "be completed planned proposed when",
     re.IGNORECASE,
 )
 _A_DATE = re.compile(
@@ -56,13 +63,14 @@ _COMPASS = (
     r"(?:(?:[NSEW][.-]?){1,3}|(?:to the )?(?:north|south|east|west)[a-z-]*|seaward"
     r"|inshore|landward)"
 )
-_SECOND = re.compile(
+_SECOND = Rare(
     rf"\b(?:from|around|against|surrounding|opposite(?: to)?|adjacent to|between|close off"
     rf"|where|wherever|in sight of"
     rf"|(?:{_COMPASS}) of) "
-    r"(?:the |an? )?(?P<other>[^,;]+)"
+    r"(?:the |an? )?(?P<other>[^,;]+)",
+    "adjacent against around between close from of opposite sight surrounding where",
 )
-_ADDED_TO = re.compile(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]+)")
+_ADDED_TO = Rare(r"(?<!channel )\bto (?!mark)(?:the |an? )?(?P<other>[^,;]+)", "to")
 _OF = re.compile(r"(?P<first>[A-Za-z-]+(?: [A-Za-z-]+)?) of (?:the |an? )?(?P<other>[^,;]+)")
 _PARTS = frozenset("part sector name clearance signal word remainder portion colour".split())
 _WHOLES = frozenset("line lines limit limits area areas group row pair wreck extent edge".split())
@@ -101,7 +109,7 @@ def contradictions(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if item.verb_piece is None:
         plain = blanked(text, _RELATIVE)
         against = _AGAINST.get(verb)

@@ -10,23 +10,26 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.rare import Rare
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import blanked, gather, unquoted
 
-_COUNT = re.compile(
+_COUNT = Rare(
     rf"\b(?P<number>{'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9])"
     r"(?: (?:following|new|different|charted))? (?:positions|places|locations|sites|spots)\b",
+    "locations places positions sites spots",
     re.IGNORECASE,
 )
 _SIDE = r"(?:northern|southern|eastern|western|inner|outer|upper|lower|middle|[a-z]+(?:ern)?most)"
-_SOME = re.compile(
+_SOME = Rare(
     r"\b(?:all|both|each|any|everything)(?: of (?:them|these|those))? (?:but|except|save|bar)\b"
     r"|\b(?:but|except|excepting|save|omitting|excluding) the (?:first|second|third|last|other)\b"
     rf"|\b(?:first|second|third|fourth|last|latter|former|{_SIDE})(?: (?:one|two|three))? of\b"
     r"|\b(?:one|some|any|several|most|either|neither|none|only) of (?:the|these|those|them)\b"
     r"|\b(?:only the|the) (?:first|second|third|last|latter) (?:two |three |one )?only\b"
     r"|\bonly the (?:first|second|third|last|latter)\b",
+    "all any both but each everything except of omitting one only save the those three two",
     re.IGNORECASE,
 )
 _ONE = r"(?:[0-9]{1,2}|[b-h]|\((?:[0-9]{1,2}|[a-z]{1,4})\))"
@@ -44,16 +47,18 @@ _NAMED = re.compile(
 )
 """Places that are left out by their number or letter: `at all corners except 2`."""
 _DENIED = re.compile(rf"\b{_EXCEPT}(?: (?:at|in))?\W*$", re.IGNORECASE)
-_LISTED = re.compile(
+_LISTED = Rare(
     r"\b(?:at|in|on|through) (?:the )?(?:corner|point|position|posn?|place|location)s?"
     rf" (?P<list>{_ONE}(?:(?:,? and |, ?| & ){_ONE})*)\W*$",
+    "at in on through",
     re.IGNORECASE,
 )
 """Places that are named by their number or letter: `at corners 1 and 3`."""
-_LED = re.compile(
+_LED = Rare(
     r"\b(?:joining|connecting|(?:bounded|delimited|limited|enclosed) by)"
     r"(?: (?:an?|the|straight|following|lines?|joining|points?|positions?|corners?|vertices|that"
-    r"|joins?|two|three|four|five|six|[0-9]{1,2}))*:?(?: \(?(?:[A-Z]|[a-z]|[0-9]{1,2})\)?)?\W*$"
+    r"|joins?|two|three|four|five|six|[0-9]{1,2}))*:?(?: \(?(?:[A-Z]|[a-z]|[0-9]{1,2})\)?)?\W*$",
+    "by connecting joins",
 )
 """Words that lead to the places of a line or an area, and the letter of the first of them."""
 _OF_A_THING = re.compile(
@@ -70,7 +75,7 @@ def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator
     places = len(geometry.positions)
     leads = [piece for group in item.groups for piece in group.lead]
     words = gather(context.text, sorted({*item.words, *leads, *item.tail}))
-    plain = blanked(words.text, QUOTED)
+    plain = unquoted(words.text)
     if len(item.groups) > 1:
         # `in P, not Q` denies a place, and is told of it.
         plain = blanked(plain, _DENIED)

@@ -11,19 +11,21 @@ from collections.abc import Iterator
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.rare import Rare
+from noticeparse.stretch import Stretch, unquoted
 
-_LEFT = re.compile(
+_LEFT = Rare(
     r"(?<![0-9.,])(?<!depth )[0-9]{1,4}(?:[.,][0-9]{1,3})? ?"
     r"(?:m|met(?:re|er)s?|yards?|ft|feet|cables?|(?:nautical )?miles?|n\.?m\.?|(?-i:M)) "
     r"(?:to the )?(?:(?-i:[NS]{1,2}[EW]|[EW][NS][EW]|[NESW])"
     r"|(?:north|south)(?:-?(?:east|west))?(?:wards?)?|(?:east|west)(?:wards?)?|away|off)[ .,]*$",
+    "cables feet ft m met miles n nautical nm yards",
     re.IGNORECASE,
 )
 
 
 def distances_left(context: Context, words: Stretch) -> Iterator[Fault]:
     """A fault where the words of an item end with such a distance."""
-    found = _LEFT.search(blanked(words.text, QUOTED))
+    found = _LEFT.search(unquoted(words.text))
     if found is not None:
         yield within(context, "offset-not-worked-out", words, found.span())

@@ -9,37 +9,42 @@ from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb
 from noticeparse.stretch import Stretch, gather
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
-_COMMAND_WITHIN = re.compile(
+_COMMAND_WITHIN = Rare(
     r"(?<=[a-z0-9,;] )"
     r"(?:insert|add|delete|remove|expunge|replace|amend|relocate|withdraw|substitute)"
     r'(?= [a-z])(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    "add amend delete expunge insert relocate remove replace substitute withdraw",
     re.IGNORECASE,
 )
 # Words that tell of a second change: `delete the wreck in P, substituting a depth of 4 m`.
-_TELLS_MORE = re.compile(
+_TELLS_MORE = Rare(
     r"\b(?:substituting|inserting|being (?:inserted|established|added|substituted|moved)"
     r"|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
+    "being instead its substituted their",
     re.IGNORECASE,
 )
 _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
 # A noun that opens an item of its own: `Increase in the range of the light`.
-_NOUN_WITHIN = re.compile(
+_NOUN_WITHIN = Rare(
     r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|exten|sec|por|posi|eleva|direc|founda|loca"
     r"|sta|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)"
     r"[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
     r"|removal|withdrawal|change|transfer|shift|move|disposal|renewal|survey) (?:of|in|to) ",
+    "in of to",
     re.IGNORECASE,
 )
 # A statement of its own, for which the verb carried down from above does not hold.
-_STATES = re.compile(
+_STATES = Rare(
     r"\bthere (?:is|are|was|were)\b|\b(?:is|are|lies|lie|stands|stand) now\b"
     r"|\bnow (?:is|are|lies|lie|stands|stand)\b|\b(?:does|do) not\b|\bno longer\b",
+    "do does no now there",
     re.IGNORECASE,
 )
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
@@ -66,7 +71,9 @@ def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> l
     for stretch in (words, gather(context.text, item.tail)):
         # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
         own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
-        found = _TELLS_MORE.search(stretch.text, own.end() if own else 0)
+        found = _TELLS_MORE.search(stretch.text)
+        if found is not None and own is not None:
+            found = _TELLS_MORE.compiled.search(stretch.text, own.end())
         if found is None and item.verb_piece is None:
             found = _STATES.search(stretch.text)
         if found is not None:
@@ -97,7 +104,8 @@ def lost_brackets(context: Context, item: Item, words: Stretch) -> list[Fault]:
         return []
     leads = [gather(context.text, group.lead) for group in item.groups if group.lead]
     for stretch in (words, *leads):
-        found = _LOST_BRACKET.search(stretch.text)
+        has_bracket = "(" in stretch.text or ")" in stretch.text
+        found = _LOST_BRACKET.search(stretch.text) if has_bracket else None
         if found is not None:
             extent = stretch.extent(found.span())
             return [Fault("bracket-lost", *extent, {"written": stretch.text})]

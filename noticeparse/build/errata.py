@@ -12,18 +12,20 @@ import re
 from noticeparse.build.replaced_behind import is_in_place
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.swaps import names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
-_REPLACES = re.compile(
+_REPLACES = Rare(
     r"(?P<joint>,? (?P<open>\()?(?:(?:which )?replaces|replacing|to replace|in place of|in lieu of"
     r"|instead of) (?:(?:the|an?) )?)(?P<old>[^()\[\],;:]+)(?P<close>\)?)[ ,]*",
+    "lieu of replace",
     re.IGNORECASE,
 )
-_IN_PLACE_OF = re.compile(r" (?:in place of|instead of|in lieu of|vice) ", re.IGNORECASE)
+_IN_PLACE_OF = Rare(r" (?:in place of|instead of|in lieu of|vice) ", "lieu of vice", re.IGNORECASE)
 _ERRATA = ("read", "for")
 _READS = (" read: ", " read ", ", substitute ", " substitute ")
 _POSITION_OF = re.compile(r"(?:the )?(?:charted )?positions? of (?:the )?", re.IGNORECASE)

@@ -37,9 +37,11 @@ def with_item(context: Context, item: Item, fault: Fault) -> Fault:
 def item_extent(item: Item) -> Piece:
     """From the first character of an item to the last of its last position."""
     start = min(item.pieces)[0] if item.pieces else 0
-    places = [place.element for place in item.places]
+    places = [place.element for group in item.groups for place in group.places]
     ends = [place.end for place in places]
     is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
+    if places and not is_behind:
+        return start, max(ends)
     if is_behind or not places:
         added = [piece for one in item.added for piece in one.pieces]
         ends += [end for _, end in (*item.words, *item.change, *added)]

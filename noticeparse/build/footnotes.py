@@ -19,7 +19,7 @@ from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.limiting_lines import limits_items, limits_last
 from noticeparse.readers.limiting_words import limits_in
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
 
 def footnotes(
@@ -35,7 +35,7 @@ def footnotes(
     if not items:
         return
     first = min(item_extent(item)[0] for item in items)
-    text = blanked(context.text[first:until], QUOTED)
+    text = unquoted(context.text[first:until])
     notes: dict[str, str] | None = None
     actions = list(pointed(path, charts))
     for item in items:

@@ -13,6 +13,7 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft
+from noticeparse.rare import Rare
 from noticeparse.readers.heads import read_parts
 from noticeparse.stretch import gather
 
@@ -21,8 +22,9 @@ _OTHER_WORD = re.compile(
     r"\b(?:sheets?|maps?)(?: nos?\.?)?[ \t]{0,12}:[ \t]{1,12}(?P<number>[A-Z]{0,2}[0-9]{2,5})",
     re.IGNORECASE,
 )
-_NOTICE_BEFORE = re.compile(
+_NOTICE_BEFORE = Rare(
     r"\b(?:previous|prev\.?|last|NM|NTM)(?: (?:nos?|nr|notice)\b\.?)?[ :]{1,3}[0-9]{1,5}",
+    "last nm ntm prev",
     re.IGNORECASE,
 )
 _PART_OF_SHEET = re.compile(r"\b(?<!main )(?:plan|inset|panel)\b", re.IGNORECASE)

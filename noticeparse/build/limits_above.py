@@ -19,9 +19,10 @@ from noticeparse.layout.line.joints import FOR_A_TIME
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
-_LINE = re.compile(r"^[ \t]*(?P<said>[^\n]{2,120}?)[ \t]*$", re.MULTILINE)
+_LONGEST = 120
+"""Characters of such a line."""
 _LIMITS = re.compile(
     r"(?:not (?!for navigation|to be used|to scale)|do not |never |ignore |disregard |omit "
     r"|(?:only )?(?:if|when|once|unless|until|upon|whenever|on completion|pending|subject to"
@@ -43,6 +44,8 @@ _TEMPORARY = re.compile(
     re.IGNORECASE,
 )
 _FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)
+_ENDS_FOR_A_TIME = frozenset("winter summer season being work works".split())
+"""The last word of each, which most lines have not."""
 _BLANK = re.compile(r"\s*")
 _MARK = re.compile(r"(?<![0-9°])(?<![0-9°] )\((?:T|P)\)(?! ?[/-] ?[0-9])")
 _MORSE = re.compile(r"(?:racon|\bmo|morse(?: code)?|letter)\W*$", re.IGNORECASE)
@@ -66,9 +69,8 @@ def limits_above(
     if is_permanent:
         yield from _marked(context, path, items, charts)
     first = draft.number.end if draft.number is not None else draft.start
-    for found in _LINE.finditer(context.text, min(first, *starts), max(starts)):
-        piece = found.span("said")
-        code = _code(found["said"])
+    for piece in _lines(context.text, min(first, *starts), max(starts)):
+        code = _code(context.text[slice(*piece)])
         if code is None or not _is_above(context.text, piece[1], starts):
             continue
         around = [item for item in items if _overlaps(item, piece)]
@@ -79,6 +81,19 @@ def limits_above(
             # Read as the end of the item above, it may as well limit that one.
             ended = [context.span(*item_extent(item)).start for item in around]
             yield quoting(context, code, piece), [*_of(path, charts, ended), *below]
+
+
+def _lines(text: str, start: int, end: int) -> Iterator[Piece]:
+    """What is written on the lines that begin between two offsets, one of a few words each."""
+    at = start if text[start - 1 : start] in ("", "\n") else text.find("\n", start, end) + 1
+    while start <= at < end:
+        below = text.find("\n", at, end)
+        below = below if below >= 0 else end
+        said = text[at:below].strip(" \t")
+        if 1 < len(said) <= _LONGEST:
+            left = text.index(said, at)
+            yield left, left + len(said)
+        at = below + 1
 
 
 def _overlaps(item: Item, piece: Piece) -> bool:
@@ -97,7 +112,8 @@ def _code(said: str) -> str | None:
     if said.endswith(".") or (said.endswith(",") and not is_bracketed):
         return None
     words = said.strip("()[]:- ")
-    if _TEMPORARY.fullmatch(words) or _FOR_A_TIME.search(words):
+    is_for_a_time = words.rpartition(" ")[2].casefold() in _ENDS_FOR_A_TIME
+    if _TEMPORARY.fullmatch(words) or (is_for_a_time and _FOR_A_TIME.search(words)):
         return "item-temporary"
     if _DATED.match(words):
         return "verb-dated"
@@ -135,8 +151,10 @@ def _marked(
             # One of the letters of a long list.
             continue
         for start, end in () if piece is not None else item.pieces:
-            words = blanked(context.text[start:end], QUOTED)
-            found = _MARK.search(words)
+            words = context.text[start:end]
+            if "(T)" not in words and "(P)" not in words:
+                continue
+            found = _MARK.search(unquoted(words))
             if found is not None and not _MORSE.search(_before(context, start + found.start())):
                 piece = start + found.start(), start + found.end()
                 break

@@ -22,10 +22,10 @@ from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.sentence.lead_words import hangs, lead_faults
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
-from noticeparse.readers.taken_back import takes_back, tells_own_end
+from noticeparse.readers.taken_back import takes_back, tells_end, tells_own_end
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
 _SENTENCE = re.compile(r"[^\s.;][^\n]*?(?:\n(?=[ \t]*[a-z])[^\n]*?)*(?:[.;](?=\s|\Z)|(?=\n|\Z))")
 """Up to a stop or the end of its line, where the next one does not go on in small letters."""
@@ -111,8 +111,10 @@ def limits_beside(
 
 def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
     """Whether a sentence, with the one above it, tells the end of the notice named there."""
-    is_told = "CANCELS" in head_kinds(text[above[0] : piece[1]])
-    return is_told and "CANCELS" not in head_kinds(text[slice(*above)])
+    words = text[above[0] : piece[1]]
+    if not tells_end(words) or "CANCELS" not in head_kinds(words):
+        return False
+    return "CANCELS" not in head_kinds(text[slice(*above)])
 
 
 def _is_aside(context: Context, piece: Piece) -> bool:
@@ -158,7 +160,7 @@ def _gaps(items: Sequence[Item], first: int, until: int) -> Iterator[_Gap]:
 
 def _sentences(context: Context, gap: Piece) -> Iterator[Piece]:
     """The sentences that lie within a gap; the rest of a line that is told already is none."""
-    text = blanked(context.text[slice(*gap)], QUOTED)
+    text = unquoted(context.text[slice(*gap)])
     for found in _SENTENCE.finditer(text):
         before = text[: found.start()].rstrip(" \t")
         if before.endswith(("\n", ".", ";")) and len(found.group()) <= _LONGEST:

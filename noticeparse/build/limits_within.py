@@ -13,12 +13,15 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.limiting_words import limits_in
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
-_WORDED = re.compile(
-    r"\b(?:legends?|notes?|titles?|caution|wording|text)\b(?! only)", re.IGNORECASE
+_WORDED = Rare(
+    r"\b(?:legends?|notes?|titles?|caution|wording|text)\b(?! only)",
+    "caution legends notes text titles wording",
+    re.IGNORECASE,
 )
 
 
@@ -29,7 +32,7 @@ def limits_within(
 
     The day of a sentence (`on 20 May a wreck was found`) is that of what has happened.
     """
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     is_worded = feature.legend is not None or _WORDED.search(text) is not None
     if is_worded and text == words.text:
         # Without quotes the words of the chart are not told from those of the command.

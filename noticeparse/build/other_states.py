@@ -15,10 +15,11 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
 _CODE = "feature-states-several"
 CLAUSE = re.compile(r"[^()\[\],;:]+")
@@ -31,10 +32,12 @@ _STATE = re.compile(
 )
 """A bracket or clause that opens with another time: `(now Q.R)`, `(was Q.R)`, `, ex No 2`."""
 _NOW = re.compile(r"(?:[a-z]+ ){1,3}now (?P<value>.+)", re.IGNORECASE)
-_OTHER_LIGHT = re.compile(
+_OTHER_LIGHT = Rare(
     r"\b(?:before|amended|changed|altered|corrected|old|existing|present|former|on (?:the )?chart"
     r"|charted|(?:shown|listed) (?:as|on)|not|instead|was|were|previous(?:ly)?|original(?:ly)?"
     r"|erroneous(?:ly)?|wrong(?:ly)?)\b",
+    "altered amended before chart corrected erroneous existing former instead "
+    "listed not old on original present shown was were wrong",
     re.IGNORECASE,
 )
 """Words beside a second light that say it is no second one."""
@@ -56,7 +59,7 @@ def other_states(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature
 ) -> Iterator[Fault]:
     """The first words of an item that tell another state of its feature."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if verb == "amend" or (feature.legend is not None and text == words.text):
         # The words of the chart are not told from those of the command.
         return

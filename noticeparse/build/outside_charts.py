@@ -18,7 +18,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 
 _OUTSIDE = re.compile(
     r"\b(?:outside|beyond|off|not within|not in) (?:of )?(?:the )?"
@@ -57,7 +57,7 @@ def outside_charts(
         return
     actions = list(pointed(path, charts))
     for start, end in _stretches(draft, sections):
-        text = blanked(context.text[start:end].replace("\n", " "), QUOTED)
+        text = unquoted(context.text[start:end].replace("\n", " "))
         for sentence in _SENTENCE.finditer(text):
             named = _named(sentence.group()) & known
             is_outside = _OUTSIDE.search(sentence.group()) is not None

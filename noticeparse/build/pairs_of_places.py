@@ -16,12 +16,15 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.rare import Rare
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _FEWEST = 4
 _CORNERS = 3
-_BEGINS_ANEW = re.compile(r"\b(?:between|joining|connecting|from)\b", re.IGNORECASE)
+_BEGINS_ANEW = Rare(
+    r"\b(?:between|joining|connecting|from)\b", "between connecting from joining", re.IGNORECASE
+)
 _AND = re.compile(r"(?:^|[ ,;.\n])(?:and|&)(?:[ \n]|$)", re.IGNORECASE)
 _LISTS = re.compile(r"[,;]")
 _PAIRS = re.compile(r"[ ]*(?:and|&|to|[-–—→])[ ]*(?:\([a-z0-9]{1,2}\) ?)?", re.IGNORECASE)
@@ -53,8 +56,8 @@ def pairs_of_places(context: Context, item: Item, geometry: Geometry) -> Iterato
         return
     places = sorted((place.element.start, place.element.end) for place in item.places)
     joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
-    words = blanked(gather(context.text, item.words).text, QUOTED)
-    whole = blanked(context.text[slice(*item_extent(item))], QUOTED)
+    words = unquoted(gather(context.text, item.words).text)
+    whole = unquoted(context.text[slice(*item_extent(item))])
     if geometry.shape == "line":
         is_several = _are_pairs(joints) or _LETTERED.search(whole) is not None
     elif geometry.shape == "points":

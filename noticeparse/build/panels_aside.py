@@ -12,25 +12,28 @@ from collections.abc import Sequence
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _PANEL = r"(?:plan|panel|inset)s?"
-_NAMES_PANEL = re.compile(
+_NAMES_PANEL = Rare(
     rf"\([^()]{{0,24}}\b{_PANEL}(?: [A-Z0-9]{{1,2}})?(?: (?:also|too|as well|only|alone))?\)"
     rf"|\b(?:on|in) (?:the |its |this |that )?{_PANEL}(?: [A-Z0-9]{{1,2}}(?![A-Za-z0-9])|[ ,.]*$)"
     rf"|, {_PANEL} [A-Z0-9]{{1,2}}(?![A-Za-z0-9])"
     r"|\bside [A-Z] of the (?:sheet|chart)\b",
+    "inset panel plan the",
     re.IGNORECASE,
 )
-_NAMES_CHART = re.compile(
+_NAMES_CHART = Rare(
     r"\b(?:(?:charts?|sheets?|map) (?:nos?\.? ?)?[A-Z]{0,3}[0-9]|INT [0-9])[^\n]{0,60}?"
     r"\b(?:WGS|datum|previous|last (?:notice|correct)|prev\b|edition)",
+    "datum edition last prev wgs",
     re.IGNORECASE,
 )
 _TITLE = re.compile(r"^[ \t]*(?P<title>[A-Z][A-Z'-]{2,20}(?: [A-Z'-]{2,20}){0,4})[ \t.]*$", re.M)
-_IS_PANEL = re.compile(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?")
+_IS_PANEL = Rare(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?", "inset panel plan")
 
 
 def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | None) -> None:
@@ -83,7 +86,7 @@ def _hold(context: Context, item: Item, code: str, piece: Piece) -> None:
 def _head_told(context: Context, item: Item) -> Piece | None:
     """Where words behind an item read like the head of a chart that was not taken for one."""
     words = gather(context.text, item.tail)
-    told = _NAMES_CHART.search(blanked(words.text, QUOTED))
+    told = _NAMES_CHART.search(unquoted(words.text))
     return words.extent(told.span()) if told is not None else None
 
 
@@ -91,10 +94,10 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
     """Where an item names a panel, and whether it does so in a line of its own."""
     for pieces, is_line in ((item.words, not item.has_place), (item.tail, True)):
         words = gather(context.text, pieces)
-        plain = blanked(words.text, QUOTED)
+        plain = unquoted(words.text)
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
-            told = _IS_PANEL.fullmatch(plain.strip())
+            told = _IS_PANEL.compiled.fullmatch(plain.strip())
         if told is not None:
             start, end = words.extent(told.span())
             # `rock P (plan also)` says nothing of what stands on the next line.

@@ -12,19 +12,22 @@ from collections.abc import Iterable, Iterator
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.rare import Rare
 from noticeparse.records.action import Change
 from noticeparse.records.feature import Feature
 from noticeparse.records.light import Light
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 
-_CLASS = re.compile(
-    r"(?<![A-Za-z0-9])(?<!No )(?<!No\. )(?:[VUI]|I[. ]{0,2}[VU])(?:\. ?| )Q(?![A-Za-z])"
+_CLASS = Rare(
+    r"(?<![A-Za-z0-9])(?<!No )(?<!No\. )(?:[VUI]|I[. ]{0,2}[VU])(?:\. ?| )Q(?![A-Za-z])",
+    "i iu iv u v",
 )
-_COLOURS = re.compile(
+_COLOURS = Rare(
     r"(?<![A-Za-z])(?:[FQ]|[VUI]Q|L?Fl|Oc|Iso)(?: ?\([0-9+]{1,5}\))?[. ]{1,2}"
-    r"(?P<colours>[WRG](?:\.? [WRG]){1,2})(?![A-Za-z0-9])(?! ?[0-9]{1,3}°)"
+    r"(?P<colours>[WRG](?:\.? [WRG]){1,2})(?![A-Za-z0-9])(?! ?[0-9]{1,3}°)",
+    "f fl iq iso lfl oc q uq vq",
 )
-_COUNT = re.compile(r"\( ?[2-9] ?(?:vert|hor)[a-z]{0,8}\.? ?\)", re.IGNORECASE)
+_COUNT = Rare(r"\( ?[2-9] ?(?:vert|hor)[a-z]{0,8}\.? ?\)", "hor vert", re.IGNORECASE)
 
 
 def parted_lights(
@@ -33,7 +36,7 @@ def parted_lights(
     """The faults of a phrase out of which these were read."""
     found_in = [light for one in features for light in (one.light, *one.more_lights) if light]
     lights = [*found_in, *(one.new for one in changes if isinstance(one.new, Light))]
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     for found in _CLASS.finditer(text):
         yield within(context, "light-letters-apart", words, found.span())
     for found in _COLOURS.finditer(text):

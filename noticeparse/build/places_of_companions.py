@@ -13,25 +13,29 @@ from noticeparse.build.extents import over, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.vocabulary import primitives
 
-_BESIDE = re.compile(
+_BESIDE = Rare(
     r"\b(?:marking|marks|to mark|which marks|guarding|near|beside|alongside|off|over|at|on"
     r"|opposite|adjacent to) (?:the |an? )?[^,;()]{3,60}[ ,:(]*(?:in|at|position|[ ,:(])*$",
+    "adjacent alongside at beside guarding mark near off on opposite over which",
     re.IGNORECASE,
 )
-_MARKING = re.compile(
+_MARKING = Rare(
     r"\b(?:mark(?:s|ing)?|guarding|near|off|opposite|adjacent to) [^,;()]{3,60}[ ,:]*$",
+    "adjacent guarding mark near off opposite",
     re.IGNORECASE,
 )
 """Words behind which a thing has a place of its own, and is not what the first stands on."""
-_BETWEEN_NAMES = re.compile(
+_BETWEEN_NAMES = Rare(
     r"\bbetween (?:the )?(?:[Nn]os?\b\.? ?[0-9]{1,3}[A-Z]?|[A-Z]{0,3}[0-9]{1,3}|[A-Z]"
-    r"|\"[^\"]{1,40}\"|[A-Z][a-z]+(?: [A-Z][a-z]+)*)[ ,(]*$"
+    r"|\"[^\"]{1,40}\"|[A-Z][a-z]+(?: [A-Z][a-z]+)*)[ ,(]*$",
+    "between",
 )
 
 
@@ -65,7 +69,11 @@ def places_of_companions(
 
 def _stands_in_brackets(text: str, start: int, end: int) -> bool:
     """Whether a place has brackets around it: `wreck (P)`."""
-    return text[:start].rstrip()[-1:] == "(" and text[end:].lstrip()[:1] == ")"
+    while start > 0 and text[start - 1].isspace():
+        start -= 1
+    while end < len(text) and text[end].isspace():
+        end += 1
+    return text[start - 1 : start] == "(" and text[end : end + 1] == ")"
 
 
 def _leads_to_own(context: Context, item: Item, at: int, in_brackets: bool) -> bool:

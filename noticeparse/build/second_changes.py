@@ -16,10 +16,11 @@ from noticeparse.build.extents import within
 from noticeparse.build.other_states import BRACKET, clauses, has_value
 from noticeparse.context import Context
 from noticeparse.faults import Fault
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import QUOTED, Stretch, blanked
+from noticeparse.stretch import Stretch, unquoted
 from noticeparse.vocabulary import kinds
 
 _BEFORE = r"(?:(?:and|but|also|then|now|please|instead|is|are|to|be) ){0,3}"
@@ -43,26 +44,33 @@ _REMAINS = re.compile(
     r"(?:remain(?:s|ing)?|stays?|left|kept|retained|unchanged|not affected)(?: in place)?",
     re.IGNORECASE,
 )
-_DONE = re.compile(
+_DONE = Rare(
     r"(?P<thing>[^,;()]*?) ?\b(?:(?:is|are|was|were|be|been|being|has|have|to|now|also) ){0,3}"
     r"(?P<done>inserted|added|established|erected|laid|installed|substituted|moved|shifted"
     r"|relocated|deleted|removed|expunged|withdrawn|discontinued|amended|altered|changed|replaced)"
     r"(?![a-z-])(?! (?:from|in) [0-9]{4})",
+    "added altered amended changed deleted discontinued erected established "
+    "expunged inserted laid moved relocated removed replaced shifted substituted "
+    "withdrawn",
     re.IGNORECASE,
 )
-_INSTEAD = re.compile(
+_INSTEAD = Rare(
     r"\b(?:(?:is|are|was|to be|being|now|in turn) )?(?:replac(?:es|ing|ed (?:by|with))"
     r"|substitut(?:es|ing|ed (?:by|with|for))|supersed(?:es|ing)|converted (?:in)?to|in favour of"
     r"|becom(?:es|ing))(?: (?:the|an?|former|old|existing|new))? (?P<other>[^,;()\[\]]+)",
+    "becom converted favour replac substitut supersed",
     re.IGNORECASE,
 )
-_WHICH = re.compile(
+_WHICH = Rare(
     r"\b(?:which|that) (?P<when>is|are|was|were|has been|have been|will be)"
     r"(?: (?:now|also|to be))* (?P<done>[a-z]+(?:ed|wn|laid))(?![a-z])",
+    "that which",
     re.IGNORECASE,
 )
-_AMENDED = re.compile(
-    r"\b(?:amend|alter|chang|correct|increas|reduc)(?:ed|ing)\b[^,;()]{0,40}? to\b", re.IGNORECASE
+_AMENDED = Rare(
+    r"\b(?:amend|alter|chang|correct|increas|reduc)(?:ed|ing)\b[^,;()]{0,40}? to\b",
+    "to",
+    re.IGNORECASE,
 )
 _PARTS = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "RADRFL"})
 """Classes of what stands on a thing: an amendment may tell that it was removed."""
@@ -73,7 +81,7 @@ def second_changes(
     context: Context, words: Stretch, verb: Verb, feature: Feature
 ) -> Iterator[Fault]:
     """The first second change that the words of an item tell."""
-    text = blanked(words.text, QUOTED)
+    text = unquoted(words.text)
     if feature.legend is not None and text == words.text:
         # The words of the chart are not told from those of the command.
         return

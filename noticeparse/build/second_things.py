@@ -12,14 +12,17 @@ from itertools import pairwise
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import OPEN_END
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
 
-_CLAUSE = re.compile(
+_CLAUSE = Rare(
     r"(?<![a-z-])(?:which|that|whose|formerly|previously|used to|intended to|to) "
     r"(?:an? |the |this |also |once |was |is |had |has ){0,3}(?:mark|guard|protect|indicat|carr"
-    r"|show|l(?:ay|ie)|stand|stood|support|cover|serv|denot)[a-z]* (?:an? |the )?(?P<other>[^,;]+)"
+    r"|show|l(?:ay|ie)|stand|stood|support|cover|serv|denot)[a-z]* (?:an? |the )?"
+    r"(?P<other>[^,;]+)",
+    "carr cover denot guard indicat lay lie mark protect serv show stand stood support",
 )
 _JOINED = re.compile(
     r"(?<![a-z-])(?:(?P<adds>(?:and )?(?:also|plus|besides|including|as well as|in addition to"
@@ -28,9 +31,10 @@ _JOINED = re.compile(
     re.IGNORECASE,
 )
 # `a wreck buoy` is a buoy; `a wreck starboard-hand buoy` are two things without a joint.
-_RUN_ON = re.compile(
+_RUN_ON = Rare(
     r"\b(?:wreck|rock|obstruction|shoal|stump|depth|foul ground)s? "
     r"(?!(?:light-?|lighted )?(?:buoy|beacon|mark)s?\b)(?P<other>[A-Za-z][^,;]+)",
+    "depth ground obstruction rock shoal stump wreck",
     re.IGNORECASE,
 )
 _DANGERS = frozenset({"WRECKS", "UWTROC", "OBSTRN"})

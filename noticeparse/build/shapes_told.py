@@ -16,7 +16,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked
+from noticeparse.stretch import unquoted
 from noticeparse.vocabulary import kinds, primitives
 
 _QUARTER = r"(?:north|south|east|west|[NSEW]{1,2}\b)[a-z-]*"
@@ -67,7 +67,7 @@ def shapes_told(
 ) -> Iterator[Fault]:
     """The fault of an item whose words tell a shape that is not read."""
     words = " ".join(context.text[start:end] for start, end in _own(item))
-    text = blanked(words.replace("\n", " "), QUOTED)
+    text = unquoted(words.replace("\n", " "))
     if feature.legend is None and _is_other(text, feature, geometry):
         yield over(context, item, "shape-not-as-told")
 

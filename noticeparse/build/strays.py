@@ -10,18 +10,19 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.line.lines import read_lines
+from noticeparse.rare import Rare
 from noticeparse.readers.references import read_number
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.reference import NoticeRef
 
-_ONE_CHART = re.compile(
+_ONE_CHART = Rare(
     r"\((?:not )?(?:(?:on|for) )?charts? [0-9A-Z]|\bcharts? [0-9]{1,6} only\b"
     r"|(?<!as )(?<!shown )\bon chart [0-9]{1,6}\b"
     r"|\((?:on |for )?(?:the )?(?:former|latter|first|second|third|last|other)"
     r"(?: (?:chart|sheet))?(?: only| alone)?\)",
+    "chart first for last latter on only other second third",
     re.I,
 )
-_MAY_TELL = re.compile(r"chart|\(", re.I)
 _APART = re.compile(r" {3,80}(?=[^ |])| {0,80}\| {0,80}(?=[^ |])")
 _COLUMN_BEFORE = re.compile(r"(?<=[^ |])(?: {3,80}| {0,80}\| {0,80})$")
 _FIRST_WORDS = 3
@@ -60,7 +61,11 @@ def _is_beside_another(text: str, start: int, end: int) -> bool:
 def _words_of_one_chart(context: Context, item: Item) -> str | None:
     """The words of an item that says it is of one chart, or not of one: `(not on chart 56)`."""
     pieces = [piece for piece in item.pieces if piece not in (item.charts, item.behind)]
-    if not any(_MAY_TELL.search(context.text[start:end]) for start, end in pieces):
+    if not any(_may_tell(context.text[start:end]) for start, end in pieces):
         return None
     words = context.joined(pieces)
     return words if _ONE_CHART.search(words) else None
+
+
+def _may_tell(words: str) -> bool:
+    return "(" in words or "chart" in words.lower()

@@ -12,6 +12,7 @@ from decimal import Decimal
 from noticeparse.build.relations import Found, take_parts
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.offsets import length_nm
 from noticeparse.readers.places import Part, is_connector, radius_words, read_phrase
 from noticeparse.readers.positions import quality_mark
@@ -30,7 +31,7 @@ _ARC = re.compile(
     re.IGNORECASE,
 )  # fmt: skip
 _BRACKETS = re.compile(r"\(([^()\"]*)\)")
-_OFF_A_THING = re.compile(r"\bclose off (?:the )?[a-z-]+(?: head)? ?\Z")
+_OFF_A_THING = Rare(r"\bclose off (?:the )?[a-z-]+(?: head)? ?\Z", "close")
 _LEADS = frozenset({"close", "offset", "centred"})
 
 

@@ -17,7 +17,7 @@ from noticeparse.layout.evidence import opens_a_line
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 
 _JOINT = re.compile(
     r"[ ,;:.()]*(?:and also|also|and|plus|together with|as well as|&) (?:the |its |an? )?",
@@ -42,7 +42,7 @@ def things_behind(context: Context, item: Item, verb: Verb, geometry: Geometry) 
     if verb not in ("insert", "delete") or not item.tail or not item.has_place:
         return
     behind = gather(context.text, item.tail)
-    text = blanked(behind.text, QUOTED)
+    text = unquoted(behind.text)
     offset = _OFFSET.search(text)
     if offset is not None and _FROM_IT.match(text, offset.end()):
         # `wreck P, 010° 1.2M from which lies a rock`

@@ -16,7 +16,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.stretch import gather
 
-_LINK = r"[ ,;:.]{0,3}(?:\n[ \t]*(?=[a-z(]))?(?:(?:and|then|thence|along|by|but|on) ){0,2}"
+_LINK = r"[ ,;:.]{0,3}+(?:\n[ \t]*(?=[a-z(]))?(?:(?:and|then|thence|along|by|but|on) ){0,2}"
 _TORN = (
     r"(?:\((?:passing|running|via|through|by way of)\b"
     r"|(?:(?:an?|the) )?(?:circular )?arcs? (?:of|with|centred|radius|from|through|[0-9])"
@@ -25,9 +25,9 @@ _TORN = (
     r"(?! (?:(?:on |for )?charts?|where|as|that)\b))"
 )
 _BEHIND = re.compile(rf"{_LINK}(?P<torn>{_TORN})", re.IGNORECASE)
-_PIECE = re.compile(rf"[ ,;]{{0,3}}{_TORN}", re.IGNORECASE)
+_PIECE = re.compile(rf"[ ,;]{{0,3}}+{_TORN}", re.IGNORECASE)
 _IN_ORDER = re.compile(
-    r"[ ,;:.]{0,3}\n?[ \t]*(?:(?:taken|joined|drawn|connected|joining|and) )*"
+    r"[ ,;:.]{0,3}+\n?+[ \t]*+(?:(?:taken|joined|drawn|connected|joining|and) )*"
     r"in (?:the|this|that) (?:order|sequence)\b(?P<letters>[^\n]{0,80})",
     re.IGNORECASE,
 )

@@ -13,22 +13,25 @@ from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import QUOTED, blanked, gather
+from noticeparse.stretch import gather, unquoted
 from noticeparse.vocabulary import primitives
 
 _QUARTER = r"(?:[NS][EW]|(?:north|south)-?(?:east|west)(?:ern)?)"
-_CORNERS = re.compile(
+_CORNERS = Rare(
     rf"\b{_QUARTER}(?:erly)?(?: corner)? ?(?:and|&|/|,|to) ?(?:the )?{_QUARTER} corners?\b"
     r"|\b(?:opposite|diagonal(?:ly opposite)?) corners\b",
+    "corner diagonal opposite",
     re.IGNORECASE,
 )
-_EDGE = re.compile(
+_EDGE = Rare(
     r"\b(?:to|and|towards|as far as|until|beyond|off) (?:the )?(?:[a-z]+ )?(?:edge|border|limits?"
     r"|margin) of (?:the |this )?(?:chart|sheet|panel|plan)\b"
     r"|\b(?:to|and|towards|as far as|until|beyond|off) (?:the |this )?"
     r"(?:chart|sheet|panel|plan)(?:'s)? (?:edge|border|limits?|margin)\b",
+    "border edge limits margin of",
     re.IGNORECASE,
 )
 _FEWEST = {"area": 3, "line": 2}
@@ -42,7 +45,7 @@ def unbounded(
     pieces = sorted([*item.words, *leads, *item.tail])
     if not pieces or geometry.relation in ("close", "vicinity"):
         return
-    text = blanked(gather(context.text, pieces).text, QUOTED)
+    text = unquoted(gather(context.text, pieces).text)
     drawn = primitives(feature.kind)
     is_at_edge = "L" in drawn and _EDGE.search(text) is not None
     shape = None

@@ -13,15 +13,15 @@ from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.unchanged import AT_START, changes_nothing
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, blanked, gather
+from noticeparse.stretch import Stretch, gather, without_asides
 
-_QUOTED = re.compile(r'"[^"]*"|\([^()]*\)')
 _JOINTS = ("of", "for", "on", "to", "at", "about", "over")
-_CHANGE_OF = re.compile(
+_CHANGE_OF = Rare(
     r"\b(?P<change>insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation"
     r"|replacement|substitution|establishment|reestablishment|re-establishment|discontinuance"
     r"|discontinuation|cancellation|laying|construction|demolition|dismantling|erection|salvage"
@@ -30,19 +30,22 @@ _CHANGE_OF = re.compile(
     r"|lighting|search|searches|hunt|survey|surveys|surveying|investigation|examination"
     r"|inspection|maintenance|repairs?|diving|report|reports|announcement|work|works|operations)"
     rf" (?:{'|'.join(_JOINTS)}) (?:the |an? |this |that |these |all )?(?P<other>[^,;]+)",
+    "about at for of on over to",
     re.IGNORECASE,
 )
-_CONTRACTED = re.compile(
+_CONTRACTED = Rare(
     r"(?<![\w-])(?:canxd?|cnld?|disco?n?td|discont|wdrn|wthdrn|wdn|rplcd?|repld|deld|estabd|estbd)"
     r"(?![\w-])",
+    "canxd cnld deld disco estbd repld rplcd wdn wdrn wthdrn",
     re.IGNORECASE,
 )
 """Verbs as telegrams cut them short, which may be said of this item or of the next."""
-_OUT = re.compile(r"(?<![\w-])EXTD?(?![\w-])")
+_OUT = Rare(r"(?<![\w-])EXTD?(?![\w-])", "extd")
 """A light that is out, in a telegram."""
-_SHOULD = re.compile(
+_SHOULD = Rare(
     r"\b(?:should|must|shall|has to|have to|needs? to|ought to) (?:now |also )?be "
     r"[a-z-]{3,14}(?:ed|wn|id|en)\b",
+    "also be now",
     re.IGNORECASE,
 )
 """What is to be done, in a sentence of its own: `The rock is gone and should be removed`."""
@@ -59,7 +62,7 @@ def words_of_change(
     """A word for what is done to the feature read, or one that takes the verb above back."""
     if feature.legend is not None:
         return
-    plain = blanked(words.text, _QUOTED)
+    plain = without_asides(words.text)
     found = None
     if not set(plain.lower().split()).isdisjoint(_JOINTS):
         found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
@@ -86,7 +89,7 @@ def _in_place_of_verb(context: Context, item: Item) -> Iterator[Fault]:
     """A word between colons that is no verb: the verb of another item does not hold for it."""
     for pieces in (item.words, item.tail):
         own = gather(context.text, pieces)
-        plain = blanked(own.text, _QUOTED)
+        plain = without_asides(own.text)
         found = None
         if plain.lstrip().startswith(":") and item.verb_piece is None:
             found = _VERB_BEFORE.fullmatch(plain)

@@ -94,7 +94,11 @@ class Item:
     @property
     def has_place(self) -> bool:
         """Whether any place stands with the item."""
-        return any(group.places for group in self.groups)
+        # A plain loop: this is asked for every item again and again.
+        for group in self.groups:  # noqa: SIM110
+            if group.places:
+                return True
+        return False
 
 
 @dataclass

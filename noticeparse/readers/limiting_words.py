@@ -12,9 +12,13 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
+from noticeparse.rare import Rare
 from noticeparse.readers.dates import MONTH
 
 _DAY = rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,4}}\b|[0-9]{{4}}-[0-9]{{2}}-)"
+_MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split()
+_IN_FIGURES = re.compile(r"[0-9]{4}-[0-9]{2}-")
+"""Each day has the beginning of a month, or is in figures alone."""
 _SEASON = r"(?:winter|summer|spring|autumn)"
 
 
@@ -25,13 +29,17 @@ class Limit(NamedTuple):
     span: tuple[int, int]
 
 
-_TAKEN_BACK = re.compile(
+_TAKEN_BACK = Rare(
     r"\b(?:disregard(?:ed)?|ignored?|omit(?:s|ted|ting)?|void|superseded|rescinded|revoked|repealed"
     r"|deferred|postponed|lapsed|expired|inapplicable|not applicable|on hold|in abeyance|held over"
     r"|(?:in|by) (?:error|mistake)|erroneous(?:ly)?|wrong(?:ly)?|incorrect(?:ly)?|proposals?"
     r"|tentative(?:ly)?|provisional(?:ly)?|unconfirmed|to be confirmed|for information"
     r"|for example|specimen|need(?:s|ed)? not|do not|not (?:to be (?!used|entered)|required|needed"
     r"|yet|before|until|if|when|on)|no action|already)\b",
+    "abeyance action already applicable be before deferred disregard do error "
+    "example expired held hold if ignored inapplicable incorrect information lapsed "
+    "mistake need omit on postponed proposals repealed required rescinded revoked "
+    "specimen superseded tentative unconfirmed until void when wrong yet",
     re.IGNORECASE,
 )
 _ALONE = re.compile(
@@ -40,7 +48,7 @@ _ALONE = re.compile(
     re.IGNORECASE,
 )
 """Words that take an item back where nothing else stands in their bracket."""
-_HANGS = re.compile(
+_HANGS = Rare(
     r"\b(?:if|unless|provided|providing|pending|once|until|till|while|whil?st|so long as"
     r"|as long as|in case|in the event"
     r"|subject to (?:confirm|approv|survey|review|verif|complet|fund|further|notice|final|change"
@@ -51,6 +59,8 @@ _HANGS = re.compile(
     r"|before (?:completion|confirmation|publication|removal|approval)"
     r"|during (?:the )?[a-z]+|as (?:necessary|required|appropriate|applicable|requisite))"
     r"(?:(?<= )|\b)",
+    "after as before case during ever if on once pending provided so subject till "
+    "unless until upo when whil",
     re.IGNORECASE,
 )
 _SHOWN_THEN = re.compile(
@@ -60,16 +70,19 @@ _SHOWN_THEN = re.compile(
     re.IGNORECASE,
 )
 """Before a condition that is one of the thing: `shown when vessels are expected`."""
-_OF_PAPER = re.compile(
+_OF_PAPER = Rare(
     r"\b(?:ENCs?|RNCs?|(?:raster|vector|paper|electronic|digital)(?: charts?| copies| only)"
     r"|(?:small|large|medium|other)(?:er|est)?[- ]scale(?: charts?| only)?|editions?|reprints?"
     r"|printed|(?:chart )?copies"
     r"|(?:new|next|old|previous|other|adjoining|adjacent|overlapping|both|these|those) charts?"
     r"|charts? only|(?:inset|panel|plan|main chart) only"
     r"|(?:except|not) (?:on|for|in) (?:the )?(?:charts?|inset|panel|plan))\b",
+    "adjacent both copies digital editions electronic encs except large medium new "
+    "next not old only other overlapping paper previous printed raster reprints "
+    "rncs small the those vector",
     re.IGNORECASE,
 )
-_IN_PART = re.compile(r"\b(?:only|alone)\b", re.IGNORECASE)
+_IN_PART = Rare(r"\b(?:only|alone)\b", "alone only", re.IGNORECASE)
 _USED_BY = re.compile(
     r"\b(?:day|night|daytime|fog|vessels?|craft|ships?|tankers?|boats?|barges?|yachts?|ferries"
     r"|ferry|pilots?|pilotage|traffic|seaward|bearings?|sectors?|emergenc(?:y|ies)|inbound"
@@ -78,23 +91,31 @@ _USED_BY = re.compile(
     re.IGNORECASE,
 )
 """Whom or what a thing is for, and when it is shown: `small craft only`, `by day only`."""
-_LEFT_OUT = re.compile(r"\b(?:except(?:ing)?|excluding|but not|not including)\b", re.IGNORECASE)
-_FORBIDS = re.compile(r"\b(?:prohibited|restricted|forbidden|entry|limited)\b", re.IGNORECASE)
-_DONE = re.compile(
-    r"\b(?:now|since|recently|meanwhile) (?:been |to be )?"
-    r"(?:replaced|moved|relocated|re-?established|restored|reinstated|inserted|shown|charted)\b",
+_LEFT_OUT = Rare(
+    r"\b(?:except(?:ing)?|excluding|but not|not including)\b",
+    "but except including",
     re.IGNORECASE,
 )
-_LATER = re.compile(
+_FORBIDS = re.compile(r"\b(?:prohibited|restricted|forbidden|entry|limited)\b", re.IGNORECASE)
+_DONE = Rare(
+    r"\b(?:now|since|recently|meanwhile) (?:been |to be )?"
+    r"(?:replaced|moved|relocated|re-?established|restored|reinstated|inserted|shown|charted)\b",
+    "meanwhile now recently since",
+    re.IGNORECASE,
+)
+_LATER = Rare(
     r"\b(?:in due course|soon|shortly|later|eventually|tomorrow|at a later date|in future"
     r"|for (?:[0-9]{1,3}|an?|one|two|three|four|six) (?:day|week|month|year)s?"
     r"|at the (?:next|first|earliest) (?:opportunity|occasion|printing)"
     r"|(?:next|this|coming) (?:week|month|season|year|winter|summer|spring|autumn)"
     rf"|(?:in|during|for|each|every|throughout) (?:the )?{_SEASON}|in (?:the )?future)\b",
+    "at autumn coming day due every future later month next shortly soon spring "
+    "summer this tomorrow week winter year",
     re.IGNORECASE,
 )
-_PERIOD = re.compile(
+_PERIOD = Rare(
     rf"\b(?:from|between) {_DAY}(?: ?[0-9]{{4}})?,? (?:to|and|until|till|-) {_DAY}",
+    "between from",
     re.IGNORECASE,
 )
 _DATED = re.compile(
@@ -129,8 +150,8 @@ _HOLDING = (_TAKEN_BACK, _OF_PAPER, _DONE, _LATER, _PERIOD)
 
 def limits_in(words: str) -> Iterator[Limit]:
     """What in the words of an item, quotations blanked, limits its command."""
-    for pattern in _HOLDING:
-        for found in pattern.finditer(words):
+    for limit in _HOLDING:
+        for found in limit.finditer(words):
             if not _is_of_name(words, found):
                 yield Limit("item-limited", _quoted(words, found.start()))
     for found in _HANGS.finditer(words):
@@ -149,9 +170,14 @@ def limits_in(words: str) -> Iterator[Limit]:
     for found in _LEFT_OUT.finditer(words):
         if not _FORBIDS.search(words):
             yield Limit("item-limited", _quoted(words, found.start()))
-    for found in _DATED.finditer(words):
+    for found in _DATED.finditer(words) if _may_tell_day(words) else ():
         if not _HAPPENED.search(words, 0, found.start()):
             yield Limit("verb-dated", found.span())
+
+
+def _may_tell_day(words: str) -> bool:
+    plain = words.casefold()
+    return any(month in plain for month in _MONTHS) or _IN_FIGURES.search(words) is not None
 
 
 def tells_use(words: str) -> bool:

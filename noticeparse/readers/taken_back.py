@@ -4,22 +4,27 @@ from __future__ import annotations
 
 import re
 
-_TAKES_BACK = re.compile(
+from noticeparse.rare import Rare
+
+_TAKES_BACK = Rare(
     r"(?<!until )(?<!unless )(?<!till )\bcancel(?:led|ed)\b(?! [0-9])"
     r"|\b(?:void|superseded|rescinded|revoked|repealed|disregard|ignore|rejected)\b"
     r"|\bdo not (?:insert|delete|plot|apply|chart|use|enter|add|remove)\b"
     r"|\bbe (?:ignored|disregarded|left out|struck out)\b"
     r"|\bnot (?:yet )?(?:to be (?:inserted|deleted|charted|applied|used)|in force|valid)\b"
     r"|\b(?:notice|entry|row|correction|item) (?:is |was |has been )?withdrawn\b",
+    "be cancel disregard do force has ignore is rejected repealed rescinded revoked "
+    "superseded valid void was withdrawn",
     re.IGNORECASE,
 )
 
-_OWN_END = re.compile(
+_OWN_END = Rare(
     r"\bthis (?:notice|correction|circular) (?:is |was |has been )(?:now |hereby )?{0}\b"
     r"|(?:^|[(\[-]) ?(?:now |since )?{0}(?: by (?:notice |nm |no\.? )?[0-9]{{1,5}}[^()]{{0,20}}"
     r"| on [0-9][^()]{{0,20}})?[\])]?[ .]*$".format(
         r"(?:cancell?ed|withdrawn|superseded|rescinded|revoked|void)"
     ),
+    "cancell now rescinded revoked since superseded this void withdrawn",
     re.IGNORECASE,
 )
 
@@ -32,3 +37,16 @@ def tells_own_end(words: str) -> bool:
 def takes_back(words: str) -> bool:
     """Whether words say that what they stand beside does not hold."""
     return _TAKES_BACK.search(words) is not None
+
+
+_ENDS = (
+    "cancel", "canx", "cxl", "cnl", "ends", "annul", "revoke", "supersed", "withdrawn", "replac",
+    "place of",
+)  # fmt: skip
+"""Of these the terminal of a notice that another one cancels has one in any case."""
+
+
+def tells_end(words: str) -> bool:
+    """Whether words may tell the end of any notice; most need not be read for one."""
+    plain = words.casefold()
+    return any(word in plain for word in _ENDS)

@@ -12,7 +12,6 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from itertools import takewhile
 
 from noticeparse.layout.evidence import OPEN_END, is_complete, lead_index
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
@@ -54,9 +53,11 @@ def with_words_whole(text: str, lines: Sequence[Line]) -> list[Line]:
 def _height(text: str, lines: Sequence[Line], at: int) -> int:
     """How many lines from one on are an item whose words run on beside its places; else 1."""
     first = lines[at]
-    places = _places(text, first)
     opens = _opening(text, first)
-    if opens is None or not places or not places[0].gap:
+    if opens is None:
+        return 1
+    places = _places(text, first)
+    if not places or not places[0].gap:
         return 1
     column = _column(first, places[0])
     described = first.elements[: len(first.elements) - len(places)]
@@ -65,9 +66,11 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
         return 1
     height, count, beside = 1, 1, [*places]
     for line in lines[at + 1 : at + _TALLEST]:
+        if line.is_blank:
+            break
         own = _places(text, line)
         told = line.elements[: len(line.elements) - len(own)]
-        if line.is_blank or (own and abs(_column(line, own[0]) - column) > _SLACK):
+        if own and abs(_column(line, own[0]) - column) > _SLACK:
             break
         if told:
             indent = _column(line, told[0])
@@ -116,8 +119,10 @@ def _opening(text: str, line: Line) -> int | None:
 
 def _places(text: str, line: Line) -> tuple[Element, ...]:
     """The positions that end a line, and the marks between and behind them."""
-    ends = takewhile(lambda e: _is_place(text, e), reversed(line.elements))
-    return tuple(ends)[::-1]
+    at = len(line.elements)
+    while at and _is_place(text, line.elements[at - 1]):
+        at -= 1
+    return line.elements[at:]
 
 
 def _is_place(text: str, element: Element) -> bool:

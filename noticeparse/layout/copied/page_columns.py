@@ -97,7 +97,7 @@ def _right_edge(text: str) -> int | None:
         return None
     edges: Counter[int] = Counter()
     for line in text.split("\n"):
-        for gap in _GAP.finditer(line):
+        for gap in _GAP.finditer(line) if "   " in line else ():
             if gap.end() >= _NARROWEST and _HEAD.match(line, gap.end()):
                 edges[gap.end()] += 1
     edge, count = edges.most_common(1)[0] if edges else (0, 0)

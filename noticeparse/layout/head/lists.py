@@ -85,8 +85,9 @@ class ListReader:
         """Whether a line is the title of another part of the edition; lists end there."""
         parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
         parted = parted or is_capital_title(self.text, line) or is_book_title(self.text, line)
-        is_title = is_notices_title(self.text, line) or self._heads_states(line, index)
-        if not (parted or self.open) or not is_title:
+        if not (parted or self.open):
+            return False
+        if not (is_notices_title(self.text, line) or self._heads_states(line, index)):
             return False
         if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
             return False

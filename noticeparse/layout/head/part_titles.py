@@ -14,6 +14,8 @@ _CHANGES_OF = re.compile(
     r"(?:correction|amendment|change|addition|alteration|update)s (?:to|in|of|for) ", re.IGNORECASE
 )
 
+_JOINTS = ("s to ", "s in ", "s of ", "s for ")
+
 
 def _behind_letter(text: str, line: Line) -> str | None:
     """The words of a line, without the letter of a part before its title: `B.  IN FORCE`."""
@@ -77,8 +79,10 @@ def is_part_title(text: str, line: Line) -> bool:
 def is_book_title(text: str, line: Line) -> bool:
     """Whether a line is the title of corrections to a book: `SECTION IV - LIST OF LIGHTS`."""
     words = text[line.start : line.end]
-    may_be = _CHANGES_OF.search(words) is not None
-    return may_be and read_line_words(words).first("BOOK_TITLE") is not None
+    told = words.casefold()
+    if not any(joint in told for joint in _JOINTS) or _CHANGES_OF.search(words) is None:
+        return False
+    return read_line_words(words).first("BOOK_TITLE") is not None
 
 
 def is_capital_title(text: str, line: Line) -> bool:

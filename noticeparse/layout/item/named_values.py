@@ -52,6 +52,9 @@ class _Cut(NamedTuple):
 
 def settle_named_values(text: str, items: Sequence[Item]) -> None:
     """Give what stands behind a place, before the next thing is named, to the thing above."""
+    if all(_is_parted(text, above, item) for above, item in pairwise(items)):
+        # So most lists are written, and none of their things need be read for this.
+        return
     for run in _runs(text, items):
         first, last = run[0][0], run[-1][1]
         is_behind = bool(_groups(_joined(text, last.tail)))
@@ -66,14 +69,19 @@ def settle_named_values(text: str, items: Sequence[Item]) -> None:
                 _hold(text, (above, item))
 
 
+def _is_parted(text: str, above: Item, item: Item) -> bool:
+    """Whether a line end, or nothing, stands between a place and the words of the next item."""
+    if not item.words or not above.has_place:
+        return True
+    return "\n" in text[above.places[-1].element.end : item.words[0][0]]
+
+
 def _runs(text: str, items: Sequence[Item]) -> Iterator[list[tuple[Item, Item, _Cut | None]]]:
     """Pairs of neighbours with the cut between them, as long as one thing follows another."""
     run: list[tuple[Item, Item, _Cut | None]] = []
     for above, item in pairwise(items):
         start = run[-1][2].thing if run and run[-1][2] is not None else 0
-        named = [(max(a, start), b) for a, b in above.words if b > start]
-        words = _joined(text, split_lead(text, named)[0])
-        if _follows(text, above, item) and (has_kind(words) or _names_thing(words)):
+        if _follows(text, above, item) and _opens_with_thing(text, above, start):
             run.append((above, item, _cut(text, above, item)))
             continue
         if run:
@@ -81,6 +89,13 @@ def _runs(text: str, items: Sequence[Item]) -> Iterator[list[tuple[Item, Item, _
         run = []
     if run:
         yield run
+
+
+def _opens_with_thing(text: str, item: Item, start: int) -> bool:
+    """Whether the words of an item from `start` on name a thing before its place."""
+    named = [(max(a, start), b) for a, b in item.words if b > start]
+    words = _joined(text, split_lead(text, named)[0])
+    return has_kind(words) or _names_thing(words)
 
 
 def _follows(text: str, above: Item, item: Item) -> bool:

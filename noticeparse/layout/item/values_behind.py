@@ -53,39 +53,45 @@ def _runs(text: str, items: Sequence[Item]) -> Iterator[list[Item]]:
     """Items of one sentence, of which the first alone names a thing."""
     run: list[Item] = []
     for item in items:
-        if run and _goes_on(text, run[-1], item):
+        # Whether the first names a thing is asked only where another may go on with it.
+        goes_on = bool(run) and _follows(text, run[-1], item)
+        if goes_on and (len(run) > 1 or _names_thing(text, run[0])) and _says_values(text, item):
             run.append(item)
             continue
         if len(run) > 1:
             yield run
-        run = [item] if _names_thing(text, item) else []
+        run = [item]
     if len(run) > 1:
         yield run
 
 
 def _names_thing(text: str, item: Item) -> bool:
-    words = _joined(text, item.words)
     if not item.has_place or not item.words or item.verb is None or item.faults:
         return False
+    words = _joined(text, item.words)
     first = item.places[0].element
     named = told_by(words).head
     is_named = named is not None and named.value not in ("legend", "note")
     return is_named and item.words[-1][1] <= first.start and "(" not in words[-1:]
 
 
-def _goes_on(text: str, above: Item, item: Item) -> bool:
-    """Whether an item is one more place of a list, with values or nothing before it."""
+def _follows(text: str, above: Item, item: Item) -> bool:
+    """Whether the place of an item may be one more of a list, by where its words stand."""
     has_own = item.verb_piece or item.label or item.change or item.old or item.added or item.charts
     if has_own or not item.has_place or not above.has_place or item.faults:
         return False
     start, end = above.places[-1].element.end, item.places[0].element.start
     if end <= start or not all(start <= a and b <= end for a, b in item.words):
         return False
-    words = _joined(text, item.words)
-    is_beside = not item.words or "\n" not in text[start : item.words[0][0]]
-    said = _values(text, split_lead(text, item.words)[0])
-    words = _BRACKET.sub("", words)
-    return is_beside and (not words or is_connector(words) or bool(said))
+    return not item.words or "\n" not in text[start : item.words[0][0]]
+
+
+def _says_values(text: str, item: Item) -> bool:
+    """Whether values, or nothing, stand before the place of an item."""
+    words = _BRACKET.sub("", _joined(text, item.words))
+    if not words or is_connector(words):
+        return True
+    return bool(_values(text, split_lead(text, item.words)[0]))
 
 
 def _values(text: str, pieces: Sequence[Piece]) -> frozenset[str]:

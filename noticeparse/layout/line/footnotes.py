@@ -26,7 +26,7 @@ _NOTE = re.compile(
     re.IGNORECASE,
 )
 # Most stretches hold no sign of a mark, and are not read for one.
-_ANY = re.compile(r"[¹²³⁴⁵⁶⁷⁸⁹†‡§*]|note", re.IGNORECASE)
+_SIGNS = frozenset("¹²³⁴⁵⁶⁷⁸⁹†‡§*")
 _FARTHEST = 6000
 """Characters by which a note stands below its mark at most."""
 
@@ -40,7 +40,8 @@ class Mark(NamedTuple):
 
 def marks_in(text: str, start: int, end: int) -> Iterator[Mark]:
     """The marks of notes in a stretch of the text, which reaches to the end of a line."""
-    if _ANY.search(text, start, end) is None:
+    words = text[start:end]
+    if _SIGNS.isdisjoint(words) and "note" not in words.lower():
         return
     for found in _MARK.finditer(text, start, end):
         number = found["number"] or found["told"]
