@@ -73,7 +73,7 @@ def refused(answer: httpx2.Response, kind: str) -> dict[str, Any]:
     return problem
 
 
-def until(holds: Callable[[], bool], seconds: float = 10.0) -> None:
+def until(holds: Callable[[], bool], seconds: float = 60.0) -> None:
     end = time.monotonic() + seconds
     while not holds():
         assert time.monotonic() < end

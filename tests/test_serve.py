@@ -51,10 +51,10 @@ def test_serves_until_interrupted() -> None:
         (line,) = said
         address = re.fullmatch(r"noticeparse serves on (http://127\.0\.0\.1:\d+/) .*", line)
         assert address is not None
-        answer = httpx2.post(address[1] + "v1/parse", content=GOOD, headers=PLAIN)
+        answer = httpx2.post(address[1] + "v1/parse", content=GOOD, headers=PLAIN, timeout=60)
         assert answer.json()["notices"][0]["id"] == "2417/26"
         ran.send_signal(signal.SIGINT)
-        out, err = ran.communicate(timeout=30)
+        out, err = ran.communicate(timeout=60)
     assert ran.returncode == 0
     assert out == ""
     assert "POST /v1/parse 200" in err
@@ -71,10 +71,10 @@ def test_end_with_a_request_under_way() -> None:
         slow = pool.submit(
             httpx2.post, address + "v1/parse", content=body, headers=PLAIN, timeout=60
         )
-        time.sleep(1)
+        time.sleep(3)
         ran.send_signal(signal.SIGTERM)
         refused(slow.result(), "busy")
-        _, err = ran.communicate(timeout=30)
+        _, err = ran.communicate(timeout=60)
     assert ran.returncode == 0
     assert "Traceback" not in err
     assert err.endswith("noticeparse: the service has ended\n")
@@ -88,9 +88,10 @@ def test_other_machines_without_a_token() -> None:
         assert len(said) == 1
         address = said[0].split()[3]
         assert address.startswith("http://127.0.0.1:")
-        assert httpx2.get(f"{address}v1/schema").status_code == 401
+        assert httpx2.get(f"{address}v1/schema", timeout=60).status_code == 401
         headers = {"Authorization": "Bearer secret-token"}
-        assert httpx2.get(f"{address}v1/schema", headers=headers).status_code == 200
+        answer = httpx2.get(f"{address}v1/schema", headers=headers, timeout=60)
+        assert answer.status_code == 200
         assert not any("secret-token" in line for line in said)
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import os
 import signal
+import threading
 import time
 from collections.abc import Iterator
 from concurrent.futures import ThreadPoolExecutor
@@ -18,9 +19,11 @@ from starlette.types import Message, Receive, Scope, Send
 from noticeparse.testing.generator import generate
 from noticeparse.web import guard
 from noticeparse.web.answers import PacedAnswer
-from noticeparse.web.problems import Refused
+from noticeparse.web.problems import Problem, Refused
 from noticeparse.web.room import Room
 from noticeparse.web.settings import LARGE, ServiceSettings
+from noticeparse.web.work import Answer, Job
+from noticeparse.web.workers import Workers
 from tests.command import GOOD
 from tests.service import PLAIN, SMALL, client_of, connected, refused, until
 
@@ -29,6 +32,20 @@ from tests.service import PLAIN, SMALL, client_of, connected, refused, until
 def large() -> bytes:
     """A body that takes some time."""
     return generate(1, size_bytes=190_000, layouts=("notice_first",)).text.encode()[:195_000]
+
+
+@pytest.fixture
+def begun(monkeypatch: pytest.MonkeyPatch) -> threading.Event:
+    """Set when a worker of any service begins with a job."""
+    event = threading.Event()
+    run = Workers._run
+
+    async def told(self: Workers, job: Job) -> Answer | Problem:
+        event.set()
+        return await run(self, job)
+
+    monkeypatch.setattr(Workers, "_run", told)
+    return event
 
 
 def head(length: str, *more: str) -> bytes:
@@ -112,18 +129,20 @@ class TestTime:
 class TestMany:
     """More requests than there is room for."""
 
-    def test_one_address_cannot_take_all(self, narrow: httpx2.Client) -> None:
-        waiting = [connected(narrow) for _ in range(3)]
-        for raw in waiting:
-            raw.sendall(head("Content-Length: 100"))
-        time.sleep(0.3)
-        answer = narrow.post("/v1/parse", content=GOOD, headers=PLAIN)
-        refused(answer, "too-many-requests")
-        assert answer.headers["retry-after"] == "2"
-        assert narrow.get("/healthz").status_code == 200
-        for raw in waiting:
-            raw.close()
-        until(lambda: narrow.post("/v1/depths", json={"text": "8m"}).status_code == 200)
+    def test_one_address_cannot_take_all(self) -> None:
+        with client_of(SMALL._replace(workers=1, arrive_seconds=60.0)) as client:
+            waiting = [connected(client) for _ in range(3)]
+            for raw in waiting:
+                raw.sendall(head("Content-Length: 100", "Expect: 100-continue"))
+                # From here on it has a place, and its body is waited for.
+                assert raw.recv(999).startswith(b"HTTP/1.1 100 ")
+            answer = client.post("/v1/parse", content=GOOD, headers=PLAIN)
+            refused(answer, "too-many-requests")
+            assert answer.headers["retry-after"] == "2"
+            assert client.get("/healthz").status_code == 200
+            for raw in waiting:
+                raw.close()
+            until(lambda: client.post("/v1/depths", json={"text": "8m"}).status_code == 200)
 
     def test_all_places_taken(self) -> None:
         room = Room(SMALL)
@@ -148,26 +167,26 @@ class TestMany:
                 small.hold(LARGE)  # nobody's large answer keeps a small body out
         assert room.held == 0
 
-    def test_large_body_stalls_no_small_one(self, client: httpx2.Client, large: bytes) -> None:
+    def test_large_body_stalls_no_small_one(
+        self, client: httpx2.Client, large: bytes, begun: threading.Event
+    ) -> None:
         body = large * 2
         with ThreadPoolExecutor(4) as pool:
             slow = [
                 pool.submit(client.post, "/v1/parse", content=body, headers=PLAIN)
                 for _ in range(2)
             ]
-            time.sleep(0.5)
+            assert begun.wait(60)
             for _ in range(10):
-                assert (
-                    client.post("/v1/depths", json={"text": "8m"}, timeout=20).status_code == 200
-                )
+                assert client.post("/v1/depths", json={"text": "8m"}).status_code == 200
             assert not any(one.done() for one in slow)
         assert [one.result().status_code for one in slow] == [200, 200]
 
-    def test_no_worker_is_free(self, large: bytes) -> None:
-        one = SMALL._replace(workers=1, wait_seconds=0.1, read_seconds=20)
+    def test_no_worker_is_free(self, large: bytes, begun: threading.Event) -> None:
+        one = SMALL._replace(workers=1, wait_seconds=0.1, read_seconds=60)
         with client_of(one) as client, ThreadPoolExecutor(1) as pool:
             slow = pool.submit(client.post, "/v1/parse", content=large, headers=PLAIN)
-            time.sleep(0.2)
+            assert begun.wait(60)
             answer = client.post("/v1/depths", json={"text": "8m"})
             refused(answer, "busy")
             assert answer.headers["retry-after"] == "2"
@@ -177,14 +196,18 @@ class TestMany:
 class TestGone:
     """Clients and workers that go away."""
 
-    def test_cut_while_reading_frees_the_worker(self, client: httpx2.Client, large: bytes) -> None:
-        body = large * 50
+    def test_cut_while_reading_frees_the_worker(
+        self, client: httpx2.Client, large: bytes, begun: threading.Event
+    ) -> None:
+        body = large * 40
         for _ in range(2):
+            begun.clear()
             with connected(client) as raw:
                 raw.sendall(head(f"Content-Length: {len(body)}") + body)
+                assert begun.wait(60)
                 time.sleep(0.5)
         # Each of the two would have kept the lane of the large for a minute.
-        answer = client.post("/v1/parse", content=large, headers=PLAIN, timeout=30)
+        answer = client.post("/v1/parse", content=large, headers=PLAIN)
         assert answer.status_code == 200
 
     def test_cut_in_the_body(self, narrow: httpx2.Client) -> None:
@@ -193,12 +216,13 @@ class TestGone:
                 raw.sendall(head("Content-Length: 100") + b"2417")
         until(lambda: narrow.post("/v1/depths", json={"text": "8m"}).status_code == 200)
 
-    def test_worker_that_is_killed(self, large: bytes) -> None:
+    def test_worker_that_is_killed(self, large: bytes, begun: threading.Event) -> None:
         alone = ServiceSettings(workers=1)
         others = children()
         with client_of(alone) as client, ThreadPoolExecutor(1) as pool:
             (worker,) = children() - others
             slow = pool.submit(client.post, "/v1/parse", content=large * 5, headers=PLAIN)
+            assert begun.wait(60)
             time.sleep(0.5)
             os.kill(worker, signal.SIGKILL)
             refused(slow.result(), "reader-lost")
