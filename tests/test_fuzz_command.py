@@ -21,6 +21,9 @@ from tests.service import until
 MINUTES = "minutes-of-60"
 HERE = f'"{sys.executable}" -m noticeparse.testing.answering'
 
+PATIENT = ("--timeout", "120")
+"""For a command that begins with the whole package, on a machine that has much else to do."""
+
 CARRIES_OVER = """
 import json, re, sys
 from noticeparse.testing.answering import answer
@@ -74,13 +77,13 @@ class TestCommand:
 
     def test_a_good_one(self) -> None:
         command = f"{HERE} positions"
-        result = invoke("fuzz", "positions", "--examples", "4", "--target", command)
+        result = invoke("fuzz", "positions", "--examples", "4", "--target", command, *PATIENT)
         assert result.exit_code == 0, result.stdout
         assert f"{command}: " in result.stderr
 
     def test_a_bad_one_is_shown_small_and_with_its_code_points(self, carrying: str) -> None:
         given = ("fuzz", "positions", "--target", carrying, "--only", MINUTES, "--examples", "30")
-        result = invoke(*given)
+        result = invoke(*given, *PATIENT)
         assert result.exit_code == 1
         assert f"FAILED  {MINUTES}" in result.stdout
         assert "60.0'" in result.stdout  # shrunk to the least that fails
@@ -89,7 +92,7 @@ class TestCommand:
         assert f"| {carrying}\n" in result.stdout
         again = f"--only {MINUTES} --examples 30 --seed 0 --target {shlex.quote(carrying)}\n"
         assert again in result.stdout
-        assert invoke(*given).stdout == result.stdout
+        assert invoke(*given, *PATIENT).stdout == result.stdout
 
     @pytest.mark.skipif(os.name == "nt", reason="the reproduction is for a POSIX shell")
     def test_the_reproduction_can_be_pasted(self, carrying: str) -> None:
@@ -160,7 +163,9 @@ class TestReports:
     def test_json(self, tmp_path: Path, carrying: str) -> None:
         path = tmp_path / "report.json"
         given = ("--only", MINUTES, "--only", "as-it-is", "--examples", "20", "--seed", "5")
-        result = invoke("fuzz", "positions", "--target", carrying, *given, "--report", str(path))
+        result = invoke(
+            "fuzz", "positions", "--target", carrying, *PATIENT, *given, "--report", str(path)
+        )
         assert result.exit_code == 1
         report = json.loads(path.read_text("utf-8"))
         assert (report["kind"], report["seed"], report["failed"]) == ("positions", 5, 1)
@@ -174,7 +179,7 @@ class TestReports:
     def test_junit(self, tmp_path: Path, carrying: str) -> None:
         path = tmp_path / "report.xml"
         given = ("--only", MINUTES, "--only", "as-it-is", "--examples", "20")
-        invoke("fuzz", "positions", "--target", carrying, *given, "--report", str(path))
+        invoke("fuzz", "positions", "--target", carrying, *PATIENT, *given, "--report", str(path))
         suite = ElementTree.parse(path).getroot()
         assert (suite.attrib["tests"], suite.attrib["failures"]) == ("2", "1")
         good, bad = suite.findall("testcase")
@@ -187,7 +192,7 @@ class TestReports:
         script, path = tmp_path / "odd.py", tmp_path / "report.xml"
         script.write_text(r"""for _ in open(0): print(r'"\u0000\ufffe"', flush=True)""", "utf-8")
         command = f'"{sys.executable}" "{script}"'
-        given = ("--only", "figure-split", "--target", command, "--report", str(path))
+        given = ("--only", "figure-split", "--target", command, *PATIENT, "--report", str(path))
         assert invoke("fuzz", "depths", *given).exit_code == 1
         ElementTree.parse(path)
 
