@@ -107,3 +107,13 @@ def test_an_index_on_one_line_opens_no_notice(title: str) -> None:
     ]
     datums = [section.datum for one in bulletin.notices for section in one.charts]
     assert [one and one.name for one in datums] == ["WGS84"] * 3
+
+
+@pytest.mark.parametrize("words", ["NOTICES 17 TO 19 OF 2026", "Notices 17/26 to 19/26"])
+def test_the_range_of_an_edition_is_read_in_capitals_too(words: str) -> None:
+    edition = parse(f"TAVRENNE WEEKLY EDITION 5/2026\n{words}\n").edition
+    assert edition is not None
+    first, last = edition.first_notice, edition.last_notice
+    assert first is not None
+    assert last is not None
+    assert (first.number, last.number, last.year) == (17, 19, 2026)

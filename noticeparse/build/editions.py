@@ -22,7 +22,9 @@ from noticeparse.records.depth import DepthUnit
 from noticeparse.records.reference import NoticeRef
 
 _FRONT_LINES = 12
-_NUMBER_OF_RANGE = re.compile(r"([0-9]{1,5})(?:(?:/| of )([0-9]{4}|[0-9]{2})(?![0-9]))?")
+_NUMBER_OF_RANGE = re.compile(
+    r"([0-9]{1,5})(?:(?:/| of )([0-9]{4}|[0-9]{2})(?![0-9]))?", re.IGNORECASE
+)
 
 
 class EditionReading(NamedTuple):
