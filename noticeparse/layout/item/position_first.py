@@ -269,7 +269,7 @@ class PositionFirst(Cutter):
         if item.words[-1][0] < self.line.start and not self._ends_in_to(item):
             return False
         words, relation = split_lead(self.text, item.words)
-        if not relation or not words or item.groups[-1].lead == relation:
+        if not relation or not words or (item.groups and item.groups[-1].lead == relation):
             return False
         link = " ".join(self.text[start:end] for start, end in relation)
         if is_connector(link) and "and" in link.lower().replace(",", " ").split():
