@@ -1,4 +1,4 @@
-"""Bulletins whose letters, blanks or lines were turned on their way are read or reported, whole."""
+"""Bulletins whose letters, blanks or lines were turned on their way: read or reported, whole."""
 
 from __future__ import annotations
 
