@@ -16,16 +16,21 @@ _BEARING_SIGN = re.compile(
 
 _SINGLE_QUOTES = re.compile(
     r"'(?<![\w°'\".]')(?<![0-9] ')(?=[A-Za-z(]|[0-9][^'\n]{0,40}[A-Za-z)]')"
-    r"((?:[^'\"°\n]|(?<=[a-z])'(?=[a-z])){1,120})(?<! )'(?![\w'])"
+    r"((?:[^'\"°;\n]|(?<=[a-z])'(?=[a-z])){1,120})(?<! )'(?![\w'])"
 )
-"""A wording in single quotes: `legend 'Foul'`.
+"""A wording in single quotes, behind a word for one: `legend 'Foul'`.
 
 Behind a figure the first mark is a prime (`47 12 'S`), and what holds figures alone may be one
 with its prime.
 """
+_WORDED = re.compile(
+    r"\b(?:legend|note|caution|wording|inscription|title|name)s?\b[^\n]{0,300}", re.IGNORECASE
+)
 
 
 def with_signs_told(text: str) -> str:
     """The text with such signs as those they stand for; wordings stand in double quotes."""
     text = _BEARING_SIGN.sub("°", _DECIMAL_DOT.sub(".", text))
-    return _SINGLE_QUOTES.sub(r'"\1"', text)
+    if "'" not in text:
+        return text
+    return _WORDED.sub(lambda found: _SINGLE_QUOTES.sub(r'"\1"', found.group()), text)

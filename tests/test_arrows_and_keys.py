@@ -89,6 +89,12 @@ def test_an_international_number_above_a_letter_is_no_coordinate() -> None:
     assert (section.chart, section.international) == ("802", "INT 9301")
 
 
+def test_a_letter_that_the_key_lacks_is_no_verb_of_the_row_above() -> None:
+    bulletin = parse(LETTERS.replace("   X   Rock", "   Q   Rock"))
+    assert ("insert", "rock") not in [(verb, kind) for verb, kind, _ in told(bulletin)]
+    assert errors(bulletin) == {"item-without-verb"}
+
+
 def test_letters_without_a_key_command_nothing() -> None:
     bulletin = parse(LETTERS.partition("\n")[2])
     assert told(bulletin) == []

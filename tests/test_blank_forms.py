@@ -52,5 +52,26 @@ def test_other_lines_are_left_as_they_stand(line: str) -> None:
     assert without_blank_forms(text) == (text, [])
 
 
+def test_rows_keep_what_stands_before_room_for_a_name() -> None:
+    head = SHEET.partition("Check")[0].replace("\n", "    Entered by ........\n")
+    bulletin = parse(
+        f"{head}Insert wreck {P}    Done ........\nDelete rock {Q}    Done ........\n"
+    )
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        f"Delete wreck name ______ {P}",
+        f"Insert obstruction, position corrected .......... {P}",
+        f"Delete rock {Q} ..... done by ....... not yet",
+        f"[x] Delete buoy {R}\n[ ] Insert wreck {P}\n[ ] Insert rock {Q}",
+    ],
+)
+def test_what_holds_a_command_is_left_as_it_stands(line: str) -> None:
+    assert without_blank_forms(line) == (line, [])
+
+
 def test_one_box_alone_is_none() -> None:
     assert without_blank_forms("[ ] wreck\n")[1] == []

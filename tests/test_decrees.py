@@ -77,3 +77,9 @@ def test_a_name_with_a_number_is_no_denial() -> None:
     assert [verb for verb, _, _ in told(bulletin)] == ["insert"]
     bulletin = parse(f"{HEAD}\nArt. 1. There is inserted a special buoy, No 4, in {P}.\n")
     assert [verb for verb, _, _ in told(bulletin)] == ["insert"]
+
+
+def test_a_thing_that_is_denied_in_capitals_is_held() -> None:
+    bulletin = parse(f"{HEAD}THERE IS INSERTED, IN {P}, A WRECK, AND, IN {Q}, NO ROCK.\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"sentence-unread"}

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from noticeparse import parse
 from noticeparse.records.action import Move
-from tests.short_notices import AT_P, AT_Q, AT_R, P, Q, R, actions_of, codes, told
+from tests.short_notices import AT_P, AT_Q, AT_R, P, Q, R, actions_of, codes, errors, told
 
 HEAD = "MEMORANDUM ITEM 77/26     CHART 802     PREVIOUS ITEM 70/26\n"
 RECORDS = (
     f"  0412    Karra Head\n          {P}\n          Establish light, Fl.5s.\n"
-    f"  0413.4  Karra Bank, old wreck\n          {Q}\n          Withdraw special buoy.\n"
+    f"  0413.4  Karra Bank, east side\n          {Q}\n          Withdraw special buoy.\n"
     f"  0420    Inner Road\n          {R}\n          Establish mooring buoy.\n"
 )
 
@@ -39,7 +39,17 @@ def test_numbered_things_above_their_places_are_no_names() -> None:
 
 
 def test_a_place_beside_a_name_leaves_open_which_place_is_whose() -> None:
-    beside = RECORDS.replace("Karra Bank, old wreck\n", f"Karra Bank  {R}\n")
+    beside = RECORDS.replace("Karra Bank, east side\n", f"Karra Bank  {R}\n")
     bulletin = parse(HEAD + beside)
     assert told(bulletin) == []
     assert "place-of-another" in codes(bulletin)
+
+
+def test_a_name_that_may_be_a_thing_is_held() -> None:
+    bulletin = parse(HEAD + RECORDS.replace("east side", "old wreck"))
+    assert errors(bulletin)
+
+
+def test_a_verb_without_its_thing_is_held() -> None:
+    text = RECORDS.replace("Withdraw special buoy.", "Withdraw")
+    assert errors(parse(HEAD + text))

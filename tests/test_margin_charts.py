@@ -31,6 +31,23 @@ def test_entries_are_for_the_charts_in_their_margin(several: str) -> None:
     assert codes(bulletin) == set()
 
 
+@pytest.mark.parametrize("margin", ["not 803", "all except 803"])
+def test_a_margin_that_leaves_out_a_chart_is_held(margin: str) -> None:
+    rows = f"{margin:<16}Insert  wreck  {P}\n802             Delete  rock   {Q}\n"
+    bulletin = parse(HEAD + rows)
+    assert WRECK not in [one for told in by_chart(bulletin).values() for one in told]
+    assert "item-of-one-chart" in errors(bulletin)
+
+
+def test_a_margin_below_the_head_of_another_chart_is_held() -> None:
+    bulletin = parse(
+        f"12/26 Quill Sound.\nChart 802 [3/26]\n802    Insert  wreck  {P}\n"
+        f"Chart 803 [4/26]\n802    Delete  rock   {Q}\n803    Insert  pile   {R}\n"
+    )
+    assert by_chart(bulletin) == {"802": [WRECK], "803": [PILE]}
+    assert errors(bulletin) == {"item-of-one-chart"}
+
+
 def test_places_below_an_entry_are_of_it() -> None:
     bulletin = parse(
         f"{HEAD}802, 803    Insert  submarine cable, joining  {P}\n{'':38}{Q}\n"

@@ -5,7 +5,7 @@ At its end in brackets, `Wreck - P [611, 612]`, or in words: `On chart 611 only:
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from noticeparse.build.charts_in_words import hold_back_of_charts
@@ -27,16 +27,30 @@ def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Sectio
     if not any(item.tail or item.charts for item in items):
         return list(sections)
     sections = _with_all(context, sections, known)
-    return [
-        section._replace(
-            items=[
-                own
-                for item in section.items
-                if (own := _own(context, item, section.head.chart, known)) is not None
-            ]
-        )
+    owned = [
+        [(item, _own(context, item, section.head.chart, known)) for item in section.items]
         for section in sections
     ]
+    kept = {id(item) for pairs in owned for item, own in pairs if own is not None}
+    return [
+        section._replace(items=[*_own_or_held(context, pairs, kept)])
+        for section, pairs in zip(sections, owned, strict=True)
+    ]
+
+
+def _own_or_held(
+    context: Context, pairs: Sequence[tuple[Item, Item | None]], kept: set[int]
+) -> Iterator[Item]:
+    """The items of a section; one for a chart under whose head it does not stand is held."""
+    for item, own in pairs:
+        if own is not None:
+            yield own
+        elif id(item) not in kept:
+            kept.add(id(item))
+            piece = item.charts or item.pieces[0]
+            yield replace(
+                item, faults=[*item.faults, quoting(context, "item-of-one-chart", piece)]
+            )
 
 
 def _is_of_all(context: Context, item: Item) -> bool:

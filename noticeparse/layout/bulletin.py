@@ -21,7 +21,7 @@ from noticeparse.layout.head.cuts import (
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
 from noticeparse.layout.head.stacked_keys import with_printed_keys
-from noticeparse.layout.item.signs import takes_codes, with_sign
+from noticeparse.layout.item.signs import takes_codes, with_code
 from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
 from noticeparse.layout.opening.bare_heads import with_bare_heads
@@ -152,7 +152,7 @@ class _Reader(HeadReader):
             self.assembly.body.append(line)
 
     def _line(self, line: Line, index: int) -> None:
-        line = with_sign(self.text, line, self.assembly.codes)
+        line = with_code(self.text, line, self.assembly.codes)
         if self.assembly.cut.end is not None:
             return
         if takes_no_chart(self.assembly, line) or self.text_column.takes(line):

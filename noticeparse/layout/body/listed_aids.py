@@ -12,7 +12,8 @@ from itertools import pairwise
 
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.elements import Line, words_of
+from noticeparse.readers.features import has_kind
 
 _NUMBER = re.compile(r"[0-9]{1,5}(?:\.[0-9]{1,3})?[A-Za-z]?")
 _FEWEST = 2
@@ -30,8 +31,19 @@ def without_listed_names(text: str, lines: Sequence[Line]) -> tuple[list[Line], 
     unnamed = places[1:] if places[:1] == written[:1] else places
     if len(names) < _FEWEST or len(names) != len(unnamed):
         return list(lines), []
+    if any(line.has_only("verb") for line in written) or any(
+        _names_kind(text, one) for one in names
+    ):
+        # A verb without its thing, or a thing without its verb.
+        return list(lines), []
     kept = [line for line in lines if line not in names]
     return kept, [(line.start, line.end) for line in names]
+
+
+def _names_kind(text: str, line: Line) -> bool:
+    """Whether words in small letters name a kind; `Inner Road` is the name of a place."""
+    words = words_of(text, line.elements[1:]).split()
+    return has_kind(" ".join(word for word in words if not word[0].isupper()))
 
 
 def _commands(line: Line) -> bool:

@@ -1,7 +1,8 @@
 """Room on a printed sheet for what is filled in by hand: boxes to tick, names, days.
 
 `[ ] 1  Insert wreck P` and `Done by ........   Date ........` are for the person who corrects the
-chart.  A line with several boxes asks which of them holds, and is left as it stands.
+chart, and only they are left out.  A line with several boxes asks which of them holds, and where
+some boxes are crossed the empty ones mean something: these are left as they stand.
 """
 
 from __future__ import annotations
@@ -11,19 +12,24 @@ import re
 from noticeparse.layout.drafts import Piece
 
 _BOX = re.compile(r"^[ \t]{0,12}\[ {0,3}\](?= {1,6}[A-Za-z0-9(])(?![^\n\[]*\[[ xX]{0,3}\])", re.M)
+"""An empty box in front of a line that has no other."""
+_CROSSED = re.compile(r"\[ ?[xX] ?\]")
 _ANSWERS = re.compile(r":?(?: {1,6}(?:yes|no|done)[ .:]{0,3}\[ {0,3}\]){1,3}[ \t]*$", re.I | re.M)
+"""Boxes for the answers to a question, at the end of its line."""
 _ROOM = re.compile(
-    r"^[^\n\[]{0,80}\b(?:done|drawn|entered|applied|corrected|checked|verified|signed|signature"
-    r"|initials?|name|rank|date)(?: (?:by|on|at))?:? {0,3}(?:[._]{5}|(?:[._] ){4})[^\n]{0,120}$",
+    r"(?:(?<=  )|(?<=^))(?:(?:done|drawn|entered|applied|corrected|checked|verified|signed"
+    r"|signature|initials?|name|rank|date)(?: (?:by|on|at))?:? {0,3}[._]{5,80}[ \t]{0,40}){1,4}$",
     re.I | re.M,
 )
+"""Words with dots behind them and nothing else, in cells of their own at the end of a line."""
 _LEAST_BOXES = 2
 
 
 def without_blank_forms(text: str) -> tuple[str, list[Piece]]:
     """The text with blanks for such room, and where it stood."""
     marks: list[Piece] = []
-    if "[" in text and len(_BOX.findall(text)) >= _LEAST_BOXES:
+    has_boxes = "[" in text and len(_BOX.findall(text)) >= _LEAST_BOXES
+    if has_boxes and _CROSSED.search(text) is None:
         text = _without(text, _BOX, marks)
     if "]" in text:
         text = _without(text, _ANSWERS, marks)

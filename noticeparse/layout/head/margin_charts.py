@@ -55,8 +55,14 @@ class MarginCharts:
         if any(one.kind not in ("words", "semicolon") for one in margin):
             return False
         start, end = margin[0].start, margin[-1].end
-        if not self._is_margin(assembly.text[start:end]):
-            return False
+        words = assembly.text[start:end]
+        if not self._is_margin(words):
+            if self._known().isdisjoint(re.findall(_NUMBER, words)):
+                return False
+            # `not 211`, `all except 211`: it is for some of them, and nobody reads which.
+            doubt = Element("charts_only", start, end, True, "above")
+            assembly.body.append(line._replace(elements=(doubt, *line.elements[at:])))
+            return True
         self._above = Element("charts_only", start, end, True)
         assembly.body.append(line._replace(elements=(self._above, *line.elements[at:])))
         return True

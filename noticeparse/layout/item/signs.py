@@ -18,33 +18,50 @@ _SIGN = re.compile(rf"[(\[]?([{re.escape(''.join(sorted(SIGNS)))}])[)\]]?(?=[ \t
 _NAMES_KEY = ("key", "code", "letters", "signs", "symbols")
 
 
-def with_sign(text: str, line: Line, codes: Mapping[str, str]) -> Line:
-    """The line, with the sign that opens it read as its verb; `codes` is the key to the signs.
-
-    A letter stands for a verb where it has a cell of its own: `E   Wreck   P`.
-    """
+def with_code(text: str, line: Line, codes: Mapping[str, str]) -> Line:
+    """The line, with the sign or letters that open it read as its verb; `codes` is the key."""
     if not codes or not line.elements:
         return line
     lead = int(len(line.elements) > 1 and line.elements[0].kind == "label")
     first, behind = line.elements[lead], line.elements[lead + 1 :]
+    rest = _behind_letters(text, first, behind, codes)
+    if rest is None:
+        rest = _behind_sign(text, line, first, behind, codes)
+    return line if rest is None else line._replace(elements=(*line.elements[:lead], *rest))
+
+
+def _behind_letters(
+    text: str, first: Element, behind: Sequence[Element], codes: Mapping[str, str]
+) -> list[Element] | None:
+    """The verb of letters in a cell of their own, `E   Wreck   P`, and what stands behind them.
+
+    Letters that the key does not have are a verb that nobody knows.
+    """
     letters = text[first.start : first.end].strip(" .:()[]")
-    if letters in codes.keys() - SIGNS and first.kind == "words" and behind:
-        is_item = behind[0].gap and behind[0].kind not in ("verb", "chart", "number", "key")
-        verb = Element("verb", first.start, first.end, True, codes[letters])
-        return line._replace(elements=(*line.elements[:lead], verb, *behind)) if is_item else line
+    told = [code for code in codes if code.isalpha()]
+    is_code = letters in told or (letters.isalpha() and letters.isupper() and len(letters) == 1)
+    if not told or not is_code or first.kind != "words" or not behind or not behind[0].gap:
+        return None
+    if behind[0].kind in ("verb", "chart", "number", "key"):
+        return None
+    return [Element("verb", first.start, first.end, True, codes.get(letters)), *behind]
+
+
+def _behind_sign(
+    text: str, line: Line, first: Element, behind: Sequence[Element], codes: Mapping[str, str]
+) -> list[Element] | None:
+    """The verb of a sign, and what stands behind it; None for the bullet of a command."""
     found = _SIGN.match(text, first.start, line.end)
     if found is None or found[1] not in codes or first.kind not in ("bar", "words"):
-        return line
+        return None
     start, end = found.span()
-    rest: tuple[Element, ...] = behind
+    rest = [*behind]
     if end < first.end:
         stop = end + len(text[end : first.end]) - len(text[end : first.end].lstrip())
-        rest = (first._replace(kind="words", start=stop, gap=True), *behind)
+        rest.insert(0, first._replace(kind="words", start=stop, gap=True))
     if not rest or rest[0].kind in ("verb", "chart", "number"):
-        # A bullet before a command.
-        return line
-    verb = Element("verb", start, end, True, codes[found[1]])
-    return line._replace(elements=(*line.elements[:lead], verb, *rest))
+        return None
+    return [Element("verb", start, end, True, codes[found[1]]), *rest]
 
 
 def set_new_places(items: Sequence[Item], codes: Mapping[str, str]) -> None:

@@ -33,6 +33,8 @@ class Pairing:
         self._text = text
         self._before: Point | None = None
         """The point before, with the latest degrees of either axis."""
+        self._nearest: Point | None = None
+        """The place before, where it could be read."""
         self._alone: Coordinate | None = None
         """The last coordinate, where none has joined it so far."""
         self._awaits_longitude = False
@@ -42,10 +44,10 @@ class Pairing:
     def begin_line(self) -> None:
         """Go on to the next line."""
         self._line_above_awaits = self._awaits_longitude
-        self._settle()
 
     def point(self, reading: PointReading, gap: bool) -> Element:
         """A point as the element that it is."""
+        self._nearest = reading.point
         if reading.point is not None:
             self._before = reading.point
         return Element("point", reading.start, reading.end, gap, reading)
@@ -65,7 +67,7 @@ class Pairing:
             or is_stacked
             or self._is_of_line_above(found, one)
         ):
-            self._settle()
+            self._settle(one)
             self._alone = one
             found.append(Element("half", one.start, end, gap, one))
             self._awaits_longitude = one.axis == "latitude"
@@ -84,28 +86,35 @@ class Pairing:
 
         `and, on the same parallel, 51'.50W`; the words that say so begin at `start`.
         """
-        self._settle()
+        if self._alone is not None:
+            self._nearest, self._alone = None, None
         self._awaits_longitude = False
         end = one.start + len(one.text)
         words = self._text[start : one.start]
         wanted = "longitude" if _OF_LATITUDE.search(words) else "latitude"
         if not one.is_readable:
             return self.point(PointReading(None, one.faults, start, end), gap)
-        if self._before is None or one.axis != wanted:
+        if self._nearest is None or one.axis != wanted:
             missing = "longitude" if one.axis == "latitude" else "latitude"
             written = " ".join(self._text[start:end].split())
             fault = Fault(
                 "position-half-missing", start, end, {"written": written, "axis": missing}
             )
             return self.point(PointReading(None, (fault,), start, end), gap)
-        return self.point(share_other(one, self._before, start), gap)
+        return self.point(share_other(one, self._nearest, start), gap)
 
-    def _settle(self) -> None:
-        """Hold on to the degrees of a half that stands alone, or that a line end has parted."""
+    def _settle(self, following: Coordinate) -> None:
+        """Hold on to the degrees of a half that a line end has parted from the `following` one.
+
+        Behind a latitude alone, `north of latitude 48-30.00S`, nobody knows whether its degrees or
+        those of the point before are meant.
+        """
         one, self._alone = self._alone, None
         if one is None or self._before is None:
             return
-        self._before = degrees_from(one, self._before) if one.is_readable else None
+        told = degrees_from(one, self._before) if one.is_readable else None
+        is_known = following.axis != one.axis or _degrees(told) == _degrees(self._before)
+        self._before = told if is_known else None
 
     def _is_of_line_above(self, found: list[Element], one: Coordinate) -> bool:
         """Whether the half before is the longitude that the line above still waits for."""
@@ -120,3 +129,7 @@ class Pairing:
             return True
         words = self._text[element.start : element.end]
         return element.kind == "words" and words in _LINKS
+
+
+def _degrees(point: Point | None) -> list[int]:
+    return [one.fields[0] for one in point.last] if point is not None else []

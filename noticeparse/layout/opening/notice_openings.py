@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
+from noticeparse.layout.opening.number_lists import is_list_of_numbers
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
@@ -36,10 +37,10 @@ _NOTICE_NOUNS = frozenset(
         "instruction",
         "advisory",
         "entry",
-        "order",
-        "card",
     }
 )
+_NUMBERED_NOUNS = ("order", "card")
+"""Words for a notice where a sign for its number follows: `Order No. 41 of 2026`."""
 _OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
 _NUMBER_SIGNS = ("number", "no.", "nos.", "no", "nr.", "nr", "n°", "nº", "#", "id")
 _MARKS = " *+#>•([<:.-=~"
@@ -91,14 +92,14 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     if _is_spoken_of(text, elements[index + 1 :]):
         return None
-    if _is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
+    if is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
         return None
     words = behind_no_chart(behind_day(words_of(text, before).strip()))
     plain = words.lower().strip(" |")
     status = _status_before(plain)
     if status is not None:
         return NoticeOpening(elements[index], index, False, None, status=status)
-    if _names_a_notice(plain) or _is_series_mark(words, elements[:index]):
+    if _names_a_notice(plain, number) or _is_series_mark(words, elements[:index]):
         starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
         return NoticeOpening(elements[index], index, starred, None)
     if _names_local_series(words):
@@ -163,12 +164,14 @@ _BREAKS_OFF = frozenset(
 )
 
 
-def _names_a_notice(plain: str) -> bool:
+def _names_a_notice(plain: str, number: str = "") -> bool:
     """Whether small letters are a word for a notice, with marks and a sign for its number."""
     # `Notice / Kunngjerd`: the second word says the same in another tongue.
     words = plain.partition(" / ")[0].strip(_MARKS)
     for sign in _NUMBER_SIGNS:
         words = words.removesuffix(sign).strip(_MARKS)
+    if words in _NUMBERED_NOUNS:
+        return not number[:1].isdigit() or plain.strip(_MARKS).endswith(_NUMBER_SIGNS)
     if words.startswith(("notice to ", "notice for ")):
         # `Notice to mariners`, `Notice to shipping`
         return len(words.split()) <= _WORDS_OF_ADDRESS
@@ -202,25 +205,6 @@ def _names_local_series(words: str) -> bool:
         return False
     # `Refer to Notice 12/26` speaks of another one.
     return parts[-1] in _SERIES_NOUNS and parts[-2] not in _OPEN_WORDS
-
-
-def _is_list_of_numbers(text: str, rest: tuple[Element, ...]) -> bool:
-    """Whether the number is the first of several: `211/26, 213/26 and 216/26`.
-
-    In an index each may have the figures of its charts behind it: `1/26  610, 611    2/26  614`.
-    """
-    if not any(e.kind == "number" for e in rest):
-        return False
-    kinds = [e.kind for e in rest]
-    words = [text[e.start : e.end] for e in rest if e.kind != "number"]
-    is_index = kinds == ["words", "number"] * (len(rest) // 2) + ["words"]
-    if is_index and all(map(_CHARTS.fullmatch, words)):
-        return True
-    return all(not word.replace("and", "").strip(" ,.;&") for word in words)
-
-
-_A_CHART = "[A-Z]{0,2}[0-9]{1,4}[A-Z]?"
-_CHARTS = re.compile(f"{_A_CHART}(?:(?:, ?| and | & | ){_A_CHART})*")
 
 
 def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:

@@ -19,7 +19,8 @@ from noticeparse.readers.verbs import canonical_verb
 _TOLD_SO = ("insert", "delete")
 _THING = re.compile(r"[\s,;]*(?:the|an?|two|three|four)\s", re.IGNORECASE)
 _NOTHING = re.compile(
-    r"(?<![A-Za-z])(?:no(?![ .]*[0-9A-Z])|not|none|nothing|neither|nor)(?![A-Za-z])"
+    r"(?<![A-Za-z])(?:no(?![ .]*[0-9A-Z])|NO(?= [A-Z]{3})|(?i:not|none|nothing|neither|nor))"
+    r"(?![A-Za-z])"
 )
 _QUOTED = re.compile(r"\"[^\"]*\"")
 # `…, a wreck, and, in Q, a rock`: behind the thing at P the next place is led to.
