@@ -20,6 +20,7 @@ from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.item.class_headings import ClassHeading, are_many, is_its_depth
 from noticeparse.layout.item.parts_of_lists import are_wordings, says_what_it_is
 from noticeparse.layout.line.elements import Element, Line, words_of
+from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.features import has_kind
 
 _CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
@@ -72,6 +73,9 @@ def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
     line = lines[at]
     words = text[line.elements[0].start : line.elements[-1].end]
     if not line.has_only("words") or _CLASSES.fullmatch(words) is None or not are_many(words):
+        return False
+    if hangs(words):
+        # `During the works:` limits the commands below it.
         return False
     row = next((one for one in lines[at + 1 :] if not one.is_blank), None)
     above = next((one for one in reversed(lines[:at]) if not one.is_blank), None)
