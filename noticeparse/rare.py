@@ -34,6 +34,10 @@ class Rare:
         """The match at the beginning of a text."""
         return None if self.openings.isdisjoint(openings(text)) else self.compiled.match(text)
 
+    def fullmatch(self, text: str) -> re.Match[str] | None:
+        """The match of a whole text."""
+        return None if self.openings.isdisjoint(openings(text)) else self.compiled.fullmatch(text)
+
     def finditer(self, text: str) -> Iterable[re.Match[str]]:
         """All matches in a text."""
         return () if self.openings.isdisjoint(openings(text)) else self.compiled.finditer(text)

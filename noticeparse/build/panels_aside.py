@@ -97,7 +97,7 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
         plain = unquoted(words.text)
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
-            told = _IS_PANEL.compiled.fullmatch(plain.strip())
+            told = _IS_PANEL.fullmatch(plain.strip())
         if told is not None:
             start, end = words.extent(told.span())
             # `rock P (plan also)` says nothing of what stands on the next line.

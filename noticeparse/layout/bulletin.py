@@ -21,7 +21,7 @@ from noticeparse.layout.head.cuts import (
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
 from noticeparse.layout.head.stacked_keys import with_printed_keys
-from noticeparse.layout.item.signs import takes_codes, with_code
+from noticeparse.layout.item.codes import takes_codes, with_code
 from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
 from noticeparse.layout.opening.bare_heads import with_bare_heads

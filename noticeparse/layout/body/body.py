@@ -17,10 +17,10 @@ from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
 from noticeparse.layout.item.classes_below import with_classes_below
+from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.parts_of_lists import give_parts
-from noticeparse.layout.item.signs import set_new_places
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.lettered_places import with_letters_read

@@ -23,20 +23,25 @@ _FEWEST = 2
 def without_listed_names(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
     """The lines without number and name of each record, and these."""
     written = [line for line in lines if not line.is_blank]
-    places = [
-        line for line, below in pairwise(written) if line.has_only(*PLACES) and _commands(below)
+    places = {
+        line.row
+        for line, below in pairwise(written)
+        if line.has_only(*PLACES) and _commands(below)
+    }
+    names = [
+        line for line, below in pairwise(written) if below.row in places and _is_name(text, line)
     ]
-    names = [line for line, below in pairwise(written) if below in places and _is_name(text, line)]
     # The first name stands with the heading of the notice.
-    unnamed = places[1:] if places[:1] == written[:1] else places
-    if len(names) < _FEWEST or len(names) != len(unnamed):
+    is_headed = bool(written) and written[0].row in places
+    if len(names) < _FEWEST or len(names) != len(places) - is_headed:
         return list(lines), []
     if any(line.has_only("verb") for line in written) or any(
         _names_kind(text, one) for one in names
     ):
         # A verb without its thing, or a thing without its verb.
         return list(lines), []
-    kept = [line for line in lines if line not in names]
+    rows = {line.row for line in names}
+    kept = [line for line in lines if line.row not in rows]
     return kept, [(line.start, line.end) for line in names]
 
 

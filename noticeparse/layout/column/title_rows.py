@@ -52,7 +52,7 @@ def read_titles(text: str, line: Line) -> Table | None:
         Column(role, start, hemisphere_in(title, role), unit_in(title, role))
         for role, title, start in titles
     ]
-    if mark == " " and "verb" not in roles and _is_behind_verb(text, line, columns[0].start):
+    if mark == " " and "verb" not in roles and _has_verb_in_front(text, line, columns[0].start):
         columns.insert(0, Column("verb", 0))
     of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
     if of_halves:
@@ -62,7 +62,7 @@ def read_titles(text: str, line: Line) -> Table | None:
     return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
 
 
-def _is_behind_verb(text: str, line: Line, start: int) -> bool:
+def _has_verb_in_front(text: str, line: Line, start: int) -> bool:
     """Whether a verb in the row below stands in front of the first column, without a title."""
     row = text[line.end + 1 : line.end + 1 + start]
     return "\n" not in row and canonical_verb(row.strip()) is not None

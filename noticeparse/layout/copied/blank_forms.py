@@ -17,7 +17,7 @@ _CROSSED = re.compile(r"\[ ?[xX] ?\]")
 _ANSWERS = re.compile(r":?(?: {1,6}(?:yes|no|done)[ .:]{0,3}\[ {0,3}\]){1,3}[ \t]*$", re.I | re.M)
 """Boxes for the answers to a question, at the end of its line."""
 _ROOM = re.compile(
-    r"(?:(?<=  )|(?<=^))(?:(?:done|drawn|entered|applied|corrected|checked|verified|signed"
+    r"(?:^|(?<=  ))(?:(?:done|drawn|entered|applied|corrected|checked|verified|signed"
     r"|signature|initials?|name|rank|date)(?: (?:by|on|at))?:? {0,3}[._]{5,80}[ \t]{0,40}){1,4}$",
     re.I | re.M,
 )

@@ -35,6 +35,8 @@ class MarginCharts:
         self._of: ChartDraft | None = None
         self._above: Element | None = None
         """The margin of the entry above, under the same head."""
+        self._named: tuple[int, set[str]] = (-1, set())
+        """How many pieces the head has, and the charts that it and those above it name."""
 
     def takes(self, line: Line) -> bool:
         """Whether a line is an entry with charts in its margin, or one that lacks them."""
@@ -42,7 +44,7 @@ class MarginCharts:
         if not assembly.charts or assembly.charts[-1].number is not None:
             return False
         if self._of is not assembly.charts[-1]:
-            self._of, self._above = assembly.charts[-1], None
+            self._of, self._above, self._named = assembly.charts[-1], None, (-1, set())
         first, *behind = line.elements
         if self._above is not None and first.kind == "verb" and behind:
             doubt = self._above._replace(value="above")
@@ -85,10 +87,15 @@ class MarginCharts:
         """The charts of the heads above, between which nothing is to be done."""
         assembly = self._assembly
         heads = [assembly.charts[-1]]
+        pieces = len(heads[0].head)
+        if self._named[0] == pieces:
+            return self._named[1]
         before = assembly.notice.charts if assembly.notice is not None else []
         for one in reversed(before):
             if one is not heads[0] and one.items:
                 break
             heads.append(one)
         head = " ".join(assembly.text[slice(*piece)] for one in heads for piece in one.head)
-        return {part.text for part in read_parts(head) if part.kind == "CHART_NUMBER"}
+        named = {part.text for part in read_parts(head) if part.kind == "CHART_NUMBER"}
+        self._named = (pieces, named)
+        return named

@@ -5,16 +5,17 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.line.elements import Line
+from noticeparse.rare import Rare
 from noticeparse.readers.editions import read_line_words
 from noticeparse.readers.heads import head_kinds
 
 _PART_TITLES = ("SECTION_TITLE", "BOOK_TITLE")
 # What every title of corrections to a book says; most lines are not read further for one.
-_CHANGES_OF = re.compile(
-    r"(?:correction|amendment|change|addition|alteration|update)s (?:to|in|of|for) ", re.IGNORECASE
+_CHANGES_OF = Rare(
+    r"\b(?:correction|amendment|change|addition|alteration|update)s (?:to|in|of|for) ",
+    "additions alterations amendments changes corrections updates",
+    re.IGNORECASE,
 )
-
-_JOINTS = ("s to ", "s in ", "s of ", "s for ")
 
 
 def _behind_letter(text: str, line: Line) -> str | None:
@@ -79,8 +80,7 @@ def is_part_title(text: str, line: Line) -> bool:
 def is_book_title(text: str, line: Line) -> bool:
     """Whether a line is the title of corrections to a book: `SECTION IV - LIST OF LIGHTS`."""
     words = text[line.start : line.end]
-    told = words.casefold()
-    if not any(joint in told for joint in _JOINTS) or _CHANGES_OF.search(words) is None:
+    if _CHANGES_OF.search(words) is None:
         return False
     return read_line_words(words).first("BOOK_TITLE") is not None
 

@@ -24,6 +24,7 @@ from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.features import has_kind
 
 _CLASS = re.compile(r"[A-Z][A-Za-z]{2,14}(?:[ -][A-Za-z]{3,14}){0,3}s ?:?")
+# The same without a plural of its own: `Buoys and beacons`, `Buoyage`.
 _CLASSES = re.compile(r"[A-Z][A-Za-z]{2,14}(?:(?:,? and |, | & |[ -])[A-Za-z]{3,14}){0,4} ?:?")
 
 
@@ -41,7 +42,7 @@ def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], li
         indent = line.indent(text)
         if things is not None and indent <= column:
             things = None
-        if is_under_verb and _heads(text, line, lines[at + 1 :]):
+        if is_under_verb and _heads(text, line, _next_row(lines, at)):
             start, end = line.elements[0].start, line.elements[-1].end
             things, column = (start, start + len(text[start:end].rstrip(" :"))), indent
             headings.append(ClassHeading((start, end), things, None))
@@ -57,12 +58,19 @@ def with_classes_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], li
     return found, headings
 
 
-def _heads(text: str, line: Line, below: Sequence[Line]) -> bool:
+def _next_row(lines: Sequence[Line], at: int, step: int = 1) -> Line | None:
+    """The next line below, or with -1 above, that is not blank."""
+    at += step
+    while 0 <= at < len(lines) and lines[at].is_blank:
+        at += step
+    return lines[at] if 0 <= at < len(lines) else None
+
+
+def _heads(text: str, line: Line, row: Line | None) -> bool:
     """Whether a line is a class alone, and the next one a row that stands further in."""
     words = text[line.elements[0].start : line.elements[-1].end]
     if not line.has_only("words") or _CLASS.fullmatch(words) is None or not has_kind(words):
         return False
-    row = next((one for one in below if not one.is_blank), None)
     if row is None or row.indent(text) <= line.indent(text) or row.has("verb", "passive"):
         return False
     return row.has("words") and row.has(*PLACES)
@@ -77,8 +85,7 @@ def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
     if hangs(words):
         # `During the works:` limits the commands below it.
         return False
-    row = next((one for one in lines[at + 1 :] if not one.is_blank), None)
-    above = next((one for one in reversed(lines[:at]) if not one.is_blank), None)
+    row, above = _next_row(lines, at), _next_row(lines, at, -1)
     if row is None or not _commands(text, row) or line.indent(text) > row.indent(text):
         return False
     is_apart = not at or lines[at - 1].is_blank or words.endswith(":") or lead_index(row) > 0

@@ -177,8 +177,10 @@ class _LineReader:
 
     def _on_same(self, start: int, end: int, gap: bool) -> Element:
         """The point of a coordinate on the parallel or the meridian of the point before."""
-        found = [one for one in _scanner().scan(self._text, start + 1, end) if "COORD" in one[0]]
-        kind, at, _ = found[-1]
+        tokens = _scanner().scan(self._text, start + 1, end)
+        found = [one for one in tokens if one[0].startswith("COORDINATE")]
+        # Where nothing of it is a coordinate by itself, it is refused as one that is cut.
+        kind, at, _ = found[-1] if found else ("COORDINATE_CUT", start, end)
         return self._pairing.on_same(read_coordinate_in(self._text, kind, at, end), start, gap)
 
     def _restricted(

@@ -9,6 +9,11 @@ from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import read_parts
 
+_NUMBER = re.compile(r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2}")
+_FAR = 60
+"""Characters of a line within which the rest of the notice before stands."""
+_PREVIOUS = ("PREVIOUS", "PREVIOUS_IN_BRACKETS")
+
 
 def closes_bracket(above: str, words: str) -> bool:
     """Whether words close a bracket that the line above has left open."""
@@ -65,11 +70,6 @@ def parts_previous(above: str, words: str) -> bool:
     before = " ".join(above.split())
     parts = read_parts(f"{before} {words}")
     return any(p.kind in _PREVIOUS and p.start < len(before) < p.end for p in parts)
-
-
-_NUMBER = re.compile(r"[0-9]{1,5}(?:\([TP]\))?/[0-9]{2}")
-_FAR = 60
-_PREVIOUS = ("PREVIOUS", "PREVIOUS_IN_BRACKETS")
 
 
 def heading_breaks_off(text: str, notice: NoticeDraft, line: Line) -> bool:

@@ -164,7 +164,7 @@ _BREAKS_OFF = frozenset(
 )
 
 
-def _names_a_notice(plain: str, number: str = "") -> bool:
+def _names_a_notice(plain: str, number: str) -> bool:
     """Whether small letters are a word for a notice, with marks and a sign for its number."""
     # `Notice / Kunngjerd`: the second word says the same in another tongue.
     words = plain.partition(" / ")[0].strip(_MARKS)
@@ -246,7 +246,8 @@ def speaks_of_notice(text: str, line: Line) -> bool:
         return False
     before, behind = line.elements[:number], line.elements[number + 1 :]
     words = words_of(text, before).strip()
-    if not words or not words[0].isupper() or not _names_a_notice(words.lower()):
+    written = text[line.elements[number].start : line.elements[number].end]
+    if not words or not words[0].isupper() or not _names_a_notice(words.lower(), written):
         return False
     if any(e.kind not in ("words", "passive", "number") for e in (*before, *behind)):
         return False

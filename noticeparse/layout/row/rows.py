@@ -199,6 +199,7 @@ class RowReader:
         if cell:
             written = self._words(cell)
             words = self.codes.get(written.strip(" .()"), written)
+            # An empty one is that of a form in which no box is crossed, or several.
             given = cell[0].value if cell[0].kind == "verb" else None
             words = given or words
             start, end = cell[0].start, cell[-1].end

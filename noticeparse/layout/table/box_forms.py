@@ -23,6 +23,7 @@ _BOX = re.compile(
     r"(?=[ \t,;/|]*(?:[\[(]|\n|\Z))"
 )
 _FEWEST = 2
+"""Boxes of a line between which somebody chooses."""
 _CHANGE = ("change", "changes", "alteration", "amendment")
 
 
@@ -32,17 +33,16 @@ def with_boxes_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     printed: list[Piece] = []
     is_below = False
     for line in lines:
-        if (boxes := _boxes(text, line)) is not None:
-            is_below = True
-            line, pieces = boxes
+        boxes = _boxes(text, line)
+        is_below = boxes is not None or (is_below and not line.is_blank)
+        if boxes is not None:
+            read, pieces = boxes
             printed += pieces
-        elif line.is_blank:
-            is_below = False
-        elif is_below:
-            line = _with_key(text, line)
-            if line.elements[0].kind == "key":
-                printed.append((line.elements[0].start, line.elements[0].end))
-        found.append(line)
+        else:
+            read = _with_key(text, line) if is_below else line
+            if is_below and read.elements[0].kind == "key":
+                printed.append((read.elements[0].start, read.elements[0].end))
+        found.append(read)
     return found, printed
 
 

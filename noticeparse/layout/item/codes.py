@@ -16,6 +16,7 @@ from noticeparse.readers.verbs import canonical_verb
 _SIGN = re.compile(rf"[(\[]?([{re.escape(''.join(sorted(SIGNS)))}])[)\]]?(?=[ \t])")
 
 _NAMES_KEY = ("key", "code", "letters", "signs", "symbols")
+"""Words that open a line which is a key."""
 
 
 def with_code(text: str, line: Line, codes: Mapping[str, str]) -> Line:
