@@ -26,6 +26,8 @@ _ONE_CHART = Rare(
 _APART = re.compile(r" {3,80}(?=[^ |])| {0,80}\| {0,80}(?=[^ |])")
 _COLUMN_BEFORE = re.compile(r"(?<=[^ |])(?: {3,80}| {0,80}\| {0,80})$")
 _FIRST_WORDS = 3
+_WIDEST = 400
+"""Characters beside an item within which a column of its page stands; a longer line is no row."""
 
 
 def strays(
@@ -47,10 +49,11 @@ def strays(
 
 def _is_beside_another(text: str, start: int, end: int) -> bool:
     """Whether another command stands on the line of an item, apart from it: two columns."""
-    above, below = text.rfind("\n", 0, start) + 1, text.find("\n", end)
-    behind = text[end : below if below >= 0 else len(text)].lstrip(".")
+    first, last = max(0, start - _WIDEST), min(len(text), end + _WIDEST)
+    above, below = text.rfind("\n", first, start), text.find("\n", end, last)
+    behind = text[end : below if below >= 0 else last].lstrip(".")
     # Behind an indented command, and a semicolon, stands one more of its items.
-    before = text[above:start].lstrip()
+    before = text[above + 1 if above >= 0 else first : start].lstrip()
     is_listed = before.rstrip().endswith(";")
     is_apart = _APART.search(before) or _COLUMN_BEFORE.search(before)
     beside = behind if _APART.match(behind) else before if is_apart and not is_listed else ""
