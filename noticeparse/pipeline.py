@@ -262,7 +262,7 @@ def _built(context: Context, layout: Layout) -> Iterator[NoticeReading]:
     ends = sorted([*starts, *(one.title.start for one in layout.lists), len(context.text)])
     for index, draft in enumerate(layout.notices):
         path = f"/notices/{index}"
-        until = next((end for end in ends if end > starts[index]), len(context.text))
+        until = ends[min(bisect_right(ends, starts[index]), len(ends) - 1)]
         reading = NoticeBuilder(context, draft, path, until).build()
         yield without_lost_figures(context, reading, path)
 

@@ -8,7 +8,9 @@ colon, holds back what stands below; one that stands in below an item belongs to
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Sequence, Set
+from bisect import bisect_left
+from collections.abc import Iterable, Iterator, Sequence, Set
+from operator import itemgetter
 from typing import NamedTuple
 
 from noticeparse.build.extents import item_extent, quoting
@@ -84,6 +86,7 @@ def limits_beside(
             # `Notice 12/26 (cancelled)`, and below it what it said.
             hit = [one.pointer for one in actions]
             yield quoting(context, "verb-limited-beside", piece), hit
+    taken, refused = _apart(taken), _apart(refused)
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):
         sentences = list(_sentences(context, gap.piece))
@@ -127,8 +130,21 @@ def _is_aside(context: Context, piece: Piece) -> bool:
     return is_entry(context.text[slice(*piece)])
 
 
+def _apart(pieces: Iterable[Piece]) -> list[Piece]:
+    """The pieces in order, those that overlap as one."""
+    found: list[Piece] = []
+    for start, end in sorted(pieces):
+        if found and start < found[-1][1]:
+            found[-1] = found[-1][0], max(end, found[-1][1])
+        else:
+            found.append((start, end))
+    return found
+
+
 def _overlaps(piece: Piece, others: Sequence[Piece]) -> bool:
-    return any(start < piece[1] and piece[0] < end for start, end in others)
+    """Whether a piece overlaps one of others that lie apart and in order."""
+    at = bisect_left(others, piece[1], key=itemgetter(0)) - 1
+    return at >= 0 and piece[0] < others[at][1]
 
 
 def _may_lead(words: str) -> bool:

@@ -54,10 +54,10 @@ _LEAVES_OUT = re.compile(
     re.IGNORECASE,
 )
 _SIZE = re.compile(
-    r"(?P<before>[0-9][0-9.]*) ?(?:m|met(?:re|er)s?) (?:square|wide|long|x (?=[0-9])"
-    r"|in (?:diameter|length|width))\b"
+    r"(?<![0-9.])(?P<before>[0-9][0-9.]{0,8}) ?(?:m|met(?:re|er)s?) (?:square|wide|long"
+    r"|x (?=[0-9])|in (?:diameter|length|width))\b"
     r"|\b(?:squares?|sides?|diameter|width|length) (?:of |with (?:a )?sides? of )?"
-    r"(?P<behind>[0-9][0-9.]*)",
+    r"(?P<behind>[0-9][0-9.]{0,8})",
     re.IGNORECASE,
 )
 

@@ -55,14 +55,18 @@ _BESIDE_A_DEPTH = frozenset(
      "condition", "part", "colour", "topmark")
 )  # fmt: skip
 
+_BESIDE = 300
+"""Characters on either side of a figure that may tell how it is meant."""
+
 
 def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meaning:
     """How a depth or bare measure among the items of a phrase is meant."""
-    before = text[: item.start]
+    before = text[max(0, item.start - _BESIDE) : item.start]
     opened = max((found.end() for found in _PARTED.finditer(before)), default=0)
     before = before[opened:]
-    closed = _PARTED.search(text, item.end)
-    behind = text[item.end : closed.start() if closed else len(text)]
+    behind = text[item.end : item.end + _BESIDE]
+    closed = _PARTED.search(behind)
+    behind = behind[: closed.start()] if closed else behind
     if s57 in OBJECTS:
         meaning = _beside_object(before, behind, items, item)
         if meaning is not None:

@@ -85,6 +85,14 @@ def _unlike_notices(length: int) -> str:
     return "".join(lines)
 
 
+def _one_line_under_charts(length: int) -> str:
+    """Commands under several charts that all stand on one line."""
+    command = "A wreck has been inserted in 47-12.34S 123-45.67W; "
+    return "\n2/26 Quill Sound\nCharts 802 (3/26), 803 (4/26)\n" + command * (
+        length // len(command)
+    )
+
+
 _HOSTILE: dict[str, str | Callable[[int], str]] = {
     "digits": "7", "blanks": " ", "quotes": '"', "opening brackets": "(",
     "closing brackets": ")", "letters": "x", "capitals": "Q", "dots": ".", "commas": ",",
@@ -98,6 +106,8 @@ _HOSTILE: dict[str, str | Callable[[int], str]] = {
     "verbs behind places": "Rock  47-12.34S 123-45.67W  to be inserted\n",
     "numbered places": "1.  47-12.34S 123-45.67W rock\n",
     "tags": "<insert>rock</insert>\n", "exported rows": '"12/26","802","insert","rock"\n',
+    "one line under several charts": _one_line_under_charts,
+    "listed aids": "  0412  Karra Head\n    47-12.34S 123-45.67W\n    Insert light, Fl.5s.\n",
     "rules of a table": "| INSERT | |\n", "two states": "Existing: rock\nAmended to read: wreck\n",
 }  # fmt: skip
 

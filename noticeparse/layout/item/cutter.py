@@ -34,7 +34,7 @@ from noticeparse.layout.item.unknown_verbs import (
     unknown_verb_end,
     verb_place,
 )
-from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.elements import Element, Line, followings, last_verb
 from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import leads_feature
@@ -50,7 +50,8 @@ class Cutter(OpenItem):
         super().__init__(text)
         self.lines = lines
         self.line: Line | None = None
-        """The line that is being read."""
+        self.last_verb = -1
+        """The line that is being read, and where its last verb stands."""
         self.following: Element | None = None
         """The element behind the one that is read, on its line."""
         self.place_label: Element | None = None
@@ -72,6 +73,7 @@ class Cutter(OpenItem):
     def _line(self, line: Line) -> None:
         self.line = line
         elements = line.elements
+        self.last_verb = last_verb(elements)
         if len(elements) > 1 and (
             are_verbs(self.text, elements) or heads_columns(self.text, elements)
         ):
@@ -85,9 +87,7 @@ class Cutter(OpenItem):
         if is_between and self.verb is not None:
             self.heed_no_change(line)
         lead = lead_index(line)
-        for index, element in enumerate(elements):
-            following = next((e for e in elements[index + 1 :] if e.kind != "bar"), None)
-            opens = index <= lead
+        for index, (element, following) in enumerate(followings(elements)):
             lost = self._lost_verb_end(line, index) if element.kind == "words" else None
             if lost is not None:
                 self.take_lost_verb(element, lost)
@@ -95,7 +95,7 @@ class Cutter(OpenItem):
                 self.close_item()
                 self.thing = without_colon(self.text, element)
             else:
-                self._element(element, following, opens)
+                self._element(element, following, index <= lead)
 
     def _element(self, element: Element, following: Element | None, opens: bool) -> None:
         kind = element.kind
@@ -246,8 +246,7 @@ class Cutter(OpenItem):
     def _settle_half(self) -> None:
         half, self.half = self.half, None
         if half is not None:
-            reading = lone_half(half, self.before)
-            self._place(half._replace(kind="point", value=reading))
+            self._place(half._replace(kind="point", value=lone_half(half, self.before)))
 
     def close_item(self, *, keep_pending: bool = False) -> None:
         """End the open item; words that wait become its tail, an item, or prose."""

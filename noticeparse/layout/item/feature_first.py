@@ -236,9 +236,9 @@ class FeatureFirst(Cutter):
 
     def _verb_behind(self, place: Element) -> Element | None:
         """The verb behind a place on its line, where only more places stand between; or None."""
-        behind = [e for e in self.line.elements if e.start > place.start] if self.line else []
-        if self.line is None or all(e.kind != "verb" for e in behind):
+        if self.line is None or place.start >= self.last_verb:
             return None
+        behind = [e for e in self.line.elements if e.start > place.start]
         verb = row_verb(self.text, self.line, place)
         verb = verb or counted_row_verb(self.text, self.line, place)
         if verb is not None:

@@ -69,3 +69,18 @@ def has_words(text: str, element: Element) -> bool:
 def holds_more(found: Sequence[Element]) -> bool:
     """Whether a line holds more than a letter or a mark so far."""
     return any(element.kind not in ("label", "bar") for element in found)
+
+
+def followings(elements: Sequence[Element]) -> list[tuple[Element, Element | None]]:
+    """Each element of a line with the one behind it, bars left out."""
+    found: list[tuple[Element, Element | None]] = []
+    following: Element | None = None
+    for element in reversed(elements):
+        found.append((element, following))
+        following = element if element.kind != "bar" else following
+    return found[::-1]
+
+
+def last_verb(elements: Iterable[Element]) -> int:
+    """Where the last verb of a line stands, -1 where none does."""
+    return max((e.start for e in elements if e.kind == "verb"), default=-1)
