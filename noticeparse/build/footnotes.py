@@ -14,7 +14,7 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.line.footnotes import Mark, marks_in, note_of
+from noticeparse.layout.line.footnotes import FARTHEST, Mark, marks_in, note_of
 from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.limiting_lines import limits_items, limits_last
 from noticeparse.readers.limiting_words import limits_in
@@ -53,8 +53,9 @@ def footnotes(
 def _marks_of(text: str, first: int, item: Item) -> Iterator[Mark]:
     """The marks on the lines of an item, in the text that begins with the first of all items."""
     start, end = item_extent(item)
-    stop = text.find("\n", end - first)
-    yield from marks_in(text, start - first, len(text) if stop < 0 else stop)
+    farthest = min(len(text), end - first + FARTHEST)
+    stop = text.find("\n", end - first, farthest)
+    yield from marks_in(text, start - first, farthest if stop < 0 else stop)
 
 
 def _notes(text: str) -> dict[str, str]:

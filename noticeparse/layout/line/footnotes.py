@@ -27,7 +27,7 @@ _NOTE = re.compile(
 )
 # Most stretches hold no sign of a mark, and are not read for one.
 _SIGNS = frozenset("¹²³⁴⁵⁶⁷⁸⁹†‡§*")
-_FARTHEST = 6000
+FARTHEST = 6000
 """Characters by which a note stands below its mark at most."""
 
 
@@ -62,5 +62,5 @@ def is_footnote(text: str, start: int, end: int) -> bool:
     note = note_of(text, start, end)
     if note is None or '"' in note[1]:
         return False
-    above = max(0, start - _FARTHEST)
+    above = max(0, start - FARTHEST)
     return any(mark.key == note[0] for mark in marks_in(text, above, start))

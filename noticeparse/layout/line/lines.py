@@ -242,8 +242,10 @@ class _LineReader:
 
     def _is_behind_comma(self, last: Element, words: list[int]) -> bool:
         """Whether only a comma stands between a position and here: `… in P, insert a jetty`."""
+        if last.kind not in ("point", "half", "reference"):
+            return False
         link = self._text[words[0] : words[1]].strip().lower() if words else ""
-        return last.kind in ("point", "half", "reference") and link in (",", ", and", "; and")
+        return link in (",", ", and", "; and")
 
 
 def _is_past(text: str, start: int, end: int) -> bool:

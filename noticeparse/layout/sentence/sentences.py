@@ -32,13 +32,14 @@ def statements(text: str, elements: Sequence[Element]) -> Iterator[list[Element]
 def statements_within(text: str, sentence: Sequence[Element]) -> Iterator[list[Element]]:
     """The statements of one sentence."""
     statement: list[Element] = []
+    last_told = max((i for i, e in enumerate(sentence) if e.kind == "passive"), default=-1)
     for index, element in enumerate(sentence):
-        told = any(e.kind == "passive" for e in statement)
-        more = any(e.kind == "passive" for e in sentence[index:])
+        told = last_told >= 0 and any(e.kind == "passive" for e in statement)
+        more = index <= last_told
         cut = _next_subject(text, element) if told and more else None
-        if told and not more and _is_kept(text, element, sentence[index + 1 :]):
+        if told and not more and _is_kept(text, sentence, index):
             cut = element.end
-        if more and not told and _opens_statement(text, statement, sentence[index:]):
+        if more and not told and _opens_statement(text, statement, sentence, index):
             cut = element.end
         if told and not more and (end := _participle(text, element)) is not None:
             start = _next_subject(text, element) or element.start
@@ -71,29 +72,37 @@ def _participle(text: str, element: Element) -> int | None:
     return element.start + len(before) if is_told and before else None
 
 
-def _is_kept(text: str, element: Element, rest: Sequence[Element]) -> bool:
+def _is_kept(text: str, sentence: Sequence[Element], index: int) -> bool:
     """Whether a semicolon is followed by a thing of which no change is told: `; the rock … stays`.
 
     What is told of it has its verb behind it, and is not that of the thing before.
     """
-    if element.kind != "semicolon" or not rest or rest[0].kind != "words":
+    subject = _behind_semicolon(sentence, index)
+    if subject is None or not leads_feature(without_article(text[subject.start : subject.end])):
         return False
-    subject = text[rest[0].start : rest[0].end]
-    if not leads_feature(without_article(subject)):
-        return False
-    said = words_of(text, (e for e in rest if e.kind == "words")).rstrip(" .")
+    said = words_of(text, (e for e in sentence[index + 1 :] if e.kind == "words")).rstrip(" .")
     return said.endswith(_STAYS)
 
 
-def _opens_statement(text: str, statement: Sequence[Element], rest: Sequence[Element]) -> bool:
+def _opens_statement(
+    text: str, statement: Sequence[Element], sentence: Sequence[Element], index: int
+) -> bool:
     """Whether a semicolon ends a clause with a verb of its own: `The pier is kept; a light …`.
 
     In `a wreck in P; a rock in Q have been inserted` it parts what one verb is told of.
     """
-    if rest[0].kind != "semicolon" or len(rest) < 2 or rest[1].kind != "words":
+    subject = _behind_semicolon(sentence, index)
+    if subject is None or not leads_feature(text[subject.start : subject.end]):
         return False
     said = words_of(text, (e for e in statement if e.kind == "words"))
-    return _TELLS.search(said) is not None and leads_feature(text[rest[1].start : rest[1].end])
+    return _TELLS.search(said) is not None
+
+
+def _behind_semicolon(sentence: Sequence[Element], index: int) -> Element | None:
+    """The words behind an element, if that is a semicolon and words follow it."""
+    following = sentence[index + 1 : index + 2]
+    is_led = sentence[index].kind == "semicolon" and following and following[0].kind == "words"
+    return following[0] if is_led else None
 
 
 def _next_subject(text: str, element: Element) -> int | None:
