@@ -119,3 +119,40 @@ def test_charts_in_columns_hold_both_commands(heads: str) -> None:
     found = actions(parse(text))
     assert found
     assert not any(one[2] for one in found)
+
+
+FIELDS = {
+    "order": f"- wreck / {P} / insert\n- pile / {Q} / delete\n- rock / {R} / to be inserted\n",
+    "wrapped": f"- wreck / {P} / insert\n- pile /\n  {Q} / delete\n- rock / {R} / insert\n",
+}
+
+
+@pytest.mark.parametrize("body", FIELDS.values(), ids=FIELDS)
+def test_verb_in_the_last_field_is_of_its_row(body: str) -> None:
+    assert actions(parse(HEAD + body)) == [
+        ("insert", "wreck", True),
+        ("delete", "pile", True),
+        ("insert", "rock", True),
+    ]
+
+
+def test_what_comes_of_a_thing_stands_behind_the_last_verb() -> None:
+    body = (
+        f"- light F.R / {P} / replace by light\n  Fl.R.3s\n- wreck / {Q} / delete\n"
+        f"- light Fl.5s8M / {R} / range to be altered to 5M\n"
+    )
+    (notice,) = parse(HEAD + body).notices
+    replaced, deleted, amended = notice.charts[0].actions
+    assert replaced.usable and replaced.replacement is not None
+    assert replaced.replacement.light is not None
+    assert replaced.replacement.light.written == "Fl.R.3s"
+    assert (deleted.verb, deleted.feature.light) == ("delete", None)
+    assert [(one.property, one.new) for one in amended.changes] == [("light.ranges_nm", [5])]
+
+
+def test_verb_of_the_row_above_is_not_that_of_a_row_below() -> None:
+    body = f"- wreck / {P} / insert\n- pile / {Q} / delete\n- rock {R} to be inserted\n"
+    bulletin = parse(HEAD + body)
+    usable = [(verb, kind) for verb, kind, is_usable in actions(bulletin) if is_usable]
+    assert ("insert", "pile") not in usable
+    assert "item-without-verb" in {one.code for one in bulletin.findings}

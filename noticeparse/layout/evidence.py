@@ -24,6 +24,12 @@ PLACES: frozenset[ElementKind] = frozenset({"point", "half", "reference", "same"
 AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
 """Words that may stand between the two halves of a position."""
 
+PROPERTIES = (
+    r"(?:the )?(?:name|number|character(?:istics?)?|period|(?:nominal )?range|elevation|height"
+    r"|colours?|sectors?|legend|depth|topmark|shape|clearance|wording)"
+)
+"""A pattern of what may be altered of a feature that itself stays."""
+
 _LINKS = ("by", "with", "for")
 OPEN_END = frozenset(
     "and or of with by from to into in at on the a an for joining between within near over "

@@ -8,6 +8,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import (
     PLACES,
+    PROPERTIES,
     is_complete,
     opens_a_line,
     qualifies,
@@ -33,11 +34,7 @@ _LONGEST_DESCRIPTION = 2000
 _READS = ("read", "substitute")
 _TOLD = ("ed", "wn", "deld", "estabd")
 """How a participle ends, also one of a telegram."""
-_OF_FEATURE = re.compile(
-    r"(?:the )?(?:name|number|character(?:istics?)?|period|(?:nominal )?range|elevation|height"
-    r"|colours?|sectors?|legend|depth|topmark|shape|clearance|wording) of ",
-    re.IGNORECASE,
-)
+_OF_FEATURE = re.compile(rf"{PROPERTIES} of ", re.IGNORECASE)
 """`name of buoy at P, to "No 4"`"""
 
 

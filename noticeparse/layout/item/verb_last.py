@@ -6,12 +6,13 @@ stretch is then cut like any other.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import PLACES, PROPERTIES, tells
 from noticeparse.layout.item.things_before_verbs import behind_thing
 from noticeparse.layout.item.told_states import State
 from noticeparse.layout.line.elements import Element, Line
@@ -20,8 +21,12 @@ from noticeparse.readers.places import read_phrase
 
 _VERBS = ("verb", "passive")
 _MARKS = (":", " -", " .")
+FIELD_MARKS = ("/", "|", "-", ":")
+"""What ends the field before that of a verb."""
+_PROPERTY_FIELD = re.compile(rf"[/|:-] ?{PROPERTIES}", re.IGNORECASE)
 # What ends the words of a feature with several places.
 _LISTS = ("joining", "bounded by", "between", "limits")
+_OPENING = ("bar", "label")
 # What may follow the verb on its line: where to, or what the feature becomes.
 _GOES_ON = ("to", "into", "from", "by", "with")
 
@@ -146,7 +151,7 @@ def _is_last(text: str, line: Line, index: int) -> bool:
     verb, before, behind = line.elements[index], line.elements[:index], line.elements[index + 1 :]
     if not any(e.kind in PLACES or tells(text, e) for e in before):
         return False
-    if verb.kind == "passive" and not verb.gap:
+    if verb.kind == "passive" and not verb.gap and not _is_order(text, before, verb):
         # A sentence: `The buoy in P has been removed`.
         return False
     if any(e.kind in _VERBS for e in behind):
@@ -157,6 +162,21 @@ def _is_last(text: str, line: Line, index: int) -> bool:
     return _goes_on(words) or not leads_feature(words)
 
 
+def _is_order(text: str, before: Sequence[Element], verb: Element) -> bool:
+    """Whether a passive is an order in a field of its own: `Wreck / P / to be deleted`.
+
+    What is altered of the feature may open that field: `Light / P / range to be altered to 3M`.
+    """
+    said = text[before[-1].start : before[-1].end].strip()
+    is_field = said.endswith(FIELD_MARKS) or _PROPERTY_FIELD.fullmatch(said) is not None
+    return is_field and text[verb.start : verb.end].lower().startswith("to be ")
+
+
+def leads_to_new(text: str, element: Element) -> bool:
+    """Whether words behind a verb lead to what comes of the thing before it: `by a light`."""
+    return _goes_on(text[element.start : element.end].lstrip(" -:,"))
+
+
 def _goes_on(words: str) -> bool:
     return words.partition(" ")[0].strip(".,:").lower() in _GOES_ON
 
@@ -165,10 +185,13 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
     """The stretches of a body, in order; a line that breaks off takes the next one along."""
     kept: list[Line] = []
     verb: Element | None = None
+    is_marked = opens_with_marks(lines)
     for line in lines:
         at = next((i for i, e in enumerate(line.elements) if e.kind in _VERBS), None)
         goes_on = bool(kept) and (
-            _breaks_off(text, kept[-1]) or (_lists_places(text, kept) and _is_place(text, line))
+            _breaks_off(text, kept[-1])
+            or (_lists_places(text, kept) and _is_place(text, line))
+            or (is_marked and bool(line.elements) and line.elements[0].kind not in _OPENING)
         )
         if verb is not None and not goes_on:
             yield Stretch(led(kept, verb), verb)
@@ -189,6 +212,16 @@ def stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]:
         before = _without_mark(text, before)
         kept.append(line._replace(elements=(*before, *line.elements[at + 1 :])))
     yield Stretch(led(kept, verb), verb)
+
+
+def opens_with_marks(lines: Sequence[Line]) -> bool:
+    """Whether each line behind one with a verb opens with a mark, or stands further in.
+
+    In `- light P, replace by light`, and below it `Fl.5s`, the second line goes on.
+    """
+    told = [line for line in lines if not line.is_blank]
+    verbs = [line for line in told if line.has("verb", "passive")]
+    return len(verbs) > 1 and all(line.elements[0].kind in _OPENING for line in verbs)
 
 
 def _breaks_off(text: str, line: Line) -> bool:

@@ -13,9 +13,11 @@ from itertools import groupby, pairwise, takewhile
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.item.verb_last import FIELD_MARKS, leads_to_new, opens_with_marks
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.verbs import canonical_verb
 
+_VERBS = ("verb", "passive")
 _FEWEST = 2
 _STOPS = ".;,"
 _WIDE = re.compile(r"(?<=[^ ]) {3,80}$")
@@ -35,6 +37,8 @@ def _run_on(text: str, block: Sequence[Line]) -> Sequence[Line]:
         return block
     if not any(_has_verb_behind_place(line) for line in block):
         # `Pier light P`, and below it `Established`: each verb is told below its thing.
+        return block
+    if opens_with_marks(block):
         return block
     elements = tuple(element for line in block for element in line.elements)
     whole = block[-1]._replace(start=block[0].start, elements=elements)
@@ -86,7 +90,7 @@ def _ends(text: str, line: Line) -> list[int]:
         if not places or places[-1] != len(told) - 1:
             return []
         # In a telegram the first thing may stand in the head: `CHART 904 WRECK P DELETED. …`
-        if not tells(text, told[0]) and start >= 0:
+        if start >= 0 and (not tells(text, told[0]) or leads_to_new(text, told[0])):
             return []
     rest = line.elements[verbs[-1] + 1 :]
     if any(_says(text, one) for one in rest):
@@ -113,13 +117,42 @@ def hold_behind_inner_verbs(text: str, lines: Sequence[Line], items: Sequence[It
     """
     unsure = lines if _stand_below(text, lines) else list(_unsure_lines(text, lines))
     for item in items:
-        if item.verb is None or not item.words or (item.verb_piece and unsure is not lines):
+        if item.verb is None or not item.words:
             continue
-        start = item.words[0][0]
-        if any(line.start <= start < line.end for line in unsure):
+        start, end = item.words[0][0], item.pieces[-1][1]
+        of_list = unsure is lines or not item.verb_piece
+        is_unsure = of_list and any(line.start <= start < line.end for line in unsure)
+        if is_unsure or _has_verb_of_row(text, lines, item):
             written = {"written": text[start : max(end for _, end in item.pieces)]}
-            end = item.pieces[-1][1]
             item.faults.append(Fault("item-without-verb", start, end, written))
+
+
+def _has_verb_of_row(text: str, lines: Sequence[Line], item: Item) -> bool:
+    """Whether the verb above an item ends a row of its own, and the line of the item has another.
+
+    In `rock / P / insert`, and below it `wreck / Q / delete`, each verb is that of its row.
+    """
+    start = item.words[0][0]
+    if item.verb_piece is not None and item.verb_piece[0] > start:
+        return False
+    above = next((one for one in reversed(lines) if one.end <= start and one.has("verb")), None)
+    if above is None or not _is_row(text, above):
+        return False
+    own = next((one for one in lines if one.start <= start < one.end), None)
+    ends = [_verb(text, e) for e in own.elements if e.kind == "verb"] if own else []
+    return item.verb not in ends
+
+
+def _is_row(text: str, line: Line) -> bool:
+    """Whether a line is whole in itself: thing, place, and in a field of its own the verb."""
+    if line.is_blank or line.elements[-1].kind != "verb":
+        return False
+    *before, verb = line.elements
+    told = [e for e in before if _says(text, e)]
+    if not told or told[-1].kind not in PLACES or any(e.kind in _VERBS for e in before):
+        return False
+    in_field = verb.gap or text[before[-1].start : verb.start].rstrip().endswith(FIELD_MARKS)
+    return in_field and any(tells(text, e) for e in told)
 
 
 def _stand_below(text: str, lines: Sequence[Line]) -> bool:
