@@ -136,7 +136,7 @@ def _has_verb_of_row(text: str, lines: Sequence[Line], item: Item) -> bool:
     if item.verb_piece is not None and item.verb_piece[0] > start:
         return False
     above = next((one for one in reversed(lines) if one.end <= start and one.has("verb")), None)
-    if above is None or not _is_row(text, above):
+    if above is None or not _is_row(text, above) or item.verb != _verb(text, above.elements[-1]):
         return False
     own = next((one for one in lines if one.start <= start < one.end), None)
     ends = [_verb(text, e) for e in own.elements if e.kind == "verb"] if own else []
