@@ -143,7 +143,8 @@ def test_what_comes_of_a_thing_stands_behind_the_last_verb() -> None:
     )
     (notice,) = parse(HEAD + body).notices
     replaced, deleted, amended = notice.charts[0].actions
-    assert replaced.usable and replaced.replacement is not None
+    assert replaced.usable
+    assert replaced.replacement is not None
     assert replaced.replacement.light is not None
     assert replaced.replacement.light.written == "Fl.R.3s"
     assert (deleted.verb, deleted.feature.light) == ("delete", None)

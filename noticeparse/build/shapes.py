@@ -94,7 +94,8 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
 
 _FEWEST = {"line": 2, "area": 3}
 _COUNTED = re.compile(
-    rf"\b({'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9]) (?:following |corner )?"
+    r"\b(?P<first>(?:this|the above)(?: (?:position|point|place))? and the (?:next |following )?)?"
+    rf"(?P<count>{'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9]) (?:following |corner )?"
     r"(?:positions|points|corners|co-?ordinates)\b",
     re.IGNORECASE,
 )
@@ -136,7 +137,7 @@ def _wrong(
             yield "geometry-along-coast", {}
         count = _COUNTED.search(f"{words} {leads}")
         if count is not None and not found.has_lost_place:
-            told = counted(count[1])
+            told = counted(count["count"]) + bool(count["first"])
             # A ring that is closed has its first corner twice.
             if told not in (len(found.positions), len(found.positions) + found.is_ring):
                 values = {"count": str(told), "found": str(len(found.positions))}

@@ -15,11 +15,16 @@ from noticeparse.stretch import Stretch
 
 _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
-    rf"(?: (?:the|these))?(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
+    r"(?P<first> (?:this|the above)(?: (?:position|point|place))? and)?"
+    r"(?: (?:the|these))?(?: (?:next|following|other))?"
+    rf"(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
     r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
     re.IGNORECASE,
 )
-"""Words that end with a list of places: `cable, joining the three positions in this column`."""
+"""Words that end with a list of places: `cable, joining the three positions in this column`.
+
+The `first` may stand in front of them: `cable, joining this and the two positions which follow`.
+"""
 _REST_OF_LIST = re.compile(
     r"(?:in |at )?(?:the |this |these )?(?:positions?|points?|corners?|places?|column|left"
     r"|right)\b[a-z ]{0,40}",
@@ -33,7 +38,7 @@ def announced(words: str) -> int | None:
     if told is None:
         return None
     if count := told["count"]:
-        return counted(count)
+        return counted(count) + bool(told["first"])
     return 2 if told["relation"].lower() in ("joining", "through", "connecting") else 3
 
 
