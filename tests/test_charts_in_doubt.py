@@ -74,3 +74,34 @@ def test_number_behind_that_of_the_notice_is_told(head: str) -> None:
     [finding] = [one for one in bulletin.findings if one.severity == "warning"]
     assert finding.code == "previous-unread"
     assert "311/26" in finding.message
+
+
+OPEN_LISTS = {
+    "semicolon": "Charts affected: 802 [290/26];\n    xx 803 [301/26].\n",
+    "and": "Charts affected: 802 [290/26] and\n    the harbour plan 803 [301/26].\n",
+}
+
+
+@pytest.mark.parametrize("heads", OPEN_LISTS.values(), ids=list(OPEN_LISTS))
+def test_a_list_of_charts_that_breaks_off_may_name_another(heads: str) -> None:
+    assert "chart-unread" in errors(parse(f"{NOTICE}Insert wreck {P}\n{heads}"))
+
+
+LISTS = {
+    "on two lines": "Charts affected: No. 802 [290/26];\n    No. 803 [301/26].\n",
+    "behind a dash": (
+        "Charts affected. - No. 802 [last correction, No. 290 of 2026];\n"
+        "                   No. 803 [last correction, No. 301 of 2026].\n"
+    ),
+}
+
+
+@pytest.mark.parametrize("heads", LISTS.values(), ids=list(LISTS))
+def test_charts_of_a_list_each_behind_their_own_word(heads: str) -> None:
+    bulletin = parse(f"{NOTICE}Insert wreck {P}\n{heads}")
+    (notice,) = bulletin.notices
+    assert [
+        (chart.chart, chart.previous and chart.previous.number, len(chart.actions))
+        for chart in notice.charts
+    ] == [("802", 290, 1), ("803", 301, 1)]
+    assert errors(bulletin) == set()

@@ -1,4 +1,4 @@
-"""Sectors of a light, read by themselves."""
+"""Sectors of a light, read by themselves and as the new ones of a light."""
 
 from __future__ import annotations
 
@@ -6,8 +6,12 @@ from typing import Any
 
 import pytest
 
+from noticeparse import parse
 from noticeparse.readers.light_sectors import read_sectors
+from noticeparse.records.action import Amend
+from noticeparse.records.light import Light
 from tests.light_records import arc, told
+from tests.short_notices import HEAD, P, actions_of
 
 SECTORS = [
     ("G 330°-010° (40°), W 010°-045° (35°)", [arc("G", 330, 10), arc("W", 10, 45)]),
@@ -45,3 +49,19 @@ def test_unreadable_sectors(text: str) -> None:
 def test_colour_without_limits_at_the_end_is_told() -> None:
     reading = read_sectors("W 171°-195°, R")
     assert told("W 171°-195°, R", reading.faults) == [("sector-unreadable", "R")]
+
+
+NEW_LIGHTS = {
+    "on the next line": "light in {P}, to\nOc.WR.6s14m9/7M, with sectors R 312°-337°, W 337°-352°.",
+    "behind a colon": "sector light in {P} to Oc.WR.6s14m9/7M: R 312°-337°, W 337°-352°",
+}
+
+
+@pytest.mark.parametrize("body", NEW_LIGHTS.values(), ids=NEW_LIGHTS)
+def test_a_new_character_keeps_the_sectors_behind_it(body: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Amend {body.format(P=P)}\n"))
+    assert isinstance(action, Amend)
+    (change,) = action.changes
+    assert isinstance(change.new, Light)
+    assert (change.property, change.new.written) == ("light", "Oc.WR.6s14m9/7M")
+    assert [one.colour for one in change.new.sectors] == ["R", "W"]

@@ -131,3 +131,10 @@ def test_points_under_a_line_stay_points() -> None:
 def test_a_line_that_leads_on_is_told() -> None:
     words = f"Insert submarine cable joining: the shore at {P}, {Q} thence to Brack Point"
     assert "geometry-along-coast" in codes(parse(f"{HEAD}{words}\n"))
+
+
+def test_the_outer_limit_of_a_scheme_is_a_line() -> None:
+    """S-57 draws TSSBND as a line and as nothing else."""
+    body = f"Insert outer limit of traffic separation scheme joining {P} and {Q}\n"
+    (action,) = actions_of(parse(HEAD + body))
+    assert (action.feature.s57, action.geometry.shape) == (["TSSBND"], "line")

@@ -134,3 +134,59 @@ def test_numbers_name_items_as_letters_do() -> None:
     body = f"(1) Insert wreck {P}\n(2) Delete rock {Q}\n(3) Insert cable joining (1)-(2) above\n"
     assert told(parse(HEAD + body))[-1] == ("insert", "cable_submarine", [AT_P, AT_Q])
     assert errors(parse(HEAD + body.replace("(1)-(2)", "(1) and (7)"))) == {"letter-unknown"}
+
+
+class TestHalfBrackets:
+    """`1) P` in a list, and `in 1)` in what is told below it."""
+
+    LIST = f"Positions\n  1) {P}\n  2) {Q}\n  3) {R}\nDetails\n"
+
+    def test_numbers_with_half_a_bracket_are_places_of_the_list(self) -> None:
+        body = (
+            "Insert wreck in 1)\nInsert cable through 1), 2) and 3)\nInsert piles in 2) and 3)\n"
+        )
+        assert told(parse(HEAD + self.LIST + body)) == [
+            ("insert", "wreck", [AT_P]),
+            ("insert", "cable_submarine", [AT_P, AT_Q, AT_R]),
+            ("insert", "pile", [AT_Q, AT_R]),
+        ]
+
+    def test_a_thing_moves_from_one_to_another(self) -> None:
+        bulletin = parse(HEAD + self.LIST + "Move mooring buoy from 1) to 2)\nInsert rock in 3)\n")
+        move = bulletin.notices[0].charts[0].actions[0]
+        assert isinstance(move, Move)
+        assert [p.iso6709 for p in move.geometry.positions] == [AT_P]
+        assert [p.iso6709 for p in move.destination.positions] == [AT_Q]
+
+    def test_a_list_of_one_place_has_its_title(self) -> None:
+        body = f"Position\n  1) {P}\nDetails\nInsert wreck in 1)\n"
+        assert told(parse(HEAD + body)) == [("insert", "wreck", [AT_P])]
+
+    def test_a_number_that_the_list_lacks_is_reported(self) -> None:
+        bulletin = parse(HEAD + self.LIST + "Insert wreck in 5)\n")
+        assert told(bulletin) == []
+        assert "letter-unknown" in errors(bulletin)
+
+
+class TestFirstOfAList:
+    """The place in front of a row is the first, and the others stand below it."""
+
+    @pytest.mark.parametrize(
+        "words", ["the next position", "the following position", "the one position which follows"]
+    )
+    def test_this_and_the_next(self, words: str) -> None:
+        body = f"{P}  Insert  pier joining this and {words}\n {Q}\n{R}  Insert  pile\n"
+        assert told(parse(HEAD + body))[0] == ("insert", "pier", [AT_P, AT_Q])
+
+    def test_this_and_the_two_which_follow(self) -> None:
+        rows = f"{P}  Insert  pier joining this and the two positions which follow\n {Q}\n {R}\n"
+        bulletin = parse(f"{HEAD}{rows}{Q}  Insert  pile\n")
+        assert told(bulletin) == [
+            ("insert", "pier", [AT_P, AT_Q, AT_R]), ("insert", "pile", [AT_Q]),
+        ]  # fmt: skip
+        assert errors(bulletin) == set()
+
+    def test_a_count_that_differs_is_an_error(self) -> None:
+        rows = f"{P}  Insert  pier joining this and the three positions which follow\n {Q}\n {R}\n"
+        bulletin = parse(f"{HEAD}{rows}{Q}  Insert  pile\n")
+        assert "geometry-not-as-counted" in errors(bulletin) or not told(bulletin)

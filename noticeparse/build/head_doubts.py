@@ -9,12 +9,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from noticeparse.build.extents import within
+from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft
 from noticeparse.rare import Rare
-from noticeparse.readers.heads import read_parts
+from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.stretch import gather
 
 _OWN_WORD = re.compile(r"\b(?:charts?|chts?)\b", re.IGNORECASE)
@@ -47,6 +47,7 @@ def head_doubts(
     context: Context, drafts: Sequence[ChartDraft]
 ) -> Iterator[tuple[Fault, str | None]]:
     """Faults of the heads, each with the number of its chart where it is of one."""
+    yield from ((fault, None) for fault in _open_lists(context, drafts))
     heads = [gather(context.text, draft.head) for draft in drafts]
     for head in heads:
         if (found := _COLUMNS.search(head.text)) is not None:
@@ -65,3 +66,21 @@ def head_doubts(
         undated = _CANCELS.search(head.text)
         if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):
             yield within(context, "chart-head-unread", head, undated.span()), None
+
+
+_GOES_ON = re.compile(r"[^\n]{0,6}?(?:[,;&]|\band)[ \t]{0,20}\n(?P<below>[^\n]*\S)")
+_BEFORE = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
+
+
+def _open_lists(context: Context, drafts: Sequence[ChartDraft]) -> Iterator[Fault]:
+    """A line below a list of charts that breaks off, which may name another: `802 [3/26];`."""
+    ends = {end for draft in drafts for _, end in draft.head}
+    starts = {start for draft in drafts for start, _ in draft.head}
+    for end in sorted(ends):
+        below = _GOES_ON.match(context.text, max(end - 4, 0))
+        if below is None:
+            continue
+        start, stop = below.span("below")
+        start = stop - len(context.text[start:stop].lstrip())
+        if start not in starts and not _BEFORE.isdisjoint(head_kinds(context.text[start:stop])):
+            yield quoting(context, "chart-unread", (start, stop))

@@ -81,8 +81,10 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
         return "line"
     if found.relation == "joining":
         drawn = primitives(kind)
-        # A limit of nothing that is named, told by its two ends, is a line.
-        is_limit = says_limit and not (kind == "maritime_limit" and count == _FEWEST["line"])
+        # A limit of nothing that is named, told by its two ends, is a line; so is a thing that
+        # S-57 draws as nothing else: `outer limit of traffic separation scheme`.
+        is_line = kind == "maritime_limit" and count == _FEWEST["line"]
+        is_limit = says_limit and not is_line and set(drawn) != {"L"}
         is_area = found.is_ring or is_limit or ("A" in drawn and "L" not in drawn)
         return "area" if is_area else "line"
     drawn = primitives(kind)

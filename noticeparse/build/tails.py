@@ -62,7 +62,7 @@ def take_tail(context: Context, found: Found, item: Item) -> Stretch:
 
 def _leads_on(words: str, item: Item, end: int) -> bool:
     """Whether words lead to what is told on the next line: `… in P to` above `Fl(3)W.15s`."""
-    return words.strip().lower() == "to" and end < item.tail[-1][0]
+    return words.strip(" ,").lower() == "to" and end < item.tail[-1][0]
 
 
 def take_arc(found: Found, words: str) -> tuple[int, int] | None:

@@ -16,7 +16,7 @@ from noticeparse.stretch import Stretch
 _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
     r"(?P<first> (?:this|the above)(?: (?:position|point|place))? and)?"
-    r"(?: (?:the|these))?(?: (?:next|following|other))?"
+    r"(?: (?:the|these))?(?: (?:next|following|other|one))?"
     rf"(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
     r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
     re.IGNORECASE,

@@ -29,11 +29,17 @@ _FOR_CHARTS = re.compile(
 """Behind the notice before: that it is that of all the charts of the head."""
 
 
+_LED = re.compile(r"(?:and )?nos?\. ?(?=[A-Z]{0,3}[0-9])", re.IGNORECASE)
+"""Before another chart of a list: `Charts affected: No. 802 [3/26];` above `No. 803 [4/26]`."""
+
+
 def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     """Whether words go on with a chart head: previous notice, datum, unit, and little else.
 
     Where the head above breaks off, another chart may follow too.
     """
+    if breaks_off and (led := _LED.match(words)) is not None:
+        words = words[led.end() :]
     kinds = head_kinds(_FOR_CHARTS.sub("", words))
     if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
         # `Charts affected:` above `802   30/26`

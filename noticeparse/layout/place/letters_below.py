@@ -22,7 +22,7 @@ from noticeparse.readers.letters import read_letters
 from noticeparse.readers.verbs import canonical_verb
 
 _FEWEST = 2
-"""Places of a block; one alone may go on with the item above."""
+"""Places of a block without a title; one alone may go on with the item above."""
 _ENDS = frozenset({"verb", "chart", "charts_only", "number", "key"})
 _PLACES = frozenset({"point", "half", "reference", "same"})
 _TO = re.compile(r",? to$")
@@ -56,7 +56,8 @@ def with_letters_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], li
     given, lines = lines, with_halves_below(lines)
     blocks = [one for one in _blocks(text, lines) if not (one.goes_on and one.is_counted)]
     codes = Counter(str(place.label) for block in blocks for place in block.places)
-    if codes.total() < _FEWEST or any(block.goes_on for block in blocks):
+    is_titled = any(block.title for block in blocks)
+    if (codes.total() < _FEWEST and not is_titled) or any(block.goes_on for block in blocks):
         return list(given), []
     rows = {line.row for block in blocks for line in block.lines}
     others = [line for line in lines if line.row not in rows]
