@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import P, Q
+from tests.short_notices import P, Q, actions_of, errors, usable_of
 
 NUMBER = "41/26 Quill Sound - Wreck, rock\n"
 ITEMS = f"Insert wreck {P}\nDelete rock {Q}\n"
@@ -19,6 +19,10 @@ HEADS = {
     "below the word": "Charts:\n802 [30/26]\n803 [31/26]\n",
     "in order": "Charts: 802, 803\nLast notices: 30/26, 31/26\n",
     "respectively": "Charts 802 and 803 (last notices 30/26 and 31/26 respectively)\n",
+    "sentences": "Charts 802 and 803. Last notice on chart 802: 30/26. Last port notice\n"
+    "on chart 803: 31/26.\n\n",
+    "over a line": "Charts 802 and 803. Last notice for chart 802 was 30/26. Last notice on\n"
+    "chart 803: 31/26.\n\n",
     "an order": "On charts 802 [30/26] and 803 [31/26]:\n",
     "international": "Charts 802 (INT 9802) [30/26] and 803 (INT 9803) [31/26]\n",
 }
@@ -244,3 +248,13 @@ def test_items_of_a_chart_that_stands_nowhere_are_not_taken_over() -> None:
     bulletin = parse(text)
     assert all(not c.actions for c in bulletin.notices[0].charts if c.chart != "802")
     assert "chart-without-actions" in {f.code for f in bulletin.findings}
+
+
+@pytest.mark.parametrize("words", ["On both charts", "On the two charts", "On both these charts"])
+def test_a_command_for_both_charts_is_for_two(words: str) -> None:
+    body = f"{words} insert a wreck in {P}.\n"
+    shared = parse(f"41/26 Quill Sound\nCharts 802 [30/26] and 803 [31/26]\n\n{body}")
+    assert [a.usable for a in actions_of(shared)] == [True, True]
+    third = parse(f"41/26 Quill Sound\nCharts 802 [30/26], 803 [31/26], 804 [32/26]\n\n{body}")
+    assert not usable_of(third)
+    assert errors(third) == {"item-of-one-chart"}

@@ -52,7 +52,7 @@ def test_colour_without_limits_at_the_end_is_told() -> None:
 
 
 NEW_LIGHTS = {
-    "on the next line": "light in {P}, to\nOc.WR.6s14m9/7M, with sectors R 312°-337°, W 337°-352°.",
+    "on the next line": "light in {P}, to\nOc.WR.6s14m9/7M, with sectors R 312°-337°, W 337°-352°",
     "behind a colon": "sector light in {P} to Oc.WR.6s14m9/7M: R 312°-337°, W 337°-352°",
 }
 

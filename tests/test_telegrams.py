@@ -135,3 +135,23 @@ def test_a_notice_cancelled_behind_an_item_is_no_name_of_it() -> None:
     bulletin = parse(text)
     assert usable_of(bulletin) == [("insert", "wreck")]
     assert errors(bulletin) == {"verb-within-words"}
+
+
+SHORT_WORDS = {
+    "shft": (f"SHFT MOORING BUOY FM {P} TO {Q}", ("move", "buoy_mooring")),
+    "reposn": (f"REPOSN MOORING BUOY FM {P} TO {Q}", ("move", "buoy_mooring")),
+    "least dep": (f"INS WK LEAST DEP 6.2M {P}", ("insert", "wreck_least_depth")),
+    "dpth": (f"INS DPTH 6.2M {P}", ("insert", "sounding")),
+    "jng": (f"INS SUBM CABLE JNG {P} AND {Q}", ("insert", "cable_submarine")),
+    "bdd": (
+        f"INS ANCHORAGE AREA BDD {P}, {Q} AND 46 00.50S 122 00.50W",
+        ("insert", "anchorage_area"),
+    ),
+}
+
+
+@pytest.mark.parametrize(("line", "read"), SHORT_WORDS.values(), ids=SHORT_WORDS)
+def test_short_words_are_read_whole(line: str, read: tuple[str, str]) -> None:
+    bulletin = parse(f"NR 271 OF 2026 QUILL SOUND\nCHT 802 LAST NR 258 OF 2026\n{line}\n")
+    assert usable_of(bulletin) == [read]
+    assert {f.code for f in bulletin.findings} == {"datum-not-stated"}

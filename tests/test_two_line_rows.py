@@ -87,3 +87,19 @@ def test_a_second_line_under_a_row_whose_notice_is_not_said_again() -> None:
         ("89/26", "T15", "move", "buoy_special", [AT_Q, AT_R]),
     ]
     assert not errors(bulletin)
+
+
+def test_a_name_too_long_for_its_column_stands_above_its_places() -> None:
+    text = (
+        "88/26 Quill Sound\nChart 802 [30/26] WGS84\n\n"
+        "FEATURE                OLD POSITION               NEW POSITION\n"
+        "north cardinal light-buoy, Q\n"
+        "                       46-10.10S 122-00.20W       46-11.10S 122-00.20W\n"
+        "mooring buoy           46-11.10S 122-00.20W       46-12.10S 122-00.20W\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [
+        ("88/26", "802", "move", "buoy_cardinal_north", [AT_P, AT_Q]),
+        ("88/26", "802", "move", "buoy_mooring", [AT_Q, AT_R]),
+    ]
+    assert not errors(bulletin)

@@ -15,7 +15,7 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
-from noticeparse.numbers import ROMAN
+from noticeparse.numbers import COUNT_WORDS, ROMAN, counted
 from noticeparse.readers.head_values import HeadPart, read_items
 from noticeparse.readers.heads import read_parts
 from noticeparse.stretch import Stretch, gather
@@ -34,6 +34,11 @@ _BINDS = re.compile(
 _MARKS = frozenset(".:()[]-")
 _COUNTED = re.compile(r"(?:item|sub-?item|entr(?:y|ies)|para|paragraph|row|line)s?", re.IGNORECASE)
 _CHARTS = re.compile(r"\bcharts? [^.;:]{0,60}", re.IGNORECASE)
+_COUNT = re.compile(
+    rf"\b(?:on|in|from|for) (?:the )?(?P<count>both|{'|'.join(COUNT_WORDS)})"
+    r"(?: (?:of )?(?:the|these))? charts\b",
+    re.IGNORECASE,
+)
 _SENTENCE = re.compile(r"[^.;]+(?:\.(?! |$)[^.;]*)*")
 
 
@@ -57,7 +62,7 @@ def bound_to_one_chart(
         if "chart" not in text.lower():
             continue
         for sentence in _SENTENCE.finditer(text):
-            if _binds(sentence.group(), known):
+            if _binds(sentence.group(), known) or _counts_others(sentence.group(), known):
                 words = sentence.group()
                 first = start + sentence.start() + len(words) - len(words.lstrip())
                 at = (first, start + sentence.end())
@@ -175,3 +180,12 @@ def _binds(sentence: str, known: set[str]) -> bool:
         return False
     named = {word for one in _CHARTS.findall(sentence) for word in re.findall(r"\w+", one)} & known
     return bool(named) and (named < known or "respectively" in sentence)
+
+
+def _counts_others(sentence: str, known: set[str]) -> bool:
+    """Whether a sentence counts its charts, and not all: `On both charts insert …` of three."""
+    told = _COUNT.search(sentence)
+    if told is None:
+        return False
+    count = told["count"].lower()
+    return len(known) != (2 if count == "both" else counted(count))

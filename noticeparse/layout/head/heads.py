@@ -19,7 +19,7 @@ from noticeparse.layout.head.late_details import (
     take_number,
     takes_end_of_cancellation,
 )
-from noticeparse.layout.head.led_charts import takes_led_chart
+from noticeparse.layout.head.led_charts import takes_its_chart, takes_led_chart
 from noticeparse.layout.head.margin_charts import MarginCharts
 from noticeparse.layout.head.panel_lines import takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
@@ -240,6 +240,8 @@ class HeadReader:
         charts = self.assembly.charts if before and not self.behind_blank else []
         if charts and ends_bracket(self.text, charts[-1].head, before):
             return self._more_chart_head(line)
+        if not before and not self.behind_blank and takes_its_chart(self.assembly, line):
+            return True
         if any(e.kind != "label" and self._tells(e) for e in before):
             if leads_to_chart(self.assembly, before, line.elements[index:]):
                 self._chart_elements(line, line.elements[index:])

@@ -21,6 +21,23 @@ _LED = re.compile(
 )
 
 
+_OF_CHART = re.compile(
+    r"\b(?:previous|last|former|preceding|earlier) (?:[a-z]{2,12} )?(?:notice|correction|update)s?"
+    r"(?: (?:on|for|to|of))?\s*\Z",
+    re.IGNORECASE,
+)
+
+
+def takes_its_chart(assembly: Assembly, line: Line) -> bool:
+    """Take the chart of a notice before that the head above leads to: `Last notice on`."""
+    head = assembly.charts[-1].head if assembly.charts else []
+    leads = bool(head) and _OF_CHART.search(assembly.text[slice(*head[-1])]) is not None
+    if not leads or not line.has_only("chart", "words", "number"):
+        return False
+    head.append((line.elements[0].start, line.elements[-1].end))
+    return True
+
+
 def takes_led_chart(assembly: Assembly, line: Line) -> bool:
     """Open the section of a chart that a line below an item names, and nothing else."""
     words = assembly.text[line.start : line.end].strip()

@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.layout.column.titles import Cells, Column, Table
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.opening.notice_openings import NoticeOpening
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
@@ -95,6 +95,14 @@ def is_lone_chart(text: str, line: Line, cells: Cells) -> bool:
     if set(cells) != {"chart"} or not line.has("words"):
         return False
     return words_of(text, cells["chart"]).strip().isdigit()
+
+
+def is_long_name(text: str, table: Table, line: Line, cells: Cells) -> bool:
+    """Whether the first column holds a thing too long for it, so that the others stand below."""
+    if set(cells) != {"feature"} or table.columns[0].role != "feature" or len(table.columns) < 2:
+        return False
+    is_long = line.elements[-1].end - line.start >= table.columns[1].start
+    return is_long and leads_feature(words_of(text, cells["feature"]))
 
 
 def commands(line: Line) -> bool:

@@ -100,7 +100,9 @@ class RowReader:
             and lone_axes(cells) == {"longitude"}
             and set(cells) <= set(above)
         )
-        if not is_stacked and not goes_on_in_cells(self.text, above, cells):
+        # A long name stands alone above the columns of where its thing was and goes.
+        is_named = set(above) == {"feature"} and set(cells) == {"from", "to"}
+        if not (is_stacked or is_named or goes_on_in_cells(self.text, above, cells)):
             return False
         for role, elements in cells.items():
             above[role] = above.get(role, []) + elements

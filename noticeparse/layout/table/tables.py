@@ -17,6 +17,7 @@ from noticeparse.layout.row.row_lines import (
     is_comment,
     is_heading,
     is_lone_chart,
+    is_long_name,
     is_other_verb,
     lone_verb,
     opens_notice,
@@ -132,6 +133,8 @@ class TableReader:
         if self._words_may_follow and words not in self._second_titles:
             # Below titles that stand again at the head of a page a row goes on.
             self._awaits_rows = False
+        cells = self.table.cells(self.text, line, None) or {}
+        self._awaits_rows &= not is_long_name(self.text, self.table, line, cells)
         if self._awaits_rows and not any(char.isdigit() for char in words):
             self._second_titles.add(words)
             self.table = self.table.with_second_titles(self.text, line)
@@ -189,6 +192,7 @@ class TableReader:
         placed = table.states_hemispheres and "latitude" in cells
         placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
         placed |= line.row == self._last_row + 1 and is_lone_chart(self.text, line, cells)
+        placed |= is_long_name(self.text, table, line, cells)
         if table.mark == " " and len(cells) < 2 and not placed:
             told = sum(1 for e in line.elements if tells_more(self.text, e))
             is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
