@@ -117,6 +117,8 @@ WHOLE = [
     "Q(6)+LFl.15s",
     "Oc(2+1)W.12s",
     "2F.R(vert)8m2M",
+    "2 F R (vert)",
+    "2 F R (vert) 8m 2M",
     "2 F.R (vert)",
     "3F.G(hor)",
     "2F.G(vert)(occas)",

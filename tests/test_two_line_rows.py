@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
+from noticeparse.records.action import Replace
 from tests.short_notices import errors
 from tests.table_notices import AT_P, AT_Q, AT_R, told
 
@@ -102,4 +103,21 @@ def test_a_name_too_long_for_its_column_stands_above_its_places() -> None:
         ("88/26", "802", "move", "buoy_cardinal_north", [AT_P, AT_Q]),
         ("88/26", "802", "move", "buoy_mooring", [AT_Q, AT_R]),
     ]
+    assert not errors(bulletin)
+
+
+def test_what_comes_stands_below_what_goes() -> None:
+    text = (
+        "88/26 Quill Sound                     Chart 802 (corrected to 30/26)\n\n"
+        "Item  Lat. South  Long. West   Object                    Action\n"
+        " 1    46 10.10    122 00.20    North cardinal beacon     Replace by\n"
+        "                               north cardinal light-beacon, VQ 9m 6M\n"
+        " 2    46 11.10    122 00.20    Crane                     Insert\n"
+    )
+    bulletin = parse(text)
+    replaced, inserted = bulletin.notices[0].charts[0].actions
+    assert isinstance(replaced, Replace)
+    assert replaced.feature.text == "North cardinal beacon"
+    assert replaced.replacement.text == "north cardinal light-beacon, VQ 9m 6M"
+    assert (inserted.verb, inserted.feature.kind) == ("insert", "crane")
     assert not errors(bulletin)

@@ -9,7 +9,7 @@ from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.item.states import set_replacement, set_states
 from noticeparse.layout.line.elements import words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.verbs import canonical_verb
 
 
@@ -57,3 +57,26 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     item.verb = item.verb or "amend"
     item.old = [(e.start, e.end) for e in old]
     item.change = [(e.start, e.end) for e in new]
+
+
+def with_new_below(text: str, cells: Cells) -> Cells:
+    """The cells of a row whose verb is `Replace by`, what comes being below what goes.
+
+    `North cardinal beacon` beside the verb, and below it `north cardinal light-beacon, VQ`.
+    """
+    verb, feature = cells.get("verb", []), cells.get("feature", [])
+    if len(feature) < 2 or {"new", "change"} & cells.keys():
+        return cells
+    words = words_of(text, verb).strip(" .:").lower()
+    if words.rpartition(" ")[2] not in ("by", "with"):
+        return cells
+    if canonical_verb(words.rpartition(" ")[0]) != "replace":
+        return cells
+    at = next((i for i, e in enumerate(feature) if "\n" in text[feature[0].end : e.start]), None)
+    goes, comes = feature[:at], feature[at:] if at else []
+    if not all(
+        leads_feature(words_of(text, one)) and has_kind(words_of(text, one))
+        for one in (goes, comes)
+    ):
+        return cells
+    return {**cells, "verb": verb[:1], "link": verb[1:], "feature": goes, "change": comes}

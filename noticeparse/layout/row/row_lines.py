@@ -105,6 +105,22 @@ def is_long_name(text: str, table: Table, line: Line, cells: Cells) -> bool:
     return is_long and leads_feature(words_of(text, cells["feature"]))
 
 
+def may_stand_alone(text: str, table: Table, line: Line, cells: Cells, *, follows: bool) -> bool:
+    """Whether a row with one cell is whole: the others stand below it, or above what `follows`."""
+    if table.states_hemispheres and "latitude" in cells:
+        return True
+    if table.below and set(cells) <= {"feature", "verb"}:
+        return True
+    if follows and is_lone_chart(text, line, cells):
+        return True
+    if is_long_name(text, table, line, cells):
+        return True
+    if any(tells_more(text, e) for e in line.elements):
+        return False
+    is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
+    return is_verb or line.has("point", "half")
+
+
 def commands(line: Line) -> bool:
     """Whether a line under columns of charts is an item: its verb leads words and a place."""
     return line.has("words") and line.has("point", "half", "reference")

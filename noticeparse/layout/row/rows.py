@@ -24,7 +24,7 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
-from noticeparse.layout.row.old_new import set_old_and_new
+from noticeparse.layout.row.old_new import set_old_and_new, with_new_below
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
@@ -144,7 +144,7 @@ class RowReader:
             self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
-        cells = with_change(self.text, cells)
+        cells = with_new_below(self.text, with_change(self.text, cells))
         groups = list(self._places.groups(cells))
         unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None

@@ -16,14 +16,13 @@ from noticeparse.layout.row.row_lines import (
     heads_rows,
     is_comment,
     is_heading,
-    is_lone_chart,
     is_long_name,
     is_other_verb,
     lone_verb,
+    may_stand_alone,
     opens_notice,
     runs_through,
     second_line,
-    tells_more,
 )
 from noticeparse.layout.row.wrapped_cells import rest_below
 from noticeparse.layout.table.beside_items import NAMING_CELLS, is_note_row
@@ -189,16 +188,11 @@ class TableReader:
             return False
         if is_heading(self.text, line, cells):
             return False
-        placed = table.states_hemispheres and "latitude" in cells
-        placed = placed or (bool(table.below) and set(cells) <= {"feature", "verb"})
-        placed |= line.row == self._last_row + 1 and is_lone_chart(self.text, line, cells)
-        placed |= is_long_name(self.text, table, line, cells)
-        if table.mark == " " and len(cells) < 2 and not placed:
-            told = sum(1 for e in line.elements if tells_more(self.text, e))
-            is_verb = len(line.elements) == 1 and line.has("verb") and "verb" not in table.roles
-            if told or not (is_verb or line.has("point", "half")):
-                # A row whose cells run together is no row; it is reported where it is cut.
-                return False
+        follows = line.row == self._last_row + 1
+        is_row = table.mark != " " or len(cells) > 1
+        if not is_row and not may_stand_alone(self.text, table, line, cells, follows=follows):
+            # A row whose cells run together is no row; it is reported where it is cut.
+            return False
         lettered = (e for e in line.elements if any(map(str.isalpha, self.assembly.words(e))))
         first = next(lettered, line.elements[0])
         if first.kind == "verb" and "verb" not in table.roles and commands(line):
