@@ -95,6 +95,7 @@ def test_a_class_between_commands_is_a_heading(body: str) -> None:
         f"INSERT WRECK {P}\nMOORING BUOYS\nDELETE ROCK {Q}\n",
         f"Insert wreck {P}\nMooring buoys\nDelete rock {Q}\n",
         f"Insert\nMOORING BUOYS\nDelete rock {Q}\n",
+        f"Delete\nwreck {P}\nMOORING BUOYS\nInsert rock {Q}\n",
     ],
 )
 def test_a_thing_without_its_place_is_no_heading(body: str) -> None:

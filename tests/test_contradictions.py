@@ -137,3 +137,19 @@ def test_the_circle_of_a_zone_is_not_that_of_what_it_protects(words: str) -> Non
 def test_an_area_may_be_a_circle(words: str) -> None:
     bulletin = parse(f"{HEAD}Insert {words}, radius 500m, centred on {P}\n")
     assert not errors(bulletin)
+
+
+@pytest.mark.parametrize("axis", ["parallel as", "meridian as", "latitude as"])
+def test_half_a_place_that_is_told_by_another_is_none(axis: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck, on the same {axis} {P}\n")
+    assert "relation-unclear" in errors(bulletin)
+    assert usable(bulletin) == []
+
+
+@pytest.mark.parametrize("depth", ["depth", 'sounding "7"', 'depth "5 m"', "drying height"])
+def test_a_depth_without_its_figure_is_not_to_be_inserted(depth: str) -> None:
+    inserted = parse(f"{HEAD}Insert {depth} {P}\n")
+    assert "depth-not-stated" in errors(inserted)
+    assert usable(inserted) == []
+    replaced = parse(f"{HEAD}Replace depth 12m by {depth} {P}\n")
+    assert usable(replaced) == []

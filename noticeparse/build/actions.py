@@ -112,11 +112,13 @@ def read_action(
         # Of words that nobody can read it is not told which figure is not understood.
         if not any(one.start <= fault.start and fault.end <= one.end for one in garbled):
             faults.append(over(context, item, fault.code) if is_wordless else fault)
-    faults += against(context, item, phrase, verb, described.feature, geometry, read=faults)
-    features = filter(None, (described.feature, described.replacement))
+    feature, replacement = described.feature, described.replacement
+    own = (context, item, phrase, verb, feature, geometry)
+    faults += against(*own, replacement=replacement, read=faults)
+    features = filter(None, (feature, replacement))
     lights = parted_lights(context, phrase, features, described.changes)
     faults += [*lights, *garbled, *place_faults]
-    faults += missing_places(context, item, verb, described.feature, reading)
+    faults += missing_places(context, item, verb, feature, reading)
     _define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 

@@ -8,6 +8,7 @@ from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
+from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.other_states import other_states
@@ -29,6 +30,8 @@ from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import Stretch
 
+_DEPTHS = frozenset(("sounding", "drying_height"))
+"""Kinds that are nothing but a depth."""
 _TOLD = frozenset(
     ("verb-within-words", "feature-kinds-several", "item-limited", "sentence-under-verb")
 )
@@ -43,6 +46,7 @@ def against(
     feature: Feature,
     geometry: Geometry,
     *,
+    replacement: Feature | None,
     read: Sequence[Fault],
 ) -> list[Fault]:
     """What in the words of an item keeps it from being carried out as it is read.
@@ -70,6 +74,10 @@ def against(
         *second_changes(context, words, verb, feature),
         *other_states(context, item, words, verb, feature),
     )
+    new = feature if verb == "insert" else replacement
+    if new is not None and new.kind in _DEPTHS and new.depth is None and not read:
+        # Where its figure cannot be read that is told already.
+        found.append(over(context, item, "depth-not-stated"))
     if any(one.code == "feature-kinds-several" for one in read):
         # The reader has told of the second thing, and the item is held back for it.
         return found

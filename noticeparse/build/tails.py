@@ -31,6 +31,11 @@ _ARC = re.compile(
     re.IGNORECASE,
 )  # fmt: skip
 _BRACKETS = re.compile(r"\(([^()\"]*)\)")
+_ON_SAME_AXIS = Rare(
+    r"\bsame (?:parallel|meridian|latitude|longitude|lat\.?|long\.?) (?:as|of|with)\b",
+    "same",
+    re.IGNORECASE,
+)
 _OFF_A_THING = Rare(r"\bclose off (?:the )?[a-z-]+(?: head)? ?\Z", "close")
 _LEADS = frozenset({"close", "offset", "centred"})
 
@@ -102,8 +107,9 @@ def leads_nowhere(words: str, behind: str) -> bool:
     """Whether a relation stands where no place follows: `P, close N of.`, `(close N of) P`.
 
     `close off pierhead P`: whether P is the place of the pierhead or of the feature is not said.
+    `on the same parallel as P` tells one half of a place, and not which the other is.
     """
-    if _OFF_A_THING.search(words):
+    if _OFF_A_THING.search(words) or _ON_SAME_AXIS.search(words):
         return True
     return any(_ends_in_relation(one) for one in (behind, *_BRACKETS.findall(words)))
 

@@ -26,6 +26,22 @@ ENTRIES = (
         good="Insert depth 12m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "depth-not-stated",
+        "error",
+        "`{written}` is to be inserted, and no depth is read",
+        "a depth without its figure cannot be drawn, and the figure may have been lost",
+        "read the depth in the original notice",
+        "common practice, no published source",
+        bad=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+            "‹Insert depth 46-00.00S 122-00.00W›"
+        ),
+        good=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
+            "Insert depth 8.6m 46-00.00S 122-00.00W"
+        ),
+    ),
+    Entry(
         "depth-of-surroundings",
         "warning",
         "`{written}` is the depth of the water around, not over the object",

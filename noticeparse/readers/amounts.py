@@ -147,7 +147,7 @@ class AmountReader:
         }.get(figure.type)
         if code is None and "MINUS" in self.senses:
             code = "depth-minus"
-        if code is None and {"DRIES", "DEPTH_WORD"} <= self.senses.keys():
+        if code is None and self._dries_with_depth(figure):
             code = "depth-and-drying"
         if code is None and "BOUND" in self.senses:
             code = "depth-bound-only"
@@ -158,6 +158,13 @@ class AmountReader:
         elif figure.type == "LETTERED":
             self.blame("depth-letter-in-figure")
         return code is not None
+
+    def _dries_with_depth(self, figure: Token) -> bool:
+        """Whether a figure is said to dry and to be a depth: not in `depth, dries 0.6m`."""
+        depth, dries = self.senses.get("DEPTH_WORD"), self.senses.get("DRIES")
+        if depth is None or dries is None:
+            return False
+        return not (depth.start_pos or 0) < (dries.start_pos or 0) < (figure.start_pos or 0)
 
     def check_unit(self, unit: Token | None) -> None:
         """Notes a unit that is not the chart's, or may be miles."""

@@ -90,6 +90,7 @@ def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
         return False
     is_apart = not at or lines[at - 1].is_blank or words.endswith(":") or lead_index(row) > 0
     is_set_off = words.isupper() and not text[row.start : row.end].isupper()
+    is_set_off = is_set_off and not _stands_in_list(lines[:at])
     # Further out than the rows on both sides of it: ` Depths` between `  Insert depth 7 m   P`.
     is_outside = line.indent(text) < min(one.indent(text) for one in (row, above or row))
     if not (is_apart or is_set_off or is_outside):
@@ -97,6 +98,12 @@ def _heads_commands(text: str, lines: Sequence[Line], at: int) -> bool:
         return False
     # A line that breaks off goes on with the words below it.
     return above is None or (above.has(*PLACES) and not _breaks_off(text, above))
+
+
+def _stands_in_list(above: Sequence[Line]) -> bool:
+    """Whether the last verb above stands alone on its line, over a list of things."""
+    last = next((line for line in reversed(above) if line.has("verb")), None)
+    return last is not None and last.has_only("verb", "bar")
 
 
 def _commands(text: str, row: Line) -> bool:
