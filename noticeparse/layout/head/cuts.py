@@ -8,12 +8,14 @@ from itertools import pairwise
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.columns import column_role
-from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
+from noticeparse.layout.drafts import Layout, NoticeDraft, Piece, Prose
 from noticeparse.layout.head.panel_lines import leads_to_panel
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
 from noticeparse.layout.opening.recognise import is_source
+from noticeparse.layout.sentence.sentences import without_article
+from noticeparse.readers.features import leads_feature
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.references import is_marked
 
@@ -108,13 +110,35 @@ def _behind_panel(text: str, line: Line) -> list[Line]:
 
 
 def settle_edition(text: str, lines: Sequence[Line], layout: Layout) -> None:
-    """A first number under which nothing stands is the edition's: `Circular 7 of 2026`."""
+    """A first number under which nothing stands is the edition's: `Circular 7 of 2026`.
+
+    Commands without a place or a chart above all numbers tell how the notices are to be read.
+    """
     notices = layout.notices
+    if len(notices) > 1 and _is_preamble(text, notices[0]) and notices[1].number is not None:
+        preamble = notices.pop(0)
+        items = (item for chart in preamble.charts for item in chart.items)
+        layout.loose += [Prose([(item.pieces[0][0], item.pieces[-1][1])], []) for item in items]
+        layout.loose += preamble.prose
+        layout.loose.sort(key=lambda one: one.pieces)
     if len(notices) < 2 or not _says_nothing(text, notices[0]):
         return
     first = notices.pop(0)
     layout.front += [one for one in lines if one.start <= first.start < one.end]
     layout.front.sort(key=lambda line: line.row)
+
+
+def _is_preamble(text: str, notice: NoticeDraft) -> bool:
+    """Whether what stands above all numbers names no chart, no place, and nothing to be done."""
+    if notice.number is not None or notice.heading or notice.clauses or notice.is_radio:
+        return False
+    is_of_chart = any(chart.head or chart.number or chart.panel for chart in notice.charts)
+    items = [item for chart in notice.charts for item in chart.items]
+    if not items or is_of_chart or any(item.places for item in items):
+        return False
+    # `Delete the light on the pier`: a command that has lost its head and its place.
+    words = (text[slice(*piece)].lower() for item in items for piece in item.words[:1])
+    return not any(leads_feature(without_article(one)) for one in words)
 
 
 def _says_nothing(text: str, notice: NoticeDraft) -> bool:
