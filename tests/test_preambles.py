@@ -15,7 +15,6 @@ PREAMBLES = [
     "Something under both titles: replace OLD by NEW, position unchanged.",
     "Replace the features in the column OLD by those in the column NEW.",
     "A feature under both columns is to be replaced. Move features to the second position.",
-    "Amend: the column Object names what is changed; Old and New give its value.",
     "Actions: insert, delete, replace, move and amend. Positions refer to WGS84.",
     "Amend all charts without delay and enter the number of the notice in the lower left corner.",
 ]
