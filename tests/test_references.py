@@ -190,3 +190,14 @@ class TestFirstOfAList:
         rows = f"{P}  Insert  pier joining this and the three positions which follow\n {Q}\n {R}\n"
         bulletin = parse(f"{HEAD}{rows}{Q}  Insert  pile\n")
         assert "geometry-not-as-counted" in errors(bulletin) or not told(bulletin)
+
+
+def test_items_and_their_places_have_each_a_series_of_letters() -> None:
+    body = (
+        f"A. Insert\n  (i)   cable, joining:   (a) {P}\n                         (b) {Q}\n"
+        f"  (ii)  pile, at           (a) above\n"
+        f"B. Delete\n  (i)   wreck              (c) {R}\n  (ii)  rock, at  (b) above\n"
+    )
+    assert "letter-out-of-order" not in {f.code for f in parse(HEAD + body).findings}
+    lost = body.replace("(c)", "(e)")
+    assert "letter-out-of-order" in {f.code for f in parse(HEAD + lost).findings}

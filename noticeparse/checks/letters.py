@@ -3,13 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
-from itertools import groupby, pairwise
+from itertools import chain, groupby, pairwise
 
 from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
 from noticeparse.numbers import ROMAN
 from noticeparse.records.notice import Notice
 from noticeparse.spans import Span
 
+_Labelled = tuple[str, Span, Placed]
+"""A letter, where it stands, and the action that has it or a place with it."""
 _LEAST = 3
 """Letters; two tell no order."""
 _LEFT_OUT = (("H", "J"), ("N", "P"))
@@ -27,8 +29,8 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
         for one in positions_of(placed.action)
         if one.label is not None
     }
-    for _, group in groupby(labelled, key=lambda one: one[2].section):
-        row = list(group)
+    sections = (list(group) for _, group in groupby(labelled, key=lambda one: one[2].section))
+    for row in chain.from_iterable(map(_series, sections)):
         if len(row) < _LEAST:
             continue
         for (before, _, _), (letter, span, placed) in pairwise(row):
@@ -39,7 +41,19 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
                 yield Trouble("letter-out-of-order", span, pointers, values, placed.chart)
 
 
-def _labels(placed: Placed) -> Iterator[tuple[str, Span, Placed]]:
+def _series(labelled: list[_Labelled]) -> list[list[_Labelled]]:
+    """The labels of a section; apart where items and their places have each a series of their own.
+
+    `(i) cable, joining: (a) P (b) Q` above `(ii) legend at: (c) R`.
+    """
+    own = [one for one in labelled if one[1] == one[2].action.span]
+    placed = {id(one[2]) for one in own}
+    if not any(id(one[2]) in placed for one in labelled if one not in own):
+        return [labelled]
+    return [own, [one for one in labelled if one not in own]]
+
+
+def _labels(placed: Placed) -> Iterator[_Labelled]:
     action = placed.action
     if action.label is not None:
         yield action.label, action.span, placed
