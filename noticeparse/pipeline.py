@@ -46,7 +46,7 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
-from noticeparse.layout.place.shared_degrees import refuse_far_degrees
+from noticeparse.layout.place.shared_degrees import refuse_far_degrees, without_lenders
 from noticeparse.moving import moved
 from noticeparse.records.bulletin import Bulletin, Generator, Source
 from noticeparse.records.chart_list import ChartList
@@ -129,6 +129,7 @@ def laid_out(
     layout = laid_out_with_charts(
         words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
     )
+    without_lenders(words, layout)
     refuse_far_degrees(words, layout)
     end = layout.cut
     if end is not None:

@@ -23,6 +23,21 @@ ENTRIES = (
         "Insert\trock\t47 12.50\t123 45.80",
     ),
     Entry(
+        "position-degrees-lent", "error",
+        "`{written}` may be a place, or only the degrees of the positions below it",
+        "a place of whole degrees is rare, and what takes its degrees stands below it",
+        "compare with the original notice",
+        "common practice, no published source",
+        bad=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert wreck ‹47°S 123°W›\n"
+            "Insert rock 12'.90S 46'.20W"
+        ),
+        good=(
+            "506/26 Quill Sound.\nChart 802 [3/26] WGS84\nAll positions 47°S 123°W\n"
+            "Insert rock 12'.90S 46'.20W"
+        ),
+    ),
+    Entry(
         "position-degrees-out-of-range", "error", "`{written}`: {axis} has {figure} degrees",
         "latitude ends at 90 and longitude at 180 degrees",
         "look for a digit slip and ask the issuer", _ISO,

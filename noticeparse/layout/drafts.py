@@ -151,7 +151,8 @@ class NoticeDraft:
     idle_verbs: list[Piece] = field(default_factory=list)
     """Verbs under which no item stands."""
     class_headings: list[Piece] = field(default_factory=list)
-    """Lines that head items by their class, `Depths to be inserted`, or their name in a list."""
+    """Lines that head items by their class, `Depths to be inserted`, or their name in a list, and
+    degrees told once for the places below them."""
     repeats: bool = False
     """Whether each record of it names notice and chart anew."""
     end: int = 0

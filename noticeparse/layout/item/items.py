@@ -13,6 +13,7 @@ from functools import partial
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Prose
+from noticeparse.layout.item.braces import with_braces
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.item.feature_first import FeatureFirst
@@ -57,7 +58,8 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    lines, leads = without_leads(text, with_verb_columns(text, lines))
+    lines = with_verb_columns(text, with_braces(text, lines))
+    lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
     settle_brackets(text, body.items)
     settle_named_values(text, body.items)
