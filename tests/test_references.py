@@ -151,6 +151,20 @@ class TestHalfBrackets:
             ("insert", "pile", [AT_Q, AT_R]),
         ]
 
+    @pytest.mark.parametrize("words", ["in 1) to 3)", "in positions 1) to 3)", "in 1)-3)"])
+    def test_a_range_names_all_between(self, words: str) -> None:
+        bulletin = parse(f"{HEAD}{self.LIST}Insert piles {words}\n")
+        assert told(bulletin) == [("insert", "pile", [AT_P, AT_Q, AT_R])]
+
+    @pytest.mark.parametrize("mark", ["{})", "{}."])
+    def test_the_number_of_an_item_is_no_place_of_the_item_above(self, mark: str) -> None:
+        lines = ("Insert wreck in 2)", "Insert rock in 1)", "Delete pile in 3)")
+        body = "".join(f"{mark.format(at)} {line}\n" for at, line in enumerate(lines, 1))
+        blank = self.LIST.replace("Details\n", "\n")
+        assert told(parse(HEAD + blank + body)) == [
+            ("insert", "wreck", [AT_Q]), ("insert", "rock", [AT_P]), ("delete", "pile", [AT_R]),
+        ]  # fmt: skip
+
     def test_a_thing_moves_from_one_to_another(self) -> None:
         bulletin = parse(HEAD + self.LIST + "Move mooring buoy from 1) to 2)\nInsert rock in 3)\n")
         move = bulletin.notices[0].charts[0].actions[0]

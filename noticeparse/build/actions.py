@@ -5,7 +5,12 @@ from __future__ import annotations
 from typing import Any, NamedTuple
 
 from noticeparse.build.against import against
-from noticeparse.build.announced import announced_letters, names_by_reference, note_labels
+from noticeparse.build.announced import (
+    announced_letters,
+    define_label,
+    names_by_reference,
+    note_labels,
+)
 from noticeparse.build.doubts import (
     change_within,
     command_within,
@@ -20,7 +25,7 @@ from noticeparse.build.line_ends import with_bearing_told, with_feature_of_limit
 from noticeparse.build.missing import missing_places
 from noticeparse.build.parted_lights import parted_lights
 from noticeparse.build.phrases import joint_between, opening_length
-from noticeparse.build.positions import Labels, scoped, with_quality
+from noticeparse.build.positions import Labels, with_quality
 from noticeparse.build.replaced_behind import with_thing_in_place
 from noticeparse.build.wording import changes_with_original_words, with_original_words
 from noticeparse.context import Context
@@ -119,7 +124,7 @@ def read_action(
     lights = parted_lights(context, phrase, features, described.changes)
     faults += [*lights, *garbled, *place_faults]
     faults += missing_places(context, item, verb, feature, reading)
-    _define_label(item, labels, geometry, faults)
+    define_label(item, labels, geometry, faults)
     return ActionReading(_record(context, item, verb, described, geometry, reading), faults)
 
 
@@ -254,14 +259,6 @@ def _outer(words: Stretch, faults: Any) -> list[Fault]:
         )
         for fault in faults
     ]
-
-
-def _define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[Fault]) -> None:
-    if item.label is None or item.label_piece is None:
-        return
-    if not labels.define(scoped(item.label, item.scope), list(geometry.positions)):
-        values = {"letter": item.label}
-        faults.append(Fault("letter-used-twice", *item.label_piece, values))
 
 
 def _record(

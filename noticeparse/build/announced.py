@@ -8,12 +8,13 @@ from typing import NamedTuple
 
 from noticeparse.build.extents import item_extent, over
 from noticeparse.build.geometry import read_geometry
-from noticeparse.build.positions import Labels
+from noticeparse.build.positions import Labels, scoped
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector
+from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import gather
 
 # What may stand between a list of positions and what is to be done at them.
@@ -96,3 +97,13 @@ def names_by_reference(context: Context, item: Item, labels: Labels) -> bool:
     places = [place.element for place in item.places]
     told = [read_letters(context.text[e.start : e.end]) for e in places if e.kind == "reference"]
     return item.refers and not (told and labels.unnamed.issuperset(chain.from_iterable(told)))
+
+
+def define_label(item: Item, labels: Labels, geometry: Geometry, faults: list[Fault]) -> None:
+    """Let the letter of an item stand for its place in what is told below it."""
+    # A letter of a list of places stands for that place, and not for the item that has it too.
+    if item.label is None or item.label_piece is None or item.label in labels.unnamed:
+        return
+    if not labels.define(scoped(item.label, item.scope), list(geometry.positions)):
+        values = {"letter": item.label}
+        faults.append(Fault("letter-used-twice", *item.label_piece, values))

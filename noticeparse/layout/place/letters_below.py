@@ -209,7 +209,10 @@ class _Reader:
             self._add(element)
             return
         if element.kind in _ENDS:
-            self._close()
+            is_its_verb = element.kind == "verb" and self._label is not None
+            if not is_its_verb or self._words or self._has_place:
+                # `1) Insert wreck in 2)`: the verb is that of the item under the number.
+                self._close()
             if element.kind == "verb":
                 words = self._text[element.start : element.end]
                 self._is_move = canonical_verb(words) == "move"
