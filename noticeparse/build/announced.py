@@ -12,13 +12,11 @@ from noticeparse.build.positions import Labels, scoped
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.place.heads_of_places import TITLES_OF_CHANGES
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import gather
-
-# What may stand between a list of positions and what is to be done at them.
-_TITLES = frozenset("action actions changes corrections details matter particulars text".split())
 
 
 def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
@@ -30,7 +28,7 @@ def announced_letters(context: Context, item: Item) -> tuple[str, ...]:
         return tuple(place.label for place in places if place.label is not None)
     if not is_connector(words) or (words and not words.lower().startswith("pos")):
         return ()
-    if behind and behind not in _TITLES:
+    if behind and behind not in TITLES_OF_CHANGES:
         return ()
     letters = tuple(place.label for place in places if place.label is not None)
     return letters if len(letters) == len(places) else ()

@@ -24,6 +24,7 @@ from noticeparse.layout.place.heads_of_places import (
     commands_of,
     head_beside,
     head_of,
+    is_title_of_changes,
     named_head,
     names_letter,
     numbers_named,
@@ -52,11 +53,12 @@ class _Block(NamedTuple):
 
 def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     """The items of such a body; None where its verbs do not all stand below places."""
-    found = _blocks(text, lines)
+    titles = [line for line in lines if is_title_of_changes(text, line)]
+    found = _blocks(text, [line for line in lines if line not in titles])
     if found is None or not _is_of_places(text, found[0]):
         return None
     blocks, others = found
-    body = Body([], [], [])
+    body = Body([], [paragraph(text, line.elements) for line in titles], [])
     tells = any(e.kind == "passive" for block in blocks for one in block.statements for e in one)
     for block in blocks:
         if not block.statements and body.items:

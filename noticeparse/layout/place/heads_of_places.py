@@ -29,6 +29,18 @@ _NAMED = re.compile(
 _LINKS = frozenset({"joining", "bounded", "within", "between", "along", "from_", "at", "to"})
 
 
+TITLES_OF_CHANGES = frozenset(
+    "action actions changes corrections details matter particulars text".split()
+)
+"""What may stand between a list of positions and what is to be done at them."""
+
+
+def is_title_of_changes(text: str, line: Line) -> bool:
+    """Whether a line is such a title and nothing else: `Details`."""
+    words = text[line.start : line.end].strip(" :.-").lower()
+    return words in TITLES_OF_CHANGES and line.has_only("words")
+
+
 def head_of(text: str, line: Line, counts: Sequence[int]) -> list[Element] | None:
     """The elements of a line of places and words that relate to them alone; None for others.
 
