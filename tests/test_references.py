@@ -176,6 +176,15 @@ class TestHalfBrackets:
         body = f"Position\n  1) {P}\nDetails\nInsert wreck in 1)\n"
         assert told(parse(HEAD + body)) == [("insert", "wreck", [AT_P])]
 
+    @pytest.mark.parametrize("place", [f"  {P}\n", f"  1) {P}\n"])
+    def test_commands_below_one_place_are_all_there(self, place: str) -> None:
+        bulletin = parse(f"{HEAD}Position\n{place}Details\nInsert wreck\nDelete pile\n")
+        assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "pile", [AT_P])]
+
+    def test_a_command_among_other_words_is_reported(self) -> None:
+        bulletin = parse(f"{HEAD}Position\n  {P}\nKarra\nInsert wreck\nDelete pile\n")
+        assert "verb-within-words" in errors(bulletin)
+
     def test_a_number_that_the_list_lacks_is_reported(self) -> None:
         bulletin = parse(HEAD + self.LIST + "Insert wreck in 5)\n")
         assert told(bulletin) == []
@@ -199,6 +208,12 @@ class TestFirstOfAList:
             ("insert", "pier", [AT_P, AT_Q, AT_R]), ("insert", "pile", [AT_Q]),
         ]  # fmt: skip
         assert errors(bulletin) == set()
+
+    def test_a_place_behind_a_complete_list_is_not_that_of_the_next_row(self) -> None:
+        rows = f"{P}  Insert  pier joining this and the next position\n {Q}\n {R}\n"
+        bulletin = parse(f"{HEAD}{rows}{P}  Insert  pile\n")
+        assert told(bulletin) == [("insert", "pier", [AT_P, AT_Q])]
+        assert "place-of-neighbour" in errors(bulletin)
 
     def test_a_count_that_differs_is_an_error(self) -> None:
         rows = f"{P}  Insert  pier joining this and the three positions which follow\n {Q}\n {R}\n"

@@ -39,12 +39,32 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
         lacks = _lacks(context, item)
         for below in _robbed(lacks, items[index + 1 :]) if lacks > 0 else ():
             below.faults.append(over(context, below, "place-of-neighbour"))
+        if lacks == 0 and _lists_below(item):
+            for below in items[index + 1 : index + 2]:
+                if _has_place_above(context, below):
+                    below.faults.append(over(context, below, "place-of-neighbour"))
 
 
 def _lacks(context: Context, item: Item) -> int:
     """How many places an item announces and has not."""
     count = announced(context.joined(item.words)) if item.words else None
     return (count or 0) - len(item.places)
+
+
+def _lists_below(item: Item) -> bool:
+    """Whether the last place of an item stands behind its words."""
+    places = [place.element.start for place in item.places]
+    return bool(places and item.words) and places[-1] > item.words[0][0]
+
+
+def _has_place_above(context: Context, item: Item) -> bool:
+    """Whether a place stands alone on its line above the place in front of an item.
+
+    Behind a list that is complete it may be one too many of that.
+    """
+    words = item.words[0][0] if item.words else -1
+    ends = [place.element.end for place in item.places if place.element.end < words]
+    return len(ends) > 1 and "\n" in context.text[ends[-2] : ends[-1]]
 
 
 def _robbed(lacks: int, below: Sequence[Item]) -> Iterator[Item]:

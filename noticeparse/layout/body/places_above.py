@@ -12,6 +12,7 @@ from itertools import groupby
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.layout.body.faults_of_places import among_words, of_another, one_each
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, split_lead
@@ -64,7 +65,7 @@ def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
         if not block.statements and body.items:
             # `At P`, `a rock is deleted`, `in Q`: whose place Q is, is not said.
             for item in body.items[-1:] if tells else body.items:
-                item.faults.append(_of_another(text, _first_place(block)))
+                item.faults.append(of_another(text, _first_place(block)))
         _give(text, block, body)
     for is_blank, told in groupby(others, key=lambda line: line.is_blank):
         if not is_blank:
@@ -203,9 +204,9 @@ def _give(text: str, block: _Block, body: Body) -> None:
                     item.groups = places_of(item)
                 items.append(item)
     head: list[Piece] = [(e.start, e.end) for e in block.head]
-    if (second := _one_each(text, places, items)) is not None:
+    if (second := one_each(text, places, items)) is not None:
         for item in items:
-            item.faults.append(_of_another(text, second))
+            item.faults.append(of_another(text, second))
     if items:
         items[0].pieces = [*head, *items[0].pieces]
         body.items.extend(items)
@@ -217,24 +218,6 @@ def _give(text: str, block: _Block, body: Body) -> None:
 
 def _first_place(block: _Block) -> Element:
     return next(e for e in block.head if e.kind in PLACES)
-
-
-def _one_each(text: str, head: Sequence[Element], items: Sequence[Item]) -> Element | None:
-    """The second of as many places as there are statements of one thing each; else None.
-
-    They may be one for each, in order, or all for each; `P and Q` are both for each.
-    """
-    places = [e for e in head if e.kind in PLACES]
-    if len(places) < 2 or len(places) != len(items):
-        return None
-    linked = any(e.kind == "words" and " and" in f" {text[e.start : e.end]}" for e in head)
-    named = (" ".join(text[a:b] for a, b in item.words).rstrip(" .") for item in items)
-    return None if linked or all(words.endswith("s") for words in named) else places[1]
-
-
-def _of_another(text: str, place: Element) -> Fault:
-    written = {"written": text[place.start : place.end]}
-    return Fault("place-of-another", place.start, place.end, written)
 
 
 def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> Item | None:
@@ -249,9 +232,13 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
     places = next((i for i, e in enumerate(behind) if e.kind in PLACES), len(behind))
     named = before or behind
     words = words_of(text, named)
-    if not has_kind(words) or tells_no_change(whole, written):
+    is_among = verb.kind == "verb" and bool(before) and has_kind(words_of(text, behind))
+    if not (has_kind(words) or is_among) or tells_no_change(whole, written):
         return None
     item = Item(verb=written, verb_piece=(verb.start, verb.end))
+    if not has_kind(words):
+        # `Karra`, and below it `Insert wreck`: the command stands among other words.
+        item.faults.append(among_words(text, statement))
     if len(told) > 1:
         extent = (statement[0].start, statement[-1].end)
         item.faults.append(
