@@ -157,3 +157,21 @@ def test_verb_of_the_row_above_is_not_that_of_a_row_below() -> None:
     usable = [(verb, kind) for verb, kind, is_usable in actions(bulletin) if is_usable]
     assert ("insert", "pile") not in usable
     assert "item-without-verb" in {one.code for one in bulletin.findings}
+
+
+MIXED = {
+    "numbered": f"1. Delete rock {R}\n2. Pile {Q}, insert\n3. Wreck {P}, to be deleted\n",
+    "fields": f"Delete rock {R}\npile / {Q} / insert\nwreck / {P} / insert\n",
+    "verbs in the first field": (
+        f"- delete / rock / {R}\n- pile / {Q} / insert\n- wreck / {P} / insert\n"
+    ),
+    "under a heading": f"Delete:\n- wreck / {P}\n- pile / {Q} / insert\n- rock / {R} / delete\n",
+}
+
+
+@pytest.mark.parametrize("body", MIXED.values(), ids=MIXED)
+def test_a_row_with_its_own_verb_has_none_from_above(body: str) -> None:
+    bulletin = parse(HEAD + body)
+    usable = [(verb, kind) for verb, kind, is_usable in actions(bulletin) if is_usable]
+    assert ("delete", "pile") not in usable
+    assert "item-without-verb" in {one.code for one in bulletin.findings}

@@ -128,17 +128,19 @@ def hold_behind_inner_verbs(text: str, lines: Sequence[Line], items: Sequence[It
 
 
 def _has_verb_of_row(text: str, lines: Sequence[Line], item: Item) -> bool:
-    """Whether the verb above an item ends a row of its own, and the line of the item has another.
+    """Whether an item has the verb of a row above it, or not the verb of its own row.
 
     In `rock / P / insert`, and below it `wreck / Q / delete`, each verb is that of its row.
     """
     start = item.words[0][0]
     if item.verb_piece is not None and item.verb_piece[0] > start:
         return False
+    own = next((one for one in lines if one.start <= start < one.end), None)
+    if own is not None and _is_row(text, own) and item.verb != _verb(text, own.elements[-1]):
+        return True
     above = next((one for one in reversed(lines) if one.end <= start and one.has("verb")), None)
     if above is None or not _is_row(text, above) or item.verb != _verb(text, above.elements[-1]):
         return False
-    own = next((one for one in lines if one.start <= start < one.end), None)
     ends = [_verb(text, e) for e in own.elements if e.kind == "verb"] if own else []
     return item.verb not in ends
 
@@ -151,7 +153,8 @@ def _is_row(text: str, line: Line) -> bool:
     told = [e for e in before if _says(text, e)]
     if not told or told[-1].kind not in PLACES or any(e.kind in _VERBS for e in before):
         return False
-    in_field = verb.gap or text[before[-1].start : verb.start].rstrip().endswith(FIELD_MARKS)
+    marks = (*FIELD_MARKS, ",") if before[0].kind in ("label", "bar") else FIELD_MARKS
+    in_field = verb.gap or text[before[-1].start : verb.start].rstrip().endswith(marks)
     return in_field and any(tells(text, e) for e in told)
 
 
