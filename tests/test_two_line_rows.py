@@ -121,3 +121,25 @@ def test_what_comes_stands_below_what_goes() -> None:
     assert replaced.replacement.text == "north cardinal light-beacon, VQ 9m 6M"
     assert (inserted.verb, inserted.feature.kind) == ("insert", "crane")
     assert not errors(bulletin)
+
+
+def test_a_long_name_that_may_go_on_holds_the_row_below() -> None:
+    text = (
+        "88/26 Quill Sound\nChart 802 [30/26] WGS84\n\n"
+        "FEATURE                OLD POSITION               NEW POSITION\n"
+        "north cardinal light-buoy Q\n"
+        "   Karra Bank          46-10.10S 122-00.20W       46-11.10S 122-00.20W\n"
+    )
+    bulletin = parse(text)
+    assert "cell-rest-doubtful" in errors(bulletin)
+    assert not any(a.usable for c in bulletin.notices[0].charts for a in c.actions)
+
+
+def test_words_that_lead_on_are_not_replaced_by_those_below() -> None:
+    text = (
+        "88/26 Quill Sound                     Chart 802 (corrected to 30/26)\n\n"
+        "Item  Lat. South  Long. West   Object                    Action\n"
+        " 1    46 10.10    122 00.20    Light-buoy near the       Replace by\n"
+        "                               wreck\n"
+    )
+    assert "verb-unknown" in errors(parse(text))

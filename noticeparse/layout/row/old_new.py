@@ -5,7 +5,7 @@ from __future__ import annotations
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.layout.item.states import set_replacement, set_states
 from noticeparse.layout.line.elements import words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
@@ -74,9 +74,9 @@ def with_new_below(text: str, cells: Cells) -> Cells:
         return cells
     at = next((i for i, e in enumerate(feature) if "\n" in text[feature[0].end : e.start]), None)
     goes, comes = feature[:at], feature[at:] if at else []
-    if not all(
-        leads_feature(words_of(text, one)) and has_kind(words_of(text, one))
-        for one in (goes, comes)
-    ):
+    said = [words_of(text, goes), words_of(text, comes)]
+    # `Light-buoy near the` goes on with the words below it.
+    is_open = said[0].rpartition(" ")[2].lower() in OPEN_END
+    if is_open or not all(leads_feature(one) and has_kind(one) for one in said):
         return cells
     return {**cells, "verb": verb[:1], "link": verb[1:], "feature": goes, "change": comes}

@@ -75,6 +75,9 @@ class RowReader:
             return
         if self.takes_rest(cells):
             return
+        if self._held is not None and set(self._held[0]) == {"feature"} and "feature" in cells:
+            # The name above has no place of its own, and may go on here.
+            cells = {**cells, "rest": cells["feature"]}
         self._give()
         heading = verb_above(self.text, cells)
         if heading is None:
