@@ -60,3 +60,12 @@ def test_a_command_in_a_temporary_notice_is_an_action_below_a_sentence() -> None
     assert (action.verb, action.geometry.shape) == ("insert", "circle")
     # What the sentence tells goes into no action, and is told.
     assert "item-without-verb" in {one.code for one in bulletin.findings}
+
+
+def test_how_the_inserted_thing_was_found_is_no_second_change() -> None:
+    said = "Remark: the wreck was found by the survey of May 2026."
+    bulletin = parse(f"{HEAD}Insert dangerous wreck {P}\n{said}\n")
+    assert "change-without-place" not in {one.code for one in bulletin.findings}
+    other = said.replace("the wreck", "an obstruction")
+    bulletin = parse(f"{HEAD}Insert dangerous wreck {P}\n{other}\n")
+    assert "change-without-place" in {one.code for one in bulletin.findings}

@@ -22,6 +22,7 @@ from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
+from noticeparse.vocabulary import kinds
 
 _FORMS = ("has been ", "have been ", "is ", "are ", "is to be ", "are to be ", "was ", "were ")
 
@@ -44,6 +45,9 @@ _OF_BOOKS = re.compile(
     re.IGNORECASE,
 )
 """`List of Lights: entry F 612 is to be deleted`, `Sailing Guide, part 3: …`: of the book."""
+
+_THE = re.compile(r"(?:remarks?|notes?)?[ :.]*the\b", re.IGNORECASE)
+"""The beginning of a sentence on a thing that was named before."""
 
 
 def is_for_charts(draft: NoticeDraft, number: NoticeRef | None) -> bool:
@@ -68,7 +72,10 @@ def _changes_without_place(
     context: Context, draft: NoticeDraft, charts: Sequence[ChartSection]
 ) -> Iterator[Fault]:
     """A fault for each such sentence of a permanent notice."""
-    done = {(one.verb, one.feature.kind) for chart in charts for one in chart.actions}
+    actions = [one for chart in charts for one in chart.actions]
+    done = {(one.verb, one.feature.kind) for one in actions}
+    # `The wreck was found by the survey` is the one that is inserted, whatever is known of it.
+    classes = {(one.verb, one.feature.s57[0]) for one in actions if one.feature.s57}
     for prose in draft.prose:
         if any(element.kind in PLACES for element in prose.elements):
             continue
@@ -77,8 +84,11 @@ def _changes_without_place(
             yield quoting(context, "change-without-place", prose.pieces[0])
         for sentence in statements(context.text, prose.elements):
             told = _told(context.text, sentence)
-            if told is not None and told not in done:
-                start, end = sentence[0].start, sentence[-1].end
+            if told is None or told in done:
+                continue
+            start, end = sentence[0].start, sentence[-1].end
+            is_known = _THE.match(context.text, start) is not None
+            if not is_known or (told[0], kinds()[told[1]].s57) not in classes:
                 yield quoting(context, "change-without-place", (start, end))
 
 
