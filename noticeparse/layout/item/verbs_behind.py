@@ -7,6 +7,7 @@ under a heading a verb at the end of a row, or within the list, is not that of t
 from __future__ import annotations
 
 import re
+from bisect import bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import groupby, pairwise, takewhile
 
@@ -116,29 +117,41 @@ def hold_behind_inner_verbs(text: str, lines: Sequence[Line], items: Sequence[It
     the pile is to be deleted too.
     """
     unsure = lines if _stand_below(text, lines) else list(_unsure_lines(text, lines))
+    held = {line.start for line in unsure}
+    starts = [line.start for line in lines]
+    above = _last_verbs(lines)
     for item in items:
         if item.verb is None or not item.words:
             continue
         start, end = item.words[0][0], item.pieces[-1][1]
+        at = bisect_right(starts, start) - 1
+        own = lines[at] if at >= 0 and start < lines[at].end else None
         of_list = unsure is lines or not item.verb_piece
-        is_unsure = of_list and any(line.start <= start < line.end for line in unsure)
-        if is_unsure or _has_verb_of_row(text, lines, item):
+        is_unsure = of_list and own is not None and own.start in held
+        if is_unsure or _has_verb_of_row(text, item, own, above[at] if at >= 0 else None):
             written = {"written": text[start : max(end for _, end in item.pieces)]}
             item.faults.append(Fault("item-without-verb", start, end, written))
 
 
-def _has_verb_of_row(text: str, lines: Sequence[Line], item: Item) -> bool:
+def _last_verbs(lines: Sequence[Line]) -> list[Line | None]:
+    """For each line the last one above it that has a verb."""
+    found: list[Line | None] = []
+    last: Line | None = None
+    for line in lines:
+        found.append(last)
+        last = line if line.has("verb") else last
+    return found
+
+
+def _has_verb_of_row(text: str, item: Item, own: Line | None, above: Line | None) -> bool:
     """Whether an item has the verb of a row above it, or not the verb of its own row.
 
     In `rock / P / insert`, and below it `wreck / Q / delete`, each verb is that of its row.
     """
-    start = item.words[0][0]
-    if item.verb_piece is not None and item.verb_piece[0] > start:
+    if item.verb_piece is not None and item.verb_piece[0] > item.words[0][0]:
         return False
-    own = next((one for one in lines if one.start <= start < one.end), None)
     if own is not None and _is_row(text, own) and item.verb != _verb(text, own.elements[-1]):
         return True
-    above = next((one for one in reversed(lines) if one.end <= start and one.has("verb")), None)
     if above is None or not _is_row(text, above) or item.verb != _verb(text, above.elements[-1]):
         return False
     ends = [_verb(text, e) for e in own.elements if e.kind == "verb"] if own else []
