@@ -157,3 +157,25 @@ def test_verb_of_the_row_above_is_not_that_of_a_row_below() -> None:
     usable = [(verb, kind) for verb, kind, is_usable in actions(bulletin) if is_usable]
     assert ("insert", "pile") not in usable
     assert "item-without-verb" in {one.code for one in bulletin.findings}
+
+
+OF_A_PROPERTY = {
+    "name to go": f"- buoy Karra / {Q} / name to be deleted\n",
+    "topmark to go": f"- special buoy / {Q} / topmark to be deleted\n",
+    "topmark over the line end": f"- special buoy / {Q} / topmark\n  to be deleted\n",
+    "depth to go": f"- wreck, depth 5.2m / {Q} / depth to be deleted\n",
+    "range to go": f"- light Fl.5s8M / {Q} / range to be deleted\n",
+    "sectors to go": f"- light Fl.5s8M / {Q} / sectors to be deleted\n",
+    "elevation to come": f"- light Fl.5s / {Q} / elevation to be inserted\n",
+    "name to come": f"- mooring buoy / {Q} / name to be inserted\n",
+    "light to go": f"- special buoy / {Q} / light to be deleted\n",
+    "verb before it": f"- special buoy No 4 / {Q} / delete number\n",
+}
+
+
+@pytest.mark.parametrize("row", OF_A_PROPERTY.values(), ids=OF_A_PROPERTY)
+def test_verb_beside_a_bare_property_is_not_that_of_the_thing(row: str) -> None:
+    found = actions(parse(f"{HEAD}- wreck / {P} / to be inserted\n{row}- pile / {R} / delete\n"))
+    assert found[0] == ("insert", "wreck", True)
+    assert found[-1] == ("delete", "pile", True)
+    assert not any(is_usable for _, _, is_usable in found[1:-1])
