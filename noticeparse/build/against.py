@@ -8,6 +8,7 @@ from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
+from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
@@ -63,6 +64,7 @@ def against(
         *things_behind(context, item, verb, geometry),
         *unbounded(context, item, feature, geometry),
         *counted_places(context, item, geometry),
+        *equals_at_places(context, item, geometry),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
         *values_in_turn(context, words, geometry),
