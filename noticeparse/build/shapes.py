@@ -19,7 +19,12 @@ _OF_REFERENCE = frozenset({"close", "between", "vicinity"})
 
 
 def close_ring(found: Found, kind: str) -> None:
-    """Leave out a last position that only repeats the first of a limit."""
+    """Leave out a last position that only repeats the first of a limit.
+
+    A thing that is drawn as nothing but a line runs back to its first position.
+    """
+    if set(primitives(kind)) == {"L"}:
+        return
     positions = found.positions
     first_last = len(positions) > 3 and (
         (positions[0].lat, positions[0].lon) == (positions[-1].lat, positions[-1].lon)
