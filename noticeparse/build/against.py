@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.build.conditions import conditions
@@ -33,10 +34,24 @@ from noticeparse.stretch import Stretch
 
 _DEPTHS = frozenset(("sounding", "drying_height"))
 """Kinds that are nothing but a depth."""
+_ANNOUNCED = re.compile(
+    r"\b(?:dep|dpths?|dpts?|depths?|drying height|sounding)(?: (?:of|over it|is))?[ .:,=]*$",
+    re.IGNORECASE,
+)
+"""The word of a depth whose figure is lost: `wreck, least depth P`."""
 _TOLD = frozenset(
     ("verb-within-words", "feature-kinds-several", "item-limited", "sentence-under-verb")
 )
 """Errors that hold an item back for the same words."""
+
+
+def _lacks_figure(feature: Feature, words: str, read: Sequence[Fault]) -> bool:
+    """Whether a feature is nothing but a depth, or ends in the word that announces one."""
+    if feature.kind in _DEPTHS:
+        # Where its figure cannot be read that is told already.
+        return not read
+    is_told = any(one.code.startswith("depth-") for one in read)
+    return feature.legend is None and not is_told and _ANNOUNCED.search(words) is not None
 
 
 def against(
@@ -77,8 +92,7 @@ def against(
         *other_states(context, item, words, verb, feature),
     )
     new = feature if verb == "insert" else replacement
-    if new is not None and new.kind in _DEPTHS and new.depth is None and not read:
-        # Where its figure cannot be read that is told already.
+    if new is not None and new.depth is None and _lacks_figure(new, words.text, read):
         found.append(over(context, item, "depth-not-stated"))
     if any(one.code == "feature-kinds-several" for one in read):
         # The reader has told of the second thing, and the item is held back for it.
