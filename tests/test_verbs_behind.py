@@ -168,7 +168,6 @@ OF_A_PROPERTY = {
     "sectors to go": f"- light Fl.5s8M / {Q} / sectors to be deleted\n",
     "elevation to come": f"- light Fl.5s / {Q} / elevation to be inserted\n",
     "name to come": f"- mooring buoy / {Q} / name to be inserted\n",
-    "light to go": f"- special buoy / {Q} / light to be deleted\n",
     "verb before it": f"- special buoy No 4 / {Q} / delete number\n",
 }
 
@@ -179,3 +178,11 @@ def test_verb_beside_a_bare_property_is_not_that_of_the_thing(row: str) -> None:
     assert found[0] == ("insert", "wreck", True)
     assert found[-1] == ("delete", "pile", True)
     assert not any(is_usable for _, _, is_usable in found[1:-1])
+
+
+def test_light_of_a_buoy_that_is_to_go_takes_no_buoy_off() -> None:
+    row = f"- special buoy / {Q} / light to be deleted\n"
+    bulletin = parse(f"{HEAD}- wreck / {P} / to be inserted\n{row}- pile / {R} / delete\n")
+    usable = [one[:2] for one in actions(bulletin) if one[2]]
+    assert set(usable) <= {("insert", "wreck"), ("delete", "pile")}
+    assert "item-without-verb" in {one.code for one in bulletin.findings}
