@@ -153,3 +153,17 @@ def test_a_depth_without_its_figure_is_not_to_be_inserted(depth: str) -> None:
     assert usable(inserted) == []
     replaced = parse(f"{HEAD}Replace depth 12m by {depth} {P}\n")
     assert usable(replaced) == []
+
+
+@pytest.mark.parametrize(
+    "thing", ["wreck, depth", "wreck, least depth", "WK DEP", "obstruction, drying height"]
+)
+def test_a_danger_whose_depth_is_announced_and_lost_is_held_back(thing: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {thing} {P}\n")
+    assert "depth-not-stated" in errors(bulletin)
+    assert usable(bulletin) == []
+
+
+@pytest.mark.parametrize("thing", ["wreck, depth unknown", "wreck, depth 5.2m", "rock, dries"])
+def test_a_danger_whose_depth_is_told_is_not(thing: str) -> None:
+    assert "depth-not-stated" not in errors(parse(f"{HEAD}Insert {thing} {P}\n"))

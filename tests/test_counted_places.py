@@ -116,3 +116,17 @@ def test_corners_bound_what_is_wide_and_place_what_is_a_point(thing: str, shape:
     bulletin = parse(f"{HEAD}Insert {thing} at corners (a) {P} (b) {Q} (c) {R}\n")
     (action,) = bulletin.notices[0].charts[0].actions
     assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
+
+
+@pytest.mark.parametrize("depths", ["4.2m, 5.3m", "4.2m and 5.3m"])
+@pytest.mark.parametrize("places", [f"{P} and {Q}", "1) and 2)", "1) to 2)"])
+def test_several_depths_at_several_places_are_held_back(depths: str, places: str) -> None:
+    body = f"Positions\n  1) {P}\n  2) {Q}\nDetails\nInsert depths {depths} in {places}\n"
+    bulletin = parse(f"{HEAD}{body}")
+    assert told(bulletin) == []
+    assert "depth-place-unclear" in errors(bulletin)
+
+
+def test_one_depth_at_several_places_is_that_of_each() -> None:
+    body = f"Positions\n  1) {P}\n  2) {Q}\nDetails\nInsert depths 4.2m in 1) and 2)\n"
+    assert told(parse(f"{HEAD}{body}")) == [("insert", "sounding", [AT_P, AT_Q])]

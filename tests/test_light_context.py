@@ -102,6 +102,27 @@ def test_a_count_is_no_name(words: str, places: str, is_told: bool) -> None:
     assert codes == ({"feature-count-differs"} if is_told else set())
 
 
+@pytest.mark.parametrize(
+    "words",
+    ["2 lights F R (vert)", "two lights F.R(hor)", "two vertical lights F.R", "light 2F.R(vert)"],
+)
+def test_lights_on_one_structure_are_counted(words: str) -> None:
+    action, codes = read(words)
+    assert action.feature.light is not None
+    assert (action.feature.light.count, codes) == (2, set())
+
+
+@pytest.mark.parametrize(
+    ("words", "places", "is_told"),
+    [("2 lights F.R", P, True), ("2 lights F.R", f"{P} and {Q}", False), ("2 lights", P, True)],
+)
+def test_lights_without_places_of_their_own_are_told(
+    words: str, places: str, is_told: bool
+) -> None:
+    codes = read(words, places)[1]
+    assert ("feature-count-differs" in codes) is is_told
+
+
 def test_a_count_in_a_word() -> None:
     light = read("light, two F.G (vert)")[0].feature.light
     assert light is not None

@@ -138,3 +138,18 @@ def test_the_outer_limit_of_a_scheme_is_a_line() -> None:
     body = f"Insert outer limit of traffic separation scheme joining {P} and {Q}\n"
     (action,) = actions_of(parse(HEAD + body))
     assert (action.feature.s57, action.geometry.shape) == (["TSSBND"], "line")
+
+
+@pytest.mark.parametrize("words", ["outer limits of traffic separation scheme", "TSS boundary"])
+def test_outer_limits_in_the_plural_are_that_line_too(words: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Insert {words} joining {P}, {Q} and {R}\n"))
+    assert (action.feature.s57, action.geometry.shape) == (["TSSBND"], "line")
+
+
+@pytest.mark.parametrize(
+    "words", ["outer limit of traffic separation scheme,", "submarine cable", "10m depth contour"]
+)
+def test_a_line_that_comes_back_stays_a_line(words: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Insert {words} joining {P}, {Q}, {R} and {P}\n"))
+    assert (action.geometry.shape, action.usable) == ("line", True)
+    assert [one.iso6709 for one in action.geometry.positions] == [AT_P, AT_Q, AT_R, AT_P]

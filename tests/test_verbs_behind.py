@@ -175,3 +175,32 @@ def test_a_row_with_its_own_verb_has_none_from_above(body: str) -> None:
     usable = [(verb, kind) for verb, kind, is_usable in actions(bulletin) if is_usable]
     assert ("delete", "pile") not in usable
     assert "item-without-verb" in {one.code for one in bulletin.findings}
+
+
+OF_A_PROPERTY = {
+    "name to go": f"- buoy Karra / {Q} / name to be deleted\n",
+    "topmark to go": f"- special buoy / {Q} / topmark to be deleted\n",
+    "topmark over the line end": f"- special buoy / {Q} / topmark\n  to be deleted\n",
+    "depth to go": f"- wreck, depth 5.2m / {Q} / depth to be deleted\n",
+    "range to go": f"- light Fl.5s8M / {Q} / range to be deleted\n",
+    "sectors to go": f"- light Fl.5s8M / {Q} / sectors to be deleted\n",
+    "elevation to come": f"- light Fl.5s / {Q} / elevation to be inserted\n",
+    "name to come": f"- mooring buoy / {Q} / name to be inserted\n",
+    "verb before it": f"- special buoy No 4 / {Q} / delete number\n",
+}
+
+
+@pytest.mark.parametrize("row", OF_A_PROPERTY.values(), ids=OF_A_PROPERTY)
+def test_verb_beside_a_bare_property_is_not_that_of_the_thing(row: str) -> None:
+    found = actions(parse(f"{HEAD}- wreck / {P} / to be inserted\n{row}- pile / {R} / delete\n"))
+    assert found[0] == ("insert", "wreck", True)
+    assert found[-1] == ("delete", "pile", True)
+    assert not any(is_usable for _, _, is_usable in found[1:-1])
+
+
+def test_light_of_a_buoy_that_is_to_go_takes_no_buoy_off() -> None:
+    row = f"- special buoy / {Q} / light to be deleted\n"
+    bulletin = parse(f"{HEAD}- wreck / {P} / to be inserted\n{row}- pile / {R} / delete\n")
+    usable = [one[:2] for one in actions(bulletin) if one[2]]
+    assert set(usable) <= {("insert", "wreck"), ("delete", "pile")}
+    assert "item-without-verb" in {one.code for one in bulletin.findings}

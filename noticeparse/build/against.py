@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places
 from noticeparse.build.distances_left import distances_left
+from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.other_places import places_of_others
@@ -32,10 +34,24 @@ from noticeparse.stretch import Stretch
 
 _DEPTHS = frozenset(("sounding", "drying_height"))
 """Kinds that are nothing but a depth."""
+_ANNOUNCED = re.compile(
+    r"\b(?:dep|dpths?|dpts?|depths?|drying height|sounding)(?: (?:of|over it|is))?[ .:,=]*$",
+    re.IGNORECASE,
+)
+"""The word of a depth whose figure is lost: `wreck, least depth P`."""
 _TOLD = frozenset(
     ("verb-within-words", "feature-kinds-several", "item-limited", "sentence-under-verb")
 )
 """Errors that hold an item back for the same words."""
+
+
+def _lacks_figure(feature: Feature, words: str, read: Sequence[Fault]) -> bool:
+    """Whether a feature is nothing but a depth, or ends in the word that announces one."""
+    if feature.kind in _DEPTHS:
+        # Where its figure cannot be read that is told already.
+        return not read
+    is_told = any(one.code.startswith("depth-") for one in read)
+    return feature.legend is None and not is_told and _ANNOUNCED.search(words) is not None
 
 
 def against(
@@ -63,6 +79,7 @@ def against(
         *things_behind(context, item, verb, geometry),
         *unbounded(context, item, feature, geometry),
         *counted_places(context, item, geometry),
+        *equals_at_places(context, item, geometry),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
         *values_in_turn(context, words, geometry),
@@ -75,8 +92,7 @@ def against(
         *other_states(context, item, words, verb, feature),
     )
     new = feature if verb == "insert" else replacement
-    if new is not None and new.kind in _DEPTHS and new.depth is None and not read:
-        # Where its figure cannot be read that is told already.
+    if new is not None and new.depth is None and _lacks_figure(new, words.text, read):
         found.append(over(context, item, "depth-not-stated"))
     if any(one.code == "feature-kinds-several" for one in read):
         # The reader has told of the second thing, and the item is held back for it.

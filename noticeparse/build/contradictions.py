@@ -79,6 +79,11 @@ _COUNT = re.compile(
     r"(?:[a-z-]+ ){0,4}?(?!lights)[a-z-]+s\b(?! light)",
     re.IGNORECASE,
 )
+_LIGHTS = re.compile(
+    rf"(?:the )?(?P<number>[1-9][0-9]?|{'|'.join(COUNT_WORDS)}) "
+    r"(?:[a-z-]+ ){0,4}?(?:lights|lts)\b",
+    re.IGNORECASE,
+)
 _ONE_COLOUR_EACH = re.compile(
     r"(?:white|black|red|green|yellow|blue|orange) and (?:white|black|red|green|yellow|blue"
     r"|orange) (?![^,;]*(?:strip|band|vertical|horizontal|diagonal|chequer))[^,;]*"
@@ -186,12 +191,15 @@ def _counts(
     context: Context, words: Stretch, text: str, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """A number of features that is not that of their places: `3 yellow buoys` at two."""
-    found = _COUNT.match(text)
+    lights = _LIGHTS.match(text) if "LIGHTS" in feature.s57 else None
+    found = lights or _COUNT.match(text)
     if found is None or geometry.shape not in ("point", "points") or geometry.relation != "at":
         return
     number = counted(found["number"])
     places = len(geometry.positions)
-    is_mark = feature.kind.startswith(("buoy", "light_buoy", "beacon"))
+    if lights and feature.light is not None and feature.light.count == number and places == 1:
+        return
+    is_mark = bool(lights) or feature.kind.startswith(("buoy", "light_buoy", "beacon"))
     if places and number != places and (places > 1 or is_mark):
         span = found.span()
         yield within(context, "feature-count-differs", words, span, places=str(places))

@@ -2,15 +2,20 @@
 
 from __future__ import annotations
 
+from collections.abc import Iterator
 from copy import copy
 
+from noticeparse.build.extents import quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.readers.depths import read_depth
 from noticeparse.readers.places import split_phrase
+from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import Stretch, gather
 
+_UNCLEAR = "depth-place-unclear"
+"""Each at each, or the first at the first: nobody can say."""
 _PLURALS = ("depths ", "soundings ", "drying heights ")
 
 
@@ -30,17 +35,23 @@ def equal_items(context: Context, item: Item) -> list[Item]:
     rest = _outer(words, end, len(words.text))
     found: list[Item] = []
     faults = list(item.faults)
+    whole = words.extent((0, end))
     if sum(len(group.places) for group in item.groups) > 1:
-        # Each at each, or the first at the first: nobody can say.
-        whole = words.extent((0, end))
-        values = {"written": context.written(*whole)}
-        faults.append(Fault("depth-place-unclear", *whole, values))
+        faults.append(quoting(context, _UNCLEAR, whole))
     for start, stop in figures:
         one = copy(item)
+        one.equals = whole
         one.faults = list(faults)
         one.words = [head, _outer(words, start, stop), *([rest] if rest[1] > rest[0] else [])]
         found.append(one)
     return found
+
+
+def equals_at_places(context: Context, item: Item, geometry: Geometry) -> Iterator[Fault]:
+    """One of several depths, where a reference alone stands for several places: `in 1) and 2)`."""
+    is_told = any(fault.code == _UNCLEAR for fault in item.faults)
+    if item.equals is not None and len(geometry.positions) > 1 and not is_told:
+        yield quoting(context, _UNCLEAR, item.equals)
 
 
 def _figures(text: str, start: int, end: int) -> list[Piece]:

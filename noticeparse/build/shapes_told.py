@@ -53,6 +53,11 @@ _LEAVES_OUT = re.compile(
     r"(?:for )?(?:the |that |any )?(?:area|part|portion|waters|stretch|section|strip)s?\b",
     re.IGNORECASE,
 )
+_ONE_SIDE = re.compile(
+    r"\b(?:(?:north|south|east|west)[a-z-]*|[NSEW]{1,3}|seaward|landward|shoreward|upper|lower)"
+    r" (?:limits?|edges?|boundar(?:y|ies)|sides?|borders?) (?:of|to|line)\b"
+)
+"""One side of an area, drawn as a line: `northern limit of fairway joining`."""
 _SIZE = re.compile(
     r"(?<![0-9.])(?P<before>[0-9][0-9.]{0,8}) ?(?:m|met(?:re|er)s?) (?:square|wide|long"
     r"|x (?=[0-9])|in (?:diameter|length|width))\b"
@@ -87,6 +92,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
     if not _may_be_area(feature):
         return False
     if not is_alone and _LEAVES_OUT.search(text):
+        return True
+    if shape == "area" and _ONE_SIDE.search(text):
         return True
     if is_alone and (_HALF.search(text) or _SHORE_BOUND.search(text)):
         return True

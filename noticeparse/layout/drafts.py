@@ -77,6 +77,8 @@ class Item:
     """The brackets behind it that name its charts, with the notice before of each."""
     is_list_of_places: bool = False
     """Whether it only gives letters to positions, for other items: `Positions: A P; B Q`."""
+    equals: Piece | None = None
+    """The words that name several depths, where it is one of them: `depths 6.1m and 7.4m`."""
     pieces: list[Piece] = field(default_factory=list)
     """All stretches of the item, in text order."""
     faults: list[Fault] = field(default_factory=list)

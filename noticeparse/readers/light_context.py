@@ -29,6 +29,13 @@ _SEASON = re.compile(
     re.IGNORECASE,
 )
 _COUNTED = re.compile(r"\b(?P<count>two|three|four|five|six) $", re.IGNORECASE)
+_COUNTED_LIGHTS = re.compile(
+    r"(?<![\w.])(?P<count>two|three|four|five|six|[2-6]) (?:(?:fixed|flashing|red|green|white"
+    r"|yellow|vertical|horizontal|(?:vertically|horizontally)(?:[ -]disposed)?) ){0,3}"
+    r"(?:lights|lts\.?)[ ,:]*$",
+    re.IGNORECASE,
+)
+"""`2 lights F.R (vert)` are two at one place, as `2F.R(vert)` is."""
 _MAGNETIC = re.compile(r"\(?\bmag(?:netic)?\b\.?\)?", re.IGNORECASE)
 _UNLIT = re.compile(r"\bunlit\b|\blight (?:is )?(?:discontinued|removed)\b", re.IGNORECASE)
 _LETTER_AHEAD = re.compile(r"[FQ], ?(?=(?:Al|F|L|Fl|Oc|Iso|Q|V|U|I|Mo)[A-Za-z]{0,5}[.( ]|[FQ]\b)")
@@ -89,9 +96,18 @@ def _with_words(before: str, light: Light, behind: str) -> Light:
     if remarks != light.remarks:
         update["remarks"] = remarks
     count = _COUNTED.search(before)
+    lights = _COUNTED_LIGHTS.search(before)
+    if lights is not None and _is_group(light, lights[0]):
+        count = lights
     if count is not None and light.count == 1:
         update["count"] = counted(count["count"])
     return light.model_copy(update=update) if update else light
+
+
+def _is_group(light: Light, words: str) -> bool:
+    """Whether lights stand above or beside one another on one structure."""
+    said = words.lower()
+    return light.vertical or light.horizontal or "vertical" in said or "horizontal" in said
 
 
 def _unread_bearings(

@@ -24,6 +24,7 @@ from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
+from noticeparse.layout.item.properties_behind import hold_properties_behind
 from noticeparse.layout.item.things_above import with_things_above
 from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
@@ -66,6 +67,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     settle_values_behind(text, body.items)
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)
+    hold_properties_behind(text, body.items)
     body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
     return body
 
