@@ -14,6 +14,8 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PROPERTIES
 from noticeparse.readers.verbs import canonical_verb
 
+_LONGEST = 60
+"""Characters behind a verb that may name a property."""
 _MARKS = " \t\n/|:;,.()-–"
 _PARTS = (
     r"(?:(?:the|its|their|least|drying|vertical|horizontal|light) ){0,2}"
@@ -45,7 +47,7 @@ def _beside(text: str, item: Item, verb: Piece) -> Piece | None:
         return verb[0] - len(before.lstrip(_MARKS)), verb[1]
     if before.strip(_MARKS):
         return None
-    behind = text[verb[1] :].partition("\n")[0]
+    behind = text[verb[1] : verb[1] + _LONGEST].partition("\n")[0]
     if _PROPERTY.fullmatch(behind.strip(_MARKS)):
         return verb[0], verb[1] + len(behind.rstrip(_MARKS))
     return None

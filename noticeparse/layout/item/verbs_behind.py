@@ -150,12 +150,13 @@ def _has_verb_of_row(text: str, item: Item, own: Line | None, above: Line | None
     """
     if item.verb_piece is not None and item.verb_piece[0] > item.words[0][0]:
         return False
-    if own is not None and _is_row(text, own) and item.verb != _verb(text, own.elements[-1]):
+    verb = canonical_verb(item.verb or "")
+    if own is not None and _is_row(text, own) and verb != _verb(text, own.elements[-1]):
         return True
-    if above is None or not _is_row(text, above) or item.verb != _verb(text, above.elements[-1]):
+    if above is None or not _is_row(text, above) or verb != _verb(text, above.elements[-1]):
         return False
     ends = [_verb(text, e) for e in own.elements if e.kind == "verb"] if own else []
-    return item.verb not in ends
+    return verb not in ends
 
 
 def _is_row(text: str, line: Line) -> bool:
