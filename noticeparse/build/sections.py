@@ -31,7 +31,7 @@ from noticeparse.stretch import Stretch, gather
 # may be a year is no number of a notice.
 _NAMES_PREVIOUS = re.compile(
     r"\b(?:last|previous|prev|preceding|former|before this(?: one)?|(?<=[(\[])(?:after|follows))"
-    r"(?: (?:notice|correction|update))?(?: (?:19|20)[0-9]{2})?\W*$",
+    r"(?: (?:notice|correction|update)(?: on(?: the)? chart)?)?(?: (?:19|20)[0-9]{2})?\W*$",
     re.IGNORECASE,
 )
 _PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})

@@ -64,6 +64,21 @@ def breaks_off_list(above: str) -> bool:
     return is_open and parts[0].kind == "CHART_WORD"
 
 
+_LEADS_TO_CHART = re.compile(
+    r"\b(?:last|previous|former|preceding) (?:notice|correction|update)s?"
+    r" (?:on|for|to|of) (?:the )?chart\s*\Z",
+    re.IGNORECASE,
+)
+_NOTICE_OF_CHART = re.compile(rf"{_CHART} ?: ?{_NUMBER.pattern}\.?", re.IGNORECASE)
+
+
+def tells_its_notice(above: str, words: str) -> bool:
+    """Whether words name a chart and its notice before: `Last notice on chart / 802: 290/26`."""
+    if _LEADS_TO_CHART.search(above) is None or _NOTICE_OF_CHART.fullmatch(words) is None:
+        return False
+    return f" {words.partition(':')[0].strip()}" in above
+
+
 def completes_previous(above: str, words: str) -> bool:
     """Whether words end the notice before, broken by a line end: `last correction / 239/26`."""
     before = read_parts(above)
