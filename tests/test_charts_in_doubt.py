@@ -82,6 +82,35 @@ OPEN_LISTS = {
 }
 
 
+OPEN_LISTS |= {
+    "a plan on another": "Charts affected: 802 [290/26] and\n    the plan on 803.\n",
+    "a plan of another": "Charts affected: 802 and\n    plan A of 803.\n",
+    "between two": "Charts affected: 802 [290/26]\n    803\n    804 [30/26]\n",
+    "may be a year": "Charts affected: 802 [290/26],\n    2026\n",
+}
+GOES_ON = [
+    "Charts affected. - No. 802 [290/26];\n    No. 803.\n",
+    "Charts affected - 802 [290/26] and\nNo. 803.\n",
+    "Charts affected. - No. 802 [290/26],\n803.\n",
+    "Chart 802 [290/26] and\n803\n",
+]
+
+
+@pytest.mark.parametrize("is_above", [True, False], ids=["above the command", "below it"])
+@pytest.mark.parametrize("heads", GOES_ON)
+def test_a_list_of_charts_goes_on_with_a_chart_that_tells_no_notice(
+    heads: str, *, is_above: bool
+) -> None:
+    command = f"Insert wreck {P}\n"
+    bulletin = parse(NOTICE + (heads + command if is_above else command + heads))
+    (notice,) = bulletin.notices
+    assert [
+        (chart.chart, chart.previous and chart.previous.number, len(chart.actions))
+        for chart in notice.charts
+    ] == [("802", 290, 1), ("803", None, 1)]
+    assert errors(bulletin) == set()
+
+
 @pytest.mark.parametrize("heads", OPEN_LISTS.values(), ids=list(OPEN_LISTS))
 def test_a_list_of_charts_that_breaks_off_may_name_another(heads: str) -> None:
     assert "chart-unread" in errors(parse(f"{NOTICE}Insert wreck {P}\n{heads}"))

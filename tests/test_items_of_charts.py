@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.readers.head_values import read_items
-from tests.short_notices import codes, errors
+from tests.short_notices import P, Q, R, actions_of, codes, errors
 
 HEAD = "[147/2026]  TAVRENNE ISLANDS - SAMBARA SOUND - Buoys\n"
 ITEMS = {
@@ -138,3 +138,49 @@ def test_entries_of_a_book_are_no_lost_change() -> None:
 def test_list_that_its_chart_has_lost_holds_all_items_back() -> None:
     foot = "Charts: 2705 [1/26]; 2706 [2/26]\n\nItems (i) and (iii).\n"
     assert not any(_labels(f"{HEAD}{_body(ROMAN)}{foot}").values())
+
+
+APART = f"412/26 Quill Sound.\nChart 88 [290/26]\nInsert wreck {P}\nChart 90 [291/26]\n"
+COMMANDS = {
+    "both": f"On both charts delete rock {Q}\n",
+    "behind the verb": f"Delete from both charts rock {Q}\n",
+    "two": f"On the two charts delete rock {Q}\n",
+    "each": f"On each chart delete rock {Q}\n",
+    "these": f"On these charts delete rock {Q}\n",
+}
+
+
+@pytest.mark.parametrize("command", COMMANDS.values(), ids=list(COMMANDS))
+def test_a_command_for_all_charts_is_for_those_above_too(command: str) -> None:
+    bulletin = parse(f"{APART}Delete pile {R}\n{command}")
+    kinds = [[a.feature.kind for a in one.actions] for one in bulletin.notices[0].charts]
+    assert kinds == [["wreck", "rock"], ["pile", "rock"]]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "command",
+    [
+        *COMMANDS.values(),
+        f"Insert on all three charts wreck {Q}\n",
+        f"Delete rock {Q} on all three charts.\n",
+        f"Both charts\nDelete rock {Q}\n",
+    ],
+)
+def test_a_command_for_several_charts_under_one_is_held_back(command: str) -> None:
+    bulletin = parse(f"412/26 Quill Sound.\nChart 88 [290/26]\n{command}")
+    assert "item-of-one-chart" in errors(bulletin)
+    assert not any(action.usable for action in actions_of(bulletin))
+
+
+@pytest.mark.parametrize("lead", ["On both charts insert", "Both charts: insert"])
+def test_a_letter_of_one_chart_is_not_that_of_the_other(lead: str) -> None:
+    bulletin = parse(
+        f"412/26 Quill Sound.\nChart 88 [290/26]\nInsert (a) wreck {P}\nChart 90 [291/26]\n"
+        f"Delete (a) pile {Q}\n{lead} rock close W of (a) above\n"
+    )
+    assert "item-of-one-chart" in errors(bulletin)
+    assert [a.usable for a in actions_of(bulletin) if a.feature.kind == "rock"] in (
+        [False],
+        [False, False],
+    )

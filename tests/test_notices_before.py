@@ -175,3 +175,12 @@ def test_words_of_another_language_before_those_in_english() -> None:
     read = [(c.chart, c.previous and c.previous.number, len(c.actions)) for c in notice.charts]
     assert read == [("212", 71, 2), ("215", 40, 1)]
     assert all(a.usable for c in notice.charts for a in c.actions)
+
+
+def test_the_notice_before_behind_its_chart_below_the_line() -> None:
+    head = "412/26 Quill Sound.\nChart 88. Last notice on chart\n"
+    command = "Insert wreck 46-10.00S 122-10.00W\n"
+    (chart,) = parse(f"{head}88: 290/26.\n{command}").notices[0].charts
+    assert (chart.chart, chart.previous and chart.previous.number) == ("88", 290)
+    other = parse(f"{head}No. 88 - 290/26.\n{command}")
+    assert "previous-unread" in {finding.code for finding in other.findings}

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
@@ -15,7 +16,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft
 from noticeparse.rare import Rare
 from noticeparse.readers.heads import head_kinds, read_parts
-from noticeparse.stretch import gather
+from noticeparse.stretch import Stretch, gather
 
 _OWN_WORD = re.compile(r"\b(?:charts?|chts?)\b", re.IGNORECASE)
 _OTHER_WORD = re.compile(
@@ -63,24 +64,49 @@ def head_doubts(
         part = _PART_OF_SHEET.search(head.text)
         if part and _PANELS.isdisjoint(one.kind for one in read_parts(head.text)):
             yield within(context, "chart-head-unread", head, part.span()), None
+        yield from ((fault, None) for fault in _panels_of_others(context, head))
         undated = _CANCELS.search(head.text)
         if undated and not any(part.kind == "CANCELS" for part in read_parts(head.text)):
             yield within(context, "chart-head-unread", head, undated.span()), None
 
 
+_OF_OTHER = re.compile(r"\b(?:of|on|in|from) (?:chart )?(?P<number>[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\b")
+
+
+def _panels_of_others(context: Context, head: Stretch) -> Iterator[Fault]:
+    """A panel that is told to be of a chart which the head does not name: `plan A of 803`."""
+    parts = read_parts(head.text)
+    charts = {part.text for part in parts if part.kind == "CHART_NUMBER"}
+    for part in parts:
+        found = _OF_OTHER.search(part.text) if part.kind in _PANELS else None
+        if found is not None and found["number"] not in charts:
+            yield within(context, "chart-unread", head, (part.start, part.end))
+
+
 _GOES_ON = re.compile(r"[^\n]{0,6}?(?:[,;&]|\band)[ \t]{0,20}\n(?P<below>[^\n]*\S)")
-_BEFORE = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
+_OF_CHARTS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CHART_NUMBER"})
+_BARE = re.compile(r"\s*(?:nos?\.? ?)?[0-9]{2,6}[A-Z]?[.,;]?\s*", re.IGNORECASE)
 
 
 def _open_lists(context: Context, drafts: Sequence[ChartDraft]) -> Iterator[Fault]:
-    """A line below a list of charts that breaks off, which may name another: `802 [3/26];`."""
-    ends = {end for draft in drafts for _, end in draft.head}
-    starts = {start for draft in drafts for start, _ in draft.head}
-    for end in sorted(ends):
-        below = _GOES_ON.match(context.text, max(end - 4, 0))
+    """A line below a list of charts that breaks off, which may name another: `802 [3/26];`.
+
+    So may a number alone between two charts of a list.
+    """
+    text = context.text
+    heads = sorted(piece for draft in drafts for piece in draft.head)
+    items = sorted(piece for draft in drafts for item in draft.items for piece in item.pieces)
+    ends = sorted({end for _, end in heads})
+    for end in ends:
+        below = _GOES_ON.match(text, max(end - 4, 0))
         if below is None:
             continue
         start, stop = below.span("below")
-        start = stop - len(context.text[start:stop].lstrip())
-        if start not in starts and not _BEFORE.isdisjoint(head_kinds(context.text[start:stop])):
+        start = stop - len(text[start:stop].lstrip())
+        is_told = any(a < stop and start < b for a, b in (*heads, *items))
+        if not is_told and not _OF_CHARTS.isdisjoint(head_kinds(text[start:stop])):
             yield quoting(context, "chart-unread", (start, stop))
+    for (_, end), (start, _) in pairwise(heads):
+        between = text[end:start]
+        if between.count("\n") == 2 and _BARE.fullmatch(between) is not None:
+            yield quoting(context, "chart-unread", (end, start))

@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
+from noticeparse.build.all_charts import give_to_all, given
 from noticeparse.build.charts_in_words import hold_back_of_charts
 from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
@@ -23,6 +24,7 @@ def by_item_charts(context: Context, sections: Sequence[Section]) -> list[Sectio
     """The sections, each without the items that name other charts of the notice alone."""
     known = {section.head.chart for section in sections if section.head.chart is not None}
     hold_back_of_charts(context, sections, known)
+    sections = give_to_all(context, sections, known)
     items = [item for section in sections for item in section.items]
     if not any(item.tail or item.charts for item in items):
         return list(sections)
@@ -70,11 +72,11 @@ def _with_all(context: Context, sections: Sequence[Section], known: set[str]) ->
         if len(known) != 2 and item.charts and "both" in context.text[slice(*item.charts)].lower():
             item.faults.append(quoting(context, "item-of-one-chart", item.charts))
             continue
-        for at, section in enumerate(sections):
-            if section.head.chart in known - charts:
-                charts.add(section.head.chart)
-                more = section._replace(items=[*section.items, item])
-                sections = [*sections[:at], more, *sections[at + 1 :]]
+        if item.charts and item.refers and known - charts:
+            # A letter may be that of another item on the other chart.
+            item.faults.append(quoting(context, "item-of-one-chart", item.charts))
+            continue
+        sections = given(sections, item, known - charts)
     return sections
 
 

@@ -9,6 +9,7 @@ from noticeparse.build.charts_of_rows import give_all, lost_figure, names_severa
 from noticeparse.build.corrected import told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.head_doubts import head_doubts
+from noticeparse.build.heads_of_all import heads_all
 from noticeparse.build.shared_items import share_items
 from noticeparse.build.told_status import status_told
 from noticeparse.context import Context
@@ -30,7 +31,7 @@ from noticeparse.stretch import Stretch, gather
 # may be a year is no number of a notice.
 _NAMES_PREVIOUS = re.compile(
     r"\b(?:last|previous|prev|preceding|former|before this(?: one)?|(?<=[(\[])(?:after|follows))"
-    r"(?: (?:notice|correction|update))?(?: (?:19|20)[0-9]{2})?\W*$",
+    r"(?: (?:notice|correction|update)(?: on(?: the)? chart)?)?(?: (?:19|20)[0-9]{2})?\W*$",
     re.IGNORECASE,
 )
 _PREVIOUS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
@@ -70,8 +71,8 @@ class SectionReader:
             if not (draft.head or draft.number):
                 headless += draft.items
                 continue
-            if _ALL_CHARTS.fullmatch(gather(self.context.text, draft.head).text.strip(" :.,")):
-                found = [one._replace(items=[*one.items, *draft.items]) for one in _joined(found)]
+            if heads_all(self.context, draft, {section.head.chart for section in found}):
+                found = [_with_items(one, draft.items) for one in _joined(found)]
                 continue
             found += self._headed(draft)
         doubts = [*head_doubts(self.context, drafts)]
@@ -240,10 +241,14 @@ class SectionReader:
 
 
 _ALL_ITEMS = re.compile(r"all(?: items)?(?: of (?:them|the items))?\.?", re.IGNORECASE)
-_ALL_CHARTS = re.compile(
-    r"(?:on |for )?(?:both|all)(?: of)?(?: the| these)? charts", re.IGNORECASE
-)
 _SAID = ("previous_written", "panel", "edition", "international", "datum")
+
+
+def _with_items(section: Section, items: list[Item]) -> Section:
+    """A section with more items, which may be its own already."""
+    if section.items is items:
+        return section
+    return section._replace(items=[*section.items, *items])
 
 
 def _joined(sections: list[Section]) -> list[Section]:

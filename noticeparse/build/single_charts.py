@@ -9,13 +9,14 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.build.all_charts import is_count_of, told_of_charts
 from noticeparse.build.bare_lists import bare_lists, is_bare_list, labels_of
 from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
-from noticeparse.numbers import COUNT_WORDS, ROMAN, counted
+from noticeparse.numbers import ROMAN
 from noticeparse.readers.head_values import HeadPart, read_items
 from noticeparse.readers.heads import read_parts
 from noticeparse.stretch import Stretch, gather
@@ -34,11 +35,6 @@ _BINDS = re.compile(
 _MARKS = frozenset(".:()[]-")
 _COUNTED = re.compile(r"(?:item|sub-?item|entr(?:y|ies)|para|paragraph|row|line)s?", re.IGNORECASE)
 _CHARTS = re.compile(r"\bcharts? [^.;:]{0,60}", re.IGNORECASE)
-_COUNT = re.compile(
-    rf"\b(?:on|in|from|for) (?:the )?(?P<count>both|{'|'.join(COUNT_WORDS)})"
-    r"(?: (?:of )?(?:the|these))? charts\b",
-    re.IGNORECASE,
-)
 _SENTENCE = re.compile(r"[^.;]+(?:\.(?! |$)[^.;]*)*")
 
 
@@ -184,8 +180,5 @@ def _binds(sentence: str, known: set[str]) -> bool:
 
 def _counts_others(sentence: str, known: set[str]) -> bool:
     """Whether a sentence counts its charts, and not all: `On both charts insert …` of three."""
-    told = _COUNT.search(sentence)
-    if told is None:
-        return False
-    count = told["count"].lower()
-    return len(known) != (2 if count == "both" else counted(count))
+    told = told_of_charts(sentence)
+    return told is not None and not is_count_of(told, len(known))

@@ -32,6 +32,7 @@ from noticeparse.layout.opening.goes_on import (
     heading_breaks_off,
     is_in_heading,
     parts_previous,
+    tells_its_notice,
 )
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
@@ -220,6 +221,7 @@ class HeadReader:
             closes_bracket(above, words)
             or completes_previous(above, words)
             or parts_previous(above, words)
+            or tells_its_notice(above, words)
             or lists_items(words)
             or goes_on_with_charts(" ".join(self.text[slice(*one)] for one in head), whole)
         )

@@ -33,11 +33,19 @@ def is_in_heading(text: str, line: Line, words: Sequence[Element]) -> bool:
     return text[words[0].start : words[-1].end].rstrip().endswith(" -")
 
 
+_CHART = r"(?!(?:19|20)[0-9]{2}\b)[0-9]{2,6}[A-Z]?"
+_MORE_CHARTS = re.compile(
+    rf"(?:and |also )?(?:nos?\.? ?)?{_CHART}(?:(?:, ?and |, | and | & ){_CHART}){{0,40}}"
+    r"[.,;]?(?: and)?",
+    re.IGNORECASE,
+)
 _CHARTS = re.compile(r"(?:\d{1,6}[A-Z]?(?:, ?and |, ?| and | & )){0,40}\d{1,6}[A-Z]?,?(?: and)?")
 
 
 def goes_on_with_charts(above: str, words: str) -> bool:
     """Whether numbers go on with the list of charts above: `Charts 802, 803,` above `804`."""
+    if _MORE_CHARTS.fullmatch(words) is not None and breaks_off_list(above):
+        return True
     if not words[:1].isdigit() or _CHARTS.fullmatch(words) is None:
         return False
     parts = read_parts(above)
@@ -46,6 +54,29 @@ def goes_on_with_charts(above: str, words: str) -> bool:
     last = next((part for part in reversed(parts) if part.kind != "COMMA"), parts[0])
     is_list = last.kind == "CHART_NUMBER" and parts[0].text.lower().startswith("charts")
     return is_list and (parts[-1].kind == "COMMA" or words.rstrip(",").isalnum())
+
+
+def breaks_off_list(above: str) -> bool:
+    """Whether a list of charts breaks off behind one of them: `Charts 802 [290/26] and`."""
+    parts = read_parts(above) if above.rstrip().endswith((",", ";", "&", "and")) else []
+    kinds = [part.kind for part in parts[-2:]]
+    is_open = kinds[-1:] == ["COMMA"] and kinds[0] in ("CHART_NUMBER", *_PREVIOUS)
+    return is_open and parts[0].kind == "CHART_WORD"
+
+
+_LEADS_TO_CHART = re.compile(
+    r"\b(?:last|previous|former|preceding) (?:notice|correction|update)s?"
+    r" (?:on|for|to|of) (?:the )?chart\s*\Z",
+    re.IGNORECASE,
+)
+_NOTICE_OF_CHART = re.compile(rf"{_CHART} ?: ?{_NUMBER.pattern}\.?", re.IGNORECASE)
+
+
+def tells_its_notice(above: str, words: str) -> bool:
+    """Whether words name a chart and its notice before: `Last notice on chart / 802: 290/26`."""
+    if _LEADS_TO_CHART.search(above) is None or _NOTICE_OF_CHART.fullmatch(words) is None:
+        return False
+    return f" {words.partition(':')[0].strip()}" in above
 
 
 def completes_previous(above: str, words: str) -> bool:
