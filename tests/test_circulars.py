@@ -14,7 +14,6 @@ from tests.short_notices import AT_P, HEAD, P, actions_of, errors, told
     [
         "Insert on the chart a",
         "Please insert on the chart a",
-        "Insert on both charts a",
         "Insert on\nthe chart a",
         "Insert on this chart",
         "Add to the chart the",
@@ -27,6 +26,13 @@ def test_the_chart_behind_an_order_carries_no_light(order: str) -> None:
     assert told(bulletin) == [("insert", "light_buoy_starboard", [AT_P])]
     (action,) = actions_of(bulletin)
     assert not action.feature.companions
+
+
+def test_both_charts_behind_an_order_carry_no_light() -> None:
+    words = f"Insert on both charts a starboard-hand light-buoy, Fl.G.3s, in position {P}.\n"
+    actions = actions_of(parse(f"12/26 Quill Sound.\nCharts 802, 803 WGS84\n{words}"))
+    assert [(a.usable, a.feature.companions) for a in actions] == [(True, []), (True, [])]
+    assert errors(parse(HEAD + words)) == {"item-of-one-chart"}
 
 
 def test_what_does_carry_the_light_is_kept() -> None:

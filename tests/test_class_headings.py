@@ -54,7 +54,6 @@ def test_the_class_is_told_of_bare_values() -> None:
     [
         (f"   {P}   6.2\n   {Q}   5.8\n", ["6.2", "5.8"]),
         (f"   6.2 {P}\n   5.8 {Q}\n", ["6.2", "5.8"]),
-        (f"   1  {P}\n   2  {Q}\n", [None, None]),
         (f"   {P}   1\n   {Q}   2\n", ["1", "2"]),
     ],
 )
@@ -63,6 +62,13 @@ def test_each_row_is_one_item(rows: str, depths: list[str | None]) -> None:
     assert told(bulletin) == DEPTHS
     values = [action.feature.depth for action in actions_of(bulletin)]
     assert [depth and str(depth.value_m) for depth in values] == depths
+
+
+def test_counted_rows_below_depths_have_none() -> None:
+    bulletin = parse(f"{HEAD}Depths to be inserted\n   1  {P}\n   2  {Q}\n")
+    assert [action.feature.depth for action in actions_of(bulletin)] == [None, None]
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"depth-not-stated"}
 
 
 def test_a_structure_below_lights_is_held_back() -> None:

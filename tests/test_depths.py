@@ -115,6 +115,7 @@ REFUSED = [
     ("a range", "depths 4 to 6 m", "m", "depth-several"),
     ("minus", "depth -4 m", "m", "depth-minus"),
     ("dries and depth", "drying, depth 1.2 m", "m", "depth-and-drying"),
+    ("a depth of a rock that dries", "depth dries 1.2 m", "m", "depth-and-drying"),
     ("figure before both", "1.2 m depth, drying", "m", "depth-and-drying"),
     ("deeper than the sea", "depth 12000 m", "m", "depth-impossible"),
     ("over a figure", "depth over 5.2m", "m", "depth-bound-only"),

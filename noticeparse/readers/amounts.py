@@ -164,7 +164,9 @@ class AmountReader:
         depth, dries = self.senses.get("DEPTH_WORD"), self.senses.get("DRIES")
         if depth is None or dries is None:
             return False
-        return not (depth.start_pos or 0) < (dries.start_pos or 0) < (figure.start_pos or 0)
+        start, end = depth.end_pos or 0, dries.start_pos or 0
+        is_thing = start <= end < (figure.start_pos or 0) and "," in self.text[start:end]
+        return not is_thing
 
     def check_unit(self, unit: Token | None) -> None:
         """Notes a unit that is not the chart's, or may be miles."""
