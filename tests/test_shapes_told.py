@@ -19,6 +19,7 @@ OTHER = [
     f"Insert restricted area, half circle of 1M radius, N of {P}",
     f"Insert restricted area within 500m of a line joining {P} and {Q}",
     f"Insert northern limit of fairway joining {P}, {Q} and {R}",
+    f"Insert Northern limit of fairway joining {P}, {Q} and {R}",
     f"Delete the seaward edge of restricted area, joining {P}, {Q} and {R}",
     f"Insert anchorage area enclosed by coast and line {P} to {Q}",
     f"Insert restricted area bounded by an arc of radius 2M {ZONE} between {Q} and {R}",

@@ -54,8 +54,8 @@ _LEAVES_OUT = re.compile(
     re.IGNORECASE,
 )
 _ONE_SIDE = re.compile(
-    r"\b(?:(?:north|south|east|west)[a-z-]*|[NSEW]{1,3}|seaward|landward|shoreward|upper|lower)"
-    r" (?:limits?|edges?|boundar(?:y|ies)|sides?|borders?) (?:of|to|line)\b"
+    r"\b(?:(?i:(?:north|south|east|west)[a-z-]*|seaward|landward|shoreward|upper|lower)"
+    r"|[NSEW]{1,3}) (?i:limits?|edges?|boundar(?:y|ies)|sides?|borders?) (?:of|to|line)\b"
 )
 """One side of an area, drawn as a line: `northern limit of fairway joining`."""
 _SIZE = re.compile(

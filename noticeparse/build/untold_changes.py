@@ -88,7 +88,8 @@ def _changes_without_place(
                 continue
             start, end = sentence[0].start, sentence[-1].end
             is_known = _THE.match(context.text, start) is not None
-            if not is_known or (told[0], kinds()[told[1]].s57) not in classes:
+            known = kinds().get(told[1]) if is_known else None
+            if known is None or (told[0], known.s57) not in classes:
                 yield quoting(context, "change-without-place", (start, end))
 
 

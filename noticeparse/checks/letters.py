@@ -46,11 +46,11 @@ def _series(labelled: list[_Labelled]) -> list[list[_Labelled]]:
 
     `(i) cable, joining: (a) P (b) Q` above `(ii) legend at: (c) R`.
     """
-    own = [one for one in labelled if one[1] == one[2].action.span]
-    placed = {id(one[2]) for one in own}
-    if not any(id(one[2]) in placed for one in labelled if one not in own):
-        return [labelled]
-    return [own, [one for one in labelled if one not in own]]
+    own = [one for one in labelled if one[1] is one[2].action.span]
+    of_places = [one for one in labelled if one[1] is not one[2].action.span]
+    lettered = {one[2].pointer for one in own}
+    has_both = any(one[2].pointer in lettered for one in of_places)
+    return [own, of_places] if has_both else [labelled]
 
 
 def _labels(placed: Placed) -> Iterator[_Labelled]:

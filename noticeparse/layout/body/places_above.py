@@ -55,7 +55,8 @@ class _Block(NamedTuple):
 def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     """The items of such a body; None where its verbs do not all stand below places."""
     titles = [line for line in lines if is_title_of_changes(text, line)]
-    found = _blocks(text, [line for line in lines if line not in titles])
+    rows = {line.row for line in titles}
+    found = _blocks(text, [line for line in lines if line.row not in rows])
     if found is None or not _is_of_places(text, found[0]):
         return None
     blocks, others = found
