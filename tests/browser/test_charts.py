@@ -78,7 +78,7 @@ class TestSheets:
     def test_saved(self, page: Page, button: str, name: str, head: bytes) -> None:
         paste(page, DEMO)
         drop(page, "charts.csv", CHARTS.encode())
-        expect(page.locator("#charts-answer")).to_contain_text("is in use")
+        expect(page.locator("#charts-answer")).to_contain_text("charts.csv is in use")
         page.keyboard.press("Escape")
         page.locator("#sheets").click()
         page.locator("#sheet-chart").select_option("802")
@@ -92,6 +92,16 @@ class TestSheets:
         page.locator("#sheets").click()
         expect(page.locator("[data-plot=svg]")).to_be_disabled()
         expect(page.locator("#sheet-plot-words")).to_contain_text("load a chart list")
+
+    def test_a_list_that_comes_while_they_are_open_counts(self, page: Page) -> None:
+        paste(page, DEMO)
+        page.locator("#sheets").click()
+        page.locator("#sheet-chart").select_option("802")
+        expect(page.locator("[data-plot=pdf]")).to_be_disabled()
+        drop(page, "charts.csv", CHARTS.encode())
+        expect(page.locator("#charts-answer")).to_contain_text("charts.csv is in use")
+        page.keyboard.press("Escape")
+        expect(page.locator("[data-plot=pdf]")).to_be_enabled()
 
 
 class TestPositionBox:

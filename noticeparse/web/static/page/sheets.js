@@ -74,7 +74,8 @@ export function createSheets(state, charts) {
       said(error.message);
     }
   });
-  return { open };
+  // A list that comes, or goes, while the window is open counts at once.
+  return { open, chartsChanged: offerPlot };
 }
 
 function openTab() {
