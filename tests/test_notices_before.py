@@ -184,3 +184,11 @@ def test_the_notice_before_behind_its_chart_below_the_line() -> None:
     assert (chart.chart, chart.previous and chart.previous.number) == ("88", 290)
     other = parse(f"{head}No. 88 - 290/26.\n{command}")
     assert "previous-unread" in {finding.code for finding in other.findings}
+
+
+def test_the_notice_before_below_its_chart_and_a_colon() -> None:
+    head = "412/26 Quill Sound.\nChart 88. Last notice on chart 88:\n"
+    command = "Insert wreck 46-10.00S 122-10.00W\n"
+    (notice,) = parse(f"{head}290/26.\n{command}").notices
+    (chart,) = notice.charts
+    assert (chart.chart, chart.previous and chart.previous.number) == ("88", 290)

@@ -11,6 +11,7 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.opening.goes_on import leads_to_chart
 
 _LED = re.compile(
     r"(?:(?:And|Also|Similarly|Likewise|Further|Then),? )?(?:[Oo]n|[Ff]or)"
@@ -21,18 +22,12 @@ _LED = re.compile(
 )
 
 
-_OF_CHART = re.compile(
-    r"\b(?:previous|last|former|preceding|earlier) (?:[a-z]{2,12} )?(?:notice|correction|update)s?"
-    r"(?: (?:on|for|to|of))?\s*\Z",
-    re.IGNORECASE,
-)
-
-
 def takes_its_chart(assembly: Assembly, line: Line) -> bool:
     """Take the chart of a notice before that the head above leads to: `Last notice on`."""
     head = assembly.charts[-1].head if assembly.charts else []
-    leads = bool(head) and _OF_CHART.search(assembly.text[slice(*head[-1])]) is not None
-    if not leads or not line.has_only("chart", "words", "number"):
+    if not head or not leads_to_chart(assembly.text[slice(*head[-1])]):
+        return False
+    if not line.has_only("chart", "words", "number"):
         return False
     head.append((line.elements[0].start, line.elements[-1].end))
     return True

@@ -64,17 +64,34 @@ def breaks_off_list(above: str) -> bool:
     return is_open and parts[0].kind == "CHART_WORD"
 
 
+_NOTICE_BEFORE = (
+    r"\b(?:last|previous|former|preceding|earlier) (?:[a-z]{2,12} )?(?:notice|correction|update)s?"
+)
 _LEADS_TO_CHART = re.compile(
-    r"\b(?:last|previous|former|preceding) (?:notice|correction|update)s?"
-    r" (?:on|for|to|of) (?:the )?chart\s*\Z",
+    rf"{_NOTICE_BEFORE}(?: (?:on|for|to|of)(?: (?:the )?chart)?)?\s*\Z", re.IGNORECASE
+)
+_LEADS_TO_NOTICE = re.compile(
+    rf"{_NOTICE_BEFORE} (?:on|for|to|of) (?:(?:the|this) )?chart(?: {_CHART})?:\s*\Z",
     re.IGNORECASE,
 )
 _NOTICE_OF_CHART = re.compile(rf"{_CHART} ?: ?{_NUMBER.pattern}\.?", re.IGNORECASE)
 
 
+def leads_to_chart(above: str) -> bool:
+    """Whether words end where the chart of a notice before is to be named: `Last notice on`."""
+    return _LEADS_TO_CHART.search(above) is not None
+
+
+def leads_to_notice(above: str) -> bool:
+    """Whether words end where the notice before of a chart is to be told, by its colon."""
+    return _LEADS_TO_NOTICE.search(above) is not None
+
+
 def tells_its_notice(above: str, words: str) -> bool:
     """Whether words name a chart and its notice before: `Last notice on chart / 802: 290/26`."""
-    if _LEADS_TO_CHART.search(above) is None or _NOTICE_OF_CHART.fullmatch(words) is None:
+    if leads_to_notice(above):
+        return _NUMBER.match(words) is not None
+    if not leads_to_chart(above) or _NOTICE_OF_CHART.fullmatch(words) is None:
         return False
     return f" {words.partition(':')[0].strip()}" in above
 

@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
+from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
@@ -260,6 +261,8 @@ def is_named(text: str, line: Line, number: Element) -> bool:
     above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
     breaks_off = above.rpartition(" ")[2].lower().lstrip("[(") in _BREAKS_OFF
     opens = number is line.elements[0] and text[number.start - 1 : number.start] not in ("[", "(")
+    if opens and leads_to_notice(above):
+        return True
     if opens and not breaks_off:
         # Words or a bracket before the number would name it, `cancelled` behind it does.
         return opening_kind(text[line.start : line.end]) == "CANCELS"
