@@ -28,12 +28,24 @@ def test_a_change_without_a_place_is_told(words: str) -> None:
         f"Mariners are advised that the buoyage has been altered as below.\nInsert wreck {P}",
         f"A wreck has been found in {P}. The rock is not deleted.",
         f"A wreck has been found in {P}. The rock will be deleted.",
+        f"Pilots are informed that the marks were changed on 2 June 2026.\nInsert wreck {P}",
+        f"The buoys of the bank were changed in June 2026.\nInsert wreck {P}",
     ],
 )
 def test_what_is_told_again_or_in_sum_is_no_change(words: str) -> None:
     bulletin = parse(f"{HEAD}{words}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P])]
     assert errors(bulletin) == set()
+
+
+def test_a_general_kind_is_told_of_by_the_special_one() -> None:
+    laid = "\nA cable has been laid to the island.\n"
+    of_power = parse(f"{HEAD}{laid}Insert submarine power cable joining {P} and {Q}\n")
+    assert errors(of_power) == set()
+    assert "change-without-place" in errors(parse(f"{HEAD}{laid}Insert rock {P}\n"))
+    special = "\nA power cable has been laid to the island.\n"
+    of_any = parse(f"{HEAD}{special}Insert submarine cable joining {P} and {Q}\n")
+    assert "change-without-place" in errors(of_any)
 
 
 def test_a_participle_shares_the_auxiliary_before_it() -> None:

@@ -179,3 +179,20 @@ def test_what_was_done_stands_in_the_column_of_the_verbs(word: str, verb: str) -
     text = f"{HEAD}{word:14}{P}   pile\nInserted      {Q}   wreck\n"
     bulletin = parse(text)
     assert told(bulletin) == [(verb, "pile", [AT_P]), ("insert", "wreck", [AT_Q])]
+
+
+class TestListsWithAThingBehind:
+    """`joining P, Q and R   cable`, below rows of one place each."""
+
+    def test_the_list_is_of_the_thing_behind_it(self) -> None:
+        rows = f"INSERT\n  {P}   rock\n  joining {Q} and {R}   submarine cable\n"
+        bulletin = parse(HEAD + rows)
+        assert told(bulletin) == [
+            ("insert", "rock", [AT_P]),
+            ("insert", "cable_submarine", [AT_Q, AT_R]),
+        ]
+        assert errors(bulletin) == set()
+
+    def test_a_list_without_one_goes_on_with_the_item_above(self) -> None:
+        rows = f"INSERT\n  {P}   submarine cable\n  joining {Q}\n  {R}   rock\n"
+        assert ("insert", "cable_submarine", [AT_Q]) not in told(parse(HEAD + rows))

@@ -5,7 +5,18 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, actions_of, errors, told
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    HEAD,
+    WRECK_AND_ROCK,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+)
 
 TWO_VERBS = {
     "two things": f"Position                Delete     Insert\n{P}   wreck      rock\n",
@@ -47,6 +58,13 @@ def test_words_of_the_next_item_hold_both_back(body: str) -> None:
     bulletin = parse(HEAD + body)
     assert told(bulletin) == []
     assert "verb-within-words" in errors(bulletin)
+
+
+@pytest.mark.parametrize("joint", ["and", "and then"])
+def test_a_joint_at_the_beginning_of_a_line_is_of_no_item(joint: str) -> None:
+    bulletin = parse(f"{HEAD}Insert a\nwreck in {P},\n{joint} delete a rock in {Q}.\n")
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert errors(bulletin) == set()
 
 
 def test_the_thing_behind_and_in_is_another() -> None:

@@ -30,6 +30,8 @@ def test_a_bare_mark_before_the_year_is_of_the_number(number: str) -> None:
         "CANCEL NR 249 T OF 2026",
         "NR 249(T) OF 2026 CANX",
         "CANX NR 249 (T) OF 2026",
+        "CANC NR 249(T) OF 2026",
+        "CANC. NR 249(T)/26",
     ],
 )
 def test_what_a_telegram_cancels_is_no_name_of_the_item_above(clause: str) -> None:
@@ -155,3 +157,10 @@ def test_short_words_are_read_whole(line: str, read: tuple[str, str]) -> None:
     bulletin = parse(f"NR 271 OF 2026 QUILL SOUND\nCHT 802 LAST NR 258 OF 2026\n{line}\n")
     assert usable_of(bulletin) == [read]
     assert {f.code for f in bulletin.findings} == {"datum-not-stated"}
+
+
+def test_a_shortened_cancellation_below_the_head_opens_no_notice() -> None:
+    text = f"NM 646/26  TAVRENNE IS\nCanc NM 577(P)/26\nCh 884  prev 602/26\n  Ins  wreck  {P}\n"
+    (notice,) = parse(text).notices
+    assert [(one.number, one.status) for one in notice.cancels] == [(577, "preliminary")]
+    assert [chart.chart for chart in notice.charts] == ["884"]

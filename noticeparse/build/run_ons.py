@@ -44,6 +44,7 @@ _MOVED = re.compile(
     re.IGNORECASE,
 )
 """Words that tell of the thing above alone, and where it has gone."""
+_JOINT = re.compile(r"[ ,;]*(?:and|also|then|and (?:also|then))[ ,;:]*", re.IGNORECASE)
 _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
 _PARTS = re.compile(r"[.;\n]")
@@ -155,6 +156,9 @@ def _ends_as_next(context: Context, item: Item, below: Sequence[Item]) -> bool:
         return True
     start, end = item.tail[-1]
     if not below or below[0].verb_piece is None or not opens_a_line(context.text, start):
+        return False
+    if _JOINT.fullmatch(context.text, start, end):
+        # `in P, / and insert …` joins the commands, and says nothing of the next one.
         return False
     return "\n" not in context.text[end : below[0].verb_piece[0]]
 

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Sequence, Set
 
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
@@ -45,6 +45,18 @@ _OF_BOOKS = re.compile(
     re.IGNORECASE,
 )
 """`List of Lights: entry F 612 is to be deleted`, `Sailing Guide, part 3: …`: of the book."""
+
+_INFORMED = re.compile(
+    r"^[A-Za-z ,]{3,80}\b(?:informed|advised|notified|reminded|warned|given|told)\s{1,20}that\b",
+    re.I,
+)
+"""Whom a sentence tells it: pilots are no boarding place here."""
+
+_OF_A_DAY = re.compile(
+    r"(?:(?:on|in|since) (?:[0-9]{1,2} )?(?:[A-Z][a-z]{2,8}\.? )?(?:19|20)[0-9]{2}"
+    r"|recently|again)?[.,; ]*"
+)
+"""When a thing was changed, and not to what."""
 
 _THE = re.compile(r"(?:remarks?|notes?)?[ :.]*the\b", re.IGNORECASE)
 """The beginning of a sentence on a thing that was named before."""
@@ -89,8 +101,23 @@ def _changes_without_place(
             start, end = sentence[0].start, sentence[-1].end
             is_known = _THE.match(context.text, start) is not None
             known = kinds().get(told[1]) if is_known else None
-            if known is None or (told[0], known.s57) not in classes:
+            if known is not None and (told[0], known.s57) in classes:
+                continue
+            if not _is_done_of_a_special_one(*told, done):
                 yield quoting(context, "change-without-place", (start, end))
+
+
+def _is_done_of_a_special_one(verb: str, kind: str, done: Set[tuple[str, str]]) -> bool:
+    """Whether the change of a general kind is done: `a cable has been laid`, of a power cable."""
+    general = kinds().get(kind)
+    if general is None or not general.s57:
+        return False
+    special = [kinds()[one] for did, one in done if did == verb and one in kinds()]
+    return any(
+        (one.s57, one.form) == (general.s57, general.form)
+        and all(one.attributes.get(key) == value for key, value in general.attributes.items())
+        for one in special
+    )
 
 
 def _heads_rows(text: str, elements: Sequence[Element]) -> bool:
@@ -133,8 +160,13 @@ def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
     passive = text[sentence[at].start : sentence[at].end]
     verb = canonical_verb(passive)
     words = " ".join(text[e.start : e.end] for e in sentence[:at] if e.kind == "words")
+    words = _INFORMED.sub("", words)
     whole = " ".join(text[sentence[0].start : sentence[-1].end].split())
     is_told = " ".join(passive.lower().split()).startswith(_FORMS)
+    behind = " ".join(text[sentence[at].end : sentence[-1].end].split())
+    if verb == "amend" and _OF_A_DAY.fullmatch(behind):
+        # What it was changed to is not said: the commands of the notice say it.
+        return None
     if _SUMMARY.search(whole) or _OF_BOOKS.match(whole) or verb is None or not is_told:
         return None
     if not has_kind(words) or tells_no_change(whole, passive):

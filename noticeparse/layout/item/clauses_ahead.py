@@ -6,10 +6,10 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import takewhile
 
-from noticeparse.layout.evidence import PLACES, opens_a_line
+from noticeparse.layout.evidence import PLACES, opens_a_line, tells
 from noticeparse.layout.line.elements import Element, Line, words_of
-from noticeparse.readers.features import read_feature, value_property
-from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.features import leads_feature, read_feature, value_property
+from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 
 _FAR = 8
 """Lines on which a clause may give its places."""
@@ -40,6 +40,29 @@ def opens_clause(text: str, behind: Sequence[Element], *, by_verb: bool) -> bool
         return True
     told = next((one for one in behind[leads:] if not _is_of_places(text, one)), None)
     return told is not None and told.kind == "verb" and not split_phrase(words).description_end
+
+
+def opens_led_row(text: str, lead: Element, behind: Sequence[Element]) -> bool:
+    """Whether words lead to places with a thing of their own: `joining P, Q and R   cable`.
+
+    Of two places in one row the thing behind them is told; a list that goes on has none.
+    """
+    first = read_phrase(text[lead.start : lead.end])[:1]
+    leads = bool(first) and first[0].kind not in ("words", "separator")
+    if not leads or not behind or behind[0].kind not in PLACES:
+        return False
+    told = next((one for one in behind if not _is_of_places(text, one)), None)
+    if told is None or told.kind != "words" or opens_a_line(text, told.start):
+        return False
+    return leads_feature(text[told.start : told.end])
+
+
+def is_row_of(text: str, line: Line | None, reference: Element) -> bool:
+    """Whether words of a feature stand behind a reference, in a column of their own."""
+    if line is None or reference.kind != "reference":
+        return False
+    behind = (e for e in line.elements if e.start > reference.start)
+    return any(e.gap and tells(text, e) and leads_feature(text[e.start : e.end]) for e in behind)
 
 
 def _is_of_places(text: str, element: Element) -> bool:

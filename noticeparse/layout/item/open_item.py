@@ -104,10 +104,11 @@ class OpenItem:
         self.pending = []
 
     def give_prose(self) -> None:
-        """Keep the words that wait as prose."""
-        pieces = [(e.start, e.end) for e in self.pending]
-        self.prose.append(Prose(pieces, list(self.pending)))
-        self.pending = []
+        """Keep the words that wait as prose, with what is done in them."""
+        waiting = self.pending if self.passive is None else [*self.pending, self.passive]
+        waiting = sorted(waiting, key=lambda one: one.start)
+        self.prose.append(Prose([(e.start, e.end) for e in waiting], waiting))
+        self.pending, self.passive = [], None
 
     def add_group(self, item: Item) -> None:
         """Begin another group of places, led by the words that wait."""

@@ -7,7 +7,12 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import split_lead, tells, verb_places
-from noticeparse.layout.item.clauses_ahead import elements_behind, opens_clause
+from noticeparse.layout.item.clauses_ahead import (
+    elements_behind,
+    is_row_of,
+    opens_clause,
+    opens_led_row,
+)
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.listed_places import (
     awaits_places,
@@ -116,7 +121,11 @@ class PositionFirst(Cutter):
             self.open_from_pending()
             self._led = self.item
             return
-        if opens and (self._begins_sentence(words) or self._leads_to_row(element, words)):
+        if opens and (
+            self._begins_sentence(words)
+            or self._leads_to_row(element, words)
+            or self._opens_led_row(element)
+        ):
             self.close_item()
         above = self.item
         if opens and above is not None and begins_thing(self.text, above, element):
@@ -153,17 +162,16 @@ class PositionFirst(Cutter):
         if not self._is_listed or any(p.kind == "words" for p in read_phrase(words)):
             return False
         behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
-        return bool(behind) and self._is_row_of(behind[0])
-
-    def _is_row_of(self, reference: Element) -> bool:
-        """Whether words of a feature stand behind a reference, in a column of their own."""
-        if reference.kind != "reference" or self.line is None:
-            return False
-        behind = (e for e in self.line.elements if e.start > reference.start)
-        return any(
-            e.gap and tells(self.text, e) and leads_feature(self.text[e.start : e.end])
-            for e in behind
+        return (
+            bool(behind) and self.line is not None and is_row_of(self.text, self.line, behind[0])
         )
+
+    def _opens_led_row(self, element: Element) -> bool:
+        """Whether words behind a whole item lead to places that have a thing of their own."""
+        item = self.item
+        if item is None or not item.words or not item.has_place or item is self._led:
+            return False
+        return opens_led_row(self.text, element, elements_behind(self.lines, element))
 
     def _leads_its_places(self, element: Element, words: str) -> bool:
         """Whether a feature without a letter stands left of the others: its places follow it."""
@@ -206,24 +214,11 @@ class PositionFirst(Cutter):
         if item is not None and self._leads_on(item):
             self.add_place(element, label)
             return
-        if self.item is not None and self.line is self._related_in:
-            self.add_place(element, label)
-            return
         item = self.item
-        if self._is_listed and item is not None and self._is_meant(item, element, label):
-            self.add_place(element, label)
-            return
-        is_row = (
-            self.line is not None and self.line.elements[0] is element and self._is_row_of(element)
-        )
-        if (
-            self._is_listed
-            and label is None
-            and not is_row
-            and item is not None
-            and has_letter(item)
+        if item is not None and (
+            self.line is self._related_in
+            or (self._is_listed and self._is_further(item, element, label))
         ):
-            # In a list with letters a place without one is a further place of the item above.
             self.add_place(element, label)
             return
         if item is None or (
@@ -238,12 +233,22 @@ class PositionFirst(Cutter):
             self.add_group(item)
         self.add_place(element, label)
 
-    def _is_meant(self, item: Item, element: Element, label: Element | None) -> bool:
+    def _is_further(self, item: Item, element: Element, label: Element | None) -> bool:
+        """Whether a place of a list with letters is one more of the item above.
+
+        One without a letter is, where no thing of its own stands behind it.
+        """
+        if label is not None:
+            return self._is_meant(item, element, label)
+        opens = self.line is not None and self.line.elements[0] is element
+        return has_letter(item) and not (opens and is_row_of(self.text, self.line, element))
+
+    def _is_meant(self, item: Item, element: Element, label: Element) -> bool:
         """Whether a lettered place alone on its line is one that the item refers to above.
 
         `(c) P restricted area, bounded by (c), (d) and (e)`, and below it `(d) Q`.
         """
-        if label is None or element.kind != "point" or self.line is None:
+        if element.kind != "point" or self.line is None:
             return False
         if any(tells(self.text, e) for e in self.line.elements):
             return False
