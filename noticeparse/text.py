@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.patterns import compiled
 from noticeparse.signs import with_signs_told
+from noticeparse.telegrams import marks_of_telegrams
 
 _SAME_LENGTH = {
     "°": "º˚",
@@ -187,7 +188,8 @@ def repair(given: str) -> RepairedText:
     same_length = _LONE_RETURN.sub("\n", given)
     for seen in _READ_FOR.keys() & set(same_length):
         same_length = same_length.replace(seen, _READ_FOR[seen])
-    repairs = sorted([*_broken(same_length), *_marks_of_type(given)])
+    telegraphed = (Repair(*mark) for mark in marks_of_telegrams(same_length))
+    repairs = sorted([*_broken(same_length), *_marks_of_type(given), *telegraphed])
     text = _replaced(same_length, repairs)
     # What a repair brings together may be broken in its turn: `ÂÂ·`.
     for _ in range(_MOST_TURNS if repairs else 0):

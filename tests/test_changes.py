@@ -74,6 +74,8 @@ CHANGES = [
      [("colours", None, ["red", "white", "black"])]),
     ("north cardinal buoy, topmark to 2 cones, points up", "buoy_cardinal_north",
      [("topmark", None, "2 cones, points up")]),
+    ('berth "A2" to berth "A4"', "berth", [("name", "A2", "A4")]),
+    ("mooring buoy No 2 to mooring buoy No 4", "buoy_mooring", [("name", "No 2", "No 4")]),
     ("light to extinguished", "light", [("status", None, ["extinguished"])]),
 ]  # fmt: skip
 

@@ -31,6 +31,7 @@ LAYERS = (
         "globe",
         "packaged",
         "signs",
+        "telegrams",
     ),
     ("patterns", "rare"),
     ("text", "grammar"),

@@ -56,6 +56,23 @@ def test_the_left_column_is_read_before_the_right_one() -> None:
     assert "text-in-columns" in {one.code for one in bulletin.findings}
 
 
+def test_verbs_that_stand_alone_over_their_items_tell_of_columns() -> None:
+    left = "501/26  QUILL SOUND.\nChart 2417 [477/26]\nInsert\n  rock\n"
+    left += "  47-12.34S 123-45.67W\nDelete"
+    right = "  pile\n  47-12.83S 123-44.70W\n502/26  ELLORY.\nChart 2419 [470/26]\nInsert\n"
+    right += "  crane  47-20.75S 123-30.74W"
+    rows = zip(left.splitlines(), right.splitlines(), strict=True)
+    page = "".join(f"{one:<44}{other}\n" for one, other in rows)
+    following = "\f" + page.replace("501", "503").replace("502", "504")
+    bulletin = parse(page + following)
+    read = [
+        [(one.verb, one.feature.kind) for chart in notice.charts for one in chart.actions]
+        for notice in bulletin.notices
+    ]
+    assert read == [[("insert", "rock"), ("delete", "pile")], [("insert", "crane")]] * 2
+    assert errors(bulletin) == set()
+
+
 def test_spans_count_in_the_page_as_given() -> None:
     bulletin = parse(PAGE)
     crane = bulletin.notices[2].charts[0].actions[0]

@@ -267,3 +267,17 @@ def test_cards_have_numbers_too() -> None:
     ]  # fmt: skip
     assert [one.charts[0].previous.number for one in bulletin.notices] == [44, 29]
     assert len(told(bulletin)) == 3
+
+
+@pytest.mark.parametrize("word", ["Voids", "Annuls", "Revokes", "Cancels"])
+def test_records_that_are_numbered_and_end_another(word: str) -> None:
+    text = (
+        f"#### RECORD 76/2026 ####\nPlace     : Quill Sound\n{word}     : 49(T)/2026\n"
+        f"Chart     : 2070\n  Do      : insert\n  Object  : rock\n  At      : {PLACES[T]}\n\n"
+        "#### END OF SET ####\n"
+    )
+    bulletin = parse(text)
+    (notice,) = bulletin.notices
+    assert (notice.id, [one.number for one in notice.cancels]) == ("76/26", [49])
+    assert told(bulletin) == [("insert", "rock", [T])]
+    assert errors(bulletin) == set()

@@ -215,6 +215,27 @@ def test_middle_dot(seen: str, read: str) -> None:
 @pytest.mark.parametrize(
     ("seen", "read"),
     [
+        ("ROCK IN 47-12.3S STOP DELETE BUOY", "ROCK IN 47-12.3S. DELETE BUOY"),
+        ("47-12.3S\nSTOP DELETE BUOY", "47-12.3S.\n DELETE BUOY"),
+        ("IN 123-52.0W STOP CHART 62", "IN 123-52.0W.\nCHART 62"),
+        ("123-52.0W STOP\n", "123-52.0W.\n"),
+        ("LEGEND QUOTE FOUL\nGROUND UNQUOTE IN", 'LEGEND "FOUL\nGROUND" IN'),
+        # A word of a name, of small letters, or half of a pair, stands for no mark.
+        ("Delete the bus stop", "Delete the bus stop"),
+        ("legend Bus STOP", "legend Bus STOP"),
+        ("QUOTE FOUL GROUND", "QUOTE FOUL GROUND"),
+    ],
+)
+def test_words_of_telegrams_stand_for_marks(seen: str, read: str) -> None:
+    repaired = repair(seen)
+    assert repaired.text == read
+    last = len(read.rstrip()) - 1
+    assert seen[repaired.original_end(last + 1) - 1] == seen.rstrip()[-1]
+
+
+@pytest.mark.parametrize(
+    ("seen", "read"),
+    [
         ("legend 'Foul'", 'legend "Foul"'),
         ("legend ‘Foul ground (2026)’,", 'legend "Foul ground (2026)",'),
         ("name from 'A1' to 'Queen's Wharf'", 'name from "A1" to "Queen\'s Wharf"'),

@@ -31,6 +31,8 @@ _IN_ORDER = re.compile(
     r"in (?:the|this|that) (?:order|sequence)\b(?P<letters>[^\n]{0,80})",
     re.IGNORECASE,
 )
+_LEADS_ON = re.compile(r"[a-z0-9)\"',.] (?:or|for|with|as|plus)[ ,;:]{0,4}$", re.IGNORECASE)
+"""The end of a description behind which more of it must stand: `light-buoy for`."""
 _LETTER = re.compile(r"\(([a-z0-9]{1,2})\)|(?<![A-Za-z0-9])([A-Z])(?![A-Za-z0-9])")
 
 
@@ -42,6 +44,9 @@ def torn_items(context: Context, item: Item) -> Iterator[Fault]:
         # An exception limits the command, and that is told.
         if piece.groupdict().get("exception") is None:
             yield over(context, item, "item-without-feature")
+        return
+    if item.has_place and not item.added and _LEADS_ON.search(words, max(len(words) - 12, 0)):
+        yield over(context, item, "item-torn")
         return
     end = item_extent(item)[1]
     behind = _BEHIND.match(context.text, end, end + 200)

@@ -34,6 +34,12 @@ _EDGE = Rare(
     "border edge limits margin of",
     re.IGNORECASE,
 )
+_ROW_BY_ROW = Rare(
+    r"\b(?:joining|bounded by|between|through|and) this (?:position|point)\b",
+    "this",
+    re.IGNORECASE,
+)
+"""`pontoon joining this position`, and in the row below `and this position`."""
 _FEWEST = {"area": 3, "line": 2}
 
 
@@ -49,6 +55,9 @@ def unbounded(
     drawn = primitives(feature.kind)
     is_at_edge = "L" in drawn and _EDGE.search(text) is not None
     shape = None
+    if _ROW_BY_ROW.search(text):
+        yield over(context, item, "geometry-too-few-positions", shape="line")
+        return
     if "A" in drawn and _CORNERS.search(text):
         shape = "area"
     elif is_at_edge:

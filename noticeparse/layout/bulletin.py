@@ -171,7 +171,7 @@ class _Reader(HeadReader):
             self.layout.ignored.append((line.start, line.end))
             self.layout.titles.append(line)
             return
-        if takes_clause(self.assembly, line):
+        if takes_clause(self.assembly, line) or self.goes_on_above_titles(line):
             return
         if self.chart_rows.takes(line, behind_blank=self.behind_blank):
             self.head_is_open = True

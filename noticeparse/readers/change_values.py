@@ -25,7 +25,7 @@ from noticeparse.readers.change_lights import (
 )
 from noticeparse.readers.change_parts import Value
 from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
-from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.marks import read_body, read_shape
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
@@ -40,6 +40,8 @@ def read_value(
     text: str, property_word: Token | None, feature: Feature, chart_unit: ChartUnit | None
 ) -> Value:
     """The value written; its `value` is None where it cannot be read."""
+    if property_word is None and (name := _name_alone(text, feature)) is not None:
+        return Value("name", name)
     again = _LIGHT_AGAIN.match(text) if property_word is None and is_light(feature) else None
     if again is not None:
         of_light = read_value(text[again.end() :], None, feature, chart_unit)
@@ -90,6 +92,16 @@ _NOUN_AGAIN = {
     for kind in ("LEGEND", "NAME")
 }
 """`legend "Timber Basin"` becomes `legend "Ferry Basin"`: the noun is no part of the wording."""
+
+
+def _name_alone(text: str, feature: Feature) -> str | None:
+    """The name of the same thing again, all else of which is as before: `berth "A4"` of `"A2"`."""
+    if feature.name is None or not has_kind(text):
+        return None
+    other = read_feature(text)
+    same = other.feature.model_copy(update={"name": feature.name, "text": feature.text})
+    is_renamed = other.feature.name not in (None, feature.name) and not other.faults
+    return other.feature.name if is_renamed and same == feature else None
 
 
 def _wording(text: str) -> str | None:

@@ -18,6 +18,7 @@ from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.spans import LineIndex, Span
+from noticeparse.text import repair
 
 _FEWEST = 2
 """Heads of notices or charts that must open at the right edge."""
@@ -110,12 +111,13 @@ def _blocks(text: str, rows: Sequence[tuple[int, int]], edge: int) -> Iterator[t
     for at, (start, end) in enumerate([*rows, (len(text), len(text))]):
         line = text[start:end].rstrip()
         runs_through = len(line) > edge - 2 and line[edge - 2 : edge].strip(" ") != ""
-        if at < len(rows) and not runs_through:
+        opens_page = line.startswith("\f")
+        if at < len(rows) and not runs_through and not opens_page:
             continue
         block = _trimmed(text, rows, first, at)
         if _is_in_columns(text, rows[block[0] : block[1]], edge):
             yield block
-        first = at + 1
+        first = at if opens_page else at + 1
 
 
 def _trimmed(text: str, rows: Sequence[tuple[int, int]], first: int, last: int) -> tuple[int, int]:
@@ -138,7 +140,8 @@ def _is_in_columns(text: str, rows: Sequence[tuple[int, int]], edge: int) -> boo
 
 
 def _is_of_notices(column: Sequence[str]) -> bool:
-    """Whether heads, commands and places stand in a column."""
+    """Whether heads, commands and places stand in a column, which may hold any character."""
+    column = [repair(words).text for words in column]
     openings = [_opening(words) for words in column if words[:1].strip()]
     told = [one for one in openings if one is not None]
     if "verb" not in told or not {"notice", "chart"} & set(told):
@@ -151,8 +154,10 @@ def _opening(words: str) -> str | None:
     line: Line | None = next(read_lines(words), None)
     if line is None or line.is_blank:
         return None
-    if line.elements[0].kind in ("verb", "chart"):
-        return line.elements[0].kind if len(line.elements) > 1 else None
+    kind = line.elements[0].kind
+    if kind in ("verb", "chart"):
+        # A verb may stand alone over its items.
+        return kind if kind == "verb" or len(line.elements) > 1 else None
     return "notice" if notice_opening(words, line) is not None else None
 
 

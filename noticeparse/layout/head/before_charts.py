@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, is_international, read_parts
 
@@ -17,6 +17,12 @@ _SEVERAL = 2
 _NUMBERS = frozenset({"PREVIOUS", "NOTICE_NUMBER", "CHART_NUMBER"})
 _OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP", "CHART_WORD"}
 _LINKS = ("for", "on")
+
+
+def is_more_than_number(text: str, element: Element) -> bool:
+    """Whether an element holds more than marks and the number of a paragraph: `3.`."""
+    number = text[element.start : element.end].strip().rstrip(".)")
+    return has_words(text, element) and not (number.isdigit() and len(number) < 3)
 
 
 def leads_to_chart(

@@ -6,7 +6,11 @@ from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.head.asides import takes_cancellation
 from noticeparse.layout.head.banners import takes_banner
-from noticeparse.layout.head.before_charts import leads_to_chart, lists_notices_before
+from noticeparse.layout.head.before_charts import (
+    is_more_than_number,
+    leads_to_chart,
+    lists_notices_before,
+)
 from noticeparse.layout.head.chart_rows import (
     ENDS_A_CHART_HEAD,
     ChartRowReader,
@@ -73,7 +77,7 @@ class HeadReader:
         if self.margin.takes(line):
             self.head_is_open = False
             return True
-        if line.elements[0].kind == "chart" and self._is_row(line):
+        if is_row_of_charts(self.text, line, self.assembly.charts):
             chart, number = line.elements[:2]
             own = Element("charts_only", chart.start, number.end, True)
             self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
@@ -94,11 +98,6 @@ class HeadReader:
         if not (self.head_is_open and self.assembly.charts):
             return False
         return line.elements[0].kind == "key" and self.more_head(line)
-
-    def _is_row(self, line: Line) -> bool:
-        """Whether a line that opens with a chart is an item of one of the charts above."""
-        heads = [self.text[slice(*piece)] for one in self.assembly.charts for piece in one.head]
-        return bool(heads) and is_row_of_charts(self.text, line, heads)
 
     def takes_panel(self, line: Line) -> bool:
         """A line that names a panel of the chart above: what follows is of that panel."""
@@ -177,6 +176,17 @@ class HeadReader:
             return False
         return True
 
+    def goes_on_above_titles(self, line: Line) -> bool:
+        """Whether a line goes on with the chart head above it, and is no row of the table before.
+
+        The titles of the table stand again below the head.
+        """
+        table = self.tables.table
+        if table is None or "chart" in table.roles or line.has(*OF_ITEMS):
+            return False
+        is_below_head = self.head_is_open and not self.behind_blank and self.assembly.charts
+        return bool(is_below_head) and not self.assembly.body and self.more_head(line)
+
     def _late_heading(self, line: Line) -> bool:
         """The heading below a line that names the notice and its charts: `12/26   Chart: 802`."""
         notice, charts = self.assembly.notice, self.assembly.charts
@@ -244,7 +254,7 @@ class HeadReader:
             return self._more_chart_head(line)
         if not before and not self.behind_blank and takes_its_chart(self.assembly, line):
             return True
-        if any(e.kind != "label" and self._tells(e) for e in before):
+        if any(e.kind != "label" and is_more_than_number(self.text, e) for e in before):
             if leads_to_chart(self.assembly, before, line.elements[index:]):
                 self._chart_elements(line, line.elements[index:])
                 self.assembly.charts[-1].head.insert(0, (before[0].start, before[-1].end))
@@ -259,11 +269,6 @@ class HeadReader:
             self.assembly.charts[-1].head.insert(0, (numbers[0].start, numbers[-1].end))
         return True
 
-    def _tells(self, element: Element) -> bool:
-        """Whether an element holds more than marks and the number of a paragraph: `3.`."""
-        number = self.text[element.start : element.end].strip().rstrip(".)")
-        return has_words(self.text, element) and not (number.isdigit() and len(number) < 3)
-
     def _chart_elements(self, line: Line, elements: tuple[Element, ...]) -> None:
         assembly = self.assembly
         if assembly.notice is not None and assembly.notice.is_radio:
@@ -277,7 +282,7 @@ class HeadReader:
         elements, end = without_statement(self.text, elements, end)
         start, stop = elements[0].start, elements[end - 1].end
         before = [e for e in line.elements if e.start < start and e.kind != "label"]
-        opens = not any(self._tells(e) for e in before)
+        opens = not any(is_more_than_number(self.text, e) for e in before)
         if opens and assembly.is_between_charts() and assembly.cut.falls_before(line):
             return
         this_notice = opened_notice(self.text[start:stop])

@@ -221,7 +221,8 @@ class FeatureFirst(Cutter):
         """`a rock / in P. Delete …`: a sentence that waits for its place, and ends behind it."""
         waits = len(self.pending) > 1 and has_kind(self.words_of(self.pending[:-1]))
         before = self.text[verb.start - 2 : verb.start]
-        goes_on = self.text[link.start].islower() and self.text[link.start - 2] not in ".;:"
+        is_small = self.text[link.start].islower() or self.words_of(self.pending).isupper()
+        goes_on = is_small and self.text[link.start - 2] not in ".;:"
         is_next = before == ", " or (before == ". " and self.text[verb.start].isupper())
         return waits and goes_on and is_next
 

@@ -84,7 +84,8 @@ def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
 
 
 _NOTES = (
-    "note to", "note:", "notes:", "note -", "n.b.", "nb:", "remark:", "remarks:",
+    "note to", "note:", "notes:", "note. ", "notes. ", "note -", "n.b.", "nb:",
+    "remark:", "remarks:", "remark. ", "remarks. ", "remark -", "remarks -",
     "(file ", "(file:", "file no", "(ref ", "(ref.", "(ref:", "(source:", "(authority:",
 )  # fmt: skip
 

@@ -38,6 +38,7 @@ _NOTICE_NOUNS = frozenset(
         "instruction",
         "advisory",
         "entry",
+        "record",
     }
 )
 _NUMBERED_NOUNS = ("order", "card")

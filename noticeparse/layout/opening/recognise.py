@@ -6,7 +6,7 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise
 
-from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.drafts import ChartDraft, NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.editions import opens_with_source
@@ -110,8 +110,10 @@ def is_row_of_chart(text: str, line: Line) -> bool:
 _FEWEST_OF_ROW = 4
 
 
-def is_row_of_charts(text: str, line: Line, heads: Sequence[str]) -> bool:
-    """Whether a line is an item of one of the charts of these heads: `Chart 9  Depth 14 m  P`."""
+def is_row_of_charts(text: str, line: Line, charts: Sequence[ChartDraft]) -> bool:
+    """Whether a line is an item of one of the charts above it: `Chart 9  Depth 14 m  P`."""
+    if line.elements[0].kind != "chart" or not charts:
+        return False
     if len(line.elements) < _FEWEST_OF_ROW or line.has("verb", "passive"):
         return False
     number, words = line.elements[1:3]
@@ -121,8 +123,9 @@ def is_row_of_charts(text: str, line: Line, heads: Sequence[str]) -> bool:
         return False
     return any(
         part.kind == "CHART_NUMBER" and part.text == written
-        for head in heads
-        for part in read_parts(head)
+        for chart in charts
+        for piece in chart.head
+        for part in read_parts(text[slice(*piece)])
     )
 
 

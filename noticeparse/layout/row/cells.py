@@ -58,7 +58,11 @@ def goes_on_in_cells(text: str, above: Cells, below: Cells) -> bool:
     if "label" in above and not {"label", "verb"} & set(below):
         # Every row is counted; one without its count is more of the row above.
         return not all(is_connector(words_of(text, below[role])) for role in more)
-    if set(below) - set(more) and not (_is_place(below, more) and _lacks_place(above)):
+    beside = set(below) - set(more)
+    if beside == {"verb"} and "verb" not in above and _lacks_place(below):
+        # The verb stands on the last line of the row, as a total does.
+        beside = set()
+    if beside and not (_is_place(below, more) and _lacks_place(above)):
         return False
     return all(_goes_on(words_of(text, above[role]), words_of(text, below[role])) for role in more)
 
@@ -72,7 +76,10 @@ def _lacks_place(cells: Cells) -> bool:
 
 
 def _goes_on(above: str, below: str) -> bool:
-    if above.endswith((",", ":", "-", "/", "&", " and", " of", " with", " by", " to")):
+    if above.strip() in _DASHES:
+        # A cell that holds nothing breaks off nowhere.
+        return False
+    if above.endswith((",", ":", "-", "/", "&", " and", " of", " with", " by", " to", " for")):
         return True
     roles = value_property(below)
     describes = bool(roles) and not roles & {"kind", "unknown"} and not leads_feature(below)
@@ -90,8 +97,15 @@ def with_links_apart(text: str, cells: Cells) -> Cells:
     told = [e for e in verb if e.kind not in PLACES]
     if places and "to" not in cells and canonical_verb(words_of(text, told)) == "move":
         made["verb"], made["to"] = told, places
+    new = cells.get("new", [])
+    ends = [e for e in new if e.kind in PLACES]
+    links = words_of(text, [e for e in new if e.kind not in PLACES]).strip(" -,.")
+    is_moved = bool(ends) and canonical_verb(words_of(text, verb)) == "move"
+    if is_moved and "to" not in cells and (not links or is_connector(links)):
+        # `Move | P | light-buoy | at Q`: the new state of the thing is where it goes.
+        made["to"] = made.pop("new")
     for role in ("old", "new"):
-        cell = cells.get(role, [])
+        cell = made.get(role, [])
         words = words_of(text, cell).strip(" -")
         if words and all(e.kind == "words" for e in cell) and is_connector(words):
             made["position"] = [*made.pop(role), *made.get("position", [])]

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from noticeparse.layout.column.titles import Cells, Column, Table
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
+from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.opening.notice_openings import NoticeOpening
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
@@ -12,6 +13,7 @@ from noticeparse.readers.verbs import canonical_verb
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
 _COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
 _PLACED = frozenset({"position", "latitude"})
+_TELL_FEATURES = frozenset({"feature", "old", "new"})
 _LONGEST = 100
 _WORDS_OF_HEADING = 3
 
@@ -175,10 +177,11 @@ def second_line(text: str, table: Table, line: Line) -> Cells | None:
     """
     below = table.below
     if not below:
-        if "feature" in table.roles or "verb" not in table.roles or not table.roles & _PLACED:
+        roles = table.roles
+        if roles & _TELL_FEATURES or "verb" not in roles or not roles & _PLACED:
             return None
         words = text[line.start : line.end].strip()
-        if not line.has_only("words") or len(words) > _LONGEST:
+        if not line.has_only("words") or len(words) > _LONGEST or opens_note(words):
             return None
         below = (Column("feature", 0),) if has_kind(words) else ()
     if not below or line.has("number", "chart", "key"):

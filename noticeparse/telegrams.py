@@ -1,0 +1,28 @@
+"""Words of telegrams that stand for marks: `STOP` for a full stop, `QUOTE … UNQUOTE` for quotes.
+
+Common practice, no published source: a telegraph had no sign for either.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator
+
+_STOP = re.compile(
+    r"\sSTOP(?<=[A-Z0-9)]\sSTOP)(?:\s(?P<chart>(?=(?:CHARTS?|CHTS?) [0-9]))"
+    r"|(?=\s{1,4}[A-Z]{2})|(?=\s{0,80}\Z))"
+)
+_QUOTED = re.compile(r"\bQUOTE\s(?=[A-Z0-9])[^\"]{1,120}?(?P<end>\sUNQUOTE)\b")
+_LONGEST_OPENING = len("QUOTE ")
+
+
+def marks_of_telegrams(text: str) -> Iterator[tuple[int, int, str]]:
+    """Start, end and mark of such words, in no order; a chart behind a stop opens a line."""
+    if "STOP" in text:
+        for found in _STOP.finditer(text):
+            breaks = "\n" in found.group() or found["chart"] is not None
+            yield found.start(), found.end(), ".\n" if breaks else "."
+    if "UNQUOTE" in text:
+        for found in _QUOTED.finditer(text):
+            yield found.start(), found.start() + _LONGEST_OPENING, '"'
+            yield found.start("end"), found.end("end"), '"'
