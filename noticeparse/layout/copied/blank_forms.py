@@ -22,6 +22,8 @@ _ROOM = re.compile(
     re.I | re.M,
 )
 """Words with dots behind them and nothing else, in cells of their own at the end of a line."""
+_DOTS = re.compile(r"[._]{5}[^\n]*")
+"""What such words have behind them, up to the end of the line."""
 _LEAST_BOXES = 2
 
 
@@ -34,8 +36,20 @@ def without_blank_forms(text: str) -> tuple[str, list[Piece]]:
     if "]" in text:
         text = _without(text, _ANSWERS, marks)
     if "...." in text or "____" in text:
-        text = _without(text, _ROOM, marks)
+        text = _without_room(text, marks)
     return text, marks
+
+
+def _without_room(text: str, marks: list[Piece]) -> str:
+    """The text without room for what is written by hand, looked for where dots stand."""
+    parts, at = [], 0
+    for dots in _DOTS.finditer(text):
+        start = text.rfind("\n", 0, dots.start()) + 1
+        for found in _ROOM.finditer(text, start, dots.end()):
+            marks.append(found.span())
+            parts += [text[at : found.start()], " " * len(found.group())]
+            at = found.end()
+    return "".join((*parts, text[at:]))
 
 
 def _without(text: str, pattern: re.Pattern[str], marks: list[Piece]) -> str:
