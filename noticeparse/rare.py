@@ -49,6 +49,11 @@ def openings(text: str) -> frozenset[str]:
     return frozenset(_WORD.findall(in_small(text)))
 
 
+def openings_of(*patterns: Rare) -> frozenset[str]:
+    """The first letters of words without which none of some patterns matches."""
+    return frozenset().union(*(one.openings for one in patterns))
+
+
 def in_small(text: str) -> str:
     """A text in small letters, as a pattern reads it to which capitals are as good."""
     if not text.isascii():

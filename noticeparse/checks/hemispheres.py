@@ -64,6 +64,8 @@ def _trouble(
 def _usual(positions: Sequence[Position], axis: str) -> int | None:
     """The sign that at least three positions in four have, where there are enough to tell."""
     values = [getattr(position, axis) for position in positions]
+    if not values or min(values) > 0 or max(values) < 0:
+        return None
     signs = Counter(1 if value > 0 else -1 for value in values if _is_clear(value, axis))
     if signs.total() < _FEW or len(signs) < 2:
         return None
