@@ -76,4 +76,7 @@ class Context:
 
     def joined(self, pieces: list[Piece]) -> str:
         """Pieces as written, joined by blanks."""
-        return " ".join(self.written(start, end) for start, end in pieces)
+        if len(pieces) == 1:
+            # As most have: this is asked for every item again and again.
+            return self.written(*pieces[0])
+        return " ".join([self.written(start, end) for start, end in pieces])

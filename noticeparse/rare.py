@@ -46,7 +46,17 @@ class Rare:
 @lru_cache(maxsize=512)
 def openings(text: str) -> frozenset[str]:
     """The first letters of the words of a text; the net after next asks for the same ones."""
+    return frozenset(_WORD.findall(in_small(text)))
+
+
+def openings_of(*patterns: Rare) -> frozenset[str]:
+    """The first letters of words without which none of some patterns matches."""
+    return frozenset().union(*(one.openings for one in patterns))
+
+
+def in_small(text: str) -> str:
+    """A text in small letters, as a pattern reads it to which capitals are as good."""
     if not text.isascii():
-        # What Python takes for an i or an s where capitals are as good as small letters.
+        # What Python takes for an i or an s.
         text = text.replace("İ", "i").replace("ı", "i").replace("ſ", "s")
-    return frozenset(_WORD.findall(text.lower()))
+    return text.lower()

@@ -23,6 +23,8 @@ _SINGLE_QUOTES = re.compile(
 Behind a figure the first mark is a prime (`47 12 'S`), and what holds figures alone may be one
 with its prime.
 """
+_OPENING_QUOTE = re.compile(r"'(?<![\w°'\".]')(?<![0-9] ')")
+"""Where such a wording may begin; most marks of a text are primes."""
 _WORDED = re.compile(
     r"\b(?:legend|note|caution|wording|inscription|title|name)s?\b[^\n]{0,300}", re.IGNORECASE
 )
@@ -31,6 +33,6 @@ _WORDED = re.compile(
 def with_signs_told(text: str) -> str:
     """The text with such signs as those they stand for; wordings stand in double quotes."""
     text = _BEARING_SIGN.sub("°", _DECIMAL_DOT.sub(".", text))
-    if "'" not in text:
+    if _OPENING_QUOTE.search(text) is None:
         return text
     return _WORDED.sub(lambda found: _SINGLE_QUOTES.sub(r'"\1"', found.group()), text)

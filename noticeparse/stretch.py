@@ -47,10 +47,13 @@ class Stretch(NamedTuple):
         return Stretch(self.text[start:end], (first, *rest))
 
 
+_NOTHING = Stretch("", ())
+
+
 def gather(text: str, pieces: Sequence[tuple[int, int]]) -> Stretch:
     """The pieces (start, end in the repaired text) read as one stretch."""
     if not pieces:
-        return Stretch("", ())
+        return _NOTHING
     if len(pieces) == 1:
         start, end = pieces[0]
         words = text[start:end]

@@ -9,6 +9,7 @@ from pkgutil import walk_packages
 import pytest
 
 import noticeparse
+from noticeparse.build.stated_units import may_state_unit
 from noticeparse.rare import Rare, openings
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.taken_back import tells_end
@@ -106,3 +107,19 @@ def test_letters_that_python_takes_for_others() -> None:
         same = re.compile(letter, re.IGNORECASE)
         for sign in filter(same.fullmatch, map(chr, range(0x110000))):
             assert openings(f"x {sign}bc") == {"x", f"{letter}bc"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "All soundings on this chart are given in fathoms and feet.",
+        "depths: metres",
+        "(fms)",
+        "metric charts",
+        "Depths in FEET",
+    ],
+)
+def test_what_states_a_unit_holds_one_of_its_words(words: str) -> None:
+    """Sentences without these words are not read for a unit."""
+    assert "DEPTH_UNIT" in head_kinds(words)
+    assert may_state_unit(words)

@@ -115,12 +115,8 @@ def contradictions(
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
     text = unquoted(words.text)
-    if item.verb_piece is None:
-        plain = blanked(text, _RELATIVE)
-        against = _AGAINST.get(verb)
-        said = _OF_A_SENTENCE.search(plain) or (against.search(plain) if against else None)
-        if said is not None:
-            yield within(context, "sentence-under-verb", words, said.span())
+    if item.verb_piece is None and (said := _said_against(text, verb)) is not None:
+        yield within(context, "sentence-under-verb", words, said.span())
     yield from _bearing_of_line(context, words, text, feature, geometry)
     if geometry.shape in ("circle", "arc") and not _may_be_round(feature):
         yield over(context, item, "relation-unclear")
@@ -147,6 +143,15 @@ def contradictions(
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
+
+
+def _said_against(text: str, verb: Verb) -> re.Match[str] | None:
+    """What makes words a sentence, or contradicts the verb above them; clauses say less."""
+    patterns = [one for one in (_OF_A_SENTENCE, _AGAINST.get(verb)) if one is not None]
+    if all(one.search(text) is None for one in patterns):
+        return None
+    plain = blanked(text, _RELATIVE)
+    return next(filter(None, (one.search(plain) for one in patterns)), None)
 
 
 def _is_lit_by_name(feature: Feature, text: str) -> bool:

@@ -39,12 +39,10 @@ def item_extent(item: Item) -> Piece:
     start = min(item.pieces)[0] if item.pieces else 0
     places = [place.element for group in item.groups for place in group.places]
     ends = [place.end for place in places]
-    is_behind = bool(places and item.words) and item.words[0][0] > min([e.start for e in places])
-    if places and not is_behind:
+    if places and not (item.words and item.words[0][0] > min([e.start for e in places])):
         return start, max(ends)
-    if is_behind or not places:
-        added = [piece for one in item.added for piece in one.pieces]
-        ends += [end for _, end in (*item.words, *item.change, *added)]
+    added = [piece for one in item.added for piece in one.pieces]
+    ends += [end for _, end in (*item.words, *item.change, *added)]
     if not places:
         ends += [end for _, end in item.pieces]
     return start, max(ends, default=start)

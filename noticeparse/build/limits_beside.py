@@ -94,11 +94,10 @@ def limits_beside(
             words = context.text[slice(*piece)]
             if hit := _of_untouched_chart(words, actions):
                 yield quoting(context, "verb-limited-beside", piece), hit
-            is_aside = _is_aside(context, piece)
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
-            is_aside |= _ends_another(context.text, above, piece)
-            if is_aside or _overlaps(piece, taken):
+            is_told = _overlaps(piece, taken) or _is_aside(context, piece)
+            if is_told or _ends_another(context.text, above, piece):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
             sides = _sides(words, gap, numbers, *place)

@@ -13,6 +13,7 @@ from noticeparse.build.extents import over, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.line.elements import Element
 from noticeparse.rare import Rare
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb
@@ -54,8 +55,9 @@ def places_of_companions(
         yield over(context, item, "relation-unclear")
     if len(places) < 2 or geometry.shape not in ("point", "points"):
         return
-    brackets = [_stands_in_brackets(context.text, one.start, one.end) for one in places]
-    in_brackets = brackets[0] and not all(brackets)
+    in_brackets = _stands_in_brackets(context.text, first) and not all(
+        _stands_in_brackets(context.text, one) for one in places[1:]
+    )
     if geometry.relation in ("close", "vicinity") and verb != "move":
         if any(_leads_to_own(context, item, at, in_brackets) for at in range(1, len(item.groups))):
             # `close E of wreck (P), in Q`
@@ -67,8 +69,9 @@ def places_of_companions(
         yield quoting(context, "place-of-another", (first.start, first.end))
 
 
-def _stands_in_brackets(text: str, start: int, end: int) -> bool:
+def _stands_in_brackets(text: str, place: Element) -> bool:
     """Whether a place has brackets around it: `wreck (P)`."""
+    start, end = place.start, place.end
     while start > 0 and text[start - 1].isspace():
         start -= 1
     while end < len(text) and text[end].isspace():

@@ -106,13 +106,15 @@ def charts_in_passing(
     last = max((item_extent(i)[0] for one in sections for i in one.items), default=0)
     for prose in draft.prose:
         start, end = prose.pieces[0][0], prose.pieces[-1][1]
+        if end > last:
+            continue
         head = read_head(context.text[start:end], context.year)
         names = any(chart.chart not in {*own, None} for chart in head.charts)
-        if end <= last and (names or _CHART_AND_NOTICE.fullmatch(context.text[start:end])):
+        if names or _CHART_AND_NOTICE.fullmatch(context.text[start:end]):
             written = {"written": context.written(start, end)}
             yield Fault("chart-in-passing", start, end, written)
         columns = re.split(r" {3,}", context.text[start:end].strip())
-        if end <= last and len(columns) > 1 and own.issuperset(columns):
+        if len(columns) > 1 and own.issuperset(columns):
             written = {"written": context.written(start, end)}
             yield Fault("chart-marks-unread", start, end, written)
 

@@ -15,6 +15,7 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.rare import in_small
 from noticeparse.readers.head_values import read_unit
 from noticeparse.readers.heads import read_parts
 from noticeparse.records.action import Action, Amend, Replace
@@ -39,6 +40,8 @@ _OF_ITEMS = re.compile(
     re.IGNORECASE,
 )
 _FIGURE = re.compile(r"[0-9½¼¾]")
+_UNITS = ("fathom", "feet", "met", "ft", "fm")
+"""Of these each word for a unit has one."""
 
 
 def set_units(context: Context, draft: NoticeDraft, sections: Sequence[Section]) -> None:
@@ -86,8 +89,16 @@ def _sentences(context: Context, draft: NoticeDraft) -> Iterator[tuple[Piece, st
             yield found.span(), found.group()
 
 
+def may_state_unit(sentence: str) -> bool:
+    """Whether a sentence holds a word for a unit; most hold none, and are not read for one."""
+    plain = in_small(sentence)
+    return any(unit in plain for unit in _UNITS)
+
+
 def _stated(sentence: str) -> tuple[DepthUnit, frozenset[str]] | None:
     """The unit that a sentence states and says nothing else of, and the charts that it names."""
+    if not may_state_unit(sentence):
+        return None
     parts = read_parts(sentence)
     units = {read_unit(part.text) for part in parts if part.kind == "DEPTH_UNIT"}
     others = [part for part in parts if part.kind not in _PARTS]

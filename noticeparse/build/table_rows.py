@@ -46,9 +46,11 @@ def rows_in_heading(context: Context, draft: NoticeDraft) -> list[Fault]:
     found: list[Fault] = []
     for start, end in draft.heading:
         cells = [cell.strip(" \"'").lower() for cell in _CELLS.split(context.text[start:end])]
+        if len(cells) < _FEWEST:
+            continue
         has_verb = any(_is_verb(cell) for cell in cells)
         figures = sum(any(char.isdecimal() for char in cell) for cell in cells)
-        if len(cells) >= _FEWEST and has_verb and figures > 1:
+        if has_verb and figures > 1:
             found.append(quoting(context, "text-action-lost", (start, end)))
     return found
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import Counter
 from collections.abc import Iterator, Sequence
 
-from noticeparse.checks.trouble import Trouble, actions_of, positions_of
+from noticeparse.checks.trouble import Placed, Trouble, actions_of, positions_of
 from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 
@@ -18,14 +18,17 @@ _NAMES = {("lat", 1): "north", ("lat", -1): "south", ("lon", 1): "east", ("lon",
 
 def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
     """A position in a hemisphere that few others share, away from the lines between them."""
-    spots = list(_spots(notice))
+    actions = actions_of(notice)
+    spots = list(_spots(notice, actions))
     around = [position for position, _, _ in spots]
     if len(around) < _FEW:
-        around = [position for one in neighbours for position, _, _ in _spots(one)]
+        around = [
+            position for one in neighbours for position, _, _ in _spots(one, actions_of(one))
+        ]
     for axis in ("lat", "lon"):
         usual = _usual(around, axis)
         if usual is None:
-            yield from _within_actions(notice, axis)
+            yield from _within_actions(actions, axis)
             continue
         for position, pointer, chart in spots:
             value = getattr(position, axis)
@@ -33,9 +36,9 @@ def check_hemispheres(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[
                 yield _trouble(position, pointer, chart, axis, usual)
 
 
-def _within_actions(notice: Notice, axis: str) -> Iterator[Trouble]:
+def _within_actions(actions: Sequence[Placed], axis: str) -> Iterator[Trouble]:
     """A position of an action in another hemisphere than its first one."""
-    for placed in actions_of(notice):
+    for placed in actions:
         positions = positions_of(placed.action)
         if len(positions) < 2:
             continue
@@ -61,6 +64,8 @@ def _trouble(
 def _usual(positions: Sequence[Position], axis: str) -> int | None:
     """The sign that at least three positions in four have, where there are enough to tell."""
     values = [getattr(position, axis) for position in positions]
+    if not values or min(values) > 0 or max(values) < 0:
+        return None
     signs = Counter(1 if value > 0 else -1 for value in values if _is_clear(value, axis))
     if signs.total() < _FEW or len(signs) < 2:
         return None
@@ -74,9 +79,11 @@ def _is_clear(value: float, axis: str) -> bool:
     return abs(value) > _NEAR_THE_LINE_DEG
 
 
-def _spots(notice: Notice) -> Iterator[tuple[Position, str, str | None]]:
+def _spots(
+    notice: Notice, actions: Sequence[Placed]
+) -> Iterator[tuple[Position, str, str | None]]:
     """The positions stated in actions and remarks, each with the record and chart it is of."""
-    for placed in actions_of(notice):
+    for placed in actions:
         for position in positions_of(placed.action):
             if position.via == "stated":
                 yield position, placed.pointer, placed.chart

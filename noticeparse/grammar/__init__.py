@@ -112,12 +112,14 @@ def parsed(lark: Lark, text: str) -> Any:
     return lark.parse(text)
 
 
-def scanner(name: str, start: str = "start") -> Scanner:
+def scanner(name: str, start: str = "start", *, without: tuple[str, ...] = ()) -> Scanner:
     """A scanner over the terminals of grammar file `name`, for a rule that is a flat list of them.
+
+    Terminals `without` which a text is known to be are not looked for.
 
     Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
     """
-    place = f"{name}.{start}.scanner"
+    place = ".".join([name, start, *(f"no-{one}" for one in without), "scanner"])
     kept = store.read(place, _key())
     if kept is not None:
         tokens, ignored = json.loads(kept)
@@ -125,7 +127,8 @@ def scanner(name: str, start: str = "start") -> Scanner:
         lark = Lark(source(name), parser=None, lexer="basic", start=start, **_found(name))
         # Terminals that only make up others are no tokens; a lexer alone would keep them.
         named = {symbol.name for rule in lark.rules for symbol in rule.expansion}
-        own = [t for t in lark.terminals if t.name in named or t.name in lark.ignore_tokens]
+        named = named.union(lark.ignore_tokens).difference(without)
+        own = [t for t in lark.terminals if t.name in named]
         tokens, ignored = divided(own, lark.ignore_tokens)
         store.write(place, _key(), json.dumps([tokens, ignored]).encode())
     return Scanner(tokens, ignored, place)

@@ -86,6 +86,9 @@ class Item:
     @property
     def places(self) -> list[Place]:
         """The places of all its groups, one behind the other."""
+        if len(self.groups) == 1:
+            # As most have: this is asked for every item again and again.
+            return [*self.groups[0].places]
         return [place for group in self.groups for place in group.places]
 
     @property

@@ -7,7 +7,7 @@ names.  Where a head names several charts, each part goes with the chart before 
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from functools import cache, lru_cache
 
 from noticeparse import grammar
@@ -34,19 +34,24 @@ from noticeparse.readers.notices_before import (
     with_list_apart,
 )
 from noticeparse.readers.panels import goes_beside, part_panels
+from noticeparse.readers.taken_back import tells_end
 
 
 @cache
-def _scanner() -> grammar.Scanner:
-    return grammar.scanner("head", "parts")
+def _scanner(*, tells_end: bool) -> grammar.Scanner:
+    # To look for a cancelled notice takes as long as for all other parts of a head.
+    return grammar.scanner("head", "parts", without=() if tells_end else ("CANCELS",))
+
+
+def _scanned(text: str) -> Iterator[tuple[str, int, int]]:
+    return _scanner(tells_end=tells_end(text)).scan(text, 0, len(text))
 
 
 @lru_cache(maxsize=2048)
 def read_parts(text: str) -> tuple[HeadPart, ...]:
     """The parts of a head, in order."""
     return tuple(
-        HeadPart(kind, text[start:end], start, end)
-        for kind, start, end in _scanner().scan(text, 0, len(text))
+        HeadPart(kind, text[start:end], start, end) for kind, start, end in _scanned(text)
     )
 
 
@@ -59,7 +64,7 @@ def head_kinds(text: str) -> frozenset[str]:
 @lru_cache(maxsize=2048)
 def opening_kind(text: str) -> str | None:
     """The kind of the first part of a head; the rest of it is not read."""
-    return next((kind for kind, _, _ in _scanner().scan(text, 0, len(text))), None)
+    return next((kind for kind, _, _ in _scanned(text)), None)
 
 
 def is_international(text: str) -> bool:

@@ -12,13 +12,14 @@ import re
 from collections.abc import Iterator
 from typing import NamedTuple
 
-from noticeparse.rare import Rare
+from noticeparse.rare import Rare, openings, openings_of
 from noticeparse.readers.dates import MONTH
 
 _DAY = rf"(?:[0-9]{{1,2}}(?:st|nd|rd|th)? {MONTH}\b|{MONTH} [0-9]{{1,4}}\b|[0-9]{{4}}-[0-9]{{2}}-)"
 _MONTHS = "jan feb mar apr may jun jul aug sep oct nov dec".split()
 _IN_FIGURES = re.compile(r"[0-9]{4}-[0-9]{2}-")
 """Each day has the beginning of a month, or is in figures alone."""
+_FIGURE = re.compile(r"[0-9]")
 _SEASON = r"(?:winter|summer|spring|autumn)"
 
 
@@ -146,10 +147,16 @@ _IN_BRACKETS = (
 _BRACKET = re.compile(r"[(\[](?P<words>[^()\[\]]+)[)\]]")
 
 _HOLDING = (_TAKEN_BACK, _OF_PAPER, _DONE, _LATER, _PERIOD)
+_OPENINGS = openings_of(*_HOLDING, _HANGS, _IN_PART, _LEFT_OUT)
 
 
 def limits_in(words: str) -> Iterator[Limit]:
     """What in the words of an item, quotations blanked, limits its command."""
+    if _OPENINGS.isdisjoint(openings(words)):
+        # As of most items: brackets and days alone are left.
+        yield from _in_brackets(words)
+        yield from _days_in(words)
+        return
     for limit in _HOLDING:
         for found in limit.finditer(words):
             if not _is_of_name(words, found):
@@ -157,10 +164,7 @@ def limits_in(words: str) -> Iterator[Limit]:
     for found in _HANGS.finditer(words):
         if not (_is_of_name(words, found) or _SHOWN_THEN.search(words, 0, found.start())):
             yield Limit("item-limited", _quoted(words, found.start()))
-    for found in _BRACKET.finditer(words):
-        for code, pattern in _IN_BRACKETS:
-            if pattern.fullmatch(found["words"].strip()):
-                yield Limit(code, found.span("words"))
+    yield from _in_brackets(words)
     for found in _IN_PART.finditer(words):
         start, end = _clause(words, found.start())
         clause = words[start:end]
@@ -170,12 +174,27 @@ def limits_in(words: str) -> Iterator[Limit]:
     for found in _LEFT_OUT.finditer(words):
         if not _FORBIDS.search(words):
             yield Limit("item-limited", _quoted(words, found.start()))
+    yield from _days_in(words)
+
+
+def _in_brackets(words: str) -> Iterator[Limit]:
+    """The brackets that say nothing else."""
+    for found in _BRACKET.finditer(words):
+        for code, pattern in _IN_BRACKETS:
+            if pattern.fullmatch(found["words"].strip()):
+                yield Limit(code, found.span("words"))
+
+
+def _days_in(words: str) -> Iterator[Limit]:
+    """The days for which a command is given."""
     for found in _DATED.finditer(words) if _may_tell_day(words) else ():
         if not _HAPPENED.search(words, 0, found.start()):
             yield Limit("verb-dated", found.span())
 
 
 def _may_tell_day(words: str) -> bool:
+    if _FIGURE.search(words) is None:
+        return False
     plain = words.casefold()
     return any(month in plain for month in _MONTHS) or _IN_FIGURES.search(words) is not None
 

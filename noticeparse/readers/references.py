@@ -127,14 +127,24 @@ def _read(text: str, near: int | None) -> _Written | None:
     if plain[:1] + plain[-1:] in ("()", "[]"):
         plain = plain[1:-1].strip()
     told = _YEAR_TOLD.search(plain)
-    try:
-        figures, year, status = grammar.parsed(_parser(), plain[: told.start()] if told else plain)
-    except LarkError:
+    parts = _parts(plain[: told.start()] if told else plain)
+    if parts is None:
         return None
+    figures, year, status = parts
     if told and near is not None and not year:
         year = str(near - (told[1].lower() in ("last", "the previous")))
     full = full_year(year, near) if year else None
     return _Written(int(figures), full, status, year)
+
+
+@lru_cache(maxsize=4096)
+def _parts(plain: str) -> tuple[str, str, NoticeStatus] | None:
+    """Number, year and mark as written; the same number is read with and without a year beside."""
+    try:
+        parts: tuple[str, str, NoticeStatus] = grammar.parsed(_parser(), plain)
+    except LarkError:
+        return None
+    return parts
 
 
 _YEAR_TOLD = re.compile(

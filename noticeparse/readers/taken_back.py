@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from noticeparse.rare import Rare
+from noticeparse.rare import Rare, in_small
 
 _TAKES_BACK = Rare(
     r"(?<!until )(?<!unless )(?<!till )\bcancel(?:led|ed)\b(?! [0-9])"
@@ -48,5 +48,5 @@ _ENDS = (
 
 def tells_end(words: str) -> bool:
     """Whether words may tell the end of any notice; most need not be read for one."""
-    plain = words.casefold()
+    plain = in_small(words)
     return any(word in plain for word in _ENDS)

@@ -13,6 +13,7 @@ from noticeparse.layout.drafts import Piece
 
 _BOX = re.compile(r"^[ \t]{0,12}\[ {0,3}\](?= {1,6}[A-Za-z0-9(])(?![^\n\[]*\[[ xX]{0,3}\])", re.M)
 """An empty box in front of a line that has no other."""
+_EMPTY = re.compile(r"\[ {0,3}\]")
 _CROSSED = re.compile(r"\[ ?[xX] ?\]")
 _ANSWERS = re.compile(r":?(?: {1,6}(?:yes|no|done)[ .:]{0,3}\[ {0,3}\]){1,3}[ \t]*$", re.I | re.M)
 """Boxes for the answers to a question, at the end of its line."""
@@ -22,20 +23,33 @@ _ROOM = re.compile(
     re.I | re.M,
 )
 """Words with dots behind them and nothing else, in cells of their own at the end of a line."""
+_DOTS = re.compile(r"[._]{5}[^\n]*")
+"""What such words have behind them, up to the end of the line."""
 _LEAST_BOXES = 2
 
 
 def without_blank_forms(text: str) -> tuple[str, list[Piece]]:
     """The text with blanks for such room, and where it stood."""
     marks: list[Piece] = []
-    has_boxes = "[" in text and len(_BOX.findall(text)) >= _LEAST_BOXES
-    if has_boxes and _CROSSED.search(text) is None:
-        text = _without(text, _BOX, marks)
-    if "]" in text:
+    if _EMPTY.search(text) is not None:
+        if len(_BOX.findall(text)) >= _LEAST_BOXES and _CROSSED.search(text) is None:
+            text = _without(text, _BOX, marks)
         text = _without(text, _ANSWERS, marks)
     if "...." in text or "____" in text:
-        text = _without(text, _ROOM, marks)
+        text = _without_room(text, marks)
     return text, marks
+
+
+def _without_room(text: str, marks: list[Piece]) -> str:
+    """The text without room for what is written by hand, looked for where dots stand."""
+    parts, at = [], 0
+    for dots in _DOTS.finditer(text):
+        start = text.rfind("\n", 0, dots.start()) + 1
+        for found in _ROOM.finditer(text, start, dots.end()):
+            marks.append(found.span())
+            parts += [text[at : found.start()], " " * len(found.group())]
+            at = found.end()
+    return "".join((*parts, text[at:]))
 
 
 def _without(text: str, pattern: re.Pattern[str], marks: list[Piece]) -> str:

@@ -128,14 +128,19 @@ _OF_BLOCKS = re.compile(
 """Where the block of a chart is printed: `The block is given at the end of this list.`"""
 
 
+_OF_ITEMS = frozenset({"point", "half", "reference", "bar"})
+
+
 def is_note(text: str, elements: Sequence[Element]) -> bool:
     """Whether a line is a remark on the items: `Note to item 2) b.: surveyed in 2025`.
 
     A note that goes on the chart has its words in quotes, or a position.
     """
-    if not elements or any(e.kind in ("point", "half", "reference", "bar") for e in elements):
-        return False
-    return opens_note(text[elements[0].start : elements[-1].end])
+    # A plain loop: this is asked for every line.
+    for element in elements:
+        if element.kind in _OF_ITEMS:
+            return False
+    return bool(elements) and opens_note(text[elements[0].start : elements[-1].end])
 
 
 _OF_THE_SAME = frozenset("it this that which these they both all".split())
