@@ -45,3 +45,31 @@ def test_a_participle_behind_a_whole_command_holds_both_back() -> None:
 def test_verbs_that_stand_apart_are_read_as_before(body: str) -> None:
     bulletin = parse(f"{HEAD}{body}\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "things",
+    [
+        ("wreck.", "special buoy."), ('legend "Foul".', "special buoy."),
+        ('starboard-hand light-buoy, Fl.G.3s, "C1".', "wreck."), ("wreck", "rock"),
+    ],
+)  # fmt: skip
+def test_two_rows_on_one_line_keep_their_places(things: tuple[str, str]) -> None:
+    first, second = things
+    row = f"{P}   Insert {first}   {Q}   Delete {second}\n{R}   Replace depth 8 m by depth 7 m.\n"
+    bulletin = parse(HEAD + row)
+    assert [(verb, at) for verb, _, at in told(bulletin)] == [
+        ("insert", [AT_P]), ("delete", [AT_Q]), ("replace", [AT_R]),
+    ]  # fmt: skip
+
+
+def test_a_place_before_a_second_verb_is_its_own() -> None:
+    text = f"In {P} insert wreck, in {Q} delete rock.\nIn {R} insert pile.\n"
+    assert told(parse(HEAD + text)) == [
+        ("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q]), ("insert", "pile", [AT_R]),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize("text", [f"{P}   Move special buoy to   {Q}\n{R}   Delete rock."])
+def test_a_move_keeps_both_its_places(text: str) -> None:
+    assert [verb for verb, _, _ in told(parse(f"{HEAD}{text}\n"))] == ["move", "delete"]

@@ -277,8 +277,12 @@ class PositionFirst(Cutter):
         if not relation or not words or (item.groups and item.groups[-1].lead == relation):
             return False
         link = " ".join(self.text[start:end] for start, end in relation)
-        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
-            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+        links = link.lower().replace(",", " ").split()
+        commands = self.following is not None and self.following.kind == "verb"
+        is_led = commands and item.verb_piece is not None and {*links} <= {"in", "at"}
+        if is_connector(link) and ("and" in links or is_led):
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`, `in P insert wreck, in Q delete`:
+            # the place of the next item.
             item.words = words
             item.pieces = [
                 (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]

@@ -2,7 +2,7 @@
 
 A verb with no blank before it opens the next item, and one with a colon that ends its line heads
 those below: each begins a line of its own, so that it is not taken for that of the place before
-it (common practice, no published source).
+it; so does a second row that was joined to the line (common practice, no published source).
 """
 
 from __future__ import annotations
@@ -11,7 +11,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.readers.verbs import canonical_verb
 
@@ -36,7 +36,8 @@ def _behind_words(text: str, start: int) -> int:
 def _parts(text: str, line: Line) -> Iterator[Line]:
     elements = list(line.elements)
     for at in range(1, len(elements)):
-        if not any(e.kind in PLACES for e in elements[max(at - 2, 0) : at]):
+        near = elements[max(at - 2, 0) : at + 1]
+        if not any(e.kind in PLACES for e in near):
             continue
         cut = _cut(text, elements, at)
         if cut is None:
@@ -48,11 +49,26 @@ def _parts(text: str, line: Line) -> Iterator[Line]:
     yield line
 
 
+def _opens_row(text: str, elements: Sequence[Element], at: int) -> bool:
+    """Whether a place opens a second row on a line: `P  Insert rock.  Q  Delete buoy`."""
+    kinds = [e.kind for e in elements if e.kind not in ("label", "bar")]
+    if kinds[:3] != ["point", "verb", "words"] or elements[at].kind != "point":
+        return False
+    behind = elements[at + 1 : at + 2]
+    if elements[at - 1].kind != "words" or not behind or behind[0].kind != "verb":
+        return False
+    above = text[elements[at - 1].start : elements[at].start].rstrip()
+    is_open = above.rpartition(" ")[2].lower() in OPEN_END
+    return above.endswith(".") or (elements[at].gap and not is_open)
+
+
 def _cut(
     text: str, elements: list[Element], at: int
 ) -> tuple[list[Element], list[Element]] | None:
     """The elements before a verb that stands so, and those from the verb on."""
     element, rest = elements[at], elements[at + 1 :]
+    if _opens_row(text, elements, at):
+        return elements[:at], [element._replace(gap=True), *rest]
     if element.kind in ("verb", "passive"):
         # In running words, `… P. Entered:` at a line's end opens the sentence below it.
         written = text[element.start : rest[-1].end if rest else element.end].rstrip()
