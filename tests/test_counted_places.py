@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, errors, told
+from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, R, errors, told, usable_of
 
 
 @pytest.mark.parametrize(
@@ -130,3 +130,29 @@ def test_several_depths_at_several_places_are_held_back(depths: str, places: str
 def test_one_depth_at_several_places_is_that_of_each() -> None:
     body = f"Positions\n  1) {P}\n  2) {Q}\nDetails\nInsert depths 4.2m in 1) and 2)\n"
     assert told(parse(f"{HEAD}{body}")) == [("insert", "sounding", [AT_P, AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "port-hand light-buoy, Fl.R.3s No 4, in {P} and , in {Q}", "special buoy No 12 {P} {Q}",
+        'beacon "C4" in {P} and {Q}', "special buoy C4 {P} {Q}",
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("verb", ["Insert", "Delete"])
+def test_a_mark_with_a_number_of_its_own_has_one_place(verb: str, words: str) -> None:
+    bulletin = parse(f"{HEAD}{verb} {words.format(P=P, Q=Q)}\n")
+    assert usable_of(bulletin) == []
+    assert "place-of-another" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "special buoys No 12 and No 13 {P} {Q}", "beacons, Karra, {P} and {Q}",
+        "special buoy in {P} and {Q}", "lights, Fl.R.3s, No 4, in {P} and {Q}",
+    ],
+)  # fmt: skip
+def test_several_marks_have_several_places(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words.format(P=P, Q=Q)}\n")
+    assert len(usable_of(bulletin)) == 1

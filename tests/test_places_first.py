@@ -196,3 +196,19 @@ class TestListsWithAThingBehind:
     def test_a_list_without_one_goes_on_with_the_item_above(self) -> None:
         rows = f"INSERT\n  {P}   submarine cable\n  joining {Q}\n  {R}   rock\n"
         assert ("insert", "cable_submarine", [AT_Q]) not in told(parse(HEAD + rows))
+
+
+@pytest.mark.parametrize("lost", ["Establish .", "Establish", "Delete"])
+def test_a_verb_with_nothing_to_it_leaves_its_place_alone(lost: str) -> None:
+    text = f"{HEAD}{P}\n    {lost}\n{Q}\n    Establish starboard-hand light-beacon, Fl.G.4s.\n"
+    bulletin = parse(text)
+    assert told(bulletin) == [("insert", "beacon_lateral_starboard", [AT_Q])]
+    assert errors(bulletin) == {"item-without-feature"}
+
+
+def test_places_with_their_words_behind_the_verb_stay_whole() -> None:
+    text = f"{HEAD}{P}\n{Q}\n    Delete wreck.\n{R}\n    Establish rock.\n"
+    assert told(parse(text)) == [
+        ("delete", "wreck", [AT_P, AT_Q]),
+        ("insert", "rock", [AT_R]),
+    ]  # fmt: skip

@@ -149,3 +149,35 @@ def test_a_buoy_from_one_place_to_another_is_no_line(buoy: str) -> None:
     action, errors = read(f"{buoy} from {P} to 46-00.50S 122-00.00W")
     assert not action.usable
     assert "places-of-a-move" in errors
+
+
+GARBLED = (
+    "close X of", "close NE fo", "close NEof", "close of", "NE fo", "in the vicinty of",
+    "close NEE of", "close", "close SWof", "clsoe NE", "close o f", "NNE f",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("words", GARBLED)
+@pytest.mark.parametrize("thing", ["rock,", "wreck"])
+def test_a_garbled_relation_is_never_read_as_the_place_itself(thing: str, words: str) -> None:
+    for place in (P, "(f) above"):
+        items = f"Insert (f) pile {P}\n       {thing} {words} {place}\n"
+        bulletin = parse(f"{HEAD}{items}")
+        actions = bulletin.notices[0].charts[0].actions
+        assert [one.usable for one in actions[:2]] == [True, False]
+        assert "relation-unclear" in {one.code for one in bulletin.findings}
+
+
+@pytest.mark.parametrize(
+    ("words", "relation"),
+    [
+        ("rock, close NE of", "close"), ("rock, close to", "close"), ("rock, SW of", "close"),
+        ("rock, in the vicinity of", "vicinity"), ("rock, in the position of", "at"),
+        ("special light-buoy, NE, in", "at"), ("special buoy, N,", "at"),
+        ("disused pile, close by", "close"),
+    ],
+)  # fmt: skip
+def test_whole_relations_are_read(words: str, relation: str) -> None:
+    action, errors = read(f"{words} {P}")
+    assert errors == set()
+    assert (action.usable, action.geometry.relation) == (True, relation)

@@ -152,3 +152,10 @@ def test_a_light_before_its_place_stays_with_it() -> None:
         ("No 1", "Fl.G.3s"),
         ("No 2", "Fl.R.3s"),
     ]
+
+
+@pytest.mark.parametrize("joint", ["; insert\n", ";\ninsert\n", " and insert\n"])
+def test_a_verb_between_two_places_has_a_thing_of_its_own(joint: str) -> None:
+    bulletin = parse(f"{HEAD}Delete the depth of 9.4 m in {P}{joint}{Q} and {R}.\n")
+    assert told(bulletin) == [("delete", "sounding", [AT_P])]
+    assert errors(bulletin) == {"item-without-feature"}

@@ -7,7 +7,7 @@ from collections.abc import Sequence
 
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
-from noticeparse.build.counted_places import counted_places
+from noticeparse.build.counted_places import counted_places, numbered_marks
 from noticeparse.build.distances_left import distances_left
 from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
@@ -79,6 +79,7 @@ def against(
         *things_behind(context, item, verb, geometry),
         *unbounded(context, item, feature, geometry),
         *counted_places(context, item, geometry),
+        *numbered_marks(context, item, words, feature, geometry),
         *equals_at_places(context, item, geometry),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),

@@ -5,15 +5,17 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from noticeparse.build.extents import within
+from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.rare import Rare
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
-from noticeparse.stretch import blanked, gather, unquoted
+from noticeparse.stretch import Stretch, blanked, gather, unquoted
+from noticeparse.vocabulary import kinds
 
 _COUNT = Rare(
     rf"\b(?P<number>{'|'.join(COUNT_WORDS)}|[2-9]|[1-9][0-9])"
@@ -68,6 +70,28 @@ _OF_A_THING = re.compile(
     re.IGNORECASE,
 )
 """Words that make of a thing its corner or its end: `the south end of the cable`."""
+
+
+_DESIGNATION = re.compile(r"(?:No\.? ?)?[A-Z]{0,3}[ -]?[0-9]{1,3}[A-Z]?", re.IGNORECASE)
+_PLURAL = re.compile(r"(?:buoy|beacon|light|mark|pile|perche|float|vessel|no)s\b", re.IGNORECASE)
+_MARKS = frozenset(("buoy", "beacon", "float"))
+
+
+def numbered_marks(
+    context: Context, item: Item, words: Stretch, feature: Feature, geometry: Geometry
+) -> Iterator[Fault]:
+    """A mark with a number of its own at a second place: `light-buoy No 4, in P and, in Q`.
+
+    A number is that of one mark on the chart; the words of the next item may be lost (common
+    practice, no published source).
+    """
+    form = kinds()[feature.kind].form if feature.kind in kinds() else ""
+    if geometry.shape != "points" or geometry.relation != "at" or form not in _MARKS:
+        return
+    is_one = feature.name is not None and not _PLURAL.search(words.text)
+    if is_one and canonical_verb(item.verb or "") in ("insert", "delete"):
+        second = item.places[1].element
+        yield quoting(context, "place-of-another", (second.start, second.end))
 
 
 def counted_places(context: Context, item: Item, geometry: Geometry) -> Iterator[Fault]:

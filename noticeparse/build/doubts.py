@@ -10,9 +10,10 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
+from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb
-from noticeparse.stretch import Stretch, gather
+from noticeparse.stretch import Stretch, gather, unquoted
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
 _COMMAND_WITHIN = Rare(
@@ -67,8 +68,10 @@ def command_within(context: Context, words: Stretch) -> list[Fault]:
 
 
 def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
-    """Words before or behind the place that tell of another change than the verb does."""
+    """Words before or behind the place that tell of another change, or of one that is misspelt."""
     for stretch in (words, gather(context.text, item.tail)):
+        if (slip := misspelt_verb(unquoted(stretch.text))) is not None:
+            return [within(context, "verb-unknown", stretch, slip)]
         # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
         own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
         found = _TELLS_MORE.search(stretch.text)

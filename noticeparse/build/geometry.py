@@ -13,6 +13,7 @@ from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
 from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.build.told_again import without_told_again
+from noticeparse.build.torn_relations import has_torn_relation
 from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -146,6 +147,7 @@ def _take_group(
         found.relation = RELATIONS.get(group.role, found.relation)
         found.kinds.append(group.role)
     is_reference = take_parts(found, parts, phrase.text)
+    found.is_unclear |= found.relation == "at" and has_torn_relation(group, parts, phrase.text)
     known = len(faults)
     of_places = [place_positions(context, place, labels, faults) for place in group.places]
     of_places = without_told_again(context, group.places, of_places, faults)

@@ -26,6 +26,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.lettered_places import with_letters_read
 from noticeparse.layout.place.letters_below import with_letters_below
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
+from noticeparse.layout.sentence.glued_verbs import with_glued_verbs_apart
 from noticeparse.layout.sentence.line_leads import with_marks_apart
 from noticeparse.readers.features import has_kind
 
@@ -56,6 +57,7 @@ def cut_section(
     `codes` are the signs of a column with their verbs.  The message of a radio warning stays
     prose, and so do the sentences of a notice that `may_tell` of what goes on no chart.
     """
+    lines, heads = with_glued_verbs_apart(text, lines)
     body = with_words_whole(text, with_marks_apart(text, lines))
     if not body:
         return CutBody([], [], [], [])
@@ -69,7 +71,7 @@ def cut_section(
     set_new_places(found.items, codes)
     hold_rows_of_one(text, found.items)
     hold_places_of_lists(text, body, found.items)
-    return found._replace(places=places)
+    return found._replace(places=places, headings=[*found.headings, *heads])
 
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:

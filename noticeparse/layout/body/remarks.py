@@ -18,6 +18,7 @@ from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.verbs import canonical_verb
 
@@ -74,8 +75,8 @@ def _area(text: str, line: Line) -> Piece | None:
         return None
     name = told["name"]
     is_class = _CLASS.fullmatch(name) is not None and has_kind(name)
-    is_more = is_class or _SAYS_MORE.search(name) or canonical_verb(name) is not None
-    return None if is_more else told.span("name")
+    is_verb = canonical_verb(name) is not None or is_misspelt_verb(name)
+    return None if is_class or is_verb or _SAYS_MORE.search(name) else told.span("name")
 
 
 def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[list[Line]]:

@@ -17,6 +17,7 @@ from noticeparse.layout.evidence import OPEN_END, is_complete, lead_index
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import BULLETS, opens_note
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import is_connector
 
 _SLACK = 1
@@ -151,9 +152,11 @@ def _is_more(text: str, above: str, told: Sequence[Element], *, has_place: bool)
 
 
 def _are_plain(text: str, told: Sequence[Element]) -> bool:
-    """Whether elements are words that do more than lead to a place, and open no note."""
+    """Whether elements are words that do more than lead to a place, and open no note or item."""
     words = words_of(text, told)
-    return all(e.kind == "words" for e in told) and not (is_connector(words) or opens_note(words))
+    if is_connector(words) or opens_note(words) or misspelt_verb(words) is not None:
+        return False
+    return all(e.kind == "words" for e in told)
 
 
 def _column(line: Line, element: Element) -> int:

@@ -22,6 +22,7 @@ from noticeparse.layout.item.sub_headings import (
     heads_columns,
     is_title_of_waters,
     is_unknown_heading,
+    verb_headings,
 )
 from noticeparse.layout.item.things_before_verbs import (
     holds_no_more,
@@ -32,6 +33,7 @@ from noticeparse.layout.item.unknown_verbs import (
     is_denied,
     is_lost_behind_stop,
     unknown_verb_end,
+    verb_index,
     verb_place,
 )
 from noticeparse.layout.line.elements import Element, Line, followings, last_verb
@@ -58,6 +60,7 @@ class Cutter(OpenItem):
         self.half: Element | None = None
         self.before: Point | None = None
         self._verb_place = verb_place(text, lines)
+        self._headings = verb_headings(text, lines)
         self._codes = margin_codes(text, lines)
 
     def run(self) -> None:
@@ -80,7 +83,7 @@ class Cutter(OpenItem):
             self._verbs_side_by_side(elements)
             return
         is_between = not self.pending and (self.item is None or self.item.has_place)
-        if is_between and is_unknown_heading(self.text, line):
+        if is_between and is_unknown_heading(self.text, line, self._headings):
             self.close_item()
             self.lose_verb(elements[0]._replace(end=elements[-1].end))
             return
@@ -187,7 +190,7 @@ class Cutter(OpenItem):
 
     def lost_verb_end(self, line: Line, index: int) -> int | None:
         """Where words end that stand where verbs stand, but are none; None for others."""
-        if index > lead_index(line) or is_title_of_waters(self.text, line, self.lines):
+        if index > verb_index(self.text, line) or is_title_of_waters(self.text, line, self.lines):
             return None
         return unknown_verb_end(self.text, line, index, self._verb_place)
 
@@ -293,7 +296,5 @@ class Cutter(OpenItem):
         if item is None and self.verb is None and self.words_of(self.pending).isupper():
             # A title in capitals above the sentences of a notice.
             self.give_prose()
-        if item is None or not item.has_place:
-            return
-        if self.pending or not breaks_off(self.text, item):
+        if item and item.has_place and (self.pending or not breaks_off(self.text, item)):
             self.close_item()

@@ -22,7 +22,7 @@ from noticeparse.layout.item.further_things import (
     thing_aside,
 )
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
-from noticeparse.layout.item.states import state_told
+from noticeparse.layout.item.states import state_told, taken_back
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import says_of_the_same, tells_no_change
 from noticeparse.readers.features import has_kind, leads_feature
@@ -73,7 +73,11 @@ class FeatureFirst(Cutter):
         if opens or item is None or not item.has_place or self.pending or not ends:
             return False
         if item.verb_piece is not None:
-            return False
+            if not told or (fault := taken_back(self.text, item, element)) is None:
+                return False
+            item.faults.append(fault)
+            self.lose_verb(element)
+            return True
         if not told:
             is_apart = element.gap or self.text[element.start] in "(["
             above = self.text[max(element.start - 80, 0) : element.start].rstrip(" ")

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import has_letter
 from noticeparse.numbers import COUNT_WORDS, counted
@@ -103,3 +103,32 @@ def names_what_follows(text: str, item: Item, element: Element) -> bool:
     letters = read_letters(text[element.start : element.end])
     is_own = letters[:1] == (item.groups[0].places[0].label,)
     return is_own and text[element.end : element.end + 9].lstrip(" ").startswith(":")
+
+
+def ends_in_to(text: str, item: Item) -> bool:
+    """Whether the line above ends with `to`, and the place it leads to opens this line."""
+    start, end = item.words[-1]
+    last = text[start:end].rstrip(" :,").rpartition(" ")[2].lower()
+    return last == "to" and item.pieces[-1] == (start, end)
+
+
+_FIRST = 4
+"""Places of an item among which it names the corners below."""
+
+
+def is_meant(text: str, line: Line | None, item: Item, element: Element, label: Element) -> bool:
+    """Whether a lettered place alone on its line is one that the item refers to above.
+
+    `(c) P restricted area, bounded by (c), (d) and (e)`, and below it `(d) Q`.
+    """
+    if element.kind != "point" or line is None:
+        return False
+    if any(tells(text, e) for e in line.elements):
+        return False
+    named = [
+        place.element
+        for group in item.groups[:_FIRST]
+        for place in group.places[:_FIRST]
+        if place.element.kind == "reference"
+    ]
+    return any(label.value in read_letters(text[e.start : e.end]) for e in named)

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
-from noticeparse.layout.evidence import split_lead, tells, verb_places
+from noticeparse.layout.evidence import PLACES, split_lead, tells, verb_places
 from noticeparse.layout.item.clauses_ahead import (
     elements_behind,
     is_row_of,
@@ -16,22 +16,26 @@ from noticeparse.layout.item.clauses_ahead import (
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.listed_places import (
     awaits_places,
+    ends_in_to,
+    is_meant,
     is_to_behind_place,
     names_what_follows,
 )
 from noticeparse.layout.item.mixed_rows import row_verb
 from noticeparse.layout.item.position_sides import stands_above
-from noticeparse.layout.item.same_places import begins_thing, places_of, shares_places
+from noticeparse.layout.item.same_places import (
+    begins_thing,
+    open_behind_verb,
+    places_of,
+    shares_places,
+)
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
 from noticeparse.layout.item.unknown_verbs import is_like_a_verb
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import feature_column, has_letter, is_listed
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.letters import read_letters
 from noticeparse.readers.openings import unknown_first_word
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
-
-_FIRST = 4  # places of an item among which it names the corners below
 
 
 class PositionFirst(Cutter):
@@ -58,6 +62,7 @@ class PositionFirst(Cutter):
         leads_here = not opens or self._is_above or self._goes_on_over_line(element)
         if item is None or not (is_told or (not item.words and leads_here)):
             return False
+        item = open_behind_verb(self, item)
         self.set_verb(item, element)
         self.verb = element
         return True
@@ -95,6 +100,9 @@ class PositionFirst(Cutter):
 
     def take_lost_verb(self, element: Element, end: int) -> None:
         """The item of the position in front of the word is lost; the verb above does not hold."""
+        if self._opens_row(element):
+            super().take_lost_verb(element, end)
+            return
         start = element.start
         written = {"written": self.text[start:end]}
         self.verb, self.verb_is_own = None, False
@@ -105,12 +113,21 @@ class PositionFirst(Cutter):
 
     def lost_verb_end(self, line: Line, index: int) -> int | None:
         """The end of words in the column of the verbs, with words behind them, but no verb."""
+        if self._opens_row(line.elements[index]):
+            return super().lost_verb_end(line, index)
         if index not in self._verb_places:
             return None
         element, *behind = line.elements[index:]
         words = self.words_of([element])
         is_lost = any(e.kind == "words" and e.gap for e in behind) and is_like_a_verb(words)
         return element.end if is_lost and not is_connector(words) else None
+
+    def _opens_row(self, element: Element) -> bool:
+        """Whether words stand where the verbs of rows do, in front of the first place."""
+        before = self.line.elements if self.line is not None and self._verbs_lead else ()
+        return bool(before) and not any(
+            e.kind in PLACES and e.start < element.start for e in before
+        )
 
     def take_words(self, element: Element, opens: bool) -> None:
         """Words describe what lies at the place before them."""
@@ -239,26 +256,9 @@ class PositionFirst(Cutter):
         One without a letter is, where no thing of its own stands behind it.
         """
         if label is not None:
-            return self._is_meant(item, element, label)
+            return is_meant(self.text, self.line, item, element, label)
         opens = self.line is not None and self.line.elements[0] is element
         return has_letter(item) and not (opens and is_row_of(self.text, self.line, element))
-
-    def _is_meant(self, item: Item, element: Element, label: Element) -> bool:
-        """Whether a lettered place alone on its line is one that the item refers to above.
-
-        `(c) P restricted area, bounded by (c), (d) and (e)`, and below it `(d) Q`.
-        """
-        if element.kind != "point" or self.line is None:
-            return False
-        if any(tells(self.text, e) for e in self.line.elements):
-            return False
-        named = [
-            place.element
-            for group in item.groups[:_FIRST]
-            for place in group.places[:_FIRST]
-            if place.element.kind == "reference"
-        ]
-        return any(label.value in read_letters(self.text[e.start : e.end]) for e in named)
 
     def _opens_item(self, element: Element, label: Element | None) -> bool:
         """Whether a place opens its row, with a command behind it or, lettered, with words."""
@@ -271,14 +271,18 @@ class PositionFirst(Cutter):
         """Whether the words just before, on this line, end with a relation to what follows."""
         if self.line is None or not item.words:
             return False
-        if item.words[-1][0] < self.line.start and not self._ends_in_to(item):
+        if item.words[-1][0] < self.line.start and not ends_in_to(self.text, item):
             return False
         words, relation = split_lead(self.text, item.words)
         if not relation or not words or (item.groups and item.groups[-1].lead == relation):
             return False
         link = " ".join(self.text[start:end] for start, end in relation)
-        if is_connector(link) and "and" in link.lower().replace(",", " ").split():
-            # `the sounding 7.4 m and, in P, the sounding 8.1 m`: the place of the next item.
+        links = link.lower().replace(",", " ").split()
+        commands = self.following is not None and self.following.kind == "verb"
+        is_led = commands and item.verb_piece is not None and {*links} <= {"in", "at"}
+        if is_connector(link) and ("and" in links or is_led):
+            # `the sounding 7.4 m and, in P, the sounding 8.1 m`, `in P insert wreck, in Q delete`:
+            # the place of the next item.
             item.words = words
             item.pieces = [
                 (a, min(b, relation[0][0])) for a, b in item.pieces if a < relation[0][0]
@@ -289,9 +293,3 @@ class PositionFirst(Cutter):
         item.groups.append(Group(lead=relation))
         self._related_in = self.line
         return True
-
-    def _ends_in_to(self, item: Item) -> bool:
-        """Whether the line above ends with `to`, and the place it leads to opens this line."""
-        start, end = item.words[-1]
-        last = self.text[start:end].rstrip(" :,").rpartition(" ")[2].lower()
-        return last == "to" and item.pieces[-1] == (start, end)

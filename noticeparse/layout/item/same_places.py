@@ -1,7 +1,8 @@
 """Several things at one place: `P` and below it `light, Fl.R.3s` and `tide gauge`.
 
 A verb above holds for all of them; each is an item of its own at the same place.  Within a
-sentence each has its verb: `In P insert a beacon and delete the buoy`.
+sentence each has its verb: `In P insert a beacon and delete the buoy`.  A place whose verb has
+nothing to it is none of the thing below it: the words of its own item are lost.
 """
 
 from __future__ import annotations
@@ -10,6 +11,7 @@ from dataclasses import replace
 
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.item.open_item import OpenItem
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 
@@ -47,6 +49,29 @@ def shares_places(text: str, above: Item, verb: Element) -> bool:
     if not places or above.verb_piece is None or above.verb_piece[0] < places[-1].start:
         return False
     return text[max(verb.start - 40, 0) : verb.start].rstrip().endswith((" and", "\nand", " then"))
+
+
+def open_behind_verb(cutter: OpenItem, above: Item) -> Item:
+    """The open item for a second verb: of its own where places stand between the two.
+
+    `P / Establish / Q / Establish beacon`: the beacon is at Q, and what lies at P is not told.
+    """
+    if above.verb_piece is None or above.words:
+        return above
+    end = above.verb_piece[1]
+    behind = [place for place in above.places if place.element.start >= end]
+    if len(behind) in (0, len(above.places)):
+        return above
+    first = behind[0].element.start
+    pieces = [piece for piece in above.pieces if piece[0] >= first]
+    above.pieces = [piece for piece in above.pieces if piece[0] < first]
+    for group in above.groups:
+        group.places = [place for place in group.places if place.element.start < first]
+    above.groups = [group for group in above.groups if group.places]
+    cutter.open_item()
+    below = cutter.items[-1]
+    below.groups, below.pieces = [Group(places=behind)], [*below.pieces, *pieces]
+    return below
 
 
 def places_of(item: Item) -> list[Group]:

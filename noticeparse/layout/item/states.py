@@ -134,3 +134,14 @@ def _set(item: Item, verb: str, words: list[Piece], places: Sequence[Element]) -
     item.verb = verb
     item.words = words
     item.groups = [Group(places=[Place(place) for place in places])]
+
+
+def taken_back(text: str, item: Item, element: Element) -> Fault | None:
+    """The fault of a participle behind a whole command that says another thing of it.
+
+    `Insert wreck P. deleted`: neither the wreck nor what follows is under a verb that is told.
+    """
+    written = text[element.start : element.end]
+    if not written.islower() or canonical_verb(written) == canonical_verb(item.verb or ""):
+        return None
+    return Fault("sentence-under-verb", element.start, element.end, {"written": written})

@@ -4,16 +4,71 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
+from typing import NamedTuple
 
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_HEADING = 60
 _OF_NAMES = frozenset("of the and in at on off to near de du la le".split())
+
+
+_BOTH = re.compile(
+    r"[^\W\d_]{2,20}(?: [^\W\d_]{2,20}){0,2} ?/ ?[^\W\d_]{2,20}(?: [^\W\d_]{2,20}){0,2}"
+)
+_NOT_A_VERB = re.compile(r"(?:north|south|east|west|outer|inner|upper|lower|new|old)[a-z]*", re.I)
+
+
+class VerbHeadings(NamedTuple):
+    """In which ways verbs stand alone above their items."""
+
+    are_ruled: bool
+    """Between rules: `==== INSERT ====`."""
+    are_double: bool
+    """In two languages: `Insertar / Insert`."""
+
+
+def verb_headings(text: str, lines: Sequence[Line]) -> VerbHeadings:
+    """How the verbs of a body head their items."""
+    ruled = double = False
+    for line in lines:
+        verbs = [e for e in line.elements if e.kind == "verb"]
+        others = [text[e.start : e.end].strip() for e in line.elements if e.kind != "verb"]
+        if len(verbs) != 1:
+            continue
+        is_bare = not any(any(map(str.isalnum, other)) for other in others)
+        ruled |= is_bare and any(len(other) > 1 for other in others)
+        double |= is_bare and "/" in text[verbs[0].start : verbs[0].end]
+        double |= len(others) == 1 and others[0].endswith("/")
+    return VerbHeadings(ruled, double)
+
+
+def is_lost_heading(text: str, line: Line, verbs: VerbHeadings) -> bool:
+    """Whether a line stands as the verb headings do, and is none: `==== DaLETE ====`.
+
+    The names of waters stand so too; of those two languages agree, or they are words of the trade.
+    """
+    if not (verbs.are_ruled or verbs.are_double) or not line.has_only("words", "rule", "bar"):
+        return False
+    said = [e for e in line.elements if any(map(str.isalnum, text[e.start : e.end]))]
+    if len(said) != 1:
+        return False
+    words = text[said[0].start : said[0].end].strip(" -=*#_:.")
+    is_ruled = len(line.elements) > 1 or len(text[line.start : line.end].strip()) > len(words) + 3
+    is_double = _BOTH.fullmatch(words) is not None
+    if not ((verbs.are_ruled and is_ruled) or (verbs.are_double and is_double)):
+        return False
+    parts = [part.strip() for part in words.split("/")]
+    if any(is_misspelt_verb(part) for part in parts):
+        return True
+    if any(" " in part or _NOT_A_VERB.match(part) for part in parts):
+        return False
+    return all(value_property(part) == {"unknown"} for part in parts) and len(set(parts)) > 1
 
 
 def is_title_of_waters(text: str, line: Line, lines: Sequence[Line]) -> bool:
@@ -26,11 +81,13 @@ def is_title_of_waters(text: str, line: Line, lines: Sequence[Line]) -> bool:
     return is_plain and bool(below) and below[0].kind == "verb"
 
 
-def is_unknown_heading(text: str, line: Line) -> bool:
+def is_unknown_heading(text: str, line: Line, verbs: VerbHeadings) -> bool:
     """Whether a line heads the items below it by words that nobody can read: `No longer there:`.
 
     A name in capitals, as of waters, heads them too, and leaves the verb above in force.
     """
+    if is_lost_heading(text, line, verbs):
+        return True
     if not line.has_only("words", "passive", "bar"):
         return False
     words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")

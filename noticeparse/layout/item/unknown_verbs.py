@@ -13,10 +13,16 @@ from typing import NamedTuple
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.openings import only_qualifies, unknown_first_word, unknown_infinitive
 from noticeparse.readers.places import is_connector
 
 _WORDS_OF_VERB = 4
+_LENGTH_OF_CUT = 4
+_CUT_SHORT = frozenset(("in", "am", "de", "rp", "mo", "su", "ad"))
+"""What is left of a verb of telegrams when a letter is lost: `In` for `Ins`."""
+_PART_OF_CHART = frozenset(("inset",))
+"""What is a part of a chart elsewhere, and in the column of the verbs a slip for `insert`."""
 _KEYED = re.compile(r"([A-Za-z](?:(?! [-–] )[A-Za-z' -]){1,40})(?::| [-–]) {1,12}(?=\S)")
 
 
@@ -29,6 +35,10 @@ class VerbPlace(NamedTuple):
     """Whether a colon or dash stands behind a verb that has its item on its own line."""
     has_gaps: bool = False
     """Whether a wide gap stands behind one."""
+    has_verbs: bool = False
+    """Whether any line opens with a verb."""
+    are_cut: bool = False
+    """Whether the verbs are cut short, as in telegrams: `Del`, `INS`."""
 
 
 def verb_place(text: str, lines: Sequence[Line]) -> VerbPlace:
@@ -37,7 +47,10 @@ def verb_place(text: str, lines: Sequence[Line]) -> VerbPlace:
     own = [] if column is None else list(_behind_verbs(lines))
     marks = [text[verb.end : verb.end + 3].lstrip()[:1] in (":", "-", "–") for verb, _ in own]
     gaps = [behind.gap for _, behind in own]
-    return VerbPlace(column, any(marks), any(gaps))
+    leads = [line.elements[lead_index(line)] for line in lines if line.elements]
+    verbs = [text[lead.start : lead.end] for lead in leads if lead.kind == "verb"]
+    are_cut = bool(verbs) and all(len(verb) <= _LENGTH_OF_CUT for verb in verbs)
+    return VerbPlace(column, any(marks), any(gaps), bool(verbs), are_cut)
 
 
 def _behind_verbs(lines: Sequence[Line]) -> list[tuple[Element, Element]]:
@@ -70,18 +83,35 @@ def _column(lines: Sequence[Line]) -> int | None:
     return column if len(others) < len(columns) or own else None
 
 
+def verb_index(text: str, line: Line) -> int:
+    """The index of the element that stands where a verb may open the line.
+
+    Before words that are no verb the number of a row is no letter: `5   INSET   legend`.
+    """
+    index = lead_index(line)
+    first = line.elements[index]
+    is_number = first.kind == "words" and text[first.start : first.end].strip(" .)").isdigit()
+    behind = line.elements[index + 1 : index + 2]
+    return index + 1 if is_number and behind and behind[0].kind == "words" else index
+
+
 def unknown_verb_end(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
     """Where words end that stand in the place of a verb and are none; None for other words."""
     first = line.elements[index]
+    words = text[first.start : first.end].rstrip(" :")
+    opening = words.partition(" ")[0]
+    if verbs.has_verbs and is_misspelt_verb(opening):
+        return first.start + len(opening)
     if verbs.column is None or first.start - line.start != verbs.column:
         return None
-    words = text[first.start : first.end].rstrip(" :")
     if " " in words:
         several = _several_words(text, line, index, verbs)
         if several is not None:
             return several
         head = unknown_first_word(words) or unknown_infinitive(words)
         return None if head is None else first.start + len(head)
+    if words.lower() in (_CUT_SHORT if verbs.are_cut else _PART_OF_CHART):
+        return first.end
     if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
         return None
     if len(line.elements) > index + 2 and not line.has("point", "half", "reference", "same"):

@@ -17,6 +17,7 @@ from noticeparse.layout.evidence import split_lead
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.told import told_by
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import gather
 from noticeparse.vocabulary import primitives
 
@@ -83,7 +84,15 @@ def _follows(text: str, above: Item, item: Item) -> bool:
     start, end = above.places[-1].element.end, item.places[0].element.start
     if end <= start or not all(start <= a and b <= end for a, b in item.words):
         return False
+    if not item.words and _names_another_verb(text[start:end]):
+        # `Delete depth P; insert` above `Q`: another command, whose thing is lost.
+        return False
     return not item.words or "\n" not in text[start : item.words[0][0]]
+
+
+def _names_another_verb(between: str) -> bool:
+    """Whether all that stands between two places is a verb: what it is said of is lost."""
+    return canonical_verb(between.strip(" ,;.:\n").removeprefix("and ")) is not None
 
 
 def _says_values(text: str, item: Item) -> bool:

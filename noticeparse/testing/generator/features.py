@@ -65,6 +65,13 @@ class Phrase:
         """The same feature in other words."""
         return replace(self, words=words)
 
+    def for_several(self) -> Phrase:
+        """The same without a name or number, which only one of several marks could have."""
+        if self.feature.name is None:
+            return self
+        words = self.words.rpartition(self.feature.name)[0].rstrip(" ,(\"'“‘")
+        return Phrase(replace(self.feature, name=None), words)
+
 
 def draw_point(rng: Random, hand: Hand) -> Phrase:
     """A feature that has one position."""

@@ -118,7 +118,7 @@ def _at_point(verb: str, rng: Random, hand: Hand, water: Water) -> Job:
 
 
 def _several_points(rng: Random, hand: Hand, water: Water) -> Job:
-    phrase = draw_unlit(rng, hand)
+    phrase = draw_unlit(rng, hand).for_several()
     verb = rng.choice(("insert", "delete"))
     points = tuple(water.point() for _ in range(rng.randint(2, 3)))
     return Job(verb, phrase.words, phrase.feature, points, shape="points")
