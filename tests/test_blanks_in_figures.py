@@ -61,3 +61,33 @@ def test_a_figure_that_can_be_none_of_the_degrees(place: str, iso: str) -> None:
 def test_longitudes_have_three_figures(longitude: str) -> None:
     found = codes(parse(f"{HEAD}Insert wreck 46-12.34S {longitude}\n"))
     assert "position-longitude-digits" in found
+
+
+LACKING = {
+    "before the point": "46-0 .55S 122-10.60W",
+    "before the point of the longitude": "46-03.59S 122-1 .66W",
+    "before the point, symbols": "46°0 .55'S 122°10.60'W",
+    "before the minute sign": "46°0 '.55S. 122°10'.60W.",
+    "before the second sign": "46°33'3 \"S 122°10'10\"W",
+    "hemisphere in front": "S 46° 33'.10 W 122° 0 '.14",
+}
+
+
+@pytest.mark.parametrize("place", LACKING.values(), ids=LACKING)
+def test_a_blank_in_place_of_a_figure_is_told(place: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {place}\n")
+    assert [one.usable for one in actions_of(bulletin)] == [False]
+    assert errors(bulletin) == {"position-unreadable"}
+
+
+@pytest.mark.parametrize(
+    "place",
+    [
+        "46 ° 5 ' 3 \" S 122 ° 10 ' 4 \" W", "46 ° 5 '.35 S 122 ° 10 '.44 W",
+        "46° 5'.35 S 122° 10'.44 W", "46 ° 33' S 122 ° 08' W", "6 ° 4 ' S 8 ° 2 ' W",
+        "46 12 .35S 122 10 .44W",
+    ],
+)  # fmt: skip
+def test_blanks_before_all_signs_are_a_way_of_writing(place: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {place}\n")
+    assert [one.usable for one in actions_of(bulletin)] == [True]

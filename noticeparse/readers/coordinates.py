@@ -40,6 +40,9 @@ _DEGREES = re.compile(r"[0-9](?![0-9])")
 _FIGURE_BEFORE = re.compile(r"[0-9] \Z")
 _FIRST_FIGURES = re.compile(r"[0-9]{1,2}(?![0-9])")
 _FIGURES_BEFORE = re.compile(r"(?<![0-9.,])(?<![Nn][Oo] )(?<![Nn][Oo]\. )([0-9]{1,2}) \Z")
+_BLANK_BEFORE_POINT = re.compile(r"(?<![0-9])[0-9] [.,][0-9]")
+_BLANK_BEFORE_SIGN = re.compile(r"""(?<![0-9])[0-9] ['"]""")
+_BLANKS_BEFORE_SIGNS = re.compile(r"""[0-9]{2} ['"]|[0-9] °(?![^'"]{0,12}[0-9]['"])""")
 _WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -208,7 +211,7 @@ def _fields(
     if kind == "COORDINATE_DOUBTFUL" and _BROKEN_BLANK.match(figures):
         # A figure at a line end may end the words before as well as begin the position.
         return _refused("position-unreadable", text, start)
-    if not parts or "." in parts or "," in parts:
+    if not parts or "." in parts or "," in parts or _lacks_figure(text):
         return _refused("position-unreadable", text, start)
     if len(parts) == 1 and kind != "COORDINATE_MINUTES":
         split = _compact(axis, parts[0])
@@ -230,6 +233,16 @@ def _fields(
         faults.append(Fault("position-latitude-digits", start, start + len(text), values))
     found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
     return _in_range(found)
+
+
+def _lacks_figure(text: str) -> bool:
+    """Whether a blank stands for a figure before a point or sign: `47-0 .55S`, `48°33'3 "S`.
+
+    Some write a blank before each of their signs.
+    """
+    return _BLANK_BEFORE_POINT.search(text) is not None or (
+        _BLANK_BEFORE_SIGN.search(text) is not None and _BLANKS_BEFORE_SIGNS.search(text) is None
+    )
 
 
 def _compact(axis: Axis, digits: str) -> list[str] | None:
