@@ -65,7 +65,7 @@ ENTRIES = (
     Entry(
         "position-far-away", "warning",
         "`{written}` lies {miles} miles from all others of its notice",
-        "one changed figure or sign would bring it back: a slip may have changed it",
+        "a changed or lost figure would bring it back, or no other place is within reason",
         "compare each figure with the original notice", "common practice, no published source",
         bad=(
             "Insert wreck 46-00.00S 122-00.00W\n"

@@ -12,6 +12,8 @@ from noticeparse.records.notice import Notice
 from noticeparse.records.position import Position
 
 _FAR_NM = 8.0
+_BEYOND_REASON_NM = 300.0
+"""So far from all others no place of a notice lies, whatever may have slipped."""
 _MANY_TIMES = 5.0
 _MANY_MORE_TIMES = 10.0
 _LEAST_CORNERS, _MOST = 4, 400
@@ -41,18 +43,23 @@ def distance_nm(first: tuple[float, float], second: tuple[float, float]) -> floa
 
 
 def check_far_positions(notice: Notice, neighbours: Sequence[Notice]) -> Iterator[Trouble]:
-    """A position away from all others that one changed figure would bring back among them.
+    """A position away from all others that a slip of one figure would bring back among them.
+
+    Over 300 miles from all of its notice no slip need explain it.
 
     A notice of one or two places is held against its neighbours in the bulletin.
     """
     spots = list(_spots(notice))
-    places = sorted({spot.place for spot in spots})
+    own = places = sorted({spot.place for spot in spots})
     if not places:
         return
     if len(places) < 3:
         around = {spot.place for other in neighbours for spot in _spots(other)}
         places = sorted({*places, *around})
-    if len(places) < 3 or not _is_wide(places):
+    if len(places) < 2 or not _is_wide(places):
+        return
+    if len(places) == 2:
+        yield from _of_two(spots, places)
         return
     lone = _lone(places)
     if not lone or len(lone) > _SCATTERED:
@@ -63,11 +70,31 @@ def check_far_positions(notice: Notice, neighbours: Sequence[Notice]) -> Iterato
         if miles is None or miles <= _MANY_TIMES * usual:
             continue
         others = [one for one in places if one != spot.place]
-        if _slips_back(spot.position, others, max(3.0, 3 * usual, miles / 20)):
-            values = {"written": spot.position.written, "miles": f"{miles:.0f}"}
-            pointers = [spot.placed.pointer]
-            chart = spot.placed.chart
-            yield Trouble("position-far-away", spot.position.span, pointers, values, chart)
+        # Other notices may be of another sea.
+        is_beyond = len(own) == len(places) and miles > _BEYOND_REASON_NM
+        if is_beyond or _slips_back(spot.position, others, max(3.0, 3 * usual, miles / 20)):
+            yield _far_away(spot, miles)
+
+
+def _of_two(spots: Sequence[_Spot], places: Sequence[tuple[float, float]]) -> Iterator[Trouble]:
+    """The places of two that lie beyond reason from each other: the slip, if one is to be seen."""
+    if len({spot.place for spot in spots}) < 2:
+        return
+    miles = distance_nm(*places)
+    if miles <= _BEYOND_REASON_NM:
+        return
+    slips = [
+        spot
+        for spot in spots
+        if _slips_back(spot.position, [one for one in places if one != spot.place], miles / 20)
+    ]
+    yield from (_far_away(spot, miles) for spot in slips or spots)
+
+
+def _far_away(spot: _Spot, miles: float) -> Trouble:
+    values = {"written": spot.position.written, "miles": f"{miles:.0f}"}
+    pointers = [spot.placed.pointer]
+    return Trouble("position-far-away", spot.position.span, pointers, values, spot.placed.chart)
 
 
 def _lone(places: list[tuple[float, float]]) -> dict[tuple[float, float], float]:
@@ -142,7 +169,7 @@ def _nearest(place: tuple[float, float], places: list[tuple[float, float]]) -> f
 
 
 def _slips_back(position: Position, others: list[tuple[float, float]], within_nm: float) -> bool:
-    """Whether another figure, two exchanged or another sign brings it near the others."""
+    """Whether another figure, a lost one, two exchanged or another sign bring it near others."""
     body = position.iso6709.rstrip("/")
     cut = max(body.rfind("+"), body.rfind("-"))
     lat, lon = position.lat, position.lon
@@ -155,7 +182,7 @@ def _slips_back(position: Position, others: list[tuple[float, float]], within_nm
 
 
 def _variants(written: str, width: int) -> Iterator[float]:
-    """Degrees of a coordinate with its sign or one figure changed, or two figures exchanged."""
+    """Degrees of a coordinate with its sign or one figure changed, lost, or two exchanged."""
     sign = -1 if written[0] == "-" else 1
     digits = written[1:]
     yield -sign * _degrees(digits, width)
@@ -167,6 +194,13 @@ def _variants(written: str, width: int) -> Iterator[float]:
         if at + 1 < len(whole) and digits[at] != digits[at + 1]:
             swapped = digits[:at] + digits[at + 1] + digits[at] + digits[at + 2 :]
             yield sign * _degrees(swapped, width)
+    # `4°` or `013°` for `47°` and `123°`: a figure of the degrees is lost.
+    short, behind = digits[:width].lstrip("0"), digits[width:]
+    if len(short) < width:
+        for at in range(len(short) + 1):
+            for figure in "0123456789":
+                longer = (short[:at] + figure + short[at:]).zfill(width)
+                yield sign * _degrees(longer + behind, width)
 
 
 def _degrees(digits: str, width: int) -> float:

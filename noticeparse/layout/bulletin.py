@@ -24,6 +24,7 @@ from noticeparse.layout.head.stacked_keys import with_printed_keys
 from noticeparse.layout.item.codes import takes_codes, with_code
 from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
+from noticeparse.layout.line.stumps import with_stumps
 from noticeparse.layout.opening.bare_heads import with_bare_heads
 from noticeparse.layout.opening.before_numbers import opens_with_no_chart
 from noticeparse.layout.opening.charts_aside import says_unchanged
@@ -31,10 +32,7 @@ from noticeparse.layout.opening.late_heads import is_lost_head, late_opening
 from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.opening.notice_kinds import explains_signs
 from noticeparse.layout.opening.notice_openings import NoticeOpening, notice_opening
-from noticeparse.layout.opening.recognise import (
-    has_star,
-    is_head_of_card,
-)
+from noticeparse.layout.opening.recognise import has_star, is_head_of_card
 from noticeparse.layout.place.numbered_places import with_numbers_of_places
 from noticeparse.layout.table.text_column import TextColumnReader
 
@@ -52,7 +50,7 @@ def lay_out(
     `before` is what the part before hands on; `furniture` are rows at the head or foot of a page.
     """
     lines, titles = with_printed_keys(text, lines)
-    lines = with_numbers_of_places(text, with_bare_heads(text, lines))
+    lines = with_numbers_of_places(text, with_bare_heads(text, with_stumps(text, lines)))
     lines, counts = with_margin_numbers(text, lines, before)
     reader = _Reader(text, lines, titles)
     reader.assembly.cut.least = least

@@ -38,6 +38,11 @@ _BROKEN_BLANK = re.compile(r"\s*[0-9]{2,3} ?\n *[0-9]")
 _LOST_BEFORE = re.compile("(?:[\ufffd?#]|[0-9\ufffd?#][\ufffd?#] )\\Z")
 _DEGREES = re.compile(r"[0-9](?![0-9])")
 _FIGURE_BEFORE = re.compile(r"[0-9] \Z")
+_FIRST_FIGURES = re.compile(r"[0-9]{1,2}(?![0-9])")
+_FIGURES_BEFORE = re.compile(r"(?<![0-9.,])(?<![Nn][Oo] )(?<![Nn][Oo]\. )([0-9]{1,2}) \Z")
+_BLANK_BEFORE_POINT = re.compile(r"(?<![0-9])[0-9] [.,][0-9]")
+_BLANK_BEFORE_SIGN = re.compile(r"""(?<![0-9])[0-9] ['"]""")
+_BLANKS_BEFORE_SIGNS = re.compile(r"""[0-9]{2} ['"]|[0-9] °(?![^'"]{0,12}[0-9]['"])""")
 _WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -99,7 +104,28 @@ def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate
     """The coordinate found at a stretch of `text`, refused where its first figure may be lost."""
     if follows_lost_figure(text, start):
         return _refused("position-unreadable", text[start:end].rstrip(), start)
-    return read_coordinate(kind, text[start:end], start)
+    one = read_coordinate(kind, text[start:end], start)
+    split = _split_figure(text, one) if one.is_readable else None
+    if split is not None:
+        # `12 4-21.11W`: the figures before the blank may be the first of these.
+        refused = _refused("position-unreadable", text[split:end].rstrip(), split)
+        return refused._replace(text=one.text, start=start)
+    return one
+
+
+def _split_figure(text: str, one: Coordinate) -> int | None:
+    """Where figures begin that a blank parts from the degrees or minutes they may belong to.
+
+    `Buoy No 4 7°12'.34S` has a number before its latitude; nothing stands before a longitude.
+    """
+    first = _FIRST_FIGURES.match(text, one.start)
+    before = _FIGURES_BEFORE.search(text, max(0, one.start - 4), one.start)
+    if first is None or before is None:
+        return None
+    width = 2 if one.shares_degrees or one.axis == "latitude" else 3
+    if len(first[0]) + len(before[1]) > width or (width == 2 and len(first[0]) > 1):
+        return None
+    return before.start(1)
 
 
 def read_coordinate(kind: str, text: str, start: int) -> Coordinate:
@@ -185,7 +211,7 @@ def _fields(
     if kind == "COORDINATE_DOUBTFUL" and _BROKEN_BLANK.match(figures):
         # A figure at a line end may end the words before as well as begin the position.
         return _refused("position-unreadable", text, start)
-    if not parts or "." in parts or "," in parts:
+    if not parts or "." in parts or "," in parts or _lacks_figure(text):
         return _refused("position-unreadable", text, start)
     if len(parts) == 1 and kind != "COORDINATE_MINUTES":
         split = _compact(axis, parts[0])
@@ -207,6 +233,16 @@ def _fields(
         faults.append(Fault("position-latitude-digits", start, start + len(text), values))
     found = Coordinate(axis, sign, fields, decimals, unit, text, start, tuple(faults))
     return _in_range(found)
+
+
+def _lacks_figure(text: str) -> bool:
+    """Whether a blank stands for a figure before a point or sign: `47-0 .55S`, `48°33'3 "S`.
+
+    Some write a blank before each of their signs.
+    """
+    return _BLANK_BEFORE_POINT.search(text) is not None or (
+        _BLANK_BEFORE_SIGN.search(text) is not None and _BLANKS_BEFORE_SIGNS.search(text) is None
+    )
 
 
 def _compact(axis: Axis, digits: str) -> list[str] | None:

@@ -32,6 +32,7 @@ _PLAIN_DECIMAL = re.compile(r"[+-]?[0-9]+\.[0-9]+")
 
 
 _MARKS = frozenset("°'\"-+/*:\ufffd")
+_ONE_FIGURE = re.compile(r"[^0-9]{0,12}[0-9](?![0-9])")
 _THREE_FIELDS = re.compile(r"[0-9] {1,2}[0-9]{2} {1,2}[0-9]{2}(?![0-9])")
 
 
@@ -45,7 +46,9 @@ def doubt_of_form(written: str, iso6709: str) -> str | None:
     lat, lon = _ISO_PART.findall(iso6709)[:2]
     degrees = int(lon[1:4])
     if 0 < degrees < 100 and f"{degrees:03d}" not in written:
-        marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| ) ?[0-5][0-9](?![0-9])"
+        # `5-02.50N 8-03.00E` has no nought in front of either.
+        hyphen = "|-" if degrees < 10 and _ONE_FIGURE.match(written) is None else ""
+        marked = rf"(?<![0-9.,'°]){degrees} ?(?:°|deg[a-z]*\.?| {hyphen}) ?[0-5][0-9](?![0-9])"
         if re.search(marked, written) is not None:
             return "position-longitude-digits"
     whole, _, decimals = lat[1:].partition(".")

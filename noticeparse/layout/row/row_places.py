@@ -67,6 +67,10 @@ class RowPlaces:
     def _joined(self, elements: list[Element]) -> Iterator[Element]:
         half: Element | None = None
         for element in elements:
+            if half is not None and self._holds_figure(element):
+                # `46-44.1 S 12, 4-31.1 W`: figures between two halves may be lost from one.
+                yield half._replace(kind="point", value=lone_half(half, None))
+                half = None
             if element.kind != "half":
                 yield element
                 continue
@@ -79,6 +83,10 @@ class RowPlaces:
             yield point
         if half is not None:
             yield half._replace(kind="point", value=lone_half(half, None))
+
+    def _holds_figure(self, element: Element) -> bool:
+        words = self.text[element.start : element.end] if element.kind == "words" else ""
+        return any(char.isdigit() for char in words)
 
 
 def go_on(item: Item, cells: Cells, groups: Sequence[Group]) -> None:
