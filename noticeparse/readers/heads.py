@@ -15,6 +15,7 @@ from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
 from noticeparse.readers.chart_numbers import next_chart, part_of_number, tell_of_no_chart
 from noticeparse.readers.dates import read_date
+from noticeparse.readers.garbled_numbers import tell_garbled_numbers
 from noticeparse.readers.head_values import (
     ChartHead,
     Head,
@@ -97,7 +98,7 @@ def read_head(text: str, near: int | None) -> Head:
             or is_joined(parts[max(at - 2, 0) : at + 1], JOINTS)
         ):
             chart = next_chart(head, part, names_several=names_several)
-            part_of_number(head, chart, text, part)
+            part_of_number(head, chart, text, part, before)
             expects_chart = False
         elif kind == "CHART_NUMBER":
             tell_of_no_chart(head, text, parts[max(at - 2, 0) : at + 1], is_listed=names_several)
@@ -128,6 +129,7 @@ def read_head(text: str, near: int | None) -> Head:
     set_shared(head, parts, near)
     for part in set_listed(head, listed, near):
         _set(head.charts[-1] if head.charts else shared, part, near, head)
+    tell_garbled_numbers(head, text, parts)
     _unread_words(head, text, parts)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
