@@ -67,3 +67,31 @@ def test_whole_notices_before_are_read(number: str) -> None:
     bulletin = parse(f"2417/26 Quill.\nChart 802 [{number}] WGS84\nDelete pile {P}\n")
     assert bulletin.notices[0].charts[0].previous is not None
     assert codes(bulletin) == set()
+
+
+GARBLED_NOTICES = [
+    "33b3/26  TAVRENNE ISLANDS - Pile.",
+    "908/2   TAVRENNE ISLANDS - Pile.",
+    "== NM 306/202 ==",
+    "NOTICE 73/2 - LANTERN SHOAL",
+    "Notice 1804 26. Off Vessory Head.",
+    "3?3/26  TAVRENNE ISLANDS - Pile.",
+]
+
+
+@pytest.mark.parametrize("line", GARBLED_NOTICES)
+def test_a_garbled_head_ends_the_notice_before(line: str) -> None:
+    text = (
+        f"72/26  QUILL SOUND\nChart 802 [30/26] WGS84\nDelete pile {P}\n"
+        f"{line}\nChart 803 [30/26] WGS84\nDelete wreck {P}\n"
+    )
+    bulletin = parse(text)
+    found = [(one.number, [c.chart for c in one.charts]) for one in bulletin.notices]
+    assert found == [(72, ["802"]), (None, ["803"])]
+    assert codes(bulletin) == {"text-action-lost"}
+
+
+@pytest.mark.parametrize("number", ["24b7/26", "9?3/26"])
+def test_a_garbled_number_that_opens_the_text_is_told(number: str) -> None:
+    text = f"{number}  QUILL SOUND - Pile.\nChart 802 [30/26] WGS84\nDelete pile {P}\n"
+    assert codes(parse(text)) == {"text-unread"}

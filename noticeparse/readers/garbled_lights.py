@@ -70,7 +70,8 @@ def _in_place_of_light(text: str, told: Told, head: Item) -> Iterator[Fault]:
         if not is_apart:
             # `light-buoy F` has a name; what has another, or a colour, has none of one letter.
             is_like = is_like and following is not None and _is_name_or_colour(following)
-        elif not is_like:
+        elif not is_like and text[item.start - 2 : item.start] not in (" .", ",."):
+            # `light-buoy, .R` is told elsewhere.
             is_like = _PAINT.fullmatch(item.text) is not None
         if is_like:
             yield _fault(item)

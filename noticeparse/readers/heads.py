@@ -129,7 +129,6 @@ def read_head(text: str, near: int | None) -> Head:
     set_shared(head, parts, near)
     for part in set_listed(head, listed, near):
         _set(head.charts[-1] if head.charts else shared, part, near, head)
-    tell_garbled_numbers(head, text, parts)
     _unread_words(head, text, parts)
     _bracketed_letters(head, parts)
     _share_international(head, parts)
@@ -162,6 +161,7 @@ _SAID_IN_BRACKETS = frozenset(
 
 def _unread_words(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
     """Charts told by no number; `[3O/26]`: where the notice before stands, and is not read."""
+    tell_garbled_numbers(head, text, parts)
     if head.charts and (others := _ALL_OTHERS.search(text)) is not None:
         blame(head, "chart-unread", others[0], parts[-1])
     for at, part in enumerate(parts):
