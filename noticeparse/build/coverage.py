@@ -21,6 +21,12 @@ from noticeparse.records.bulletin import Coverage
 _NUMBERS_OF_CHARTS = ("CHART_NUMBER", "INTERNATIONAL")
 _CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNORECASE)
 _LONE_FIGURE = re.compile(r"-?[0-9]{1,4}[.,][0-9]{1,2}")
+_LOST_NUMBER = re.compile(
+    r"[^A-Za-z0-9\n]{0,6}(?:(?:notice|nm|ntm)(?: nos?\.?)? )?"
+    r"(?![0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9]))[0-9][0-9A-Za-z?#]{0,5}(?:\([TP]\))?/[0-9?]{1,4}(?![0-9/])",
+    re.IGNORECASE,
+)
+"""`24b7/26`, where the head of a notice stands: the actions below it are of none."""
 _NUMBER_WITH_UNIT = ("m", "M", "ft", "fm", "miles", "metres", "cables", "s")
 
 
@@ -124,6 +130,8 @@ def _may_bear(words: str) -> bool:
         return True
     if _LONE_FIGURE.fullmatch(words.strip()):
         # Of a cell that nobody read: it may be a depth.
+        return True
+    if _LOST_NUMBER.match(words) is not None:
         return True
     if _CANCELLED.search(words) and read_numbers(words):
         return True

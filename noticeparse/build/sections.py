@@ -195,7 +195,8 @@ class SectionReader:
         if own:
             chart.chart, chart.panel = own[0].chart, chart.panel or own[0].panel
         is_strange = not own and any(not (char.isalnum() or char in " -./") for char in written)
-        if is_strange or lost_figure(written, own):
+        is_refused = bool(own) and own[0].chart is None
+        if is_strange or is_refused or lost_figure(written, own):
             self.faults.append((Fault("chart-unread", *extent, {"written": written}), None))
 
     def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:

@@ -178,6 +178,13 @@ ENTRIES = (
         f"12/26 Quill Sound.\n{_ONE}",
     ),
     Entry(
+        "previous-long-ago", "warning", "`{written}` is more than twenty years before {notice}",
+        "a chart is corrected or printed anew far more often; a figure of the year may be wrong",
+        "look for a slip in the year", _COMMON,
+        "12/26 Quill Sound.\nChart 802 [‹21/99›] WGS84\nInsert wreck 46-00.00S 122-00.00W\n",
+        f"12/26 Quill Sound.\n{_ONE}",
+    ),
+    Entry(
         "temporary-with-actions", "info", "the commands of `{written}` are temporary",
         "they go on the chart in pencil, and off it when the notice ends or is cancelled",
         "use pencil, and note when the notice ends", _MEMORY,

@@ -26,6 +26,16 @@ ENTRIES = (
         good="Insert depth 12m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "depth-figure-odd",
+        "warning",
+        "`{written}` is not written as charts write depths",
+        "a nought in front, or decimetres in the deep, are the sign of a figure that slipped in",
+        "compare each figure with the original notice",
+        "IHO S-4, B-410 and B-412 (from memory)",
+        bad="Insert depth ‹05m› 46-00.00S 122-00.00W",
+        good="Insert depth 0.5m 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "depth-not-stated",
         "error",
         "`{written}` is to be inserted, and no depth is read",

@@ -26,6 +26,8 @@ Key = tuple[int, int]
 """Year and number: later notices have greater keys, whatever year they are of."""
 
 
+_LONG_AGO = 20
+"""Years; no chart in print today was last corrected so long before."""
 _APART = 200
 """Numbers; a local series of its own lies farther than this from that of the charts."""
 
@@ -184,6 +186,8 @@ def _judged(link: Link, trail: Trail, own: tuple[Key, Key] | None) -> Fault | No
     chart = {"chart": link.section.chart or link.section.international or ""}
     if before >= link.key and not _is_of_other_series(before, link):
         return Fault("previous-later", {"notice": notice_id(_ref(link.key))})
+    if before[0] < link.key[0] - _LONG_AGO:
+        return Fault("previous-long-ago", {"notice": notice_id(_ref(link.key))})
     last = trail.last(link.section)
     if trail.shares_head(link) or before == last:
         return None

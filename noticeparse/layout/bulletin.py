@@ -28,7 +28,7 @@ from noticeparse.layout.line.stumps import with_stumps
 from noticeparse.layout.opening.bare_heads import with_bare_heads
 from noticeparse.layout.opening.before_numbers import opens_with_no_chart
 from noticeparse.layout.opening.charts_aside import says_unchanged
-from noticeparse.layout.opening.late_heads import is_lost_head, late_opening
+from noticeparse.layout.opening.late_heads import is_like_head, is_lost_head, late_opening
 from noticeparse.layout.opening.margin_numbers import last_before, with_margin_numbers
 from noticeparse.layout.opening.notice_kinds import explains_signs
 from noticeparse.layout.opening.notice_openings import NoticeOpening, notice_opening
@@ -187,7 +187,7 @@ class _Reader(HeadReader):
         if of_record and self.keys.takes_key(line):
             return
         in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
-        may_be_late = in_notice and self.behind_blank
+        may_be_late = in_notice and (self.behind_blank or is_like_head(self.text, line))
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)

@@ -30,6 +30,11 @@ _FRACTIONS = {
 }  # fmt: skip
 _PLAIN = str.maketrans("₀₁₂₃₄₅₆₇₈₉OoIl·,", "012345678900" + "11..")
 _UNITS: dict[str, DepthUnit] = {"METRES": "m", "CAPITAL_M": "m", "FEET": "ft", "FATHOMS": "fm"}
+_NOUGHT_AHEAD = re.compile("0[0-9]")
+_OF_DEPTHS = frozenset(("DEPTH_WORD", "LEAST", "SWEPT", "DREDGED", "MAINTAINED", "NO_BOTTOM"))
+_DEEPEST_IN_DECIMETRES = 100
+_DEEPEST_IN_FEET = 6000
+"""Charts give decimetres to some thirty metres only, and what is miles deep in fathoms."""
 _UNLIKE = ((True, False), (False, True))
 _METRES_IN = {"m": Decimal(1), "ft": FOOT_M, "fm": FATHOM_M, "fm_ft": FATHOM_M}
 
@@ -184,9 +189,20 @@ class AmountReader:
         decimals = len(re.split("[.,·]", figure)[-1]) if figure.type == "DECIMAL" else 0
         if unit in ("m", None) and decimals > 1:
             self.blame("depth-decimals")
+        if _NOUGHT_AHEAD.match(figure) or self._is_too_fine(figure, unit):
+            self.blame("depth-figure-odd")
         whole = figure.type == "WHOLE" and (self.amount is None or self.amount.unit is None)
         if whole and len(figure) == 4 and 1900 <= int(figure) <= 2100:
             self.blame("depth-like-a-year")
+
+    def _is_too_fine(self, figure: Token, unit: DepthUnit | None) -> bool:
+        """Whether a depth has decimetres where charts have none, or is of miles in feet."""
+        if figure.type not in ("WHOLE", "DECIMAL") or _OF_DEPTHS.isdisjoint(self.senses):
+            return False
+        deepest = _DEEPEST_IN_FEET if unit == "ft" else _DEEPEST_IN_DECIMETRES
+        has_tenths = figure.type == "DECIMAL" and unit in ("m", None)
+        number = _number(figure)
+        return number is not None and number > deepest and (has_tenths or unit == "ft")
 
     def with_small_figure(
         self, figure: Token, unit: DepthUnit | None

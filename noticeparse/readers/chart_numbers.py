@@ -30,9 +30,30 @@ _REST = re.compile(r"[_:.][A-Z0-9]{1,2}(?![A-Za-z0-9])| (?:bis|ter|quater)(?![a-
 _LETTER = re.compile(r" [A-Z](?= ?(?:[\[(,;:.]|and(?![a-z])|$))")
 
 
-def part_of_number(head: Head, chart: ChartHead, text: str, part: HeadPart) -> None:
+# A sign, or a letter that looks like a figure, in the place of one: `8?2`, `80#`, `80S`, `O02`.
+_GARBLED_BEHIND = re.compile(r"(?:[?#$%&@~^=\ufffd]|\.(?= {1,2}\[))[0-9A-Za-z]{0,5}")
+_GARBLED_AHEAD = re.compile(r"[ \t][.,?#'~]$")
+_LOOK_ALIKE = re.compile(r"O[0-9]{1,5}|[0-9]{1,5}[OISZ]")
+_CHART_WORD = re.compile(r"charts?|sheets?|maps?|cht?s?(?![a-z])", re.IGNORECASE)
+
+
+def part_of_number(
+    head: Head, chart: ChartHead, text: str, part: HeadPart, before: HeadPart | None
+) -> None:
     """Tell what may belong to the number of a chart and is not read with it."""
-    if (rest := _REST.match(text, part.end)) is not None:
+    word = before.text if before is not None and before.kind == "CHART_WORD" else ""
+    garbled = _GARBLED_BEHIND.match(text, part.end)
+    ahead = _GARBLED_AHEAD.search(text, max(part.start - 2, 0), part.start)
+    if word and _CHART_WORD.match(word) is None:
+        # `Chat 802 [2310/26]`
+        chart.chart = None
+        blame(head, "chart-unread", text[before.start if before else 0 : part.end], part)
+    elif garbled is not None or ahead is not None or _LOOK_ALIKE.fullmatch(part.text):
+        chart.chart = None
+        start = ahead.start() + 1 if ahead is not None else part.start
+        end = garbled.end() if garbled is not None else part.end
+        blame(head, "chart-unread", text[start:end], part)
+    elif (rest := _REST.match(text, part.end)) is not None:
         chart.chart = None
         blame(head, "chart-unread", text[part.start : rest.end()], part)
     elif (letter := _LETTER.match(text, part.end)) is not None:

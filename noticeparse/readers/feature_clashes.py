@@ -24,6 +24,8 @@ _BUILT = frozenset(
     ("LNDMRK", "PILPNT", "DAYMAR", "OFSPLF", "PYLONS", "BUISGL", "SLCONS", "LITFLT", "LITVES")
 )
 """What carries a light: behind a light it describes the structure."""
+_CATEGORISED = frozenset("BOYLAT BOYCAR BOYISD BOYSAW BCNLAT BCNCAR BCNISD BCNSAW".split())
+"""Marks that tell a ship on which side to pass."""
 
 
 def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
@@ -51,7 +53,7 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
     items = [item for item in told.items if not item.bracketed]
     named = [item for item in items if item.role == "kind" and not kinds()[item.value].part]
     for first, second in pairwise(named):
-        if _is_name_like(text, first, second):
+        if _is_name_like(text, first, second) or _are_two_marks(first, second):
             yield _fault("feature-kinds-several", second)
         elif _is_other(first, second):
             code = _relation(text, items, first, second)
@@ -91,6 +93,13 @@ def _is_other(first: Item, second: Item) -> bool:
         if built.form or built.s57 in _BUILT or other.s57 == "LIGHTS":
             return False
     return bool(one.s57 or one.form) and (one.s57 or one.form) != (other.s57 or other.form)
+
+
+def _are_two_marks(first: Item, second: Item) -> bool:
+    """Whether the words name marks of two meanings: `port hand buoy starboard-hand buoy`."""
+    one, other = kinds()[first.value], kinds()[second.value]
+    both_tell = one.s57 in _CATEGORISED and other.s57 in _CATEGORISED
+    return both_tell and (one.s57, one.attributes) != (other.s57, other.attributes)
 
 
 def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> str | None:

@@ -11,7 +11,10 @@ from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.garbled_figures import garbled_figures
+from noticeparse.readers.garbled_lights import garbled_lights
 from noticeparse.readers.marks import read_colour_letters
+from noticeparse.readers.misspelt_words import misspelt_words
 from noticeparse.readers.told import Told
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
@@ -51,6 +54,9 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
         yield from (_fault("light-unreadable", item) for item in lost)
     yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)
+    yield from misspelt_words(text, told, kind)
+    yield from garbled_figures(text, told.items)
+    yield from garbled_lights(text, told, kind)
     for item, behind in pairwise(told.items):
         # `topmark cone`: whether its point is up or down is not said.
         if item.role == "kind" and item.value == "topmark" and behind.role == "unknown":

@@ -15,6 +15,7 @@ from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
 from noticeparse.readers.chart_numbers import next_chart, part_of_number, tell_of_no_chart
 from noticeparse.readers.dates import read_date
+from noticeparse.readers.garbled_numbers import tell_garbled_numbers
 from noticeparse.readers.head_values import (
     ChartHead,
     Head,
@@ -102,7 +103,7 @@ def read_head(text: str, near: int | None) -> Head:
             or is_joined(parts[max(at - 2, 0) : at + 1], JOINTS)
         ):
             chart = next_chart(head, part, names_several=names_several)
-            part_of_number(head, chart, text, part)
+            part_of_number(head, chart, text, part, before)
             expects_chart = False
         elif kind == "CHART_NUMBER":
             tell_of_no_chart(head, text, parts[max(at - 2, 0) : at + 1], is_listed=names_several)
@@ -165,6 +166,7 @@ _SAID_IN_BRACKETS = frozenset(
 
 def _unread_words(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
     """Charts told by no number; `[3O/26]`: where the notice before stands, and is not read."""
+    tell_garbled_numbers(head, text, parts)
     if head.charts and (others := _ALL_OTHERS.search(text)) is not None:
         blame(head, "chart-unread", others[0], parts[-1])
     for at, part in enumerate(parts):

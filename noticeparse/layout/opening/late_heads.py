@@ -56,6 +56,8 @@ def is_lost_head(text: str, line: Line, below: Sequence[Line]) -> bool:
     """
     words = text[line.start : line.end].strip()
     above_chart = bool(below) and _is_chart(below[0])
+    if is_like_head(text, line):
+        return above_chart or line.has("chart") or _heading_above_chart(text, below)
     if _UNREAD.fullmatch(words) or _LETTERED.fullmatch(words):
         return above_chart or _heading_above_chart(text, below)
     if not above_chart:
@@ -65,6 +67,24 @@ def is_lost_head(text: str, line: Line, below: Sequence[Line]) -> bool:
     if speaks_of_notice(text, line) or "CANCELS" in head_kinds(words):
         return False
     return len(words) <= _LONGEST_HEAD and _LIKE_A_NUMBER.match(words) is not None
+
+
+_GARBLED = re.compile(
+    r"[=*#|~>\[ -]{0,8}(?:(?P<noun>notice|n\.?t?\.?m\.?)(?: nos?\.?)? )?"
+    r"(?![0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9]))"
+    r"[0-9][0-9A-Za-z?#]{0,5}(?:\([TP]\))?(?:/[0-9A-Za-z?#]{1,4}|(?P<blank> (?:20)?[0-9]{2}))"
+    r"(?![0-9A-Za-z/?])(?:[.:,]? ?[=*#|~-]{1,6}|[.:,]? {1,12}[A-Z\[|]|[ .|]*$)",
+    re.IGNORECASE,
+)
+"""`33b3/26  TAVRENNE ISLANDS`, `== NM 306/202 ==`, `Notice 1804 26.`: no number of a notice."""
+
+
+def is_like_head(text: str, line: Line) -> bool:
+    """Whether a line opens like the head of a notice, with a number that is none."""
+    if line.has("point", "half", "verb", "passive", "label", "reference"):
+        return False
+    found = _GARBLED.match(text, line.start, line.end)
+    return found is not None and (found["blank"] is None or found["noun"] is not None)
 
 
 def _heading_above_chart(text: str, below: Sequence[Line]) -> bool:
