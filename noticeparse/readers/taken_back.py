@@ -40,8 +40,8 @@ def takes_back(words: str) -> bool:
 
 
 _ENDS = (
-    "cancel", "canx", "cxl", "cnl", "ends", "annul", "revoke", "supersed", "withdrawn", "replac",
-    "place of",
+    "canc", "canx", "cxl", "cnl", "ends", "annul", "revoke", "void", "rescind", "repeal",
+    "supersed", "withdrawn", "replac", "place of",
 )  # fmt: skip
 """Of these the terminal of a notice that another one cancels has one in any case."""
 
