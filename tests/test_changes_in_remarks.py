@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.reference import NoticeRef
-from tests.short_notices import HEAD, P, Q, errors
+from tests.short_notices import HEAD, P, Q, R, errors, told
 
 TOLD = [
     "Note: On chart 803 insert the same depth.",
@@ -69,3 +69,22 @@ def test_how_the_inserted_thing_was_found_is_no_second_change() -> None:
     other = said.replace("the wreck", "an obstruction")
     bulletin = parse(f"{HEAD}Insert dangerous wreck {P}\n{other}\n")
     assert "change-without-place" in {one.code for one in bulletin.findings}
+
+
+@pytest.mark.parametrize(
+    "done",
+    ["is inseted at", "is to be puut in at", "is insertedat", "is deletd at", "is rmeoved at"],
+)
+def test_a_sentence_with_its_verb_misspelt_is_not_passed_over(done: str) -> None:
+    items = f"A wreck is inserted at {P}.\nA rock {done} {Q}.\nA pile is deleted at {R}.\n"
+    bulletin = parse(HEAD + items)
+    assert [verb for verb, _, _ in told(bulletin)] == ["insert", "delete"]
+    assert "sentence-unread" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "done", ["is marked", "is reported", "is charged", "lies", "is dangerous"]
+)
+def test_a_sentence_that_tells_no_change_stays_a_remark(done: str) -> None:
+    items = f"A wreck is inserted at {P}.\nA rock {done} at {Q}.\nA pile is deleted at {R}.\n"
+    assert "sentence-unread" not in errors(parse(HEAD + items))

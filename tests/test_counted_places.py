@@ -156,3 +156,10 @@ def test_a_mark_with_a_number_of_its_own_has_one_place(verb: str, words: str) ->
 def test_several_marks_have_several_places(words: str) -> None:
     bulletin = parse(f"{HEAD}Insert {words.format(P=P, Q=Q)}\n")
     assert len(usable_of(bulletin)) == 1
+
+
+def test_a_reference_may_bring_both_places_of_a_numbered_mark() -> None:
+    text = f"Insert (a) rock {P}\n(b) pile {Q}\nspecial buoy No 12, (a) and (b) above\n"
+    bulletin = parse(HEAD + text)
+    assert [kind for _, kind in usable_of(bulletin)] == ["rock", "pile"]
+    assert "place-of-another" in errors(bulletin)

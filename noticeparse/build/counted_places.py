@@ -86,11 +86,13 @@ def numbered_marks(
     practice, no published source).
     """
     form = kinds()[feature.kind].form if feature.kind in kinds() else ""
-    if geometry.shape != "points" or geometry.relation != "at" or form not in _MARKS:
+    is_at_points = geometry.shape == "points" and geometry.relation == "at" and item.places
+    if not is_at_points or form not in _MARKS:
         return
     is_one = feature.name is not None and not _PLURAL.search(words.text)
     if is_one and canonical_verb(item.verb or "") in ("insert", "delete"):
-        second = item.places[1].element
+        # A reference may bring several positions by itself: `(a) and (b) above`.
+        second = item.places[:2][-1].element
         yield quoting(context, "place-of-another", (second.start, second.end))
 
 

@@ -12,6 +12,8 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
+from noticeparse.readers.misspelt_verbs import is_misspelt_verb
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
@@ -56,6 +58,24 @@ _TO_BE_DONE = re.compile(
 """`The buoy in P is to be hauled out`: what is done with it is not read."""
 
 
+_PASSIVE = re.compile(
+    r"\b(?:is|are|be|been) (?:now |also |hereby )?(?P<done>[a-z]{4,20})(?![a-z-])"
+)
+_GLUED = re.compile(r"(?P<done>[a-z]{3,14}(?:ed|wn|id|ut))(?:at|in|on|joining|from|to|by)")
+_PUT = re.compile(r"pu{1,2}t{1,2}")
+"""`put`, and a letter of it written twice."""
+
+
+def _tells_with_a_slip(words: str) -> bool:
+    """Whether a verb of a sentence is misspelt, or glued to what follows: `is inseted at`."""
+    for told in _PASSIVE.finditer(words):
+        glued = _GLUED.fullmatch(told["done"])
+        is_glued = glued is not None and canonical_verb(glued["done"]) is not None
+        if is_glued or is_misspelt_verb(told["done"]) or _PUT.fullmatch(told["done"]):
+            return True
+    return False
+
+
 def loses_change(context: Context, prose: Prose, *, is_for_charts: bool) -> bool:
     """Whether a remark may tell of an action; one of a notice for no chart must command it."""
     return (_tells_of_change if is_for_charts else _commands_at_place)(context, prose)
@@ -76,7 +96,7 @@ def _tells_of_change(context: Context, prose: Prose) -> bool:
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
         # A command with a figure as long as a position's, read as prose: a row that broke off.
         return True
-    told = told or _ACTIVE.search(words) is not None
+    told = told or _ACTIVE.search(words) is not None or _tells_with_a_slip(words)
     if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:
         # `At P the beacon …`: the thing stands behind its place.
         subject = announced["subject"]

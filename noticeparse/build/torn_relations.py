@@ -19,7 +19,8 @@ _TORN = re.compile(
     r"(?:\bclose(?:ly)?(?:[ ,]{1,3}[A-Za-z0-9.]{1,10}){0,3}"
     r"|\bvicin[a-z]{0,7}(?: [a-z]{1,2}){0,2}"
     rf"|\b(?:{_COMPASS}|[NSEW])[ .]{{0,2}}{_OF}"
-    r"|(?<!position )(?<!place )(?<!site )(?<!location )(?<!lieu )(?<!each )\b(?:of|fo|0f))"
+    r"|(?<!position )(?<!place )(?<!site )(?<!location )(?<!lieu )(?<!instead )"
+    r"(?<!each )\b(?:of|fo|0f))"
     r"[ ,:(]{0,4}\Z"
 )
 # Behind a comma letters of the compass may be a name, `special light-buoy, NE`; none leads so to

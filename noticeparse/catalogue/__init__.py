@@ -29,6 +29,7 @@ from noticeparse.catalogue import (
     tables,
     texts,
     turns,
+    verbs,
     years,
 )
 from noticeparse.faults import Entry
@@ -36,7 +37,7 @@ from noticeparse.faults import Entry
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry,
     lights, limits, marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables,
-    texts, turns, years,
+    texts, turns, verbs, years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}
