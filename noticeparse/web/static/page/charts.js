@@ -5,11 +5,12 @@ import { counted, element, make } from "./dom.js";
 import { keep, kept } from "./keeping.js";
 import { get, post } from "./service.js";
 
-// `onChange()` when another list is in use, or none.
+// `onChange()` when another list is in use, or none; `watch(told)` lets others know of it too.
 export function createCharts(onChange) {
   let text = kept("charts");
   let name = kept("charts-name");
   let list = null;
+  const watchers = [];
 
   async function load() {
     if (text === null) return;
@@ -46,6 +47,7 @@ export function createCharts(onChange) {
   }
 
   function tellUse() {
+    for (const told of watchers) told();
     element("charts-drop").hidden = text === null;
     element("charts").classList.toggle("in-use", list !== null);
     if (!list) {
@@ -84,6 +86,7 @@ export function createCharts(onChange) {
   return {
     load,
     take,
+    watch: (told) => watchers.push(told),
     text: () => (list ? text : null),
     has: (chart) => Boolean(list?.charts.some(({ number }) => number === chart)),
     frames: () =>

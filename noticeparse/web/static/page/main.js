@@ -85,10 +85,7 @@ const records = createRecords(element("slips"), {
 });
 const findings = createFindings({ onPick: pickFinding, placeNow: pane.now });
 const filters = createFilters(draw);
-const charts = createCharts(() => {
-  sheets.chartsChanged();
-  reading.changed(true);
-});
+const charts = createCharts(() => reading.changed(true));
 const reading = createReading({ source, onState: told, onRead: read });
 const sheets = createSheets(state, charts);
 const taking = createTaking(state);
@@ -296,7 +293,6 @@ async function begin() {
   element("file-name").textContent = name ?? (text ? "not from a file" : "nothing opened");
   plot = await createPlotPane((path) => pickAction(records.actionAt(path)));
   await charts.load();
-  sheets.chartsChanged();
   if (text) reading.changed(true);
   document.body.dataset.ready = "true";
 }

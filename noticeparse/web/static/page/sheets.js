@@ -63,6 +63,8 @@ export function createSheets(state, charts) {
   }
 
   select.addEventListener("change", offerPlot);
+  // A list that comes, or goes, while the window is open counts at once.
+  charts.watch(offerPlot);
   element("sheets").addEventListener("click", () => open());
   element("sheet-dialog").addEventListener("click", async ({ target }) => {
     const { sheet, plot } = target.dataset;
@@ -74,8 +76,7 @@ export function createSheets(state, charts) {
       said(error.message);
     }
   });
-  // A list that comes, or goes, while the window is open counts at once.
-  return { open, chartsChanged: offerPlot };
+  return { open };
 }
 
 function openTab() {
