@@ -34,46 +34,52 @@ def _behind_words(text: str, start: int) -> int:
 
 
 def _parts(text: str, line: Line) -> Iterator[Line]:
-    elements = list(line.elements)
-    for at in range(1, len(elements)):
-        near = elements[max(at - 2, 0) : at + 1]
-        if not any(e.kind in PLACES for e in near):
-            continue
-        cut = _cut(text, elements, at)
-        if cut is None:
-            continue
-        before, behind = cut
-        yield line._replace(end=behind[0].start, elements=tuple(before))
-        yield from _parts(text, line._replace(start=behind[0].start, elements=tuple(behind)))
-        return
-    yield line
+    own: list[Element] = []
+    start = line.start
+    for at, element in enumerate(line.elements):
+        if own and any(e.kind in PLACES for e in (*own[-2:], element)):
+            cut = _cut(text, own, line.elements[at : at + _WITHIN])
+            if cut is not None:
+                stop, opening = cut
+                yield line._replace(start=start, end=opening[0].start, elements=(*own, *stop))
+                own, start = opening, opening[0].start
+                continue
+        own.append(element)
+    if own and own[0].kind == "verb" and start != line.start:
+        # The colon of a heading is of the verb itself.
+        own = own if any(has_words(text, e) for e in own[1:]) else own[:1]
+    yield line._replace(start=start, elements=tuple(own))
 
 
-def _opens_row(text: str, elements: Sequence[Element], at: int) -> bool:
+_WITHIN = 4
+"""Elements that tell whether one of them begins a line of its own."""
+
+
+def _opens_row(text: str, own: Sequence[Element], ahead: Sequence[Element]) -> bool:
     """Whether a place opens a second row on a line: `P  Insert rock.  Q  Delete buoy`."""
-    kinds = [e.kind for e in elements if e.kind not in ("label", "bar")]
-    if kinds[:3] != ["point", "verb", "words"] or elements[at].kind != "point":
+    kinds = [e.kind for e in own[: _WITHIN + 1] if e.kind not in ("label", "bar")]
+    place, last = ahead[0], own[-1]
+    if kinds[:3] != ["point", "verb", "words"] or place.kind != "point":
         return False
-    behind = elements[at + 1 : at + 2]
-    if elements[at - 1].kind != "words" or not behind or behind[0].kind != "verb":
+    if last.kind != "words" or len(ahead) < 2 or ahead[1].kind != "verb":
         return False
-    above = text[elements[at - 1].start : elements[at].start].rstrip()
+    above = text[last.start : place.start].rstrip()
     is_open = above.rpartition(" ")[2].lower() in OPEN_END
-    return above.endswith(".") or (elements[at].gap and not is_open)
+    return above.endswith(".") or (place.gap and not is_open)
 
 
 def _cut(
-    text: str, elements: list[Element], at: int
+    text: str, own: Sequence[Element], ahead: Sequence[Element]
 ) -> tuple[list[Element], list[Element]] | None:
-    """The elements before a verb that stands so, and those from the verb on."""
-    element, rest = elements[at], elements[at + 1 :]
-    if _opens_row(text, elements, at):
-        return elements[:at], [element._replace(gap=True), *rest]
+    """What of the first element ahead goes with those before it, and what opens a new line."""
+    element, *rest = ahead
+    if _opens_row(text, own, ahead):
+        return [], [element._replace(gap=True)]
     if element.kind in ("verb", "passive"):
         # In running words, `… P. Entered:` at a line's end opens the sentence below it.
         written = text[element.start : rest[-1].end if rest else element.end].rstrip()
         ends = element.gap and written.endswith(":") and not any(has_words(text, e) for e in rest)
-        return (elements[:at], [element._replace(kind="verb")]) if ends else None
+        return ([], [element._replace(kind="verb")]) if ends else None
     glued = _GLUED.match(text, element.start, element.end) if element.kind == "words" else None
     if glued is None or canonical_verb(glued["verb"]) is None:
         return None
@@ -81,5 +87,4 @@ def _cut(
     verb = element._replace(kind="verb", start=glued.start("verb"), end=glued.end(), gap=False)
     words = text[glued.end() : element.end]
     start = glued.end() + len(words) - len(words.lstrip())
-    own = [element._replace(start=start)] if start < element.end else []
-    return [*elements[:at], stop], [verb, *own, *rest]
+    return [stop], [verb, *([element._replace(start=start)] if start < element.end else [])]
