@@ -119,7 +119,8 @@ def contradictions(
     if item.verb_piece is None and (said := _said_against(text, verb)) is not None:
         yield within(context, "sentence-under-verb", words, said.span())
     yield from _bearing_of_line(context, words, text, feature, geometry)
-    if geometry.shape in ("circle", "arc") and not _may_be_round(feature):
+    is_round = geometry.shape in ("circle", "arc")
+    if (is_round and not _may_be_round(feature)) or _is_line_at_point(feature, geometry):
         yield over(context, item, "relation-unclear")
     lost = _lost_figure(text)
     if lost is not None:
@@ -160,6 +161,13 @@ def _is_lit_by_name(feature: Feature, text: str) -> bool:
     is_lit = feature.light is not None and _CARRIES_LIGHT.search(text) is None
     is_lit = is_lit and _NAMED.match(text) is not None
     return is_lit and feature.s57[:1] != [] and _UNLIT.issuperset(feature.s57[:1])
+
+
+def _is_line_at_point(feature: Feature, geometry: Geometry) -> bool:
+    """Whether what is drawn as a line has one place alone, worked out from another."""
+    drawn = primitives(feature.kind)
+    is_point = geometry.shape == "point" and geometry.relation == "from_reference"
+    return is_point and bool(drawn) and "P" not in drawn and "A" not in drawn
 
 
 def _may_be_round(feature: Feature) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.build.doubts import leads_to_place
 from noticeparse.build.extents import item_extent, over
 from noticeparse.build.geometry import GeometryReading
@@ -10,11 +12,17 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
+from noticeparse.stretch import unquoted
 
 _NEEDS_NO_PLACE = frozenset(
     {"legend", "note", "block", "chart_title_block", "chart_limit", "chart_cancelled",
      "compass_rose", "magnetic_variation"}
 )  # fmt: skip
+
+_LIKE_A_PLACE = re.compile(
+    r"[0-9]{1,3}[.,][0-9]{2,8} ?°|[0-9]{1,3} ?(?:°|deg\b) ?[0-9]", re.IGNORECASE
+)
+"""`46.57005°`, `48 deg 0`: what is left of a position behind a legend."""
 
 
 def missing_places(
@@ -24,7 +32,8 @@ def missing_places(
     if not item.has_place:
         words = context.joined(item.words)
         may_lack = verb in ("insert", "delete") and feature.kind in _NEEDS_NO_PLACE
-        if may_lack and not leads_to_place(words):
+        is_like_place = _LIKE_A_PLACE.search(unquoted(words)) is not None
+        if may_lack and not leads_to_place(words) and not is_like_place:
             return []
         return [over(context, item, "item-without-position")]
     goes_to = reading.destination is not None and reading.destination.positions

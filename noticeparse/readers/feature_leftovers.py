@@ -12,7 +12,7 @@ from itertools import pairwise
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.garbled_figures import garbled_figures
-from noticeparse.readers.garbled_lights import garbled_lights
+from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.misspelt_words import misspelt_words
 from noticeparse.readers.told import Told
@@ -27,7 +27,6 @@ _SAID = {
 }
 _NO_FIGURE = frozenset(("unknown", "other", "counted", "number", "code"))
 _DEPTH_WORDS = ("depth", "depths", "sounding", "soundings")
-_CLASSES = frozenset(("Fl", "LFl", "Oc", "Iso", "VQ", "UQ", "IQ", "IVQ", "IUQ"))
 _PAINT = frozenset("RGYBW")
 
 
@@ -50,7 +49,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
         yield from _lost_lights(text, told)
     if known is not None and (known.form or known.s57 == "LIGHTS"):
         # `light, Fl. Horn(2)30s`: a class that was taken for no light.
-        lost = [item for item in told.items if item.role == "unknown" and item.text in _CLASSES]
+        lost = [item for item in told.items if item.role == "unknown" and item.text in CLASSES]
         yield from (_fault("light-unreadable", item) for item in lost)
     yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)

@@ -18,6 +18,8 @@ from noticeparse.readers.words import Item
 from noticeparse.vocabulary import kinds
 
 _OF_LIGHTS = frozenset(("light", "light_words", "sectors"))
+CLASSES = frozenset(("Fl", "LFl", "Oc", "Iso", "VQ", "UQ", "IQ", "IVQ", "IUQ"))
+"""Whole classes, which are told to be unreadable where they were taken for no light."""
 _LIKE_CLASS = re.compile(r"(?:[FQOIVL]|[FQOIVLM][A-Za-z]|[FQOIL][a-z]{2})[RGWY]?")
 _PAINT = re.compile(r"[RGWY]{1,3}")
 _PIECE = re.compile(r"[A-Z][A-Za-z]?|[sm]{1,2}")
@@ -63,7 +65,7 @@ def _in_place_of_light(text: str, told: Told, head: Item) -> Iterator[Fault]:
     """The letters of a character that is none: `light, Fx.R`, `light-buoy F "T3"`."""
     behind = [item for item in told.items if item.start >= head.end and not item.bracketed]
     for item, following in zip_longest(behind, behind[1:]):
-        if item.text in _WORDS or item.role not in ("unknown", "proper"):
+        if item.text in _WORDS | CLASSES or item.role not in ("unknown", "proper"):
             continue
         is_apart = bool(text[head.end : item.start].strip())
         is_like = _LIKE_CLASS.fullmatch(item.text) is not None

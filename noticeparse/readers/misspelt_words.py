@@ -111,7 +111,8 @@ def _tells_more(word: str) -> bool:
 def _words_with(text: str, told: Told) -> Iterator[Item]:
     """Strange words of what goes with the thing: `light-buoy with topmrak`."""
     for item in told.items:
-        if item.text.islower() and _is_strange(item) and _WITH.search(text, 0, item.start):
+        is_long = len(item.text) > _LONG_WORD and item.text.islower()
+        if is_long and _is_strange(item) and _WITH.search(text, 0, item.start):
             yield item
 
 
