@@ -9,7 +9,7 @@ import re
 from collections.abc import Iterator
 
 _STOP = re.compile(
-    r"\sSTOP(?<=[A-Z0-9)]\sSTOP)(?:\s(?P<chart>(?=(?:CHARTS?|CHTS?) [0-9]))"
+    r"\sSTOP(?<=[A-Z0-9)]\sSTOP)(?! PRESS)(?:\s(?P<chart>(?=(?:CHARTS?|CHTS?) [0-9]))"
     r"|(?=\s{1,4}[A-Z]{2})|(?=\s{0,80}\Z))"
 )
 _QUOTED = re.compile(r"\bQUOTE\s(?=[A-Z0-9])[^\"]{1,120}?(?P<end>\sUNQUOTE)\b")

@@ -31,9 +31,9 @@ def test_a_notice_in_several_columns() -> None:
     ]
     (remark,) = bulletin.notices[1].remarks
     assert [p.iso6709 for p in remark.positions] == [AT_R]
-    # A row put aside is no row, and is told with the remark above it.
+    # A row put aside is no row, and is told; the count above it is the foot of the list.
     assert [(f.code, f.span.line) for f in bulletin.findings if f.severity == "warning"] == [
-        ("text-unread", 6)
+        ("text-unread", 7)
     ]
 
 
