@@ -33,8 +33,8 @@ def counted(written: str) -> int:
 
 def as_number(value: Decimal | int) -> int | float:
     """The JSON number nearest to an exact value; whole values stay whole."""
-    near = float(value)
-    return int(value) if near.is_integer() and value == int(value) else near
+    over, under = value.as_integer_ratio()
+    return over if under == 1 else over / under
 
 
 Number = Annotated[

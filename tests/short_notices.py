@@ -53,3 +53,8 @@ def kinds(bulletin: Bulletin) -> list[tuple[str, str]]:
 def codes(bulletin: Bulletin) -> set[str]:
     """What is told as a warning or an error."""
     return {one.code for one in bulletin.findings if one.severity != "info"}
+
+
+def words_unread(bulletin: Bulletin) -> list[str]:
+    """What is said of the words of features that are not understood."""
+    return [one.message for one in bulletin.findings if one.code == "feature-words-unread"]

@@ -11,6 +11,7 @@ WITHOUT = [
     f"A wreck has been found in {P}. The light-buoy, Q.R, nearby has been removed.",
     f"In {P} a wreck is inserted. The rock is deleted.",
     f"The special buoy has been removed.\nA wreck has been found in {P}.",
+    f"\nThe buoys of the bank were changed in June 2026.\nInsert wreck {P}",
 ]
 
 
@@ -29,7 +30,6 @@ def test_a_change_without_a_place_is_told(words: str) -> None:
         f"A wreck has been found in {P}. The rock is not deleted.",
         f"A wreck has been found in {P}. The rock will be deleted.",
         f"Pilots are informed that the marks were changed on 2 June 2026.\nInsert wreck {P}",
-        f"The buoys of the bank were changed in June 2026.\nInsert wreck {P}",
     ],
 )
 def test_what_is_told_again_or_in_sum_is_no_change(words: str) -> None:

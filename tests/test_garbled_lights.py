@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, codes, errors, told, usable_of
+from tests.short_notices import HEAD, P, codes, errors, told, usable_of, words_unread
 
 LETTERS = [
     ("light, F.X", "F"),
@@ -26,9 +26,8 @@ LETTERS = [
 
 @pytest.mark.parametrize(("phrase", "letters"), LETTERS)
 def test_letters_in_place_of_a_light_are_told(phrase: str, letters: str) -> None:
-    found = parse(f"{HEAD}Insert {phrase} {P}\n").findings
-    words = [one.message for one in found if one.code == "feature-words-unread"]
-    assert f"`{letters}` is not understood" in words
+    bulletin = parse(f"{HEAD}Insert {phrase} {P}\n")
+    assert f"`{letters}` is not understood" in words_unread(bulletin)
 
 
 @pytest.mark.parametrize(

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, Q, codes, errors, told, usable_of
+from tests.short_notices import HEAD, P, Q, codes, errors, told, usable_of, words_unread
 
 BESIDE = [
     ("noth cardinal buoy", "noth"),
@@ -23,9 +23,8 @@ BESIDE = [
 
 @pytest.mark.parametrize(("phrase", "word"), BESIDE)
 def test_words_beside_a_kind_that_are_none_are_told(phrase: str, word: str) -> None:
-    found = parse(f"{HEAD}Insert {phrase} {P} {Q}\n").findings
-    told = [one.message for one in found if one.code == "feature-words-unread"]
-    assert told == [f"`{word}` is not understood"]
+    bulletin = parse(f"{HEAD}Insert {phrase} {P} {Q}\n")
+    assert words_unread(bulletin) == [f"`{word}` is not understood"]
 
 
 THINGS = [

@@ -223,6 +223,8 @@ def test_middle_dot(seen: str, read: str) -> None:
         # A word of a name, of small letters, or half of a pair, stands for no mark.
         ("Delete the bus stop", "Delete the bus stop"),
         ("legend Bus STOP", "legend Bus STOP"),
+        ('LEGEND "FULL STOP AREA" IN', 'LEGEND "FULL STOP AREA" IN'),
+        ("STOP PRESS: A WRECK\nALL STOP PRESS", "STOP PRESS: A WRECK\nALL STOP PRESS"),
         ("QUOTE FOUL GROUND", "QUOTE FOUL GROUND"),
     ],
 )

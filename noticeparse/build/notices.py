@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.announced import Listed, ListsOfPlaces
+from noticeparse.build.beside_each_other import tell_beside_each_other
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
@@ -14,10 +15,8 @@ from noticeparse.build.heading_clauses import heading_clauses
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.remarks import charts_in_passing, loses_change, named_charts
-from noticeparse.build.run_ons import hold_back_run_on
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
 from noticeparse.build.sections import Section, own_number
-from noticeparse.build.slides import hold_back_slid
 from noticeparse.build.strays import strays
 from noticeparse.build.table_rows import cancelled_in_cells, rows_in_heading
 from noticeparse.build.told_sections import told_sections
@@ -186,8 +185,7 @@ class NoticeBuilder:
         for fault, chart in told.faults:
             self._fault(fault, [self.path], chart)
         for section in told.sections:
-            hold_back_slid(self.context, section.items)
-            hold_back_run_on(self.context, section.items)
+            tell_beside_each_other(self.context, section.items)
         return told.sections
 
     def _chart(self, section: Section, index: int, *, is_shared: bool) -> ChartSection:

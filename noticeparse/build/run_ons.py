@@ -15,7 +15,6 @@ from itertools import pairwise, takewhile
 
 from noticeparse.build.extents import over, own_words
 from noticeparse.build.places_beside import LEADS_ON
-from noticeparse.build.unread_places import hold_back_unread
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import opens_a_line
@@ -60,7 +59,6 @@ _MANY = re.compile(r"[a-z]{3,}s *:$", re.IGNORECASE)
 
 def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
-    hold_back_unread(context, items)
     for index, (above, item) in enumerate(pairwise(items), start=1):
         if _points_back(context, above, item):
             _hold(context, items[index:], "place-of-neighbour")

@@ -14,7 +14,6 @@ from operator import itemgetter
 
 from noticeparse.build.extents import over
 from noticeparse.build.places_beside import hold_back_beside, is_bare
-from noticeparse.build.verbs_left_out import tell_verbs_left_out
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.item.listed_places import announced
@@ -31,12 +30,11 @@ _RADIUS = re.compile(
 
 
 def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
-    """Give such items of a chart section, in text order, an error; warn where a verb is lost."""
+    """Give such items of a chart section, in text order, an error."""
     # Where every command has its place none has slid.
     if any(is_bare(context, item) for item in items):
         _hold_back(context, items)
     hold_back_beside(context, items)
-    tell_verbs_left_out(context, items)
     for index, item in enumerate(items):
         lacks = _lacks(context, item)
         for below in _robbed(lacks, items[index + 1 :]) if lacks > 0 else ():

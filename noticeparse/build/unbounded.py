@@ -56,7 +56,8 @@ def unbounded(
     is_at_edge = "L" in drawn and _EDGE.search(text) is not None
     shape = None
     if _ROW_BY_ROW.search(text):
-        yield over(context, item, "geometry-too-few-positions", shape="line")
+        told = "area" if "bounded by" in text.lower() else "line"
+        yield over(context, item, "geometry-too-few-positions", shape=told)
         return
     if "A" in drawn and _CORNERS.search(text):
         shape = "area"

@@ -52,12 +52,6 @@ _INFORMED = re.compile(
 )
 """Whom a sentence tells it: pilots are no boarding place here."""
 
-_OF_A_DAY = re.compile(
-    r"(?:(?:on|in|since) (?:[0-9]{1,2} )?(?:[A-Z][a-z]{2,8}\.? )?(?:19|20)[0-9]{2}"
-    r"|recently|again)?[.,; ]*"
-)
-"""When a thing was changed, and not to what."""
-
 _THE = re.compile(r"(?:remarks?|notes?)?[ :.]*the\b", re.IGNORECASE)
 """The beginning of a sentence on a thing that was named before."""
 
@@ -163,10 +157,6 @@ def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
     words = _INFORMED.sub("", words)
     whole = " ".join(text[sentence[0].start : sentence[-1].end].split())
     is_told = " ".join(passive.lower().split()).startswith(_FORMS)
-    behind = " ".join(text[sentence[at].end : sentence[-1].end].split())
-    if verb == "amend" and _OF_A_DAY.fullmatch(behind):
-        # What it was changed to is not said: the commands of the notice say it.
-        return None
     if _SUMMARY.search(whole) or _OF_BOOKS.match(whole) or verb is None or not is_told:
         return None
     if not has_kind(words) or tells_no_change(whole, passive):

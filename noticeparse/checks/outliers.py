@@ -13,7 +13,7 @@ from noticeparse.records.position import Position
 
 _FAR_NM = 8.0
 _BEYOND_REASON_NM = 300.0
-"""So far from all others no place of a notice lies, whatever may have slipped."""
+"""So far from all others no place of a notice lies, whatever may have slipped (from memory)."""
 _MANY_TIMES = 5.0
 _MANY_MORE_TIMES = 10.0
 _LEAST_CORNERS, _MOST = 4, 400

@@ -42,9 +42,9 @@ class _Part(NamedTuple):
 
 
 @cache
-def _scanner(*, tells_end: bool) -> grammar.Scanner:
+def _scanner(*, may_cancel: bool) -> grammar.Scanner:
     # To look for a cancelled notice takes longer than for all other clauses.
-    return grammar.scanner("clause", "parts", without=() if tells_end else ("CANCELS",))
+    return grammar.scanner("clause", "parts", without=() if may_cancel else ("CANCELS",))
 
 
 @cache
@@ -58,7 +58,7 @@ def read_clauses(text: str, near: int | None) -> Clauses:
     if not _MAY_TELL.search(text):
         return found  # as of most headings and remarks
     cancelled: list[tuple[int, int]] = []
-    scanner = _scanner(tells_end=tells_end(text))
+    scanner = _scanner(may_cancel=tells_end(text))
     for kind, start, end in scanner.scan(text, 0, len(text)):
         _take(found, _Part(kind, text[start:end], start), near)
         if kind in ("CANCELS", "CANCEL_MESSAGE"):

@@ -39,13 +39,13 @@ from noticeparse.readers.taken_back import tells_end
 
 
 @cache
-def _scanner(*, tells_end: bool) -> grammar.Scanner:
+def _scanner(*, may_cancel: bool) -> grammar.Scanner:
     # To look for a cancelled notice takes as long as for all other parts of a head.
-    return grammar.scanner("head", "parts", without=() if tells_end else ("CANCELS",))
+    return grammar.scanner("head", "parts", without=() if may_cancel else ("CANCELS",))
 
 
 def _scanned(text: str) -> Iterator[tuple[str, int, int]]:
-    return _scanner(tells_end=tells_end(text)).scan(text, 0, len(text))
+    return _scanner(may_cancel=tells_end(text)).scan(text, 0, len(text))
 
 
 @lru_cache(maxsize=2048)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from functools import cache, lru_cache
 
+from noticeparse.readers.slips import one_slip_from
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.vocabulary import is_known_word
 
@@ -26,7 +27,7 @@ _WORDS_OF_THEIR_OWN = frozenset(
     " prepositions".split()
 )
 """Words of the language that lie as near to a verb, and are none."""
-_LETTERS = "abcdefghijklmnopqrstuvwxyz"
+_LONGEST = 16
 
 
 @cache
@@ -45,21 +46,7 @@ def is_misspelt_verb(word: str) -> bool:
         return False
     if canonical_verb(plain) is not None or plain in _WORDS_OF_THEIR_OWN:
         return False
-    return not is_known_word(plain) and not _written().isdisjoint(_slips(plain))
-
-
-_LONGEST = 16
-
-
-def _slips(word: str) -> set[str]:
-    """All that a word becomes when one slip is taken back."""
-    parts = [(word[:at], word[at:]) for at in range(len(word) + 1)]
-    found = {a + b[1:] for a, b in parts if b}
-    found |= {a + b[1] + b[0] + b[2:] for a, b in parts if len(b) > 1}
-    for letter in _LETTERS:
-        found |= {a + letter + b for a, b in parts}
-        found |= {a + letter + b[1:] for a, b in parts if b}
-    return found
+    return not is_known_word(plain) and not _written().isdisjoint(one_slip_from(plain))
 
 
 _FIRST = re.compile(r"(?:please |kindly )?(?P<verb>[A-Za-z]{4,16})(?![A-Za-z-])", re.IGNORECASE)

@@ -11,10 +11,10 @@ import re
 from collections.abc import Iterator, Sequence
 from functools import lru_cache
 from itertools import pairwise
-from string import ascii_lowercase
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.slips import one_slip_from
 from noticeparse.readers.told import Told
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
@@ -145,18 +145,4 @@ def is_near_word(word: str) -> bool:
     plain = word.lower()
     if len(plain) < (_LONG_CAPITALS if word.isupper() else _LONG_WORD) or not plain.isascii():
         return False
-    cuts = [(plain[:at], plain[at:]) for at in range(len(plain) + 1)]
-    swapped = (
-        plain[:at] + two + one + plain[at + 2 :] for at, (one, two) in enumerate(pairwise(plain))
-    )
-    return any(
-        is_known_word(one) for one in (*swapped, *(made for cut in cuts for made in _made(*cut)))
-    )
-
-
-def _made(before: str, behind: str) -> Iterator[str]:
-    """The words that one letter at a place, lost, exchanged or added, makes."""
-    yield before + behind[1:]
-    for letter in ascii_lowercase:
-        yield before + letter + behind[1:]
-        yield before + letter + behind
+    return any(map(is_known_word, one_slip_from(plain)))

@@ -179,9 +179,7 @@ class PositionFirst(Cutter):
         if not self._is_listed or any(p.kind == "words" for p in read_phrase(words)):
             return False
         behind = [e for e in self.line.elements if e.start > element.start] if self.line else []
-        return (
-            bool(behind) and self.line is not None and is_row_of(self.text, self.line, behind[0])
-        )
+        return bool(behind) and is_row_of(self.text, self.line, behind[0])
 
     def _opens_led_row(self, element: Element) -> bool:
         """Whether words behind a whole item lead to places that have a thing of their own."""
