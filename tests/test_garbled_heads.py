@@ -95,3 +95,12 @@ def test_a_garbled_head_ends_the_notice_before(line: str) -> None:
 def test_a_garbled_number_that_opens_the_text_is_told(number: str) -> None:
     text = f"{number}  QUILL SOUND - Pile.\nChart 802 [30/26] WGS84\nDelete pile {P}\n"
     assert codes(parse(text)) == {"text-unread"}
+
+
+def test_each_of_several_garbled_heads_ends_the_notice_before() -> None:
+    text = f"72/26  QUILL SOUND\nChart 802 [30/26] WGS84\nDelete pile {P}\n" + "".join(
+        f"{figure}b3/26  QUILL SOUND\nChart 80{figure} [30/26] WGS84\nDelete wreck {P}\n"
+        for figure in (3, 4, 5)
+    )
+    found = [(one.number, [c.chart for c in one.charts]) for one in parse(text).notices]
+    assert found == [(72, ["802"]), (None, ["803"]), (None, ["804"]), (None, ["805"])]

@@ -80,8 +80,7 @@ class Assembly:
 
     def is_told(self) -> bool:
         """Whether the open notice of a list by chart has been told, in prose or chart sections."""
-        prose = self.notice is not None and bool(self.notice.prose)
-        return self.is_by_chart and (self.has_charts or prose)
+        return self.is_by_chart and (self.has_charts or bool(self.notice and self.notice.prose))
 
     def of_number(self, words: str) -> NoticeDraft | None:
         """The notice of this number, where it stands above."""
@@ -292,7 +291,9 @@ class Assembly:
     def section(self) -> ChartDraft:
         """The open chart section; one without a chart where none was named yet."""
         if self.notice is None:
-            self.notice = self._new(None, None, 0)
+            # What stands above other notices is not said of one whose head is lost.
+            heads = [piece for one in self.charts for piece in one.head] if self.notices else []
+            self.notice = self._new(None, None, min(heads, default=(0, 0))[0])
             self.notice.charts += self.charts
         if not self.charts:
             self._add_chart(ChartDraft(head=list(self.carried)))

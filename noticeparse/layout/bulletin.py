@@ -178,16 +178,16 @@ class _Reader(HeadReader):
 
     def _line_of_notice(self, line: Line, index: int) -> None:
         below = next(iter(self.lines[index + 1 : index + 2]), None)
-        line = self.keys.before(below, line)
-        of_record = self.keys.block_is_open
+        line, of_record = self.keys.before(below, line), self.keys.block_is_open
         if self.tables.takes_row(line):
             # Below rows of actions nothing more is said of the chart above them.
             self.head_is_open = self.head_is_open and not self.tables.holds_actions
             return
         if of_record and self.keys.takes_key(line):
             return
-        in_notice = self.assembly.notice is not None and not self.assembly.is_by_chart
-        may_be_late = in_notice and (self.behind_blank or is_like_head(self.text, line))
+        of_charts = bool(self.assembly.charts) and is_like_head(self.text, line)
+        in_notice = self.assembly.notice is not None and self.behind_blank
+        may_be_late = (of_charts or in_notice) and not self.assembly.is_by_chart
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
