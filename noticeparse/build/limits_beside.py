@@ -107,8 +107,8 @@ def limits_beside(
             if hit:
                 yield quoting(context, "verb-limited-beside", piece), list(dict.fromkeys(hit))
             elif place[1] and _may_lead(words) and not _overlaps(piece, refused):
-                below = _hit(context, gap, piece, actions, "below")
-                yield from ((fault, below) for fault in lead_faults(context.text, piece))
+                for fault in lead_faults(context.text, piece):
+                    yield fault, _hit(context, gap, piece, actions, "below")
 
 
 def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
@@ -217,11 +217,8 @@ def _hit(
     stands_in = gap.above is not None and _stands_in(context.text, gap.above, piece)
     if side == "next" or (side == "above" and stands_in):
         return [one.pointer for one in near if one.action.span.start == edge]
-    return [
-        one.pointer
-        for one in near
-        if any(action.span.start == edge for action in one.section.actions)
-    ]
+    beside = {id(one.section) for one in near if one.action.span.start == edge}
+    return [one.pointer for one in near if id(one.section) in beside]
 
 
 def _stands_in(text: str, item: Item, piece: Piece) -> bool:

@@ -102,6 +102,8 @@ _HOSTILE: dict[str, str | Callable[[int], str]] = {
     "verbs": "insert ", "heads": "12/26\n", "charts": "Chart 802\n", "lights": "Fl(3)WRG.15s ",
     "items": "insert rock 47-12.34S 123-45.67W\n", "unlike places in one notice": _unlike_places,
     "unlike notices": _unlike_notices,
+    "garbled heads": "33b3/26  QUILL SOUND\nChart 802\nInsert rock 47-12.34S 123-45.67W\n",
+    "garbled heads alone": "33b3/26  QUILL SOUND\nInsert rock 47-12.34S 123-45.67W\n",
     "places before verbs": "In 47-12.34S 123-45.67W, insert a rock.\n",
     "verbs behind places": "Rock  47-12.34S 123-45.67W  to be inserted\n",
     "numbered places": "1.  47-12.34S 123-45.67W rock\n",
