@@ -15,6 +15,7 @@ from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.readers.cancelled import read_numbers
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.garbled_numbers import BEFORE_YEAR
 from noticeparse.readers.heads import read_parts
 from noticeparse.records.bulletin import Coverage
 
@@ -23,7 +24,7 @@ _CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNO
 _LONE_FIGURE = re.compile(r"-?[0-9]{1,4}[.,][0-9]{1,2}")
 _LOST_NUMBER = re.compile(
     r"[^A-Za-z0-9\n]{0,6}(?:(?:notice|nm|ntm)(?: nos?\.?)? )?"
-    r"(?![0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9]))[0-9][0-9A-Za-z?#]{0,5}(?:\([TP]\))?/[0-9?]{1,4}(?![0-9/])",
+    rf"{BEFORE_YEAR}/[0-9?]{{1,4}}(?![0-9/])",
     re.IGNORECASE,
 )
 """`24b7/26`, where the head of a notice stands: the actions below it are of none."""

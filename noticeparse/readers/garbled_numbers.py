@@ -1,4 +1,4 @@
-"""Numbers of notices before in which a figure or sign is lost: `248O/26`, `97726`.
+"""Numbers of notices in which a figure or sign is lost: `248O/26`, `97726`.
 
 A notice before that is read for another one hides that a correction was missed, or asks for one
 that never was.  Common practice, no published source.
@@ -18,6 +18,11 @@ _GOES_ON = re.compile(
     r"| (?:[0-9]{2}|(?:19|20)[0-9]{2})(?= ?[\])])"
 )
 """Behind a number without its year: the rest of number and year."""
+BEFORE_YEAR = (
+    r"(?![0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9]))"
+    r"[0-9][0-9A-Za-z?#]{0,5}(?:\([TP]\))?"
+)
+"""What stands before the year in a number that is none of a notice: `24b7` of `24b7/26`."""
 _LAST_FIGURES = re.compile(r"[0-9]{1,6}$")
 _LONGEST = 4
 

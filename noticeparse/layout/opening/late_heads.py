@@ -11,6 +11,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_openings import NoticeOpening, speaks_of_notice
+from noticeparse.readers.garbled_numbers import BEFORE_YEAR
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.references import read_head_number
 
@@ -71,8 +72,7 @@ def is_lost_head(text: str, line: Line, below: Sequence[Line]) -> bool:
 
 _GARBLED = re.compile(
     r"[=*#|~>\[ -]{0,8}(?:(?P<noun>notice|n\.?t?\.?m\.?)(?: nos?\.?)? )?"
-    r"(?![0-9]{1,5}(?:\([TP]\))?/(?:19|20)?[0-9]{2}(?![0-9]))"
-    r"[0-9][0-9A-Za-z?#]{0,5}(?:\([TP]\))?(?:/[0-9A-Za-z?#]{1,4}|(?P<blank> (?:20)?[0-9]{2}))"
+    rf"{BEFORE_YEAR}(?:/[0-9A-Za-z?#]{{1,4}}|(?P<blank> (?:20)?[0-9]{{2}}))"
     r"(?![0-9A-Za-z/?])(?:[.:,]? ?[=*#|~-]{1,6}|[.:,]? {1,12}[A-Z\[|]|[ .|]*$)",
     re.IGNORECASE,
 )
