@@ -137,6 +137,14 @@ ENTRIES = (
         good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
+        "position-latitude-shared", "warning",
+        "`{written}` stands alone: the latitude of the position before it is read",
+        "in a list a latitude may be left out, or it may be lost",
+        "compare with the original notice", "common practice, no published source",
+        bad="Insert cable joining 47°12'.34S 123°45'.67W, 13'.10S 46'.20W and ‹47'.30W›",
+        good="Insert cable joining 47°12'.34S 123°45'.67W, 13'.10S 46'.20W and 13'.10S 47'.30W",
+    ),
+    Entry(
         "position-letter-for-figure", "warning",
         "`{written}` has the letter `{letter}` for a figure",
         "a figure read from a letter may be another figure",
