@@ -165,7 +165,7 @@ def test_a_longitude_without_its_latitude_takes_none_from_another_item(place: st
     assert errors(bulletin) == {"position-half-missing"}
 
 
-@pytest.mark.parametrize("joint", [" and ", ", "])
+@pytest.mark.parametrize("joint", [" and ", ", ", "\n" + 60 * " "])
 def test_a_longitude_alone_in_a_list_is_told(joint: str) -> None:
     line = f"Insert cable joining 47°52'.10S 122°58'.40W, 52'.66S 58'.95W{joint}59'.30W.\n"
     bulletin = parse(HEAD + line)

@@ -79,7 +79,7 @@ def join_halves(first: Element, second: Element, before: Point | None) -> Elemen
     return Element("point", first.start, second.end, first.gap, reading)
 
 
-_GOES_ON = re.compile(r"[.]?[,;]?\s{0,40}(?:(?:and|to|thence|then)\s{1,40}){0,2}", re.IGNORECASE)
+_GOES_ON = re.compile(r"[.]?[,;]?\s{0,200}(?:(?:and|to|thence|then)\s{1,40}){0,2}", re.IGNORECASE)
 
 
 def lone_half(text: str, half: Element, before: Point | None) -> PointReading:
