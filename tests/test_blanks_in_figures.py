@@ -91,3 +91,20 @@ def test_a_blank_in_place_of_a_figure_is_told(place: str) -> None:
 def test_blanks_before_all_signs_are_a_way_of_writing(place: str) -> None:
     bulletin = parse(f"{HEAD}Insert wreck {place}\n")
     assert [one.usable for one in actions_of(bulletin)] == [True]
+
+
+@pytest.mark.parametrize(
+    "place",
+    [
+        "46°~3.8'S 122°58.4'W", "46°_3'·00 S 122°58'.40 W", "46° ~3.8'S 122°58.4'W",
+        "46°13.8'S 122°~8.4'W", "46°13'.8S 122°5`.1'W",
+    ],
+)  # fmt: skip
+def test_an_unknown_sign_in_place_of_a_figure_is_told(place: str) -> None:
+    rows = f"1  INSERT  46°13.2'S 122°52.7'W  rock\n2  INSERT  {place}  wreck\n"
+    bulletin = parse(HEAD + rows + "3  DELETE  46°13.3'S 122°52.9'W  pile\n")
+    told = {one.feature.kind: one.usable for one in actions_of(bulletin)}
+    assert told["rock"]
+    assert told["pile"]
+    assert not told["wreck"]
+    assert "position-unreadable" in errors(bulletin)

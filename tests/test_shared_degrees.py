@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, codes, errors, places
+from tests.short_notices import HEAD, P, actions_of, codes, errors, places
 
 NEXT = "\n13/26 Quill Sound.\nChart 803 [4/26] WGS84\n"
 MINUTES = "12'.90S 46'.20W"
@@ -152,3 +152,23 @@ def test_a_whole_position_on_the_same_meridian_is_its_own() -> None:
         "48°04'.10S 122°49'.00W\n"
     )
     assert "-4804.10-12249.00/" in str(places(parse(text)))
+
+
+SHARED = "All positions are in latitude 48° South, longitude 127° West; minutes only."
+
+
+@pytest.mark.parametrize("place", ["31'.00 W", "14'.45 X, 31'.10 W", "-14'.48 S, 31'.20 W"])
+def test_a_longitude_without_its_latitude_takes_none_from_another_item(place: str) -> None:
+    text = f"{SHARED}\nInsert depth 3.9 m: at 14'.47 S, 31'.04 W.\n  rock: at {place}.\n"
+    bulletin = parse(HEAD + text)
+    assert [action.usable for action in actions_of(bulletin)] == [True, False]
+    assert errors(bulletin) == {"position-half-missing"}
+
+
+@pytest.mark.parametrize("joint", [" and ", ", ", "\n" + 60 * " "])
+def test_a_longitude_alone_in_a_list_is_told(joint: str) -> None:
+    line = f"Insert cable joining 47°52'.10S 122°58'.40W, 52'.66S 58'.95W{joint}59'.30W.\n"
+    bulletin = parse(HEAD + line)
+    (action,) = actions_of(bulletin)
+    assert action.geometry.positions[-1].iso6709 == "-4752.66-12259.30/"
+    assert "position-latitude-shared" in {one.code for one in bulletin.findings}

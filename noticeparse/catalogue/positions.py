@@ -81,6 +81,16 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "position-figure-missing", "warning",
+        "`{written}` has minutes or seconds of one figure; the others have two",
+        "where 04' is written with its nought, 4' may be what is left of 14'",
+        "compare with the original notice", "common practice, no published source",
+        bad="Insert wreck 46-00.10S 122-01.20W\nInsert rock 46-00.50S 122-02.20W\n"
+        "Insert pile ‹46-00.10S 122-4.20W›",
+        good="Insert wreck 46-00.10S 122-01.20W\nInsert rock 46-00.50S 122-02.20W\n"
+        "Insert pile 46-00.10S 122-04.20W",
+    ),
+    Entry(
         "position-form-unclear", "warning",
         "`{written}`: decimals of a degree and minutes cannot be told apart without their marks",
         "47.12S may be 47 degrees 12 minutes, and 47 12 34S may be 12.34 minutes",
@@ -125,6 +135,14 @@ ENTRIES = (
         "compare with the original notice", _MANUAL,
         bad="Insert wreck ‹046-00.00S› 122-00.00W",
         good="Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "position-latitude-shared", "warning",
+        "`{written}` stands alone: the latitude of the position before it is read",
+        "in a list a latitude may be left out, or it may be lost",
+        "compare with the original notice", "common practice, no published source",
+        bad="Insert cable joining 47°12'.34S 123°45'.67W, 13'.10S 46'.20W and ‹47'.30W›",
+        good="Insert cable joining 47°12'.34S 123°45'.67W, 13'.10S 46'.20W and 13'.10S 47'.30W",
     ),
     Entry(
         "position-letter-for-figure", "warning",

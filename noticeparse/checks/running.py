@@ -11,7 +11,7 @@ from noticeparse.checks import (
     SHEET_CHECKS,
     TOGETHER_CHECKS,
 )
-from noticeparse.checks.forms import check_forms
+from noticeparse.checks.forms import check_forms, check_short_figures
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.hemispheres import check_hemispheres
 from noticeparse.checks.outliers import check_far_positions
@@ -37,6 +37,7 @@ def check_notice(
     told = {trouble.span for trouble in troubles}
     troubles += (one for one in check_far_positions(notice, neighbours) if one.span not in told)
     troubles += check_forms(notice, neighbours)
+    troubles += check_short_figures(notice, neighbours)
     troubles += check_regions(notice, region)
     troubles += (trouble for check in CHECKS for trouble in check(notice))
     return [_located(trouble, path, notice.id) for trouble in troubles]

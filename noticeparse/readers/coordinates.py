@@ -41,8 +41,12 @@ _FIGURE_BEFORE = re.compile(r"[0-9] \Z")
 _FIRST_FIGURES = re.compile(r"[0-9]{1,2}(?![0-9])")
 _FIGURES_BEFORE = re.compile(r"(?<![0-9.,])(?<![Nn][Oo] )(?<![Nn][Oo]\. )([0-9]{1,2}) \Z")
 _BLANK_BEFORE_POINT = re.compile(r"(?<![0-9])[0-9] [.,][0-9]")
+# A mark in place of a figure, and the mark of the minutes behind: `123°5'.1'W`.
+_TWO_MARKS = re.compile(r"(?<![0-9])[0-9]'[ ]?[.,][0-9]{1,6}'")
 _BLANK_BEFORE_SIGN = re.compile(r"""(?<![0-9])[0-9] ['"]""")
 _BLANKS_BEFORE_SIGNS = re.compile(r"""[0-9]{2} ['"]|[0-9] °(?![^'"]{0,12}[0-9]['"])""")
+# `47°~3'.8S`: a sign that nobody knows stands for a figure, and degrees before it are not shared.
+_UNKNOWN_SIGN = re.compile(r"[0-9][ ]?[°-][ ]?[^\s0-9A-Za-z°'\"]\Z")
 _WHOLE_FIELD = re.compile(r"(?<![0-9.,])(?<![.,]\s)[0-9]+")
 _AXIS_WORD = re.compile(r"(lat|lon)[a-z]*\.?", re.IGNORECASE)
 
@@ -102,7 +106,7 @@ def follows_split_figure(text: str, start: int) -> bool:
 
 def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate:
     """The coordinate found at a stretch of `text`, refused where its first figure may be lost."""
-    if follows_lost_figure(text, start):
+    if follows_lost_figure(text, start) or _UNKNOWN_SIGN.search(text, max(0, start - 4), start):
         return _refused("position-unreadable", text[start:end].rstrip(), start)
     one = read_coordinate(kind, text[start:end], start)
     split = _split_figure(text, one) if one.is_readable else None
@@ -240,7 +244,8 @@ def _lacks_figure(text: str) -> bool:
 
     Some write a blank before each of their signs.
     """
-    return _BLANK_BEFORE_POINT.search(text) is not None or (
+    has_none = _BLANK_BEFORE_POINT.search(text) or _TWO_MARKS.search(text)
+    return has_none is not None or (
         _BLANK_BEFORE_SIGN.search(text) is not None and _BLANKS_BEFORE_SIGNS.search(text) is None
     )
 

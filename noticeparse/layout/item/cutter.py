@@ -249,7 +249,8 @@ class Cutter(OpenItem):
     def _settle_half(self) -> None:
         half, self.half = self.half, None
         if half is not None:
-            self._place(half._replace(kind="point", value=lone_half(half, self.before)))
+            reading = lone_half(self.text, half, self.before)
+            self._place(half._replace(kind="point", value=reading))
 
     def close_item(self, *, keep_pending: bool = False) -> None:
         """End the open item; words that wait become its tail, an item, or prose."""
