@@ -156,8 +156,10 @@ def _sharing(one: Coordinate, before: Coordinate) -> Coordinate:
 
 
 def share_latitude(lon: Coordinate, before: Point) -> PointReading:
-    """A longitude alone in a list: its latitude is that of the point before."""
-    return _with_other(lon, before, lon.start)
+    """A longitude alone in a list: its latitude is that of the point before, and that is told."""
+    reading = _with_other(lon, before, lon.start)
+    fault = Fault("position-latitude-shared", lon.start, reading.end, {"written": lon.text})
+    return reading._replace(faults=(*reading.faults, fault))
 
 
 def share_other(one: Coordinate, before: Point, start: int) -> PointReading:

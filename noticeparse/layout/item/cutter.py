@@ -249,8 +249,7 @@ class Cutter(OpenItem):
     def _settle_half(self) -> None:
         half, self.half = self.half, None
         if half is not None:
-            reading = lone_half(self.text, half, self.before)
-            self._place(half._replace(kind="point", value=reading))
+            self._place(lone_half(self.text, half, self.before))
 
     def close_item(self, *, keep_pending: bool = False) -> None:
         """End the open item; words that wait become its tail, an item, or prose."""

@@ -26,7 +26,7 @@ def join_points(text: str, elements: Sequence[Element]) -> Iterator[Element]:
         elif element.kind == "half":
             half = element
         elif half is not None and _parts_halves(text, element):
-            yield half._replace(kind="point", value=lone_half(text, half, before))
+            yield lone_half(text, half, before)
             yield from waiting
             yield element
             half, waiting = None, []
@@ -37,7 +37,7 @@ def join_points(text: str, elements: Sequence[Element]) -> Iterator[Element]:
                 before = element.value.point or before
             yield element
     if half is not None:
-        yield half._replace(kind="point", value=lone_half(text, half, before))
+        yield lone_half(text, half, before)
         yield from waiting
 
 
@@ -82,21 +82,19 @@ def join_halves(first: Element, second: Element, before: Point | None) -> Elemen
 _GOES_ON = re.compile(r"[.]?[,;]?\s{0,200}(?:(?:and|to|thence|then)\s{1,40}){0,2}", re.IGNORECASE)
 
 
-def lone_half(text: str, half: Element, before: Point | None) -> PointReading:
-    """A half without a partner: a longitude shares the latitude before it only in one list.
+def lone_half(text: str, half: Element, before: Point | None) -> Element:
+    """A half without a partner, as a point: a longitude shares the latitude before it in a list.
 
     `52'.66S 58'.95W and 59'.30W`; behind other words its own latitude may be garbled or lost.
     """
     one: Coordinate = half.value
-    if not one.is_readable:
-        return PointReading(None, one.faults, half.start, half.end)
-    if one.axis == "longitude" and one.shares_degrees and before is not None:
-        between = (before.end, half.start)
-        if before.end <= half.start and _GOES_ON.fullmatch(text, *between) is not None:
-            fault = Fault("position-latitude-shared", half.start, half.end, {"written": one.text})
-            shared = share_latitude(one, before)
-            return shared._replace(faults=(*shared.faults, fault))
-    missing = "longitude" if one.axis == "latitude" else "latitude"
-    values = {"written": one.text, "axis": missing}
-    fault = Fault("position-half-missing", half.start, half.end, values)
-    return PointReading(None, (*one.faults, fault), half.start, half.end)
+    if one.is_readable and one.axis == "longitude" and one.shares_degrees and before is not None:
+        stands_behind = before.end <= half.start
+        if stands_behind and _GOES_ON.fullmatch(text, before.end, half.start) is not None:
+            return half._replace(kind="point", value=share_latitude(one, before))
+    faults = one.faults
+    if one.is_readable:
+        missing = "longitude" if one.axis == "latitude" else "latitude"
+        values = {"written": one.text, "axis": missing}
+        faults = (*faults, Fault("position-half-missing", half.start, half.end, values))
+    return half._replace(kind="point", value=PointReading(None, faults, half.start, half.end))

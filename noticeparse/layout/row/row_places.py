@@ -69,7 +69,7 @@ class RowPlaces:
         for element in elements:
             if half is not None and self._holds_figure(element):
                 # `46-44.1 S 12, 4-31.1 W`: figures between two halves may be lost from one.
-                yield half._replace(kind="point", value=lone_half(self.text, half, None))
+                yield lone_half(self.text, half, None)
                 half = None
             if element.kind != "half":
                 yield element
@@ -82,7 +82,7 @@ class RowPlaces:
             self._above = point.value.point
             yield point
         if half is not None:
-            yield half._replace(kind="point", value=lone_half(self.text, half, None))
+            yield lone_half(self.text, half, None)
 
     def _holds_figure(self, element: Element) -> bool:
         words = self.text[element.start : element.end] if element.kind == "words" else ""
