@@ -8,13 +8,12 @@ times; what is taken away becomes blank, or a bar where it parts cells, so that 
 from __future__ import annotations
 
 import re
-from collections import Counter
-from collections.abc import Callable
 from itertools import pairwise
 
-from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.copied.blank_forms import without_blank_forms
+from noticeparse.layout.copied.blanking import blanked
 from noticeparse.layout.copied.exports import with_bars
+from noticeparse.layout.copied.key_columns import with_colons_behind_keys
 from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
 from noticeparse.layout.drafts import Piece
 
@@ -35,33 +34,12 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         with_bars,
         with_whole_coordinates,
         _tags,
-        _led_keys,
-        _padded_keys,
-        _led_heads,
+        with_colons_behind_keys,
         _dittos,
     ):
         text, found = step(text)
         marks += found
     return text, sorted(marks)
-
-
-def _blanked(
-    text: str, pattern: re.Pattern[str], fill: Callable[[re.Match[str]], str]
-) -> tuple[str, list[Piece]]:
-    """The text with each match replaced by as many characters; the marks are those changed."""
-    marks: list[Piece] = []
-
-    def replaced(match: re.Match[str]) -> str:
-        new = fill(match)
-        start = match.start()
-        marks.extend(
-            (start + i, start + i + 1)
-            for i, (old, now) in enumerate(zip(match.group(), new, strict=True))
-            if old != now
-        )
-        return new
-
-    return pattern.sub(replaced, text), marks
 
 
 _SIGN_OF_VERB = re.compile(
@@ -101,7 +79,7 @@ def _line_numbers(text: str) -> tuple[str, list[Piece]]:
     runs_on = all(b == a + 1 for a, b in pairwise(figures))
     if len(found) < 2 * _LEAST or not runs_on or figures[0] > 1:
         return text, []
-    return _blanked(text, _NUMBERED_LINE, lambda match: " " * len(match.group()))
+    return blanked(text, _NUMBERED_LINE, lambda match: " " * len(match.group()))
 
 
 _HASHES = re.compile(r"^#{1,6}(?= )", re.MULTILINE)
@@ -120,9 +98,9 @@ def _stars(text: str) -> tuple[str, list[Piece]]:
     stars = (hashes or "**" in text) and len(_STARS.findall(text)) >= _LEAST
     marks: list[Piece] = []
     if hashes:
-        text, marks = _blanked(text, _HASHES, lambda match: " " * len(match.group()))
+        text, marks = blanked(text, _HASHES, lambda match: " " * len(match.group()))
     if stars:
-        text, more = _blanked(text, _STARS, lambda m: " " * len(m[1]) + m[2] + " " * len(m[1]))
+        text, more = blanked(text, _STARS, lambda m: " " * len(m[1]) + m[2] + " " * len(m[1]))
         marks = marks + more
     return text, marks
 
@@ -137,7 +115,7 @@ def _quoted_cells(text: str) -> tuple[str, list[Piece]]:
     """`"Notice","Chart","Action"`: the rows of an exported table become cells between bars."""
     if len(_QUOTED_ROW.findall(text)) < _LEAST:
         return text, []
-    return _blanked(text, _OPEN_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
+    return blanked(text, _OPEN_ROW, lambda row: _CELL_END.sub(_bar, row.group()))
 
 
 _DOUBLED = re.compile(
@@ -149,7 +127,7 @@ def _doubled_quotes(text: str) -> tuple[str, list[Piece]]:
     """`;"buoy ""No 4"" (red)";`: a cell in quotes, in which the quotes of its own stand twice."""
     if '""' not in text or len(_EXPORT_ROW.findall(text)) < _LEAST:
         return text, []
-    return _blanked(text, _DOUBLED, lambda cell: f" {_CELL_END.sub(_bar, cell.group()[1:-1])} ")
+    return blanked(text, _DOUBLED, lambda cell: f" {_CELL_END.sub(_bar, cell.group()[1:-1])} ")
 
 
 def _bar(match: re.Match[str]) -> str:
@@ -168,7 +146,7 @@ def _tags(text: str) -> tuple[str, list[Piece]]:
     """`<chart no="41" datum="WGS84">` becomes its words; a closing tag becomes blank."""
     if len(_CLOSING.findall(text)) < _LEAST:
         return text, []
-    return _blanked(text, _TAG, _words_of_tag)
+    return blanked(text, _TAG, _words_of_tag)
 
 
 def _words_of_tag(match: re.Match[str]) -> str:
@@ -187,72 +165,6 @@ _SILENT_TAGS = frozenset(
 )
 
 
-_LEADERS = ("...", " ..", "|")
-_LED_KEY = re.compile(
-    r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
-    re.MULTILINE,
-)
-_KEYS_BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
-
-
-def _led_keys(text: str) -> tuple[str, list[Piece]]:
-    """`Object ...... wreck`, `Object | wreck`: what stands before the leader is a key."""
-    if not any(leader in text for leader in _LEADERS):
-        return text, []
-    found = [" ".join(match[2].lower().split()) for match in _LED_KEY.finditer(text)]
-    roles = [key_role(key, has_places=True) for key in found]
-    known = sum(
-        role is not None or key in _KEYS_BESIDE for key, role in zip(found, roles, strict=True)
-    )
-    is_record = "feature" in roles and not _PLACED.isdisjoint(roles)
-    if not is_record or known < 2 * _LEAST or known < 0.9 * len(found):
-        return text, []
-    return _blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
-
-
-_PADDED_KEY = re.compile(
-    r"^([A-Za-z][A-Za-z]{1,14}(?: [A-Za-z]{1,12})?)( {2,14})(?=\S)", re.MULTILINE
-)
-_RULED = re.compile(r"^ {0,4}[-=]{3,}[ \t]*$", re.MULTILINE)
-
-
-def _padded_keys(text: str) -> tuple[str, list[Piece]]:
-    """`OBJECT  wreck` above `POSN    P`: keys that blanks alone part from values in one column."""
-    found = list(_PADDED_KEY.finditer(text))
-    if len(found) < 4 * _LEAST or len(_RULED.findall(text)) < _LEAST:
-        return text, []
-    column, count = Counter(len(match.group()) for match in found).most_common(1)[0]
-    keys = [" ".join(match[1].lower().split()) for match in found if len(match.group()) == column]
-    roles = [key_role(key, has_places=True) for key in keys]
-    known = sum(
-        role is not None or key in _KEYS_BESIDE for key, role in zip(keys, roles, strict=True)
-    )
-    is_record = {"verb", "feature"} <= set(roles) and not _PLACED.isdisjoint(roles)
-    if not is_record or count < 0.9 * len(found) or known < 0.9 * count:
-        return text, []
-    return _blanked(
-        text,
-        _PADDED_KEY,
-        lambda m: f"{m[1]}:".ljust(len(m.group())) if len(m.group()) == column else m.group(),
-    )
-
-
-_LED_HEAD = re.compile(
-    r"^([ \t]*)(charts?|notice)[ \t]*\.{3,60}(?=[ \t]+[A-Z]{0,3} ?[0-9])",
-    re.MULTILINE | re.IGNORECASE,
-)
-
-
-def _led_heads(text: str) -> tuple[str, list[Piece]]:
-    """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads."""
-    if "..." not in text or len(_LED_HEAD.findall(text)) < _LEAST - 1:
-        return text, []
-    return _blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".rjust(len(m.group())))
-
-
-_PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})
-
-
 # The mark stands first, and then what is before it: the search leaps to the mark.
 _DITTO = re.compile(
     r""""(?<=\s")(?=[ \t]{1,4}[0-9]{1,2}(?:'?[.,][0-9]{1,4})?'?[ ]?[NSEW](?![A-Za-z]))"""
@@ -263,4 +175,4 @@ def _dittos(text: str) -> tuple[str, list[Piece]]:
     """`"  14'.55 S` below `47° 14'.30 S`: the mark stands for the degrees of the row above."""
     if len(_DITTO.findall(text)) < 2:
         return text, []
-    return _blanked(text, _DITTO, lambda match: " ")
+    return blanked(text, _DITTO, lambda match: " ")
