@@ -38,6 +38,7 @@ from noticeparse.layout.bulletin import lay_out
 from noticeparse.layout.claims import apart_from, unclaimed, unclaimed_heads, unclaimed_words
 from noticeparse.layout.copied.head_sentences import with_heads_apart
 from noticeparse.layout.copied.look_alikes import with_words_mended
+from noticeparse.layout.copied.lost_signs import with_degree_signs
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
 from noticeparse.layout.copied.years_in_front import with_years_behind
@@ -74,7 +75,7 @@ class Laid(NamedTuple):
     number_sign: str
     """What stood between number and year."""
     mended: tuple[Fault, ...] = ()
-    """What is told of words whose letters were exchanged."""
+    """What is told of words whose letters were exchanged, and of signs that were."""
     order: ReadingOrder | None = None
     """The order in which pages of two columns are read; `repaired` is then in this order."""
 
@@ -121,7 +122,8 @@ def laid_out(
     is_whole = least is None and before is None and not furniture
     order = in_reading_order(text) if is_whole else None
     repaired = repair(without_surrogates(order.text if order else text))
-    mended = with_words_mended(repaired.text)
+    signs = with_degree_signs(repaired.text)
+    mended = with_words_mended(signs.text)
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
     lines = list(read_lines(words))
@@ -138,7 +140,8 @@ def laid_out(
         lines = [line for line in lines if line.start < end]
         text = text[: len(repaired.given)]
     told = years.until(len(words))
-    ignored, mends = layout.ignored + marks, mended.until(len(words))
+    ignored = layout.ignored + marks
+    mends = signs.until(len(words)) + mended.until(len(words))
     return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends, order)
 
 

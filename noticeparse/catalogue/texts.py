@@ -21,6 +21,15 @@ ENTRIES = (
         good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-degree-sign-lost", "warning",
+        "`{sign}` stands where `{written}` has its degree sign, and is read so in all the text",
+        "a sign that a copy has lost may stand for a lost figure too",
+        "compare every position with the original notice",
+        "common practice, no published source",
+        bad="Insert wreck ‹46?00.00'S› 122?00.00'W\nInsert rock 46?00.50'S 122?00.00'W",
+        good="Insert wreck 46°00.00'S 122°00.00'W\nInsert rock 46°00.50'S 122°00.00'W",
+    ),
+    Entry(
         "text-garbled", "error", "garbled: `{written}`",
         "an action may stand here that nobody can read", "read these words in the original notice",
         "common practice, no published source",

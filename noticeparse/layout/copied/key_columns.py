@@ -17,6 +17,7 @@ from collections.abc import Sequence
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.copied.blanking import blanked
 from noticeparse.layout.drafts import Piece
+from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.verbs import canonical_verb
 
 _FEWEST = 6
@@ -105,12 +106,17 @@ def _blanks(text: str) -> tuple[str, list[Piece]]:
     is_record = "feature" in roles and len(verbs) > 1
     if not is_record or not _are_of_records(roles) or len(roles) < _NEARLY_ALL * len(found):
         return text, []
-    starts = {match.start() for match in in_column if _role(match[2]) != "previous"}
+    starts = {match.start() for match in in_column if not _needs_no_colon(match[2])}
     return blanked(
         text,
         _PADDED_KEY,
         lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())) if m.start() in starts else m.group(),
     )
+
+
+def _needs_no_colon(key: str) -> bool:
+    """Whether a head names the notice before behind a key as it stands: `LAST     2150/26`."""
+    return _role(key) == "previous" and "PREVIOUS" in head_kinds(f"{key} 1/26")
 
 
 def _role(key: str) -> str | None:
