@@ -112,3 +112,14 @@ def test_a_place_that_cannot_be_read_ends_no_list(lost: str) -> None:
 def test_other_words_beside_a_place_are_no_rest_of_it(rest: str) -> None:
     body = f"Positions:\n(a) {P}\n(b) {Q} {rest}\nInsert:\nwreck, at (a)\nrock, at (b)\n"
     assert errors(parse(HEAD + body))
+
+
+@pytest.mark.parametrize("named", ["(a) above", "(b) above", "(a) and (b) above"])
+def test_a_letter_right_below_a_thing_is_its_place_however_often_named(named: str) -> None:
+    body = (
+        f"AMEND\n  light to Fl.G.3s\n    (a) {P}\nINSERT\n  rock\n    (b) {Q}\n"
+        f"DELETE\n  pile\n    (c) {R}\n  dolphin, at\n    {named}\n  racon, at\n    (c) above\n"
+    )
+    bulletin = parse(HEAD + body)
+    assert places(bulletin)[:3] == [[AT_P], [AT_Q], [AT_R]]
+    assert errors(bulletin) == set()

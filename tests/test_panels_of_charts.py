@@ -166,3 +166,22 @@ def test_a_title_nobody_knows_ends_what_is_surely_of_a_panel() -> None:
 def test_a_chart_right_behind_its_word(word: str) -> None:
     bulletin = parse(f"NM613/26 {word} INS WK 4612.34S 12245.67W DEL RK 4613.34S 12245.67W\n")
     assert panels(bulletin) == [("802", None, ["wreck", "rock"])]
+
+
+TITLES = "COMMAND   ITEM            LATITUDE     LONGITUDE\n\n"
+ROWS = """\
+CHART 802   LAST NOTICE 588/26   NOTICE 613/26
+{first}PLAN A: QUILL BASIN
+  ADD     Mooring buoy    46 00.115S   122 01.402W
+PLAN B: ELLORY ROADS
+  ADD     Pile            46 00.131S   122 01.377W
+"""
+FIRST = "  DELETE  Rock            46 00.050S   122 01.100W\n"
+
+
+@pytest.mark.parametrize("titles", ["", TITLES])
+@pytest.mark.parametrize("first", ["", FIRST])
+def test_panels_between_the_rows_of_a_table(titles: str, first: str) -> None:
+    found = panels(parse(titles + ROWS.format(first=first)))
+    of_chart = [("802", None, ["rock"])] if first else []
+    assert found == [*of_chart, ("802", "PLAN A", ["buoy_mooring"]), ("802", "PLAN B", ["pile"])]

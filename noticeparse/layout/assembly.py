@@ -51,7 +51,7 @@ class Assembly:
         """The verbs that a key gives to letters in a column of verbs."""
         self.row_verb: str | None = None
         """The verb of the last row, which holds for rows below that name another chart."""
-        self._rows: RowReader | None = None
+        self.rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
         self._is_headed = False
         """Whether the open notice was opened by a line of its own, not by the rows of a list."""
@@ -185,9 +185,9 @@ class Assembly:
         """A row of a table or a block of keys."""
         if self.body:
             self.end_body()
-        if self._rows is None:
-            self._rows = RowReader(self.text, self.codes, self.row_verb)
-        self._rows.row(cells, depth_unit)
+        if self.rows is None:
+            self.rows = RowReader(self.text, self.codes, self.row_verb)
+        self.rows.row(cells, depth_unit)
 
     @property
     def awaits_points(self) -> bool:
@@ -212,16 +212,16 @@ class Assembly:
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
-        rows = None if self.body else self._rows
+        rows = None if self.body else self.rows
         return rows is not None and rows.add_second_line(cells, is_first=is_first)
 
     def takes_rest(self, cells: Cells) -> bool:
         """Whether a row held the rest of the row above it, which then has it."""
-        return self._rows is not None and not self.body and self._rows.takes_rest(cells)
+        return self.rows is not None and not self.body and self.rows.takes_rest(cells)
 
     def takes_wrapped(self, rest: Rest) -> bool:
         """Whether a line holds more words of the row above, which then has them."""
-        return self._rows is not None and not self.body and self._rows.takes_wrapped(rest)
+        return self.rows is not None and not self.body and self.rows.takes_wrapped(rest)
 
     def add_prose(self, prose: Prose) -> None:
         """A paragraph of the open notice, or of none."""
@@ -253,7 +253,7 @@ class Assembly:
 
     def end_body(self) -> None:
         """Cut the open body into items and prose."""
-        rows, self._rows = self._rows, None
+        rows, self.rows = self.rows, None
         if rows is not None:
             if items := rows.finished():
                 hold_rows_of_one(self.text, items)

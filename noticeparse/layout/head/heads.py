@@ -41,10 +41,10 @@ from noticeparse.layout.opening.goes_on import (
 from noticeparse.layout.opening.recognise import (
     goes_on_heading,
     is_chart_details,
+    is_no_heading,
     is_row_of_charts,
     is_source,
     names_charts,
-    tells_more,
     without_statement,
 )
 from noticeparse.layout.table.keys import KeyReader
@@ -192,8 +192,7 @@ class HeadReader:
         notice, charts = self.assembly.notice, self.assembly.charts
         if notice is None or notice.heading or self.behind_blank or self.assembly.body:
             return False
-        words = self.text[line.start : line.end]
-        if not line.has_only("words") or tells_more(words):
+        if not line.has_only("words") or is_no_heading(self.text, line):
             return False
         head = charts[-1].head
         if not self.head_is_open or "\n" in self.text[notice.start : head[-1][1] if head else 0]:

@@ -42,7 +42,7 @@ def takes_panel(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
     is_first = is_first and charts[-1].panel is None
     kept = [one for told in charts[-1].head for one in without_panel(text, told)]
     own = [piece] if title is None else []
-    if is_first and not assembly.body and not charts[-1].items:
+    if is_first and not assembly.body and assembly.rows is None and not charts[-1].items:
         charts[-1].head += own
     else:
         keys.end_block()

@@ -276,8 +276,11 @@ def is_previous(words: str) -> bool:
     return not head_kinds(words).isdisjoint({"PREVIOUS", "PREVIOUS_IN_BRACKETS"})
 
 
-def tells_more(words: str) -> bool:
-    """Whether words are a statement rather than a heading: they hold a figure and say a change."""
+def is_no_heading(text: str, line: Line) -> bool:
+    """Whether a line names a panel, or is a statement: it holds a figure and says a change."""
+    words = text[line.start : line.end]
+    if is_panel_line(text, line):
+        return True
     said = words.replace(".", " ").replace(",", " ").split()
     changes = any(one.islower() and canonical_verb(one) is not None for one in said)
     return changes and any(character.isdigit() for character in words)

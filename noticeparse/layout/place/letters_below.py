@@ -44,6 +44,8 @@ class _Block(NamedTuple):
     places: list[Place]
     goes_on: bool
     """Whether the line above awaits positions, or holds the first of them."""
+    is_below_thing: bool
+    """Whether the line above names a thing, without a letter and without a place."""
 
     @property
     def is_counted(self) -> bool:
@@ -58,6 +60,9 @@ def with_letters_below(text: str, lines: Sequence[Line]) -> tuple[list[Line], li
     codes = Counter(str(place.label) for block in blocks for place in block.places)
     is_titled = any(block.title for block in blocks)
     if (codes.total() < _FEWEST and not is_titled) or any(block.goes_on for block in blocks):
+        return list(given), []
+    if len(blocks) > 1 and all(block.is_below_thing for block in blocks):
+        # Each is the place of the thing above it, however often others refer to it.
         return list(given), []
     rows = {line.row for block in blocks for line in block.lines}
     others = [line for line in lines if line.row not in rows]
@@ -85,7 +90,8 @@ def _blocks(text: str, lines: Sequence[Line]) -> list[_Block]:
             blocks[-1].lines.append(line)
             blocks[-1].places.extend(row[1])
         elif row is not None:
-            block = _Block([line], row[0], row[1], _awaits_more(text, above))
+            told = _awaits_more(text, above), _is_thing(text, above)
+            block = _Block([line], row[0], row[1], *told)
             if above is not None and _TITLE.fullmatch(text[above.start : above.end].strip()):
                 block.lines.insert(0, above)
                 block.title.extend((one.start, one.end) for one in above.elements)
@@ -100,6 +106,13 @@ def _awaits_more(text: str, line: Line | None) -> bool:
     if line is None:
         return False
     return line.has("point", "half") or _AWAITS.search(text[line.start : line.end]) is not None
+
+
+def _is_thing(text: str, line: Line | None) -> bool:
+    """Whether a line names a thing, without a letter and without a place."""
+    if line is None or not all(one.kind in ("verb", "words") for one in line.elements):
+        return False
+    return has_kind(text[line.start : line.end])
 
 
 def _item(block: _Block) -> Item:
