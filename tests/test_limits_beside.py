@@ -120,3 +120,13 @@ def test_what_is_said_to_mariners_limits_nothing(said: str) -> None:
     bulletin = parse(f"{HEAD}{FIRST}{SECOND}\n{said}\n")
     assert CODE not in codes(bulletin)
     assert len(usable_of(bulletin)) == len([FIRST, SECOND])
+
+
+@pytest.mark.parametrize("before", ["NEW EDITION", "New chart", "new edition 2026"])
+def test_rows_that_say_their_head_again_limit_nothing(before: str) -> None:
+    row = "514/26\t306\t{}\t{}\t{}\t46°41'15\" S\t122°20'40\" W\n"
+    titles = "Notice\tChart\tLast notice\tAction\tObject\tLatitude\tLongitude\n"
+    rows = "".join(row.format(before, "insert", kind) for kind in ("wreck", "rock", "pile"))
+    assert usable(titles + rows) == [True] * 3
+    limited = rows + row.format("only for copies of 2020", "insert", "dolphin")
+    assert not usable(titles + limited)[-1]

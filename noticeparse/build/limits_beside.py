@@ -39,6 +39,9 @@ _QUOTES = re.compile(
     re.IGNORECASE,
 )
 """At the end of a line above a command: it is only what stood elsewhere."""
+_WORD = re.compile("[A-Za-z]+")
+_LONGEST_PREFIX = 3
+"""Letters in front of the number of a chart."""
 _OF_CHART = re.compile(r"(?:on |for )?(?:charts?|sheets?) (?=[A-Z]{0,3} ?[0-9])", re.IGNORECASE)
 
 
@@ -80,6 +83,7 @@ def limits_beside(
         if one.code in _OF_TURNS
     ]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
+    before = {context.text[slice(*one.previous)] for one in draft.charts if one.previous}
     for piece in (*draft.heading, *draft.idle_verbs):
         words = context.text[slice(*piece)]
         if tells_own_end(words) or (takes_back(words) and limits_last(words)):
@@ -97,6 +101,7 @@ def limits_beside(
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
+            is_told = is_told or _repeats_head(words.rstrip(), before)
             if is_told or _ends_another(context.text, above, piece):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
@@ -109,6 +114,14 @@ def limits_beside(
             elif place[1] and _may_lead(words) and not _overlaps(piece, refused):
                 for fault in lead_faults(context.text, piece):
                     yield fault, _hit(context, gap, piece, actions, "below")
+
+
+def _repeats_head(words: str, before: Set[str]) -> bool:
+    """Whether a row says its head again, `514/26  306  NEW EDITION`, with the notice before."""
+    head = next((words[: -len(one)] for one in before if words.endswith(one)), None)
+    return head is not None and not any(
+        len(word) > _LONGEST_PREFIX for word in _WORD.findall(head)
+    )
 
 
 def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
