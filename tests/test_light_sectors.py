@@ -65,3 +65,27 @@ def test_a_new_character_keeps_the_sectors_behind_it(body: str) -> None:
     assert isinstance(change.new, Light)
     assert (change.property, change.new.written) == ("light", "Oc.WR.6s14m9/7M")
     assert [one.colour for one in change.new.sectors] == ["R", "W"]
+
+
+@pytest.mark.parametrize("lead", ["sectors", "with sectors", "and sectors", "showing"])
+@pytest.mark.parametrize("where", ["on the mole", "on the head of the north mole", "at the pier"])
+def test_words_of_its_site_may_part_a_light_from_its_sectors(lead: str, where: str) -> None:
+    text = (
+        f"12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert light, Fl(2)WRG.10s15m10-7M, {where}"
+        f" 46-00.00S 122-00.00W\n  {lead} G 200°-245° (45°), W 245°-262°, R 262°-310°\n"
+    )
+    ((action,),) = (chart.actions for chart in parse(text).notices[0].charts)
+    assert action.usable
+    (found,) = (action.feature.light, *action.feature.more_lights)
+    sectors = [(one.colour, one.from_deg, one.to_deg) for one in found.sectors]
+    assert sectors == [("G", 200, 245), ("W", 245, 262), ("R", 262, 310)]
+
+
+@pytest.mark.parametrize("parted", ["range 5M on the mole", "and a second light", "on pier 5"])
+def test_other_words_before_sectors_leave_open_whose_they_are(parted: str) -> None:
+    text = (
+        f"12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert light, Fl(2)WRG.10s15m10-7M, {parted}"
+        ", sectors G 200°-245°, W 245°-262°, R 262°-310° 46-00.00S 122-00.00W\n"
+    )
+    actions = [one for chart in parse(text).notices[0].charts for one in chart.actions]
+    assert not any(one.usable and one.feature.light.sectors for one in actions)

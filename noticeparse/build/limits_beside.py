@@ -101,8 +101,7 @@ def limits_beside(
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
-            is_told = is_told or _repeats_head(words.rstrip(), before)
-            if is_told or _ends_another(context.text, above, piece):
+            if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
             place = at == 0, at == len(sentences) - 1 and not gap.is_last
             sides = _sides(words, gap, numbers, *place)
@@ -116,12 +115,11 @@ def limits_beside(
                     yield fault, _hit(context, gap, piece, actions, "below")
 
 
-def _repeats_head(words: str, before: Set[str]) -> bool:
+def _says_head(words: str, before: Set[str]) -> bool:
     """Whether a row says its head again, `514/26  306  NEW EDITION`, with the notice before."""
-    head = next((words[: -len(one)] for one in before if words.endswith(one)), None)
-    return head is not None and not any(
-        len(word) > _LONGEST_PREFIX for word in _WORD.findall(head)
-    )
+    said = words.rstrip()
+    head = next((said[: -len(one)] for one in before if said.endswith(one)), None)
+    return head is not None and all(len(one) <= _LONGEST_PREFIX for one in _WORD.findall(head))
 
 
 def _ends_another(text: str, above: Piece, piece: Piece) -> bool:

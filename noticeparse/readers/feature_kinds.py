@@ -12,7 +12,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.depths import SAFE_CLEARANCE_QUALITY
-from noticeparse.readers.feature_values import Aids
+from noticeparse.readers.feature_aids import Aids
 from noticeparse.readers.marks import category_of, class_of_category, kind_of_category
 from noticeparse.readers.told import Told, depth_kind
 from noticeparse.readers.words import Item, is_lone_figure

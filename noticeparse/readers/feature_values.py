@@ -1,4 +1,4 @@
-"""The values stated with a feature: lights and aids, depth, clearance, height, name, status.
+"""The values stated with a feature: depth, clearance, height, name, status.
 
 In come the items that a phrase tells; out come the fields of the record with their faults, offsets
 counted from the start of the phrase.  Which kind the feature has is already settled.
@@ -13,21 +13,17 @@ from typing import NamedTuple, cast
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.depths import read_depth, read_height
+from noticeparse.readers.feature_aids import Aids
 from noticeparse.readers.feature_clashes import stated_twice
-from noticeparse.readers.light_context import is_denied, letter_ahead
-from noticeparse.readers.lights import LightReading, read_aids, read_light
 from noticeparse.readers.measures import OBJECTS, is_no_height, meaning_of
 from noticeparse.readers.names_of_others import is_no_name
 from noticeparse.readers.one_depth import Stated, one_depth
 from noticeparse.readers.words import Item, is_lone_figure, is_only_figure
 from noticeparse.records.depth import Clearance, Depth
-from noticeparse.records.feature import Ais, Racon, Sound, Status
-from noticeparse.records.light import Light
+from noticeparse.records.feature import Status
 from noticeparse.vocabulary import find, kinds, word_key
 from noticeparse.vocabulary.codes import Attributes
 
-_LIGHT_ROLES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais"))
-_BETWEEN = frozenset(("with", "sectors", "sector", "showing", "shown", "and", "&"))
 _DEPTH_CLASSES = frozenset(
     (
         "SOUNDG", "DEPCNT", "DEPARE", "DRGARE", "SWPARE", "WRECKS", "UWTROC", "OBSTRN", "FAIRWY",
@@ -58,15 +54,6 @@ _NO_DEPTH = {
 }
 
 
-class Aids(NamedTuple):
-    """Lights, fog signal, racon and AIS of one structure."""
-
-    lights: tuple[Light, ...] = ()
-    sound: Sound | None = None
-    racon: Racon | None = None
-    ais: Ais | None = None
-
-
 class Amounts(NamedTuple):
     """Depth, clearance and height stated."""
 
@@ -74,52 +61,6 @@ class Amounts(NamedTuple):
     clearance: Clearance | None = None
     height_m: Decimal | None = None
     reported_year: int | None = None
-
-
-def read_structure(
-    text: str, items: Iterable[Item], faults: list[Fault], *, head_end: int = 0
-) -> Aids:
-    """The lights and aids; a light and its sectors are read as one description."""
-    found = [one for one in items if one.role in _LIGHT_ROLES and not is_denied(text, one)]
-    readings: list[LightReading] = []
-    at = 0
-    while at < len(found):
-        last = at
-        while last + 1 < len(found) and _is_joined(text[found[last].end : found[last + 1].start]):
-            last += 1
-        start, end = found[at].start, found[last].end
-        letter = letter_ahead(text, start, end, head_end)
-        faults += [letter] if letter is not None else []
-        roles = {item.role for item in found[at : last + 1]}
-        is_light = bool(roles & {"light", "light_words", "sectors"})
-        reading = read_light(text[start:end]) if is_light else read_aids(text[start:end])
-        faults += [one.shifted(start) for one in reading.faults]
-        if any(_differs(reading, other) for other in readings):
-            faults.append(stated_twice(found[at]))
-        readings.append(reading)
-        at = last + 1
-    return Aids(
-        tuple(light for reading in readings for light in reading.lights),
-        next((reading.sound for reading in readings if reading.sound), None),
-        next((reading.racon for reading in readings if reading.racon), None),
-        next((reading.ais for reading in readings if reading.ais), None),
-    )
-
-
-def _differs(reading: LightReading, other: LightReading) -> bool:
-    """Whether both hold a sound, a racon or AIS, and not the same."""
-    pairs = (
-        (reading.sound, other.sound),
-        (reading.racon, other.racon),
-        (reading.ais, other.ais),
-    )
-    return any(one is not None and two is not None and one != two for one, two in pairs)
-
-
-def _is_joined(between: str) -> bool:
-    return len(between) < 60 and all(
-        word.lower() in _BETWEEN for word in between.replace(",", " ").replace(";", " ").split()
-    )
 
 
 def read_amounts(

@@ -13,18 +13,17 @@ from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
+from noticeparse.readers.feature_aids import Aids, read_structure
 from noticeparse.readers.feature_clashes import clashes
 from noticeparse.readers.feature_elevations import with_elevation
 from noticeparse.readers.feature_kinds import narrow_kind, settle_kind
 from noticeparse.readers.feature_leftovers import leftovers
 from noticeparse.readers.feature_values import (
-    Aids,
     Amounts,
     counts,
     read_amounts,
     read_name,
     read_status,
-    read_structure,
     unread_figures,
 )
 from noticeparse.readers.legends import collapsed, read_legend
