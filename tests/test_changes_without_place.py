@@ -111,3 +111,26 @@ def test_a_bare_thing_close_below_an_item_is_told(above: str, below: str) -> Non
 def test_what_is_said_of_things_is_no_bare_thing(below: str) -> None:
     bulletin = parse(f"{HEAD}{P} Insert wreck\n{below}\n{Q} Delete pile\n")
     assert errors(bulletin) == set()
+
+
+SUMS_UP = [
+    ("The buoys of the fairway have been laid anew.", "Insert port-hand light-buoy, Fl.R.2s"),
+    ("The anchor berths have been laid out afresh.", "Delete anchorage area, centred on"),
+    ("The lights of the mole have been altered.", "Insert light, Fl.G.3s"),
+]
+
+
+@pytest.mark.parametrize(("said", "command"), SUMS_UP)
+def test_a_sentence_above_commands_for_such_things_sums_them_up(said: str, command: str) -> None:
+    bulletin = parse(f"{HEAD}\n{said}\n1. {command} {P}\n2. Delete rock {Q}\n")
+    assert errors(bulletin) == set()
+    told = {one.code: one.severity for one in bulletin.findings}
+    assert told["change-summed-up"] == "info"
+
+
+@pytest.mark.parametrize(("said", "command"), SUMS_UP)
+def test_below_them_or_above_other_commands_it_is_a_change(said: str, command: str) -> None:
+    below = f"{HEAD}1. {command} {P}\n\n{said}\n"
+    others = f"{HEAD}\n{said}\n1. Insert pile {P}\n2. Delete rock {Q}\n"
+    for text in (below, others):
+        assert "change-without-place" in errors(parse(text))

@@ -52,6 +52,8 @@ _INFORMED = re.compile(
 )
 """Whom a sentence tells it: pilots are no boarding place here."""
 
+_LETTERS_OF_FAMILY = 3
+
 _THE = re.compile(r"(?:remarks?|notes?)?[ :.]*the\b", re.IGNORECASE)
 """The beginning of a sentence on a thing that was named before."""
 
@@ -70,18 +72,26 @@ def lost_changes(
 ) -> Iterator[Fault]:
     """The faults of a notice's remarks, whose items and charts these are."""
     if is_for_charts(draft, number):
-        yield from _changes_without_place(context, draft, charts)
+        yield from _changes_without_place(context, draft, items, charts)
     yield from _things_without_verb(context, draft, items)
 
 
 def _changes_without_place(
-    context: Context, draft: NoticeDraft, charts: Sequence[ChartSection]
+    context: Context,
+    draft: NoticeDraft,
+    items: Sequence[Item],
+    charts: Sequence[ChartSection],
 ) -> Iterator[Fault]:
-    """A fault for each such sentence of a permanent notice."""
+    """A fault for each such sentence of a permanent notice.
+
+    Above all commands it sums up what they do, where they are about such things as it names.
+    """
+    first = min((item_extent(item)[0] for item in items if item.has_place), default=0)
     actions = [one for chart in charts for one in chart.actions]
     done = {(one.verb, one.feature.kind) for one in actions}
     # `The wreck was found by the survey` is the one that is inserted, whatever is known of it.
     classes = {(one.verb, one.feature.s57[0]) for one in actions if one.feature.s57}
+    families = {_family(one.feature.kind) for one in actions} - {""}
     for prose in draft.prose:
         if any(element.kind in PLACES for element in prose.elements):
             continue
@@ -98,7 +108,17 @@ def _changes_without_place(
             if known is not None and (told[0], known.s57) in classes:
                 continue
             if not _is_done_of_a_special_one(*told, done):
-                yield quoting(context, "change-without-place", (start, end))
+                sums_up = is_known and end <= first and _family(told[1]) in families
+                code = "change-summed-up" if sums_up else "change-without-place"
+                yield quoting(context, code, (start, end))
+
+
+def _family(kind: str) -> str:
+    """What the S-57 classes of such things begin with: `ACH` of anchorage areas and berths."""
+    known = kinds().get(kind)
+    if known is None:
+        return ""
+    return "BOY" if known.form == "buoy" else known.s57[:_LETTERS_OF_FAMILY]
 
 
 def _is_done_of_a_special_one(verb: str, kind: str, done: Set[tuple[str, str]]) -> bool:

@@ -76,6 +76,18 @@ ENTRIES = (
         good="Amend depth 8.6m to 8.1m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "change-summed-up",
+        "info",
+        "`{written}` is taken to sum up what the commands below it do",
+        "a sentence above the commands may tell of one change more",
+        "see that the commands below do all that it tells",
+        _PRACTICE,
+        bad="12/26 Quill Sound.\nChart 802 [3/26] WGS84\n‹The buoys have been laid anew.›\n"
+        "Delete special buoy 46-00.00S 122-00.00W",
+        good="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nThe rock has been removed.\n"
+        "Delete rock 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "change-unit-missing",
         "warning",
         "`{written}` has no unit; only one is possible here",
