@@ -83,7 +83,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         # The subject of a letter names the notice that the letter then holds.
         return None
     before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
-    is_cell = len(before) > 1 and before[0].kind != "key" and before[-1].gap
+    is_cell = len(before) > 1 and before[0].kind not in ("key", "chart") and before[-1].gap
     if is_cell and before[-2].end - before[0].start <= _SHORT_CELL:
         # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
         before = before[-1:]
