@@ -91,3 +91,16 @@ def test_a_description_may_go_on_below(first: str, second: str, kind: str) -> No
 def test_as_well_names_no_well(words: str, kind: str) -> None:
     (notice,) = parse(f"{HEAD}Insert {words} {P}\n").notices
     assert [action.feature.kind for action in notice.charts[0].actions] == [kind]
+
+
+@pytest.mark.parametrize("quotes", ['""', "“”"])
+def test_a_name_in_quotes_may_go_on_with_the_word_for_a_thing(quotes: str) -> None:
+    left, right = quotes
+    name = f"{left}Drayle\n  Rock{right}"
+    ((action,),) = (
+        chart.actions for chart in parse(f"{HEAD}Insert beacon, {name} {P}\n").notices[0].charts
+    )
+    assert (action.usable, action.feature.name) == (True, "Drayle Rock")
+    second = parse(f"{HEAD}Insert beacon, {left}Drayle{right}\n  Rock {P}\n").notices[0].charts
+    told_apart = [(one.feature.kind, one.usable) for chart in second for one in chart.actions]
+    assert told_apart == [("beacon_generic", False), ("rock", True)]

@@ -74,6 +74,9 @@ def thing_on_next_line(text: str, pieces: Sequence[Piece]) -> Piece | None:
         first, second = text[pieces[0][0] : above[1]].strip(), text[slice(*below)].strip()
         if "\n" not in text[above[1] : below[0]] or first[-1:] in ",;:-(":
             continue
+        if first.count('"') % 2:
+            # Within quotes a name goes on: `beacon, "Drayle` and below it `Rock"`.
+            continue
         if first.rpartition(" ")[2].lower() in OPEN_END or not _names_thing(second):
             continue
         if not has_kind(first) or _is_alike(
