@@ -8,6 +8,7 @@ from typing import NamedTuple
 from noticeparse.build.actions import ActionReading, read_action
 from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.beside_each_other import tell_beside_each_other
+from noticeparse.build.charts_side_by_side import hold_back_side_by_side
 from noticeparse.build.doubts import is_garbled
 from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
@@ -180,6 +181,7 @@ class NoticeBuilder:
             self._fault(fault.shifted(start), [self.path])
 
     def _sections(self) -> list[Section]:
+        hold_back_side_by_side(self.context, self.draft.charts)
         told = told_sections(self.context, self.draft, self.ref)
         self.cancels += told.cancels
         for fault, chart in told.faults:
