@@ -94,3 +94,23 @@ def test_a_sign_that_the_key_does_not_give_commands_nothing(rows: str) -> None:
     bulletin = parse(f"Key: + insert, - delete\n\n{HEAD}{rows}")
     assert told(bulletin) == WRECK_AND_ROCK[1:]
     assert errors(bulletin) == {"item-without-verb"}
+
+
+@pytest.mark.parametrize("gap", ["   ", " ", "  =  ", ": ", " - "])
+def test_a_list_gives_the_letters_of_a_column_their_verbs(gap: str) -> None:
+    listed = "".join(
+        f"   {letter}{gap}{verb}\n"
+        for letter, verb in (("I", "insert"), ("D", "delete"), ("C", "change"), ("M", "move"))
+    )
+    text = (
+        f"The letter in column V stands for:\n{listed}\n"
+        "Notice | Chart | Last   | V | Item | Latitude   | Longitude\n"
+        "12/26  | 802   | 3/26   | I | wreck | 46-00.00S | 122-00.00W\n"
+        "12/26  | 802   | 3/26   | D | rock  | 46-00.50S | 122-00.00W\n"
+    )
+    assert told(parse(text)) == WRECK_AND_ROCK
+
+
+def test_one_line_of_letters_and_a_verb_is_no_key() -> None:
+    text = f"DS delete\n\n{HEAD}Insert wreck {P}\nDS rock {Q}\n"
+    assert [verb for verb, *_ in told(parse(text))].count("delete") == 0

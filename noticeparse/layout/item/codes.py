@@ -77,6 +77,24 @@ def set_new_places(items: Sequence[Item], codes: Mapping[str, str]) -> None:
             item.groups.append(Group(role="to", places=[places.pop()]))
 
 
+_LISTED = re.compile(
+    r"[ \t]{0,20}([A-Z]{1,4})(?:[ \t]{0,8}[=:–-][ \t]{0,8}|[ \t]{1,8})([a-z]{3,20})\b[^\n]{0,80}"
+)
+
+
+def _is_listed(text: str, line: Line) -> bool:
+    """Whether a line is one of a list that gives letters their verbs: `I   insert`."""
+    at = text.rfind("\n", 0, line.start) + 1
+    own = _LISTED.match(text, at)
+    if own is None or canonical_verb(own[2]) is None:
+        return False
+    above = text.rfind("\n", 0, max(at - 1, 0)) + 1
+    near = (_LISTED.match(text, above) if at else None, _LISTED.match(text, own.end() + 1))
+    return any(
+        one is not None and one[1] != own[1] and canonical_verb(one[2]) is not None for one in near
+    )
+
+
 def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraft | None) -> bool:
     """Take a line that is a key to letters or signs, `I = insert, D = delete`, into `codes`."""
     if line.has("point", "half", "number"):
@@ -84,10 +102,12 @@ def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraf
     words = text[line.start : line.end].lower()
     tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
     tells = tells or words.lstrip().startswith(_NAMES_KEY)
-    if not (tells or line.has("verb", "bar")):
+    is_listed = notice is None and _is_listed(text, line)
+    if not (tells or is_listed or line.has("verb", "bar")):
         return False
     goes_on = bool(codes) and notice is None and words.lstrip(" ([\"'")[:1] in SIGNS
-    told = read_codes(text[line.start : line.end], goes_on=goes_on)
+    given = " ".join(text[line.start : line.end].split())
+    told = read_codes(given, goes_on=goes_on or is_listed)
     if told.keys() == {NEW_PLACE} and notice is not None:
         # Within a notice a sentence on the new position is said of its item alone.
         return False
