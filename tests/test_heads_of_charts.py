@@ -248,3 +248,18 @@ def test_a_map_is_a_chart_where_no_other_word_for_one_stands(word: str) -> None:
 def test_a_chart_in_a_cell_before_its_notice_is_named(head: str) -> None:
     (notice,) = parse(f"{head}\nInsert rock 47-40.204S 126-28.771W\n").notices
     assert (notice.id, [one.chart for one in notice.charts]) == ("3503/26", ["412"])
+
+
+@pytest.mark.parametrize(
+    "words", ["on which the last notice is", "whose last notice was", "the last notice being"]
+)
+def test_a_line_end_within_the_notice_before_leaves_no_chart_out(words: str) -> None:
+    text = (
+        f"Notice 45/26. Quarantine Reach. Chart 3302, {words}\n44/26, and Chart 3305, {words} "
+        "40/26.\n\nPlease insert an obstruction, least depth 2.7 m, in 47-11.08S 123-25.36W.\n"
+    )
+    (notice,) = parse(text).notices
+    assert [(one.chart, one.previous and one.previous.number) for one in notice.charts] == [
+        ("3302", 44),
+        ("3305", 40),
+    ]

@@ -111,11 +111,20 @@ def completes_previous(above: str, words: str) -> bool:
     return is_new and broken and plain < words_before
 
 
+_LEADS_TO_PREVIOUS = re.compile(
+    r"\b(?:last|latest|previous|preceding|former|prior) (?:notice|correction|update|amendment|nm)"
+    r"(?: (?:on|to|for|of) (?:which|it|this chart))?(?: (?:is|was|being|has been))?:?$",
+    re.IGNORECASE,
+)
+
+
 def parts_previous(above: str, words: str) -> bool:
     """Whether a line end parts the notice before: `chart 641, last corrected by / NM 44/26`."""
     if _NUMBER.search(words, 0, _FAR) is None:
         return False
     before = " ".join(above.split())
+    if _LEADS_TO_PREVIOUS.search(before) is not None and _NUMBER.match(words) is not None:
+        return True
     parts = read_parts(f"{before} {words}")
     return any(p.kind in _PREVIOUS and p.start < len(before) < p.end for p in parts)
 
