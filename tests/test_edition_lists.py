@@ -117,3 +117,25 @@ def test_the_range_of_an_edition_is_read_in_capitals_too(words: str) -> None:
     assert first is not None
     assert last is not None
     assert (first.number, last.number, last.year) == (17, 19, 2026)
+
+
+TITLES_OF_NOTICES = [
+    "NOTICES IN THIS LIST",
+    "Notices of this week",
+    "INDEX OF NOTICES",
+    "Contents",
+]
+
+
+@pytest.mark.parametrize("title", TITLES_OF_NOTICES)
+def test_a_list_of_the_notices_holds_none_of_its_own(title: str) -> None:
+    rows = (
+        "CHART 70   Last: 640/26\n\n   Add   rock   47-04.30S 123-30.10W   702/26\n"
+        "   Add   wreck  47-06.00S 123-32.00W   703/26\n"
+    )
+    listed = f"\n{title}\n\n   702/26   Port Ellory. Rock.\n   703/26   Quill Sound. Wreck.\n"
+    bulletin = parse(rows + listed)
+    assert [notice.id for notice in bulletin.notices] == ["702/26", "703/26"]
+    whole = "702/26  Port Ellory. Rock.\nChart 70 [640/26]\nAdd rock 47-04.30S 123-30.10W\n"
+    (notice,) = parse(f"{title}\n\n{whole}").notices
+    assert [one.chart for one in notice.charts] == ["70"]

@@ -251,7 +251,8 @@ def test_a_chart_in_a_cell_before_its_notice_is_named(head: str) -> None:
 
 
 @pytest.mark.parametrize(
-    "words", ["on which the last notice is", "whose last notice was", "to which the last correction was"]
+    "words",
+    ["on which the last notice is", "whose last notice was", "to which the last correction was"],
 )
 def test_a_line_end_within_the_notice_before_leaves_no_chart_out(words: str) -> None:
     text = (
