@@ -105,3 +105,14 @@ def test_a_table_with_its_commands_at_the_right_is_no_such_page() -> None:
     )
     bulletin = parse(f"501/26  QUILL SOUND.\nChart 2417\n{rows}502/26 Ellory\nChart 803\n{rows}")
     assert "text-in-columns" not in {one.code for one in bulletin.findings}
+
+
+TITLE = "CHART OFFICE" + " " * 62 + "Week 51/2026\n" + " " * 74 + "17 December 2026\n\n"
+
+
+def test_the_title_of_a_page_belongs_to_neither_column() -> None:
+    bulletin = parse(TITLE + PAGE)
+    assert [one.code for one in bulletin.findings if one.severity != "info"] == [
+        one.code for one in parse(PAGE).findings if one.severity != "info"
+    ]
+    assert [one.id for one in bulletin.notices] == [one.id for one in parse(PAGE).notices]

@@ -114,7 +114,7 @@ def _blocks(text: str, rows: Sequence[tuple[int, int]], edge: int) -> Iterator[t
         opens_page = line.startswith("\f")
         if at < len(rows) and not runs_through and not opens_page:
             continue
-        block = _trimmed(text, rows, first, at)
+        block = _behind_titles(text, rows, _trimmed(text, rows, first, at), edge)
         if _is_in_columns(text, rows[block[0] : block[1]], edge):
             yield block
         first = at if opens_page else at + 1
@@ -127,6 +127,25 @@ def _trimmed(text: str, rows: Sequence[tuple[int, int]], first: int, last: int) 
     while last > first and not text[slice(*rows[last - 1])].strip():
         last -= 1
     return first, last
+
+
+def _behind_titles(
+    text: str, rows: Sequence[tuple[int, int]], block: tuple[int, int], edge: int
+) -> tuple[int, int]:
+    """The rows without the titles of the page above them, which blank rows end."""
+    first, last = block
+    for at in range(*block):
+        words = text[slice(*rows[at])].rstrip()
+        if not words:
+            first = at + 1
+            continue
+        cells = (repair(words[:edge]).text, repair(words[edge:].strip()).text)
+        if any(_opening(one) is not None or _COORDINATE.search(one) for one in cells):
+            break
+    return _trimmed(text, rows, first, last)
+
+
+_COORDINATE = re.compile(r"[0-9]['\"]? ?[NSEW]\b")
 
 
 def _is_in_columns(text: str, rows: Sequence[tuple[int, int]], edge: int) -> bool:
