@@ -10,9 +10,10 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
+from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import read_phrase
-from noticeparse.readers.verbs import Verb
+from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather, unquoted
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
@@ -29,6 +30,13 @@ _TELLS_MORE = Rare(
     r"|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     "being instead its substituted their",
+    re.IGNORECASE,
+)
+_SECOND = re.compile(
+    r"[:.,/ -]{0,3}(?:or |and |then |to )?(?P<verb>insert|add|delete|remove|expunge|replace"
+    r"|amend|move|relocate|withdraw|substitute|cancel|erase|alter|change|correct|modify"
+    r"|establish)"
+    r"(?=[:.,/]{0,2} \S)",
     re.IGNORECASE,
 )
 _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
@@ -59,19 +67,39 @@ def is_garbled(words: str) -> bool:
     return odd >= 3 and odd * 20 >= len(words)
 
 
-def command_within(context: Context, words: Stretch) -> list[Fault]:
+_CHANGES = frozenset(("amend", "replace"))
+
+
+def command_within(context: Context, words: Stretch, verb: Verb) -> list[Fault]:
     """A command among the words of another, or a noun of one in front of them."""
-    second = _COMMAND_WITHIN.search(words.text) or _NOUN_WITHIN.search(words.text)
+    second = (
+        _COMMAND_WITHIN.search(words.text)
+        or _NOUN_WITHIN.search(words.text)
+        or _contrary(words.text, verb)
+    )
     if second is None:
         return []
     return [within(context, "verb-within-words", words, second.span())]
 
 
+def _contrary(words: str, verb: Verb) -> re.Match[str] | None:
+    """A second command close behind the first, that is another: `Delete Insert silo`."""
+    told = _SECOND.match(words)
+    other = canonical_verb(told["verb"]) if told is not None else None
+    # `Amend: replace depth 5 m by 4 m` says one thing.
+    is_same = other in (None, verb) or {other, verb} <= _CHANGES
+    return None if is_same else told
+
+
 def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
     """Words before or behind the place that tell of another change, or of one that is misspelt."""
     for stretch in (words, gather(context.text, item.tail)):
-        if (slip := misspelt_verb(unquoted(stretch.text))) is not None:
+        plain = unquoted(stretch.text)
+        if (slip := misspelt_verb(plain)) is not None:
             return [within(context, "verb-unknown", stretch, slip)]
+        broken = broken_verb_end(plain) if item.verb_piece is None else None
+        if broken is not None:
+            return [within(context, "verb-unknown", stretch, (0, broken))]
         # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
         own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
         found = _TELLS_MORE.search(stretch.text)

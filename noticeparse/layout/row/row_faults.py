@@ -38,6 +38,7 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
         ("notice-unread", "unread"), ("row-too-long", "surplus"),
         ("datum-unknown", "unknown_datum"), ("relation-unclear", UNKNOWN),
         ("cell-rest-doubtful", "rest"), ("chart-marks-unread", "chart_mark"),
+        ("chart-unread", "unknown_chart"),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)
