@@ -91,9 +91,22 @@ def _contrary(words: str, verb: Verb) -> re.Match[str] | None:
     return None if is_same else told
 
 
+_DONE_BEHIND = re.compile(
+    r"[ ,;]{0,3}(?P<done>(?:is|are|was|were|(?:has|have) been|(?:will|shall|(?:is|are) to) be)"
+    r" (?:now |also |hereby )?[a-z]{4,14}(?: (?:out|up|away|down|off))?)(?![a-z-])",
+    re.IGNORECASE,
+)
+"""What is done with a thing, in a sentence behind its place: `The pile in P is inserted`."""
+
+
 def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
     """Words before or behind the place that tell of another change, or of one that is misspelt."""
-    for stretch in (words, gather(context.text, item.tail)):
+    tail = gather(context.text, item.tail)
+    if (told := _DONE_BEHIND.match(tail.text)) is not None:
+        done = canonical_verb(told["done"])
+        if done not in (None, verb) and not {done, verb} <= _CHANGES:
+            return [within(context, "verb-within-words", tail, told.span("done"))]
+    for stretch in (words, tail):
         plain = unquoted(stretch.text)
         if (slip := misspelt_verb(plain)) is not None:
             return [within(context, "verb-unknown", stretch, slip)]

@@ -18,13 +18,15 @@ from noticeparse.vocabulary import is_known_word
 
 _SPACED = re.compile(r"(?:[A-Za-z] {1,3}){2,14}[A-Za-z](?![A-Za-z])")
 _PARTED = re.compile(r"([A-Za-z]{1,12})(?: |- ?)([A-Za-z]{1,12})(?![A-Za-z])")
-_MIXED = re.compile(r"(?=[A-Za-z]*[0-9|!$@*#?_~])[A-Za-z0-9|!$@*#?_~]{5,16}(?![A-Za-z0-9'°.-])")
+_MIXED = re.compile(
+    r"(?=[A-Za-z]*[0-9|!$@*#?_~])[A-Za-z0-9|!$@*#?_~]{5,16}(?![A-Za-z0-9'°-]|\.[A-Za-z0-9])"
+)
 _GLUED = re.compile(r"([A-Z]{3,16}(?: [A-Z]{2,4})?)[a-z]{3,20}(?![A-Za-z])")
 _WORD = re.compile(r"[A-Za-z]{4,40}(?![A-Za-z-])")
 _PLACEHOLDER = re.compile(r"([XxZz?_*#])\1{2,20}(?=[ :])")
 _WHOLE_WORDS_BEFORE = frozenset(("with",))
 """`with draw bridge`: two words, and no verb in two pieces."""
-_SHORT = frozenset("move moved moves added shift shifted entered placed transferred".split())
+_SHORT = frozenset("add move moved moves added shift shifted entered placed transferred".split())
 """Verbs that are known in two pieces, and too near to other words to be known by a slip."""
 _FEWEST_LETTERS = 4
 _MOST_SIGNS = 2

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
@@ -83,6 +84,15 @@ def _misplaced(text: str, cells: Cells) -> Iterator[Piece]:
                 words = text[e.start : e.end]
                 if e.kind == "words" and has_kind(words) and not _EDITION.search(words):
                     yield e.start, e.end
+    for role in ("position", "from", "to"):
+        # `P; rock - Q`: a second thing in the cell of the place.
+        for before, e in pairwise(cells.get(role, [])):
+            if (
+                before.kind == "semicolon"
+                and e.kind == "words"
+                and has_kind(text[e.start : e.end])
+            ):
+                yield e.start, e.end
     radius = radius_of(cells)
     if radius is not None:
         told = read_phrase(radius_words(text[slice(*radius)]))
