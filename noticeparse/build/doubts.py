@@ -139,6 +139,24 @@ def parted_figures(context: Context, item: Item) -> list[Fault]:
     return []
 
 
+_DOUBT = re.compile(
+    r"[\[(](?:illegible|unreadable|not legible|illeg\.?|unclear|\?{1,3})[\])]", re.IGNORECASE
+)
+_ASKED = re.compile(r" ?\(?\?")
+
+
+def marks_of_doubt(context: Context, item: Item) -> list[Fault]:
+    """What whoever copied an item could not read, or doubts: `Insert? buoy`, `[illegible]`."""
+    if item.verb_piece is not None and _ASKED.match(context.text, item.verb_piece[1]) is not None:
+        start, end = item.verb_piece
+        return [quoting(context, "text-garbled", (start, end + 1))]
+    for pieces in (item.words, item.tail):
+        own = gather(context.text, pieces)
+        if (found := _DOUBT.search(own.text)) is not None:
+            return [within(context, "text-garbled", own, found.span())]
+    return []
+
+
 _LOST_BRACKET = re.compile(r"\([a-z](?=[\s,-]|$)|(?<![\w(])[a-z]\)(?=\s*$)")
 
 
