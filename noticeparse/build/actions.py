@@ -16,6 +16,7 @@ from noticeparse.build.doubts import (
     command_within,
     is_garbled,
     lost_brackets,
+    marks_of_doubt,
     parted_figures,
 )
 from noticeparse.build.errata import settled
@@ -83,7 +84,8 @@ def read_action(
         note_labels(context, item, labels)
         return ActionReading(None, faults)
     faults += lost_brackets(context, item, words) + parted_figures(context, item)
-    faults += command_within(context, words) + change_within(context, item, words, verb)
+    faults += marks_of_doubt(context, item)
+    faults += command_within(context, words, verb) + change_within(context, item, words, verb)
     split, description, kind = _divided(context, item, words, verb, unit)
     place_faults: list[Fault] = []
     reading = read_geometry(

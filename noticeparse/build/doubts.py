@@ -10,9 +10,10 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
+from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import read_phrase
-from noticeparse.readers.verbs import Verb
+from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather, unquoted
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
@@ -29,6 +30,13 @@ _TELLS_MORE = Rare(
     r"|in (?:its|their) (?:place|stead)|instead)\b(?! of)"
     r'(?=[^"]*(?:"[^"]*"[^"]*)*$)',
     "being instead its substituted their",
+    re.IGNORECASE,
+)
+_SECOND = re.compile(
+    r"[:.,/ -]{0,3}(?:or |and |then |to )?(?P<verb>insert|add|delete|remove|expunge|replace"
+    r"|amend|move|relocate|withdraw|substitute|cancel|erase|alter|change|correct|modify"
+    r"|establish)"
+    r"(?=[:.,/]{0,2} \S)",
     re.IGNORECASE,
 )
 _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE)
@@ -59,19 +67,52 @@ def is_garbled(words: str) -> bool:
     return odd >= 3 and odd * 20 >= len(words)
 
 
-def command_within(context: Context, words: Stretch) -> list[Fault]:
+_CHANGES = frozenset(("amend", "replace"))
+
+
+def command_within(context: Context, words: Stretch, verb: Verb) -> list[Fault]:
     """A command among the words of another, or a noun of one in front of them."""
-    second = _COMMAND_WITHIN.search(words.text) or _NOUN_WITHIN.search(words.text)
+    second = (
+        _COMMAND_WITHIN.search(words.text)
+        or _NOUN_WITHIN.search(words.text)
+        or _contrary(words.text, verb)
+    )
     if second is None:
         return []
     return [within(context, "verb-within-words", words, second.span())]
 
 
+def _contrary(words: str, verb: Verb) -> re.Match[str] | None:
+    """A second command close behind the first, that is another: `Delete Insert silo`."""
+    told = _SECOND.match(words)
+    other = canonical_verb(told["verb"]) if told is not None else None
+    # `Amend: replace depth 5 m by 4 m` says one thing.
+    is_same = other in (None, verb) or {other, verb} <= _CHANGES
+    return None if is_same else told
+
+
+_DONE_BEHIND = re.compile(
+    r"[ ,;]{0,3}(?P<done>(?:is|are|was|were|(?:has|have) been|(?:will|shall|(?:is|are) to) be)"
+    r" (?:now |also |hereby )?[a-z]{4,14}(?: (?:out|up|away|down|off))?)(?![a-z-])",
+    re.IGNORECASE,
+)
+"""What is done with a thing, in a sentence behind its place: `The pile in P is inserted`."""
+
+
 def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
     """Words before or behind the place that tell of another change, or of one that is misspelt."""
-    for stretch in (words, gather(context.text, item.tail)):
-        if (slip := misspelt_verb(unquoted(stretch.text))) is not None:
+    tail = gather(context.text, item.tail)
+    if (told := _DONE_BEHIND.match(tail.text)) is not None:
+        done = canonical_verb(told["done"])
+        if done not in (None, verb) and not {done, verb} <= _CHANGES:
+            return [within(context, "verb-within-words", tail, told.span("done"))]
+    for stretch in (words, tail):
+        plain = unquoted(stretch.text)
+        if (slip := misspelt_verb(plain)) is not None:
             return [within(context, "verb-unknown", stretch, slip)]
+        broken = broken_verb_end(plain) if item.verb_piece is None else None
+        if broken is not None:
+            return [within(context, "verb-unknown", stretch, (0, broken))]
         # `Delete buoy in P. Insert in its stead a beacon in Q`: there the verb is its own.
         own = _IN_ITS_PLACE.match(stretch.text) if verb == "insert" else None
         found = _TELLS_MORE.search(stretch.text)
@@ -95,6 +136,24 @@ def parted_figures(context: Context, item: Item) -> list[Fault]:
         is_figure = context.text[below : below + 1].isdigit()
         if is_figure and _ENDS_IN_DEPTH.search(context.text[start:end]):
             return [quoting(context, "depth-figures-apart", (start, last))]
+    return []
+
+
+_DOUBT = re.compile(
+    r"[\[(](?:illegible|unreadable|not legible|illeg\.?|unclear|\?{1,3})[\])]", re.IGNORECASE
+)
+_ASKED = re.compile(r" ?\(?\?")
+
+
+def marks_of_doubt(context: Context, item: Item) -> list[Fault]:
+    """What whoever copied an item could not read, or doubts: `Insert? buoy`, `[illegible]`."""
+    if item.verb_piece is not None and _ASKED.match(context.text, item.verb_piece[1]) is not None:
+        start, end = item.verb_piece
+        return [quoting(context, "text-garbled", (start, end + 1))]
+    for pieces in (item.words, item.tail):
+        own = gather(context.text, pieces)
+        if (found := _DOUBT.search(own.text)) is not None:
+            return [within(context, "text-garbled", own, found.span())]
     return []
 
 

@@ -70,6 +70,18 @@ def head_doubts(
             yield within(context, "chart-head-unread", head, undated.span()), None
 
 
+_CLOSED_ALONE = re.compile(r"[0-9]{1,5}/[0-9]{2,4}[\])]")
+
+
+def has_lost_bracket(head: str) -> bool:
+    """Whether one bracket of a pair is lost: `Chart 802 [3/26`, `Chart 802 C3/26]`.
+
+    `1)` alone is a number of a list; only behind a notice misses a closing one the other.
+    """
+    more = [head.count(left) - head.count(right) for left, right in ("()", "[]")]
+    return max(more) > 0 or (min(more) < 0 and _CLOSED_ALONE.search(head) is not None)
+
+
 _OF_OTHER = re.compile(r"\b(?:of|on|in|from) (?:chart )?(?P<number>[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\b")
 
 
@@ -83,7 +95,9 @@ def _panels_of_others(context: Context, head: Stretch) -> Iterator[Fault]:
             yield within(context, "chart-unread", head, (part.start, part.end))
 
 
-_GOES_ON = re.compile(r"[^\n]{0,6}?(?:[,;&]|\band)[ \t]{0,20}\n(?P<below>[^\n]*\S)")
+_GOES_ON = re.compile(
+    r"[^\n]{0,6}?(?:(?:[,;&]|\band)[ \t]{0,20}\n|\n[ \t]{0,20}(?=(?:and|&) ))(?P<below>[^\n]*\S)"
+)
 _OF_CHARTS = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CHART_NUMBER"})
 _BARE = re.compile(r"\s*(?:nos?\.? ?)?[0-9]{2,6}[A-Z]?[.,;]?\s*", re.IGNORECASE)
 

@@ -10,9 +10,9 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
-from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 
@@ -59,8 +59,16 @@ _TO_BE_DONE = re.compile(
 
 
 _PASSIVE = re.compile(
-    r"\b(?:is|are|be|been) (?:now |also |hereby )?(?P<done>[a-z]{4,20})(?![a-z-])"
+    r"\b(?:is|are|be|been) (?:now |also |hereby )?(?=(?P<done>[a-z]{1,20})(?![a-z]))"
 )
+_WITHOUT_AUXILIARY = re.compile(
+    r"(?:(?<!to )(?<!will )(?<!shall )\bbe|(?<!has )(?<!have )(?<!had )\bbeen)"
+    r" (?P<done>[a-z]{4,20})(?![a-z-])"
+)
+"""`will / [page 12] / be established`: a verb that is parted from its auxiliary is no passive."""
+_BEGINS = re.compile(r"(?:^|[,.;:-] )(?=[a-z])")
+"""Where a command may begin: `In P, in5ert a depth`."""
+_LONGEST_VERB = 40
 _GLUED = re.compile(r"(?P<done>[a-z]{3,14}(?:ed|wn|id|ut))(?:at|in|on|joining|from|to|by)")
 _PUT = re.compile(r"pu{1,2}t{1,2}")
 """`put`, and a letter of it written twice."""
@@ -71,9 +79,22 @@ def _tells_with_a_slip(words: str) -> bool:
     for told in _PASSIVE.finditer(words):
         glued = _GLUED.fullmatch(told["done"])
         is_glued = glued is not None and canonical_verb(glued["done"]) is not None
-        if is_glued or is_misspelt_verb(told["done"]) or _PUT.fullmatch(told["done"]):
+        behind = words[told.end() : told.end() + _LONGEST_VERB]
+        if is_glued or broken_verb_end(behind) is not None or _PUT.fullmatch(told["done"]):
             return True
     return False
+
+
+def _commands_with_a_slip(words: str) -> bool:
+    """Whether a broken verb stands where a command may: `(1) In P, in5ert a depth`."""
+    begins = (one.end() for one in _BEGINS.finditer(words))
+    return any(broken_verb_end(words[at : at + _LONGEST_VERB]) is not None for at in begins)
+
+
+def _is_parted(words: str) -> bool:
+    """Whether a verb stands apart from its auxiliary, and tells what is done with a thing."""
+    parted = (one["done"] for one in _WITHOUT_AUXILIARY.finditer(words))
+    return any(canonical_verb(done) is not None for done in parted) and has_kind(words)
 
 
 def loses_change(context: Context, prose: Prose, *, is_for_charts: bool) -> bool:
@@ -95,6 +116,11 @@ def _tells_of_change(context: Context, prose: Prose) -> bool:
         return True
     if _COMMAND.search(words) and _LONG_FIGURE.search(words) and has_kind(words):
         # A command with a figure as long as a position's, read as prose: a row that broke off.
+        return True
+    if _commands_with_a_slip(words) and has_kind(words):
+        # Also `in5ert light-buoy` below the place of both.
+        return True
+    if placed and (_ORDER.search(words) or _is_parted(words)):
         return True
     told = told or _ACTIVE.search(words) is not None or _tells_with_a_slip(words)
     if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:

@@ -6,6 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.footnotes import footnotes
+from noticeparse.build.late_lists import late_lists
 from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
 from noticeparse.build.outside_charts import outside_charts
@@ -40,6 +41,7 @@ def said_of_actions(
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
     yield from above
+    yield from late_lists(*own)
     yield from footnotes(context, path, sections, charts, until=until)
     yield from limits_beside(*own, until=until, told=[fault for fault, _ in above])
 

@@ -8,7 +8,7 @@ from typing import NamedTuple
 from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
 from noticeparse.build.corrected import told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
-from noticeparse.build.head_doubts import head_doubts
+from noticeparse.build.head_doubts import has_lost_bracket, head_doubts
 from noticeparse.build.heads_of_all import heads_all
 from noticeparse.build.shared_items import share_items
 from noticeparse.build.told_status import status_told
@@ -173,8 +173,7 @@ class SectionReader:
             return
         extent = extent_of(draft.head)
         values = {"written": self.context.written(*extent)}
-        # `1)` alone is a number of a list; only an opening bracket misses the other.
-        if text.count("(") > text.count(")") or text.count("[") > text.count("]"):
+        if has_lost_bracket(text):
             self.faults.append((Fault("chart-head-bracket", *extent, values), None))
         if _NAMES_PREVIOUS.search(text) and not any(c.previous_written for c in head.charts):
             self.faults.append((Fault("previous-unread", *extent, values), None))

@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import re
+from functools import lru_cache
 
 from noticeparse.build.extents import quoting
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import NoticeDraft
+from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.readers.slips import one_slip_from
 
 _MAY_NAME_CHART = re.compile(
     r"charts?\b|[ |]*[0-9]{1,6}[A-Z]?(?:[ |,]+[0-9]{1,6}(?:/[0-9]{2,4})?[A-Z]?){0,12}[ |]*$",
@@ -29,4 +31,30 @@ def without_chart(context: Context, draft: NoticeDraft, section: Section, is_bel
         words = context.text[start:end]
         if _MAY_NAME_CHART.match(words):
             return quoting(context, "chart-unread", (start, end))
-    return Fault("chart-not-named", *section.extent)
+    title = _garbled_title(context.text)
+    if title is None:
+        return Fault("chart-not-named", *section.extent)
+    return Fault("chart-unread", *title, {"written": context.text[slice(*title)]})
+
+
+_TITLE = re.compile(
+    r"(?:^|[|\t]|  )[ ]{0,40}(?P<word>[A-Za-z0-9]{4,6})(?:\.? nos?\.?)?[ ]{0,40}(?=[|\t]|  |$)",
+    re.MULTILINE,
+)
+"""A word alone in its cell, as the titles of columns are."""
+
+
+@lru_cache(maxsize=16)
+def _garbled_title(text: str) -> Piece | None:
+    """The title of a column of charts that has a letter wrong: `Notice | Chait | Action`."""
+    found = (one for one in _TITLE.finditer(text) if _is_near_chart(one["word"].lower()))
+    title = next(found, None)
+    return None if title is None else title.span("word")
+
+
+@lru_cache(maxsize=1024)
+def _is_near_chart(word: str) -> bool:
+    return word not in _NO_CHARTS and not {"chart", "charts"}.isdisjoint(one_slip_from(word))
+
+
+_NO_CHARTS = frozenset(("chart", "charts", "cart", "carts", "hart", "harts", "charm", "charms"))

@@ -13,7 +13,7 @@ from noticeparse.spans import Span
 _Labelled = tuple[str, Span, Placed]
 """A letter, where it stands, and the action that has it or a place with it."""
 _LEAST = 3
-"""Letters; two tell no order."""
+"""Letters; two tell no order, unless they are the numbers of items."""
 _LEFT_OUT = (("H", "J"), ("N", "P"))
 """Capitals around I and O, which lists leave out: common practice, no published source."""
 
@@ -31,7 +31,8 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
     }
     sections = (list(group) for _, group in groupby(labelled, key=lambda one: one[2].section))
     for row in chain.from_iterable(map(_series, sections)):
-        if len(row) < _LEAST:
+        is_numbered = all(_is_numbered(one) for one in row)
+        if len(row) < _LEAST and not is_numbered:
             continue
         for (before, _, _), (letter, span, placed) in pairwise(row):
             # A chart may take some of the items of a list, and another the rest.
@@ -39,6 +40,12 @@ def check_letters(notice: Notice) -> Iterator[Trouble]:
                 values = {"letter": letter, "before": before}
                 pointers = [placed.pointer]
                 yield Trouble("letter-out-of-order", span, pointers, values, placed.chart)
+
+
+def _is_numbered(one: _Labelled) -> bool:
+    """Whether an item has a number of its own: `2)`, `30.1`."""
+    letter, span, placed = one
+    return span is placed.action.span and letter.replace(".", "").isdigit()
 
 
 def _series(labelled: list[_Labelled]) -> list[list[_Labelled]]:
@@ -86,8 +93,9 @@ def _between(before: str, letter: str) -> set[str]:
 def _place(letter: str) -> set[tuple[str, int]]:
     """The places that a letter may have in a list of letters, numbers or Roman numbers."""
     places = set()
-    if letter.isdigit():
-        places.add(("number", int(letter)))
+    front, _, number = letter.rpartition(".")
+    if number.isdigit():
+        places.add((f"number {front}", int(number)))
     if len(letter) == 1 and letter.isalpha():
         places.add(("letter", ord(letter.lower())))
     if letter.lower() in ROMAN:
@@ -97,8 +105,8 @@ def _place(letter: str) -> set[tuple[str, int]]:
 
 def _alike(first: str, second: str) -> bool:
     """Whether both are of one kind: letters of one case, or numbers."""
-    if first.isdigit() and second.isdigit():
-        return True
+    if first.replace(".", "").isdigit() and second.replace(".", "").isdigit():
+        return first.rpartition(".")[0] == second.rpartition(".")[0]
     return (first.isdigit(), first.isupper(), len(first)) == (
         second.isdigit(), second.isupper(), len(second),
     )  # fmt: skip

@@ -33,14 +33,23 @@ def check_moves(notice: Notice) -> Iterator[Trouble]:
                 yield Trouble("move-too-far", span, [placed.pointer], values, placed.chart)
 
 
+def _same_words(old: str, new: str) -> bool:
+    return bool(old) and old.strip(" ,.").lower() == new.strip(" ,.").lower()
+
+
 def _places(geometry: Geometry) -> list[tuple[float, float]]:
     return [(position.lat, position.lon) for position in geometry.positions]
 
 
 def check_changes(notice: Notice) -> Iterator[Trouble]:
-    """An amendment whose new state is the old one."""
+    """An amendment whose new state is the old one, or a thing that is replaced by itself."""
     for placed in actions_of(notice):
         action = placed.action
+        if isinstance(action, Replace) and _same_words(
+            action.feature.text, action.replacement.text
+        ):
+            values = {"property": "feature"}
+            yield Trouble("change-of-nothing", action.span, [placed.pointer], values, placed.chart)
         if not isinstance(action, Amend):
             continue
         for change in action.changes:

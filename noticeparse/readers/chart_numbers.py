@@ -30,10 +30,12 @@ _REST = re.compile(r"[_:.][A-Z0-9]{1,2}(?![A-Za-z0-9])| (?:bis|ter|quater)(?![a-
 _LETTER = re.compile(r" [A-Z](?= ?(?:[\[(,;:.]|and(?![a-z])|$))")
 
 
-# A sign, or a letter that looks like a figure, in the place of one: `8?2`, `80#`, `80S`, `O02`.
-_GARBLED_BEHIND = re.compile(r"(?:[?#$%&@~^=\ufffd]|\.(?= {1,2}\[))[0-9A-Za-z]{0,5}")
+# A sign, or a letter that looks like a figure, in the place of one: `8?2`, `3|2`, `80S`, `O02`.
+_GARBLED_BEHIND = re.compile(
+    r"(?:[?#$%&@~^=\ufffd]|\.(?= {1,2}\[))[0-9A-Za-z]{0,5}|[|!][0-9A-Za-z]{1,3}(?![0-9A-Za-z/])"
+)
 _GARBLED_AHEAD = re.compile(r"[ \t][.,?#'~]$")
-_LOOK_ALIKE = re.compile(r"O[0-9]{1,5}|[0-9]{1,5}[OISZ]")
+_LOOK_ALIKE = re.compile(r"O[0-9]{1,5}|[OISZ]?[0-9]{1,5}[OISZ]")
 _CHART_WORD = re.compile(r"charts?|sheets?|maps?|cht?s?(?![a-z])", re.IGNORECASE)
 
 

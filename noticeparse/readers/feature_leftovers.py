@@ -11,6 +11,7 @@ from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.broken_words import broken_words
 from noticeparse.readers.garbled_figures import garbled_figures
 from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
@@ -53,7 +54,9 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
         yield from (_fault("light-unreadable", item) for item in lost)
     yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)
+    yield from _two_forms(text, told)
     yield from misspelt_words(text, told, kind)
+    yield from broken_words(text, told)
     yield from garbled_figures(text, told.items)
     yield from garbled_lights(text, told, kind)
     for item, behind in pairwise(told.items):
@@ -111,6 +114,7 @@ def _letters_behind(text: str, told: Told) -> Iterator[Fault]:
         yield _fault("feature-letter-unclear", behind)
 
 
+_FORMS = {"beacon", "buoy"}
 _DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 
 
@@ -122,6 +126,16 @@ def _second_dangers(text: str, told: Told) -> Iterator[Fault]:
         is_close = not text[first.end : second.start].strip()
         if first.value != second.value and is_close and len(classes) > 1 and classes <= _DANGERS:
             yield _fault("feature-kinds-several", second)
+
+
+def _two_forms(text: str, told: Told) -> Iterator[Fault]:
+    """`special beacon buoy`: a mark is one of them, and the other word was meant for another."""
+    for first, second in pairwise(told.items):
+        if first.role != "kind" or second.role != "kind" or second.bracketed:
+            continue
+        forms = {kinds()[first.value].form, kinds()[second.value].form}
+        if forms == _FORMS and text[first.end : second.start] == " ":
+            yield _fault("feature-kinds-several", first, second.end, text)
 
 
 def _lost_lights(text: str, told: Told) -> Iterator[Fault]:

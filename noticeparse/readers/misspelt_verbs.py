@@ -31,7 +31,7 @@ _LONGEST = 16
 
 
 @cache
-def _written() -> frozenset[str]:
+def written_verbs() -> frozenset[str]:
     """The verbs in their forms, as far as these are verbs."""
     stems = {*_VERBS, *(verb.removesuffix("e") for verb in _VERBS)}
     forms = {stem + ending for stem in stems for ending in _ENDINGS}
@@ -46,7 +46,7 @@ def is_misspelt_verb(word: str) -> bool:
         return False
     if canonical_verb(plain) is not None or plain in _WORDS_OF_THEIR_OWN:
         return False
-    return not is_known_word(plain) and not _written().isdisjoint(one_slip_from(plain))
+    return not is_known_word(plain) and not written_verbs().isdisjoint(one_slip_from(plain))
 
 
 _FIRST = re.compile(r"(?:please |kindly )?(?P<verb>[A-Za-z]{4,16})(?![A-Za-z-])", re.IGNORECASE)

@@ -24,6 +24,9 @@ _DESCRIBING = frozenset(
     "category colour shape lit light kind wreck status water virtual quality condition".split()
 )
 """Roles of words in front of a kind that belong to its name."""
+_BEFORE_DEPTHS = frozenset(("unknown", "colour", "wreck", "status", "other"))
+_WATERS = frozenset(("area", "channel", "berth"))
+"""What has a depth of its own: `dedged area with a depth of 9.5 m` is no sounding."""
 _DEPTHS = frozenset(("SOUNDG", "DEPCNT"))
 _NARROWED = frozenset(("WRECKS", "UWTROC", "OBSTRN", "CBLSUB", "CBLOHD", "PIPSOL", "PIPOHD"))
 """Classes of what a word in front makes another kind: `dangerous`, `overhead`."""
@@ -50,7 +53,7 @@ def misspelt_words(text: str, told: Told, kind: str) -> Iterator[Fault]:
     if kind == "unknown" or _BILINGUAL.search(text) is not None:
         # `cable submarino / submarine cable`: the same in two languages.
         return
-    thing = _thing_with_depth(told, kind)
+    thing = _thing_with_depth(text, told, kind)
     if thing:
         yield _fault("feature-kinds-several", text, thing)
         return
@@ -66,7 +69,7 @@ def _fault(code: str, text: str, run: Sequence[Item]) -> Fault:
     return Fault(code, start, end, {"written": shown(text[start:end])})
 
 
-def _thing_with_depth(told: Told, kind: str) -> list[Item]:
+def _thing_with_depth(text: str, told: Told, kind: str) -> list[Item]:
     """The words before a depth that name a thing nobody knows: `wrekc, least depth 12.4 m`."""
     known = kinds().get(kind)
     if known is None or known.s57 not in _DEPTHS:
@@ -78,9 +81,15 @@ def _thing_with_depth(told: Told, kind: str) -> list[Item]:
         ahead.append(item)
     else:
         return []
-    if any(item.role not in ("unknown", "colour", "wreck", "status") for item in ahead):
+    if any(item.role not in _BEFORE_DEPTHS and item.text not in _WATERS for item in ahead):
         return []
-    return ahead if any(_is_strange(item) for item in ahead) else []
+    return ahead if any(_is_strange(item) or _is_cut(text, item) for item in ahead) else []
+
+
+def _is_cut(text: str, item: Item) -> bool:
+    """Whether a word breaks off: `wr..., least depth 13.4 m`."""
+    is_word = item.role == "unknown" and item.text.isalpha() and item.text.islower()
+    return is_word and text.startswith(("...", "- "), item.end)
 
 
 def _unknown_runs(text: str, told: Told, kind: str) -> Iterator[list[Item]]:

@@ -222,6 +222,7 @@ LIST_ENDINGS = (
 _ON_THE_CHARTS = re.compile(
     r" (?:on|in|to|into|from) (?:the|this|these|both|all|each|your) charts?$"
 )
+_EITHER = re.compile(r"/| (?:and/or|or|and|-) |, ", re.IGNORECASE)
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
 _AUXILIARIES = ("been ", " be ", " is ", " are ")
 _AGENTS = ("we ", "i ", "the ", "this ", "our ")
@@ -247,9 +248,9 @@ def is_told_by_agent(written: str) -> bool:
 @lru_cache(maxsize=512)
 def canonical_verb(written: str) -> Verb | None:
     """The action a written verb stands for, in any mood or tense; None for other words."""
-    if "/" in written:
-        # `insert/add` says one thing twice; `insert/delete` says neither.
-        told = {canonical_verb(part) for part in written.split("/")} - {None}
+    if _EITHER.search(written) is not None:
+        # `insert/add` says one thing twice; `insert/delete` and `insert or delete` say neither.
+        told = {canonical_verb(part) for part in _EITHER.split(written)} - {None}
         return told.pop() if len(told) == 1 else None
     words = " ".join(written.lower().strip(" .:()[]<>{}").split())
     if _NEGATED.search(words):

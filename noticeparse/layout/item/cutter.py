@@ -82,12 +82,11 @@ class Cutter(OpenItem):
         ):
             self._verbs_side_by_side(elements)
             return
-        is_between = not self.pending and (self.item is None or self.item.has_place)
-        if is_between and is_unknown_heading(self.text, line, self._headings):
+        if not self.goes_on and is_unknown_heading(self.text, line, self._headings):
             self.close_item()
             self.lose_verb(elements[0]._replace(end=elements[-1].end))
             return
-        if is_between and self.verb is not None:
+        if not self.goes_on and self.verb is not None:
             self.heed_no_change(line)
         lead = lead_index(line)
         for index, (element, following) in enumerate(followings(elements)):
@@ -158,7 +157,7 @@ class Cutter(OpenItem):
         return False
 
     def _verb(self, element: Element, following: Element | None, opens: bool) -> None:
-        if self.takes_late_verb(element, opens):
+        if self.takes_late_verb(element, opens) or self.is_contrary(element):
             return
         self.close_item()
         ends = following is None and not opens
@@ -192,7 +191,7 @@ class Cutter(OpenItem):
         """Where words end that stand where verbs stand, but are none; None for others."""
         if index > verb_index(self.text, line) or is_title_of_waters(self.text, line, self.lines):
             return None
-        return unknown_verb_end(self.text, line, index, self._verb_place)
+        return unknown_verb_end(self.text, line, index, self._verb_place, goes_on=self.goes_on)
 
     def take_lost_verb(self, element: Element, end: int) -> None:
         """Words in the place of a verb: the verb above does not hold for what follows."""

@@ -14,7 +14,9 @@ from noticeparse.layout.place.scopes import Scopes
 from noticeparse.readers.codes import SIGNS
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.unchanged import changes_nothing
+from noticeparse.readers.verbs import canonical_verb
 
+_CHANGES = frozenset(("amend", "replace"))
 _TELLS = re.compile(r"\b(?:is|are|was|were|has|have|had|will|should|must|may|can)\b", re.I)
 
 
@@ -75,6 +77,27 @@ class OpenItem:
         """Let nothing that follows be under a verb: which holds there is not known."""
         self.under_verb(None)
         self.verb_lost = verb
+
+    @property
+    def goes_on(self) -> bool:
+        """Whether an item still waits for its place, so that the next line may go on with it."""
+        return bool(self.pending) or (self.item is not None and not self.item.has_place)
+
+    def is_contrary(self, verb: Element) -> bool:
+        """Take a verb that contradicts the one close before it: `Delete and insert rock P`.
+
+        Which of them holds is not said, so that none does; a replacement is a change.
+        """
+        first = self.verb if self.verb_is_own and self.item is None else None
+        between = self.words_of(self.pending).strip(" -/:,.").lower()
+        if first is None or between not in ("", "and", "or", "then", "&"):
+            return False
+        told = {canonical_verb(self.meaning_of(one)) for one in (first, verb)} - {None}
+        if len(told) < 2 or told <= _CHANGES or "\n" in self.text[first.end : verb.start]:
+            return False
+        self.pending = []
+        self.lose_verb(first._replace(end=verb.end))
+        return True
 
     def heed_no_change(self, line: Line) -> None:
         """End the verb above where a line says that nothing is to be done: `No change`."""

@@ -9,8 +9,8 @@ from typing import NamedTuple
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.broken_verbs import broken_verb_end, is_spaced_verb
 from noticeparse.readers.features import has_kind, value_property
-from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
@@ -64,7 +64,7 @@ def is_lost_heading(text: str, line: Line, verbs: VerbHeadings) -> bool:
     if not ((verbs.are_ruled and is_ruled) or (verbs.are_double and is_double)):
         return False
     parts = [part.strip() for part in words.split("/")]
-    if any(is_misspelt_verb(part) for part in parts):
+    if any(broken_verb_end(part) == len(part) for part in parts):
         return True
     if any(" " in part or _NOT_A_VERB.match(part) for part in parts):
         return False
@@ -91,6 +91,8 @@ def is_unknown_heading(text: str, line: Line, verbs: VerbHeadings) -> bool:
     if not line.has_only("words", "passive", "bar"):
         return False
     words = text[line.elements[0].start : line.elements[-1].end].strip(" -*·>")
+    if is_spaced_verb(words.rstrip(" :.")):
+        return True
     if len(words) > _LONGEST_HEADING or has_kind(words):
         return False
     plain = [word for word in words.rstrip(" :").split() if word.isalpha()]

@@ -10,17 +10,15 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.broken_verbs import broken_verb_end, is_cut_short
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.misspelt_verbs import is_misspelt_verb
 from noticeparse.readers.openings import only_qualifies, unknown_first_word, unknown_infinitive
 from noticeparse.readers.places import is_connector
 
 _WORDS_OF_VERB = 4
 _LENGTH_OF_CUT = 4
-_CUT_SHORT = frozenset(("in", "am", "de", "rp", "mo", "su", "ad"))
-"""What is left of a verb of telegrams when a letter is lost: `In` for `Ins`."""
 _PART_OF_CHART = frozenset(("inset",))
 """What is a part of a chart elsewhere, and in the column of the verbs a slip for `insert`."""
 _KEYED = re.compile(r"([A-Za-z](?:(?! [-–] )[A-Za-z' -]){1,40})(?::| [-–]) {1,12}(?=\S)")
@@ -39,18 +37,26 @@ class VerbPlace(NamedTuple):
     """Whether any line opens with a verb."""
     are_cut: bool = False
     """Whether the verbs are cut short, as in telegrams: `Del`, `INS`."""
+    things: frozenset[int] = frozenset()
+    """The columns in which things stand behind verbs that open their lines."""
 
 
 def verb_place(text: str, lines: Sequence[Line]) -> VerbPlace:
     """Where the verbs of these lines stand."""
     column = _column(lines)
-    own = [] if column is None else list(_behind_verbs(lines))
+    own = _behind_verbs(lines)
+    things = frozenset(
+        behind.start - line.start
+        for line in lines
+        for _, behind in _behind_verbs([line])
+        if behind.kind == "words"
+    )
     marks = [text[verb.end : verb.end + 3].lstrip()[:1] in (":", "-", "–") for verb, _ in own]
     gaps = [behind.gap for _, behind in own]
     leads = [line.elements[lead_index(line)] for line in lines if line.elements]
     verbs = [text[lead.start : lead.end] for lead in leads if lead.kind == "verb"]
     are_cut = bool(verbs) and all(len(verb) <= _LENGTH_OF_CUT for verb in verbs)
-    return VerbPlace(column, any(marks), any(gaps), bool(verbs), are_cut)
+    return VerbPlace(column, any(marks), any(gaps), bool(verbs), are_cut, things)
 
 
 def _behind_verbs(lines: Sequence[Line]) -> list[tuple[Element, Element]]:
@@ -95,22 +101,27 @@ def verb_index(text: str, line: Line) -> int:
     return index + 1 if is_number and behind and behind[0].kind == "words" else index
 
 
-def unknown_verb_end(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
-    """Where words end that stand in the place of a verb and are none; None for other words."""
+def unknown_verb_end(
+    text: str, line: Line, index: int, verbs: VerbPlace, *, goes_on: bool = False
+) -> int | None:
+    """Where words end that stand in the place of a verb and are none; None for other words.
+
+    A line that may go on with the item above stands in any column.
+    """
     first = line.elements[index]
     words = text[first.start : first.end].rstrip(" :")
-    opening = words.partition(" ")[0]
-    if verbs.has_verbs and is_misspelt_verb(opening):
-        return first.start + len(opening)
+    broken = broken_verb_end(words) if verbs.has_verbs else None
+    if broken is not None:
+        return first.start + broken
     if verbs.column is None or first.start - line.start != verbs.column:
-        return None
+        return None if goes_on else _near_column(text, line, index, verbs)
     if " " in words:
         several = _several_words(text, line, index, verbs)
         if several is not None:
             return several
-        head = unknown_first_word(words) or unknown_infinitive(words)
+        head = _unknown_head(words, verbs)
         return None if head is None else first.start + len(head)
-    if words.lower() in (_CUT_SHORT if verbs.are_cut else _PART_OF_CHART):
+    if is_cut_short(words) if verbs.are_cut else words.lower() in _PART_OF_CHART:
         return first.end
     if not words.isalpha() or len(words) < 3 or has_kind(words) or is_connector(words):
         return None
@@ -120,6 +131,30 @@ def unknown_verb_end(text: str, line: Line, index: int, verbs: VerbPlace) -> int
     second = line.elements[index + 1] if len(line.elements) > index + 1 else None
     is_verb = second is None or (second.gap and second.kind == "words")
     return first.end if is_verb else None
+
+
+def _unknown_head(words: str, verbs: VerbPlace) -> str | None:
+    """What opens words in the place of a verb, and is none that is known."""
+    head = words.partition(" ")[0]
+    if verbs.are_cut and is_cut_short(head) and leads_feature(words[len(head) + 1 :]):
+        return head
+    return unknown_first_word(words) or unknown_infinitive(words)
+
+
+def _near_column(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
+    """Where an unknown verb ends that stands beside the column of the verbs, left of the things.
+
+    A blank more or fewer in front of a row does not make a thing of its verb.
+    """
+    first, behind = line.elements[index], line.elements[index + 1 : index + 2]
+    column = first.start - line.start
+    if not verbs.things or column >= min(verbs.things) or not line.has("point", "half"):
+        return None
+    words = text[first.start : first.end].rstrip(" :")
+    if verbs.has_gaps and behind and behind[0].gap and behind[0].kind == "words":
+        words = f"{words} {text[behind[0].start : behind[0].end]}"
+    head = _unknown_head(words, verbs)
+    return None if head is None else first.start + len(head)
 
 
 def _several_words(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
@@ -152,19 +187,27 @@ _FAR = 60
 
 
 def is_lost_behind_stop(text: str, line: Line, index: int, verb: Element | None) -> bool:
-    """Whether words behind a semicolon begin like the verbs here, but with a word that is none."""
+    """Whether words behind a semicolon or stop begin as the verbs do, with a word that is none."""
     if index == 0 or verb is None:
         return False
     words = text[line.elements[index].start : line.elements[index].end]
-    if line.elements[index - 1].kind != "semicolon" and not words.startswith("/ "):
+    before = line.elements[index - 1]
+    is_behind_stop = before.kind in PLACES and text[before.end - 1] == "."
+    if before.kind != "semicolon" and not is_behind_stop and not words.startswith("/ "):
         return False
     if line.elements[index] is line.elements[-1]:
         # `retain` ends its line, and below it stands what is to be retained.
         words = f"{words} {text[line.end : line.end + _FAR].strip().partition(chr(10))[0]}"
-    first = unknown_first_word(words.removeprefix("/ "))
+    words = words.removeprefix("/ ")
+    if broken_verb_end(words) is not None:
+        return True
+    first = unknown_first_word(words)
     above = text[verb.start : verb.end]
+    if first is None:
+        return False
     # A capital may begin a name; in capitals throughout it tells nothing.
-    return first is not None and (first.islower() or (first.isupper() and above.isupper()))
+    is_other = above.isupper() and words[len(first) :].isupper()
+    return first.islower() or (above.isupper() and first.isupper()) or is_other
 
 
 def is_denied(text: str, verb: Element) -> bool:

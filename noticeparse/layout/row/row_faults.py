@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
@@ -38,6 +39,7 @@ def row_faults(text: str, cells: Cells) -> Iterator[Fault]:
         ("notice-unread", "unread"), ("row-too-long", "surplus"),
         ("datum-unknown", "unknown_datum"), ("relation-unclear", UNKNOWN),
         ("cell-rest-doubtful", "rest"), ("chart-marks-unread", "chart_mark"),
+        ("chart-unread", "unknown_chart"),
     ):  # fmt: skip
         if piece := span_of(cells.get(role, [])):
             yield _fault(text, code, piece)
@@ -82,6 +84,15 @@ def _misplaced(text: str, cells: Cells) -> Iterator[Piece]:
                 words = text[e.start : e.end]
                 if e.kind == "words" and has_kind(words) and not _EDITION.search(words):
                     yield e.start, e.end
+    for role in ("position", "from", "to"):
+        # `P; rock - Q`: a second thing in the cell of the place.
+        for before, e in pairwise(cells.get(role, [])):
+            if (
+                before.kind == "semicolon"
+                and e.kind == "words"
+                and has_kind(text[e.start : e.end])
+            ):
+                yield e.start, e.end
     radius = radius_of(cells)
     if radius is not None:
         told = read_phrase(radius_words(text[slice(*radius)]))

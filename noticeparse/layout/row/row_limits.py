@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Piece
+from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.features import has_kind
@@ -63,6 +64,18 @@ def second_commands(text: str, cells: Cells) -> Iterator[Piece]:
             before = [one for one in cell[:index] if one.kind == "words"]
             if element.kind == "verb" and before and has_kind(words_of(text, before)):
                 yield element.start, element.end
+    yield from _behind_place(text, cells)
+
+
+def _behind_place(text: str, cells: Cells) -> Iterator[Piece]:
+    """A second command with its thing behind the place of a row: `P; INSERT wreck - Q`."""
+    by_start = {e.start: e for cell in cells.values() for e in cell}
+    row = [by_start[start] for start in sorted(by_start)]
+    first = next((at for at, one in enumerate(row) if one.kind == "verb"), len(row))
+    place = next((at for at in range(first, len(row)) if row[at].kind in PLACES), len(row))
+    second = next((at for at in range(place, len(row)) if row[at].kind == "verb"), len(row))
+    if has_kind(words_of(text, [one for one in row[second + 1 :] if one.kind == "words"])):
+        yield row[second].start, row[second].end
 
 
 def _extent(cell: Sequence[Element]) -> Piece:

@@ -36,6 +36,7 @@ _NOT_OF_ITEM = frozenset(
     {"chart", "notice", "previous", "remark", "offset", "cancels", "untitled", "chart_mark"}
 )
 """Roles of what a row says of its notice or chart, or what nobody reads."""
+_CHANGES = frozenset(("amend", "replace", None))
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
     "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
@@ -212,7 +213,8 @@ class RowReader:
             if divided is not None:
                 (start, end), new = divided
                 words, item.change = self.text[start:end], [new]
-            if given == "" or (canonical_verb(words) is None and ":" not in words):
+            is_none = canonical_verb(words) is None and ":" not in words
+            if given == "" or is_none or self._are_contrary(cell):
                 self.verb = None
                 item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
                 return
@@ -225,6 +227,11 @@ class RowReader:
                 self.verb = self.text[own.start : own.end]
                 item.verb_piece = (own.start, own.end)
         item.verb = self.verb
+
+    def _are_contrary(self, cell: list[Element]) -> bool:
+        """Whether a cell commands two things: `Delete - Insert`."""
+        verbs = {canonical_verb(self.text[e.start : e.end]) for e in cell if e.kind == "verb"}
+        return len(verbs - {None}) > 1 and not verbs <= _CHANGES
 
     def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
         for element in cells.get("feature", []):

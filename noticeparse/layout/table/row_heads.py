@@ -29,6 +29,10 @@ class RowHeads:
         """The words in the column of the notices that are no number of one."""
         self._panel = ""
         """The words in the column of the panels, of the last row that named a chart."""
+        self._notice_is_first = False
+        """Whether the last row that names both has its notice in front of its chart."""
+        self._leaves_empty = False
+        """Whether rows have left the cell of their notice or verb empty, which then holds on."""
         self._datums: set[Piece] = set()
         """Where cells of a datum stand."""
 
@@ -67,6 +71,7 @@ class RowHeads:
             self.assembly.charts[-1].head.append((cell[0].start, cell[-1].end))
 
     def _takes_head(self, cells: Cells) -> None:
+        self._leaves_empty |= not cells.get("notice") or not cells.get("verb")
         is_new = self._takes_notice(cells)
         datum = [(e.start, e.end) for e in cells.get("datum", [])]
         is_new |= self._is_other(datum)
@@ -84,6 +89,8 @@ class RowHeads:
         previous = [(e.start, e.end) for e in cells.get("previous", []) if e.kind != "bar"]
         named = [e for e in cells.get("chart", []) if e.kind != "chart"]
         chart = " ".join(self.assembly.words(e) for e in named)
+        if self._lacks_chart(cells, is_new=is_new):
+            cells["unknown_chart"] = cells["notice"]
         charts = self.assembly.charts
         current = charts[-1].number if charts else None
         if not chart and charts:
@@ -106,6 +113,17 @@ class RowHeads:
             self.assembly.open_row_chart(
                 ChartDraft(pieces, chart, before, letters, panel, international=own)
             )
+
+    def _lacks_chart(self, cells: Cells, *, is_new: bool) -> bool:
+        """Whether a row names a notice of its own, and nothing in the column of the charts.
+
+        Where the charts stand first, their cell holds for the notices below it; so does every
+        cell of a table that has left others empty in the rows above.
+        """
+        notice, chart = cells.get("notice", []), cells.get("chart", [])
+        if notice and chart:
+            self._notice_is_first = notice[0].start < chart[0].start
+        return is_new and not chart and self._notice_is_first and not self._leaves_empty
 
     def _is_other_panel(self, cells: Cells) -> bool:
         """Whether a row names another panel than the one above, or the chart without any."""
