@@ -222,7 +222,9 @@ def _fields(
         if split is None or (len(split) == 1 and not decimals and len(parts[0]) > 3):
             return _refused("position-unreadable", text, start)
         parts = split
-    if len(parts) > 3:
+    sixties = parts if kind == "COORDINATE_MINUTES" else parts[1:]
+    if len(parts) > 3 or any(len(part) > 2 and int(part) < 60 for part in sixties):
+        # `47°021.41S`: which of the three figures is one too many cannot be told.
         return _refused("position-unreadable", text, start)
     is_marked = '"' in text
     if kind == "COORDINATE_DOUBTFUL" and is_marked == bool(len(parts) < 3):
