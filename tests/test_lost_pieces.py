@@ -9,7 +9,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, Q, R, errors, usable_of
+from tests.short_notices import HEAD, P, Q, R, codes, errors, usable_of
 
 S = "46-00.30S 122-00.40W"
 CORNERS = [
@@ -92,3 +92,15 @@ def test_a_garbled_corner_in_a_row_of_its_own(row: str) -> None:
     clean = row.translate({ord("?"): "°", ord("#"): "°"}).replace(",00°", ",00'")
     clean = clean.replace(",80°", ",80'")
     assert len(usable_of(parse(f"{HEADS}{ROWS};;;;;{clean}\n{BEHIND}"))) == 1
+
+
+@pytest.mark.parametrize(
+    "words",
+    [f"marine farm, bounded by {P}, {Q}, {{}} and {S}", f"leading line {Q} {{}}",
+     f"wrecks in {P}, {Q} and {{}}"],
+)  # fmt: skip
+def test_a_place_twice_in_a_row_is_told(words: str) -> None:
+    assert "position-twice" in codes(parse(f"{HEAD}Insert {words.format(Q)}\n"))
+    assert "position-twice" not in codes(parse(f"{HEAD}Insert {words.format(R)}\n"))
+    ring = f"Insert marine farm, bounded by {P}, {Q}, {R} and {P}"
+    assert "position-twice" not in codes(parse(f"{HEAD}{ring}\n"))

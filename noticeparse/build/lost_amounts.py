@@ -18,8 +18,8 @@ from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
 from noticeparse.stretch import Stretch, unquoted
 
-_UNIT = r"(?:m|met(?:re|er)s?|feet|ft|fathoms?|fms?)(?![A-Za-z])"
-_GARBLED = r"(?:[.…?*#_■-]{1,6}|(?-i:[SOZBIlo]{1,3}(?:[.,][SOZBIlo0-9]{1,3})?)|[₀-₉])"
+_UNIT = r"(?:(?-i:m)|met(?:re|er)s?|feet|ft|fathoms?|fms?)(?![A-Za-z])"
+_GARBLED = r"(?:[.…?*#_■-]{1,6}|(?-i:[SOZBIlo]{1,3}(?:[.,][SOZBIlo0-9]{1,3})?(?=\s))|[₀-₉])"
 _NAMED = (
     r"(?:clearance|height|elevation|(?:least |swept |drying |charted )?depth|sounding|dries"
     r"|swept|dredged|maintained|cleared)(?:,? (?:of|to|at))?"
