@@ -30,11 +30,11 @@ def test_a_legend_without_a_place_beside_one_with_a_place_is_held_back(item: str
     "items",
     [
         f'Insert note, "Cables"; delete wreck {P}',
-        f'Insert legend, "Foul".\nDelete wreck {P}',
-        f'Delete wreck {P}\nInsert legend, "Foul"',
+        f'Insert legend, "Foul", below the title.\nDelete wreck {P}',
+        f'Delete wreck {P}\nInsert legend, "Foul", below the title',
     ],
 )
-def test_a_legend_on_its_own_needs_no_place(items: str) -> None:
+def test_a_legend_that_says_where_on_the_sheet_needs_no_place(items: str) -> None:
     assert all(usable for *_, usable in read(items))
 
 

@@ -68,6 +68,46 @@ def test_two_hemispheres_in_one_action(pair: str) -> None:
     assert "position-hemisphere-differs" in codes
 
 
+SOUTH = "Insert wreck 47°12'.34S 123°45'.67W\n"
+NORTH_AREA = (
+    "Insert marine farm, bounded by 47°12'.34N 123°45'.67W, 47°12'.34N 123°46'.67W, "
+    "47°13'.34N 123°46'.67W and 47°13'.34N 123°45'.67W\n"
+)
+EAST_MOVE = "Move dolphin from 47°12'.34S 123°45'.67E to 47°12'.54S 123°45'.67E\n"
+SIDES = {
+    "an area among points": SOUTH * 3 + NORTH_AREA,
+    "a move among points": SOUTH * 3 + EAST_MOVE,
+    "one of each": SOUTH + NORTH_AREA,
+    "two of four": SOUTH * 2 + NORTH_AREA * 2,
+}
+
+
+@pytest.mark.parametrize("lines", SIDES.values(), ids=SIDES)
+def test_an_item_is_one_witness_of_its_hemisphere(lines: str) -> None:
+    found = parse(HEAD + lines).findings
+    told = {one.paths[0] for one in found if one.code == "position-hemisphere-differs"}
+    items = lines.splitlines()
+    odd = {i for i, line in enumerate(items) if "W" not in line or "S " not in line}
+    assert {f"/notices/0/charts/0/actions/{at}" for at in odd} <= told
+    is_decided = len(odd) == 1 and len(items) > 2
+    assert len(told) == (len(odd) if is_decided else len(items))
+
+
+@pytest.mark.parametrize(
+    "places",
+    [
+        ("51°00'.00N 001°20'.00W", "51°00'.00N 001°10'.00E"),
+        ("00°20'.00N 103°20'.00E", "00°10'.00S 103°10'.00E"),
+        ("18°00'.00S 179°20'.00E", "18°00'.00S 179°10'.00W"),
+    ],
+    ids=["Greenwich", "equator", "180 degrees"],
+)
+def test_both_sides_of_a_line_that_is_near(places: tuple[str, str]) -> None:
+    lines = "".join(f"Insert wreck {place}\n" for place in places)
+    codes = [one.code for one in parse(HEAD + lines).findings]
+    assert "position-hemisphere-differs" not in codes
+
+
 @pytest.mark.parametrize(
     ("words", "quality"),
     [

@@ -32,6 +32,8 @@ OTHER = [
     f"Insert breakwater extending 200m NE from {P}",
     f"Insert shoal extending 100m N of {P}",
     f"Insert foul area bounded by {P}, {Q}, {R}, excluding the area of the wharf",
+    f"Insert limit, the arc of a circle of radius 2 miles {ZONE}",
+    f"Insert harbour limit, arc of a circle of radius 1.2 miles, between the bearings {P}",
 ]
 
 
@@ -44,7 +46,6 @@ def test_a_shape_that_is_not_read_holds_its_item_back(words: str) -> None:
 
 AS_TOLD = {
     f"Insert circular safety zone, radius 500m, {ZONE}": "circle",
-    f"Insert limit, the arc of a circle of radius 2 miles {ZONE}": "circle",
     f"Insert limit, arc of a circle of radius 2M {ZONE}, between the bearings 090° and 180°": (
         "arc"
     ),

@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, actions_of, codes, errors, places
+from tests.short_notices import HEAD, P, actions_of, codes, errors, places, usable_of
 
 NEXT = "\n13/26 Quill Sound.\nChart 803 [4/26] WGS84\n"
 MINUTES = "12'.90S 46'.20W"
@@ -172,3 +172,31 @@ def test_a_longitude_alone_in_a_list_is_told(joint: str) -> None:
     (action,) = actions_of(bulletin)
     assert action.geometry.positions[-1].iso6709 == "-4752.66-12259.30/"
     assert "position-latitude-shared" in {one.code for one in bulletin.findings}
+
+
+RESTS = {
+    "figure behind its word": "in Lat. 4 11'.80 S., Long. 16'.66 W.",
+    "figure behind a word": "in position 4 11'.80 S., 16'.66 W.",
+    "figure and signs": "4■■11'.80 S., 16'.66 W.",
+    "figure and sign": "4# 11'.80 S., 16'.66 W.",
+    "signs alone": "in ■■ 11'.80 S., 16'.66 W.",
+    "signs for a longitude": "11'.80 S., Long. ■■■ 16'.66 W.",
+}
+
+
+@pytest.mark.parametrize("place", RESTS.values(), ids=RESTS)
+@pytest.mark.parametrize(
+    "words", ["Insert wreck {}", "Move dolphin from {} to 11'.90 S., 16'.70 W."]
+)
+def test_a_rest_of_degrees_is_no_sign_that_they_are_shared(words: str, place: str) -> None:
+    first = "Insert rock 47° 10'.42 S., 124° 15'.20 W.\n"
+    assert usable_of(parse(f"{HEAD}{first}{words.format(place)}\n")) == [("insert", "rock")]
+    clean = words.format("11'.80 S., 16'.66 W.")
+    assert len(usable_of(parse(f"{HEAD}{first}{clean}\n"))) == 2
+
+
+@pytest.mark.parametrize("front", ["■ ", "buoy No 4 ", "depth 4 ", "4 Insert wreck in "])
+def test_what_may_stand_before_minutes(front: str) -> None:
+    first = "Insert rock 47° 10'.42 S., 124° 15'.20 W.\n"
+    found = parse(f"{HEAD}{first}Insert pile\n{front}11'.80 S., 16'.66 W.\n")
+    assert "position-unreadable" not in errors(found)

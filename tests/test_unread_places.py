@@ -50,7 +50,7 @@ def test_a_line_without_a_corner_is_held_and_its_ends_are_not() -> None:
         f"Insert fish farm, bounded by\n   {CORNERS}",
         f"Insert light, Fl.W.5s, W 045°-090° {P}\n",
         f"Insert leading line, 000° {P} {Q}\n",
-        'Insert legend "Ferry"\n',
+        'Insert legend "Ferry" below the title\n',
         f'Insert legend "045°30\'" {P}\n',
     ],
 )

@@ -12,6 +12,8 @@ from noticeparse.build.distances_left import distances_left
 from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
+from noticeparse.build.lost_amounts import lost_amounts
+from noticeparse.build.lost_corners import lost_corners
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.other_states import other_states
 from noticeparse.build.pairs_of_places import pairs_of_places
@@ -86,6 +88,8 @@ def against(
         *values_in_turn(context, words, geometry),
         *shapes_told(context, item, feature, geometry),
         *torn_items(context, item),
+        *lost_corners(context, item),
+        *lost_amounts(context, item, words, feature, geometry),
     ]
     found += limits_within(context, item, words, feature, found)
     further = (

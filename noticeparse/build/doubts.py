@@ -126,7 +126,8 @@ def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> l
 
 
 _ENDS_IN_DEPTH = re.compile(
-    r"\b(?:depth|sounding|dries|drying|height|clearance)[^0-9]{0,20}[0-9]{1,4}$", re.IGNORECASE
+    r"\b(?:depth|sounding|dries|drying|height|clearance)[^0-9]{0,20}[0-9]{1,4}[.,]?$",
+    re.IGNORECASE,
 )
 
 

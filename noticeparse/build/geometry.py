@@ -6,6 +6,7 @@ import re
 from itertools import pairwise
 from typing import Any
 
+from noticeparse.build.extents import over
 from noticeparse.build.line_ends import goes_back, runs_between
 from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
@@ -72,6 +73,8 @@ def read_geometry(
     shape = shape_of(found, kind, says_limit)
     if found.is_from_to and shape == "line":
         found.relation = "joining"
+    if _is_led_on(found, kind):
+        faults.append(over(context, item, "places-of-a-move"))
     faults += shape_faults(context, found, item, shape, is_move=is_move)
     geometry = Geometry(
         shape=shape,
@@ -141,6 +144,12 @@ def _take_group(
     if is_move and found.destination and "from_" not in kinds:
         # `from P and Q to R and S`: what follows the first destination is another.
         goes_to = True
+    if not is_move and found.has_places and _opens_with_to(parts):
+        found.leads_on = True
+        start = group.lead[0][0] if group.lead else 0
+        found.leads_on_below |= (
+            context.text[max(0, start - 200) : start].rstrip(" \t")[-1:] == "\n"
+        )
     if "from_" in kinds:
         found.is_taken_from = True
     if group.role is not None:
@@ -162,6 +171,20 @@ def _take_group(
         found.offset_reference = positions[0] if positions else None
     else:
         found.positions += _by_letters(context, group, positions)
+
+
+def _opens_with_to(parts: tuple[Part, ...]) -> bool:
+    told = [part for part in parts if part.kind != "separator"]
+    return bool(told) and told[0].kind == "to"
+
+
+def _is_led_on(found: Found, kind: str) -> bool:
+    """Whether `P to Q` stands with a thing that runs from nowhere to nowhere: it is moved."""
+    is_plain = found.relation == "at" and not {"thence", "from_"} & set(found.kinds)
+    drawn = set(primitives(kind))
+    # On a line of its own it is the other end of what can be nothing but a line.
+    runs = drawn == {"L"} if found.leads_on_below else "L" in drawn
+    return found.leads_on and is_plain and not runs
 
 
 def _by_letters(context: Context, group: Group, positions: list[Position]) -> list[Position]:

@@ -23,16 +23,29 @@ _LIKE_A_PLACE = re.compile(
     r"[0-9]{1,3}[.,][0-9]{2,8} ?°|[0-9]{1,3} ?(?:°|deg\b) ?[0-9]", re.IGNORECASE
 )
 """`46.57005°`, `48 deg 0`: what is left of a position behind a legend."""
+_SAYS_WHERE = re.compile(
+    r"\b(?:titles?|notes?|margins?|everywhere|wherever|throughout|all|each|every|any|scale|chart"
+    r"|sheet|plan|panel|corners?|edge|border|compass|land|shore|tables?|diagrams?|block"
+    r"|under|below|above|beside|beneath|near|adjacent|next|close|in|at|on|by|of|to|from|across|along"
+    r"|between|off|over|within|alongside|against|around|north|south|east|west|centred)\b",
+    re.IGNORECASE,
+)
+"""Words outside a quotation that tell where on the sheet a legend stands, or that it does so."""
 
 
 def missing_places(
     context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
 ) -> list[Fault]:
-    """What is missing of the places of an item; a legend or note may stand without one."""
+    """What is missing of the places of an item; a note may stand without one.
+
+    A legend may where words say that it stands on the whole sheet, or near what.
+    """
     if not item.has_place:
         words = context.joined(item.words)
+        plain = unquoted(words)
         may_lack = verb in ("insert", "delete") and feature.kind in _NEEDS_NO_PLACE
-        is_like_place = _LIKE_A_PLACE.search(unquoted(words)) is not None
+        may_lack &= feature.kind != "legend" or _SAYS_WHERE.search(plain) is not None
+        is_like_place = _LIKE_A_PLACE.search(plain) is not None
         if may_lack and not leads_to_place(words) and not is_like_place:
             return []
         return [over(context, item, "item-without-position")]

@@ -51,6 +51,10 @@ class Found:
     """Whether one place is led by `from` and a later one by `to`."""
     is_taken_from: bool = False
     """Whether words such as `withdrawn from position` give its own place, not a reference."""
+    leads_on: bool = False
+    """Whether a place that is not the first stands behind a `to`, and no `from` stands before."""
+    leads_on_below: bool = False
+    """Whether that `to` opens a line."""
     lost_distance: bool = False
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_unclear: bool = False

@@ -28,7 +28,6 @@ _HALF = re.compile(
 )
 """A part of a circle; what is bounded by bearings is read as an arc."""
 _ARC = re.compile(r"\barcs?\b(?! of (?:visibility|light|illumination|obscur))", re.IGNORECASE)
-_WHOLE_ARC = re.compile(r"\barc of (?:a|the) circle\b", re.IGNORECASE)
 _OFF_A_LINE = re.compile(r"\bof (?:a|the) (?:[a-z]+ )?line\b|\b(?:either|each|both) sides? of\b")
 _IN_ANOTHER = re.compile(
     r"\b(?:in|inside|within|surrounded by|enclosed (?:by|in)|marked by|with) "
@@ -97,7 +96,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
         return True
     if is_alone and (_HALF.search(text) or _SHORE_BOUND.search(text)):
         return True
-    if shape != "arc" and _ARC.search(text) and not _is_whole_arc(text, geometry):
+    if shape != "arc" and _ARC.search(text):
+        # `limit, the arc of a circle of radius 2 miles`: where it begins and ends is lost.
         return True
     if shape == "circle":
         joins = len(geometry.positions) > 1 and re.search(r"\b(?:joining|between)\b", text)
@@ -117,13 +117,3 @@ def _may_be_area(feature: Feature) -> bool:
     known = kinds().get(feature.kind)
     drawn = primitives(feature.kind)
     return not (known is not None and known.form) and (not drawn or bool(drawn & {"A", "L"}))
-
-
-def _is_whole_arc(text: str, geometry: Geometry) -> bool:
-    """`limit, the arc of a circle of radius 2 miles centred on P` has one centre and no ends."""
-    return (
-        geometry.shape == "circle"
-        and len(geometry.positions) == 1
-        and len(_ARC.findall(text)) == 1
-        and _WHOLE_ARC.search(text) is not None
-    )

@@ -21,8 +21,20 @@ _UNREAD = re.compile(
     r"(?<![0-9.])[0-9]{1,3}° ?[0-9]{1,2}(?:['.]{1,2}[0-9]{0,4}['\"]{0,2}| [0-9]{1,2}[\"'])"
     r" ?[nsew](?![A-Za-z])"
     r"|(?<=\n)[ \t]{0,60}[0-9]{1,3}° ?[0-9]{0,2}['.]?[0-9]{0,2}[ \t]{0,20}(?=\n|\Z)"
+    # `46?41,00?S`, and `47 O0.00     126 18.75` in a row of nothing else.
+    r"|(?<![0-9.])[0-9]{1,3}[?#~^@%$!■□�_*]{1,2} ?[0-9]{1,2}[^\s\w]{1,3}"
+    r"[0-9]{0,4}[^\s\w;|]{0,2} ?[NSEW](?![A-Za-z])"
+    r"|(?<=\n)[ \t;|]{0,120}(?=[0-9 .,\t]{0,20}[OolISBZ?])[0-9OolI?]{2} [0-9OolISBZ?]{2}[.,]"
+    r"[0-9OolISBZ?]{1,4}[ \t;|]{1,40}[0-9OolI?]{2,3} [0-9OolISBZ?]{2}[.,][0-9OolISBZ?]{1,4}"
+    r"[ \t]{0,20}(?=\n|\Z)"
+    r"|(?<=\n)[ \t;|]{0,120}[0-9]{2} [0-9]{2}[.,][0-9]{1,4}[ \t;|]{1,40}"
+    r"(?=[0-9 .,\t]{0,20}[OolISBZ?])[0-9OolI?]{2,3} [0-9OolISBZ?]{2}[.,][0-9OolISBZ?]{1,4}"
+    r"[ \t]{0,20}(?=\n|\Z)"
 )
-"""A coordinate with a small letter; one that its line breaks off within."""
+"""A coordinate with a small letter or a sign for its own; one that its line breaks off within.
+
+In a column a row that has letters for figures is none, and is left as well.
+"""
 _FARTHEST = 400
 """Characters behind an item within which the rest of its list stands."""
 

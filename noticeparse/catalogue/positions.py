@@ -239,6 +239,15 @@ ENTRIES = (
         good="Insert wreck 47°12.34'S 123°45.67'W",
     ),
     Entry(
+        "position-twice", "warning", "`{written}` stands twice in a row",
+        "a figure of one of the two may be wrong, and a corner or end be missing",
+        "compare both with the original notice", "common practice, no published source",
+        bad="Insert cable joining 46-00.00S 122-00.00W, 46-00.50S 122-00.00W and "
+        "‹46-00.50S 122-00.00W›",
+        good="Insert cable joining 46-00.00S 122-00.00W, 46-00.50S 122-00.00W and "
+        "46-00.60S 122-00.00W",
+    ),
+    Entry(
         "position-unreadable", "error", "`{written}` cannot be read as a position",
         "the item cannot be plotted", "take the position from the original notice", _ISO,
         bad="Insert wreck ‹47-1Z.34S› 123-45.67W",

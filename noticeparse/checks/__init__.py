@@ -12,7 +12,7 @@ from collections.abc import Callable, Iterator, Sequence
 from noticeparse.checks.chains import check_chain, check_chains
 from noticeparse.checks.datums import check_datum_stated, check_datums_agree
 from noticeparse.checks.depths import check_depths
-from noticeparse.checks.duplicates import check_duplicates
+from noticeparse.checks.duplicates import check_duplicates, check_places_in_a_row
 from noticeparse.checks.given import Given, Whole
 from noticeparse.checks.idle_charts import check_idle_charts
 from noticeparse.checks.lateral_marks import check_lateral_marks
@@ -66,6 +66,7 @@ CHECKS: tuple[Callable[[Notice], Iterator[Trouble]], ...] = (
     check_changes,
     check_replaced_places,
     check_duplicates,
+    check_places_in_a_row,
     check_come_and_gone,
     check_letters,
     check_idle_charts,

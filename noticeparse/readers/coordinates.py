@@ -11,6 +11,7 @@ import re
 from typing import Literal, NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.readers.rests_of_degrees import rest_of_degrees
 
 Axis = Literal["latitude", "longitude"]
 
@@ -109,7 +110,10 @@ def read_coordinate_in(text: str, kind: str, start: int, end: int) -> Coordinate
     if follows_lost_figure(text, start) or _UNKNOWN_SIGN.search(text, max(0, start - 4), start):
         return _refused("position-unreadable", text[start:end].rstrip(), start)
     one = read_coordinate(kind, text[start:end], start)
-    split = _split_figure(text, one) if one.is_readable else None
+    split = None
+    if one.is_readable:
+        split = rest_of_degrees(text, start) if one.shares_degrees else None
+        split = _split_figure(text, one) if split is None else split
     if split is not None:
         # `12 4-21.11W`: the figures before the blank may be the first of these.
         refused = _refused("position-unreadable", text[split:end].rstrip(), split)
@@ -222,7 +226,9 @@ def _fields(
         if split is None or (len(split) == 1 and not decimals and len(parts[0]) > 3):
             return _refused("position-unreadable", text, start)
         parts = split
-    if len(parts) > 3:
+    sixties = parts if kind == "COORDINATE_MINUTES" else parts[1:]
+    if len(parts) > 3 or any(len(part) > 2 and int(part) < 60 for part in sixties):
+        # `47°021.41S`: which of the three figures is one too many cannot be told.
         return _refused("position-unreadable", text, start)
     is_marked = '"' in text
     if kind == "COORDINATE_DOUBTFUL" and is_marked == bool(len(parts) < 3):

@@ -27,6 +27,10 @@ _DECIMALS_LOST = re.compile(
 # In capitals it may be a side of the compass or the nature of the bottom.
 _UNIT_LOST = re.compile(r" ?[b-eg-ln-z](?![A-Za-z0-9.°'(-])")
 """Behind a figure: a letter where the unit stands; `f` is told elsewhere."""
+_OTHER_FIGURE = re.compile(
+    rf"(?:/|[ ]?\()[0-9]{{1,3}}(?:[.,][0-9]{{1,2}})?\)?[ ]?{_UNIT}(?![A-Za-z])", re.IGNORECASE
+)
+"""Behind a figure without unit: another one with it, `9/9.9 m`, `1.1 (2.2) m`."""
 _SECOND_UNIT = re.compile(rf" ?\(?{_UNIT}(?![A-Za-z])\)?", re.IGNORECASE)
 
 
@@ -49,6 +53,10 @@ def _behind(text: str, item: Item) -> Iterator[Fault]:
         second = _SECOND_UNIT.match(text, item.end)
         if second is not None:
             yield _fault("depth-unit-unread", text, item.start, second.end())
+        return
+    other = _OTHER_FIGURE.match(text, item.end)
+    if other is not None:
+        yield _fault("depth-several", text, item.start, other.end())
         return
     lost = _DECIMALS_LOST.match(text, item.end)
     if lost is not None:
