@@ -9,12 +9,12 @@ where anything is not as expected the pattern is simply compiled.
 
 from __future__ import annotations
 
-import json
 import re
 import sys
 from array import array
 from collections.abc import Iterator
 from contextlib import contextmanager
+from functools import cache
 from importlib import import_module
 from typing import Any
 
@@ -39,9 +39,8 @@ def read(name: str, key: str) -> re.Pattern[str] | None:
     kept = store.read(name, _key(key))
     if kept is None:
         return None
-    head, _, code = kept.partition(b"\n")
     try:
-        return _put_together(json.loads(head), code)
+        return _put_together(*kept)
     except Exception:  # another Python than expected, in whatever way
         return None
 
@@ -51,12 +50,12 @@ def write(name: str, key: str, made: re.Pattern[str]) -> None:
     if store.folder() is None:
         return
     try:
-        parts, code = _taken_apart(made.pattern)
-        if _put_together(parts, code) != made:
+        parts = _taken_apart(made.pattern)
+        if _put_together(*parts) != made:
             return
     except Exception:  # another Python than expected, in whatever way
         return
-    store.write(name, _key(key), json.dumps(parts).encode() + b"\n" + code)
+    store.write(name, _key(key), parts)
 
 
 @contextmanager
@@ -91,58 +90,56 @@ _MOST = 2000
 
 def _read_all(name: str) -> dict[_Key, re.Pattern[str]]:
     kept = store.read(name, _key(VERSION))
-    head, _, code = (kept or b"[]").partition(b"\n")
     found: dict[_Key, re.Pattern[str]] = {}
     try:
-        for pattern, flags, parts, start, end in json.loads(head):
-            found[str, pattern, flags] = _put_together(parts, code[start:end])
+        for flags, parts in kept or ():
+            found[str, parts[0], flags] = _put_together(*parts)
     except Exception:  # another Python than expected, in whatever way
         return {}
     return found
 
 
 def _write_all(name: str, patterns: dict[_Key, re.Pattern[str]]) -> None:
-    rows: list[Any] = []
-    codes = b""
+    rows: list[tuple[int, _Parts]] = []
     for (_, pattern, flags), made in patterns.items():
         try:
-            parts, code = _taken_apart(pattern, flags)
-            if _put_together(parts, code) == made:
-                rows.append([pattern, flags, parts, len(codes), len(codes) + len(code)])
-                codes += code
+            parts = _taken_apart(pattern, flags)
+            if _put_together(*parts) == made:
+                rows.append((int(flags), parts))
         except Exception:  # another Python than expected, in whatever way
             return
-    store.write(name, _key(VERSION), json.dumps(rows).encode() + b"\n" + codes)
+    store.write(name, _key(VERSION), rows)
 
 
 def _key(key: str) -> str:
     return f"{sys.version}\n{sys.byteorder}\n{key}"
 
 
-def _taken_apart(pattern: str, flags: int = 0) -> tuple[dict[str, Any], bytes]:
+_Parts = tuple[str, int, int, dict[str, int], bytes]
+"""A pattern, its flags, the number of its groups, those with names, and its code."""
+
+
+def _taken_apart(pattern: str, flags: int = 0) -> _Parts:
     """What Python's compiler makes of a pattern; it has no public way to say so."""
     tree = import_module("re._parser").parse(pattern, flags)
     code = import_module("re._compiler")._code(tree, flags)
-    parts = {
-        "pattern": pattern,
-        "flags": int(tree.state.flags),
-        "groups": tree.state.groups - 1,
-        "names": tree.state.groupdict,
-    }
-    return parts, array(_WORD, code).tobytes()
+    state = tree.state
+    words = array(_WORD, code).tobytes()
+    return pattern, int(state.flags), state.groups - 1, dict(state.groupdict), words
 
 
-def _put_together(parts: dict[str, Any], code: bytes) -> re.Pattern[str]:
-    names: dict[str, int] = parts["names"]
-    by_number: list[str | None] = [None] * (parts["groups"] + 1)
+@cache
+def _compiler() -> Any:
+    """What makes a pattern of a row of numbers."""
+    return import_module("_sre").compile
+
+
+def _put_together(
+    pattern: str, flags: int, groups: int, names: dict[str, int], words: bytes
+) -> re.Pattern[str]:
+    by_number: list[str | None] = [None] * (groups + 1)
     for name, number in names.items():
         by_number[number] = name
-    made: re.Pattern[str] = import_module("_sre").compile(
-        parts["pattern"],
-        parts["flags"],
-        array(_WORD, code).tolist(),
-        parts["groups"],
-        names,
-        tuple(by_number),
-    )
+    code = array(_WORD, words).tolist()
+    made: re.Pattern[str] = _compiler()(pattern, flags, code, groups, names, tuple(by_number))
     return made

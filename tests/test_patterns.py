@@ -29,8 +29,8 @@ def test_kept_patterns_are_those_that_are_compiled(file: str, cache_folder: Path
 
 def test_pattern_of_another_python_is_compiled(cache_folder: Path) -> None:
     key = patterns._key("[0-9]+")
-    for head in (b"{}", b"no JSON", b'{"pattern": "a", "flags": 0, "groups": 0, "names": {}}'):
-        store.write("name", key, head + b"\n\x01\x02\x03\x04")
+    for kept in ((), "no row", ("a", 0, 0, {}, b"\x01\x02\x03\x04")):
+        store.write("name", key, kept)
         assert patterns.compiled("[0-9]+", "name") == re.compile("[0-9]+")
 
 
@@ -76,8 +76,8 @@ def test_patterns_of_others_are_not_kept(cache_folder: Path) -> None:
 
 
 def test_damaged_patterns_of_modules_are_compiled(cache_folder: Path) -> None:
-    for body in (b"", b"no JSON", b'[["a", 0, {}, 0, 4]]\n\x01\x02\x03\x04'):
-        store.write("name", patterns._key(VERSION), body)
+    for kept in (1, "no rows", [(0, ("a", 0, 0, {}, b"\x01\x02\x03\x04"))]):
+        store.write("name", patterns._key(VERSION), kept)
         compile_as_a_module("depths?")
         assert [key[1] for key in patterns._read_all("name")] == ["depths?"]
 

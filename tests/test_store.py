@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 import os
 import re
 import shutil
@@ -18,10 +17,13 @@ from noticeparse import grammar, store
 from tests.command import GOOD
 
 
-def test_what_is_kept_is_found_again(cache_folder: Path) -> None:
+@pytest.mark.parametrize(
+    "value", [b"\x00one\ntwo\r\n", "8₆", [("one", 2, None), {3: frozenset("ab")}]]
+)
+def test_what_is_kept_is_found_again(value: object, cache_folder: Path) -> None:
     assert store.read("name", "key") is None
-    store.write("name", "key", b"\x00one\ntwo\r\n")
-    assert store.read("name", "key") == b"\x00one\ntwo\r\n"
+    store.write("name", "key", value)
+    assert store.read("name", "key") == value
     assert [path.name for path in cache_folder.iterdir()] == ["name"]
 
 
@@ -192,7 +194,7 @@ def test_kept_parser_is_the_one_that_was_built(file: str, start: str, cache_fold
 
 def test_tables_of_another_form_are_worked_out_anew(grammars: Path, cache_folder: Path) -> None:
     ranges("15/12M")
-    store.write("value.ranges.contextual", grammar._key(), json.dumps({"data": {}}).encode())
+    store.write("value.ranges.contextual", grammar._key(), {"data": {}})
     assert ranges("15/12M") == ["15", "/", "12", "M"]
     assert len(grammar._built) == 2  # type: ignore[attr-defined]
 

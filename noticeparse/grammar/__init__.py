@@ -8,7 +8,6 @@ serve several threads.  What is worked out from the files is kept for the next r
 from __future__ import annotations
 
 import hashlib
-import json
 import sys
 from functools import cache
 from pathlib import Path
@@ -122,7 +121,7 @@ def scanner(name: str, start: str = "start", *, without: tuple[str, ...] = ()) -
     place = ".".join([name, start, *(f"no-{one}" for one in without), "scanner"])
     kept = store.read(place, _key())
     if kept is not None:
-        tokens, ignored = json.loads(kept)
+        tokens, ignored = kept
     else:
         lark = Lark(source(name), parser=None, lexer="basic", start=start, **_found(name))
         # Terminals that only make up others are no tokens; a lexer alone would keep them.
@@ -130,7 +129,7 @@ def scanner(name: str, start: str = "start", *, without: tuple[str, ...] = ()) -
         named = named.union(lark.ignore_tokens).difference(without)
         own = [t for t in lark.terminals if t.name in named]
         tokens, ignored = divided(own, lark.ignore_tokens)
-        store.write(place, _key(), json.dumps([tokens, ignored]).encode())
+        store.write(place, _key(), (tokens, ignored))
     return Scanner(tokens, ignored, place)
 
 

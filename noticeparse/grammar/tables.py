@@ -1,11 +1,10 @@
-"""Keeps the tables of a parser for the next run, as short lists in JSON and not as a pickle.
+"""Keeps the tables of a parser for the next run, as short lists and not as a pickle.
 
 Lark can write and read a parser too; what it reads takes it three times as long.
 """
 
 from __future__ import annotations
 
-import json
 import re
 from typing import Any
 
@@ -31,35 +30,36 @@ def write(name: str, key: str, lark: Lark) -> None:
     number = {rule: row for row, rule in enumerate(lark.rules)}
     parts = {
         "terminals": [_terminal_row(one) for one in lark.terminals],
-        "ignored": list(lark.ignore_tokens),
+        "ignored": [str(one) for one in lark.ignore_tokens],
         "rules": [_rule_row(one) for one in lark.rules],
         # A rule is told from a state by its sign.
         "states": {
             state: {
-                symbol: ~number[to] if action is Reduce else to
+                str(symbol): ~number[to] if action is Reduce else to
                 for symbol, (action, to) in actions.items()
             }
             for state, actions in table.states.items()
         },
-        "starts": table.start_states,
-        "ends": table.end_states,
+        "starts": {str(start): state for start, state in table.start_states.items()},
+        "ends": {str(start): state for start, state in table.end_states.items()},
     }
-    store.write(name, key, json.dumps(parts).encode())
+    store.write(name, key, parts)
 
 
 def _terminal_row(terminal: TerminalDef) -> list[Any]:
     pattern = terminal.pattern
     width = [pattern.min_width, pattern.max_width]
     flags = sorted(pattern.flags)
-    return [terminal.name, terminal.priority, pattern.type, pattern.value, flags, width]
+    return [str(terminal.name), terminal.priority, pattern.type, pattern.value, flags, width]
 
 
 def _rule_row(rule: Rule) -> list[Any]:
     symbols = [
-        [one.name, isinstance(one, Terminal) and [one.filter_out]] for one in rule.expansion
+        [str(one.name), isinstance(one, Terminal) and [one.filter_out]] for one in rule.expansion
     ]
+    alias = None if rule.alias is None else str(rule.alias)
     return [
-        [rule.origin.name, rule.order, rule.alias, symbols],
+        [str(rule.origin.name), rule.order, alias, symbols],
         {key: getattr(rule.options, key) for key in _OPTIONS},
         list(rule.options.empty_indices),
     ]
@@ -71,7 +71,7 @@ def read(name: str, key: str, options: dict[str, Any]) -> Lark | None:
     if kept is None:
         return None
     try:
-        return _put_together(json.loads(kept), options)
+        return _put_together(kept, options)
     except Exception:  # not the tables of this program, in whatever way
         return None
 
@@ -92,9 +92,7 @@ def _put_together(parts: dict[str, Any], options: dict[str, Any]) -> Lark:
     conf.parser_type = "lalr"
     steps = [(Reduce, rule) for rule in lark.rules]
     states = {
-        int(state): {
-            symbol: (Shift, to) if to >= 0 else steps[~to] for symbol, to in actions.items()
-        }
+        state: {symbol: (Shift, to) if to >= 0 else steps[~to] for symbol, to in actions.items()}
         for state, actions in parts["states"].items()
     }
     parser = LALR_Parser.__new__(LALR_Parser)

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import json
 from collections.abc import Iterable, Mapping
 from typing import Any, NamedTuple
 
@@ -24,19 +23,15 @@ def from_table(table: Mapping[str, tuple[Any, ...]], words: Iterable[str]) -> Ke
     meanings = {id(one): one for one in table.values()}
     number = {identity: row for row, identity in enumerate(meanings)}
     rows = {phrase: number[id(one)] for phrase, one in table.items()}
-    return Kept([*meanings.values()], rows, frozenset(words))
+    return Kept([tuple(one) for one in meanings.values()], rows, frozenset(words))
 
 
 def read_kept(key: str) -> Kept | None:
     """What was kept for the same data files."""
-    text = store.read(_NAME, key)
-    if text is None:
-        return None
-    meanings, rows, words = json.loads(text)
-    return Kept(meanings, rows, frozenset(words))
+    kept = store.read(_NAME, key)
+    return None if kept is None else Kept(*kept)
 
 
 def keep(key: str, kept: Kept) -> None:
     """Keep it for the next run."""
-    text = json.dumps([kept.meanings, kept.rows, sorted(kept.words)])
-    store.write(_NAME, key, text.encode())
+    store.write(_NAME, key, tuple(kept))
