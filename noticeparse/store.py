@@ -3,8 +3,8 @@
 In goes a plain value under a name and a key: texts, numbers, bytes, rows and tables of them.  Out
 comes the same in a later run, or None.  A copy is only ever a shorter way: what cannot be kept, or
 was kept for another key, by another user, by a program that others may write to, or is damaged, is
-worked out anew without a word.  The form is that in which Python keeps compiled modules: JSON takes
-twice as long to read.
+worked out anew without a word.  The form is that in which Python keeps compiled modules; JSON
+takes twice as long to read.
 
 The copies lie in the user's cache folder.  `NOTICEPARSE_CACHE` names another folder, or is `off`.
 """
