@@ -25,7 +25,7 @@ from typing import Any
 VARIABLE = "NOTICEPARSE_CACHE"
 OFF = ("", "0", "off", "no")
 
-FORM = 4
+FORM = 5
 """To be raised when the code makes something else of the same grammar and data files."""
 
 # Windows has no users in the sense of this check; its cache folder is the user's own.

@@ -17,7 +17,7 @@ from noticeparse.version import VERSION
 )
 def test_kept_patterns_are_those_that_are_compiled(file: str, cache_folder: Path) -> None:
     start = re.findall(r"(?m)^([a-z][a-z_]*) ?:", grammar.source(file))[0]
-    pattern = joined(grammar.build(file, start).terminals)
+    pattern = joined(grammar.build(file, start).tables.terminal_definitions())
     made = patterns.compiled(pattern, "name")
     assert (cache_folder / "name").is_file()
     kept = patterns.read("name", pattern)

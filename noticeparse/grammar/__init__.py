@@ -8,6 +8,7 @@ serve several threads.  What is worked out from the files is kept for the next r
 from __future__ import annotations
 
 import hashlib
+import re
 import sys
 from functools import cache
 from pathlib import Path
@@ -15,18 +16,19 @@ from typing import TYPE_CHECKING, Any
 
 from lark import Lark, Transformer
 from lark import __version__ as lark_version
+from lark.common import LexerConf
 
 from noticeparse import store
 from noticeparse.grammar import tables
 from noticeparse.grammar.lexers import BasicLexer, ContextualLexer, check
-from noticeparse.grammar.parsing import Inlined, PhraseParser
+from noticeparse.grammar.parsing import PhraseParser
 from noticeparse.grammar.scanner import Scanner, divided
 from noticeparse.version import VERSION
 
 if TYPE_CHECKING:
     from importlib.resources.abc import Traversable
 
-__all__ = ["Scanner", "build", "folder", "from_folder", "parsed", "scanner", "source"]
+__all__ = ["PhraseParser", "Scanner", "build", "folder", "from_folder", "scanner", "source"]
 
 _MAIN = "position.lark"
 
@@ -78,37 +80,24 @@ def build(
     *,
     callbacks: Transformer[Any, Any] | None = None,
     lexer: str = "contextual",
-) -> Lark:
+) -> PhraseParser:
     """An LALR parser for grammar file `name`; `callbacks` are called rule by rule while parsing.
 
     Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
     """
     starts = list(start) if isinstance(start, tuple) else [start]
-    options = {
-        "parser": "lalr",
-        "lexer": BasicLexer if lexer == "basic" else ContextualLexer,
-        "start": starts,
-        "transformer": None if callbacks is None else Inlined(callbacks),
-        "maybe_placeholders": False,
-    }
+    kind = BasicLexer if lexer == "basic" else ContextualLexer
     place = ".".join([name, *starts, lexer])
-    lark = tables.read(place, _key(), options)
-    if lark is None:
-        lark = Lark(source(name), **_found(name), **options)
+    table = tables.read(place, _key())
+    if table is None:
+        options: dict[str, Any] = {"lexer": kind, "start": starts, "maybe_placeholders": False}
+        lark = Lark(source(name), parser="lalr", **options, **_found(name))
         check(lark.terminals)
-        tables.write(place, _key(), lark)
-    lark.parser.lexer.keep(place, _key())
-    # Lark names the class of its own front end here, and asks of it what ours has as well.
-    lark.parser = PhraseParser(lark)  # type: ignore[assignment]
-    return lark
-
-
-def parsed(lark: Lark, text: str) -> Any:
-    """What the callbacks of a parser make of a text; Lark's own types know only trees.
-
-    Raises lark.exceptions.LarkError where the text does not fit the grammar.
-    """
-    return lark.parse(text)
+        table = tables.of(lark)
+        tables.write(place, _key(), table)
+    own = kind(LexerConf(table.terminal_definitions(), re, table.ignored))
+    own.keep(place, _key())
+    return PhraseParser(table, own, callbacks, starts)
 
 
 def scanner(name: str, start: str = "start", *, without: tuple[str, ...] = ()) -> Scanner:

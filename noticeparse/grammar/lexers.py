@@ -81,7 +81,7 @@ class BasicLexer(Lexer):
 
     def _pattern(self, parser_state: Any) -> re.Pattern[str]:
         """The pattern for the present state of the parser, and from now on for all alike."""
-        states: dict[int, dict[str, Any]] = parser_state.parse_conf.states
+        states: dict[int, dict[str, int]] = parser_state.states
         allowed = self._allowed(states[parser_state.position])
         alike = [number for number, actions in states.items() if self._allowed(actions) == allowed]
         pattern = self._compiled(allowed, min(alike))
@@ -101,7 +101,7 @@ class BasicLexer(Lexer):
             patterns.write(name, key, pattern)
         return pattern
 
-    def _allowed(self, actions: dict[str, Any]) -> Set[str]:
+    def _allowed(self, actions: dict[str, int]) -> Set[str]:
         del actions
         return self._terminals.keys()
 
@@ -109,5 +109,5 @@ class BasicLexer(Lexer):
 class ContextualLexer(BasicLexer):
     """Only terminals that the grammar allows in its present state are looked for."""
 
-    def _allowed(self, actions: dict[str, Any]) -> Set[str]:
+    def _allowed(self, actions: dict[str, int]) -> Set[str]:
         return {name for name in (*actions, *self._ignored) if name in self._terminals}

@@ -1,49 +1,77 @@
-"""Keeps the tables of a parser for the next run, as short lists and not as a pickle.
+"""The tables that a parser goes by, as Lark works them out and as they are kept for the next run.
 
-Lark can write and read a parser too; what it reads takes it three times as long.
+They are plain lists and numbers: Lark can write and read a parser too, and what it reads takes it
+three times as long.  Of the rules of a grammar a notice needs a few; the others stay rows.
 """
 
 from __future__ import annotations
 
-import re
 from typing import Any
 
 from lark import Lark
-from lark.common import LexerConf, ParserConf
 from lark.grammar import NonTerminal, Rule, RuleOptions, Terminal
-from lark.lark import LarkOptions
 from lark.lexer import PatternRE, PatternStr, TerminalDef
-from lark.parser_frontends import ParsingFrontend
-from lark.parsers.lalr_analysis import IntParseTable, Reduce, Shift
-from lark.parsers.lalr_parser import LALR_Parser, _Parser
+from lark.parsers.lalr_analysis import Reduce
 
 from noticeparse import store
+from noticeparse.named import NamedTuple
 
-_OPTIONS = ("keep_all_tokens", "expand1", "priority", "template_source")
+_OPTIONS = ("keep_all_tokens", "expand1", "priority")
 
 
-def write(name: str, key: str, lark: Lark) -> None:
-    """Keep the tables of a parser."""
-    if store.folder() is None:
-        return
+class Tables(NamedTuple):
+    """What a parser goes by."""
+
+    terminals: list[list[Any]]
+    ignored: list[str]
+    rules: list[list[Any]]
+    states: dict[int, dict[str, int]]
+    """By state and symbol: the state that a token or a completed rule leads to, or the rule that
+    a token completes, told by its sign: `~` of its row."""
+    starts: dict[str, int]
+    ends: dict[str, int]
+
+    def terminal_definitions(self) -> list[TerminalDef]:
+        """The terminals as Lark has them."""
+        return [_terminal(*row) for row in self.terminals]
+
+    def rule(self, row: int) -> Rule:
+        """One of the rules as Lark has it."""
+        return _rule(*self.rules[row])
+
+
+def of(lark: Lark) -> Tables:
+    """The tables of a parser of Lark; its names are tokens, and become plain texts."""
     table = lark.parser.parser._parse_table
     number = {rule: row for row, rule in enumerate(lark.rules)}
-    parts = {
-        "terminals": [_terminal_row(one) for one in lark.terminals],
-        "ignored": [str(one) for one in lark.ignore_tokens],
-        "rules": [_rule_row(one) for one in lark.rules],
-        # A rule is told from a state by its sign.
-        "states": {
+    return Tables(
+        [_terminal_row(one) for one in lark.terminals],
+        [str(one) for one in lark.ignore_tokens],
+        [_rule_row(one) for one in lark.rules],
+        {
             state: {
                 str(symbol): ~number[to] if action is Reduce else to
                 for symbol, (action, to) in actions.items()
             }
             for state, actions in table.states.items()
         },
-        "starts": {str(start): state for start, state in table.start_states.items()},
-        "ends": {str(start): state for start, state in table.end_states.items()},
-    }
-    store.write(name, key, parts)
+        {str(start): state for start, state in table.start_states.items()},
+        {str(start): state for start, state in table.end_states.items()},
+    )
+
+
+def write(name: str, key: str, tables: Tables) -> None:
+    """Keep the tables of a parser."""
+    store.write(name, key, tuple(tables))
+
+
+def read(name: str, key: str) -> Tables | None:
+    """The tables that are kept under a name; None where none are."""
+    kept = store.read(name, key)
+    try:
+        return None if kept is None else Tables(*kept)
+    except TypeError:  # not the tables of this program
+        return None
 
 
 def _terminal_row(terminal: TerminalDef) -> list[Any]:
@@ -57,51 +85,12 @@ def _rule_row(rule: Rule) -> list[Any]:
     symbols = [
         [str(one.name), isinstance(one, Terminal) and [one.filter_out]] for one in rule.expansion
     ]
-    alias = None if rule.alias is None else str(rule.alias)
-    return [
-        [str(rule.origin.name), rule.order, alias, symbols],
-        {key: getattr(rule.options, key) for key in _OPTIONS},
-        list(rule.options.empty_indices),
-    ]
-
-
-def read(name: str, key: str, options: dict[str, Any]) -> Lark | None:
-    """The parser whose tables are kept under a name; None where none are."""
-    kept = store.read(name, key)
-    if kept is None:
-        return None
-    try:
-        return _put_together(kept, options)
-    except Exception:  # not the tables of this program, in whatever way
-        return None
-
-
-def _put_together(parts: dict[str, Any], options: dict[str, Any]) -> Lark:
-    """A parser as Lark's own `load` makes it."""
-    lark = Lark.__new__(Lark)
-    lark.options = LarkOptions(options)
-    lark.rules = [_rule(*row) for row in parts["rules"]]
-    lark.terminals = [_terminal(*row) for row in parts["terminals"]]
-    lark.ignore_tokens = parts["ignored"]
-    lark.source_path = "<kept>"
-    lark._terminals_dict = {one.name: one for one in lark.terminals}
-    lark.lexer_conf = LexerConf(lark.terminals, re, lark.ignore_tokens)
-    lark.lexer_conf.lexer_type = options["lexer"]
-    lark._prepare_callbacks()
-    conf = ParserConf(lark.rules, lark._callbacks, options["start"])
-    conf.parser_type = "lalr"
-    steps = [(Reduce, rule) for rule in lark.rules]
-    states = {
-        state: {symbol: (Shift, to) if to >= 0 else steps[~to] for symbol, to in actions.items()}
-        for state, actions in parts["states"].items()
-    }
-    parser = LALR_Parser.__new__(LALR_Parser)
-    parser.parser_conf = conf
-    table: Any = IntParseTable(states, parts["starts"], parts["ends"])
-    parser._parse_table = table
-    parser.parser = _Parser(table, lark._callbacks)
-    lark.parser = ParsingFrontend(lark.lexer_conf, conf, lark.options, parser=parser)
-    return lark
+    alias, source = (
+        None if one is None else str(one) for one in (rule.alias, rule.options.template_source)
+    )
+    options = {key: getattr(rule.options, key) for key in _OPTIONS}
+    options["template_source"] = source
+    return [str(rule.origin.name), rule.order, alias, symbols, options]
 
 
 def _terminal(
@@ -114,11 +103,11 @@ def _terminal(
     return TerminalDef(name, pattern, priority)
 
 
-def _rule(head: list[Any], options: dict[str, Any], empty: list[bool]) -> Rule:
-    name, order, alias, symbols = head
+def _rule(
+    name: str, order: int, alias: str | None, symbols: list[Any], options: dict[str, Any]
+) -> Rule:
     expansion = [
         Terminal(symbol, *terminal) if terminal else NonTerminal(symbol)
         for symbol, terminal in symbols
     ]
-    told = RuleOptions(**options, empty_indices=tuple(empty))
-    return Rule(NonTerminal(name), expansion, order, alias, told)
+    return Rule(NonTerminal(name), expansion, order, alias, RuleOptions(**options))

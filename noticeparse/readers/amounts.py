@@ -13,7 +13,7 @@ from fractions import Fraction
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -81,7 +81,7 @@ class _Builder(Transformer[Token, Statement]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("depth", "reading", callbacks=_Builder())
 
 
@@ -89,7 +89,8 @@ def _parser() -> Lark:
 def divide_statement(text: str) -> Statement | None:
     """Senses and amount of a statement, None where the grammar does not take it."""
     try:
-        return _parser().parse(text)  # type: ignore[return-value]
+        statement: Statement = _parser().parse(text)
+        return statement
     except LarkError:
         return None
 

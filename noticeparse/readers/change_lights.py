@@ -10,7 +10,7 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -64,7 +64,7 @@ class _Builder(Transformer[Token, _Written]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("value", ("period", "ranges"), callbacks=_Builder())
 
 
@@ -110,7 +110,7 @@ def read_ranges(text: str, feature: Feature) -> Value:
 
 def _parsed(text: str, start: str) -> tuple[_Written | None, tuple[Fault, ...]]:
     try:
-        written: _Written = _parser().parse(text.strip(), start=start)  # type: ignore[assignment]
+        written: _Written = _parser().parse(text.strip(), start=start)
     except LarkError:
         return None, ()
     if written.has_unit:

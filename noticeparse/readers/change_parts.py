@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -96,14 +96,15 @@ def _made(parts: Any) -> Part:
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("change", "change", callbacks=_Builder())
 
 
 def divide_change(text: str) -> tuple[Part, ...]:
     """The parts of an amendment, none where the grammar does not take it."""
     try:
-        return _parser().parse(text)  # type: ignore[return-value]
+        parts: tuple[Part, ...] = _parser().parse(text)
+        return parts
     except LarkError:
         return ()
 

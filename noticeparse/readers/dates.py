@@ -11,7 +11,7 @@ from datetime import date, datetime
 from functools import cache, lru_cache
 from typing import Any
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -63,7 +63,7 @@ class _Callbacks(Transformer[Token, Any]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("date", "date", callbacks=_Callbacks())
 
 
@@ -71,7 +71,7 @@ def _parser() -> Lark:
 def names_year(text: str) -> bool:
     """Whether a written date tells its own year: `8 June 2026` and `2026-06-08` do."""
     try:
-        _, month, year, _ = grammar.parsed(_parser(), text.strip())
+        _, month, year, _ = _parser().parse(text.strip())
     except LarkError:
         return False
     return month is None or year is not None
@@ -96,7 +96,7 @@ def is_of_date(text: str, start: int, end: int) -> bool:
 def read_date(text: str, near: int | None) -> tuple[str | None, tuple[Fault, ...]]:
     """The ISO 8601 form of a written date, or None with a fault where there is no such day."""
     try:
-        day, month, year, time = grammar.parsed(_parser(), text.strip())
+        day, month, year, time = _parser().parse(text.strip())
         if month is None:
             from dateutil.parser import isoparse  # seldom needed, and slow to import
 

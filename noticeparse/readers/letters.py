@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache, lru_cache
 from typing import Any
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -50,7 +50,7 @@ def _roman(first: str, last: str) -> list[str] | None:
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("letters", "letters", callbacks=_Callbacks())
 
 
@@ -62,7 +62,7 @@ def read_letters(text: str) -> tuple[str, ...]:
     stands: no item has such a letter, so that the reference is reported and no position is lost.
     """
     try:
-        letters: tuple[str, ...] = grammar.parsed(_parser(), text)
+        letters: tuple[str, ...] = _parser().parse(text)
     except LarkError:
         letters = ()
     return letters or (" ".join(text.split()),)

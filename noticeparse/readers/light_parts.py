@@ -11,10 +11,10 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, UnexpectedInput, v_args
+from lark import Token, Transformer, UnexpectedInput, v_args
 
 from noticeparse.faults import Fault
-from noticeparse.grammar import build
+from noticeparse.grammar import PhraseParser, build
 from noticeparse.readers.amounts import shown
 
 _LETTER_FIGURES = str.maketrans({"l": "1", "I": "1", "|": "1", "O": "0", ",": "."})
@@ -117,14 +117,14 @@ def _compound(name: str, tokens: tuple[Token, ...]) -> Compound:
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> PhraseParser:
     return build("light", callbacks=_Callbacks())
 
 
 def parts_of(text: str) -> tuple[Part, ...] | None:
     """The parts of a light description in order; None where the text cannot be cut."""
     try:
-        parts: tuple[Part, ...] = _parser().parse(text)  # type: ignore[assignment]
+        parts: tuple[Part, ...] = _parser().parse(text)
     except UnexpectedInput:
         return None
     return parts

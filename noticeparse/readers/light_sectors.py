@@ -11,10 +11,10 @@ from decimal import Decimal
 from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, UnexpectedInput, v_args
+from lark import Token, Transformer, UnexpectedInput, v_args
 
 from noticeparse.faults import Fault
-from noticeparse.grammar import build
+from noticeparse.grammar import PhraseParser, build
 from noticeparse.readers.light_parts import fault
 from noticeparse.readers.light_values import colour_of
 from noticeparse.records.light import LightColour, Sector
@@ -65,7 +65,7 @@ class _Callbacks(Transformer[Any, Any]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> PhraseParser:
     return build("sector", "sectors", callbacks=_Callbacks())
 
 
@@ -76,7 +76,7 @@ def read_sectors(text: str, colours: tuple[str, ...] = ()) -> SectorReading:
     `colours` are the light's, given where it is at hand and they are certain.
     """
     try:
-        parts: tuple[Token | _Arc, ...] = _parser().parse(text)  # type: ignore[assignment]
+        parts: tuple[Token | _Arc, ...] = _parser().parse(text)
     except UnexpectedInput:
         return SectorReading((), (fault("sector-unreadable", text, 0, len(text)),))
     if not any(isinstance(part, _Arc) for part in parts):

@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -110,14 +110,14 @@ def _decimals(figure: str) -> int:
 
 
 @cache
-def _offset_parser() -> Lark:
+def _offset_parser() -> grammar.PhraseParser:
     return grammar.build("offset", "offset", callbacks=_OffsetCallbacks())
 
 
 def read_offset(text: str) -> Offset | None:
     """Bearing and distance of `0.6 miles 240° from`; miles of 1852 m, cables a tenth of that."""
     try:
-        offset: Offset = grammar.parsed(_offset_parser(), text)
+        offset: Offset = _offset_parser().parse(text)
     except LarkError:
         return None
     return offset

@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -120,7 +120,7 @@ class _Builder(Transformer[Token, Phrase]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("feature", "phrase", callbacks=_Builder())
 
 
@@ -128,7 +128,8 @@ def _parser() -> Lark:
 def divide(text: str) -> Phrase:
     """The division of a phrase; a text that the grammar does not take is one without segments."""
     try:
-        return _parser().parse(text)  # type: ignore[return-value]
+        phrase: Phrase = _parser().parse(text)
+        return phrase
     except LarkError:
         return Phrase(None, ())
 

@@ -6,7 +6,7 @@ import re
 from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -35,7 +35,7 @@ class _Callbacks(Transformer[Token, Any]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("number", "number", callbacks=_Callbacks())
 
 
@@ -141,7 +141,7 @@ def _read(text: str, near: int | None) -> _Written | None:
 def _parts(plain: str) -> tuple[str, str, NoticeStatus] | None:
     """Number, year and mark as written; the same number is read with and without a year beside."""
     try:
-        parts: tuple[str, str, NoticeStatus] = grammar.parsed(_parser(), plain)
+        parts: tuple[str, str, NoticeStatus] = _parser().parse(plain)
     except LarkError:
         return None
     return parts

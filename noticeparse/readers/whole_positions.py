@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 from typing import Any
 
-from lark import Lark, Token, Transformer, v_args
+from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -46,14 +46,14 @@ class _Callbacks(Transformer[Token, Any]):
 
 
 @cache
-def _parser() -> Lark:
+def _parser() -> grammar.PhraseParser:
     return grammar.build("position", "position", callbacks=_Callbacks(), lexer="basic")
 
 
 def read_whole_position(text: str) -> PointReading:
     """The one position that `text` is, or the faults that forbid one; never raises."""
     try:
-        reading: PointReading = grammar.parsed(_parser(), text)
+        reading: PointReading = _parser().parse(text)
     except LarkError:
         fault = Fault("position-unreadable", 0, len(text), {"written": text.strip()})
         return PointReading(None, (fault,), 0, len(text))
