@@ -14,7 +14,7 @@ from functools import cache
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
-from lark import Lark, Transformer
+from lark import Lark
 from lark import __version__ as lark_version
 from lark.common import LexerConf
 
@@ -78,10 +78,12 @@ def build(
     name: str,
     start: str | tuple[str, ...] = "start",
     *,
-    callbacks: Transformer[Any, Any] | None = None,
+    callbacks: object | None = None,
     lexer: str = "contextual",
 ) -> PhraseParser:
     """An LALR parser for grammar file `name`; `callbacks` are called rule by rule while parsing.
+
+    A method of `callbacks` is called with what the rule of its name, or of its alias, is made of.
 
     Raises FileNotFoundError, and lark.exceptions.GrammarError where the file is no grammar.
     """

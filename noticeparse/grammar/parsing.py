@@ -10,7 +10,7 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from typing import Any, NamedTuple
 
-from lark import Token, Transformer, Tree
+from lark import Token, Tree
 from lark.exceptions import UnexpectedToken
 from lark.parse_tree_builder import ParseTreeBuilder
 
@@ -25,17 +25,16 @@ def _unexpected(token: Token) -> UnexpectedToken:
 
 
 class _Inlined:
-    """The methods of callbacks for Lark, without the three functions that it wraps each in.
+    """The methods of callbacks as Lark asks for them; what a rule is made of are the arguments."""
 
-    All callbacks have the mark `v_args(inline=True)`: what a rule is made of are their arguments.
-    """
-
-    def __init__(self, callbacks: Transformer[Any, Any]) -> None:
+    def __init__(self, callbacks: object) -> None:
         self._callbacks = callbacks
 
     def __getattr__(self, name: str) -> Callable[[list[Any]], Any]:
         """The method for a rule; Lark makes a tree of a rule that has none."""
-        method = getattr(self._callbacks, name).base_func
+        if name.startswith("_"):
+            raise AttributeError(name)  # no rule, or one that is no part of the tree
+        method = getattr(self._callbacks, name)
         return lambda parts: method(*parts)
 
 
@@ -64,7 +63,7 @@ class PhraseParser:
         self,
         tables: Tables,
         lexer: BasicLexer,
-        callbacks: Transformer[Any, Any] | None,
+        callbacks: object | None,
         starts: Sequence[str],
     ) -> None:
         self.tables = tables

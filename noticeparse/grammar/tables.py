@@ -6,7 +6,7 @@ three times as long.  Of the rules of a grammar a notice needs a few; the others
 
 from __future__ import annotations
 
-from typing import Any
+from typing import Any, NamedTuple
 
 from lark import Lark
 from lark.grammar import NonTerminal, Rule, RuleOptions, Terminal
@@ -14,7 +14,6 @@ from lark.lexer import PatternRE, PatternStr, TerminalDef
 from lark.parsers.lalr_analysis import Reduce
 
 from noticeparse import store
-from noticeparse.named import NamedTuple
 
 _OPTIONS = ("keep_all_tokens", "expand1", "priority")
 

@@ -13,7 +13,7 @@ from fractions import Fraction
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -54,8 +54,7 @@ class Statement(NamedTuple):
     amount: Amount | None
 
 
-@v_args(inline=True)
-class _Builder(Transformer[Token, Statement]):
+class _Builder:
     """Rule by rule at parse time; keeps no state."""
 
     def figure(self, token: Token) -> Token:

@@ -10,7 +10,7 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -46,8 +46,7 @@ class _Written(NamedTuple):
     """Figures written with a comma."""
 
 
-@v_args(inline=True)
-class _Builder(Transformer[Token, _Written]):
+class _Builder:
     """Rule by rule at parse time; keeps no state."""
 
     def period(self, *tokens: Token) -> _Written:

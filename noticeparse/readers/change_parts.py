@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -43,8 +43,7 @@ class _Tagged(NamedTuple):
     stretch: tuple[int, int]
 
 
-@v_args(inline=True)
-class _Builder(Transformer[Token, tuple[Part, ...]]):
+class _Builder:
     """Rule by rule at parse time; keeps no state."""
 
     def change(self, *parts: Part) -> tuple[Part, ...]:

@@ -9,9 +9,7 @@ from __future__ import annotations
 import re
 from datetime import date, datetime
 from functools import cache, lru_cache
-from typing import Any
 
-from lark import Token, Transformer, v_args
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -40,8 +38,7 @@ def full_year(figures: str, near: int | None) -> int:
     return min((century + year for century in (1900, 2000, 2100)), key=lambda y: abs(y - near))
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Token, Any]):
+class _Callbacks:
     """Rule by rule: (day, month, year figures, time figures), each text or None."""
 
     def day_month(self, day: str, month: str, year: str | None = None) -> tuple[str | None, ...]:

@@ -3,17 +3,15 @@
 from __future__ import annotations
 
 from functools import cache, lru_cache
-from typing import Any
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
 from noticeparse.numbers import ROMAN
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Token, Any]):
+class _Callbacks:
     def run(self, first: Token, last: Token | None = None) -> list[str]:
         return [str(first)] if last is None else _counted(str(first), str(last))
 

@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 from functools import cache
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
-from lark import Token, Transformer, UnexpectedInput, v_args
+from lark import Token, UnexpectedInput
 
 from noticeparse.faults import Fault
 from noticeparse.grammar import PhraseParser, build
@@ -69,8 +69,7 @@ def like_character(token: str) -> tuple[str, str]:
     return letter, letter.translate(_LETTER_FIGURES)
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Any, Any]):
+class _Callbacks:
     """Makes parts while parsing; keeps no state, so that threads may share the parser."""
 
     def start(self, *parts: Part) -> tuple[Part, ...]:

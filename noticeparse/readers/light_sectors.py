@@ -9,9 +9,9 @@ from __future__ import annotations
 
 from decimal import Decimal
 from functools import cache, lru_cache
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
-from lark import Token, Transformer, UnexpectedInput, v_args
+from lark import Token, UnexpectedInput
 
 from noticeparse.faults import Fault
 from noticeparse.grammar import PhraseParser, build
@@ -50,8 +50,7 @@ class _Read(NamedTuple):
         return _clockwise(self.sector.from_deg, self.sector.to_deg) or Decimal(360)
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Any, Any]):
+class _Callbacks:
     """Keeps the tokens in order; no state."""
 
     def sectors(self, *parts: Token | _Arc) -> tuple[Token | _Arc, ...]:

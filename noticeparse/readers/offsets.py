@@ -7,7 +7,7 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -49,8 +49,7 @@ _LETTERS = {
 }
 
 
-@v_args(inline=True)
-class _OffsetCallbacks(Transformer[Token, Any]):
+class _OffsetCallbacks:
     def miles(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
         return "distance", _decimal(figure), _decimals(figure)
 

@@ -9,7 +9,7 @@ from __future__ import annotations
 from functools import cache, lru_cache
 from typing import Any, Literal, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -56,8 +56,7 @@ Wording = tuple[Token | None, Literal["quoted", "open", "bare", "none"]]
 _NO_WORDING: Wording = (None, "none")
 
 
-@v_args(inline=True)
-class _Builder(Transformer[Token, Phrase]):
+class _Builder:
     """Rule by rule at parse time; keeps no state."""
 
     def phrase(self, inner: Phrase) -> Phrase:

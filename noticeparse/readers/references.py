@@ -6,7 +6,7 @@ import re
 from functools import cache, lru_cache
 from typing import Any, NamedTuple
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -16,8 +16,7 @@ from noticeparse.records.reference import NoticeRef, NoticeStatus
 _MARKS: dict[NoticeStatus, str] = {"temporary": "(T)", "preliminary": "(P)"}
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Token, Any]):
+class _Callbacks:
     def mark(self, token: Token) -> NoticeStatus:
         return "temporary" if token.type == "TEMPORARY" else "preliminary"
 

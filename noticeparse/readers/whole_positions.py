@@ -3,9 +3,8 @@
 from __future__ import annotations
 
 from functools import cache
-from typing import Any
 
-from lark import Token, Transformer, v_args
+from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
@@ -15,8 +14,7 @@ from noticeparse.readers.positions import PointReading, join_coordinates, qualit
 from noticeparse.records.position import PositionQuality
 
 
-@v_args(inline=True)
-class _Callbacks(Transformer[Token, Any]):
+class _Callbacks:
     """Every rule gives a PointReading or a Coordinate."""
 
     def coordinate(self, token: Token) -> Coordinate:
