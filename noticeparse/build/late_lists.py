@@ -18,6 +18,9 @@ from noticeparse.records.chart import ChartSection
 
 _NUMBER = re.compile(r"(?P<front>(?:[0-9]{1,3}\.){0,2})(?P<number>[0-9]{1,2})")
 
+_LATE = range(2, 5)
+"""A list that begins further on goes on with that of another page."""
+
 
 def late_lists(
     context: Context,
@@ -33,7 +36,7 @@ def late_lists(
         return
     first = min(items, key=lambda one: item_extent(one)[0])
     number = _NUMBER.fullmatch(first.label or "")
-    if number is None or int(number["number"]) < 2 or f"{number['front']}1" in told:
+    if number is None or int(number["number"]) not in _LATE or f"{number['front']}1" in told:
         return
     if f"{number['front']}{int(number['number']) + 1}" not in told:
         return

@@ -120,7 +120,8 @@ def _tells_of_change(context: Context, prose: Prose) -> bool:
     if _commands_with_a_slip(words) and has_kind(words):
         # Also `in5ert light-buoy` below the place of both.
         return True
-    if placed and (_ORDER.search(words) or _is_parted(words)):
+    # What a book is to say stands in quotes, with its place.
+    if placed and '"' not in words and (_ORDER.search(words) or _is_parted(words)):
         return True
     told = told or _ACTIVE.search(words) is not None or _tells_with_a_slip(words)
     if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:

@@ -19,6 +19,7 @@ from noticeparse.readers.places import is_connector
 
 _WORDS_OF_VERB = 4
 _LENGTH_OF_CUT = 4
+_COURTESY = frozenset(("please", "kindly"))
 _PART_OF_CHART = frozenset(("inset",))
 """What is a part of a chart elsewhere, and in the column of the verbs a slip for `insert`."""
 _KEYED = re.compile(r"([A-Za-z](?:(?! [-–] )[A-Za-z' -]){1,40})(?::| [-–]) {1,12}(?=\S)")
@@ -154,7 +155,10 @@ def _near_column(text: str, line: Line, index: int, verbs: VerbPlace) -> int | N
     if verbs.has_gaps and behind and behind[0].gap and behind[0].kind == "words":
         words = f"{words} {text[behind[0].start : behind[0].end]}"
     head = _unknown_head(words, verbs)
-    return None if head is None else first.start + len(head)
+    # `Please the rock in P`: there the verb is left out.
+    if head is None or head.lower() in _COURTESY:
+        return None
+    return first.start + len(head)
 
 
 def _several_words(text: str, line: Line, index: int, verbs: VerbPlace) -> int | None:
