@@ -104,3 +104,13 @@ def test_columns_without_verbs_behind_their_keys_are_no_records() -> None:
     (chart,) = notice.charts
     assert len(chart.actions) == 14
     assert {one.verb for one in chart.actions} == {"amend"}
+
+
+@pytest.mark.parametrize("key", ["Words", "Wording", "Legend"])
+def test_the_words_of_a_legend_have_a_key_of_their_own(key: str) -> None:
+    text = (
+        "12/26 Quill Sound.\nChart 802 [3/26] WGS84\nAction: Insert\nObject: legend\n"
+        f"{key}: Ferries cross\nPosition: 46-00.00S 122-00.00W\n"
+    )
+    ((action,),) = (chart.actions for chart in parse(text).notices[0].charts)
+    assert (action.usable, action.feature.legend) == (True, "Ferries cross")
