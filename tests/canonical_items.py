@@ -92,7 +92,7 @@ Insert legend, "Foul ground (see Note) by day" @P
 Insert legend "Rep (2019)", close E of @P
 Insert legend, "Works to 2027, from pier", centred on @P
 Insert note, "See Caution" @P
-Insert legend, "Harbour", below the title
+Insert note, "Harbour"
 Insert restricted area, entry prohibited, bounded by @P, @Q and @R
 Insert fish haven, centred on @P, radius 0.2M
 Insert safety zone, circle of radius 500m, centred on @P

@@ -88,7 +88,8 @@ class TestSharedDegrees:
 
     def test_longitude_alone(self) -> None:
         reading = share_latitude(minutes("46'.20W"), self.BEFORE)
-        assert (reading.start, reading.end, reading.faults) == (40, 47, ())
+        assert (reading.start, reading.end) == (40, 47)
+        assert [fault.code for fault in reading.faults] == ["position-latitude-shared"]
         assert reading.point is not None
         assert (reading.point.start, reading.point.end) == (40, 47)
         assert reading.point.iso6709 == "-4712.34-12346.20/"

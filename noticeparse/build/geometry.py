@@ -174,8 +174,9 @@ def _take_group(
 
 
 def _opens_with_to(parts: tuple[Part, ...]) -> bool:
-    told = [part for part in parts if part.kind != "separator"]
-    return bool(told) and told[0].kind == "to"
+    """Whether `to` leads straight to a place; `to mark the wreck in` is said of another thing."""
+    told = [part.kind for part in parts if part.kind != "separator"]
+    return told[:1] == ["to"] and "words" not in told
 
 
 def _is_led_on(found: Found, kind: str) -> bool:
