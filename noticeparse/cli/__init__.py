@@ -73,6 +73,8 @@ def main(arguments: Sequence[str] | None = None) -> None:
     process.begin()
     status = _status(arguments)
     process.end()
+    if status == _INTERRUPTED:
+        process.leave(status)
     sys.exit(status)
 
 
