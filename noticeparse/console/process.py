@@ -33,6 +33,6 @@ def end() -> None:
 def leave(status: int) -> NoReturn:
     """End at once, where work was cut off: an orderly end may wait for it for ever.
 
-    Where a process ends while a text is on its way to it, the thread that sends it goes on waiting.
+    Where a process ends while a text is on its way to it, the thread that sends it waits on.
     """
     os._exit(status)
