@@ -32,6 +32,14 @@ def test_a_command_behind_its_place(command: str) -> None:
     assert "sentence-unread" in errors(bulletin)
 
 
+def test_a_command_behind_a_place_in_seconds() -> None:
+    place = "47° 41' {}\" S., 125° 06' 45\" W."
+    body = f"(1) In {place.format(20)}, insert a deptb of 4 fathoms.\n"
+    bulletin = parse(f"{HEAD}{body}(2) In {place.format(38)}, insert a pile.\n")
+    assert [(verb, kind) for verb, kind, _ in told(bulletin)] == [("insert", "pile")]
+    assert "sentence-unread" in errors(bulletin)
+
+
 @pytest.mark.parametrize("verb", ["in5ert", "in sert", "D elete"])
 def test_an_entry_below_a_place_that_cannot_be_read(verb: str) -> None:
     first = f"1. Holm Spit, {P}\n   - delete buoy\n   - {verb} rock\n"

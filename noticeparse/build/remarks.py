@@ -29,6 +29,8 @@ _ORDER = re.compile(
     r"|^(?:replace|move|add|erase) "
 )
 """What is to be done on charts, also by a temporary notice."""
+_QUOTES = re.compile(r"(?<![0-9' ])\"|(?<![0-9]) \"(?! ?[nsew])")
+"""What a book is to say stands in quotes, with its place; behind a figure they mark seconds."""
 _FIGURES = re.compile(r"[0-9]+[.,][0-9]+")
 """With a stop that ends no sentence."""
 _LONG_FIGURE = re.compile(r"[0-9]{4,7}[0-9.,'-]*[0-9]{2}|[0-9]{2,3}[°-] ?[0-9]{2}")
@@ -120,8 +122,8 @@ def _tells_of_change(context: Context, prose: Prose) -> bool:
     if _commands_with_a_slip(words) and has_kind(words):
         # Also `in5ert light-buoy` below the place of both.
         return True
-    # What a book is to say stands in quotes, with its place.
-    if placed and '"' not in words and (_ORDER.search(words) or _is_parted(words)):
+    is_quoting = _QUOTES.search(words) is not None
+    if placed and not is_quoting and (_ORDER.search(words) or _is_parted(words)):
         return True
     told = told or _ACTIVE.search(words) is not None or _tells_with_a_slip(words)
     if placed and (announced := _TO_BE_DONE.search(_FIGURES.sub(" ", words))) is not None:
