@@ -19,11 +19,10 @@ _HEADS = re.compile(
     r"\bcharts?\b[^\n]{1,80}?(?: {3}|\t|\|)[^\n]{0,80}?\bcharts? (?:no\.? )?[A-Z]{0,3}[0-9]",
     re.IGNORECASE,
 )
-_GAP = re.compile(r" {3,160}|[ \t|]{0,160}[\t|][ \t|]{0,160}")
-_NONE_BEHIND = re.compile(
-    r"(?: {3,160}|[ \t|]{0,160}[\t|][ \t|]{0,160})[-–—][ \t|]{0,80}(?=\n|\Z)"
-)
-_NONE_BEFORE = re.compile(r"[ \t|][-–—](?: {3,160}|[ \t|]{0,160}[\t|][ \t|]{0,160})\Z")
+_PARTS = r"(?: {3,160}|[ \t|]{0,160}[\t|][ \t|]{0,160})"
+_GAP = re.compile(_PARTS)
+_NONE_BEHIND = re.compile(rf"{_PARTS}[-–—][ \t|]{{0,80}}(?=\n|\Z)")
+_NONE_BEFORE = re.compile(rf"[ \t|][-–—]{_PARTS}\Z")
 _WIDEST = 200
 
 

@@ -13,7 +13,7 @@ from noticeparse.rare import Rare
 from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import read_phrase
-from noticeparse.readers.verbs import Verb, canonical_verb
+from noticeparse.readers.verbs import Verb, are_contrary, canonical_verb
 from noticeparse.stretch import Stretch, gather, unquoted
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
@@ -67,9 +67,6 @@ def is_garbled(words: str) -> bool:
     return odd >= 3 and odd * 20 >= len(words)
 
 
-_CHANGES = frozenset(("amend", "replace"))
-
-
 def command_within(context: Context, words: Stretch, verb: Verb) -> list[Fault]:
     """A command among the words of another, or a noun of one in front of them."""
     second = (
@@ -87,8 +84,7 @@ def _contrary(words: str, verb: Verb) -> re.Match[str] | None:
     told = _SECOND.match(words)
     other = canonical_verb(told["verb"]) if told is not None else None
     # `Amend: replace depth 5 m by 4 m` says one thing.
-    is_same = other in (None, verb) or {other, verb} <= _CHANGES
-    return None if is_same else told
+    return told if are_contrary(other, verb) else None
 
 
 _DONE_BEHIND = re.compile(
@@ -102,10 +98,9 @@ _DONE_BEHIND = re.compile(
 def change_within(context: Context, item: Item, words: Stretch, verb: Verb) -> list[Fault]:
     """Words before or behind the place that tell of another change, or of one that is misspelt."""
     tail = gather(context.text, item.tail)
-    if (told := _DONE_BEHIND.match(tail.text)) is not None:
-        done = canonical_verb(told["done"])
-        if done not in (None, verb) and not {done, verb} <= _CHANGES:
-            return [within(context, "verb-within-words", tail, told.span("done"))]
+    told = _DONE_BEHIND.match(tail.text)
+    if told is not None and are_contrary(canonical_verb(told["done"]), verb):
+        return [within(context, "verb-within-words", tail, told.span("done"))]
     for stretch in (words, tail):
         plain = unquoted(stretch.text)
         if (slip := misspelt_verb(plain)) is not None:

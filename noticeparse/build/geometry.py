@@ -19,6 +19,7 @@ from noticeparse.catalogue import ENTRIES
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.evidence import opens_a_line
 from noticeparse.readers.places import Part, read_phrase
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Geometry, Offset
@@ -146,10 +147,8 @@ def _take_group(
         goes_to = True
     if not is_move and found.has_places and _opens_with_to(parts):
         found.leads_on = True
-        start = group.lead[0][0] if group.lead else 0
-        found.leads_on_below |= (
-            context.text[max(0, start - 200) : start].rstrip(" \t")[-1:] == "\n"
-        )
+        opens = bool(group.lead) and opens_a_line(context.text, group.lead[0][0])
+        found.leads_on_below |= opens
     if "from_" in kinds:
         found.is_taken_from = True
     if group.role is not None:

@@ -119,7 +119,9 @@ def _says_head(words: str, before: Set[str]) -> bool:
     """Whether a row says its head again, `514/26  306  NEW EDITION`, with the notice before."""
     said = words.rstrip()
     head = next((said[: -len(one)] for one in before if said.endswith(one)), None)
-    return head is not None and all(len(one) <= _LONGEST_PREFIX for one in _WORD.findall(head))
+    if head is None or not any(char.isdigit() for char in head):
+        return False
+    return all(len(one) <= _LONGEST_PREFIX for one in _WORD.findall(head))
 
 
 def _ends_another(text: str, above: Piece, piece: Piece) -> bool:

@@ -44,7 +44,7 @@ _TITLE = re.compile(
 """A word alone in its cell, as the titles of columns are."""
 
 
-@lru_cache(maxsize=16)
+@lru_cache(maxsize=1)  # holds the whole text
 def _garbled_title(text: str) -> Piece | None:
     """The title of a column of charts that has a letter wrong: `Notice | Chait | Action`."""
     found = (one for one in _TITLE.finditer(text) if _is_near_chart(one["word"].lower()))

@@ -8,6 +8,15 @@ from typing import Literal
 
 Verb = Literal["insert", "amend", "replace", "move", "delete"]
 
+_CHANGES: frozenset[Verb | None] = frozenset(("amend", "replace"))
+
+
+def are_contrary(first: Verb | None, second: Verb | None) -> bool:
+    """Whether two verbs command different things; a replacement is a change as well."""
+    told = {first, second} - {None}
+    return len(told) > 1 and not told <= _CHANGES
+
+
 _STEMS: dict[str, Verb] = {
     **dict.fromkeys(
         (

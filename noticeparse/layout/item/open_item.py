@@ -14,9 +14,8 @@ from noticeparse.layout.place.scopes import Scopes
 from noticeparse.readers.codes import SIGNS
 from noticeparse.readers.openings import is_parted
 from noticeparse.readers.unchanged import changes_nothing
-from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.verbs import are_contrary, canonical_verb
 
-_CHANGES = frozenset(("amend", "replace"))
 _TELLS = re.compile(r"\b(?:is|are|was|were|has|have|had|will|should|must|may|can)\b", re.I)
 
 
@@ -92,8 +91,8 @@ class OpenItem:
         between = self.words_of(self.pending).strip(" -/:,.").lower()
         if first is None or between not in ("", "and", "or", "then", "&"):
             return False
-        told = {canonical_verb(self.meaning_of(one)) for one in (first, verb)} - {None}
-        if len(told) < 2 or told <= _CHANGES or "\n" in self.text[first.end : verb.start]:
+        told = (canonical_verb(self.meaning_of(one)) for one in (first, verb))
+        if not are_contrary(*told) or "\n" in self.text[first.end : verb.start]:
             return False
         self.pending = []
         self.lose_verb(first._replace(end=verb.end))

@@ -6,6 +6,8 @@ values. Both become cells by role, and cells become items.
 
 from __future__ import annotations
 
+from itertools import combinations
+
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item
@@ -30,13 +32,12 @@ from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
 from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
-from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.verbs import are_contrary, canonical_verb
 
 _NOT_OF_ITEM = frozenset(
     {"chart", "notice", "previous", "remark", "offset", "cancels", "untitled", "chart_mark"}
 )
 """Roles of what a row says of its notice or chart, or what nobody reads."""
-_CHANGES = frozenset(("amend", "replace", None))
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
     "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
@@ -230,8 +231,8 @@ class RowReader:
 
     def _are_contrary(self, cell: list[Element]) -> bool:
         """Whether a cell commands two things: `Delete - Insert`."""
-        verbs = {canonical_verb(self.text[e.start : e.end]) for e in cell if e.kind == "verb"}
-        return len(verbs - {None}) > 1 and not verbs <= _CHANGES
+        verbs = [canonical_verb(self.text[e.start : e.end]) for e in cell if e.kind == "verb"]
+        return any(are_contrary(one, two) for one, two in combinations(set(verbs), 2))
 
     def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
         for element in cells.get("feature", []):
