@@ -244,10 +244,13 @@ def test_a_map_is_a_chart_where_no_other_word_for_one_stands(word: str) -> None:
     assert not [one.code for one in bulletin.findings if one.severity != "info"]
 
 
-@pytest.mark.parametrize("head", ["CHART 412    NOTICE 3503/26", "Chart 412  Notice 3503/26"])
+@pytest.mark.parametrize(
+    "head", ["CHART 412    NOTICE 3503/26", "Chart 412  Notice 3503/26", "CHART 412   NM 3503/26"]
+)
 def test_a_chart_in_a_cell_before_its_notice_is_named(head: str) -> None:
     (notice,) = parse(f"{head}\nInsert rock 47-40.204S 126-28.771W\n").notices
     assert (notice.id, [one.chart for one in notice.charts]) == ("3503/26", ["412"])
+    assert not [one.code for one in notice.findings if one.severity != "info"]
 
 
 @pytest.mark.parametrize(

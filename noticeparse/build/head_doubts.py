@@ -29,7 +29,7 @@ _NOTICE_BEFORE = Rare(
     re.IGNORECASE,
 )
 _PART_OF_SHEET = re.compile(r"\b(?<!main )(?:plan|inset|panel)\b", re.IGNORECASE)
-_TELLS_OF_NOTICE = ("PREVIOUS", "CANCELS", "NOTICE")
+_TELLS_OF_NOTICE = ("PREVIOUS", "CANCELS", "NOTICE", "THIS_NOTICE")
 _COLUMNS = re.compile(
     r"\bcharts? [0-9]{1,5}(?:(?: {3,}| {0,12}[|\t] {0,12})charts? [0-9]{1,5})+", re.IGNORECASE
 )
