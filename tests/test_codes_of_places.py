@@ -98,3 +98,19 @@ def test_the_letter_of_a_racon_is_none_of_a_place() -> None:
 )
 def test_codes_of_a_reference(text: str, letters: tuple[str, ...]) -> None:
     assert read_letters(text) == letters
+
+
+@pytest.mark.parametrize(
+    "letters", ["A, B\n      and C", "A, B,\n      and C", "A, B and\n      C", "A,\n      B and C"]
+)
+def test_letters_go_on_below(letters: str) -> None:
+    places = f"  A  {P}\n  B  {Q}\n  C  {R}\n"
+    bulletin = parse(f"{HEAD}Positions:\n{places}Insert submarine cable, joining {letters}\n")
+    assert told(bulletin) == [("insert", "cable_submarine", [AT_P, AT_Q, AT_R])]
+    assert errors(bulletin) == set()
+
+
+def test_a_letter_that_opens_a_line_below_others_is_an_article() -> None:
+    places = f"  A  {P}\n  B  {Q}\n"
+    bulletin = parse(f"{HEAD}Positions:\n{places}Insert wrecks at A and B\nA buoy lies there.\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P, AT_Q])]
