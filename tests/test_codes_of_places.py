@@ -101,7 +101,8 @@ def test_codes_of_a_reference(text: str, letters: tuple[str, ...]) -> None:
 
 
 @pytest.mark.parametrize(
-    "letters", ["A, B\n      and C", "A, B,\n      and C", "A, B and\n      C", "A,\n      B and C"]
+    "letters",
+    ["A, B\n      and C", "A, B,\n      and C", "A, B and\n      C", "A,\n      B and C"],
 )
 def test_letters_go_on_below(letters: str) -> None:
     places = f"  A  {P}\n  B  {Q}\n  C  {R}\n"
