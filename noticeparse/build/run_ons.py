@@ -45,6 +45,7 @@ _MOVED = re.compile(
 )
 """Words that tell of the thing above alone, and where it has gone."""
 _JOINT = re.compile(r"[ ,;]*(?:and|also|then|and (?:also|then))[ ,;:]*", re.IGNORECASE)
+_COMES = re.compile(r"[ ,;]*(?:by|with)\b", re.IGNORECASE)
 _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
 _PARTS = re.compile(r"[.;\n]")
@@ -159,6 +160,9 @@ def _ends_as_next(context: Context, item: Item, below: Sequence[Item]) -> bool:
         return False
     if _JOINT.fullmatch(context.text, start, end):
         # `in P, / and insert …` joins the commands, and says nothing of the next one.
+        return False
+    if canonical_verb(item.verb or "") == "replace" and _COMES.match(words) is not None:
+        # `by a light-buoy, / Fl.R.3s, insert …`: the line ends within what comes.
         return False
     return "\n" not in context.text[end : below[0].verb_piece[0]]
 
