@@ -195,7 +195,7 @@ def _is_of_thing(text: str, line: Line) -> bool:
 
 
 def _stands_behind_place(lines: Sequence[Line], at: int) -> bool:
-    above = next((line for line in reversed(lines[:at]) if not line.is_blank), None)
+    above = next((lines[row] for row in range(at - 1, -1, -1) if not lines[row].is_blank), None)
     return above is not None and above.elements[-1].kind in PLACES
 
 
