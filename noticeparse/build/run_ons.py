@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
 
 from noticeparse.build.extents import over, own_words
@@ -80,8 +80,7 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
             _hold(context, [item], "feature-kinds-several")
         if _heads_list(context, item):
             # Only the first item below such a line is sure, and those of which it is told again.
-            listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
-            others = [one for one in listed if own_words(one) == one.words]
+            others = [one for one in _listed(items, index) if own_words(one) == one.words]
             _hold(context, others, "feature-kinds-several")
 
 
@@ -188,6 +187,14 @@ def _has_things_between(context: Context, item: Item) -> bool:
         if leads_feature(context.text[start:end])
     ]
     return len({at for at in between if at > 0}) > 1
+
+
+def _listed(items: Sequence[Item], index: int) -> Iterator[Item]:
+    """The items that follow in a list: up to the next command, or line that heads others."""
+    heading = items[index].heading
+    return takewhile(
+        lambda one: one.verb_piece is None and one.heading == heading, items[index + 1 :]
+    )
 
 
 def _heads_list(context: Context, item: Item) -> bool:
