@@ -15,6 +15,7 @@ from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.stated_units import units_unread
 from noticeparse.build.untold_changes import is_for_charts
+from noticeparse.build.values_apart import values_apart
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
@@ -42,6 +43,7 @@ def said_of_actions(
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
     yield from above
     yield from late_lists(*own)
+    yield from values_apart(context, draft, path, charts)
     yield from footnotes(context, path, sections, charts, until=until)
     yield from limits_beside(*own, until=until, told=[fault for fault, _ in above])
 

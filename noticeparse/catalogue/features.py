@@ -259,4 +259,14 @@ ENTRIES = (
         bad="Insert wreck 46-00.00S 122-00.00W\n‹Delete 46-00.50S 122-00.00W›",
         good="Insert wreck 46-00.00S 122-00.00W\nDelete rock 46-00.50S 122-00.00W",
     ),
+    Entry(
+        "value-told-apart",
+        "warning",
+        "`{written}` tells a value of what stands above, which holds none",
+        "what is inserted without its depth, radius or light is another thing on the chart",
+        "enter the value with the item, after the original notice",
+        _PRACTICE,
+        bad="Insert wreck 46-00.00S 122-00.00W\n\n‹Least depth 5.1 m.›",
+        good="Insert wreck, least depth 5.1 m 46-00.00S 122-00.00W",
+    ),
 )
