@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.column.states_of_columns import (
+    are_states,
+    columns_of_states,
+    with_states,
+)
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.column.titles import Cells, Table
 from noticeparse.layout.drafts import Prose
@@ -177,6 +182,9 @@ class TableReader:
         cells = table.cells(self.text, line, self._point_above)
         if not cells or heads_rows(self.text, line):
             return False
+        if are_states(self.text, cells):
+            table = self.table = columns_of_states(table)
+            cells = with_states(cells)
         cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
