@@ -103,6 +103,32 @@ def test_the_rows_may_name_the_charts_first(foot: str) -> None:
     assert not codes(bulletin)
 
 
+RULED = "   |-------|----------------------|\n"
+TITLED = {
+    "titles": "   Chart    Position\n   802      {P}\n   803      {Q}\n",
+    "titles of halves": "   Chart   Latitude    Longitude\n   802     {P}\n   803     {Q}\n",
+    "bars": "   | 802 | {P} |\n   | 803 | {Q} |\n",
+    "titles and bars": f"   | Chart | Position |\n{RULED}   | 802 | {{P}} |\n   | 803 | {{Q}} |\n",
+    "blank lines": "\n   Chart 802: {P}\n\n   Chart 803: {Q}\n\n",
+}
+
+
+@pytest.mark.parametrize("rows", TITLED.values(), ids=list(TITLED))
+def test_the_rows_may_stand_below_titles_and_apart(rows: str) -> None:
+    bulletin = parse(f"{JOINT}1. Insert wreck\n{rows.format(P=P, Q=Q)}2. Delete rock {R}\n")
+    rock = ("delete", "rock", [AT_R])
+    assert by_chart(bulletin) == {
+        "802": [("insert", "wreck", [AT_P]), rock],
+        "803": [("insert", "wreck", [AT_Q]), rock],
+    }
+    assert not codes(bulletin)
+
+
+def test_the_quality_of_a_row_is_that_of_its_place_alone() -> None:
+    bulletin = parse(f"{JOINT}1. Insert wreck\n   Chart 802: {P}.\n   Chart 803: {Q} (PA).\n")
+    assert [a.geometry.positions[0].quality for a in actions_of(bulletin)] == [None, "approximate"]
+
+
 class TestWhereItDoesNotReach:
     """What may be of another chart, or no chart, is held back or read as before."""
 
@@ -130,6 +156,12 @@ class TestWhereItDoesNotReach:
         bulletin = parse(f"{JOINT}1. Insert wreck\n   Chart 802: {P}\n   Chart 805: {Q}\n")
         assert by_chart(bulletin)["805"] == []
         assert "item-without-verb" in errors(bulletin)
+
+    def test_titles_of_charts_above_all_commands_are_those_of_the_head(self) -> None:
+        head = "Chart    Previous\n802      30/26\n803      31/26\n"
+        bulletin = parse(f"{NUMBER}{head}Insert wreck {P}\n")
+        wreck = [("insert", "wreck", [AT_P])]
+        assert by_chart(bulletin) == {"802": wreck, "803": wreck}
 
     def test_words_of_one_chart_are_not_those_of_the_other(self) -> None:
         rows = f"   Chart 802: {P}\n   Chart 803: depth 4 m, {Q}\n"

@@ -15,6 +15,7 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.drafts import ChartDraft
 from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.item.charts_below import says_more
@@ -29,6 +30,8 @@ _OF_CHARTS = frozenset(
 _BEFORE = frozenset({"for", "on", "in"})
 """Words before that for a chart."""
 _LONGEST = 80
+_FEWEST_TITLES = 2
+_TITLES = frozenset({"chart", "position"})
 _FAR_ABOVE = 60
 """Lines; a command further above has nothing to do with a row."""
 _DASHES = frozenset("- -- --- – — ― −".split())
@@ -61,7 +64,7 @@ class ChartsOfPlaces:
         if assembly.is_by_chart:
             return False
         if not line.has(*PLACES):
-            return bool(assembly.charts) and self._takes_none(line)
+            return self._takes_titles(line) or (bool(assembly.charts) and self._takes_none(line))
         row = with_charts_marked(text, line)
         if row is None or not _commands(body):
             return False
@@ -78,6 +81,19 @@ class ChartsOfPlaces:
             doubt = charts._replace(value="above")
             row = line._replace(elements=(doubt, *line.elements))
         body.append(row)
+        return True
+
+    def _takes_titles(self, line: Line) -> bool:
+        """Whether a line below a command has the titles of such rows: `Chart    Position`."""
+        assembly = self._assembly
+        titles = [assembly.words(e) for e in line.elements if e.kind != "bar"]
+        if len(titles) < _FEWEST_TITLES:
+            return False
+        if {column_role(title) for title in titles} != _TITLES or assembly.notice is None:
+            return False
+        if not (_commands(assembly.body) and _awaits_place(assembly.text, assembly.body)):
+            return False
+        assembly.notice.class_headings.append((line.elements[0].start, line.elements[-1].end))
         return True
 
     def _takes_none(self, line: Line) -> bool:
@@ -188,7 +204,7 @@ def _is_row(line: Line) -> bool:
 def _awaits_place(text: str, body: Sequence[Line]) -> bool:
     """Whether the last line of a body is words without a place, or a row of such words."""
     for line in reversed(body[-_FAR_ABOVE:]):
-        if line.is_blank:
+        if line.is_blank or line.has_only("bar", "rule"):
             continue
         if not line.has(*PLACES):
             return any(element.kind == "words" for element in line.elements)

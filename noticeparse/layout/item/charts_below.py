@@ -15,6 +15,7 @@ from collections.abc import Sequence
 from noticeparse.layout.evidence import AXIS_WORDS, PLACES, lead_index
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.places import only_relates
+from noticeparse.readers.positions import quality_mark
 
 _LEADS = frozenset({"label", "bar"})
 
@@ -48,6 +49,8 @@ class _Command:
         if line.is_blank:
             if not self._told and self._is_placed:
                 self._at = None
+            self.lines.append(line)
+        elif line.has_only("bar", "rule"):
             self.lines.append(line)
         elif _is_row(self.text, line):
             self._row(line)
@@ -94,12 +97,13 @@ class _Command:
 
 
 def says_more(text: str, element: Element) -> bool:
-    """Whether an element is more than a place, its letter, or words that lead to it."""
+    """Whether an element is more than a place, its letter or quality, or words that lead to it."""
     if element.kind in PLACES or element.kind in ("label", "bar", "semicolon"):
         return False
     words = text[element.start : element.end]
     is_axis = words.lower().strip(" .:") in AXIS_WORDS
-    return element.kind != "words" or not (is_axis or only_relates(words))
+    is_plain = is_axis or only_relates(words) or quality_mark(words) is not None
+    return element.kind != "words" or not is_plain
 
 
 def _is_row(text: str, line: Line) -> bool:

@@ -16,8 +16,9 @@ from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.layout.row.cells import is_empty, is_other_band
 from noticeparse.layout.row.row_lines import (
+    POINT_CELLS,
     commands,
-    heads_corners,
+    heads_places,
     heads_rows,
     is_comment,
     is_heading,
@@ -36,8 +37,6 @@ from noticeparse.readers.positions import Point
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
 _PLACES = frozenset({"position", "latitude", "longitude"})
-_POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
-"""Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 
 
 class TableReader:
@@ -97,8 +96,8 @@ class TableReader:
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
             return True
-        awaits = self.assembly.awaits_points or heads_corners(self.text, titles, line)
-        if awaits and titles.roles <= _POINT_CELLS:
+        awaits = self.assembly.awaits_points and titles.roles <= POINT_CELLS
+        if awaits or heads_places(self.text, titles, line, self.assembly.body):
             # The titles of the corners of one feature: each row is one more place of it.
             self.table = None
             return True
