@@ -157,6 +157,17 @@ class TestWhereItDoesNotReach:
         assert by_chart(bulletin)["805"] == []
         assert "item-without-verb" in errors(bulletin)
 
+    def test_a_command_has_no_rows_without_end(self) -> None:
+        rows = f"   Chart 802: {P}\n" * 60
+        bulletin = parse(f"{JOINT}1. Insert wreck\n{rows}")
+        assert len(by_chart(bulletin)["802"]) == 40
+        assert "item-without-feature" in errors(bulletin)
+
+    def test_words_of_many_lines_are_no_command(self) -> None:
+        words = "   wreck of a barge\n" * 20
+        bulletin = parse(f"{JOINT}1. Insert\n{words}   Chart 802: {P}\n")
+        assert by_chart(bulletin) == {"802": [], "803": []}
+
     def test_titles_of_charts_above_all_commands_are_those_of_the_head(self) -> None:
         head = "Chart    Previous\n802      30/26\n803      31/26\n"
         bulletin = parse(f"{NUMBER}{head}Insert wreck {P}\n")

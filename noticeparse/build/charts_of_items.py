@@ -12,6 +12,7 @@ from collections.abc import Sequence
 
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
 from noticeparse.readers.head_values import ChartHead
 from noticeparse.readers.heads import read_head
 
@@ -22,6 +23,7 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
         return sections
     (section,) = sections
     heads: dict[str, ChartHead] = {}
+    items: dict[str, list[Item]] = {}
     for item in section.items:
         words = context.text[slice(*item.charts)] if item.charts is not None else ""
         # `Chart 802 only` is one of others, which nobody names.
@@ -32,6 +34,7 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
             if one.chart is None:
                 return sections
             first = heads.setdefault(one.chart, one)
+            items.setdefault(one.chart, []).append(item)
             if first.previous is None:
                 first.previous, first.previous_written = one.previous, one.previous_written
     if section.head.previous is not None and len(heads) > 1:
@@ -39,4 +42,4 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
     for one in heads.values():
         one.previous = one.previous or section.head.previous
         one.previous_written = one.previous_written or section.head.previous_written
-    return [Section(one, section.items, section.extent) for one in heads.values()]
+    return [Section(one, items[chart], section.extent) for chart, one in heads.items()]

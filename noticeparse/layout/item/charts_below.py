@@ -17,6 +17,10 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.places import only_relates
 from noticeparse.readers.positions import quality_mark
 
+_LONGEST = 12
+"""Lines of a command."""
+_MOST = 40
+"""Elements of a command, and rows below it; no notice is for more charts."""
 _LEADS = frozenset({"label", "bar"})
 
 
@@ -38,6 +42,8 @@ class _Command:
         self.lines: list[Line] = []
         self._at: int | None = None
         """Where in the lines the command begins that is under way."""
+        self._rows = 0
+        """The rows below it so far."""
         self._told: tuple[Element, ...] = ()
         """The words of the command, where rows stand below it."""
         self._is_placed = False
@@ -62,14 +68,17 @@ class _Command:
     def _row(self, line: Line) -> None:
         at = self._at
         if at is not None and not self._told and not self._is_placed:
-            self._told = self._taken(at)
+            self._told, self._rows = self._taken(at), 0
+            self._at = at if self._told else None
         elif at is not None and self._is_placed:
             above = self.lines[at]
             doubt = next(e for e in line.elements if e.kind == "charts_only")
             doubt = doubt._replace(value="above")
             self.lines[at] = above._replace(elements=(doubt, *above.elements))
             self._at = None
-        self.lines.append(_with_command(line, self._told))
+        self._rows += 1
+        told = self._told if self._rows <= _MOST else ()
+        self.lines.append(_with_command(line, told))
         self._behind_row = True
 
     def _taken(self, at: int) -> tuple[Element, ...]:
@@ -78,6 +87,8 @@ class _Command:
         if told[0].has_only("verb", "bar") and any(not line.is_blank for line in told[1:]):
             at += 1
         taken = [e for line in self.lines[at:] for e in line.elements]
+        if len(told) > _LONGEST or len(taken) > _MOST:
+            return ()
         del self.lines[at:]
         return tuple(taken)
 
