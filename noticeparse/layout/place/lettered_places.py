@@ -46,11 +46,12 @@ def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], lis
     rows = {row for one in listed for row in one.rows}
     others = [line for line in lines if line.row not in rows]
     if led and not listed:
-        told = [line if line.row in led else with_references(text, line, codes) for line in lines]
+        read = with_references(text, lines, codes)
+        told = [line if line.row in led else one for line, one in zip(lines, read, strict=True)]
         return (told if told != list(lines) else list(given)), []
     if sum(len(one.places) for one in listed) < _FEWEST:
         return list(given), []
-    named = [with_references(text, line, codes) for line in others] if codes else others
+    named = with_references(text, others, codes) if codes else others
     if named == others and not any(one.is_counted for one in listed):
         return list(given), []
     return named, [one.item for one in listed]

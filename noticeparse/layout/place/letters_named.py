@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
@@ -20,28 +20,47 @@ _OF_LIGHTS = frozenset("FQ")
 """Letters that are the character of a light as well: `amended to F`."""
 
 
-def with_references(text: str, line: Line, codes: set[str]) -> Line:
-    """The line; letters of `codes` among its words are references to their places."""
+def with_references(text: str, lines: Sequence[Line], codes: set[str]) -> list[Line]:
+    """The lines; letters of `codes` among their words are references to their places."""
+    read: list[Line] = []
+    for line in lines:
+        goes_on = bool(read) and read[-1].row + 1 == line.row and _ends_in_letter(text, read[-1])
+        read.append(_with_references(text, line, codes, goes_on=goes_on))
+    return read
+
+
+def _with_references(text: str, line: Line, codes: set[str], *, goes_on: bool) -> Line:
     found: list[Element] = []
     for element in codes_apart(text, line, codes):
         if element.kind == "words":
-            found += _parted(text, element, codes)
+            found += _parted(text, element, codes, is_behind=goes_on and not found)
         else:
             found.append(element)
     return line if tuple(found) == line.elements else line._replace(elements=tuple(found))
 
 
-def _parted(text: str, element: Element, codes: set[str]) -> Iterator[Element]:
-    """Words with the letters of the list among them as references."""
+def _ends_in_letter(text: str, line: Line) -> bool:
+    """Whether a line ends in a reference, behind which the next may go on: `A, B` / `and C`."""
+    told = [e for e in line.elements if text[e.start : e.end].strip(" ,;")]
+    return bool(told) and told[-1].kind == "reference"
+
+
+def _parted(text: str, element: Element, codes: set[str], *, is_behind: bool) -> Iterator[Element]:
+    """Words with the letters of the list among them as references.
+
+    `is_behind` where a letter stands before them.
+    """
     at = element.start
-    is_behind = False
     for match in _NAMED.finditer(text, element.start, element.end):
         # Only the last words before a letter lead to its place.
         before = text[max(at, match.start() - _FAR) : match.start()]
         behind = text[match.end() : match.end() + 6]
-        if not before.strip() and not is_behind and not _FOLLOWS.match(behind):
-            # `A wreck has been found`: an article.
-            continue
+        is_first = at == element.start and not before.strip()
+        if is_first:
+            is_behind = False
+            if not _FOLLOWS.match(behind):
+                # `A wreck has been found`: an article.
+                continue
         if not _is_named(before, match[0], codes, is_behind=is_behind):
             continue
         start = match.start()
