@@ -12,6 +12,8 @@ HELD = [
     ("Cancelled:", "verb-conditional"),
     ("Not yet in force:", "verb-conditional"),
     ("Until 3 March:", "verb-conditional"),
+    ("Not in the plan:", "verb-conditional"),
+    ("Not in the table until May:", "verb-conditional"),
     ("0.2 miles N of Quill Rock:", "relation-unclear"),
     ("Close N:", "relation-unclear"),
 ]
@@ -28,6 +30,17 @@ def test_what_changes_the_command_holds_it_back(lead: str, code: str) -> None:
 def test_where_an_item_is_met_says_no_more(lead: str) -> None:
     bulletin = parse(f"{HEAD}{lead} delete rock {P}\n")
     assert told(bulletin) == [("delete", "rock", [AT_P])]
+    assert [f.code for f in bulletin.findings] == []
+
+
+@pytest.mark.parametrize(
+    "lead",
+    ["Not in the table:", "Outside the table above:", "In addition to the table:",
+     "Not tabulated:", "Not shown in these tables:"],
+)  # fmt: skip
+def test_where_a_command_is_printed_says_no_more(lead: str) -> None:
+    bulletin = parse(f"{HEAD}{lead} Insert submarine cable, joining {P} and {Q}.\n")
+    assert told(bulletin) == [("insert", "cable_submarine", [AT_P, AT_Q])]
     assert [f.code for f in bulletin.findings] == []
 
 

@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.build.charts_behind import by_charts_behind
+from noticeparse.build.charts_of_items import by_named_charts
 from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.panels_aside import hold_back_below_titles, hold_back_of_panels
 from noticeparse.build.sections import Section, SectionReader
@@ -38,7 +39,7 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
     """The chart sections of the notice `own`, each with the items that are for its chart."""
     reader = SectionReader(context, draft)
     sections = [] if _is_for_none(context, draft) else reader.sections()
-    sections = by_charts_behind(context, sections)
+    sections = by_charts_behind(context, by_named_charts(context, sections))
     reader.set_datum(sections)
     set_units(context, draft, sections)
     sections = by_item_charts(context, sections)

@@ -16,6 +16,7 @@ from noticeparse.layout.head.chart_rows import (
     ChartRowReader,
     ends_chart_head,
 )
+from noticeparse.layout.head.charts_of_places import ChartsOfPlaces
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
@@ -42,7 +43,6 @@ from noticeparse.layout.opening.recognise import (
     goes_on_heading,
     is_chart_details,
     is_no_heading,
-    is_row_of_charts,
     is_source,
     names_charts,
     without_statement,
@@ -68,19 +68,14 @@ class HeadReader:
         self.head_is_open = False
         self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
         self.margin = MarginCharts(self.assembly)
+        self.of_places = ChartsOfPlaces(self.assembly)
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
         if takes_banner(self.assembly, self.keys, line):
             self.head_is_open = False
             return True
-        if self.margin.takes(line):
-            self.head_is_open = False
-            return True
-        if is_row_of_charts(self.text, line, self.assembly.charts):
-            chart, number = line.elements[:2]
-            own = Element("charts_only", chart.start, number.end, True)
-            self.assembly.body.append(line._replace(elements=(own, *line.elements[2:])))
+        if self.margin.takes(line) or self.of_places.takes(line):
             self.head_is_open = False
             return True
         if line.has("chart") and (

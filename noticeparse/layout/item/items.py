@@ -14,6 +14,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Prose
 from noticeparse.layout.item.braces import with_braces
+from noticeparse.layout.item.charts_below import with_charts_below
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
 from noticeparse.layout.item.feature_first import FeatureFirst
@@ -77,6 +78,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 
 
 def _cut(text: str, lines: Sequence[Line]) -> Body:
+    lines = with_charts_below(text, lines)
     lines = with_counts_above(text, with_counted_places(text, lines))
     lines = with_counted_items(text, lines)
     lines = with_things_apart(text, with_things_above(text, with_new_as_verb(text, lines)))

@@ -39,10 +39,16 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
         # `Move | light-buoy, from |`: it stays the same, its places alone are old and new.
         item.words += [(e.start, e.end) for e in old]
         return
-    if not new and before:
+    if not new and before and canonical_verb(item.verb or "") != "delete":
         start, end = old[0].start, old[-1].end
         values = {"written": words_of(text, old)}
         item.faults.append(Fault("new-value-empty", start, end, values))
+    if not item.words:
+        # What was there before an insertion, or is there after a deletion.
+        contrary = {"insert": (before, old), "delete": (written, new)}
+        words, cell = contrary.get(canonical_verb(item.verb or "") or "", ("", []))
+        if has_kind(words) and (piece := span_of(cell)):
+            item.faults.append(Fault("cell-misplaced", *piece, {"written": words}))
     # `pilot boarding place` ends with a word that is a verb elsewhere.
     said = None if has_kind(written) else canonical_verb(written)
     verb = said if written else "delete"

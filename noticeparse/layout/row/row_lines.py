@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from noticeparse.layout.column.titles import Cells, Column, Table
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
@@ -11,6 +13,11 @@ from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
+_PLACES = frozenset({"position", "latitude", "longitude"})
+POINT_CELLS = frozenset({"label", "notice"}) | _PLACES
+"""Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
+_LONGEST_COMMAND = 4
+"""Lines of a command above titles for its places."""
 _COMMENTS = ("# ", "## ", "// ", "-- ", "/* ")
 _PLACED = frozenset({"position", "latitude"})
 _TELL_FEATURES = frozenset({"feature", "old", "new"})
@@ -70,6 +77,19 @@ def heads_corners(text: str, titles: Table, line: Line) -> bool:
     first = text[line.start : line.end].split(None, 1)[0].lower().rstrip(".:")
     has_own = not any(column.hemisphere for column in titles.columns)
     return titles.mark == " " and has_own and first in ("corner", "vertex", "point")
+
+
+def heads_places(text: str, titles: Table, line: Line, body: Sequence[Line]) -> bool:
+    """Whether titles stand over the places of the feature above them, which the rows lack.
+
+    They may be those of its corners, or its place on each of several charts.
+    """
+    last = body[-1] if body else None
+    if last is None or titles.roles - _PLACES != {"chart"}:
+        return heads_corners(text, titles, line) and titles.roles <= POINT_CELLS
+    has_own = not any(column.hemisphere for column in titles.columns)
+    is_command = last.has("words") and not last.has("point", "half", "reference", "number")
+    return has_own and is_command and any(one.has("verb") for one in body[-_LONGEST_COMMAND:])
 
 
 def heads_rows(text: str, line: Line) -> bool:

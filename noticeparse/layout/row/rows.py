@@ -9,6 +9,7 @@ from __future__ import annotations
 from itertools import combinations
 
 from noticeparse.faults import Fault
+from noticeparse.layout.column.states_of_columns import are_states, with_states
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item
 from noticeparse.layout.evidence import PLACES
@@ -75,6 +76,8 @@ class RowReader:
         if band := cells.get("band"):
             self._lose_verb(band)
             return
+        if are_states(self.text, cells):
+            cells = with_states(cells)
         if self.takes_rest(cells):
             return
         if self._held is not None and set(self._held[0]) == {"feature"} and "feature" in cells:

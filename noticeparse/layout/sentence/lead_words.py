@@ -22,6 +22,13 @@ _HANGS = re.compile(
     r"|misprint|mistaken)\b",
     re.IGNORECASE,
 )
+_OUTSIDE_TABLE = re.compile(
+    r"(?:also,? )?(?:not tabulated|(?:not (?:(?:shown|given|printed|listed|included|entered) )?in"
+    r"|outside(?: of)?|besides?|in addition to|further to|apart from|as well as) "
+    r"(?:(?:the|this|these) )?(?:above )?(?:tables?|rows|columns)(?: (?:above|below))?)",
+    re.IGNORECASE,
+)
+"""Words that say where a command is printed: `Not in the table: Insert wreck`."""
 _CHARTS = re.compile(
     r"(?:(?:for|on|and|charts?|,|&|/|[0-9]{2,6}[A-Z]?|[A-Z]{1,3} ?[0-9]{1,6}) ?)+", re.IGNORECASE
 )
@@ -65,6 +72,8 @@ def names_charts(text: str, piece: Piece) -> bool:
 
 
 def _code(words: str) -> str | None:
+    if _OUTSIDE_TABLE.fullmatch(words):
+        return None
     if hangs(words):
         return "verb-conditional"
     if any(part.kind in _RELATES for part in read_phrase(words)):

@@ -3,6 +3,11 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.column.states_of_columns import (
+    are_states,
+    columns_of_states,
+    with_states,
+)
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.column.titles import Cells, Table
 from noticeparse.layout.drafts import Prose
@@ -11,8 +16,9 @@ from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.layout.row.cells import is_empty, is_other_band
 from noticeparse.layout.row.row_lines import (
+    POINT_CELLS,
     commands,
-    heads_corners,
+    heads_places,
     heads_rows,
     is_comment,
     is_heading,
@@ -31,8 +37,6 @@ from noticeparse.readers.positions import Point
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
 _PLACES = frozenset({"position", "latitude", "longitude"})
-_POINT_CELLS = {"label", "notice", "position", "latitude", "longitude"}
-"""Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 
 
 class TableReader:
@@ -92,8 +96,8 @@ class TableReader:
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
             return True
-        awaits = self.assembly.awaits_points or heads_corners(self.text, titles, line)
-        if awaits and titles.roles <= _POINT_CELLS:
+        awaits = self.assembly.awaits_points and titles.roles <= POINT_CELLS
+        if awaits or heads_places(self.text, titles, line, self.assembly.body):
             # The titles of the corners of one feature: each row is one more place of it.
             self.table = None
             return True
@@ -177,6 +181,9 @@ class TableReader:
         cells = table.cells(self.text, line, self._point_above)
         if not cells or heads_rows(self.text, line):
             return False
+        if are_states(self.text, cells):
+            table = self.table = columns_of_states(table)
+            cells = with_states(cells)
         cells = self._filled(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
