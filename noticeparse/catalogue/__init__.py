@@ -20,6 +20,7 @@ from noticeparse.catalogue import (
     limits,
     marks,
     measures,
+    moves,
     notices,
     panels,
     positions,
@@ -36,7 +37,7 @@ from noticeparse.faults import Entry
 
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry,
-    lights, limits, marks, measures, notices, panels, positions, rhythms, sectors, sheets, tables,
+    lights, limits, marks, measures, moves, notices, panels, positions, rhythms, sectors, sheets, tables,
     texts, turns, verbs, years,
 )  # fmt: skip
 
