@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 
-from noticeparse.layout.drafts import Item
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import has_letter
@@ -15,7 +15,7 @@ from noticeparse.stretch import Stretch
 
 _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
-    r"(?P<first> (?:this|the above)(?: (?:position|point|place))? and)?"
+    r"(?P<first> (?:this|the above)(?: (?:position|point|place|corner))?(?:,| and| with))?"
     r"(?: (?:the|these))?(?: (?:next|following|other|one))?"
     rf"(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
     r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
@@ -23,8 +23,10 @@ _ANNOUNCED = re.compile(
 )
 """Words that end with a list of places: `cable, joining the three positions in this column`.
 
-The `first` may stand in front of them: `cable, joining this and the two positions which follow`.
+The `first` may stand in front of them: `cable, joining this and the two positions which follow`,
+`cable, joining this position with`.
 """
+_LINKS = ("and", "with", "")
 _REST_OF_LIST = re.compile(
     r"(?:in |at )?(?:the |this |these )?(?:positions?|points?|corners?|places?|column|left"
     r"|right)\b[a-z ]{0,40}",
@@ -40,6 +42,38 @@ def announced(words: str) -> int | None:
     if count := told["count"]:
         return counted(count) + bool(told["first"])
     return 2 if told["relation"].lower() in ("joining", "through", "connecting") else 3
+
+
+def lists_from_here(words: str) -> bool:
+    """Whether the place in front of a description is the first of the list that it ends with."""
+    told = _ANNOUNCED.search(words)
+    return told is not None and told["first"] is not None
+
+
+def links_in_list(text: str, item: Item, element: Element) -> bool:
+    """Whether words only link a place of such a list to the next: `Q   and`."""
+    link = text[element.start : element.end].strip(" ,;").lower()
+    return link in _LINKS and _lists_on(text, item) and item.pieces[-1] == _last(item)
+
+
+def _lists_on(text: str, item: Item) -> bool:
+    """Whether places of a list that began in front of the words stand behind them."""
+    words = " ".join(text[start:end] for start, end in item.words)
+    return bool(item.words) and item.words[-1] < _last(item) and lists_from_here(words)
+
+
+def _last(item: Item) -> Piece:
+    """The last place of an item."""
+    places = item.places
+    return (places[-1].element.start, places[-1].element.end) if places else (-1, -1)
+
+
+def _is_at_end(text: str, item: Item) -> bool:
+    """Whether the last place stands behind `and`, and no more link leads on from it."""
+    if not _lists_on(text, item) or item.pieces[-1] != _last(item) or len(item.pieces) < 2:
+        return False
+    start, end = item.pieces[-2]
+    return text[start:end].strip(" ,;").lower() == "and"
 
 
 def without_count(words: Stretch) -> Stretch:
@@ -67,6 +101,8 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
     if _goes_on_in_words(text, item, line):
         return True
     if not all(is_connector(text[e.start : e.end]) for e in others):
+        return False
+    if _is_at_end(text, item):
         return False
     if verbs_lead and line is not None and not line.has("verb") and _lists_places(text, item):
         return True
