@@ -21,6 +21,7 @@ from noticeparse.layout.item.further_things import (
     names_point,
     thing_aside,
 )
+from noticeparse.layout.item.listed_places import links_on
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.item.states import state_told, taken_back
 from noticeparse.layout.line.elements import Element, Line
@@ -175,7 +176,7 @@ class FeatureFirst(Cutter):
         if item is not None and item.has_place and self.pending:
             if names_point(self.text, item, self.words_of(self.pending)):
                 self._give_bracket(item)
-            if is_connector(self.words_of(self.pending)):
+            if links_on(self.text, item, self.words_of(self.pending)):
                 self.add_group(item)
             else:
                 self._give_bracket(item)
@@ -273,7 +274,8 @@ class FeatureFirst(Cutter):
                 if (self._leads_item(words) and not goes_on) or is_row:
                     self.give_tail()
                 return
-            if self._may_end(before) and leads_feature(words):
+            is_whole = is_complete(before, is_replacement=self._is_replacement())
+            if is_whole and leads_feature(words):
                 self.open_from_pending()
                 self.close_item()
 
@@ -282,9 +284,6 @@ class FeatureFirst(Cutter):
         verb = self.words_of([self.verb]) if self.verb else ""
         is_property = canonical_verb(verb) == "amend" and _OF_FEATURE.match(words) is not None
         return leads_feature(words) or (is_property and has_kind(words))
-
-    def _may_end(self, words: str) -> bool:
-        return is_complete(words, is_replacement=self._is_replacement())
 
     def _is_broken(self, behind: str) -> bool:
         """Whether words behind the place of what goes break off before what comes: `by a`."""

@@ -1,4 +1,7 @@
-"""Lines of positions alone that go on with the item above, in rows with the position first."""
+"""Places of a list that go on with the item above: `joining P with Q`, and lines of places alone.
+
+Which lines of positions are further places of the row above is told for rows with the place first.
+"""
 
 from __future__ import annotations
 
@@ -11,7 +14,7 @@ from noticeparse.layout.place.led_places import has_letter
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector, split_phrase
-from noticeparse.stretch import Stretch
+from noticeparse.stretch import Stretch, gather
 
 _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
@@ -168,3 +171,21 @@ def is_meant(text: str, line: Line | None, item: Item, element: Element, label: 
         if place.element.kind == "reference"
     ]
     return any(label.value in read_letters(text[e.start : e.end]) for e in named)
+
+
+_WITH = re.compile(r"with(?: the)?(?: (?:position|point|place))?:?", re.IGNORECASE)
+
+
+def links_places(words: str) -> bool:
+    """Whether words are those between the two ends of a line: `joining P WITH POSITION Q`."""
+    return _WITH.fullmatch(words.strip(" ,")) is not None
+
+
+def links_on(text: str, item: Item, words: str) -> bool:
+    """Whether words only link a place to those of an item: `joining P with position Q`."""
+    if is_connector(words):
+        return True
+    if len(item.places) != 1 or not links_places(words):
+        return False
+    relation = split_phrase(gather(text, item.words).text).parts
+    return "joining" in {part.kind for part in relation}
