@@ -13,6 +13,7 @@ from noticeparse.layout.evidence import (
     opens_a_line,
     qualifies,
 )
+from noticeparse.layout.item.aids_below import says_more
 from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_named_row
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import (
@@ -266,8 +267,8 @@ class FeatureFirst(Cutter):
         words = self.text[element.start : element.end]
         item = self.item
         if self.pending:
-            before = self.words_of(self.pending)
-            if item is not None and item.has_place and not leads_feature(before):
+            before, start = self.words_of(self.pending), self.pending[0].start
+            if item and item.has_place and says_more(self.text, item, start, before):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 is_row = opens_named_row(self.text, self.pending[0], before, words)
