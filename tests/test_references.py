@@ -258,6 +258,24 @@ class TestFirstOfAList:
         assert told(bulletin) == [("insert", "pier", [AT_P, AT_Q, AT_R])]
         assert "place-of-neighbour" in errors(bulletin)
 
+    @pytest.mark.parametrize(
+        ("end", "count"), [("with the following:", 3), ("with the next two", 3), ("with", 3)]
+    )
+    def test_all_that_it_announces_are_of_the_list(self, end: str, count: int) -> None:
+        rows = f"{P}  pier, joining this position {end}\n{Q}\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert [len(places) for *_, places in told(bulletin)] == [count, 1]
+        assert errors(bulletin) == set()
+
+    @pytest.mark.parametrize(
+        "lead", ["from here to", "joining this position to", "joining this and the next position"]
+    )
+    def test_more_places_than_it_announces_are_held(self, lead: str) -> None:
+        rows = f"{P}  pier, {lead}\n{Q}\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert not [one for one in told(bulletin) if one[1] == "pile"]
+        assert "place-of-neighbour" in errors(bulletin)
+
 
 def test_items_and_their_places_have_each_a_series_of_letters() -> None:
     body = (

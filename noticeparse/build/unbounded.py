@@ -13,7 +13,7 @@ from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.item.listed_places import lists_from_here
+from noticeparse.layout.item.listed_places import is_whole_list
 from noticeparse.rare import Rare
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
@@ -48,8 +48,7 @@ def _begins_in_front(context: Context, item: Item) -> bool:
     """Whether the one place in front of the words is the first of those behind them."""
     start = item.words[0][0] if item.words else -1
     in_front = sum(place.element.start < start for place in item.places)
-    lists = lists_from_here(context.joined(item.words))
-    return lists and in_front == 1 and len(item.places) > 1
+    return in_front == 1 and is_whole_list(context.text, item)
 
 
 def unbounded(

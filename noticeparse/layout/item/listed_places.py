@@ -20,7 +20,7 @@ _ANNOUNCED = re.compile(
     r"\b(?P<relation>joining|through|connecting|bounded by|enclosed by|limited by)"
     r"(?P<first> (?:this|the above)(?: (?:position|point|place|corner))?(?:,| and| with))?"
     r"(?: (?:the|these))?(?: (?:next|following|other|one))?"
-    rf"(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9]))?"
+    rf"(?: (?P<count>{'|'.join(COUNT_WORDS)}|[2-9])(?: following)?)?"
     r"(?: (?:positions?|points?|corners?|places?)(?: [a-z ]{2,40})?)?[ ,:.]*$",
     re.IGNORECASE,
 )
@@ -29,6 +29,7 @@ _ANNOUNCED = re.compile(
 The `first` may stand in front of them: `cable, joining this and the two positions which follow`,
 `cable, joining this position with`.
 """
+_ONE_MORE = re.compile(r"\b(?:next|other|one|position|point|corner|place)\b", re.IGNORECASE)
 _LINKS = ("and", "with", "")
 _REST_OF_LIST = re.compile(
     r"(?:in |at )?(?:the |this |these )?(?:positions?|points?|corners?|places?|column|left"
@@ -53,6 +54,23 @@ def lists_from_here(words: str) -> bool:
     return told is not None and told["first"] is not None
 
 
+def is_whole_list(text: str, item: Item) -> bool:
+    """Whether such a list has its places: those that it counts, or all that stand below it."""
+    words = " ".join(text[start:end] for start, end in item.words)
+    count = announced(words) if lists_from_here(words) else None
+    if count is None:
+        return False
+    return len(item.places) == count or (_is_open(words) and len(item.places) > 1)
+
+
+def _is_open(words: str) -> bool:
+    """Whether such a list does not say how many places it has: `joining this position with`."""
+    told = _ANNOUNCED.search(words)
+    if told is None or told["first"] is None or told["count"] is not None:
+        return False
+    return _ONE_MORE.search(words, told.end("first")) is None
+
+
 def links_in_list(text: str, item: Item, element: Element) -> bool:
     """Whether words only link a place of such a list to the next: `Q   and`."""
     link = text[element.start : element.end].strip(" ,;").lower()
@@ -71,7 +89,7 @@ def _last(item: Item) -> Piece:
     return (places[-1].element.start, places[-1].element.end) if places else (-1, -1)
 
 
-def _is_at_end(text: str, item: Item) -> bool:
+def is_at_end(text: str, item: Item) -> bool:
     """Whether the last place stands behind `and`, and no more link leads on from it."""
     if not _lists_on(text, item) or item.pieces[-1] != _last(item) or len(item.pieces) < 2:
         return False
@@ -91,7 +109,7 @@ def _goes_on_in_words(text: str, item: Item, line: Line | None) -> bool:
     if count is None or line is None or line.has("verb", "label") or len(item.places) >= count:
         return False
     told = [text[e.start : e.end].strip(" ,.") for e in line.elements if e.kind == "words"]
-    return all(not one or _REST_OF_LIST.fullmatch(one) is not None for one in told)
+    return all(is_connector(one) or _REST_OF_LIST.fullmatch(one) is not None for one in told)
 
 
 def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool) -> bool:
@@ -105,11 +123,13 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
         return True
     if not all(is_connector(text[e.start : e.end]) for e in others):
         return False
-    if _is_at_end(text, item):
+    if is_at_end(text, item):
         return False
     if verbs_lead and line is not None and not line.has("verb") and _lists_places(text, item):
         return True
     words = " ".join(text[start:end] for start, end in item.words)
+    if _is_open(words):
+        return True
     parts = split_phrase(words).parts
     places = [place.element.start for place in item.places]
     above = sum(start < item.words[0][0] for start in places) if item.words else 0
