@@ -64,6 +64,52 @@ def test_each_row_is_one_item(rows: str, depths: list[str | None]) -> None:
     assert [depth and str(depth.value_m) for depth in values] == depths
 
 
+BUOYS = [
+    ("insert", "light_buoy_starboard", [AT_P]),
+    ("insert", "light_buoy_starboard", [AT_Q]),
+]
+
+
+@pytest.mark.parametrize("verb", ["Establish", "Lay", "Insert", "Place"])
+@pytest.mark.parametrize("above", ["", f"Delete wreck {R}\n"])
+def test_a_command_for_a_list_tells_its_class_of_each_row(verb: str, above: str) -> None:
+    rows = f"   No 1   Fl.G.3s   {P}\n   No 3   Q.G   {Q}\n"
+    bulletin = parse(f"{HEAD}{above}{verb} these starboard-hand light-buoys:\n{rows}")
+    assert told(bulletin)[-2:] == BUOYS
+    assert [action.feature.name for action in actions_of(bulletin)][-2:] == ["No 1", "No 3"]
+    assert errors(bulletin) == set()
+
+
+def test_names_of_moored_things_below_their_class() -> None:
+    rows = f"   M1   from {P} to {Q}\n   M2   from {Q} to {R}\n"
+    bulletin = parse(f"{HEAD}Shift the mooring buoys:\n{rows}")
+    assert told(bulletin) == [("move", "buoy_mooring", [AT_P]), ("move", "buoy_mooring", [AT_Q])]
+    assert [action.feature.name for action in actions_of(bulletin)] == ["M1", "M2"]
+
+
+def test_another_heading_ends_a_list() -> None:
+    rocks = f"   rock, dries 0.6 m   {Q}\n   rock, dries 0.9 m   {R}\n"
+    heading = "Insert these rocks, with the height to which each dries:"
+    bulletin = parse(f"{HEAD}Insert these depths:\n   6.2 m   {P}\n{heading}\n{rocks}")
+    assert told(bulletin) == [DEPTHS[0], ("insert", "rock", [AT_Q]), ("insert", "rock", [AT_R])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("row", ["beacon No 3   Q.G", "wreck", "Brack Mole   Q.G"])
+def test_another_thing_below_a_class_is_held_back(row: str) -> None:
+    rows = f"   No 1   Fl.G.3s   {P}\n   {row}   {Q}\n"
+    bulletin = parse(f"{HEAD}Establish these starboard-hand light-buoys:\n{rows}")
+    assert told(bulletin) == BUOYS[:1]
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+def test_a_command_with_its_own_thing_ends_the_class() -> None:
+    depths = f"Insert these depths:\n   6.2   {P}\n"
+    bulletin = parse(f"{HEAD}{depths}Insert light-buoy, Fl.R.3s   {Q}\n   Fl.R.5s   {R}\n")
+    kinds = [action.feature.kind for action in actions_of(bulletin)]
+    assert kinds == ["sounding", "light_buoy_generic", "light"]
+
+
 def test_counted_rows_below_depths_have_none() -> None:
     bulletin = parse(f"{HEAD}Depths to be inserted\n   1  {P}\n   2  {Q}\n")
     assert [action.feature.depth for action in actions_of(bulletin)] == [None, None]

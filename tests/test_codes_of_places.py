@@ -115,3 +115,21 @@ def test_a_letter_that_opens_a_line_below_others_is_an_article() -> None:
     places = f"  A  {P}\n  B  {Q}\n"
     bulletin = parse(f"{HEAD}Positions:\n{places}Insert wrecks at A and B\nA buoy lies there.\n")
     assert told(bulletin) == [("insert", "wreck", [AT_P, AT_Q])]
+
+
+@pytest.mark.parametrize(
+    ("reference", "at"), [("a above", AT_P), ("(a) above", AT_P), ("b above", AT_Q)]
+)
+def test_a_small_letter_alone_in_the_column_of_places(reference: str, at: str) -> None:
+    text = (
+        f"{HEAD}INS a  depth 8.1 m            {P}\n    b  depth 7.1 m            {Q}\n"
+        f"DEL c  pile, close S of       {reference}\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin)[-1] == ("delete", "pile", [at])
+    assert errors(bulletin) == set()
+
+
+def test_an_article_before_above_is_no_letter() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck  a above the rock  {P}\n")
+    assert "letter-unknown" not in errors(bulletin)

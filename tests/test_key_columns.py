@@ -45,6 +45,8 @@ WAYS = {
     "no colon": ("", "", "", 14),
     "no colon, records indented": ("", "", "  ", 14),
     "no colon, ruled": ("", "", "", 14),
+    "leaders before the colon": (" .....:", " .....:", "", 22),
+    "leaders before the colon, records indented": (" .....:", " .....:", "  ", 22),
 }
 
 
@@ -85,6 +87,49 @@ def test_keys_part_from_values_in_every_way(name: str) -> None:
     assert bulletin.coverage.unread == 0
     for chart in charts:
         assert "".join(chart.previous_written.split()) in "".join(text.split())
+
+
+COUNTED = """\
+Notice{n} 741/26
+Region{n} Tavrenne Islands - Quill Sound
+Chart{n} 3104
+Last notice{n} 702/26
+
+{one}Action{n} Insert
+     Object{n} wreck, least depth 9.4m
+     Position{n} 46°51.90'S 124°08.11'W
+{two}Action{n} Move
+     Object{n} special buoy
+     From{n} 46°51.05'S 124°07.02'W
+     To{n} 46°51.11'S 124°07.15'W
+{three}Action{n} Delete
+     Object{n} pile
+     Position{n} 46°51.60'S 124°07.77'W
+"""
+
+
+@pytest.mark.parametrize("label", ["[{}]  ", "({})  ", "{}.   "])
+@pytest.mark.parametrize("sign", [":", " .....:"])
+def test_records_may_be_counted(sign: str, label: str) -> None:
+    one, two, three = (label.format(number) for number in (1, 2, 3))
+    bulletin = parse(COUNTED.format(n=sign, one=one, two=two, three=three))
+    (chart,) = bulletin.notices[0].charts
+    assert [(a.verb, a.feature.kind, a.usable) for a in chart.actions] == [
+        ("insert", "wreck_least_depth", True),
+        ("move", "buoy_special", True),
+        ("delete", "pile", True),
+    ]
+    assert bulletin.coverage.unread == 0
+
+
+def test_places_in_square_brackets_may_open_a_line() -> None:
+    text = (
+        "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n[1] 46-00.00S 122-00.00W\n"
+        "[2] 46-00.50S 122-00.00W\n[3] 46-00.10S 122-00.20W\nInsert cable, joining [1],\n"
+        "[2] and [3]\n"
+    )
+    (action,) = parse(text).notices[0].charts[0].actions
+    assert (len(action.geometry.positions), action.usable) == (3, True)
 
 
 def test_the_same_chart_named_between_rules_is_no_head_of_a_page() -> None:

@@ -8,7 +8,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Bulletin
-from tests.short_notices import HEAD, P, Q, actions_of
+from tests.short_notices import HEAD, P, Q, actions_of, codes
 
 R, S = "46-01.00S 122-00.50W", "46-01.50S 122-00.50W"
 
@@ -75,3 +75,23 @@ def test_a_radius_in_brackets_makes_a_circle(phrase: str) -> None:
     assert action.geometry.shape == "circle"
     assert action.geometry.radius_nm == Decimal(500) / Decimal(1852)
     assert action.feature.text == "safety zone"
+
+
+@pytest.mark.parametrize("thing", ["anchorage area", "foul area", "spoil ground", "marine farm"])
+def test_one_area_at_three_places_may_have_them_for_corners(thing: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {thing} {P}, {Q} and {R}\n")
+    assert "area-of-points" in codes(bulletin)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"rock {P}, {Q} and {R}",
+        f"spoil grounds {P}, {Q} and {R}",
+        f"spoil ground {P} and {Q}",
+        f"spoil ground bounded by {P}, {Q} and {R}",
+        f'legend "Foul area" {P}, {Q} and {R}',
+    ],
+)
+def test_several_things_and_what_words_join_are_plain(words: str) -> None:
+    assert "area-of-points" not in codes(parse(f"{HEAD}Insert {words}\n"))

@@ -181,3 +181,19 @@ def test_letters_that_are_hemispheres_too(longitude: str) -> None:
     items = "".join(f"Insert rock at {letter}\n" for letter in "NSEW")
     bulletin = parse(f"12/26 Quill Sound.\nChart 802 [3/26]\n{items}Positions:\n{rows}")
     assert [at for _, _, (at,) in told(bulletin)] == [f"-460{i}.00-12200.00/" for i in range(4)]
+
+
+@pytest.mark.parametrize("comes", ["by a\nrock, depth 2.2 m", "by\na rock, depth 2.2 m"])
+def test_a_line_may_end_within_what_comes(comes: str) -> None:
+    text = (
+        f"12/26 Quill Sound.\nChart 802 [3/26]\nReplace the wreck in {P} {comes}, insert a\n"
+        f"rock in {Q}, delete the pile in {P}.\n"
+    )
+    bulletin = parse(text)
+    assert [one[0] for one in told(bulletin)] == ["replace", "insert", "delete"]
+    assert errors(bulletin) == set()
+
+
+def test_words_that_open_a_line_before_a_verb_may_be_those_of_the_next_item() -> None:
+    head = "12/26 Quill Sound.\nChart 802 [3/26]\n"
+    assert errors(parse(f"{head}Delete the wreck in {P},\npile, insert rock in {Q}.\n"))

@@ -215,3 +215,47 @@ def test_a_block_that_is_put_on_the_chart_is_no_remark(words: str) -> None:
 def test_a_sentence_goes_on_below_the_place_of_its_thing() -> None:
     text = f"{HEAD}The wreck in\n    {P}\nis deleted.\nA rock is inserted in\n    {Q}\n"
     assert told(parse(text)) == [("delete", "wreck", [AT_P]), ("insert", "rock", [AT_Q])]
+
+
+def test_the_first_line_of_a_paragraph_stands_in_and_its_rest_goes_on() -> None:
+    text = (
+        "No. 43 of 2026. QUILL SOUND.\n\n    Chart 802 (depths in metres), last corrected by\n"
+        "Notice No. 41 of 2026, is to be altered as follows:\n\n"
+        "    A spoil ground, bounded by a line joining latitude 46° 00' 00\" South, longitude\n"
+        "122° 00' 00\" West; latitude 46° 00' 30\" South, longitude 122° 00' 00\" West;\n"
+        "and latitude 46° 00' 06\" South, longitude 122° 00' 12\" West, is to be inserted.\n\n"
+        "    A pier is to be inserted in latitude 46° 00' 00\" South,\n"
+        "longitude 122° 00' 00\" West.\n"
+    )
+    bulletin = parse(text)
+    area, pier = bulletin.notices[0].charts[0].actions
+    assert (area.feature.kind, area.geometry.shape) == ("spoil_ground", "area")
+    assert len(area.geometry.positions) == 3
+    assert [one.iso6709 for one in pier.geometry.positions] == ["-460000-1220000/"]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    ("words", "old", "new"),
+    [
+        (f"For the depth of 7.1 m in {P}, a depth of 5.2 m is to be substituted.", 71, 52),
+        (f"For a depth of 7.1 m in {P}, a depth of 5.2 m is substituted.", 71, 52),
+    ],
+)
+def test_what_goes_may_stand_behind_for(words: str, old: int, new: int) -> None:
+    (action,) = parse(f"{HEAD}{words}\n").notices[0].charts[0].actions
+    assert isinstance(action, Replace)
+    assert action.usable
+    assert (action.feature.depth.value_m * 10, action.replacement.depth.value_m * 10) == (old, new)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"For the light-buoy, Fl.R.3s, the old one, a light-buoy, Fl.R.5s, in {P} is substituted.",
+        f"For the wreck in {P} an obstruction is substituted.",
+    ],
+)
+def test_where_it_ends_must_be_plain(words: str) -> None:
+    (action,) = parse(f"{HEAD}{words}\n").notices[0].charts[0].actions
+    assert not action.usable

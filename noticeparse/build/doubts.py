@@ -59,10 +59,15 @@ _STATES = Rare(
 _ODD_SIGNS = frozenset("#%&~^_@{}\\$!?*")
 
 
+_TO_FILL_IN = re.compile(r"_{4,200}")
+"""Where a form is to be filled in: `Signed: ________`."""
+
+
 def is_garbled(words: str) -> bool:
     """Whether signs that no notice uses stand among the letters: `wr#ck, l&ast d~pth`."""
     if _ODD_SIGNS.isdisjoint(words):
         return False
+    words = _TO_FILL_IN.sub("", words)
     odd = sum(map(words.count, _ODD_SIGNS))
     return odd >= 3 and odd * 20 >= len(words)
 

@@ -10,7 +10,7 @@ from __future__ import annotations
 
 import re
 from bisect import bisect_right
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from itertools import pairwise, takewhile
 
 from noticeparse.build.extents import over, own_words
@@ -45,6 +45,7 @@ _MOVED = re.compile(
 )
 """Words that tell of the thing above alone, and where it has gone."""
 _JOINT = re.compile(r"[ ,;]*(?:and|also|then|and (?:also|then))[ ,;:]*", re.IGNORECASE)
+_COMES = re.compile(r"[ ,;]*(?:by|with)\b", re.IGNORECASE)
 _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORECASE)
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
 _PARTS = re.compile(r"[.;\n]")
@@ -79,8 +80,7 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
             _hold(context, [item], "feature-kinds-several")
         if _heads_list(context, item):
             # Only the first item below such a line is sure, and those of which it is told again.
-            listed = takewhile(lambda one: one.verb_piece is None, items[index + 1 :])
-            others = [one for one in listed if own_words(one) == one.words]
+            others = [one for one in _listed(items, index) if own_words(one) == one.words]
             _hold(context, others, "feature-kinds-several")
 
 
@@ -160,6 +160,9 @@ def _ends_as_next(context: Context, item: Item, below: Sequence[Item]) -> bool:
     if _JOINT.fullmatch(context.text, start, end):
         # `in P, / and insert …` joins the commands, and says nothing of the next one.
         return False
+    if canonical_verb(item.verb or "") == "replace" and _COMES.match(words) is not None:
+        # `by a light-buoy, / Fl.R.3s, insert …`: the line ends within what comes.
+        return False
     return "\n" not in context.text[end : below[0].verb_piece[0]]
 
 
@@ -184,6 +187,14 @@ def _has_things_between(context: Context, item: Item) -> bool:
         if leads_feature(context.text[start:end])
     ]
     return len({at for at in between if at > 0}) > 1
+
+
+def _listed(items: Sequence[Item], index: int) -> Iterator[Item]:
+    """The items that follow in a list: up to the next command, or line that heads others."""
+    heading = items[index].heading
+    return takewhile(
+        lambda one: one.verb_piece is None and one.heading == heading, items[index + 1 :]
+    )
 
 
 def _heads_list(context: Context, item: Item) -> bool:

@@ -72,8 +72,25 @@ def shapes_told(
     """The fault of an item whose words tell a shape that is not read."""
     words = " ".join(context.text[start:end] for start, end in _own(item))
     text = unquoted(words.replace("\n", " "))
-    if feature.legend is None and _is_other(text, feature, geometry):
+    if feature.legend is not None:
+        return
+    if _is_other(text, feature, geometry):
         yield over(context, item, "shape-not-as-told")
+    count = len(geometry.positions)
+    if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
+        yield over(context, item, "area-of-points", count=str(count))
+
+
+_FEWEST_CORNERS = 3
+_AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
+
+
+def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:
+    """Whether one thing that is drawn as an area stands at places that no word joins."""
+    is_plain = geometry.shape == "points" and geometry.relation == "at"
+    return (
+        is_plain and "A" in primitives(feature.kind) and _AN_AREA.search(feature.text) is not None
+    )
 
 
 def _own(item: Item) -> list[tuple[int, int]]:

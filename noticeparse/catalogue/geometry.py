@@ -18,6 +18,18 @@ ENTRIES = (
         "46-01.00S 122-01.00W and 46-01.00S 122-00.00W",
     ),
     Entry(
+        "area-of-points",
+        "warning",
+        "one area stands at {count} positions, and no word tells how",
+        "they may be its corners, or as many small areas: what is drawn would be another",
+        "see in the original notice whether they bound one area",
+        _COMMON,
+        bad="‹Insert anchorage area 46-00.00S 122-00.00W, 46-00.50S 122-00.00W and "
+        "46-00.10S 122-00.20W›",
+        good="Insert anchorage area bounded by 46-00.00S 122-00.00W, 46-00.50S 122-00.00W and "
+        "46-00.10S 122-00.20W",
+    ),
+    Entry(
         "circle-without-radius",
         "error",
         "no radius is told for the circle",

@@ -13,7 +13,7 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
+from noticeparse.layout.opening.notice_kinds import is_temporary
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.layout.row.row_charts import repeated_chart, row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
@@ -260,10 +260,8 @@ class Assembly:
                 self.section().items += items
             self.row_verb = rows.verb
         lines, self.body = self.body, []
-        notice = self.notice
-        is_radio = notice is not None and notice.is_radio
-        may_tell = is_temporary(self.text, notice) or is_for_none(self.text, notice)
-        found = cut_section(self.text, lines, self.codes, is_radio=is_radio, may_tell=may_tell)
+        notice, has_chart = self.notice, bool(self.charts)
+        found = cut_section(self.text, lines, self.codes, notice, has_chart=has_chart)
         found = found if notice or self.charts else without_titles(self.text, found)
         self._give(found.places)
         self._give(found.items)

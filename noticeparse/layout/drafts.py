@@ -69,6 +69,8 @@ class Item:
     old: list[Piece] = field(default_factory=list)
     added: list[Added] = field(default_factory=list)
     """What other columns or keys say of the feature."""
+    heading: Piece | None = None
+    """The words for the class in the line that heads it: `depths` of `Depths to be inserted`."""
     number: Element | None = None
     """The number of its notice, where it stands in the item's own row."""
     charts: Piece | None = None

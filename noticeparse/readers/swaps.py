@@ -117,6 +117,8 @@ _MOST_JOINTS = 12
 def _divided(text: str) -> _Division | None:
     if len(text) > _LONGEST:
         return None
+    if (led := _LED_BY_FOR.match(text)) is not None:
+        return _behind_comma(text, led.end())
     found = [
         division
         for joint in _joints(text)[:_MOST_JOINTS]
@@ -134,6 +136,18 @@ def _divided(text: str) -> _Division | None:
     return None
 
 
+_LED_BY_FOR = re.compile(r"for (?=(?:the|an?) )", re.IGNORECASE)
+_NEW_BEHIND = re.compile(r", ?(?=(?:an?|the) )", re.IGNORECASE)
+
+
+def _behind_comma(text: str, start: int) -> _Division | None:
+    """`For the depth of 7 fathoms, a depth of 5 fathoms`, which is substituted."""
+    commas = list(_NEW_BEHIND.finditer(text, start))[:_MOST_JOINTS]
+    joints = (_Joint("TO", comma.start(), comma.end()) for comma in commas)
+    fit = [one for joint in joints if (one := _at(text, joint, start)) is not None]
+    return fit[0] if len(fit) == 1 else None
+
+
 def _without_parts(text: str, fit: list[_Division]) -> list[_Division]:
     """Those that do not part a danger from its depth: `wreck with a wreck with a depth of 9m`."""
     kept = [
@@ -146,8 +160,8 @@ def _without_parts(text: str, fit: list[_Division]) -> list[_Division]:
     return kept or fit
 
 
-def _at(text: str, joint: _Joint) -> _Division | None:
-    first, second = _trimmed(text, 0, joint.start), _trimmed(text, joint.end, len(text))
+def _at(text: str, joint: _Joint, start: int = 0) -> _Division | None:
+    first, second = _trimmed(text, start, joint.start), _trimmed(text, joint.end, len(text))
     if text[second[0] :].lower().startswith(_SAME_KIND):
         # `the sounding of 4.8 metres by one of 4.3 metres`
         second = (second[0] + len(_SAME_KIND), second[1])

@@ -12,6 +12,7 @@ from functools import lru_cache
 from typing import NamedTuple
 
 from noticeparse.readers.depths import stated_kind
+from noticeparse.readers.lights_behind_places import light_behind_place
 from noticeparse.readers.lights_of_companions import with_lights_settled
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
 from noticeparse.readers.words import Item, look_up, proper_name
@@ -64,10 +65,14 @@ def _gather(phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
     lost: list[Item] = []
+    opening: list[Sequence[Item]] = []
     for index, segment in enumerate(with_lights_settled(phrase.segments)):
-        runs += _own_runs(segment, companions, lost, opens=index == 0)
+        own = _own_runs(segment, companions, lost, opens=index == 0)
+        opening.append(own[0])
+        runs += own
     head, run = _head(runs)
     head = _without_place_name(run, head)
+    head, run = light_behind_place(opening, head, run)
     if head is not None and run is not runs[0] and _is_trailing(runs[0], head):
         # `virtual AIS, topmark N cardinal`: the aid is the thing.
         head, run = None, ()

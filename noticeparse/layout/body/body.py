@@ -14,7 +14,7 @@ from noticeparse.layout.body.prose_bodies import is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
-from noticeparse.layout.drafts import Item, Piece, Prose
+from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.item.class_headings import give_classes, with_class_headings
 from noticeparse.layout.item.classes_below import with_classes_below
 from noticeparse.layout.item.codes import set_new_places
@@ -23,8 +23,10 @@ from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.parts_of_lists import give_parts
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
 from noticeparse.layout.place.lettered_places import with_letters_read
 from noticeparse.layout.place.letters_below import with_letters_below
+from noticeparse.layout.place.list_numbers import with_list_numbers
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.sentence.glued_verbs import with_glued_verbs_apart
 from noticeparse.layout.sentence.line_leads import with_marks_apart
@@ -48,15 +50,18 @@ def cut_section(
     text: str,
     lines: Sequence[Line],
     codes: Mapping[str, str],
+    notice: NoticeDraft | None,
     *,
-    is_radio: bool,
-    may_tell: bool,
+    has_chart: bool,
 ) -> CutBody:
     """What the lines below the head of a notice or chart hold.
 
     `codes` are the signs of a column with their verbs.  The message of a radio warning stays
-    prose, and so do the sentences of a notice that `may_tell` of what goes on no chart.
+    prose, and so do the sentences of a notice that may tell of what goes on no chart.  Where it
+    `has_chart` the chart is named above, so that no number in a column can be that of one.
     """
+    is_radio = notice is not None and notice.is_radio
+    may_tell = is_temporary(text, notice) or is_for_none(text, notice)
     lines, heads = with_glued_verbs_apart(text, lines)
     body = with_words_whole(text, with_marks_apart(text, lines))
     if not body:
@@ -64,7 +69,7 @@ def cut_section(
     lettered, places = with_letters_read(text, body)
     if is_radio or (may_tell and is_prose_body(text, lettered)):
         return CutBody([], list(cut_prose(text, body)), [], [])
-    body = lettered
+    body = with_list_numbers(text, lettered) if has_chart else lettered
     if not places:
         body, places = with_letters_below(text, body)
     found = cut_body(text, body)

@@ -16,6 +16,7 @@ from typing import NamedTuple
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.copied.mail import rows_of_mail
 from noticeparse.layout.copied.page_numbers import PageNumbers, goes_on_with_cell
+from noticeparse.layout.copied.titles_again import counted_pages, titles_again
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
@@ -95,12 +96,13 @@ def find_furniture(
     pages = PageNumbers(text, lines, heads, known or frozenset())
     marks = {index for index in candidates if _is_mark(text, lines[index], pages.holds(index))}
     marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
-    marks |= _counted_pages(text, lines, candidates)
+    marks |= counted_pages(text, lines, candidates)
     head = _first_head(text, lines) if known is None else 0
     top = {candidates[index] for index in candidates if index < head}
     shapes = top | (known or set()) | pages.forms
     shown = {index for index in candidates if lines[index].row in rows}
     found = marks | shown | rows_of_mail(text, lines, head)
+    found |= titles_again(text, lines) if known is None else set()
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)
@@ -121,38 +123,6 @@ def find_furniture(
             if len(shapes) < _MOST_KNOWN:
                 shapes.add(shape)
     return Furniture(found, frozenset(shapes))
-
-
-_PAGE_BEHIND = re.compile(
-    r"(?P<title>\S.*?\S) {5,160}(?P<page>[0-9]{1,3})$"
-    r"|(?P<left>[0-9]{1,3}) {5,160}(?P<name>\S.*\S)$"
-)
-
-
-def _counted_pages(text: str, lines: Sequence[Line], candidates: dict[int, str]) -> set[int]:
-    """Lines that say the same each time, and far behind or before it a page that counts on."""
-    found: dict[str, list[tuple[int, int]]] = {}
-    for index in candidates:
-        words = text[lines[index].start : lines[index].end].strip()
-        match = _PAGE_BEHIND.match(words) if words[-1:].isdigit() or words[:1].isdigit() else None
-        if match is None:
-            continue
-        title, page = match["title"] or match["name"], match["page"] or match["left"]
-        if len(title) >= 10 and not has_kind(title):
-            found.setdefault(title, []).append((index, int(page)))
-    return {
-        index
-        for title, pages in found.items()
-        if len(pages) > 1 and _count_on(title, [page for _, page in pages])
-        for index, _ in pages
-    }
-
-
-def _count_on(title: str, pages: Sequence[int]) -> bool:
-    """Whether pages count on; below a title with figures, `Edition 19/26`, one by one."""
-    if not any(char.isdigit() for char in title):
-        return all(one < two for one, two in pairwise(pages))
-    return title[0].isalpha() and pages == [*range(pages[0], pages[0] + max(len(pages), 3))]
 
 
 def _goes_on_with_thing(text: str, line: Line) -> bool:

@@ -2,6 +2,7 @@
 
     OBJECT ...... wreck          Object  | wreck
     OBJECT        wreck          Object  : wreck
+    OBJECT ...: wreck
 
 Leaders, bars, blanks, or a colon in a column of its own part key and value.  They are read as a
 colon only where the text shows it several times, with the keys of a record among them.  The key of
@@ -53,7 +54,8 @@ def _colons_apart(text: str) -> tuple[str, list[Piece]]:
 
 _SIGNS = ("...", " ..", "|")
 _LED_KEY = re.compile(
-    r"^([ \t]*)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)(\.{3,60}| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    r"^([ \t]*(?:[\[(]?[0-9]{1,2}[\]).][ \t]{1,8})?)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)"
+    r"(\.{3,60}:?| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
     re.MULTILINE,
 )
 
@@ -65,7 +67,16 @@ def _leaders(text: str) -> tuple[str, list[Piece]]:
     roles = [_role(match[2]) for match in _LED_KEY.finditer(text)]
     if "feature" not in roles or not _are_of_records(roles):
         return text, []
-    return blanked(text, _LED_KEY, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+    return blanked(
+        text,
+        _LED_KEY,
+        lambda m: m.group() if _is_read(m) else f"{m[1]}{m[2]}:".ljust(len(m.group())),
+    )
+
+
+def _is_read(key: re.Match[str]) -> bool:
+    """Whether a head names the notice before behind a key with its leader: `Last ...: 2150/26`."""
+    return _role(key[2]) == "previous" and "PREVIOUS" in head_kinds(f"{key.group()} 1/26")
 
 
 _LED_HEAD = re.compile(

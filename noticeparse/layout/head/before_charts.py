@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.line.said_of_charts import says_which_chart
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import head_kinds, is_international, read_parts
 
@@ -30,13 +31,19 @@ def leads_to_chart(
 ) -> bool:
     """Whether words lead to the charts at the foot of a notice: `To be made on: Chart 512`.
 
+    So do those of a sentence that names the charts of what follows: `This is for chart 8`.
     The international number of a chart may stand in front of its own: `INT 9512 -- Chart 512`.
     """
     notice = assembly.notice
     words = assembly.text[before[0].start : before[-1].end].strip()
     if notice is not None and not notice.is_radio and is_international(words):
         return True
-    if notice is None or notice.is_radio or not words.endswith(":"):
+    if notice is None or notice.is_radio:
+        return False
+    named = assembly.text[before[0].start : charts[0].end]
+    if not notice.charts and says_which_chart(named):
+        return True
+    if not words.endswith(":"):
         return False
     if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
         return False

@@ -42,10 +42,12 @@ _TOLD = re.compile(
     re.IGNORECASE,
 )
 _COMMANDED = re.compile(
-    rf"(?P<told>to be {_DONE}|for {_ORDER}|insert|add|delete|remove|amend|move|replace)"
+    rf"(?P<told>to be {_DONE}|for {_ORDER}|insert|add|establish|lay|place|plot|enter|delete|remove"
+    r"|withdraw|lift|erase|amend|move|shift|relocate|replace)"
     r"[ :-]{1,4}(?P<things>[A-Za-z][A-Za-z,/& -]{2,50}?)[ .:]{0,3}$",
     re.IGNORECASE,
 )
+_POINTING = re.compile(r"(?:(?:the|these|those|all|following) ){0,4}", re.IGNORECASE)
 _ITS_DEPTH = re.compile(r"(?:(?:least )?depth|drying height)\b", re.IGNORECASE)
 _HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
 _DEPTHS = frozenset(("depth", "measure", "number", "quality", "status", "reported"))
@@ -63,29 +65,40 @@ class ClassHeading(NamedTuple):
 def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
     """The lines with such headings as verbs, and the headings.
 
-    Only where a body opens with one; a line among others may go on with what stands above it.
+    Only where a body opens with one, or a colon ends the command: a line among others may go on
+    with what stands above it.  A command that holds its own thing ends the list.
     """
     found = list(lines)
     headings: list[ClassHeading] = []
-    rows = 0
+    rows, opens, is_open = 0, True, False
     for at, line in enumerate(lines):
-        heading = _heading(text, line)
+        heading = _heading(text, line) if opens or headings or _orders_list(text, line) else None
         if heading is not None and not _heads_items(text, lines[at + 1 :]):
             heading = None
         if heading is not None and heading.verb is not None:
             found[at] = line._replace(elements=(*line.elements[: _lead(line)], heading.verb))
             headings.append(heading)
-        elif not headings:
-            if not (line.is_blank or _introduces(text, line)):
-                return list(lines), []
-        elif _heads_unread(text, line, headings[-1:], lines[at + 1 :]):
+            rows, is_open = 0, True
+            continue
+        if not headings:
+            opens = opens and (line.is_blank or _introduces(text, line))
+        elif is_open and _heads_unread(text, line, headings[-1:], lines[at + 1 :]):
             # `Dangers gone`: what is below it is not under the verb above.
             lost = Element("verb", line.elements[0].start, line.elements[-1].end, True)
             found[at] = line._replace(elements=(lost,))
-        elif not line.is_blank:
-            found[at] = _with_class(text, line, headings[-1].things, rows)
-        rows = 0 if heading is not None else rows + (not line.is_blank)
+        elif is_open and not line.is_blank:
+            is_open = line.elements[_lead(line)].kind != "verb"
+            found[at] = _with_class(text, line, headings[-1].things, rows) if is_open else line
+        rows += not line.is_blank
     return found, headings
+
+
+def _orders_list(text: str, line: Line) -> bool:
+    """Whether a line is a command for a list: `Establish these light-buoys:`, `Delete wrecks:`."""
+    elements = line.elements[_lead(line) :]
+    if not elements or elements[0].kind != "verb" or len(elements) < 2:
+        return False
+    return text[line.start : line.end].rstrip().endswith(":")
 
 
 def _with_class(text: str, line: Line, things: Piece, rows: int) -> Line:
@@ -133,10 +146,13 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
     pieces = [one.things for one in headings]
     classes = [one.things for one in headings if one.verb is not None]
     styles: dict[Piece, str] = {}
+    ended = -1
     for item in items:
         item.pieces = [piece for piece in item.pieces if piece not in pieces]
         start = min((piece[0] for piece in item.pieces), default=0)
-        above = next((one for one in reversed(classes) if one[1] <= start), None)
+        ended = start if item.verb_piece is not None else ended
+        above = next((one for one in reversed(classes) if ended < one[1] <= start), None)
+        item.heading = above
         words = " ".join(text[a:b] for a, b in item.words)
         if above is None or above in item.words or item.verb_piece is not None or not words:
             continue
@@ -224,6 +240,8 @@ def _heading(text: str, line: Line) -> ClassHeading | None:
     if told is None or verb is None or not are_many(told["things"]):
         return None
     a, b = told.span("things")
+    pointing = _POINTING.match(told.string, a, b)
+    a = pointing.end() if pointing is not None else a
     verb_element = Element("verb", start, end, True, verb)
     return ClassHeading((start, end), (start + a, start + b), verb_element)
 

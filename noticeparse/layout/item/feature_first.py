@@ -2,33 +2,27 @@
 
 from __future__ import annotations
 
-import re
-
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import (
-    PLACES,
-    PROPERTIES,
-    is_complete,
-    opens_a_line,
-    qualifies,
-)
+from noticeparse.layout.evidence import PLACES, is_complete, opens_a_line, qualifies
 from noticeparse.layout.item.aids_below import says_more
 from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_named_row
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import (
     bracket_behind,
+    leads_item,
     lost_thing,
     names_point,
+    only_leads,
     thing_aside,
 )
 from noticeparse.layout.item.listed_places import links_on
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
-from noticeparse.layout.item.states import state_told, taken_back
+from noticeparse.layout.item.states import are_its_sectors, state_told, taken_back
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import says_of_the_same, tells_no_change
 from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import is_connector, read_phrase
+from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _LONGEST_DESCRIPTION = 2000
@@ -36,8 +30,6 @@ _LONGEST_DESCRIPTION = 2000
 _READS = ("read", "substitute")
 _TOLD = ("ed", "wn", "deld", "estabd")
 """How a participle ends, also one of a telegram."""
-_OF_FEATURE = re.compile(rf"{PROPERTIES} of ", re.IGNORECASE)
-"""`name of buoy at P, to "No 4"`"""
 
 
 class FeatureFirst(Cutter):
@@ -119,9 +111,11 @@ class FeatureFirst(Cutter):
         """`OLD   …` or `NEW   …` below a verb, which is told of the item that the verb opens."""
         item = self.item
         if item is not None and self._state_line is self.line:
-            state = item.change if self._is_new_state else item.old
-            state.append((element.start, element.end))
-            item.pieces.append((element.start, element.end))
+            self._add_to_state(item, element)
+            return True
+        if opens and item is not None and self._is_of_state(item, element):
+            self._add_to_state(item, element)
+            self._state_line = self.line
             return True
         follows = self.following is not None and self.following.kind == "words"
         if not opens or self.verb is None or not follows:
@@ -138,6 +132,18 @@ class FeatureFirst(Cutter):
         self.item.pieces.append((element.start, element.end))
         self._state_line, self._is_new_state = self.line, told == "new"
         return True
+
+    def _add_to_state(self, item: Item, element: Element) -> None:
+        piece = (element.start, element.end)
+        (item.change if self._is_new_state else item.old).append(piece)
+        item.pieces.append(piece)
+
+    def _is_of_state(self, item: Item, element: Element) -> bool:
+        """Whether a line holds the sectors of the light in the state on the line above."""
+        above, line = self._state_line, self.line
+        if above is None or line is None or line.row != above.row + 1 or self.pending:
+            return False
+        return are_its_sectors(self.text, item.change if self._is_new_state else item.old, element)
 
     def _take_passive(self, element: Element) -> None:
         """`A pier has been built joining …` among commands: the verb of the item it stands in."""
@@ -215,7 +221,7 @@ class FeatureFirst(Cutter):
         behind_stop = self.text[link.start - 2 : link.start - 1] in (".", ";")
         counted = self.line is not None and counted_row_verb(self.text, self.line, place)
         stands_first = opens_a_line(self.text, link.start) or behind_stop or bool(counted)
-        if not stands_first or not (link is place or self._only_leads(link)):
+        if not stands_first or not (link is place or only_leads(self.text, link)):
             return []
         if self._goes_on_over_line(link, verb) or self._ends_list(link, verb):
             return []
@@ -253,14 +259,9 @@ class FeatureFirst(Cutter):
                 return element if leads else None
             # A colon leads to what follows; `in P and Q, and insert …` goes on with another.
             leads = self.text[element.start : element.end].strip() == ":"
-            if element.kind not in PLACES and not self._only_leads(element):
+            if element.kind not in PLACES and not only_leads(self.text, element):
                 return None
         return None
-
-    def _only_leads(self, element: Element) -> bool:
-        """Whether words only lead to a place."""
-        words = self.text[element.start : element.end]
-        return element.kind == "words" and all(p.kind != "words" for p in read_phrase(words))
 
     def _at_line_start(self, element: Element) -> None:
         """Decide whether a new line goes on with the words before it or opens an item."""
@@ -272,19 +273,14 @@ class FeatureFirst(Cutter):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 is_row = opens_named_row(self.text, self.pending[0], before, words)
-                if (self._leads_item(words) and not goes_on) or is_row:
+                verb = self.words_of([self.verb]) if self.verb else ""
+                if (leads_item(words, verb) and not goes_on) or is_row:
                     self.give_tail()
                 return
             is_whole = is_complete(before, is_replacement=self._is_replacement())
             if is_whole and leads_feature(words):
                 self.open_from_pending()
                 self.close_item()
-
-    def _leads_item(self, words: str) -> bool:
-        """Whether words begin as a new item would: with a feature, or what of one is amended."""
-        verb = self.words_of([self.verb]) if self.verb else ""
-        is_property = canonical_verb(verb) == "amend" and _OF_FEATURE.match(words) is not None
-        return leads_feature(words) or (is_property and has_kind(words))
 
     def _is_broken(self, behind: str) -> bool:
         """Whether words behind the place of what goes break off before what comes: `by a`."""

@@ -13,14 +13,17 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item as Draft
-from noticeparse.layout.evidence import OPEN_END, opens_a_line
+from noticeparse.layout.evidence import OPEN_END, PROPERTIES, opens_a_line
 from noticeparse.layout.line.elements import Element, words_of
-from noticeparse.readers.features import leads_feature
+from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.places import read_phrase
 from noticeparse.readers.told import told_by
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
 
 _CODE = "place-of-another"
+_OF_FEATURE = re.compile(rf"{PROPERTIES} of ", re.IGNORECASE)
+"""`name of buoy at P, to "No 4"`"""
 _JOINT = re.compile(
     r"[ ,;:.&+/-]*(?:(?:and|also|then|plus|another|further|likewise|as well as|together with"
     r"|similar|both|the|an?)[ ,]+){0,5}",
@@ -44,6 +47,18 @@ _PARTS = frozenset(
     " parts root row side".split()
 )
 """Nouns of what a thing is made of, or of several: `head of the jetty`."""
+
+
+def leads_item(words: str, verb: str) -> bool:
+    """Whether words begin as a new item would: with a feature, or what of one is amended."""
+    is_property = canonical_verb(verb) == "amend" and _OF_FEATURE.match(words) is not None
+    return leads_feature(words) or (is_property and has_kind(words))
+
+
+def only_leads(text: str, element: Element) -> bool:
+    """Whether words only lead to a place."""
+    words = text[element.start : element.end]
+    return element.kind == "words" and all(part.kind != "words" for part in read_phrase(words))
 
 
 def bracket_behind(text: str, words: Element) -> int | None:

@@ -44,7 +44,11 @@ from noticeparse.layout.item.verbs_behind import (
     with_verbs_behind_apart,
 )
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.layout.place.counted import with_counted_items, with_counted_places
+from noticeparse.layout.place.counted import (
+    with_counted_items,
+    with_counted_places,
+    with_counts_above,
+)
 from noticeparse.layout.sentence.line_leads import give_leads, without_leads
 
 
@@ -73,7 +77,8 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
 
 
 def _cut(text: str, lines: Sequence[Line]) -> Body:
-    lines = with_counted_items(text, with_counted_places(text, lines))
+    lines = with_counts_above(text, with_counted_places(text, lines))
+    lines = with_counted_items(text, lines)
     lines = with_things_apart(text, with_things_above(text, with_new_as_verb(text, lines)))
     lines = with_verbs_behind_apart(text, lines)
     if rows := rows_both_ways(text, lines):

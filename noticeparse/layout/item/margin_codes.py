@@ -11,6 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.list_numbers import OF_LIST
 from noticeparse.readers.features import value_property
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.offsets import direction_in
@@ -26,8 +27,8 @@ _OF_THE_TRADE = frozenset({"PA", "PD", "ED", "SD", "REP", "UNLIT", "LWS", "HWS"}
 
 
 def margin_codes(text: str, lines: Sequence[Line]) -> frozenset[int]:
-    """The offsets at which codes of sources stand."""
-    found: set[int] = set()
+    """The offsets at which codes of sources stand, and numbers of the list of lights."""
+    found = {e.start for line in lines for e in line.elements if e.value == OF_LIST}
     for fewest, groups in (
         (_FEWEST, _at_ends(text, lines)),
         (_FEWEST, _in_columns(text, lines)),

@@ -42,6 +42,13 @@ def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
     return "old" if plain in _OLD else "new" if plain in _NEW else None
 
 
+def are_its_sectors(text: str, state: Sequence[Piece], words: Element) -> bool:
+    """Whether words are sectors of the light in a state: `sectors G 300°-312°, R 312°-330°`."""
+    told = [value_property(text[slice(*piece)]) for piece in state[-1:]]
+    is_lit = any("light" in roles or roles == {"sectors"} for roles in told)
+    return is_lit and value_property(text[words.start : words.end]) == {"sectors"}
+
+
 def set_states(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> bool:
     """Make an item of two states; False where neither holds both words and a place."""
     before, after = list(_words(text, old)), list(_words(text, new))

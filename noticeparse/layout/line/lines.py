@@ -34,6 +34,7 @@ from noticeparse.layout.line.joints import (
 from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place_above
 from noticeparse.layout.line.pairing import Pairing
 from noticeparse.layout.line.row_ends import settle_ends
+from noticeparse.layout.line.said_of_charts import says_which_chart
 from noticeparse.readers.coordinates import read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import PointReading, read_signed_in
 from noticeparse.readers.verbs import is_told_by_agent
@@ -219,6 +220,8 @@ class _LineReader:
             # `established in …` behind a line end is prose; a past tense commands only in columns,
             # behind a dash, `buoy - moved to`, and behind a colon: `buoy: removed in position 2`.
             return "words"
+        if kind == "chart" and words and not found and says_which_chart(text[words[0] : end]):
+            return kind
         if kind == "chart" and not gap and is_aside(text, start, before_end):
             return "words"
         tells = text[start] in "[(" if kind == "verb" else heads_a_section(text, end)

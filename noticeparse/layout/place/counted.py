@@ -13,6 +13,7 @@ from typing import NamedTuple
 from noticeparse.layout.evidence import PLACES, tells
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
+from noticeparse.readers.features import has_kind
 
 _LISTS = ("joining", "bounded by", "between", "limits", "positions", "points", "corners", "line",
           "corners being", "corners are", "limits being", "limits are",
@@ -157,6 +158,58 @@ def _goes_on(text: str, line: Line, number: int) -> bool:
     return (
         number == 1 or re.search(rf"\n[ \t]{{0,20}}{number - 1} {{2,9}}[A-Z]", above) is not None
     )
+
+
+def with_counts_above(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines; where a table was copied cell by cell, the count of a row is on its verb's line.
+
+    `1`, below it `Delete`, below that the object and its place: only where every line that opens
+    with a verb has its count above it, each one more and behind a place, so that no figure of an
+    object is taken for one.
+    """
+    counts = {at: count for at, line in enumerate(lines) if (count := _lone_count(text, line))}
+    at_rows = [at for at in counts if _opens_with_verb(lines, at + 1)]
+    commands = [at for at in range(len(lines)) if _opens_with_verb(lines, at)]
+    if not at_rows or [at + 1 for at in at_rows] != commands:
+        return list(lines)
+    if any(counts[b] - counts[a] != 1 for a, b in pairwise(at_rows)):
+        return list(lines)
+    if any(_is_of_thing(text, line) for line in lines[: at_rows[0]]):
+        return list(lines)
+    if not all(_stands_behind_place(lines, at) for at in at_rows[1:]):
+        return list(lines)
+    found = list(lines)
+    for at in at_rows:
+        above, line = found[at], found[at + 1]
+        label = above.elements[0]._replace(kind="label", value=str(counts[at]))
+        found[at] = above._replace(elements=())
+        found[at + 1] = line._replace(start=above.start, elements=(label, *line.elements))
+    return found
+
+
+def _is_of_thing(text: str, line: Line) -> bool:
+    """Whether a line holds a place, or names what a figure below it may be of."""
+    return line.has(*PLACES) or any(
+        one.kind == "words" and has_kind(text[one.start : one.end]) for one in line.elements
+    )
+
+
+def _stands_behind_place(lines: Sequence[Line], at: int) -> bool:
+    above = next((lines[row] for row in range(at - 1, -1, -1) if not lines[row].is_blank), None)
+    return above is not None and above.elements[-1].kind in PLACES
+
+
+def _lone_count(text: str, line: Line) -> int | None:
+    """The number that stands on a line of its own, or None."""
+    if len(line.elements) != 1 or line.elements[0].kind not in ("words", "label"):
+        return None
+    number = text[line.elements[0].start : line.elements[0].end].strip(" .)(")
+    is_count = number.isdecimal() and len(number) <= _LONGEST_COUNT
+    return int(number) if is_count else None
+
+
+def _opens_with_verb(lines: Sequence[Line], at: int) -> bool:
+    return at < len(lines) and bool(lines[at].elements) and lines[at].elements[0].kind == "verb"
 
 
 def announces_places(text: str, line: Line) -> bool:

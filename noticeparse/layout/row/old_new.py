@@ -1,4 +1,7 @@
-"""The columns of the old and the new state: what a row of both does to its feature."""
+"""The columns of the old and the new state: what a row of both does to its feature.
+
+Where the column of the feature itself says what changes, the others tell of it as it was.
+"""
 
 from __future__ import annotations
 
@@ -9,7 +12,9 @@ from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.layout.item.states import set_replacement, set_states
 from noticeparse.layout.line.elements import words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
+from noticeparse.readers.change_parts import divide_change
 from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.phrases import place
 from noticeparse.readers.verbs import canonical_verb
 
 
@@ -80,3 +85,37 @@ def with_new_below(text: str, cells: Cells) -> Cells:
     if is_open or not all(leads_feature(one) and has_kind(one) for one in said):
         return cells
     return {**cells, "verb": verb[:1], "link": verb[1:], "feature": goes, "change": comes}
+
+
+def with_change_apart(text: str, cells: Cells, verb: str | None) -> Cells:
+    """The cells of a row whose feature says itself what becomes of it, beside its old character.
+
+    In `Amend | light: period to 6s | Fl.4s12m8M` the character goes with the light, and what
+    changes is read behind it.
+    """
+    told = words_of(text, cells.get("verb", [])) or verb or ""
+    feature = cells.get("feature", [])
+    if canonical_verb(told) != "amend" or "light" not in cells or len(feature) != 1:
+        return cells
+    if {"old", "new", "change"} & cells.keys() or feature[0].kind != "words":
+        return cells
+    start, end = feature[0].start, feature[0].end
+    parts = divide_change(text[start:end])
+    changes = [part for part in parts if part.is_change]
+    if not changes or any(part.new is None for part in changes):
+        return cells
+    named = [part.subject for part in parts[: parts.index(changes[0]) + 1] if part.subject]
+    if not named or not has_kind(text[start + named[0][0] : start + named[-1][1]]):
+        return cells
+    first = changes[0].property
+    cut = place(first)[0] if first is not None else named[-1][1]
+    if cut < named[-1][1]:
+        # `range of light to 11M`: what changes stands in front.
+        return cells
+    behind = text[start + cut : end]
+    at = end - len(behind.lstrip(" ,:"))
+    return {
+        **cells,
+        "feature": [feature[0]._replace(end=start + named[-1][1])],
+        "change": [feature[0]._replace(start=at, gap=False)],
+    }

@@ -26,7 +26,7 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
-from noticeparse.layout.row.old_new import set_old_and_new, with_new_below
+from noticeparse.layout.row.old_new import set_old_and_new, with_change_apart, with_new_below
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
@@ -150,6 +150,7 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         cells = with_new_below(self.text, with_change(self.text, cells))
+        cells = with_change_apart(self.text, cells, self.verb)
         groups = list(self._places.groups(cells))
         unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items else None

@@ -107,16 +107,19 @@ def blocks_of_items(text: str, lines: Sequence[Line]) -> Iterator[list[Line]]:
     """The lines in blocks that each open with what leads an item, which is set apart as a label.
 
     A line that comes back to the column of the first, from others that hang to the right of it,
-    opens a block as well; `to` above the new place of a move does not.
+    opens a block as well; `to` above the new place of a move does not.  What stands behind a
+    blank line does not hang: it is the first line of a paragraph.
     """
     block: list[Line] = []
+    is_whole = True
     for line in lines:
         lead = None if line.is_blank else _lead_end(text, line)
-        hangs = len(block) > 1 and not block[-1].is_blank and not line.is_blank
+        is_whole = is_whole and not line.is_blank
+        hangs = len(block) > 1 and is_whole
         comes_back = hangs and line.indent(text) == block[0].indent(text) < block[-1].indent(text)
         if block and (lead is not None or (comes_back and not _leads_on(text, line))):
             yield block
-            block = []
+            block, is_whole = [], True
         block.append(line if lead is None else _parted(text, line, lead))
     if block:
         yield block
