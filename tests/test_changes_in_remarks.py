@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.reference import NoticeRef
-from tests.short_notices import HEAD, P, Q, R, errors, told
+from tests.short_notices import AT_P, HEAD, P, Q, R, errors, told
 
 TOLD = [
     "Note: On chart 803 insert the same depth.",
@@ -88,3 +88,43 @@ def test_a_sentence_with_its_verb_misspelt_is_not_passed_over(done: str) -> None
 def test_a_sentence_that_tells_no_change_stays_a_remark(done: str) -> None:
     items = f"A wreck is inserted at {P}.\nA rock {done} at {Q}.\nA pile is deleted at {R}.\n"
     assert "sentence-unread" not in errors(parse(HEAD + items))
+
+
+DONE = [
+    "the old lock light in {} was removed from the chart by Notice 46/26.",
+    "the rock in {} has been deleted by NM 46(T)/26",
+]
+
+
+@pytest.mark.parametrize("words", DONE)
+def test_what_another_notice_has_done_is_a_remark(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\nRemark: {words.format(Q)}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert [len(one.positions) for one in bulletin.notices[0].remarks] == [1]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("words", DONE)
+def test_what_another_notice_has_done_is_no_command(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words.format(Q).capitalize()}\n")
+    assert told(bulletin) == []
+    assert errors(bulletin) == {"sentence-under-verb"}
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "the rock in {} has been deleted",
+        "the rock in {} has been deleted by Notice 12/26.",
+        "the rock in {} has been deleted by this notice.",
+        "the rock in {} was deleted in error by Notice 46/26.",
+        "owing to an error the rock in {} was deleted by Notice 46/26.",
+        "the rock in {} was deleted by Notice 46/26 and should be restored.",
+        "the rock in {}, inserted by Notice 46/26, has been deleted.",
+        "the rock in {} has been inserted by Notice 46/26 and is to be deleted.",
+    ],
+)
+def test_what_more_is_said_of_it_may_be_an_action(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\nRemark: {words.format(Q)}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) == {"sentence-unread"}

@@ -128,3 +128,60 @@ def test_rows_of_a_temporary_notice_are_commands_and_its_sentences_are_not() -> 
     assert [one[0] for one in told(parse(head + rows))] == ["delete", "insert"]
     for more in (f'Light-buoy "A1" withdrawn in {P}.\n', rows + "It will be replaced in May.\n"):
         assert actions_of(parse(head + more)) == []
+
+
+def test_a_verb_behind_the_places_ends_its_item() -> None:
+    bulletin = parse(
+        f"{HEAD}wreck: inserted in {P}\n"
+        f"cable joining {Q} and {R}: deleted\n"
+        f"ferry route joining {Q},\n  {R} and\n  {P}: inserted\n"
+        f"pipeline joining\n  {P} and {Q}, deleted\n"
+        f"rock: deleted in {R}\n"
+    )
+    assert told(bulletin) == [
+        ("insert", "wreck", [AT_P]),
+        ("delete", "cable_submarine", [AT_Q, AT_R]),
+        ("insert", "ferry_route", [AT_Q, AT_R, AT_P]),
+        ("delete", "pipeline", [AT_P, AT_Q]),
+        ("delete", "rock", [AT_R]),
+    ]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "item",
+    [
+        f"cable joining {Q}, {R}\n{P}: deleted",
+        f"{Q}: deleted",
+        f"cable joining {Q} and pile {R}: deleted",
+        f"light, Fl.3s, {Q}: altered to Fl.5s",
+        f"cable joining {Q} and {R}: deleted\n{P}",
+        f"pile joining\nrock: deleted in {R}",
+        f"pile {Q} and\nrock {R}: deleted",
+    ],
+)
+def test_a_verb_behind_places_is_not_that_of_other_things(item: str) -> None:
+    bulletin = parse(f"{HEAD}wreck: inserted in {P}\n{item}\n")
+    for verb, kind, _ in told(bulletin):
+        assert (verb, kind) in {
+            ("insert", "wreck"), ("delete", "rock"), ("delete", "cable_submarine")
+        }  # fmt: skip
+    assert "item-without-verb" in errors(bulletin)
+
+
+def test_a_verb_behind_further_places_is_not_that_of_the_thing_above() -> None:
+    bulletin = parse(f"{HEAD}wreck: inserted in {P} and\n{Q}: deleted\nrock: deleted in {R}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_R])]
+    assert "item-without-verb" in errors(bulletin)
+
+
+def test_a_circle_may_follow_a_participle() -> None:
+    items = f"wreck: inserted in {P}\nnature reserve: inserted, {{}} centred on {Q}\n"
+    for circle in ("circle of radius 0.5 miles", "within a circle with radius 0.5 miles,"):
+        bulletin = parse(HEAD + items.format(circle))
+        assert [one.geometry.shape for one in actions_of(bulletin)] == ["point", "circle"]
+        assert not errors(bulletin)
+    for words in ("circle of stones", "semicircle of radius 2 miles"):
+        bulletin = parse(HEAD + items.format(words))
+        assert told(bulletin) == [("insert", "wreck", [AT_P])]
+        assert "item-without-verb" in errors(bulletin)

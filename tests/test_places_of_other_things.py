@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, errors, told
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, errors, told
 
 OF_ANOTHER = [
     f"The wreck in {P} has been removed; not so the rock in {Q}.",
@@ -46,3 +46,28 @@ def test_words_that_add_a_place_lead_to_the_same_thing(behind: str) -> None:
 def test_both_ends_of_a_line_may_be_named() -> None:
     text = f"{HEAD}A submarine cable has been laid from {P} to the pier in {Q}.\n"
     assert told(parse(text)) == [("insert", "cable_submarine", [AT_P, AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "ends", [f"position {P} with position\n   {Q}", f"{P} with {Q}", f"{P}, with the point {Q}"]
+)
+def test_a_line_joins_its_one_end_with_the_other(ends: str) -> None:
+    bulletin = parse(f"{HEAD}Insert a pier joining {ends}.\nDelete the pile in {R}.\n")
+    assert told(bulletin) == [("insert", "pier", [AT_P, AT_Q]), ("delete", "pile", [AT_R])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "item",
+    [
+        f"Insert a pier joining {P} with the light in {Q}.",
+        f"Insert a pile in {P} with {Q}.",
+        f"Insert a pier joining {P} and {R} with {Q}.",
+        f"Replace the pier joining {P} with {Q}.",
+        f"Move the pontoon joining {P} with {Q}.",
+    ],
+)
+def test_other_words_with_a_place_join_nothing(item: str) -> None:
+    bulletin = parse(f"{HEAD}{item}\n")
+    assert not [places for *_, places in told(bulletin) if AT_Q in places]
+    assert errors(bulletin)

@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.action import Move
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, errors, told
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, errors, told
 
 
 def test_positions_with_letters_behind_leaders() -> None:
@@ -219,6 +219,62 @@ class TestFirstOfAList:
         rows = f"{P}  Insert  pier joining this and the three positions which follow\n {Q}\n {R}\n"
         bulletin = parse(f"{HEAD}{rows}{Q}  Insert  pile\n")
         assert "geometry-not-as-counted" in errors(bulletin) or not told(bulletin)
+
+    @pytest.mark.parametrize("end", ["this position with", "this position and", "this point,"])
+    def test_this_position_with_those_below(self, end: str) -> None:
+        rows = f"{P}  pier, joining {end}\n{Q}  and\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert told(bulletin) == [
+            ("insert", "pier", [AT_P, AT_Q, AT_R]),
+            ("insert", "pile", [AT_P]),
+        ]
+        assert actions_of(bulletin)[0].geometry.shape == "line"
+        assert errors(bulletin) == set()
+
+    def test_an_area_begins_at_the_place_in_front(self) -> None:
+        rows = f"{P}  anchorage area, bounded by this position,\n{Q}\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Delete\n{rows}")
+        area, pile = actions_of(bulletin)
+        assert (area.geometry.shape, len(area.geometry.positions)) == ("area", 3)
+        assert (pile.feature.kind, area.usable, pile.usable) == ("pile", True, True)
+
+    @pytest.mark.parametrize(
+        "rows",
+        [
+            f"{P}  pier, joining this position with\n{Q}  pile\n",
+            f"{P}  anchorage area, bounded by this position,\n{Q}\n{R}  pile\n",
+            f"{P}  pier, joining this position with the light\n{Q}\n{R}  pile\n",
+            f"{P}  pier, joining this position\n{Q}  and this position\n",
+        ],
+    )
+    def test_a_list_that_lacks_places_is_held(self, rows: str) -> None:
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert not [one for one in told(bulletin) if one[1] != "pile"]
+        assert errors(bulletin)
+
+    def test_a_place_behind_the_last_of_a_list_is_not_that_of_the_next_row(self) -> None:
+        rows = f"{P}  pier, joining this position with\n{Q} and\n{R}\n{P}\n{Q}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert told(bulletin) == [("insert", "pier", [AT_P, AT_Q, AT_R])]
+        assert "place-of-neighbour" in errors(bulletin)
+
+    @pytest.mark.parametrize(
+        ("end", "count"), [("with the following:", 3), ("with the next two", 3), ("with", 3)]
+    )
+    def test_all_that_it_announces_are_of_the_list(self, end: str, count: int) -> None:
+        rows = f"{P}  pier, joining this position {end}\n{Q}\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert [len(places) for *_, places in told(bulletin)] == [count, 1]
+        assert errors(bulletin) == set()
+
+    @pytest.mark.parametrize(
+        "lead", ["from here to", "joining this position to", "joining this and the next position"]
+    )
+    def test_more_places_than_it_announces_are_held(self, lead: str) -> None:
+        rows = f"{P}  pier, {lead}\n{Q}\n{R}\n{P}  pile\n"
+        bulletin = parse(f"{HEAD}Insert\n{rows}")
+        assert not [one for one in told(bulletin) if one[1] == "pile"]
+        assert "place-of-neighbour" in errors(bulletin)
 
 
 def test_items_and_their_places_have_each_a_series_of_letters() -> None:

@@ -265,7 +265,7 @@ class NoticeBuilder:
         self.charts_in_prose += [(n, start + a, start + b) for n, a, b in clauses.charts]
         positions: list[Position] = []
         path = f"{self.path}/remarks/{index}"
-        if loses_change(context, prose, is_for_charts=self.is_for_charts):
+        if loses_change(context, prose, self.ref, is_for_charts=self.is_for_charts):
             self._fault(quoting(context, "sentence-unread", (start, end)), [path])
         for element in prose.elements:
             if element.kind != "point":

@@ -13,6 +13,7 @@ from noticeparse.build.extents import quoting, within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
+from noticeparse.layout.item.listed_places import links_places
 from noticeparse.readers.places import Part, read_phrase
 from noticeparse.readers.verbs import Verb
 from noticeparse.stretch import gather
@@ -64,7 +65,9 @@ def _ends(text: str, parts: Sequence[Part], kinds: set[str], verb: Verb) -> bool
     opens = next((part for part in parts if part.kind != "separator"), None)
     if verb == "move":
         return opens is not None and opens.kind == "to"
-    links = text.lower().lstrip(" ,").startswith("and ") or (
-        opens is not None and opens.kind == "to"
-    )
+    said = text.lower().strip(" ,:")
+    links = said.startswith("and ") or (opens is not None and opens.kind == "to")
+    if said.startswith("with"):
+        # `joining P with position Q`; `with the light in Q` is said of another thing.
+        links = links_places(said) and "joining" in kinds
     return links and not _SPAN.isdisjoint(kinds)

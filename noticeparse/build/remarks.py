@@ -5,16 +5,19 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.build.done_elsewhere import without_done
 from noticeparse.build.extents import item_extent
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.layout.line.elements import Element
 from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.heads import read_head
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
+from noticeparse.records.reference import NoticeRef
 
 _AS_CHART = re.compile(r"^(?:as|same as|see)(?: (?:on|for|in))? charts?\b")
 _COMMAND = re.compile(r"\b(?:insert|delete|amend|replace|substitute|expunge|move)\b")
@@ -99,17 +102,25 @@ def _is_parted(words: str) -> bool:
     return any(canonical_verb(done) is not None for done in parted) and has_kind(words)
 
 
-def loses_change(context: Context, prose: Prose, *, is_for_charts: bool) -> bool:
+def loses_change(
+    context: Context, prose: Prose, own: NoticeRef | None, *, is_for_charts: bool
+) -> bool:
     """Whether a remark may tell of an action; one of a notice for no chart must command it."""
-    return (_tells_of_change if is_for_charts else _commands_at_place)(context, prose)
+    if not is_for_charts:
+        return _commands_at_place(context, prose)
+    return _tells_of_change(context, prose, without_done(context, prose, own))
 
 
-def _tells_of_change(context: Context, prose: Prose) -> bool:
-    """Whether a remark says that something at a position was changed."""
-    start, end = prose.pieces[0][0], prose.pieces[-1][1]
+def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) -> bool:
+    """Whether a remark says that something at a position was changed.
+
+    `left` are its elements without what another notice has done.
+    """
+    done = [element.start for element in prose.elements if element not in left]
+    start, end = prose.pieces[0][0], min([prose.pieces[-1][1], *done])
     words = " ".join(context.text[start:end].lower().split())
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
-    passives = [e for e in prose.elements if e.kind == "passive"]
+    passives = [e for e in left if e.kind == "passive"]
     # What will be done is not yet to be charted.
     told = any(not context.text[e.start : e.end].lower().startswith("will") for e in passives)
     if _AS_CHART.search(words) or _BREAKS_OFF.search(words) or _ON_ANOTHER.search(words):

@@ -16,7 +16,7 @@ from noticeparse.build.extents import over
 from noticeparse.build.places_beside import hold_back_beside, is_bare
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.item.listed_places import announced
+from noticeparse.layout.item.listed_places import announced, is_at_end
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import only_relates
 
@@ -39,10 +39,12 @@ def hold_back_slid(context: Context, items: Sequence[Item]) -> None:
         lacks = _lacks(context, item)
         for below in _robbed(lacks, items[index + 1 :]) if lacks > 0 else ():
             below.faults.append(over(context, below, "place-of-neighbour"))
-        if lacks == 0 and _lists_below(item):
-            for below in items[index + 1 : index + 2]:
-                if _has_place_above(context, below):
-                    below.faults.append(over(context, below, "place-of-neighbour"))
+        for below in items[index + 1 : index + 2] if _lists_below(item) else ():
+            if not _has_place_above(context, below):
+                continue
+            below.faults.append(over(context, below, "place-of-neighbour"))
+            if lacks != 0 and not is_at_end(context.text, item):
+                item.faults.append(over(context, item, "place-of-neighbour"))
 
 
 def _lacks(context: Context, item: Item) -> int:

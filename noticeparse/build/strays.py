@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.done_elsewhere import done_by_another
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -40,6 +41,8 @@ def strays(
             yield Fault("item-of-one-chart", *extent, {"written": words})
         if _is_beside_another(context.text, *extent):
             yield quoting(context, "item-of-one-chart", extent)
+    if item.verb_piece is not None and done_by_another(context, item.verb_piece, own):
+        yield quoting(context, "sentence-under-verb", item_extent(item))
     if item.number is not None and own is not None:
         start, end = item.number.start, item.number.end
         written = context.written(start, end)

@@ -14,6 +14,7 @@ from noticeparse.build.extents import item_extent, over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.item.listed_places import is_whole_list
 from noticeparse.stretch import gather
 
 _LINK = r"[ ,;:.]{0,3}+(?:\n[ \t]*(?=[a-z(]))?(?:(?:and|then|thence|along|by|but|on) ){0,2}"
@@ -45,7 +46,9 @@ def torn_items(context: Context, item: Item) -> Iterator[Fault]:
         if piece.groupdict().get("exception") is None:
             yield over(context, item, "item-without-feature")
         return
-    if item.has_place and not item.added and _LEADS_ON.search(words, max(len(words) - 12, 0)):
+    # `P cable, joining this position with`: the other places stand below.
+    is_open = not item.added and not is_whole_list(context.text, item)
+    if item.has_place and is_open and _LEADS_ON.search(words, max(len(words) - 12, 0)):
         yield over(context, item, "item-torn")
         return
     end = item_extent(item)[1]

@@ -13,6 +13,7 @@ from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
+from noticeparse.layout.item.listed_places import is_whole_list
 from noticeparse.rare import Rare
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
@@ -43,6 +44,13 @@ _ROW_BY_ROW = Rare(
 _FEWEST = {"area": 3, "line": 2}
 
 
+def _begins_in_front(context: Context, item: Item) -> bool:
+    """Whether the one place in front of the words is the first of those behind them."""
+    start = item.words[0][0] if item.words else -1
+    in_front = sum(place.element.start < start for place in item.places)
+    return in_front == 1 and is_whole_list(context.text, item)
+
+
 def unbounded(
     context: Context, item: Item, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
@@ -55,7 +63,7 @@ def unbounded(
     drawn = primitives(feature.kind)
     is_at_edge = "L" in drawn and _EDGE.search(text) is not None
     shape = None
-    if _ROW_BY_ROW.search(text):
+    if _ROW_BY_ROW.search(text) and not _begins_in_front(context, item):
         told = "area" if "bounded by" in text.lower() else "line"
         yield over(context, item, "geometry-too-few-positions", shape=told)
         return

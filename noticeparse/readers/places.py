@@ -141,6 +141,18 @@ def only_relates(text: str) -> bool:
     return all(part.kind != "words" for part in read_phrase(text))
 
 
+_CIRCLE = re.compile(r"(?:(?:with)?in )?(?:a |the )?circle(?: of| with)?", re.IGNORECASE)
+
+
+def leads_to_circle(text: str) -> bool:
+    """Whether a phrase names nothing but a circle with its radius: `circle of radius 2 miles`."""
+    parts = read_phrase(text)
+    words = [part for part in parts if part.kind == "words"]
+    end = words[0].end if len(words) == 1 else 0
+    is_told = any(part.kind == "radius" for part in parts)
+    return is_told and _CIRCLE.fullmatch(text[:end]) is not None
+
+
 _LETTER = re.compile(r"\W*(?:and )?(?:[A-Z]|[0-9]{1,2}(?=[).:]))[^\w\"]*")
 
 

@@ -13,8 +13,8 @@ from noticeparse.layout.evidence import (
     breaks_off,
     lead_index,
     may_be_item,
-    opens_a_line,
 )
+from noticeparse.layout.item.aids_below import begins_another
 from noticeparse.layout.item.margin_codes import margin_codes
 from noticeparse.layout.item.open_item import OpenItem
 from noticeparse.layout.item.sub_headings import (
@@ -39,7 +39,6 @@ from noticeparse.layout.item.unknown_verbs import (
 from noticeparse.layout.line.elements import Element, Line, followings, last_verb
 from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.line.joints import opens_note
-from noticeparse.readers.features import leads_feature
 from noticeparse.readers.positions import Point
 
 _MENTIONS = ("(see", " see", "(cf", "(cf.", " cf.", "refer to", "referred to in")
@@ -278,7 +277,7 @@ class Cutter(OpenItem):
             item.words += pieces
             item.pieces += pieces
             self.pending = []
-        elif opened and not (opens_a_line(self.text, start) and leads_feature(words)):
+        elif item is not None and opened and not begins_another(self.text, item, start, words):
             self.give_tail()
         elif (self.verb is not None or self.verb_lost is not None) and (
             self.verb_is_own

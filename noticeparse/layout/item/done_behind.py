@@ -7,34 +7,21 @@ A line with a thing but without a participle is a stretch of its own and has no 
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from itertools import takewhile
+from re import Match
 from typing import NamedTuple
 
 from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, tells
+from noticeparse.layout.item.done_at_end import done_at_end
+from noticeparse.layout.item.participles import fits_behind, participle
 from noticeparse.layout.item.verb_last import Stretch, led
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.readers.features import has_kind, leads_feature
-from noticeparse.readers.places import read_phrase
-from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import read_phrase, split_phrase
 
 _WORDS = ("words", "verb", "semicolon")
 _MARKS = ("label", "bar")
-_DONE = re.compile(
-    r"(?<![A-Za-z\"-])(?P<fill>(?:to be|now|newly|permanently) )?(?P<verb>"
-    r"(?:(?:taken|struck|put|pulled|cut|rubbed|written|inked) (?:out|up|away|off|down|in))"
-    r"|[A-Za-z]{3,14}(?:ed|awn)|(?:re-?)?laid|re-[a-z]{3,14}ed|built)"
-    r"(?P<chart> (?:on|in|from) (?:the|this) charts?)?(?![A-Za-z\"-])",
-    re.IGNORECASE,
-)
-_ADJECTIVES = frozenset("charted shown located cleared destroyed lit plotted printed".split())
-"""Participles that tell how a thing is, and not what is to be done."""
-_UNSURE = frozenset(
-    "not never no reported possibly been being is are was were be has have half part almost soon"
-    " once maybe perhaps quite".split()
-)
-"""Words behind which a participle does not tell what was done."""
 _LONGEST = 400
 
 
@@ -119,16 +106,25 @@ def done_behind_stretches(text: str, lines: Sequence[Line]) -> Iterator[Stretch]
     kept: list[Line] = []
     verb: Element | None = None
     in_front = _stands_in_front(text, lines)
+    is_done = False
     for at, line in enumerate(lines):
         is_rest = verb is None and bool(kept) and _is_open_name(text, kept)
         told = _told(text, line, None if in_front else lines[at + 1 :], is_rest=is_rest)
         told = told or _without_place(text, line, is_rest=is_rest)
+        waits = is_rest
+        end = None if told is not None or in_front else done_at_end(text, line)
+        if end is not None:
+            named = has_kind(text[end.line.start : end.line.end])
+            waits = (is_rest and not named) if end.has_thing else _waits(text, kept)
+            if end.has_thing or (waits and verb is None):
+                told = _Told(end.verb, (), (), end.line)
         opens = told is not None or line.is_blank or _opens(text, line, in_front=in_front)
-        waits = told is not None and is_rest
-        broken = verb is not None and told is None and _is_broken(text, kept)
-        if kept and opens and not waits and not broken:
+        goes_on = verb is not None and told is None and end is None
+        broken = goes_on and _is_broken(text, kept)
+        if kept and (is_done or (opens and not (told is not None and waits) and not broken)):
             yield Stretch(led(kept, verb), verb)
             kept, verb = [], None
+        is_done = told is not None and not told.thing
         if told is not None:
             verb, line = told.verb, told.line
         else:
@@ -188,10 +184,18 @@ def _is_broken(text: str, kept: Sequence[Line]) -> bool:
     return words[-1:] in (",", "/", "&") or last in OPEN_END or words.count('"') % 2 == 1
 
 
+def _waits(text: str, kept: Sequence[Line]) -> bool:
+    """Whether lines hold a thing whose places go on below."""
+    return any(tells(text, e) for line in kept for e in line.elements) and _is_broken(text, kept)
+
+
 def _is_open_name(text: str, kept: Sequence[Line]) -> bool:
-    """Whether lines hold no place, and words that go on below."""
+    """Whether lines hold no place, and words that go on below and lead to none: `Buoy, "North`."""
     held = [e for line in kept for e in line.elements]
-    return not any(e.kind in PLACES for e in held) and _is_broken(text, kept)
+    if any(e.kind in PLACES for e in held) or not _is_broken(text, kept):
+        return False
+    parts = split_phrase(text[held[-1].start : held[-1].end]).parts
+    return all(part.kind == "separator" for part in parts)
 
 
 def _told(
@@ -215,13 +219,13 @@ def _told(
     if not run or run[0].kind != "words" or any(_tells_more(text, e) for e in behind):
         return None
     start, end = run[0].start, run[-1].end
-    done = _participle(text, start, min(end, start + _LONGEST), is_rest=is_rest)
+    done = participle(text, start, min(end, start + _LONGEST), is_rest=is_rest)
     if done is None:
         return None
     letters = behind[:1] if behind and behind[0].kind == "label" else ()
     has_place = is_placed or any(e.kind in PLACES for e in (*marks, *behind)) or bool(letters)
     rest = text[done.end() : end].strip(" ,:;.-")
-    if not _fits(text[done.start("verb") : done.end("verb")], rest):
+    if not fits_behind(text[done.start("verb") : done.end("verb")], rest):
         return None
     is_open = _is_broken(text, [line])
     if not has_place and not _has_places_below(text, below or (), is_open=is_open):
@@ -232,43 +236,6 @@ def _told(
 def _tells_more(text: str, element: Element) -> bool:
     """Whether words behind a place say more than a bracket does: `(see block)`."""
     return tells(text, element) and text[element.start] not in "(["
-
-
-def _participle(text: str, start: int, end: int, *, is_rest: bool) -> re.Match[str] | None:
-    """The one word in a stretch that tells what was done with the thing before it."""
-    found = [
-        one
-        for one in _DONE.finditer(text, start, end)
-        if one["verb"].lower() not in _ADJECTIVES
-        and canonical_verb(one["verb"]) is not None
-        and text.count('"', start, one.start()) % 2 == 0
-    ]
-    if len(found) != 1:
-        return None
-    thing = text[start : found[0].start()].rstrip()
-    joint = thing[-1:] if thing[-1:] in (",", "-", ":", ";") else ""
-    named = thing.rstrip(" ,-:;")
-    if is_rest:
-        return found[0] if joint or not named else None
-    last = named.rpartition(" ")[2].lower()
-    if not joint and (last.endswith("ly") or last in _UNSURE | OPEN_END):
-        return None
-    known = has_kind(named) and leads_feature(named)
-    # Without a comma only words of the trade are the thing that the participle stands behind.
-    may_be = known or (joint in (",", "-") and named[:1].isupper() and len(named.split()) < 6)
-    return found[0] if named and may_be and not named.endswith(".") else None
-
-
-def _fits(written: str, rest: str) -> bool:
-    """Whether what follows a participle is what may follow it, and no other sentence."""
-    verb, first = canonical_verb(written), rest.partition(" ")[0].lower()
-    if all(part.kind != "words" for part in read_phrase(rest)):
-        return True
-    if verb == "replace":
-        return first in ("by", "with")
-    if verb == "amend":
-        return first in ("to", "from") or written.lower() in ("renamed", "renumbered")
-    return False
 
 
 def _has_places_below(text: str, below: Sequence[Line], *, is_open: bool) -> bool:
@@ -283,7 +250,7 @@ def _has_places_below(text: str, below: Sequence[Line], *, is_open: bool) -> boo
     return first.kind in PLACES or (leads and line.has("point", "half", "reference", "same"))
 
 
-def _cut(text: str, line: Line, run: Sequence[Element], done: re.Match[str]) -> _Told:
+def _cut(text: str, line: Line, run: Sequence[Element], done: Match[str]) -> _Told:
     start, end = run[0].start, run[-1].end
     verb = Element("verb", done.start("verb"), done.end(), False)
     named = text[start : done.start()].rstrip(" ,-:;")

@@ -5,6 +5,7 @@ from __future__ import annotations
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import PLACES, is_complete, opens_a_line, qualifies
+from noticeparse.layout.item.aids_below import says_more
 from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_named_row
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import (
@@ -15,6 +16,7 @@ from noticeparse.layout.item.further_things import (
     only_leads,
     thing_aside,
 )
+from noticeparse.layout.item.listed_places import links_on
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.item.states import are_its_sectors, state_told, taken_back
 from noticeparse.layout.line.elements import Element, Line
@@ -181,7 +183,7 @@ class FeatureFirst(Cutter):
         if item is not None and item.has_place and self.pending:
             if names_point(self.text, item, self.words_of(self.pending)):
                 self._give_bracket(item)
-            if is_connector(self.words_of(self.pending)):
+            if links_on(self.text, item, self.words_of(self.pending)):
                 self.add_group(item)
             else:
                 self._give_bracket(item)
@@ -266,8 +268,8 @@ class FeatureFirst(Cutter):
         words = self.text[element.start : element.end]
         item = self.item
         if self.pending:
-            before = self.words_of(self.pending)
-            if item is not None and item.has_place and not leads_feature(before):
+            before, start = self.words_of(self.pending), self.pending[0].start
+            if item and item.has_place and says_more(self.text, item, start, before):
                 goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 is_row = opens_named_row(self.text, self.pending[0], before, words)
@@ -275,12 +277,10 @@ class FeatureFirst(Cutter):
                 if (leads_item(words, verb) and not goes_on) or is_row:
                     self.give_tail()
                 return
-            if self._may_end(before) and leads_feature(words):
+            is_whole = is_complete(before, is_replacement=self._is_replacement())
+            if is_whole and leads_feature(words):
                 self.open_from_pending()
                 self.close_item()
-
-    def _may_end(self, words: str) -> bool:
-        return is_complete(words, is_replacement=self._is_replacement())
 
     def _is_broken(self, behind: str) -> bool:
         """Whether words behind the place of what goes break off before what comes: `by a`."""

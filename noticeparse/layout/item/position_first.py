@@ -19,6 +19,7 @@ from noticeparse.layout.item.listed_places import (
     ends_in_to,
     is_meant,
     is_to_behind_place,
+    links_in_list,
     names_what_follows,
 )
 from noticeparse.layout.item.mixed_rows import row_verb
@@ -164,7 +165,8 @@ class PositionFirst(Cutter):
         if item is None or ((not item.words or item is self._led) and is_connector(words)):
             self.pending.append(element)
             return
-        item.words.append((element.start, element.end))
+        if not links_in_list(self.text, item, element):
+            item.words.append((element.start, element.end))
         item.pieces.append((element.start, element.end))
 
     def _open_beside(self, above: Item) -> None:
