@@ -37,8 +37,8 @@ from noticeparse.faults import Entry
 
 _SUBJECTS = (
     actions, changes, chart_lists, clearances, depths, editions, features, files, geometry,
-    lights, limits, marks, measures, moves, notices, panels, positions, rhythms, sectors, sheets, tables,
-    texts, turns, verbs, years,
+    lights, limits, marks, measures, moves, notices, panels, positions, rhythms, sectors, sheets,
+    tables, texts, turns, verbs, years,
 )  # fmt: skip
 
 ENTRIES: dict[str, Entry] = {entry.code: entry for module in _SUBJECTS for entry in module.ENTRIES}
