@@ -226,7 +226,13 @@ def test_every_code_has_a_specimen() -> None:
     codes |= {read_aids("hello").faults[0].code, read_sectors("hello").faults[0].code}
     # The one-value reader tells of several lights, a check of the fog signal's period, the reader
     # of phrases of what stands beside a light, the items of letters that stand apart.
-    beside = {"light-said-unlit", "light-letters-apart", "sector-magnetic", "sector-not-read"}
+    beside = {
+        "light-said-unlit",
+        "light-letters-apart",
+        "light-colour-apart",
+        "sector-magnetic",
+        "sector-not-read",
+    }
     assert codes | beside | {"light-several", "light-period-of-signal"} == set(CATALOGUE)
 
 

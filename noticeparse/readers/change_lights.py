@@ -18,6 +18,7 @@ from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.change_parts import Value
 from noticeparse.readers.depths import read_height
+from noticeparse.readers.light_colours_apart import with_colour_remarked
 from noticeparse.readers.light_draft import Figure
 from noticeparse.readers.light_figures import Figures, settle_figures
 from noticeparse.readers.light_parts import Measure
@@ -150,7 +151,7 @@ def read_character(text: str) -> Value:
         return Value("light", None, reading.faults)
     aids = (("sound", reading.sound), ("racon", reading.racon), ("ais", reading.ais))
     more = tuple((name, aid) for name, aid in aids if aid is not None)
-    return Value("light", reading.lights[0], reading.faults, more)
+    return Value("light", with_colour_remarked(reading.lights[0]), reading.faults, more)
 
 
 def read_aid(text: str, name: str) -> Value:

@@ -15,6 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.numbers import counted
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.dates import MONTH
+from noticeparse.readers.light_colours_apart import with_colour_apart
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light
 
@@ -75,7 +76,7 @@ def in_context(
     unlit = _UNLIT.search(text) if lights else None
     if unlit is not None:
         faults.append(_fault("light-said-unlit", text, *unlit.span()))
-    return Lights(tuple(told), faults)
+    return Lights(with_colour_apart(items, told, s57, faults), faults)
 
 
 def letter_ahead(text: str, start: int, end: int, head_end: int) -> Fault | None:

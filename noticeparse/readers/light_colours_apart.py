@@ -1,0 +1,81 @@
+"""The colour of a light that stands apart from its character: `red light, Fl.4s`, `Fl.4s (red)`.
+
+A character without a colour is white (INT 1, P11); one that words beside it tell is no white one.
+Where the words are those of what it stands on, `light, red tower, Fl.4s`, they say nothing of it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from noticeparse.faults import Fault
+from noticeparse.readers.words import Item
+from noticeparse.records.light import Light, LightColour
+
+_COLOURS: dict[str, LightColour] = {
+    "white": "W", "red": "R", "green": "G", "blue": "Bu", "yellow": "Y", "amber": "Am",
+    "violet": "Vi", "orange": "Or",
+}  # fmt: skip
+_LETTERS: dict[str, LightColour] = {"W": "W", "R": "R", "G": "G", "Y": "Y", "Bu": "Bu"}
+_OF_LIGHT = frozenset({"light", "light_words"})
+
+
+def with_colour_apart(
+    items: Sequence[Item], lights: Sequence[Light], s57: str, faults: list[Fault]
+) -> tuple[Light, ...]:
+    """The lights; the only one, of no stated colour, has that of the words beside it.
+
+    Behind the light of a mark a colour in brackets may be that of either, and is told.
+    """
+    light = lights[0] if len(lights) == 1 else None
+    if light is None or light.colour_stated or light.sectors:
+        return tuple(lights)
+    if s57 != "LIGHTS":
+        faults += [_fault(items[at]) for at in range(1, len(items)) if _may_be_of_light(items, at)]
+        return tuple(lights)
+    told = [(at, colour) for at in range(len(items)) if (colour := _colour(items, at)) is not None]
+    if len(told) > 1:
+        faults.append(_fault(items[told[1][0]]))
+    return (coloured(light, told[0][1]),) if len(told) == 1 else tuple(lights)
+
+
+def with_colour_remarked(light: Light) -> Light:
+    """A light whose colour stands in brackets behind its character: `Fl.4s (red)`."""
+    found = [one for one in light.remarks if one.lower() in _COLOURS]
+    if light.colour_stated or light.sectors or len(found) != 1:
+        return light
+    remarks = [one for one in light.remarks if one not in found]
+    return coloured(light.model_copy(update={"remarks": remarks}), _COLOURS[found[0].lower()])
+
+
+def coloured(light: Light, colour: LightColour) -> Light:
+    """A light of no stated colour with that colour."""
+    ranges = dict(zip([colour], light.range_by_colour.values(), strict=False))
+    update = {"colours": [colour], "colour_stated": True, "range_by_colour": ranges}
+    return light.model_copy(update=update)
+
+
+def _colour(items: Sequence[Item], at: int) -> LightColour | None:
+    """The colour that an item tells of the light, and of no other thing."""
+    item = items[at]
+    if item.role == "colour":
+        behind = items[at + 1] if at + 1 < len(items) else None
+        is_of_thing = behind is not None and behind.role in ("pattern", "shape", "part")
+        is_of_thing |= behind is not None and behind.role == "kind" and behind.value != "light"
+        is_of_thing |= any(one.role == "kind" and one.value != "light" for one in items[:at])
+        return None if is_of_thing else _COLOURS.get(str(item.value))
+    beside = [items[near].role for near in (at - 1, at + 1) if 0 <= near < len(items)]
+    if item.role == "unknown" and not _OF_LIGHT.isdisjoint(beside):
+        return _LETTERS.get(item.text)
+    return None
+
+
+def _may_be_of_light(items: Sequence[Item], at: int) -> bool:
+    """Whether a colour in brackets stands right behind the light of a mark."""
+    item = items[at]
+    is_beside = item.bracketed and items[at - 1].role in _OF_LIGHT
+    return is_beside and item.role == "colour" and item.value != "white"
+
+
+def _fault(item: Item) -> Fault:
+    return Fault("light-colour-apart", item.start, item.end, {"written": item.text})
