@@ -5,6 +5,7 @@ The notices it cancels, or may cancel, and how long it holds: `Quill Sound (unti
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
@@ -19,6 +20,10 @@ from noticeparse.records.reference import NoticeRef
 _TOLD = ("cancellation-unread", "validity-unread", "validity-reversed")
 
 
+_MAY_BE_MARK = re.compile(r"\W{0,3}[TP](?: ?[&/,] ?[TP])?(?:\)|[ .]{1,3}(?=[A-Z][A-Z ]))")
+"""A lone T or P in front of a heading: `2417/26 T QUILL SOUND`, `(T&P) Quill Sound`."""
+
+
 class HeadingClauses(NamedTuple):
     """What a heading says beside its places and subjects."""
 
@@ -27,13 +32,18 @@ class HeadingClauses(NamedTuple):
     faults: list[Fault]
 
 
-def heading_clauses(context: Context, pieces: Sequence[Piece]) -> HeadingClauses:
+def heading_clauses(
+    context: Context, pieces: Sequence[Piece], number: NoticeRef | None
+) -> HeadingClauses:
     """The notices that a heading cancels and its time, and a fault for what is not read of them.
 
-    The clause may run over the line ends of the heading.
+    The clause may run over the line ends of the heading; `number` is that of its notice.
     """
     whole = "\n".join(context.text[slice(*piece)] for piece in pieces)
     clauses = read_clauses(whole, context.year)
     left = [code for code in _TOLD if any(fault.code == code for fault in clauses.faults)]
     faults = [quoting(context, code, extent_of(list(pieces))) for code in left]
+    is_permanent = number is not None and number.status == "permanent"
+    if is_permanent and _MAY_BE_MARK.match(whole) is not None:
+        faults.append(quoting(context, "notice-mark-unclear", extent_of(list(pieces))))
     return HeadingClauses(clauses.cancels, clauses.valid, faults)

@@ -1,10 +1,26 @@
-"""Finding codes about the years of notices."""
+"""Finding codes about the years and marks of the numbers of notices."""
 
 from noticeparse.faults import Entry
 
 _COMMON = "common practice, no published source"
 
 ENTRIES = (
+    Entry(
+        "notice-mark-unclear",
+        "warning",
+        "a lone letter opens `{written}`: the notice may be temporary or preliminary",
+        "it is read as permanent, and would be charted in ink",
+        "see in the original notice whether its number is marked (T) or (P)",
+        _COMMON,
+        bad=(
+            "2417/26 ‹T QUILL SOUND - Wreck›\nChart 802 [12/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+        good=(
+            "2417(T)/26 QUILL SOUND - Wreck\nChart 802 [12/26] WGS84, depths in metres\n"
+            "Insert wreck 46-00.00S 122-00.00W"
+        ),
+    ),
     Entry(
         "notice-year-doubtful",
         "warning",

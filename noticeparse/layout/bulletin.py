@@ -20,8 +20,8 @@ from noticeparse.layout.head.cuts import (
 )
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
+from noticeparse.layout.head.rearranged import rearranged
 from noticeparse.layout.head.stacked_keys import with_printed_keys
-from noticeparse.layout.head.verbs_above import with_verbs_below_charts
 from noticeparse.layout.item.codes import takes_codes, with_code
 from noticeparse.layout.item.sub_headings import is_title_above
 from noticeparse.layout.line.elements import Line, has_words
@@ -52,7 +52,7 @@ def lay_out(
     """
     lines, titles = with_printed_keys(text, lines)
     lines = with_numbers_of_places(text, with_bare_heads(text, with_stumps(text, lines)))
-    lines, counts = with_margin_numbers(text, with_verbs_below_charts(text, lines), before)
+    lines, counts = with_margin_numbers(text, rearranged(text, lines), before)
     reader = _Reader(text, lines, titles)
     reader.assembly.cut.least = least
     if before is not None:

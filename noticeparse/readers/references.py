@@ -180,8 +180,8 @@ def mark_of_heading(words: str) -> HeadingMark:
 
 
 _AT_THE_END = re.compile(
-    r"(?:[(\[](?:T|P|(?i:temporary|preliminary))[)\]]"
-    r"|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
+    r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]]"
+    r"|(?<=[.,-] )[TP]|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
 )
 _OF_ANOTHER = re.compile(
     r"(?:[0-9]|\b(?:cancel|supersed|replac|revok|annul|withdraw)[a-z]{0,6}\b[^.;]{0,120}[0-9] )$",

@@ -26,10 +26,13 @@ _IS_CODE = re.compile(rf"{CODE}(?![\s\S])")
 _IS_COUNT = re.compile(r"[0-9]{1,2}(?![\s\S])")
 # What may stand before the first letter of a list.
 _TITLE = re.compile(
-    r"(?:the )?(?:following )?(?:positions?|po?sns?|points?)(?: are)?\b", re.IGNORECASE
+    r"(?:the )?(?:following )?(?:positions?|po?sns?|points?)(?: are)?\b"
+    r"|(?:the )?(?:schedule|list|table|key|annex) (?:of|to) (?:the )?positions\b"
+    r"(?: \([A-Z0-9 -]{1,20}\))?",
+    re.IGNORECASE,
 )
 _FEWEST = 2
-"""Letters; one alone is no list."""
+"""Letters; one alone is no list, but below a title."""
 _HEMISPHERES = "NSEW"
 _ENDS = frozenset(_HEMISPHERES)
 
@@ -49,7 +52,7 @@ def with_letters_read(text: str, lines: Sequence[Line]) -> tuple[list[Line], lis
         read = with_references(text, lines, codes)
         told = [line if line.row in led else one for line, one in zip(lines, read, strict=True)]
         return (told if told != list(lines) else list(given)), []
-    if sum(len(one.places) for one in listed) < _FEWEST:
+    if sum(len(one.places) for one in listed) < _FEWEST and not any(o.is_titled for o in listed):
         return list(given), []
     named = with_references(text, others, codes) if codes else others
     if named == others and not any(one.is_counted for one in listed):

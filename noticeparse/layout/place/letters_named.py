@@ -55,8 +55,8 @@ def _parted(text: str, element: Element, codes: set[str], *, is_behind: bool) ->
         # Only the last words before a letter lead to its place.
         before = text[max(at, match.start() - _FAR) : match.start()]
         behind = text[match.end() : match.end() + 6]
-        is_first = at == element.start and not before.strip()
-        if is_first:
+        ends_sentence = is_behind and before.strip() in (".", ";")
+        if ends_sentence or (at == element.start and not before.strip()):
             is_behind = False
             if not _FOLLOWS.match(behind):
                 # `A wreck has been found`: an article.
