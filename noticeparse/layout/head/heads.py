@@ -18,6 +18,7 @@ from noticeparse.layout.head.chart_rows import (
 )
 from noticeparse.layout.head.charts_of_parts import ChartsOfParts
 from noticeparse.layout.head.charts_of_places import ChartsOfPlaces
+from noticeparse.layout.head.heading_sentences import without_sentence
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
@@ -124,8 +125,9 @@ class HeadReader:
                 and not cancels
                 and not is_in_heading(self.text, line, words)
             ):
+                words, said = without_sentence(self.text, words, element)
                 self.add_heading(words)
-                self.assembly.body.append(line._replace(elements=elements[index:]))
+                self.assembly.body.append(line._replace(elements=(*said, *elements[index:])))
                 self.head_is_open = False
                 return
             words.append(element)
