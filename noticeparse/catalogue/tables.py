@@ -141,4 +141,20 @@ ENTRIES = (
             "5/26 | 802 | WGS84 | 1 | Insert | wreck | 46-00.00S 122-00.00W"
         ),
     ),
+    Entry(
+        "state-of-part",
+        "error",
+        "`{written}` is all that one state says, and in the other stands nothing",
+        "the thing may be new or gone, or stay and only this of it be new or gone",
+        "see in the original notice whether the thing itself is inserted or deleted",
+        _COMMON,
+        bad=(
+            "Object and position              | Old           | New\n"
+            "light, Fl.R.3s 46-00.00S 122-00.00W | ‹range 5M›    | -"
+        ),
+        good=(
+            "Object and position              | Old           | New\n"
+            "light, Fl.R.3s 46-00.00S 122-00.00W | range 5M      | range 7M"
+        ),
+    ),
 )

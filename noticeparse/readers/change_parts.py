@@ -131,11 +131,13 @@ def carried(parts: list[Part]) -> list[Part]:
 def named_within(part: Part, text: str) -> Part:
     """A part whose new value names its property itself: `light, Fl.3s to range 7M`.
 
-    So does `to show a range of 7M`.
+    So does `to show a range of 7M`, and `range 5M to range 7M`.
     """
-    if part.property is not None or part.new is None:
+    if part.new is None:
         return part
     start, end = part.new
+    if part.property is not None:
+        return part._replace(new=(start + _named_again(part.property, text[start:end]), end))
     start += len(_article(text[start:end]))
     inner = divide_change(text[start:end])
     if len(inner) != 1 or inner[0].property is None or inner[0].new:
@@ -149,6 +151,13 @@ def named_within(part: Part, text: str) -> Part:
     if value is None:
         return part
     return part._replace(property=inner[0].property, new=(start + value[0], start + value[1]))
+
+
+def _named_again(name: Token, words: str) -> int:
+    """The length of a property that stands again in front of its new value; a depth keeps it."""
+    plain = str(name).lower().removeprefix("the ")
+    head = words[: len(plain) + 1].lower()
+    return len(head) if head == f"{plain} " and name.type != "DEPTH_WORD" else 0
 
 
 def _article(words: str) -> str:
@@ -175,6 +184,12 @@ def is_end_of(new: Any, old: Any) -> bool:
     """Whether a new legend has only a bracket or figure, and the old one words before its own."""
     now, before = str(new), str(old or "")
     return now[:1] in "(0123456789" and before[:1].isalpha() and before[-1:] == now[-1:]
+
+
+def is_of_other_kind(clause: Part, new: Value, old: Any) -> bool:
+    """Whether a clearance is of another kind now: `vertical clearance 12m to horizontal …`."""
+    is_told = new.property == "clearance" and clause.old is not None and old is not None
+    return is_told and bool(old.kind != new.value.kind)
 
 
 def present(feature: Feature, path: str) -> Any:

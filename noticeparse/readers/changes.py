@@ -21,6 +21,7 @@ from noticeparse.readers.change_parts import (
     carried,
     divide_change,
     is_end_of,
+    is_of_other_kind,
     named_within,
     present,
     with_old_state,
@@ -43,7 +44,6 @@ _CONTINUES = frozenset(
         "sound racon ais"
     ).split()
 )
-
 
 _LEGEND_TOLD = re.compile(
     r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
@@ -220,9 +220,10 @@ class _Reading:
             self.blame("change-colour-unclear", *stretch)
         old = self.old(clause, feature, new)
         is_quoted = self.text[slice(*stretch)].lstrip().startswith('"')
-        if new.property == "legend" and not is_quoted and is_end_of(new.value, old):
+        is_rest = new.property == "legend" and not is_quoted and is_end_of(new.value, old)
+        if is_rest or is_of_other_kind(clause, new, old):
             # `Under construction (2024), to (2026)`: whether the words stay is not said.
-            self.blame("change-value-unread", *stretch, property="legend")
+            self.blame("change-value-unread", *stretch, property=new.property)
             return []
         changes = [Change(property=new.property, old=old, new=new.value)]
         for name, value in new.more:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
+from noticeparse.layout.body.cancellations import without_cancellations
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
@@ -70,6 +71,9 @@ def cut_section(
     if is_radio or (may_tell and is_prose_body(text, lettered)):
         return CutBody([], list(cut_prose(text, body)), [], [])
     body = with_list_numbers(text, lettered) if has_chart else lettered
+    if notice is not None:
+        body, cancelling = without_cancellations(text, body)
+        notice.clauses += cancelling
     if not places:
         body, places = with_letters_below(text, body)
     found = cut_body(text, body)

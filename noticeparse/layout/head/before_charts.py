@@ -8,6 +8,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.head.charts_of_parts import names_part
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.line.said_of_charts import says_which_chart
 from noticeparse.readers.features import has_kind
@@ -45,6 +46,10 @@ def leads_to_chart(
         return True
     if not words.endswith(":"):
         return False
+    if names_part(words):
+        # `Part B: Chart 803`: of what stands below it, whatever charts stand above.
+        told = head_kinds(assembly.text[charts[0].start : charts[-1].end])
+        return not told & {"OTHER_WORDS", "OTHER"}
     if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
         return False
     kinds = head_kinds(assembly.text[charts[0].start : charts[-1].end])

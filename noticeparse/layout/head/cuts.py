@@ -9,6 +9,7 @@ from itertools import pairwise
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece, Prose
+from noticeparse.layout.head.charts_of_parts import is_foot_of_parts
 from noticeparse.layout.head.panel_lines import leads_to_panel
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
@@ -61,6 +62,8 @@ def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
 
 def parts_of(assembly: Assembly, line: Line, following: list[Line]) -> list[Line]:
     """The line, cut at the heads within it, and behind a panel of the open chart at its head."""
+    if is_foot_of_parts(assembly.text, line):
+        return [line]
     parts = split_at_heads(assembly.text, line, following)
     if not assembly.charts:
         return parts

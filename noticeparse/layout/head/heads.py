@@ -16,7 +16,9 @@ from noticeparse.layout.head.chart_rows import (
     ChartRowReader,
     ends_chart_head,
 )
+from noticeparse.layout.head.charts_of_parts import ChartsOfParts
 from noticeparse.layout.head.charts_of_places import ChartsOfPlaces
+from noticeparse.layout.head.heading_sentences import without_sentence
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
@@ -69,13 +71,14 @@ class HeadReader:
         self.chart_rows = ChartRowReader(self.assembly, self.tables, self.keys)
         self.margin = MarginCharts(self.assembly)
         self.of_places = ChartsOfPlaces(self.assembly)
+        self.of_parts = ChartsOfParts(self.assembly)
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
         if takes_banner(self.assembly, self.keys, line):
             self.head_is_open = False
             return True
-        if self.margin.takes(line) or self.of_places.takes(line):
+        if self.margin.takes(line) or self.of_places.takes(line) or self.of_parts.takes(line):
             self.head_is_open = False
             return True
         if line.has("chart") and (
@@ -122,8 +125,9 @@ class HeadReader:
                 and not cancels
                 and not is_in_heading(self.text, line, words)
             ):
+                words, said = without_sentence(self.text, words, element)
                 self.add_heading(words)
-                self.assembly.body.append(line._replace(elements=elements[index:]))
+                self.assembly.body.append(line._replace(elements=(*said, *elements[index:])))
                 self.head_is_open = False
                 return
             words.append(element)

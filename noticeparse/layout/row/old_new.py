@@ -5,15 +5,18 @@ Where the column of the feature itself says what changes, the others tell of it 
 
 from __future__ import annotations
 
+import re
+from collections.abc import Sequence
+
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.layout.item.states import set_replacement, set_states
-from noticeparse.layout.line.elements import words_of
+from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
 from noticeparse.readers.change_parts import divide_change
-from noticeparse.readers.features import has_kind, leads_feature
+from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.phrases import place
 from noticeparse.readers.verbs import canonical_verb
 
@@ -22,6 +25,8 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     """Give an item what the columns OLD and NEW say, and the verb that they amount to."""
     old, new = cells.get("old", []), cells.get("new", [])
     if old and new and not cells.get("feature") and set_states(text, item, old, new):
+        return
+    if item.words and item.verb is None and _set_end(text, item, old, new):
         return
     if not (old or new) or any(e.kind in PLACES for e in old + new):
         places = old + new + (cells.get("to", []) if cells.get("from") else [])
@@ -52,6 +57,10 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     # `pilot boarding place` ends with a word that is a verb elsewhere.
     said = None if has_kind(written) else canonical_verb(written)
     verb = said if written else "delete"
+    if item.verb is None and (not before or not written) and _is_of_part(text, item, old + new):
+        # The thing may stay, and the racon or the range of its light be new or gone.
+        start, end = (old if before else new)[0].start, (old if before else new)[-1].end
+        item.faults.append(Fault("state-of-part", start, end, {"written": before or written}))
     if verb in ("insert", "delete"):
         item.verb = item.verb or written or "delete"
         item.verb_piece = item.verb_piece or span_of(new)
@@ -68,6 +77,37 @@ def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     item.verb = item.verb or "amend"
     item.old = [(e.start, e.end) for e in old]
     item.change = [(e.start, e.end) for e in new]
+
+
+def _set_end(text: str, item: Item, old: Sequence[Element], new: Sequence[Element]) -> bool:
+    """Make an item of a feature with its place under one of the states and nothing in the other.
+
+    `wreck | P | -` is a deletion, `wreck | - | P` an insertion.
+    """
+    placed = [any(e.kind in PLACES for e in state) for state in (old, new)]
+    if placed.count(True) != 1:
+        return False
+    other = new if placed[0] else old
+    if not other or not is_nothing(words_of(text, other)):
+        return False
+    item.verb = "delete" if placed[0] else "insert"
+    for group in item.groups:
+        group.role = None if group.role == "to" else group.role
+    return True
+
+
+_PARTS = frozenset({"topmark", "racon", "ais", "sound", "sectors", "companion"})
+_PROPERTIES = frozenset({"RANGE", "PERIOD", "ELEVATION", "SECTOR_WORD", "TOPMARK"})
+
+
+def _is_of_part(text: str, item: Item, states: Sequence[Element]) -> bool:
+    """Whether states tell of a part or property of the feature that is named beside them."""
+    if not has_kind(" ".join(text[slice(*piece)] for piece in item.words)):
+        return False
+    said = " ".join(words for e in states if not is_nothing(words := text[e.start : e.end]))
+    parts = divide_change(said)
+    told = {part.property.type for part in parts if part.property is not None}
+    return bool(told & _PROPERTIES) or bool(value_property(said) & _PARTS)
 
 
 def with_new_below(text: str, cells: Cells) -> Cells:
@@ -125,3 +165,23 @@ def with_change_apart(text: str, cells: Cells, verb: str | None) -> Cells:
         "feature": [feature[0]._replace(end=start + named[-1][1])],
         "change": [feature[0]._replace(start=at, gap=False)],
     }
+
+
+_RELATES = re.compile(r"\b(?:close|near|off|of|in|on|at|from|to|between|along)\b", re.IGNORECASE)
+
+
+def with_feature_in_place(text: str, cells: Cells) -> Cells:
+    """The cells of a row of both states whose feature stands where others have their place.
+
+    `light, Fl.R.4s5M | range 5M | range 8M`, its place below it or under OLD and NEW.
+    """
+    cell = cells.get("position", [])
+    if not cell or "feature" in cells or not {"old", "new"} & cells.keys():
+        return cells
+    words = words_of(text, cell)
+    if any(e.kind != "words" for e in cell) or not has_kind(words):
+        return cells
+    if not leads_feature(words) and (words[:1].islower() or _RELATES.search(words)):
+        return cells
+    rest = {role: told for role, told in cells.items() if role != "position"}
+    return {**rest, "feature": cell}

@@ -27,7 +27,12 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
-from noticeparse.layout.row.old_new import set_old_and_new, with_change_apart, with_new_below
+from noticeparse.layout.row.old_new import (
+    set_old_and_new,
+    with_change_apart,
+    with_feature_in_place,
+    with_new_below,
+)
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
@@ -149,7 +154,8 @@ class RowReader:
     def _give(self) -> None:
         held, self._held = self._held, None
         if held is not None:
-            self._row(with_links_apart(self.text, with_own_feature(held[0])), held[1])
+            cells = with_feature_in_place(self.text, with_own_feature(held[0]))
+            self._row(with_links_apart(self.text, cells), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         cells = with_new_below(self.text, with_change(self.text, cells))

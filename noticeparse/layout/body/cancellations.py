@@ -1,0 +1,89 @@
+"""Sentences among commands that say nothing but that other notices are cancelled.
+
+`… delete pile P. Notice 570(T)/26 is cancelled.` runs on behind the last place of an item, on its
+line or over a line end.  It is no item, and no words of the item before it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+
+from noticeparse.layout.drafts import Piece
+from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.heads import head_kinds, opening_kind
+from noticeparse.readers.taken_back import tells_end
+
+_OF_SENTENCE = frozenset[ElementKind]({"words", "number", "passive"})
+_LONGEST = 240
+_MOST = 12
+"""Elements of such a sentence."""
+_STOPS = frozenset({"STOP", "COMMA"})
+
+
+def without_cancellations(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
+    """The lines of a body of commands without such sentences, and where these stand."""
+    if not any(line.has("number") for line in lines) or not any(
+        line.has("verb") for line in lines
+    ):
+        return list(lines), []
+    told = [(row, at) for row, line in enumerate(lines) for at in range(len(line.elements))]
+    found: list[Piece] = []
+    for first, last in _runs(text, lines, told):
+        elements = [lines[row].elements[at] for row, at in told[first:last]]
+        piece = elements[0].start, elements[-1].end
+        if piece[1] - piece[0] <= _LONGEST and _cancels(text[slice(*piece)]):
+            found.append(piece)
+    if not found:
+        return list(lines), []
+    return [_without(line, found) for line in lines], found
+
+
+def _runs(
+    text: str, lines: Sequence[Line], told: Sequence[tuple[int, int]]
+) -> Iterator[tuple[int, int]]:
+    """Stretches of words and numbers behind a place that ends its sentence, up to its end."""
+    first = None
+    before: Element | None = None
+    for index, (row, at) in enumerate(told):
+        element = lines[row].elements[at]
+        if element.kind not in _OF_SENTENCE or _is_apart(lines, told, index):
+            if first is not None:
+                yield first, index
+            first = None
+        if element.kind in _OF_SENTENCE and first is None and _ends(text, before):
+            first = index
+        if first is not None and index - first >= _MOST:
+            first = None
+        before = element
+    if first is not None:
+        yield first, len(told)
+
+
+def _is_apart(lines: Sequence[Line], told: Sequence[tuple[int, int]], index: int) -> bool:
+    """Whether a blank line stands between an element and the one before it."""
+    rows = told[index - 1][0] if index else told[0][0], told[index][0]
+    return any(line.is_blank for line in lines[rows[0] : rows[1]])
+
+
+def _ends(text: str, element: Element | None) -> bool:
+    """Whether the sentence of an item ends with an element: its last place, or a semicolon."""
+    if element is None:
+        return False
+    is_end = element.kind in PLACES and text[element.end - 1] == "."
+    return is_end or element.kind == "semicolon"
+
+
+def _cancels(words: str) -> bool:
+    """Whether words name cancelled notices, and nothing else."""
+    if not tells_end(words) or opening_kind(words) not in _STOPS | {"CANCELS"}:
+        return False
+    return head_kinds(words) - _STOPS == {"CANCELS"}
+
+
+def _without(line: Line, found: Sequence[Piece]) -> Line:
+    kept = tuple(
+        e for e in line.elements if not any(a <= e.start and e.end <= b for a, b in found)
+    )
+    return line if len(kept) == len(line.elements) else line._replace(elements=kept)
