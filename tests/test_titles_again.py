@@ -8,6 +8,7 @@ from noticeparse import parse
 from tests.short_notices import AT_P, AT_Q, P, Q, actions_of, errors, told
 
 TOP = "CORVANE LIGHTS OFFICE               sheet 18 of 2026\n\n"
+FIRST_HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n"
 FIRST = f"12/26 Quill Sound.\nChart 802 [3/26] WGS84\nINSERT   light, Fl.R.2s   {P}\n"
 SECOND = f"13/26 Quill Sound.\nChart 802 [12/26] WGS84\nDELETE   wreck   {Q}\n"
 
@@ -37,3 +38,19 @@ def test_the_head_of_a_notice_is_no_title() -> None:
     chart = "Chart 802 [3/26] WGS84\nInsert wreck " + P
     bulletin = parse("".join(f"{head}{chart}\n\n" for head in heads))
     assert len(bulletin.notices) == 3
+
+
+def test_the_number_of_a_page_far_from_the_title_of_the_paper() -> None:
+    items = f"Insert wreck {P}\n\n{{}}\n\nDelete rock {Q}\n"
+    for foot in ("- 3 -" + " " * 40 + "Southern Sector", "Southern Sector" + " " * 40 + "- 3 -"):
+        bulletin = parse(FIRST_HEAD + items.format(foot))
+        assert [(a.verb, a.usable) for a in actions_of(bulletin)] == [
+            ("insert", True),
+            ("delete", True),
+        ]
+        assert errors(bulletin) == set()
+
+
+def test_a_thing_far_from_a_number_between_dashes_is_no_foot() -> None:
+    bulletin = parse(f"{FIRST_HEAD}Insert wreck {P}\n\n- 3 -{' ' * 40}Beacon\n")
+    assert errors(bulletin)

@@ -240,6 +240,17 @@ def _shape(text: str, line: Line) -> str:
     return " ".join(text[line.start : line.end].translate(_FIGURES).lower().split())
 
 
+_DASHED_BESIDE = re.compile(
+    r"- [0-9]{1,3} - {5,160}(?P<behind>[A-Z][^0-9\n]{2,60})$"
+    r"|(?P<before>[A-Z][^0-9\n]{2,60}\S) {5,160}- [0-9]{1,3} -$"
+)
+"""The number of a page, and the title of the paper far from it: `- 3 -     Southern Sector`."""
+
+
+_TOP = 400
+"""Characters in which the title of a paper stands."""
+
+
 def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
     """Whether a line is a rule, a page number or the mark of a message.
 
@@ -249,7 +260,12 @@ def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
         return True
     if is_page is not None:
         return is_page
-    words = read_line_words(text[line.start : line.end].strip(" |"))
+    written = text[line.start : line.end].strip()
+    beside = _DASHED_BESIDE.match(written) if "- " in written or " -" in written else None
+    title = beside and (beside["behind"] or beside["before"])
+    if title and (title.lower() in text[: min(line.start, _TOP)].lower() or not has_kind(title)):
+        return True
+    words = read_line_words(written.strip(" |"))
     kinds = {kind for kind, _ in words.parts}
     if "PAGE_FIGURE" in kinds:
         # At the left edge a lone figure is more than a page number.

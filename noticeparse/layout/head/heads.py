@@ -28,7 +28,7 @@ from noticeparse.layout.head.late_details import (
 )
 from noticeparse.layout.head.led_charts import takes_its_chart, takes_led_chart
 from noticeparse.layout.head.margin_charts import MarginCharts
-from noticeparse.layout.head.panel_lines import takes_panel
+from noticeparse.layout.head.panel_lines import ends_notice, takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.goes_on import (
@@ -288,7 +288,7 @@ class HeadReader:
         if this_notice is not None and is_apart:
             assembly.is_by_chart = True
             assembly.switch_notice(this_notice, start)
-        elif assembly.is_told() and (self.behind_blank or assembly.has_charts):
+        elif ends_notice(assembly, (start, stop), behind_blank=self.behind_blank):
             assembly.end_notice()
         assembly.open_chart((start, stop))
         self.head_is_open = True

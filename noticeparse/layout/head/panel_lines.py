@@ -16,7 +16,7 @@ from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.recognise import is_panel_line, names_panel
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import read_parts
+from noticeparse.readers.heads import read_head, read_parts
 from noticeparse.stretch import gather
 
 _NO_NAME = r"(?!(?:See|As|On|In|For|The|This|New|No|Note|From|Outside|Clear|Main|Whole)\b)"
@@ -53,6 +53,21 @@ def takes_panel(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
         if assembly.notice is not None:
             assembly.notice.clauses.append(title)
     return True
+
+
+def ends_notice(assembly: Assembly, head: Piece, *, behind_blank: bool) -> bool:
+    """Whether the head of a chart, in a list by chart, ends the notice that was told above it.
+
+    A panel of the chart above, which names no notice of its own, goes on with that notice.
+    """
+    if not assembly.is_told() or not (behind_blank or assembly.has_charts):
+        return False
+    words = assembly.text[slice(*head)]
+    above = assembly.charts[-1].head if assembly.charts else []
+    if not above or not names_panel(words):
+        return True
+    numbers = {one.chart for one in read_head(assembly.text[slice(*above[0])], None).charts}
+    return not {one.chart for one in read_head(words, None).charts} <= numbers - {None}
 
 
 def _titled(assembly: Assembly, line: Line) -> Piece | None:
