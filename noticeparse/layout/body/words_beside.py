@@ -58,9 +58,10 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
     if opens is None:
         return 1
     places = _places(text, first)
-    if not places or not places[0].gap:
+    place = next((one for one in places if not _is_bar(text, one)), None)
+    if place is None or not place.gap:
         return 1
-    column = _column(first, places[0])
+    column = _column(first, place)
     described = first.elements[: len(first.elements) - len(places)]
     words = words_of(text, [e for e in described if e.kind == "words"])
     if not words or is_connector(words):
@@ -69,8 +70,9 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
     for line in lines[at + 1 : at + _TALLEST]:
         if line.is_blank:
             break
-        own = _places(text, line)
-        told = line.elements[: len(line.elements) - len(own)]
+        ends = _places(text, line)
+        own = tuple(e for e in ends if not _is_bar(text, e))
+        told = [e for e in line.elements[: len(line.elements) - len(ends)] if not _is_bar(text, e)]
         if own and abs(_column(line, own[0]) - column) > _SLACK:
             break
         if told:
@@ -109,13 +111,18 @@ def _opening(text: str, line: Line) -> int | None:
     """The column in which the item of a line opens, or None if no item is described there."""
     if line.is_blank:
         return None
-    first = line.elements[0]
+    first = next((e for e in line.elements if not _is_bar(text, e)), line.elements[0])
     is_listed = first.kind == "bar" and text[first.start : first.end].strip() in BULLETS
     if not is_listed and first.kind not in ("label", "verb", "words"):
         return None
-    lead = line.elements[lead_index(line)]
+    lead = line.elements[max(lead_index(line), line.elements.index(first))]
     tells = any(e.kind == "words" for e in line.elements) and lead.kind in ("verb", "words")
     return _column(line, first) if tells else None
+
+
+def _is_bar(text: str, element: Element) -> bool:
+    """Whether an element parts the cells of a table, and opens no item of a list."""
+    return element.kind == "bar" and text[element.start : element.end].strip() not in BULLETS
 
 
 def _places(text: str, line: Line) -> tuple[Element, ...]:

@@ -125,7 +125,9 @@ def with_counted_items(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines; where numbers in a column of their own count the items they are labels.
 
     `1  Light-buoy, Fl.R.3s   P`, `2  Depth 8.2 m   Q`: each is one more than the one before.
+    So does a number in a cell of its own: `| 2 | Insert | depth 8.2 m | Q |`.
     """
+    lines = [_with_cell_apart(text, line) for line in lines]
     counts = [(at, number) for at, line in enumerate(lines) if (number := _count(text, line))]
     goes_on = len(counts) == 1 and _goes_on(text, lines[counts[0][0]], counts[0][1])
     if (len(counts) < _FEWEST and not goes_on) or any(
@@ -138,6 +140,24 @@ def with_counted_items(text: str, lines: Sequence[Line]) -> list[Line]:
         label = line.elements[0]._replace(kind="label", value=str(number))
         found[at] = line._replace(elements=(label, *line.elements[1:]))
     return found
+
+
+def _with_cell_apart(text: str, line: Line) -> Line:
+    """The line; a number alone in the cell before that of the verb is a label, whatever it counts.
+
+    Behind the words of the row above it would be of those: `No 6` above `| 2 | Insert | …`.  A
+    longer one may be that of a chart: it stands with the words behind the verb, and is told.
+    """
+    if [one.kind for one in line.elements[:4]] != ["bar", "words", "bar", "verb"]:
+        return line
+    cell = line.elements[1]
+    number = text[cell.start : cell.end].strip()
+    if not number.isdecimal():
+        return line
+    if len(number) > _LONGEST_COUNT:
+        return line._replace(elements=(line.elements[3], cell, *line.elements[4:]))
+    label = cell._replace(kind="label", value=number)
+    return line._replace(elements=(label, *line.elements[2:]))
 
 
 def _count(text: str, line: Line) -> int | None:
