@@ -89,7 +89,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
     told = chain.from_iterable(sentences(text, block.elements) for block in blocks)
     for sentence in with_places_behind(text, told):
-        for statement, item in _sentence_items(text, sentence):
+        for statement, item in sentence_items(text, sentence):
             if item is not None:
                 body.items.append(item)
             else:
@@ -97,7 +97,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     return body
 
 
-def _sentence_items(
+def sentence_items(
     text: str, sentence: Sequence[Element]
 ) -> Iterator[tuple[list[Element], Item | None]]:
     """The statements of a sentence, each with its item if it is one.
