@@ -55,7 +55,12 @@ def test_both_stand_in_one_record() -> None:
 
 @pytest.mark.parametrize(
     "line",
-    ["Signal: discontinued since May", "Former signal: Horn(2)30s", "Quality: Horn(2)30s"],
+    [
+        "Signal: discontinued since May",
+        "Former signal: Horn(2)30s",
+        "Quality: Horn(2)30s",
+        "Quality: extinguished",
+    ],
 )
 def test_another_key_or_value_is_told(line: str) -> None:
     bulletin = parse(_record("fog signal", line))

@@ -6,6 +6,7 @@ its verb behind it is cut by its clauses instead, where each of them has its thi
 
 from __future__ import annotations
 
+from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import groupby
 
@@ -71,9 +72,11 @@ def _items(text: str, sentence: Sequence[Element]) -> list[Item]:
 
 def _without(text: str, lines: Sequence[Line], spans: Sequence[tuple[int, int]]) -> Iterator[Line]:
     """The lines, without what stands within some stretches of the text."""
+    starts, ends = [start for start, _ in spans], [end for _, end in spans]
     for line in lines:
         kept = list(line.elements)
-        for start, end in spans:
+        last = kept[-1].end if kept else line.end
+        for start, end in spans[bisect_right(ends, line.start) : bisect_left(starts, last)]:
             kept = [part for one in kept for part in _outside(text, one, start, end)]
         if kept or line.is_blank:
             yield line._replace(elements=tuple(kept))

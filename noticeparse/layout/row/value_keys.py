@@ -13,11 +13,12 @@ from noticeparse.readers.features import value_property
 
 _KEY = re.compile(
     r"(?P<sound>(?:(?:fog|sound) )?signal|sound)[ \t]{0,20}:[ \t]{1,20}(?=\S)"
-    r"|(?P<state>quality|condition)[ \t]{0,20}:[ \t]{1,20}(?=\S)",
+    r"|(?P<state>quality)[ \t]{0,20}:[ \t]{1,20}"
+    r"(?=(?:position|existence) (?:approx|doubtful)|(?:pa|pd|ed)\b)",
     re.IGNORECASE,
 )
 _KEY_AND_VALUE = 2
-_VALUES = {"sound": {"sound"}, "state": {"quality", "status", "condition"}}
+_VALUES = {"sound": {"sound"}, "state": {"quality", "status"}}
 
 
 def with_value_key(text: str, line: Line) -> Line:

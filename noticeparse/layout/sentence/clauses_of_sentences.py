@@ -30,6 +30,8 @@ _OF_ANOTHER = re.compile(
     re.IGNORECASE,
 )
 """Words by which the verb behind them may have another subject: that before, or one behind it."""
+_LONGEST = 200
+"""Characters of a thing by which it is told."""
 _ONE = re.compile(r"(?:is|was|has)\b", re.IGNORECASE)
 _MANY = re.compile(r"(?:are|were|have)\b", re.IGNORECASE)
 _PLURAL = re.compile(r"[a-z]{2}s\b", re.IGNORECASE)
@@ -55,21 +57,25 @@ class _Subject(NamedTuple):
 def clauses(text: str, sentence: Sequence[Element]) -> Clauses:
     """The sentence, parted before the subject of each further verb where that is told."""
     verbs = [index for index, one in enumerate(sentence) if one.kind == "passive"]
-    rest = list(sentence)
-    parts: list[list[Element]] = []
+    parts: list[list[Element]] = [[*sentence[: verbs[0] + 1 if verbs else None]]]
     is_open = False
     for first, second in pairwise(verbs):
         between = sentence[first + 1 : second]
-        if any(one.kind == "semicolon" for one in between):
-            continue
-        subjects = list(_subjects(text, between))
-        subject = _own(text, between, subjects, sentence[second])
-        if subject is not None:
-            before, rest = _parted(rest, subject)
-            parts.append(before)
-        elif len(subjects) > 1 and not _leads_on(text, between, ("there",)):
-            is_open = True
-    return Clauses([*parts, rest], is_open)
+        subject: _Subject | None = None
+        if not any(one.kind == "semicolon" for one in between):
+            subjects = list(_subjects(text, between))
+            subject = _own(text, between, subjects, sentence[second])
+            is_lost = subject is None and len(subjects) > 1
+            is_open |= is_lost and not _leads_on(text, between, ("there",))
+        if subject is None:
+            parts[-1] += between
+        else:
+            before, behind = _parted(between, subject)
+            parts[-1] += before
+            parts.append(behind)
+        parts[-1].append(sentence[second])
+    parts[-1] += sentence[verbs[-1] + 1 :] if verbs else []
+    return Clauses(parts, is_open)
 
 
 def _own(
@@ -103,7 +109,7 @@ def _subjects(text: str, between: Sequence[Element]) -> Iterator[_Subject]:
     for start, end in _runs(between):
         said = _QUOTED.sub(lambda one: '"' * len(one[0]), text[start:end])
         for joint in _JOINT.finditer(said):
-            words = " ".join(said[joint.end() :].split())
+            words = " ".join(said[joint.end() : joint.end() + _LONGEST].split())
             is_known = leads_feature(_ARTICLE.sub("", words, count=1))
             is_bare = joint["first"] is None and joint["second"] is None
             yield _Subject(start + joint.start(), start + joint.end(), is_bare, is_known)
