@@ -14,6 +14,7 @@ from itertools import zip_longest
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.row.place_keys import with_place_key
+from noticeparse.layout.row.value_keys import value_start
 from noticeparse.layout.sentence.line_leads import is_key
 from noticeparse.readers.references import mark_of_number, status_in_words
 
@@ -75,6 +76,9 @@ def unclaimed_words(
             words = text[element.start : element.end].strip()
             # A stop before the first word belongs to what stands above.
             first = element.end - len(text[element.start : element.end].lstrip(" .,;"))
+            if element is line.elements[0] and (value := value_start(text, line)) is not None:
+                # What stands behind such a key is asked for.
+                first = value
             row = bisect_right(starts, first) - 1
             is_claimed = row >= 0 and claimed[row][1] > first
             if is_claimed or words in known:

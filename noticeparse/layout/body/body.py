@@ -13,6 +13,7 @@ from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences
 from noticeparse.layout.body.prose_bodies import is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
+from noticeparse.layout.body.told_among_commands import without_told
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
@@ -98,11 +99,16 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         or stands_done_behind(text, body)
     )
     remarks: list[Prose] = []
+    told: list[Item] = []
     if commands:
         body, remarks = without_remarks(text, body)
+    if commands and tells:
+        body, told = without_told(text, body)
     found = cut_below_places(text, body) if tells or commands else None
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
+    if told:
+        found = found._replace(items=sorted([*found.items, *told], key=lambda one: one.pieces))
     give_classes(text, found.items, headings)
     give_parts(text, found.items)
     give_turns(text, found.items, turns)

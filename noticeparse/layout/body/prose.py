@@ -17,6 +17,7 @@ from noticeparse.layout.item.items import Body
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.joints import tells_no_change
+from noticeparse.layout.sentence.clauses_of_sentences import clauses
 from noticeparse.layout.sentence.lead_words import lead_faults
 from noticeparse.layout.sentence.line_leads import blocks_of_items
 from noticeparse.layout.sentence.sentences import (
@@ -30,8 +31,10 @@ from noticeparse.layout.sentence.things_behind_verbs import (
     things_behind,
     verb_ahead,
 )
+from noticeparse.layout.sentence.things_placed_behind import is_of_first, things_placed_behind
 from noticeparse.layout.sentence.things_told import things_told
 from noticeparse.layout.sentence.told_elsewhere import told_elsewhere
+from noticeparse.layout.sentence.unknown_things import unknown_thing
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
 from noticeparse.readers.verbs import canonical_verb
@@ -86,7 +89,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     blocks = chain.from_iterable(cut_prose(text, block) for block in blocks_of_items(text, lines))
     told = chain.from_iterable(sentences(text, block.elements) for block in blocks)
     for sentence in with_places_behind(text, told):
-        for statement, item in _sentence_items(text, sentence):
+        for statement, item in sentence_items(text, sentence):
             if item is not None:
                 body.items.append(item)
             else:
@@ -94,7 +97,7 @@ def cut_sentences(text: str, lines: Sequence[Line]) -> Body:
     return body
 
 
-def _sentence_items(
+def sentence_items(
     text: str, sentence: Sequence[Element]
 ) -> Iterator[tuple[list[Element], Item | None]]:
     """The statements of a sentence, each with its item if it is one.
@@ -102,9 +105,11 @@ def _sentence_items(
     In `In P a wreck is inserted and the rock is deleted` the place is that of both; where it
     stands within one of them, the other has none, and is an item that lacks its place.
     """
+    within = clauses(text, sentence)
     parts = [
         thing
-        for statement in statements_within(text, sentence)
+        for clause in within.parts
+        for statement in statements_within(text, clause)
         for thing in _things(text, statement)
     ]
     placed = [any(e.kind in PLACES for e in part) for part in parts]
@@ -112,6 +117,8 @@ def _sentence_items(
     for part, has_place in zip(parts, placed, strict=True):
         if has_place or not any(placed):
             item = _sentence_item(text, part)
+            if item is not None and within.is_open:
+                item.faults.append(_told_twice(text, sentence))
             yield part, item if item is not None and item.has_place else None
             continue
         item = _sentence_item(text, [*lead, *part])
@@ -125,7 +132,8 @@ def _sentence_items(
 def _things(text: str, statement: list[Element]) -> list[list[Element]]:
     ahead = verb_ahead(text, statement)
     if ahead is None:
-        return things_told(text, statement)
+        told = things_told(text, statement)
+        return told if len(told) > 1 else things_placed_behind(text, statement)
     return things_behind(text, statement, ahead)
 
 
@@ -149,7 +157,7 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         return None
     passive = sentence[index]
     # Where the subject stands behind its verb, all that is told counts as before the verb.
-    is_ahead = verb_ahead(text, sentence) is not None
+    is_ahead = verb_ahead(text, sentence) is not None or is_of_first(text, sentence)
     turn = sentence[-1].end if is_ahead else passive.start
     before = [e for e in sentence[:index] if e.kind != "passive"]
     if is_ahead:
@@ -159,15 +167,12 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     if not has_kind(words) or tells_no_change(told, text[passive.start : passive.end]):
         return None
     item = Item(verb=text[passive.start : passive.end], verb_piece=(passive.start, passive.end))
-    extent = (sentence[0].start, sentence[-1].end)
     times = max(sum(e.kind == "passive" for e in sentence), told.count(" been "))
     is_one = times == 1 or _says_again(text, sentence)
     if not is_one or any(
         canonical_verb(word) or word.endswith("laid") for word in _AND_WORD.findall(told)
     ):
-        item.faults.append(
-            Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
-        )
+        item.faults.append(_told_twice(text, sentence))
     if sentence[0].kind == "label":
         item.faults += lead_faults(text, (sentence[0].start, sentence[0].end))
     lead: list[Element] = []
@@ -177,9 +182,9 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
         if element.kind in PLACES:
             is_before = element.start < turn and _names_another(text, lead)
             if item.groups and (is_before or _opens_another(text, lead, element)):
-                item.faults.append(
-                    Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
-                )
+                item.faults.append(_told_twice(text, sentence))
+            elif item.groups and element.start < turn:
+                item.faults += unknown_thing(text, item, lead)
             if item.groups and not item.words:
                 # `P: buoy has been moved to Q`: the feature stands between its place and verb.
                 item.words = [(e.start, e.end) for e in lead if e.start < turn]
@@ -192,6 +197,12 @@ def _sentence_item(text: str, sentence: list[Element]) -> Item | None:
     own = own_elements(text, sentence, index) if is_ahead else sentence
     item.pieces = [(e.start, e.end) for e in own]
     return item
+
+
+def _told_twice(text: str, sentence: Sequence[Element]) -> Fault:
+    """Which of its verbs holds for what in a sentence is not told."""
+    extent = (sentence[0].start, sentence[-1].end)
+    return Fault("sentence-told-twice", *extent, {"written": text[slice(*extent)]})
 
 
 def _names_another(text: str, lead: Sequence[Element]) -> bool:

@@ -270,7 +270,8 @@ class FeatureFirst(Cutter):
         if self.pending:
             before, start = self.words_of(self.pending), self.pending[0].start
             if item and item.has_place and says_more(self.text, item, start, before):
-                goes_on = qualifies(self.text, self.pending[0], element) or self._is_broken(before)
+                goes_on = qualifies(self.text, self.pending[0], element)
+                goes_on |= self._is_broken(item, before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 is_row = opens_named_row(self.text, self.pending[0], before, words)
                 verb = self.words_of([self.verb]) if self.verb else ""
@@ -282,14 +283,15 @@ class FeatureFirst(Cutter):
                 self.open_from_pending()
                 self.close_item()
 
-    def _is_broken(self, behind: str) -> bool:
-        """Whether words behind the place of what goes break off before what comes: `by a`."""
-        words = behind.lower().split()
-        if canonical_verb(self.words_of([self.verb]) if self.verb else "") == "amend":
+    def _is_broken(self, item: Item, behind: str) -> bool:
+        """Whether words behind the place of what goes break off before what comes: `by a`.
+
+        The verb is that of the item, which a sentence below the heading of a list has of its own.
+        """
+        words, verb = behind.lower().split(), canonical_verb(item.verb or "")
+        if verb == "amend":
             return words[-1] == "to"
-        return (
-            self._is_replacement() and words[0] in ("by", "with", "for") and not has_kind(behind)
-        )
+        return verb == "replace" and words[0] in ("by", "with", "for") and not has_kind(behind)
 
     def _is_replacement(self) -> bool:
         verb = self.words_of([self.verb]) if self.verb else ""

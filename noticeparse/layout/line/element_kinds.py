@@ -15,7 +15,7 @@ KINDS: dict[str, ElementKind] = {
     "ISO_POINT": "point", "SIGNED_PAIR": "point", "BARE_PAIR": "point",
     "COORDINATE_ON_SAME": "point",
     "REFERENCE": "reference", "REFERENCE_LIST": "reference",
-    "ITEM_REFERENCE": "reference", "SAME_POSITION": "same",
+    "ITEM_REFERENCE": "reference", "PARAGRAPH_REFERENCE": "reference", "SAME_POSITION": "same",
     "LABEL": "label", "LABEL_BRACKETED": "label",
     "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",
     "CHART": "chart", "CHARTS_ONLY": "charts_only",

@@ -47,7 +47,7 @@ _NOT_OF_ITEM = frozenset(
 _JOINTS = {
     "light": ", ", "elevation": " ", "range": " ", "depth": ", depth ", "name": ", ",
     "legend": ", ", "colours": ", ", "shape": ", ", "topmark": ", topmark ", "sectors": ", ",
-    "clearance": ", vertical clearance ",
+    "clearance": ", vertical clearance ", "sound": ", ", "state": ", ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
 _NO_WORDS = frozenset({*PLACES, "label", "bar"})

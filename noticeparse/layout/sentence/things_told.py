@@ -14,7 +14,8 @@ from noticeparse.readers.features import leads_feature
 from noticeparse.readers.verbs import canonical_verb
 
 _THING = re.compile(
-    r"[,;]? ?(?:and )?(?:the|an?) (?P<thing>[^\"]{3,120}?),? (?:in|at)(?: pos(?:ition)?\.?)?",
+    r"[,;]? ?(?:and )?(?:the|an?|another) (?P<thing>[^\"]{3,120}?),? (?:in|at)"
+    r"(?: pos(?:ition)?\.?)?",
     re.IGNORECASE,
 )
 _PLACED = (*PLACES, "half")
@@ -44,14 +45,14 @@ def things_told(text: str, statement: Sequence[Element]) -> list[list[Element]]:
             things.append([])
         is_behind_place = is_place or (is_behind_place and not opens)
         things[-1].append(element)
-    if len(things) < 2 or not all(_is_thing(text, one) for one in things):
+    if len(things) < 2 or not all(is_thing(text, one) for one in things):
         return whole
     if "and " not in words_of(text, things[-1]).lower():
         return whole
     return [[*one, passive] for one in things]
 
 
-def _is_thing(text: str, elements: Sequence[Element]) -> bool:
+def is_thing(text: str, elements: Sequence[Element]) -> bool:
     """Whether elements are a thing with nothing but its place: `a rock in P`."""
     words = words_of(text, [e for e in elements if e.kind == "words"]).strip(" ,;.")
     found = _THING.fullmatch(words)

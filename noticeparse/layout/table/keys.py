@@ -22,6 +22,7 @@ from noticeparse.layout.row.place_keys import (
     with_place_key,
     with_source_key,
 )
+from noticeparse.layout.row.value_keys import with_value_key
 from noticeparse.layout.table.beside_items import (
     counts_record,
     ends_value,
@@ -134,6 +135,7 @@ class KeyReader:
     def _with_key(self, line: Line) -> Line:
         """The line; words that are a key within a record, or a key without a value, are one."""
         if self._block:
+            line = with_value_key(self.text, line)
             line = with_source_key(self.text, with_place_key(self.text, line))
         return with_blank_key(self.text, line, self.following, self._verb_keys)
 
