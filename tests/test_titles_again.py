@@ -43,7 +43,7 @@ def test_the_head_of_a_notice_is_no_title() -> None:
 def test_the_number_of_a_page_far_from_the_title_of_the_paper() -> None:
     items = f"Insert wreck {P}\n\n{{}}\n\nDelete rock {Q}\n"
     for foot in ("- 3 -" + " " * 40 + "Southern Sector", "Southern Sector" + " " * 40 + "- 3 -"):
-        bulletin = parse(FIRST_HEAD + items.format(foot))
+        bulletin = parse(f"SOUTHERN SECTOR     BULLETIN 21\n\n{FIRST_HEAD}{items.format(foot)}")
         assert [(a.verb, a.usable) for a in actions_of(bulletin)] == [
             ("insert", True),
             ("delete", True),
