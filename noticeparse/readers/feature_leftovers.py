@@ -12,6 +12,7 @@ from itertools import pairwise
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.broken_words import broken_words
+from noticeparse.readers.drawn_besides import drawn_besides
 from noticeparse.readers.garbled_figures import garbled_figures
 from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
@@ -55,6 +56,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)
     yield from _two_forms(text, told)
+    yield from drawn_besides(text, known.s57 if known is not None else "")
     yield from misspelt_words(text, told, kind)
     yield from broken_words(text, told)
     yield from garbled_figures(text, told.items)

@@ -1,0 +1,63 @@
+"""What is named behind a legend, a depth or a danger and goes with it is not lost."""
+
+from __future__ import annotations
+
+import pytest
+
+from noticeparse import parse
+from tests.short_notices import HEAD, P, actions_of, codes, errors, usable_of, words_unread
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Delete legend and depth 5m {P}",
+        f"Delete legend, and wreck {P}",
+        f"Delete legend with arrow {P}",
+        f'Delete legend "Foul" and depth 5m {P}',
+        f'Delete legend "Foul" and danger line {P}',
+    ],
+)
+def test_a_second_thing_behind_a_legend_is_no_wording(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert usable_of(bulletin) == []
+    assert errors(bulletin) == {"feature-kinds-several"}
+
+
+@pytest.mark.parametrize(
+    ("words", "legend"),
+    [
+        (f"Insert legend Rock and shoal {P}", "Rock and shoal"),
+        (f'Insert legend "and depth 5m" {P}', "and depth 5m"),
+        (f'Insert legend "Foul" and in magenta {P}', "Foul"),
+    ],
+)
+def test_a_joint_within_a_wording(words: str, legend: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert usable_of(bulletin) == [("insert", "legend")]
+    assert actions_of(bulletin)[0].feature.legend == legend
+
+
+@pytest.mark.parametrize(
+    ("words", "drawn"),
+    [
+        (f"Delete depth 5m and danger line {P}", "danger line"),
+        (f"Delete depth 5m and surrounding danger circle {P}", "danger circle"),
+        (f"Delete wreck, least depth 9m, and surrounding danger line {P}", "danger line"),
+        (f"Insert rock with pecked line {P}", "pecked line"),
+    ],
+)
+def test_a_line_around_a_danger_is_told(words: str, drawn: str) -> None:
+    assert any(f"`{drawn}`" in one for one in words_unread(parse(f"{HEAD}{words}\n")))
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Delete 5m contour line {P}",
+        f"Delete wreck symbol {P}",
+        f"Insert rock {P}, limits of area",
+    ],
+)
+def test_a_line_that_is_the_thing_is_not_told(words: str) -> None:
+    assert "feature-words-unread" not in codes(parse(f"{HEAD}{words}\n"))
