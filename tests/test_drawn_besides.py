@@ -61,3 +61,22 @@ def test_a_line_around_a_danger_is_told(words: str, drawn: str) -> None:
 )
 def test_a_line_that_is_the_thing_is_not_told(words: str) -> None:
     assert "feature-words-unread" not in codes(parse(f"{HEAD}{words}\n"))
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Delete legend, Foul, adjacent",
+        'Delete legend "Foul" near',
+        "Delete legend, Works in progress",
+    ],
+)
+def test_a_legend_near_nothing_has_no_place(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{words}\n")
+    assert usable_of(bulletin) == [("insert", "wreck")]
+    assert errors(bulletin) == {"item-without-position"}
+
+
+@pytest.mark.parametrize("where", ["in the NE corner", "below the title", "below title"])
+def test_a_legend_on_the_sheet_needs_no_position(where: str) -> None:
+    assert usable_of(parse(f"{HEAD}Delete legend, Foul, {where}\n")) == [("delete", "legend")]
