@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import HEAD, P, actions_of, codes, errors, usable_of, words_unread
+from tests.short_notices import HEAD, P, Q, actions_of, codes, errors, usable_of, words_unread
 
 
 @pytest.mark.parametrize(
@@ -80,3 +80,23 @@ def test_a_legend_near_nothing_has_no_place(words: str) -> None:
 @pytest.mark.parametrize("where", ["in the NE corner", "below the title", "below title"])
 def test_a_legend_on_the_sheet_needs_no_position(where: str) -> None:
     assert usable_of(parse(f"{HEAD}Delete legend, Foul, {where}\n")) == [("delete", "legend")]
+
+
+@pytest.mark.parametrize("below", ["Wk", "Rk", "Obstn Rep", "Pipeline"])
+def test_words_below_a_bare_legend_may_be_wordings(below: str) -> None:
+    bulletin = parse(f"{HEAD}Delete legend, Foul  {P}\n               {below}  {Q}\n")
+    assert usable_of(bulletin) == [("delete", "legend")]
+    assert "feature-kinds-several" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Delete legend, Foul  {P}\n               wreck  {Q}",
+        f'Delete legend "Foul"  {P}\n               Wk  {Q}',
+        f"Delete legend, Foul  {P}\nDelete Wk  {Q}",
+    ],
+)
+def test_a_thing_below_a_legend_is_read(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert usable_of(bulletin) == [("delete", "legend"), ("delete", "wreck")]
