@@ -32,6 +32,17 @@ _OF = re.compile(
 )
 _CARRIED = frozenset(("light", "light_words", "sectors", "racon", "sound", "ais", "numbered"))
 """Roles of what a mark carries: `Fl.R.3s of light-buoy No 3` is its light alone."""
+_LEFT = re.compile(
+    r"(?:the |its )?(?:[a-z-]+ ){0,2}(?:remains|remnants?|ruins?|bases?|foundations?|footings?"
+    r"|plinth|debris|wreckage|fragments?|site|location|rest|stumps?|leftovers) (?:of|from) "
+    r"(?:the |an? |old |former |demolished |collapsed |destroyed ){0,3}(?P<other>[^,;:]+)"
+    r"|(?P<behind>[^,;:()]{1,60}) \((?:remains|remnants|base|foundations?|footings?|plinth)"
+    r"(?: only)?\)",
+    re.IGNORECASE,
+)
+"""What is left of a thing that stands no longer, or the ground on which it stood."""
+_LIES = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
+"""Classes of what is left itself: the remains of a wreck are a wreck."""
 _MANY = re.compile(r"[A-Za-z-]*s\b")
 
 
@@ -40,12 +51,14 @@ def owner(text: str, feature: Feature) -> tuple[int, int] | None:
 
     Quotations are blanked in them.
     """
-    found = _OWNER.match(text.lstrip(" ,:")) or _value_of(text.lstrip(" ,:"))
-    if found is None or not has_kind(found["other"]):
+    own = text.lstrip(" ,:")
+    found = _OWNER.match(own) or _value_of(own) or _LEFT.match(own)
+    name = "behind" if found is not None and found["other"] is None else "other"
+    if found is None or not has_kind(found[name]):
         return None
     known = kinds().get(feature.kind)
     is_mark = found.re is _OF and known is not None and bool(known.form)
-    if not is_mark and read_feature(found["other"]).feature.kind != feature.kind:
+    if not is_mark and read_feature(found[name]).feature.kind != feature.kind:
         return None
     if (
         found.re is _OWNER
@@ -54,8 +67,8 @@ def owner(text: str, feature: Feature) -> tuple[int, int] | None:
     ):
         # `number of piles` is a count.
         return None
-    at = len(text) - len(text.lstrip(" ,:"))
-    return at + found.start("other"), at + found.end("other")
+    at = len(text) - len(own)
+    return at + found.start(name), at + found.end(name)
 
 
 def _value_of(text: str) -> re.Match[str] | None:
