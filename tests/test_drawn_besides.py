@@ -100,3 +100,15 @@ def test_words_below_a_bare_legend_may_be_wordings(below: str) -> None:
 def test_a_thing_below_a_legend_is_read(words: str) -> None:
     bulletin = parse(f"{HEAD}{words}\n")
     assert usable_of(bulletin) == [("delete", "legend"), ("delete", "wreck")]
+
+
+@pytest.mark.parametrize("doubt", ["approx", "approximate", "doubtful"])
+def test_a_doubt_alone_in_brackets_is_told(doubt: str) -> None:
+    assert any(
+        f"`{doubt}`" in one for one in words_unread(parse(f"{HEAD}Insert wreck ({doubt}) {P}\n"))
+    )
+
+
+@pytest.mark.parametrize("doubt", ["(PA)", "(position approximate)", "approx"])
+def test_a_doubt_that_says_what_it_is_of_is_read(doubt: str) -> None:
+    assert words_unread(parse(f"{HEAD}Insert wreck {doubt} {P}\n")) == []

@@ -176,11 +176,19 @@ _LIES_THERE = frozenset(
 """Words of what a danger is or was, `obstruction (container)`, and of bearings, `171° (mag)`."""
 
 
+_IN_DOUBT = frozenset("approx approximate approximately estimated uncertain doubtful".split())
+"""Words of a quality that do not say what they are of."""
+
+
 def _idle_bracket(text: str, run: Sequence[Item], kind: str) -> Iterator[Fault]:
     """A bracket that tells nothing that is known: `rock (frobnicated)`; it may limit the item."""
     strange = [item for item in run if item.role == "unknown" and len(item.text) > 2]
     # What has a capital is a name, or letters on the chart.
     strange = [item for item in strange if item.text.islower()]
+    if len(run) == 1 and run[0].text.lower() in _IN_DOUBT:
+        # `wreck (approx)`: of the place, or of a figure beside it.
+        yield _fault("feature-words-unread", run[0])
+        return
     idle = all(item.role in ("unknown", "plain", "number") for item in run)
     if not idle or any(_is_paint(item.text, kind) for item in run):
         return
