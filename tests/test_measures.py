@@ -183,3 +183,7 @@ def test_the_depth_of_the_ground_is_not_that_over_an_object(words: str) -> None:
 
 def test_a_drying_height_of_a_dry_rock_stays() -> None:
     assert read(f"rock, dry 0.4m, {P}")[0] == Decimal("-0.4")
+
+
+def test_a_least_depth_is_over_the_object_whatever_leads_to_it() -> None:
+    assert read(f"wreck in least depth 9m {P}")[0] == 9

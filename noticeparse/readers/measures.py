@@ -106,7 +106,8 @@ def _beside_object(before: str, behind: str, items: Sequence[Item], item: Item) 
     """What the words around a figure of a wreck, rock or obstruction say against a depth."""
     if _AROUND.search(f"{before}{item.text}{behind}"):
         return "around"
-    if _OF_WATER.match(behind) or _IN_WATER.search(before):
+    is_least = stated_kind(item.text)[0] == "least"
+    if _OF_WATER.match(behind) or (_IN_WATER.search(before) and not is_least):
         return "around"
     is_dry = any(one.value in _ALWAYS_DRY for one in items)
     if is_dry and stated_kind(item.text)[0] != "drying":
