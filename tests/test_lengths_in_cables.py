@@ -15,6 +15,10 @@ from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, actions_of, codes, told
         (f"Insert dolphins half a cable apart, {P} and {Q}", "dolphin", [AT_P, AT_Q]),
         (f"Insert wreck 2 cables long, {P}", "wreck", [AT_P]),
         (f"Insert wreck 2 cables off pier {P}", "wreck", [AT_P]),
+        (f"Insert marine farm 2 cables square centred on {P}", "marine_farm", [AT_P]),
+        (f"Insert marine farm 2 cables by 1 cable centred on {P}", "marine_farm", [AT_P]),
+        (f"Insert prohibited area a cable around {P}", "entry_prohibited", [AT_P]),
+        (f"Insert prohibited area, 2 cables, {P}", "entry_prohibited", [AT_P]),
         (f"Insert turning basin, diameter 2 cables, {P}", "unknown", [AT_P]),
     ],
 )

@@ -134,3 +134,56 @@ def test_a_figure_bare_or_with_its_word_is_the_depth(words: str) -> None:
     assert value == Decimal("8.6")
     assert usable
     assert not {code for code in codes if code.startswith(("depth-", "feature-"))}
+
+
+@pytest.mark.parametrize("words", ["rock, -0.4m", "rock -0.4m", "wreck, −1.2m", "chimney, -20m"])
+def test_a_minus_at_a_bare_figure_is_not_lost(words: str) -> None:
+    value, _, usable, codes = read(f"{words} {P}")
+    assert (value, usable) == (None, False)
+    assert "depth-minus" in codes
+
+
+def test_a_dash_before_a_figure_is_no_minus() -> None:
+    assert read(f"wreck - 5m {P}")[:3] == (Decimal(5), None, True)
+
+
+@pytest.mark.parametrize("datum", ["chart datum", "CD", "LAT", "the level of chart datum"])
+def test_a_figure_above_datum_dries(datum: str) -> None:
+    value, _, usable, _ = read(f"wreck {P}, 0.4m above {datum}")
+    assert (value, usable) == (Decimal("-0.4"), True)
+    assert "depth-and-drying" in read(f"depth 4.1m above {datum}, {P}")[3]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "wreck, 0.4m above LAT", "depth 4.1m above LAT", "rock 2m (above water)",
+        "rock, above water, 2m", "rock, least depth 0.4m above",
+    ],
+)  # fmt: skip
+def test_what_stands_above_the_water_has_no_depth(words: str) -> None:
+    # In front of a latitude `LAT` is taken for the word of it.
+    value, _, usable, codes = read(f"{words} {P}")
+    assert (value, usable) == (None, False)
+    assert "depth-above-water" in codes
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "wreck, in depth 12m", "wreck in a depth of 12m", "wreck lying in depths of 12m",
+        "wreck, seabed depth 12m", "obstruction, bottom depth 12m",
+    ],
+)  # fmt: skip
+def test_the_depth_of_the_ground_is_not_that_over_an_object(words: str) -> None:
+    value, _, _, codes = read(f"{words} {P}")
+    assert value is None
+    assert "depth-of-surroundings" in codes
+
+
+def test_a_drying_height_of_a_dry_rock_stays() -> None:
+    assert read(f"rock, dry 0.4m, {P}")[0] == Decimal("-0.4")
+
+
+def test_a_least_depth_is_over_the_object_whatever_leads_to_it() -> None:
+    assert read(f"wreck in least depth 9m {P}")[0] == 9

@@ -32,6 +32,15 @@ def _action(words: str) -> Action:
         "Insert colour red for buoy,",
         "Insert PA against: wreck",
         "Insert bell to light-buoy",
+        "Delete Fl.R.3s of light-buoy No 3",
+        "Delete the F.R of beacon",
+        "Delete Racon(K) of light-buoy",
+        "Delete No 3 of light-buoy",
+        "Insert remains of platform",
+        "Insert the base of beacon",
+        "Insert submerged remains of the old pier",
+        "Delete remains of dolphins",
+        "Insert platform (remains)",
     ],
 )
 def test_property_is_not_the_thing_that_has_it(words: str) -> None:
@@ -78,3 +87,20 @@ def test_things_with_a_property_stay(words: str, kind: str) -> None:
 def test_words_of_the_chart(words: str, legend: str) -> None:
     feature = _action(words).feature
     assert (feature.kind, feature.legend) == ("legend", legend)
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("Delete Fl.R.3s on light-buoy", "light"),
+        ("Delete light Fl.R.3s of light-buoy", "light"),
+        ("Delete light-buoy No 3, Fl.R.3s", "light_buoy_generic"),
+        ("Delete Fl.R.3s light-buoy", "light_buoy_generic"),
+        ("Insert remains of wreck", "wreck_remains"),
+        ("Insert obstruction (remains of platform)", "obstruction"),
+        ("Insert foul ground, remains of pier,", "foul_ground"),
+    ],
+)
+def test_what_is_named_with_its_owner_and_read(words: str, kind: str) -> None:
+    action = _action(words)
+    assert (action.feature.kind, action.usable) == (kind, True)

@@ -33,6 +33,9 @@ OTHER = [
     f"Insert shoal extending 100m N of {P}",
     f"Insert foul area bounded by {P}, {Q}, {R}, excluding the area of the wharf",
     f"Insert limit, the arc of a circle of radius 2 miles {ZONE}",
+    f"Insert restricted area, sector 030°-120°, radius 0.5M, {ZONE}",
+    f"Insert quarter circle restricted area, radius 0.5M, {ZONE}",
+    f"Insert restricted area, NE quadrant, radius 0.5M, {ZONE}",
     f"Insert harbour limit, arc of a circle of radius 1.2 miles, between the bearings {P}",
 ]
 
@@ -50,6 +53,7 @@ AS_TOLD = {
         "arc"
     ),
     f"Insert foul area within 500m of {P}": "circle",
+    f"Insert restricted area, from 030° to 120°, radius 0.5M, {ZONE}": "arc",
     f"Insert depth 12m {P}": "point",
     f"Insert wreck 200m NE of {P}": "point",
     f"Insert platform with 500m safety zone {P}": "point",

@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places, numbered_marks
+from noticeparse.build.deeds_within import deeds_within
 from noticeparse.build.distances_left import distances_left
 from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
@@ -93,6 +94,7 @@ def against(
     ]
     found += limits_within(context, item, words, feature, found)
     further = (
+        *deeds_within(context, item, words, verb, feature),
         *second_changes(context, words, verb, feature),
         *other_states(context, item, words, verb, feature),
     )

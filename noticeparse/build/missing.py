@@ -32,6 +32,21 @@ _SAYS_WHERE = re.compile(
 )
 """Words outside a quotation that tell where on the sheet a legend stands, or that it does so."""
 
+_LED = re.compile(
+    r"\b(?:under|below|above|beside|beneath|near|adjacent|next|close|in|at|on|by|of|to|from|across"
+    r"|along|between|off|over|within|alongside|against|around)\b"
+    r"(?! (?:the|this|these|its|chart|title|both|all|each|every|[0-9]|to |of |by |[NSEW]{1,3}\b))",
+    re.IGNORECASE,
+)
+_NEAR_NOTHING = re.compile(r"\b(?:adjacent|nearby|near|close|alongside)[ ,.]{0,4}$", re.IGNORECASE)
+"""Words that lead to no place: `legend, Foul, adjacent`, or `Works in progress` without quotes."""
+
+
+def _tells_where(plain: str, *, is_quoted: bool) -> bool:
+    """Whether words tell where on the sheet a legend stands; some of them may be its own."""
+    told = (_NEAR_NOTHING if is_quoted else _LED).sub("", plain)
+    return _SAYS_WHERE.search(told) is not None
+
 
 def missing_places(
     context: Context, item: Item, verb: Verb, feature: Feature, reading: GeometryReading
@@ -44,7 +59,7 @@ def missing_places(
         words = context.joined(item.words)
         plain = unquoted(words)
         may_lack = verb in ("insert", "delete") and feature.kind in _NEEDS_NO_PLACE
-        may_lack &= feature.kind != "legend" or _SAYS_WHERE.search(plain) is not None
+        may_lack &= feature.kind != "legend" or _tells_where(plain, is_quoted=plain != words)
         is_like_place = _LIKE_A_PLACE.search(plain) is not None
         if may_lack and not leads_to_place(words) and not is_like_place:
             return []

@@ -8,8 +8,9 @@ from __future__ import annotations
 
 import re
 
-from noticeparse.readers.features import has_kind, read_feature
+from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
 
 _PROPERTY = (
     r"(?:names?|heights?|elevations?|colou?rs?|(?P<number>numbers?)|depths?|characters?|periods?"
@@ -25,6 +26,23 @@ _OWNER = re.compile(
     r" (?:of|for|from|on|against|to|beside|with|at) ?:? ?(?:the |an? )?(?P<other>[^,;:]+)",
     re.IGNORECASE,
 )
+_OF = re.compile(
+    r"(?P<value>[^,;:]{1,60}?) (?:of|for|from|off) (?:the |an? |its )?(?P<other>[^,;:]+)",
+    re.IGNORECASE,
+)
+_CARRIED = frozenset(("light", "light_words", "sectors", "racon", "sound", "ais", "numbered"))
+"""Roles of what a mark carries: `Fl.R.3s of light-buoy No 3` is its light alone."""
+_LEFT = re.compile(
+    r"(?:the |its )?(?:[a-z-]+ ){0,2}(?:remains|remnants?|ruins?|bases?|foundations?|footings?"
+    r"|plinth|debris|wreckage|fragments?|site|location|rest|stumps?|leftovers) (?:of|from) "
+    r"(?:the |an? |old |former |demolished |collapsed |destroyed ){0,3}(?P<other>[^,;:]+)"
+    r"|(?P<behind>[^,;:()]{1,60}) \((?:remains|remnants|base|foundations?|footings?|plinth)"
+    r"(?: only)?\)",
+    re.IGNORECASE,
+)
+"""What is left of a thing that stands no longer, or the ground on which it stood."""
+_LIES = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
+"""Classes of what is left itself: the remains of a wreck are a wreck."""
 _MANY = re.compile(r"[A-Za-z-]*s\b")
 
 
@@ -33,13 +51,28 @@ def owner(text: str, feature: Feature) -> tuple[int, int] | None:
 
     Quotations are blanked in them.
     """
-    found = _OWNER.match(text.lstrip(" ,:"))
-    if found is None or not has_kind(found["other"]):
+    own = text.lstrip(" ,:")
+    found = _OWNER.match(own) or _value_of(own) or _LEFT.match(own)
+    name = "behind" if found is not None and found["other"] is None else "other"
+    if found is None or not has_kind(found[name]):
         return None
-    if read_feature(found["other"]).feature.kind != feature.kind:
+    known = kinds().get(feature.kind)
+    is_mark = found.re is _OF and known is not None and bool(known.form)
+    if not is_mark and read_feature(found[name]).feature.kind != feature.kind:
         return None
-    if found["number"] is not None and _MANY.search(found["other"]) is not None:
+    if (
+        found.re is _OWNER
+        and found["number"] is not None
+        and _MANY.search(found["other"]) is not None
+    ):
         # `number of piles` is a count.
         return None
-    at = len(text) - len(text.lstrip(" ,:"))
-    return at + found.start("other"), at + found.end("other")
+    at = len(text) - len(own)
+    return at + found.start(name), at + found.end(name)
+
+
+def _value_of(text: str) -> re.Match[str] | None:
+    """Words that begin with nothing but what is carried by the thing behind `of`."""
+    found = _OF.match(text)
+    roles = value_property(found["value"]) if found is not None else frozenset()
+    return found if roles and roles - {"counted"} <= _CARRIED else None

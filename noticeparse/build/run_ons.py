@@ -50,6 +50,12 @@ _ENDS_IN_AND = re.compile(r"\b(?:and|also|plus),?(?: (?:in|at))?\W*$", re.IGNORE
 _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$", re.IGNORECASE)
 _PARTS = re.compile(r"[.;\n]")
 _A_LEGEND = re.compile(r"[ ,:]*(?:the |an? )?(?:legend|note|words?)\b", re.IGNORECASE)
+_BARE_LEGEND = re.compile(
+    r"[ ,:]*(?:the |an? )?(?:legend|note|words?|abbreviation)s?[ ,:]{1,4}(?=[^\s\"])",
+    re.IGNORECASE,
+)
+_AS_CHARTED = re.compile(r"[ ,:]*[A-Z][A-Za-z]{0,11}\.?(?: [A-Z0-9][A-Za-z0-9]{0,7}\.?)?[ ,:]*")
+"""A word or two as a chart has them."""
 _BETWEEN = re.compile(r"\bbetween [^,;]{1,40}$", re.IGNORECASE)
 _AND_NAME = re.compile(
     r"and (?:the )?(?:nos?\b\.? ?[0-9]{1,3}[A-Z]?|[A-Z]{0,3}[0-9]{1,3}|[A-Z]|\"[^\"]{1,40}\")",
@@ -60,6 +66,7 @@ _MANY = re.compile(r"[a-z]{3,}s *:$", re.IGNORECASE)
 
 def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
     """Give such items of a chart section, in text order, an error."""
+    _hold_wordings(context, items)
     for index, (above, item) in enumerate(pairwise(items), start=1):
         if _points_back(context, above, item):
             _hold(context, items[index:], "place-of-neighbour")
@@ -82,6 +89,18 @@ def hold_back_run_on(context: Context, items: Sequence[Item]) -> None:
             # Only the first item below such a line is sure, and those of which it is told again.
             others = [one for one in _listed(items, index) if own_words(one) == one.words]
             _hold(context, others, "feature-kinds-several")
+
+
+def _hold_wordings(context: Context, items: Sequence[Item]) -> None:
+    """Hold back what stands below a bare legend as it does: `Wk` may be a wreck or a wording."""
+    is_below = False
+    for above, item in pairwise(items):
+        words = context.joined(item.words)
+        is_led = _BARE_LEGEND.match(context.joined(above.words)) is not None
+        goes_on = item.verb_piece is None and item.heading == above.heading
+        is_below = goes_on and (is_below or is_led) and _AS_CHARTED.fullmatch(words) is not None
+        if is_below:
+            _hold(context, [item], "feature-kinds-several")
 
 
 def _hold_legends(context: Context, above: Item, item: Item) -> None:

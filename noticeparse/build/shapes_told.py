@@ -23,10 +23,18 @@ _QUARTER = r"(?:north|south|east|west|[NSEW]{1,2}\b)[a-z-]*"
 _HALF = re.compile(
     r"\bsemi-? ?circ(?:le|ular)|\bhalf[- ](?:a |of (?:a |the )?)?circ(?:le|ular)"
     rf"|\b(?:half|quadrant|quarter|segment|sector|part) of (?:a |the )?circle\b"
-    rf"|\b{_QUARTER} (?:half|quadrant|semi-?circle)\b",
+    rf"|\b{_QUARTER} (?:half|quadrant|semi-?circle)\b"
+    r"|\b(?:quarter|three[- ]quarters?|third|part|partial)[- ](?:of (?:a |the )?)?circ(?:le|ular)",
     re.IGNORECASE,
 )
 """A part of a circle; what is bounded by bearings is read as an arc."""
+_SECTOR = re.compile(
+    r"\b(?:sector|quadrant|segment|wedge)s?\b"
+    r"|[0-9]{1,3}(?:\.[0-9])?° ?(?:\(?T\)? ?)?(?:-|to|and|through|clockwise to) ?"
+    r"[0-9]{1,3}(?:\.[0-9])?°",
+    re.IGNORECASE,
+)
+"""What is left of a circle between two bearings: `sector 030°-120°, radius 0.5M`."""
 _ARC = re.compile(r"\barcs?\b(?! of (?:visibility|light|illumination|obscur))", re.IGNORECASE)
 _OFF_A_LINE = re.compile(r"\bof (?:a|the) (?:[a-z]+ )?line\b|\b(?:either|each|both) sides? of\b")
 _IN_ANOTHER = re.compile(
@@ -117,6 +125,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
         # `limit, the arc of a circle of radius 2 miles`: where it begins and ends is lost.
         return True
     if shape == "circle":
+        if _SECTOR.search(text):
+            return True
         joins = len(geometry.positions) > 1 and re.search(r"\b(?:joining|between)\b", text)
         in_another = _IN_ANOTHER.search(text) and "P" in primitives(feature.kind)
         return bool(joins or in_another or _OFF_A_LINE.search(text))

@@ -12,6 +12,7 @@ from itertools import pairwise
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.broken_words import broken_words
+from noticeparse.readers.drawn_besides import drawn_besides
 from noticeparse.readers.garbled_figures import garbled_figures
 from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
@@ -55,6 +56,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     yield from _second_dangers(text, told)
     yield from _idle_runs(text, told, kind)
     yield from _two_forms(text, told)
+    yield from drawn_besides(text, known.s57 if known is not None else "")
     yield from misspelt_words(text, told, kind)
     yield from broken_words(text, told)
     yield from garbled_figures(text, told.items)
@@ -174,11 +176,19 @@ _LIES_THERE = frozenset(
 """Words of what a danger is or was, `obstruction (container)`, and of bearings, `171° (mag)`."""
 
 
+_IN_DOUBT = frozenset("approx approximate approximately estimated uncertain doubtful".split())
+"""Words of a quality that do not say what they are of."""
+
+
 def _idle_bracket(text: str, run: Sequence[Item], kind: str) -> Iterator[Fault]:
     """A bracket that tells nothing that is known: `rock (frobnicated)`; it may limit the item."""
     strange = [item for item in run if item.role == "unknown" and len(item.text) > 2]
     # What has a capital is a name, or letters on the chart.
     strange = [item for item in strange if item.text.islower()]
+    if len(run) == 1 and run[0].text.lower() in _IN_DOUBT:
+        # `wreck (approx)`: of the place, or of a figure beside it.
+        yield _fault("feature-words-unread", run[0])
+        return
     idle = all(item.role in ("unknown", "plain", "number") for item in run)
     if not idle or any(_is_paint(item.text, kind) for item in run):
         return

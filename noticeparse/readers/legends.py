@@ -32,6 +32,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             written = {"written": shown(text)}
             faults.append(Fault("feature-legends-several", start + other.start(), end, written))
             words = None
+        elif legend.form == "bare" and _JOINED.match(words) is not None:
+            # `legend and depth 5m`: two things; no legend begins with the joint.
+            faults.append(
+                Fault("feature-kinds-several", start, end, {"written": shown(text[start:end])})
+            )
+            words = None
         elif legend.form == "bare" and (led := _place_behind(words)) is not None:
             written = {"written": shown(words[led:])}
             faults.append(Fault("relation-unclear", start, end, written))
@@ -47,6 +53,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
         start += len(legend.after) - len(legend.after.lstrip(" ,;"))
         faults.append(Fault("feature-legends-several", start, end, {"written": shown(text)}))
         words = None
+    elif legend.after is not None and (joint := _JOINED.match(legend.after)) is not None:
+        start, end = place(legend.after)
+        behind = legend.after[joint.end() :]
+        if told_by(behind).head is not None or _DRAWN.search(behind) is not None:
+            written = {"written": shown(text[start + joint.end() : end])}
+            faults.append(Fault("feature-kinds-several", start + joint.end(), end, written))
     kind = "note" if "note" in legend.word.lower() else "legend"
     return _plain(text, kind, words), tuple(faults)
 
@@ -55,6 +67,9 @@ _SECOND = re.compile(
     r"(?: and| &| also|[,;])(?: also)? (?:(?:the|an?|new) )?legends?\b|(?: and| &) note\b",
     re.IGNORECASE,
 )
+_JOINED = re.compile(r"[ ,;:]{0,3}(?:and|with|plus|also|including|or|&|\+) (?:the |its |an? )?")
+"""A joint in small letters, which leads to another thing than the words of the legend."""
+_DRAWN = re.compile(r"\b(?:lines?|circles?|arrows?|symbols?)$")
 _BEHIND = re.compile(
     r" (?:at|near|by|beside|alongside|off|close to|adjacent to) the (?P<thing>[a-z][a-z -]{2,40})$"
 )

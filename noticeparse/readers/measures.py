@@ -12,6 +12,7 @@ import re
 from collections.abc import Sequence
 from typing import Literal
 
+from noticeparse.readers.depths import stated_kind
 from noticeparse.readers.words import Item
 
 Meaning = Literal["depth", "about", "around", "above", "other"]
@@ -21,18 +22,21 @@ OBJECTS = frozenset(("WRECKS", "OBSTRN", "UWTROC"))
 """Classes of what lies on the ground; a length in brackets, `rock (2m)`, may be a height."""
 _PARTED = re.compile(r"[,;:()]|\.(?= |$)")
 _AROUND = re.compile(
-    r"\b(?:general|charted|surrounding|ambient|water) depths?\b|\bin (?:the |its )?(?:immediate )?"
-    r"(?:vicinity|surroundings|neighbou?rhood|area)\b"
+    r"\b(?:general|charted|surrounding|ambient|water|sea ?bed|sea ?floor|bottom|ground) depths?\b"
+    r"|\bin (?:the |its )?(?:immediate )?(?:vicinity|surroundings|neighbou?rhood|area)\b"
     r"|\b(?:nearby|surrounding)\b|\b(?:adjacent|alongside|close by|next to it)\b(?! [a-z])",
     re.IGNORECASE,
 )
-_IN_WATER = re.compile(r"\bin (?:about |approximately |some )?$", re.IGNORECASE)
+_IN_WATER = re.compile(r"\bin (?:an? |the )?(?:about |approximately |some )?$", re.IGNORECASE)
 _OF_WATER = re.compile(r" of (?:sea ?)?water\b", re.IGNORECASE)
 _ABOVE = re.compile(
     r"\b(?:exposed|exposes|visible|showing|shows|uncover(?:s|ed|ing)?|protrud(?:es|ing)|standing"
     r"|above (?:the )?(?:water|surface)|at (?:low|high) water|at [LH]W(?:S|N)?)\b",
     re.IGNORECASE,
 )
+_LEFT_ABOVE = re.compile(r" ?above[ .]{0,4}$", re.IGNORECASE)
+"""A figure above something that is not told; `LAT` may be taken for the word of a latitude."""
+_ALWAYS_DRY = frozenset(("dry", "rock_dry"))
 _DIMENSION = re.compile(
     r"\b(?:length|long|loa|beam|breadth|width|wide|draught|draft|diameter|across|thick(?:ness)?"
     r"|proud|high|tall|size|radius|within|accuracy|accurate|buried|rising|rises|tonnage"
@@ -67,6 +71,8 @@ def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meanin
     behind = text[item.end : item.end + _BESIDE]
     closed = _PARTED.search(behind)
     behind = behind[: closed.start()] if closed else behind
+    if _LEFT_ABOVE.match(behind):
+        return "above"
     if s57 in OBJECTS:
         meaning = _beside_object(before, behind, items, item)
         if meaning is not None:
@@ -100,8 +106,13 @@ def _beside_object(before: str, behind: str, items: Sequence[Item], item: Item) 
     """What the words around a figure of a wreck, rock or obstruction say against a depth."""
     if _AROUND.search(f"{before}{item.text}{behind}"):
         return "around"
-    if _OF_WATER.match(behind) or (item.role == "measure" and _IN_WATER.search(before)):
+    is_least = stated_kind(item.text)[0] == "least"
+    if _OF_WATER.match(behind) or (_IN_WATER.search(before) and not is_least):
         return "around"
+    is_dry = any(one.value in _ALWAYS_DRY for one in items)
+    if is_dry and stated_kind(item.text)[0] != "drying":
+        # `rock 2m (above water)`: whatever the figure is, no water stands over the rock.
+        return "above"
     if item.role != "measure":
         return None
     dries = any(one.role == "water" and one.value == "covers" for one in items)
