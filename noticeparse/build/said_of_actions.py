@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.charts_at_foot import charts_at_foot
+from noticeparse.build.charts_left_out import charts_left_out
 from noticeparse.build.footnotes import footnotes
 from noticeparse.build.late_lists import late_lists
 from noticeparse.build.limits_above import limits_above
@@ -38,6 +39,7 @@ def said_of_actions(
     for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
         yield fault, below
     yield from outside_charts(context, draft, path, sections, charts)
+    yield from charts_left_out(context, draft, path, sections, charts, until=until)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
