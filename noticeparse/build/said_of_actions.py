@@ -7,6 +7,7 @@ from collections.abc import Iterator, Sequence
 from noticeparse.build.charts_at_foot import charts_at_foot
 from noticeparse.build.charts_left_out import charts_left_out
 from noticeparse.build.footnotes import footnotes
+from noticeparse.build.head_brackets import head_brackets
 from noticeparse.build.late_lists import late_lists
 from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
@@ -40,6 +41,7 @@ def said_of_actions(
         yield fault, below
     yield from outside_charts(context, draft, path, sections, charts)
     yield from charts_left_out(context, draft, path, sections, charts, until=until)
+    yield from head_brackets(context, draft, path, sections, charts, until=until)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
