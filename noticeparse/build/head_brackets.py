@@ -33,8 +33,8 @@ _DATED = re.compile(rf"\b[0-9]{{1,2}} {MONTH}\b|\b{MONTH} [0-9]{{1,4}}\b", re.IG
 _WITHIN = r"(?:[^.;()\n]|\.(?=[0-9])|\n(?=[ \t]{0,40}[a-z0-9]))"
 _SHIFTED = re.compile(
     rf"\b(?:{_VALUE})\b(?P<whose>[^.;()0-9]{{0,60}}?)"
-    r"\b(?:should|must|shall|(?:need |ha[sv]e? )?to) (?:first |all |each |then )?be (?:first )?(?:adjusted|moved"
-    r"|shifted|displaced|corrected|reduced|increased|raised|lowered|offset|converted|amended)\b"
+    r"\b(?:should|must|shall|(?:need |ha[sv]e? )?to) (?:first |all |each |then )?be (?:first )?"
+    r"(?:adjusted|moved|shifted|displaced|corrected|reduced|increased|raised|lowered|offset|converted|amended)\b"
     rf"(?P<how>{_WITHIN}{{0,120}})"
     r"|\b(?:add|subtract|deduct|apply) [+-]?[0-9]"
     rf"{_WITHIN}{{1,40}}? (?:to|from) (?:all |the |these |each )?(?:of the )?(?:{_VALUE})\b",

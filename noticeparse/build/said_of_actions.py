@@ -13,6 +13,7 @@ from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
 from noticeparse.build.outside_charts import outside_charts
 from noticeparse.build.pointers import pointed
+from noticeparse.build.remarks_of_rows import remarks_of_rows
 from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.stated_units import units_unread
@@ -42,6 +43,7 @@ def said_of_actions(
     yield from outside_charts(context, draft, path, sections, charts)
     yield from charts_left_out(context, draft, path, sections, charts, until=until)
     yield from head_brackets(context, draft, path, sections, charts, until=until)
+    yield from remarks_of_rows(context, draft, path, charts)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
