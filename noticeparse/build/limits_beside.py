@@ -103,7 +103,11 @@ def limits_beside(
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
             if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
-            place = at == 0, at == len(sentences) - 1 and not gap.is_last
+            rest = sentences[at + 1 :]
+            if _QUOTES.search(words) and words.rstrip().endswith(":"):
+                # `…, which read:` above the head of the chart.
+                rest = [one for one in rest if not _overlaps(one, taken)]
+            place = at == 0, not rest and not gap.is_last
             sides = _sides(words, gap, numbers, *place)
             if "above" in sides and gap.above and _stands_in(context.text, gap.above, piece):
                 sides = ("above",)
