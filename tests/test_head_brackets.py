@@ -25,6 +25,12 @@ def test_a_limit_in_the_head_holds_the_commands_below_back(said: str) -> None:
     assert "verb-limited-above" in codes(bulletin)
 
 
+@pytest.mark.parametrize("said", ["not before 1 October 2026", "provisional", "after 3 May 2026"])
+def test_a_limit_without_a_bracket_is_told(said: str) -> None:
+    bulletin = parse(f"{NUMBER}Chart 802 [3/26] WGS84, {said}\n{ITEM}")
+    assert codes(bulletin) & {"verb-limited-above", "verb-dated"}
+
+
 def test_a_limit_of_one_chart_is_none_of_the_next() -> None:
     heads = f"Chart 802 [3/26] WGS84 (old copies only)\n{ITEM}Chart 803 [4/26] WGS84\n"
     assert usable_of(parse(f"{NUMBER}{heads}Insert rock {Q}\n")) == [("insert", "rock")]

@@ -19,7 +19,7 @@ TABLES = {
 
 @pytest.mark.parametrize("layout", TABLES)
 @pytest.mark.parametrize(
-    "said", ["drying", "dries", "red", "chart 803 only", "in fathoms", "unlit"]
+    "said", ["drying", "dries", "red", "chart 803 only", "in fathoms", "2.5m", "not 803"]
 )
 def test_what_makes_another_thing_of_it_holds_the_row_back(layout: str, said: str) -> None:
     bulletin = parse(HEAD + TABLES[layout].format(said))

@@ -20,7 +20,7 @@ from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.records.chart import ChartSection
-from noticeparse.stretch import gather, unquoted
+from noticeparse.stretch import gather, unquoted, without_asides
 
 _BRACKET = re.compile(r"[(\[][^()\[\]\n]{3,200}[)\]]")
 _VALUE = r"positions|latitudes|longitudes|co-?ordinates|depths|soundings|heights|elevations"
@@ -30,6 +30,13 @@ _LIMITS = re.compile(
     re.IGNORECASE,
 )
 _DATED = re.compile(rf"\b[0-9]{{1,2}} {MONTH}\b|\b{MONTH} [0-9]{{1,4}}\b", re.IGNORECASE)
+_PLAIN = re.compile(
+    r"\b(?:not (?:to be (?!used)|before|until|yet|valid)|(?:with )?effect(?:ive)? (?:from|on)"
+    rf"|(?:before|after|until|from) [0-9]{{1,2}} {MONTH}|provisional(?:ly)?|tentative(?:ly)?)\b"
+    r"[^()\[\].;]{0,60}",
+    re.IGNORECASE,
+)
+"""Such words in a head that stand in no bracket."""
 _WITHIN = r"(?:[^.;()\n]|\.(?=[0-9])|\n(?=[ \t]{0,40}[a-z0-9]))"
 _SHIFTED = re.compile(
     rf"\b(?:{_VALUE})\b(?P<whose>[^.;()0-9]{{0,60}}?)"
@@ -85,9 +92,11 @@ def head_brackets(
 
 
 def _unread(context: Context, draft: NoticeDraft) -> Iterator[Piece]:
-    """The brackets of heads with words in them that belong to no part of the head."""
+    """Limits in heads, and brackets with words in them that belong to no part of the head."""
     for chart in draft.charts:
         head = gather(context.text, chart.head)
+        for found in _PLAIN.finditer(without_asides(head.text)):
+            yield head.extent(found.span())
         if "(" not in head.text and "[" not in head.text:
             continue
         parts = read_parts(head.text)
