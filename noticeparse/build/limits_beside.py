@@ -103,8 +103,7 @@ def limits_beside(
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
             if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
-            rest = _below_it(words, sentences[at + 1 :], taken)
-            place = at == 0, not rest and not gap.is_last
+            place = at == 0, not (gap.is_last or _below_it(words, sentences[at + 1 :], taken))
             sides = _sides(words, gap, numbers, *place)
             if "above" in sides and gap.above and _stands_in(context.text, gap.above, piece):
                 sides = ("above",)
