@@ -62,4 +62,4 @@ def test_a_panel_that_is_not_alone_meant_is_told(words: str) -> None:
 )
 def test_a_chart_that_is_not_read_holds_the_items_back(head: str) -> None:
     bulletin = parse(f"{HEAD}{head}\nInsert wreck {P}\n")
-    assert errors(bulletin) == {"chart-unread"}
+    assert "chart-unread" in errors(bulletin)

@@ -23,6 +23,8 @@ ITEMS = f"1. Insert wreck {P}\n2. Insert rock {Q}\n"
         "The above to be applied to chart 802 only.",
         "Items 1 and 2 apply to charts 802 and 803 respectively.",
         "(1) affects chart 802. (2) affects chart 803.",
+        "The above holds for charts 802 and 803, except the deletion, which is for 803 only.",
+        "All for charts 802 and 803 without item 2.",
     ],
 )
 @pytest.mark.parametrize("gap", ["", "\n"], ids=["below the last item", "apart"])
@@ -40,6 +42,7 @@ def test_no_item_is_used_while_its_chart_is_open(said: str, gap: str) -> None:
         "A new edition of chart 802 will be published shortly.",
         "Chart 802 is not affected by the tide.",
         "Item 1 was reported by a ship. See chart 802.",
+        "Charts 802 and 803 are sold without tax.",
     ],
 )
 def test_what_binds_no_item_holds_none_back(said: str) -> None:
@@ -60,3 +63,12 @@ def test_items_named_in_the_head_are_given_to_their_chart() -> None:
     assert errors(bulletin) == set()
     found = [(c.chart, [a.label for a in c.actions]) for c in bulletin.notices[0].charts]
     assert found == [("802", ["1", "2"]), ("803", ["2"])]
+
+
+@pytest.mark.parametrize("less", ["without the deletion", "except the rock", "but not item 2"])
+def test_a_chart_that_has_the_items_of_another_less_one(less: str) -> None:
+    items = f"Insert wreck {P}\nDelete rock {Q}\n"
+    head = "12/26 Quill Sound.\nChart 802 [3/26]\n"
+    bulletin = parse(f"{head}{items}The same on chart 803 [6/26] {less}.\n")
+    assert "item-of-one-chart" in errors(bulletin)
+    assert not any(action.usable for action in actions_of(bulletin))

@@ -103,7 +103,7 @@ def limits_beside(
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
             if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
-            place = at == 0, at == len(sentences) - 1 and not gap.is_last
+            place = at == 0, not (gap.is_last or _below_it(words, sentences[at + 1 :], taken))
             sides = _sides(words, gap, numbers, *place)
             if "above" in sides and gap.above and _stands_in(context.text, gap.above, piece):
                 sides = ("above",)
@@ -113,6 +113,13 @@ def limits_beside(
             elif place[1] and _may_lead(words) and not _overlaps(piece, refused):
                 for fault in lead_faults(context.text, piece):
                     yield fault, _hit(context, gap, piece, actions, "below")
+
+
+def _below_it(words: str, rest: Sequence[Piece], taken: Sequence[Piece]) -> Sequence[Piece]:
+    """The sentences below one; `…, which read:` may stand above the head of the chart."""
+    if not (_QUOTES.search(words) and words.rstrip().endswith(":")):
+        return rest
+    return [one for one in rest if not _overlaps(one, taken)]
 
 
 def _says_head(words: str, before: Set[str]) -> bool:

@@ -62,7 +62,8 @@ _TO_BE_DONE = re.compile(
 )
 """`The buoy in P is to be hauled out`: what is done with it is not read."""
 
-
+_TO_READ = re.compile(r"\b(?:should|must|shall|to|now) (?:now )?(?:read|show)\b[^.;]{0,40}[0-9]")
+"""`The depth in Q should read 4.1m.`"""
 _PASSIVE = re.compile(
     r"\b(?:is|are|be|been) (?:now |also |hereby )?(?=(?P<done>[a-z]{1,20})(?![a-z]))"
 )
@@ -134,6 +135,8 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
         # Also `in5ert light-buoy` below the place of both.
         return True
     is_quoting = _QUOTES.search(words) is not None
+    if placed and not is_quoting and _TO_READ.search(words):
+        return True
     if placed and not is_quoting and (_ORDER.search(words) or _is_parted(words)):
         return True
     told = told or _ACTIVE.search(words) is not None or _tells_with_a_slip(words)

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.charts_at_foot import charts_at_foot
+from noticeparse.build.charts_left_out import charts_left_out
 from noticeparse.build.footnotes import footnotes
+from noticeparse.build.head_brackets import head_brackets
 from noticeparse.build.late_lists import late_lists
 from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
 from noticeparse.build.outside_charts import outside_charts
 from noticeparse.build.pointers import pointed
+from noticeparse.build.remarks_of_rows import remarks_of_rows
 from noticeparse.build.sections import Section
 from noticeparse.build.single_charts import bound_to_one_chart
 from noticeparse.build.stated_units import units_unread
@@ -38,6 +41,9 @@ def said_of_actions(
     for fault in (*bound_to_one_chart(context, draft, sections), *charts_at_foot(context, draft)):
         yield fault, below
     yield from outside_charts(context, draft, path, sections, charts)
+    yield from charts_left_out(context, draft, path, sections, charts, until=until)
+    yield from head_brackets(context, draft, path, sections, charts, until=until)
+    yield from remarks_of_rows(context, draft, path, charts)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
     above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))

@@ -61,6 +61,11 @@ _INSTEAD = Rare(
     "becom converted favour replac substitut supersed",
     re.IGNORECASE,
 )
+_FOR_LIGHT = re.compile(
+    r" (?:for|vice) (?P<other>(?:the )?(?:light )?(?:old |existing )?(?:V?Q|UQ|IQ|L?Fl|FFl|Oc|Iso"
+    r"|Mo|F|Al|Dir)(?:[.(+][^,;\[\]]*|(?= |$)))"
+)
+"""`Insert Q.R for Fl.R.3s`: the one of two characters goes."""
 _WHICH = Rare(
     r"\b(?:which|that) (?P<when>is|are|was|were|has been|have been|will be)"
     r"(?: (?:now|also|to be))* (?P<done>[a-z]+(?:ed|wn|laid))(?![a-z])",
@@ -110,6 +115,8 @@ def _found(text: str, verb: Verb, *, is_mark: bool) -> tuple[str, tuple[int, int
     for other in _INSTEAD.finditer(text):
         if has_value(other["other"]):
             return "feature-instead", other.span()
+    if (old := _FOR_LIGHT.search(text)) is not None:
+        return "feature-instead", old.span("other")
     for told in _WHICH.finditer(text):
         is_past = told["when"].lower() in ("was", "were")
         if canonical_verb(told["done"]) not in (None, verb) and not (is_past and verb != "insert"):

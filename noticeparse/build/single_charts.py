@@ -32,6 +32,12 @@ _BINDS = re.compile(
     r"|relates?|refers?|(?:is|are) for|(?:is|are) to be)\b|: ?item",
     re.IGNORECASE,
 )
+_EXCEPTS = re.compile(
+    r"\b(?:except(?:ing)?|without|excluding|apart from|other than|save for|but (?:for|not)|minus"
+    r"|less) (?:for )?(?:the|its|that|those|these|any|item|no\.?|\()",
+    re.IGNORECASE,
+)
+"""`The same on chart 803 without the deletion`, also where the sentence names all the charts."""
 _MARKS = frozenset(".:()[]-")
 _COUNTED = re.compile(r"(?:item|sub-?item|entr(?:y|ies)|para|paragraph|row|line)s?", re.IGNORECASE)
 _CHARTS = re.compile(r"\bcharts? [^.;:]{0,60}", re.IGNORECASE)
@@ -172,10 +178,11 @@ def _stretches(draft: NoticeDraft, sections: Sequence[Section]) -> Iterator[Piec
 def _binds(sentence: str, known: set[str]) -> bool:
     """Whether a sentence tells of items, and of some of the charts but not of all."""
     charts = _CHARTS.search(sentence)
-    if charts is None or not (_ITEMS.search(sentence) and _BINDS.search(sentence)):
+    excepts = _EXCEPTS.search(sentence) is not None
+    if charts is None or not (excepts or (_ITEMS.search(sentence) and _BINDS.search(sentence))):
         return False
     named = {word for one in _CHARTS.findall(sentence) for word in re.findall(r"\w+", one)} & known
-    return bool(named) and (named < known or "respectively" in sentence)
+    return bool(named) and (named < known or excepts or "respectively" in sentence)
 
 
 def _counts_others(sentence: str, known: set[str]) -> bool:

@@ -13,8 +13,10 @@ from collections.abc import Iterator
 from noticeparse.build.extents import item_extent, over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Item
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.evidence import opens_a_line
 from noticeparse.layout.item.listed_places import is_whole_list
+from noticeparse.readers.features import has_kind
 from noticeparse.stretch import gather
 
 _LINK = r"[ ,;:.]{0,3}+(?:\n[ \t]*(?=[a-z(]))?(?:(?:and|then|thence|along|by|but|on) ){0,2}"
@@ -32,6 +34,14 @@ _IN_ORDER = re.compile(
     r"in (?:the|this|that) (?:order|sequence)\b(?P<letters>[^\n]{0,80})",
     re.IGNORECASE,
 )
+_JOINED_TO = re.compile(
+    r"[ ,;:.]{0,3}+(?:\n[ \t]*)?(?P<torn>(?:and|to|with) (?:(?:the|an?) )?existing\b)",
+    re.IGNORECASE,
+)
+"""`cable joining P, Q` and below it `and existing cable in R`: the line goes on to R."""
+_JOINS = re.compile(r"\b(?:joining|between|connecting|from|linking)\b", re.IGNORECASE)
+_KEYED = re.compile(r"[A-Z][A-Za-z ]{1,24}?[ \t]{0,12}:[ \t]")
+"""A key that nobody knows, as `Type: Buoy` below the place of another record."""
 _LEADS_ON = re.compile(r"[a-z0-9)\"',.] (?:or|for|with|as|plus)[ ,;:]{0,4}$", re.IGNORECASE)
 """The end of a description behind which more of it must stand: `light-buoy for`."""
 _LETTER = re.compile(r"\(([a-z0-9]{1,2})\)|(?<![A-Za-z0-9])([A-Z])(?![A-Za-z0-9])")
@@ -40,11 +50,14 @@ _LETTER = re.compile(r"\(([a-z0-9]{1,2})\)|(?<![A-Za-z0-9])([A-Z])(?![A-Za-z0-9]
 def torn_items(context: Context, item: Item) -> Iterator[Fault]:
     """The fault of a piece that is read as an item, and that of the item it was cut from."""
     words = gather(context.text, item.words).text
-    piece = _PIECE.match(words) or _IN_ORDER.match(words)
+    piece = _PIECE.match(words) or _IN_ORDER.match(words) or _JOINED_TO.match(words)
     if item.verb_piece is None and piece is not None:
         # An exception limits the command, and that is told.
         if piece.groupdict().get("exception") is None:
             yield over(context, item, "item-without-feature")
+        return
+    if not item.words and item.tail and _is_next_record(context.text, item.tail[0]):
+        yield over(context, item, "item-without-feature")
         return
     # `P cable, joining this position with`: the other places stand below.
     is_open = not item.added and not is_whole_list(context.text, item)
@@ -53,6 +66,8 @@ def torn_items(context: Context, item: Item) -> Iterator[Fault]:
         return
     end = item_extent(item)[1]
     behind = _BEHIND.match(context.text, end, end + 200)
+    if behind is None and _JOINS.search(words):
+        behind = _JOINED_TO.match(context.text, end, end + 200)
     if behind is not None and not any(a <= behind.start("torn") < b for a, b in item.pieces):
         yield over(context, item, "item-torn")
     elif (order := _IN_ORDER.match(context.text, end, end + 200)) is not None:
@@ -60,3 +75,9 @@ def torn_items(context: Context, item: Item) -> Iterator[Fault]:
         read = [place.label for place in item.places if place.label is not None]
         if told and read and told != read:
             yield over(context, item, "item-torn")
+
+
+def _is_next_record(text: str, piece: Piece) -> bool:
+    """Whether words behind a place open a line with a key, so that they begin what comes next."""
+    keyed = _KEYED.match(text, *piece) if opens_a_line(text, piece[0]) else None
+    return keyed is not None and has_kind(text[keyed.end() : piece[1]])

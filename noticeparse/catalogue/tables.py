@@ -61,6 +61,24 @@ ENTRIES = (
         ),
     ),
     Entry(
+        "cell-tells-more",
+        "error",
+        "`{written}` beside the row is said of its thing, and is not in it as read",
+        "a rock that dries, a red light or a thing of one chart is another thing on the sheet",
+        "see in the original table what the row says of the thing",
+        _COMMON,
+        bad=(
+            "Action | Object | Depth | Remarks | Position\n"
+            "Insert | rock | 0.4m | ‹drying› | 46-00.00S 122-00.00W\n"
+            "Insert | wreck | 5m | | 46-01.00S 122-01.00W"
+        ),
+        good=(
+            "Action | Object | Depth | Remarks | Position\n"
+            "Insert | rock, dries 0.4m | | | 46-00.00S 122-00.00W\n"
+            "Insert | wreck | 5m | | 46-01.00S 122-01.00W"
+        ),
+    ),
+    Entry(
         "chart-marks-unread",
         "error",
         "`{written}` marks the charts of the row in columns of their own",

@@ -1,6 +1,7 @@
 """A chart named alone among the items, without a word for one: `Also on 803`.
 
-`On the adjoining sheet, 803:` names it with other words between.
+`On the adjoining sheet, 803:` names it with other words between.  With the notice before, it leads
+the command on its own line: `803 [2288/26]: Delete …`.
 """
 
 from __future__ import annotations
@@ -9,9 +10,10 @@ import re
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.evidence import PLACES, lead_index
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.goes_on import leads_to_chart
+from noticeparse.layout.opening.recognise import opens_titled_chart
 
 _LED = re.compile(
     r"(?:(?:And|Also|Similarly|Likewise|Further|Then),? )?(?:[Oo]n|[Ff]or)"
@@ -20,6 +22,9 @@ _LED = re.compile(
     r"(?: (?:only|as well|too|also))?"
     r"(?: [\[(][^\])]{3,40}[\])])?[ .:]*"
 )
+
+_SHORTEST = 2
+"""Figures of a chart that leads a command; one alone counts the items."""
 
 
 def takes_its_chart(assembly: Assembly, line: Line) -> bool:
@@ -41,6 +46,22 @@ def takes_led_chart(assembly: Assembly, line: Line) -> bool:
         return False
     piece = (line.elements[0].start, line.elements[-1].end)
     assembly.open_row_chart(ChartDraft([piece], found["number"]))
+    return True
+
+
+def takes_chart_of_command(assembly: Assembly, line: Line) -> bool:
+    """Open the section of a chart that stands, with its notice before, in front of a command."""
+    first = lead_index(line)
+    verb = next((i for i, e in enumerate(line.elements) if e.kind == "verb"), first)
+    led = line.elements[first:verb]
+    if assembly.notice is None or not led or any(e.kind not in ("words", "number") for e in led):
+        return False
+    piece = (led[0].start, led[-1].end)
+    length = opens_titled_chart(assembly.text[slice(*piece)].rstrip(" :-"))
+    if length < _SHORTEST:
+        return False
+    assembly.open_row_chart(ChartDraft([piece], assembly.text[piece[0] : piece[0] + length]))
+    assembly.body.append(line._replace(elements=line.elements[verb:]))
     return True
 
 

@@ -209,8 +209,8 @@ def words_beside(text: str, cells: Cells) -> tuple[list[Piece], list[Piece]]:
 
 
 def quality_of(text: str, cells: Cells) -> list[Piece]:
-    """The mark of quality of a position that a column of its own has: `PA`."""
-    cell = cells.get("quality", [])
+    """The mark of quality of a position that a column of its own has, or that of remarks: `PA`."""
+    cell = cells.get("quality", []) or cells.get("remark", [])
     return [(e.start, e.end) for e in cell if quality_mark(text[e.start : e.end])]
 
 

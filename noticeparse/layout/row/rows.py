@@ -188,9 +188,8 @@ class RowReader:
         item.pieces = sorted(
             (e.start, e.end)
             for role, cell in cells.items()
-            if role not in _NOT_OF_ITEM
             for e in cell
-            if role != "quality" or (e.start, e.end) in item.tail
+            if role not in (*_NOT_OF_ITEM, "quality") or (e.start, e.end) in item.tail
         ) or sorted((e.start, e.end) for cell in cells.values() for e in cell)
         self.items.append(item)
 
