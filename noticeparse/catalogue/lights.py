@@ -8,16 +8,6 @@ _P = "46-00.00S 122-00.00W"
 
 ENTRIES = (
     Entry(
-        "light-colour-apart",
-        "warning",
-        "the colour `{written}` stands apart from the character, which tells none",
-        "the light is read as white; the colour may be its own, or that of the mark",
-        "see in the original notice or the list of lights which colour the light has",
-        "INT 1, P11 (from memory)",
-        bad="Insert light-beacon, Fl(2)6s (‹green›) 46-00.00S 122-00.00W",
-        good="Insert light-beacon, Fl(2)G.6s 46-00.00S 122-00.00W",
-    ),
-    Entry(
         "light-axis-not-kept", "info", "the bearing `{written}` of the light's axis is not kept",
         "the record of a light has no place for the axis of a directional or leading light",
         "read the bearing in the text", _PRACTICE,
@@ -36,6 +26,16 @@ ENTRIES = (
         "ask the issuer which colour is meant", _INT1_P + " 11",
         bad="Insert light, Fl.W‹B›.5s 46-00.00S 122-00.00W",
         good="Insert light, Fl.WBu.5s 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "light-colour-apart",
+        "warning",
+        "the colour `{written}` stands apart from the character, which tells none",
+        "the light is read as white; the colour may be its own, or that of the mark",
+        "see in the original notice or the list of lights which colour the light has",
+        "INT 1, P11 (from memory)",
+        bad="Insert starboard-hand light-beacon, Fl(2)6s (‹green›) 46-00.00S 122-00.00W",
+        good="Insert starboard-hand light-beacon, Fl(2)G.6s 46-00.00S 122-00.00W",
     ),
     Entry(
         "light-colour-twice", "warning", "the colour `{written}` stands twice",

@@ -26,11 +26,7 @@ from noticeparse.layout.head.late_details import (
     take_number,
     takes_end_of_cancellation,
 )
-from noticeparse.layout.head.led_charts import (
-    takes_chart_of_command,
-    takes_its_chart,
-    takes_led_chart,
-)
+from noticeparse.layout.head.led_charts import takes_its_chart, takes_led
 from noticeparse.layout.head.margin_charts import MarginCharts
 from noticeparse.layout.head.panel_lines import ends_notice, takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
@@ -94,9 +90,8 @@ class HeadReader:
             return True
         if self.keys.block_is_open:
             return False
-        is_led = takes_led_chart(self.assembly, line)
-        if is_led or takes_chart_of_command(self.assembly, line):
-            self.head_is_open = is_led
+        if led := takes_led(self.assembly, line):
+            self.head_is_open = led == "head"
             return True
         if not (self.head_is_open and self.assembly.charts):
             return False

@@ -7,6 +7,7 @@ the command on its own line: `803 [2288/26]: Delete …`.
 from __future__ import annotations
 
 import re
+from typing import Literal
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
@@ -36,6 +37,13 @@ def takes_its_chart(assembly: Assembly, line: Line) -> bool:
         return False
     head.append((line.elements[0].start, line.elements[-1].end))
     return True
+
+
+def takes_led(assembly: Assembly, line: Line) -> Literal["head", "command"] | None:
+    """What a line that opens with a chart is: its head, or a command with the chart in front."""
+    if takes_led_chart(assembly, line):
+        return "head"
+    return "command" if takes_chart_of_command(assembly, line) else None
 
 
 def takes_led_chart(assembly: Assembly, line: Line) -> bool:
