@@ -6,6 +6,7 @@ its verb behind it is cut by its clauses instead, where each of them has its thi
 
 from __future__ import annotations
 
+import re
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from itertools import groupby
@@ -18,6 +19,7 @@ from noticeparse.layout.sentence.sentences import sentences
 _FEWEST = 2
 _OPEN = "sentence-told-twice"
 _TOLD = ("words", "passive", "point")
+_IN_COLUMNS = re.compile(r"\S(?: {3}|\t)[ \t]{0,80}\S")
 
 
 def without_told(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Item]]:
@@ -60,6 +62,9 @@ def _items(text: str, sentence: Sequence[Element]) -> list[Item]:
     told = sum(one.kind == "passive" for one in sentence)
     opens = text[sentence[0].start].isupper() and sentence[0].kind == "words"
     if told < _FEWEST or not opens or any(one.kind not in _TOLD for one in sentence):
+        return []
+    if _IN_COLUMNS.search(text, sentence[0].start, sentence[-1].end) is not None:
+        # `Wreck   P   to be entered`: rows, each a command of its own.
         return []
     items = [item for _, item in sentence_items(text, sentence)]
     whole = [item for item in items if item is not None and item.has_place]
