@@ -32,7 +32,7 @@ _LIMITS = re.compile(
 _DATED = re.compile(rf"\b[0-9]{{1,2}} {MONTH}\b|\b{MONTH} [0-9]{{1,4}}\b", re.IGNORECASE)
 _PLAIN = re.compile(
     r"\b(?:not (?:to be (?!used)|before|until|yet|valid)|(?:with )?effect(?:ive)? (?:from|on)"
-    rf"|(?:before|after|until|from) [0-9]{{1,2}} {MONTH}|provisional(?:ly)?|tentative(?:ly)?)\b"
+    rf"|(?:before|after|until) [0-9]{{1,2}} {MONTH}|provisional(?:ly)?|tentative(?:ly)?)\b"
     r"[^()\[\].;]{0,60}",
     re.IGNORECASE,
 )

@@ -28,7 +28,7 @@ _TELLS = re.compile(
     r"|in (?:feet|fathoms|ft|fms)|(?:feet|fathoms)|radar reflector|private|[ESPR]\.?[DA]\.?"
     r"|(?:(?:only )?(?:for |on )?)?charts? [A-Z]{0,3}[0-9]{1,6}[A-Z]?(?: only)?"
     r"|not (?:on |for )?charts? [A-Z]{0,3}[0-9]{1,6}[A-Z]?"
-    r"|(?:only |not )?(?:on|for) [0-9]{2,6}(?: only)?|[0-9]{2,6} only|not [0-9]{2,6}"
+    r"|(?:only|not) (?:on|for) [0-9]{2,6}|(?:(?:on|for) )?[0-9]{2,6} only|not [0-9]{2,6}"
     r"|[0-9]{1,3}(?:[.,][0-9]{1,2})? ?(?:m|ft|fm)|least depth|unwatched"
     r"|insert|delete|remove|replace|amend|move"
     r")[ .]*",

@@ -51,9 +51,10 @@ _HEADS_PLACES = re.compile(r"\b(?:at|on|over|off|near|marking|to mark)[ :.-]*$",
 _PARTS = re.compile(r"[.;\n]")
 _A_LEGEND = re.compile(r"[ ,:]*(?:the |an? )?(?:legend|note|words?)\b", re.IGNORECASE)
 _BARE_LEGEND = re.compile(
-    r"[ ,:]*(?:the |an? )?(?:legend|note|words?|abbreviation)s?[ ,:]{1,4}(?=[^\s\"])",
+    r"[ ,:]*(?:the |an? )?(?:legend|note|words?|abbreviation)[ ,:]{1,4}(?=[^\s\"])",
     re.IGNORECASE,
 )
+"""Of several legends, `Legends:`, each line below is one."""
 _AS_CHARTED = re.compile(r"[ ,:]*[A-Z][A-Za-z]{0,11}\.?(?: [A-Z0-9][A-Za-z0-9]{0,7}\.?)?[ ,:]*")
 """A word or two as a chart has them."""
 _BETWEEN = re.compile(r"\bbetween [^,;]{1,40}$", re.IGNORECASE)
