@@ -50,3 +50,13 @@ def test_an_article_behind_a_letter_is_none() -> None:
         "Insert a wreck at B. A survey found it.", "Insert a rock at C.", TITLES[0]
     )
     assert told(bulletin)[0] == ("insert", "wreck", [AT_Q])
+
+
+@pytest.mark.parametrize("title", ["List of positions\n", "Positions\n", ""])
+def test_lists_of_their_own_stay_with_their_notices(title: str) -> None:
+    bulletin = circular(
+        f"Insert a wreck at A.\n\n{title}     A     {R}\n     B     {R}",
+        "Insert a rock at A.",
+        TITLES[1],
+    )
+    assert told(bulletin) == [("insert", "wreck", [AT_R]), ("insert", "rock", [AT_P])]

@@ -5,7 +5,8 @@
     SCHEDULE OF POSITIONS
          A     46°51'12"S   124°08'30"W
 
-Each notice is given the places whose letters it names, as if they stood at its own end.
+Each notice is given the places whose letters it names, as if they stood at its own end.  Where one
+has a list of its own, so may all, and each list stays where it stands.
 """
 
 from __future__ import annotations
@@ -43,6 +44,9 @@ def with_schedules_shared(text: str, lines: Sequence[Line]) -> list[Line]:
         if line.has("number") and notice_opening(text, line) is not None
     ]
     if end - at <= _FEWEST or len(openings) < _FEWEST:
+        return list(lines)
+    if any(is_lettered(text, line.elements) for line in lines[openings[0] : at]):
+        # A notice has places of its own, and the last list is that of the last notice.
         return list(lines)
     title, *places = lines[at:end]
     rows = {text[one.elements[0].start : one.elements[0].end].strip(" .:"): one for one in places}
