@@ -21,6 +21,9 @@ TOLD = [
     ("light R Fl 4s", "R"),
     ("yellow light, Fl.5s", "Y"),
     ("white light, Fl.5s", "W"),
+    # Another kind of light is no other thing.
+    ("red leading lights, F", "R"),
+    ("leading lights, Oc.4s, green", "G"),
 ]
 
 

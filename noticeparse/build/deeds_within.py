@@ -27,13 +27,13 @@ _BESIDE = (
 )
 _GOES = Rare(
     r"(?<![a-z-])(?:(?:delet|eras|expung|obliterat|effac|eliminat|omitt|cancell?|suppress"
-    r"|overprint|overwrit|withdraw|remov|discontinu)ing|(?:tak|cross|strik|rubb|cutt|wip|blott|blank|blotch"
-    r"|paint)ing (?:out|off|away|up)) (?:out |off |away )?"
+    r"|overprint|overwrit|withdraw|remov|discontinu)ing"
+    r"|(?:tak|cross|strik|rubb|cutt|wip|blott|blank|blotch|paint)ing (?:out|off|away|up))"
+    r" (?:out |off |away )?"
     rf"{_BESIDE}(?P<other>[^,;()\[\]]+)",
     "blanking blotching blotting cancelling canceling crossing cutting deleting discontinuing"
-    " effacing"
-    " eliminating erasing expunging obliterating omitting overprinting overwriting painting"
-    " removing rubbing striking suppressing taking wiping withdrawing",
+    " effacing eliminating erasing expunging obliterating omitting overprinting overwriting"
+    " painting removing rubbing striking suppressing taking wiping withdrawing",
     IGNORECASE,
 )
 _COVERS = Rare(

@@ -25,8 +25,9 @@ from noticeparse.stretch import gather, unquoted, without_asides
 _BRACKET = re.compile(r"[(\[][^()\[\]\n]{3,200}[)\]]")
 _VALUE = r"positions|latitudes|longitudes|co-?ordinates|depths|soundings|heights|elevations"
 _LIMITS = re.compile(
-    rf"\b(?:position|latitude|longitude|{_VALUE}|bearings?|not|only|alone|if|unless|until|when|once|before|after"
-    r"|pending|provided|except|without|draft|proposed|provisional|void|cancelled)\b",
+    rf"\b(?:position|latitude|longitude|{_VALUE}|bearings?|not|only|alone|if|unless|until|when"
+    r"|once|before|after|pending|provided|except|without|draft|proposed|provisional|void"
+    r"|cancelled)\b",
     re.IGNORECASE,
 )
 _DATED = re.compile(rf"\b[0-9]{{1,2}} {MONTH}\b|\b{MONTH} [0-9]{{1,4}}\b", re.IGNORECASE)
@@ -41,7 +42,8 @@ _WITHIN = r"(?:[^.;()\n]|\.(?=[0-9])|\n(?=[ \t]{0,40}[a-z0-9]))"
 _SHIFTED = re.compile(
     rf"\b(?:{_VALUE})\b(?P<whose>[^.;()0-9]{{0,60}}?)"
     r"\b(?:should|must|shall|(?:need |ha[sv]e? )?to) (?:first |all |each |then )?be (?:first )?"
-    r"(?:adjusted|moved|shifted|displaced|corrected|reduced|increased|raised|lowered|offset|converted|amended)\b"
+    r"(?:adjusted|moved|shifted|displaced|corrected|reduced|increased|raised|lowered|offset"
+    r"|converted|amended)\b"
     rf"(?P<how>{_WITHIN}{{0,120}})"
     r"|\b(?:add|subtract|deduct|apply) [+-]?[0-9]"
     rf"{_WITHIN}{{1,40}}? (?:to|from) (?:all |the |these |each )?(?:of the )?(?:{_VALUE})\b",

@@ -72,6 +72,8 @@ _SIZE = re.compile(
     r"(?P<behind>[0-9][0-9.]{0,8})",
     re.IGNORECASE,
 )
+_FEWEST_CORNERS = 3
+_AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
 
 
 def shapes_told(
@@ -87,10 +89,6 @@ def shapes_told(
     count = len(geometry.positions)
     if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
         yield over(context, item, "area-of-points", count=str(count))
-
-
-_FEWEST_CORNERS = 3
-_AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
 
 
 def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:

@@ -11,6 +11,7 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light, LightColour
+from noticeparse.vocabulary import kinds
 
 _COLOURS: dict[str, LightColour] = {
     "white": "W", "red": "R", "green": "G", "blue": "Bu", "yellow": "Y", "amber": "Am",
@@ -49,8 +50,9 @@ def with_colour_remarked(light: Light) -> Light:
 
 
 def coloured(light: Light, colour: LightColour) -> Light:
-    """A light of no stated colour with that colour."""
-    ranges = dict(zip([colour], light.range_by_colour.values(), strict=False))
+    """A light of no stated colour, read as white, with that colour."""
+    reach = light.range_by_colour
+    ranges = {colour: reach["W"]} if "W" in reach else reach
     update = {"colours": [colour], "colour_stated": True, "range_by_colour": ranges}
     return light.model_copy(update=update)
 
@@ -61,13 +63,17 @@ def _colour(items: Sequence[Item], at: int) -> LightColour | None:
     if item.role == "colour":
         behind = items[at + 1] if at + 1 < len(items) else None
         is_of_thing = behind is not None and behind.role in ("pattern", "shape", "part")
-        is_of_thing |= behind is not None and behind.role == "kind" and behind.value != "light"
-        is_of_thing |= any(one.role == "kind" and one.value != "light" for one in items[:at])
+        is_of_thing |= behind is not None and _is_no_light(behind)
+        is_of_thing |= any(_is_no_light(one) for one in items[:at])
         return None if is_of_thing else _COLOURS.get(str(item.value))
     beside = [items[near].role for near in (at - 1, at + 1) if 0 <= near < len(items)]
     if item.role == "unknown" and not _OF_LIGHT.isdisjoint(beside):
         return _LETTERS.get(item.text)
     return None
+
+
+def _is_no_light(item: Item) -> bool:
+    return item.role == "kind" and kinds()[item.value].s57 != "LIGHTS"
 
 
 def _may_be_of_light(items: Sequence[Item], at: int) -> bool:

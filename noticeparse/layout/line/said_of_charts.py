@@ -18,7 +18,7 @@ _SAYS_WHICH = re.compile(
     r" (?:correct|amend|update|alter)(?: the| their)?"
     rf"|{_WHO} (?:of|with)(?: the)?"
     r"|the charts? (?:affected|concerned|to be corrected) (?:is|are)(?: the)?"
-    rf"|below (?:is|are) the {_CHANGES} {_FOR}|apply {_FOR}|the(?= charts? [a-z])",
+    rf"|below (?:is|are) the {_CHANGES} {_FOR}|apply {_FOR}",
     re.IGNORECASE,
 )
 _CHART = re.compile(
