@@ -196,4 +196,11 @@ def test_a_line_may_end_within_what_comes(comes: str) -> None:
 
 def test_words_that_open_a_line_before_a_verb_may_be_those_of_the_next_item() -> None:
     head = "12/26 Quill Sound.\nChart 802 [3/26]\n"
-    assert errors(parse(f"{head}Delete the wreck in {P},\npile, insert rock in {Q}.\n"))
+    bulletin = parse(f"{head}Delete the wreck in {P},\npile, insert rock in {Q}.\n")
+    actions = bulletin.notices[0].charts[0].actions
+    assert [(one.feature.text, one.usable) for one in actions] == [
+        ("the wreck", True),
+        ("pile", False),
+        ("rock", True),
+    ]
+    assert errors(bulletin) == {"item-without-position"}

@@ -32,9 +32,11 @@ def test_corners_of_an_area() -> None:
 
 
 def test_what_comes() -> None:
-    (action,) = actions_of(parse(f"{HEAD}Replace depth 22 m by / par depth 20 m   {P}\n"))
+    bulletin = parse(f"{HEAD}Replace depth 22 m by / par depth 20 m   {P}\n")
+    (action,) = actions_of(bulletin)
     assert isinstance(action, Replace)
-    assert action.usable
+    assert (action.feature.text, action.replacement.text) == ("depth 22 m", "depth 20 m")
+    assert (action.usable, codes(bulletin)) == (True, set())
 
 
 def test_words_behind_a_stroke_that_lead_to_no_place_stay() -> None:
