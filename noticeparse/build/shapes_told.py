@@ -72,6 +72,17 @@ _SIZE = re.compile(
     r"(?P<behind>[0-9][0-9.]{0,8})",
     re.IGNORECASE,
 )
+_RADIUS = re.compile(
+    r"\bradius(?: of)?:? ?[0-9½¼¾]|\b[0-9.,½¼¾]{1,6} ?(?:m|M|met(?:re|er)s?|miles?|cables?) radius"
+    r"|(?<!with )(?<!with a )\b[0-9]{2,4} ?(?:m|met(?:re|er)s?) (?:wide )?(?:[a-z]+ )?zone\b",
+    re.IGNORECASE,
+)
+"""How far an area reaches; without it the circle is a point."""
+_RINGED = re.compile(
+    r"\b(?:with|within|in) (?:an? )?[^,;]{0,30}\b(?:contour|zone|circle|area|limit) around\b",
+    re.IGNORECASE,
+)
+"""What lies around is not the thing: `shoal with 10m contour around P`."""
 _FEWEST_CORNERS = 3
 _AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
 
@@ -84,7 +95,9 @@ def shapes_told(
     text = unquoted(words.replace("\n", " "))
     if feature.legend is not None:
         return
-    if _is_other(text, feature, geometry):
+    if (geometry.relation == "vicinity" and _RINGED.search(text)) or _is_other(
+        text, feature, geometry
+    ):
         yield over(context, item, "shape-not-as-told")
     count = len(geometry.positions)
     if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
@@ -113,6 +126,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
         return True
     if not _may_be_area(feature):
         return False
+    if is_alone and geometry.radius_nm is None and _RADIUS.search(text):
+        return True
     if not is_alone and _LEAVES_OUT.search(text):
         return True
     if shape == "area" and _ONE_SIDE.search(text):
