@@ -18,7 +18,8 @@ RELATIONS: dict[str, Relation] = {
 # `½ mile`, `half a mile`, `300ft`, `20 m` before `NE of`; a depth says that it is one.
 _DISTANCE_BEFORE = re.compile(
     r"(?<!depth )(?<!depth of )(?<!height )(?<!clearance )(?<!elevation )"
-    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six|few|several|some|couple of|a)"
+    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]"
+    r"|\b(?:half|quarter|one|two|three|four|five|six|few|several|some|couple of|a)"
     r"(?: an?)?)"
     r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m|ca?|cbls?"
     r"|km)\.? (?:to the )?$",

@@ -6,7 +6,7 @@ Where the words are those of what it stands on, `light, red tower, Fl.4s`, they 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.readers.words import Item
@@ -18,6 +18,8 @@ _COLOURS: dict[str, LightColour] = {
     "violet": "Vi", "orange": "Or",
 }  # fmt: skip
 _LETTERS: dict[str, LightColour] = {"W": "W", "R": "R", "G": "G", "Y": "Y", "Bu": "Bu"}
+_RHYTHMS = frozenset({"flashing", "occulting", "isophase", "quick", "alternating"})
+_WORDS = frozenset({"unknown", "plain"})
 _OF_LIGHT = frozenset({"light", "light_words"})
 
 
@@ -38,6 +40,23 @@ def with_colour_apart(
     if len(told) > 1:
         faults.append(_fault(items[told[1][0]]))
     return (coloured(light, told[0][1]),) if len(told) == 1 else tuple(lights)
+
+
+def untold_lights(items: Sequence[Item], s57: str) -> Iterator[Fault]:
+    """A fault of the words that tell colour or rhythm of a light which no character is read of.
+
+    `red light` has a colour and no rhythm, `light-buoy, flashing` a rhythm that stands alone.
+    """
+    is_light = s57 == "LIGHTS"
+    is_lit = is_light or any("light" in item.text.lower() for item in items if item.role == "kind")
+    told = [
+        item
+        for at, item in enumerate(items)
+        if (is_lit and item.role in _WORDS and item.text.lower() in _RHYTHMS)
+        or (is_light and (_colour(items, at) is not None or item.text.lower() == "fixed"))
+    ]
+    if told:
+        yield _fault(told[0])._replace(code="light-character-missing")
 
 
 def with_colour_remarked(light: Light) -> Light:

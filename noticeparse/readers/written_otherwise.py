@@ -2,7 +2,8 @@
 
 In comes a phrase; out comes one of the same length, so that no offset moves, with the stretches
 whose words are not kept.  `Racon Mo(K)` and `racon coded K` are `Racon (K)`, `Red Fl 3s` of a
-light is `Fl R 3s`, `15M(W), 12M(R), 11M(G)` of a light in these colours is `15/12/11M`.
+light is `Fl R 3s`, a `red flashing light` is a `flashing red light`, and `15M(W), 12M(R), 11M(G)`
+of a light in these colours is `15/12/11M`.
 """
 
 from __future__ import annotations
@@ -36,6 +37,21 @@ _COLOUR_FIRST = re.compile(
     re.IGNORECASE,
 )
 """`light, Red Fl 3s`: a light has no paint of its own."""
+_COLOUR = r"(?:white|red|green|yellow|blue|amber|violet|orange)"
+_BEHIND_LIGHT = (
+    r"(?:light|lt)s?(?![a-z])(?![ -](?:buoy|beacon|float|vessel|ship|tower|structure|mark|pile)s?)"
+)
+_COLOUR_OF_RHYTHM = re.compile(
+    rf"\b(?P<colour>{_COLOUR}) (?P<rhythm>fixed|flashing)"
+    rf"(?= (?:(?:leading|aero|sector|directional|vertical) ){{0,2}}{_BEHIND_LIGHT})",
+    re.IGNORECASE,
+)
+"""`red flashing light`: the paint of a mark stands so too, `red flashing light-buoy`."""
+_BEFORE_PERIOD = re.compile(
+    rf"\b(?P<words>(?:fixed|flashing|occulting|isophase)(?: {_COLOUR})?) (?P<light>light)"
+    r"(?= (?:every|ev\.) [0-9])",
+    re.IGNORECASE,
+)
 _LENGTHS = re.compile(
     r"(?<=[0-9]s) ?(?P<bracket>\((?:(?:fl|lt|ec)\.? ?[0-9]{1,2}(?:\.[0-9])?s?(?:, ?|\+| )?){1,3}\)"
     r"|\([0-9]{1,2}(?:\.[0-9])?(?: ?\+ ?[0-9]{1,2}(?:\.[0-9])?){1,5}\))"
@@ -66,6 +82,8 @@ def in_known_forms(text: str) -> Rewritten:
     """The phrase in the forms that the grammars read."""
     faults: list[Fault] = []
     made = _COLOUR_FIRST.sub(_colour_behind, text)
+    made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
+    made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
     made = _PAINT.sub(_with_strokes, made)
     if "acon" in made or "ACON" in made:
         made = _RACON.sub(_with_letter, made)
