@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.words_inverted import in_spoken_order
 
 _MORSE = {
     ".-": "A", "-...": "B", "-.-.": "C", "-..": "D", ".": "E", "..-.": "F", "--.": "G",
@@ -81,7 +82,7 @@ class Rewritten(NamedTuple):
 def in_known_forms(text: str) -> Rewritten:
     """The phrase in the forms that the grammars read."""
     faults: list[Fault] = []
-    made = _COLOUR_FIRST.sub(_colour_behind, text)
+    made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, text))
     made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
     made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
     made = _PAINT.sub(_with_strokes, made)
