@@ -7,8 +7,10 @@ Where the words are those of what it stands on, `light, red tower, Fl.4s`, they 
 from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from noticeparse.faults import Fault
+from noticeparse.readers.marks import CARRIED_LIGHTS
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light, LightColour
 from noticeparse.vocabulary import kinds
@@ -19,6 +21,7 @@ _COLOURS: dict[str, LightColour] = {
 }  # fmt: skip
 _LETTERS: dict[str, LightColour] = {"W": "W", "R": "R", "G": "G", "Y": "Y", "Bu": "Bu"}
 _RHYTHMS = frozenset({"flashing", "occulting", "isophase", "quick", "alternating"})
+_NATURAL = frozenset({"UWTROC", "WRECKS", "OBSTRN", "LNDARE", "SBDARE"})
 _WORDS = frozenset({"unknown", "plain"})
 _OF_LIGHT = frozenset({"light", "light_words"})
 
@@ -57,6 +60,13 @@ def untold_lights(items: Sequence[Item], s57: str) -> Iterator[Fault]:
     ]
     if told:
         yield _fault(told[0])._replace(code="light-character-missing")
+    for colour, light in () if is_light else pairwise(items):
+        is_light_of = light.role == "kind" and light.value in CARRIED_LIGHTS
+        is_told = colour.role == "colour" or colour.text in _LETTERS or s57 in _NATURAL
+        if is_light_of and is_told:
+            # `mast (R Lt)`: the record has no place for the colour alone, nor a rock for a light.
+            written = {"written": f"{colour.text} {light.text}"}
+            yield Fault("light-character-missing", colour.start, light.end, written)
 
 
 def with_colour_remarked(light: Light) -> Light:
