@@ -13,6 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.no_bottom import with_no_bottom
 from noticeparse.readers.words_inverted import in_spoken_order
 
 _MORSE = {
@@ -71,6 +72,13 @@ _PAINT = re.compile(
 )
 """`B.Y.B.`: the letters of paint, of which a light has none alone."""
 
+_LEGEND_TOLD = re.compile(
+    r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
+    r'([,:] ?(?=")|[,;:] ?(?:the )?legend (?=to "))',
+    re.IGNORECASE,
+)
+"""What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
+
 
 class Rewritten(NamedTuple):
     """A phrase of the same length in forms that are read, and what of it is not kept."""
@@ -82,7 +90,7 @@ class Rewritten(NamedTuple):
 def in_known_forms(text: str) -> Rewritten:
     """The phrase in the forms that the grammars read."""
     faults: list[Fault] = []
-    made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, text))
+    made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, with_no_bottom(text)))
     made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
     made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
     made = _PAINT.sub(_with_strokes, made)
@@ -97,6 +105,12 @@ def in_known_forms(text: str) -> Rewritten:
     if colours is not None:
         made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
     return Rewritten(made, tuple(faults))
+
+
+def change_in_known_form(text: str) -> str:
+    """The phrase of a change, of the same length, with legends and depths as they are read."""
+    plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
+    return with_no_bottom(plain)
 
 
 def _with_letter(told: re.Match[str]) -> str:
