@@ -239,7 +239,8 @@ def _settle_offset(
             faults.append(Fault("offset-not-worked-out", start, end, values))
         return
     if not found.positions:
-        found.positions = [computed]
+        quality = "approximate" if found.is_rough else None
+        found.positions = [computed.model_copy(update={"quality": quality})]
         found.relation = "from_reference"
         return
     apart = distance_m(computed, found.positions[0])

@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
@@ -86,6 +87,15 @@ _RINGED = re.compile(
 _FEWEST_CORNERS = 3
 _AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
 
+_RUNS = re.compile(
+    r"\b(?:pipe-?lines?|(?:training|sea|river) ?walls?|breakwater|causeway|boom|bridge|limit"
+    r"|boundary)(?![a-z-])(?! (?:light|lt|buoy|beacon|marker|post|pile|tower|mark)s?\b)",
+    re.IGNORECASE,
+)
+"""One thing that runs from place to place, though S-57 may draw it as a point."""
+_AND = re.compile(r"[ ,]*(?:and|&|;)(?: also)?(?: (?:in|at)(?: positions?)?)?\s*", re.IGNORECASE)
+_SEVERAL = re.compile(r"\b(?:cables|lines|routes|tracks|contours)(?![a-z-])", re.IGNORECASE)
+
 
 def shapes_told(
     context: Context, item: Item, feature: Feature, geometry: Geometry
@@ -102,6 +112,8 @@ def shapes_told(
     count = len(geometry.positions)
     if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
         yield over(context, item, "area-of-points", count=str(count))
+    elif count > 1 and _has_ends_untold(context, item, feature, geometry):
+        yield over(context, item, "line-of-points", count=str(count))
 
 
 def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:
@@ -110,6 +122,24 @@ def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:
     return (
         is_plain and "A" in primitives(feature.kind) and _AN_AREA.search(feature.text) is not None
     )
+
+
+def _has_ends_untold(context: Context, item: Item, feature: Feature, geometry: Geometry) -> bool:
+    """Whether one thing that is drawn as a line stands at places that no word joins, or several.
+
+    S-57 knows no point for a cable: one at several places is a line, and only several cables, or
+    one at `P and Q`, may be more.
+    """
+    if geometry.relation != "at" or geometry.shape not in ("points", "line"):
+        return False
+    words = feature.text.partition(",")[0]
+    if geometry.shape == "line":
+        places = sorted((place.element.start, place.element.end) for place in item.places)
+        joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
+        is_listed = bool(joints) and all(_AND.fullmatch(joint) for joint in joints)
+        return is_listed or _SEVERAL.search(words) is not None
+    drawn = primitives(feature.kind)
+    return (not drawn or "L" in drawn or "A" in drawn) and _RUNS.search(words) is not None
 
 
 def _own(item: Item) -> list[tuple[int, int]]:
