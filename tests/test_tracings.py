@@ -18,6 +18,7 @@ HEADS = {
     "equals": "=== SLIP {t} === Notice {n} === Chart {c}, last correction {p} ===",
     "bars": "Block {t} | Notice {n} | Chart {c}, last correction {p}",
     "dashes": "TRACING {t} - Notice {n} - Chart {c}, last correction {p}",
+    "strokes": "TRACING {t} / Notice {n} / Chart {c}, last correction {p}",
     "colon": "Tracing {t}: Notice {n}, Chart {c}, last correction {p}",
     "brackets": "[Tracing {t}] Notice {n}, Chart {c}, last correction {p}",
     "blanks": "TRACING {t}   Notice {n}   Chart {c}, last correction {p}",
