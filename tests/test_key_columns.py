@@ -8,7 +8,6 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from noticeparse.layout.copied.key_columns import with_colons_behind_keys
 
 KEYS = """\
 Notice{n} 741/26
@@ -161,12 +160,6 @@ def test_key_longer_than_its_column_pushes_the_value_out(
     assert first.geometry.relation == relation
     assert (first.geometry.radius_nm is not None) is bool(more)
     assert not [one for one in bulletin.findings if one.severity != "info"]
-
-
-def test_values_in_no_column_have_no_colon_put_before_them() -> None:
-    ragged = PUSHED_OUT.format(k="CENTRED ON    ", r="").replace("POSITION  ", "POSITION     ")
-    text, _ = with_colons_behind_keys(ragged)
-    assert "CENTRED ON:" not in text
 
 
 def test_places_in_square_brackets_may_open_a_line() -> None:

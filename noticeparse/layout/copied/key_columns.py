@@ -25,8 +25,6 @@ from noticeparse.readers.verbs import canonical_verb
 _FEWEST = 6
 """Lines with a key before a text is taken for one of keys."""
 _NEARLY_ALL = 0.9
-_LEAST_GAP = 2
-"""Blanks that part a key from its value, at the least."""
 _PLACED = frozenset({"position", "latitude", "from", "joining", "bounded"})
 _BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
 """Keys that heads of charts are read with."""
@@ -126,7 +124,7 @@ def _blanks(text: str) -> tuple[str, list[Piece]]:
     columns: dict[int, int] = {}
     for (indent, column), _ in counts.most_common():
         columns.setdefault(indent, column)
-    in_column = [match for match in found if _is_in_column(match, columns[len(match[1])])]
+    in_column = [match for match in found if columns[len(match[1])] == len(match.group())]
     roles = [_role(match[2]) for match in in_column]
     verbs = [
         match for match in in_column if _role(match[2]) == "verb" and canonical_verb(match[4])
@@ -140,16 +138,6 @@ def _blanks(text: str) -> tuple[str, list[Piece]]:
         _PADDED_KEY,
         lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())) if m.start() in starts else m.group(),
     )
-
-
-def _is_in_column(key: re.Match[str], column: int) -> bool:
-    """Whether the value stands in the column of most, or pushed out of it by a long key.
-
-    `BOUNDED BY  P` below `POSITION  P`: such a key leaves no two blanks before the column.
-    """
-    if len(key.group()) <= column:
-        return len(key.group()) == column
-    return len(key[3]) == _LEAST_GAP and len(key[1] + key[2]) > column - _LEAST_GAP
 
 
 def _needs_no_colon(key: str) -> bool:
