@@ -12,7 +12,7 @@ from __future__ import annotations
 
 import re
 from collections import Counter
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.column.columns import key_role
@@ -20,6 +20,7 @@ from noticeparse.layout.drafts import Piece
 
 _FEWEST = 2
 """Lines with two such keys before a text is taken for one of them."""
+_MOST_COLUMNS = 6
 _KEY = (
     r"(?P<key>[A-Za-z][A-Za-z/]{0,14}\.?(?: [A-Za-z][A-Za-z/]{0,14}\.?){0,3})"
     r"(?P<sign> {0,2}\.{3,60} ?:?| \.\.:?| {0,20}:)(?= )"
@@ -73,7 +74,8 @@ def with_keys_below_each_other(text: str) -> tuple[str, list[Piece]]:
     found = [pair for first in firsts for pair in _behind(text, first)]
     if len({pair.line for pair in found}) < _FEWEST:
         return text, []
-    columns = Counter(pair.at - pair.line for pair in found)
+    counts = Counter(pair.at - pair.line for pair in found)
+    columns = [column for column, _ in counts.most_common(_MOST_COLUMNS)]
     told = {pair.line for pair in found}
     for first in firsts:
         if first.start() not in told:
@@ -103,7 +105,7 @@ def _behind(text: str, first: re.Match[str]) -> Iterator[_Pair]:
             yield _Pair(first.start(), match.start(), is_empty and ".." in first["sign"])
 
 
-def _in_columns(text: str, first: re.Match[str], columns: Counter[int]) -> Iterator[_Pair]:
+def _in_columns(text: str, first: re.Match[str], columns: Sequence[int]) -> Iterator[_Pair]:
     """The key that one blank parts from a value as wide as its column, in the column of others."""
     for column in columns:
         at = first.start() + column
