@@ -52,8 +52,11 @@ _AGAINST = {
     ),
 }
 """States that contradict a verb carried down from above."""
+# `R 131°-209° and to be obscured elsewhere` is said of a light as it is.
+_DARK = r"(?:(?<=° to be )|(?<=° and to be )|(?<=°, to be )|(?<=°, and to be ))obscured elsewhere"
 _NOT_YET = Rare(
-    r"\b(?:proposed|planned|projected|on completion|when completed|to be (?!avoided)[a-z]+ed)\b",
+    r"\b(?:proposed|planned|projected|on completion|when completed"
+    rf"|to be (?!avoided|{_DARK})[a-z]+ed)\b",
     "be completed planned proposed when",
     re.IGNORECASE,
 )
