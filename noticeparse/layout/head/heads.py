@@ -207,6 +207,8 @@ class HeadReader:
         piece = (line.elements[0].start, line.elements[-1].end)
         if is_source(self.text, line):
             notice.sources.append(piece)
+            if "CANCELS" in head_kinds(self.text[slice(*piece)]):
+                notice.clauses.append(piece)
         elif charts and is_late_detail(self.text, charts[-1], self.assembly.body, piece):
             charts[-1].head.append(piece)
         else:
