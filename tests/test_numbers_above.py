@@ -23,7 +23,8 @@ REFERENCES = {
 def test_brings_the_position_of_the_item(words: str, relation: str, places: list[str]) -> None:
     bulletin = parse(f"{HEAD}{ITEMS}  3) {words}\n")
     action = actions_of(bulletin)[-1]
-    assert action.usable and action.geometry.relation == relation
+    assert action.usable
+    assert action.geometry.relation == relation
     assert [one.iso6709 for one in action.geometry.positions] == places
     assert {one.via for one in action.geometry.positions} == {"reference"}
 
