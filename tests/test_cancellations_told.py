@@ -19,6 +19,7 @@ ITEMS = f"1) Insert wreck {P}\n2) Delete rock {Q}\n"
         "    those notices are now cancelled.",
         "Notices 21(T)/26 and 34(T)/26 refer. These notices are withdrawn.",
         "The marks of Notices 21(T)/26 and 34(T)/26 have gone; both notices are cancelled.",
+        "Notices 21(T)/26 and 34(T)/26 have served their purpose; both are cancelled.",
         "Notices 21(T)/26 and 34(T)/26 speak of them, and the said two notices are hereby"
         " cancelled.",
     ],
@@ -63,3 +64,9 @@ def test_below_the_last_place_it_is_no_word_of_the_item(line: str) -> None:
 )
 def test_what_says_more_is_told(line: str) -> None:
     assert codes(parse(f"{HEAD}{ITEMS}{line}\n"))
+
+
+def test_two_numbers_at_the_opening_of_a_line_open_no_notice() -> None:
+    line = "NM 37(T)/26 and 38(T)/26 are dead, take them off the board."
+    bulletin = parse(f"{HEAD}{ITEMS}{line}\n")
+    assert [one.id for one in bulletin.notices] == ["12/26"]

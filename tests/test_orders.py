@@ -17,6 +17,8 @@ HEADS = [
     "Order {}:  Quill Roads",
     "DECREE {}   QUILL ROADS",
     "Directive {}. Quill Roads.",
+    "DIRECTION {}.  QUILL ROADS.  Wreck.",
+    "Release {} - QUILL ROADS - Wreck",
     "--------\nORDER No. {}.  QUILL ROADS.",
 ]
 
@@ -45,3 +47,24 @@ def test_opens_a_notice(head: str) -> None:
 def test_order_that_is_spoken_of_opens_none(line: str) -> None:
     bulletin = parse(f"40/26 QUILL SOUND.\nChart 802 [30/26]\nInsert wreck {P}\n\n{line}\n")
     assert [one.id for one in bulletin.notices] == ["40/26"]
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "EDITION 11/26.  QUILL ROADS and others.",
+        "WEEK 11/26   TAVRENNE ISLANDS and others",
+        "BEACON 11/26.  QUILL ROADS and others.",
+        "Superseded 11/26.  QUILL ROADS and others.",
+        "Direction 11/26.  Quill roads and others.",
+        "HYDROTAV 1234/26.  QUILL ROADS.",
+    ],
+)
+def test_other_words_open_none_without_waters_in_capitals(line: str) -> None:
+    bulletin = parse(f"40/26 QUILL SOUND.\nChart 802 [30/26]\nInsert wreck {P}\n\n{line}\n")
+    assert [one.id for one in bulletin.notices] == ["40/26"]
+
+
+def test_end_of_a_message_deletes_nothing() -> None:
+    text = f"2. CANCEL THIS MSG 051200 UTC AUG 26.\n\nTAVRENNE ISLANDS.\nFIRING IN {P}.\n"
+    assert usable_of(parse(text)) == []

@@ -16,8 +16,9 @@ _TIME = (
 )
 _COMMAND = re.compile(
     rf"(?:(?:please|kindly) )?(?:(?:{_TIME}),? ){{1,2}}(?:(?:please|kindly) )?"
-    rf"(?P<verb>{_VERBS})(?: in(?! pencil))?(?: in pencil)?(?= ?:| [a-z0-9])"
-    rf"|(?:(?:please|kindly) )?(?P<first>{_VERBS}) (?:in pencil|temporarily)(?= ?:| [a-z0-9])"
+    rf"(?P<verb>{_VERBS})(?: in(?! pencil))?(?: in pencil)?(?= ?:| -| [a-z0-9])"
+    r"|(?:(?:please|kindly) )?(?P<pencil>pencil in)(?= ?:| -| [a-z0-9])"
+    rf"|(?:(?:please|kindly) )?(?P<first>{_VERBS}) (?:in pencil|temporarily)(?= ?:| -| [a-z0-9])"
     r"|(?:the following(?: [a-z-]{3,16}){0,2} )?(?:(?:is|are|should) )?(?:to )?be "
     r"(?P<told>inserted|added|placed|entered|deleted|removed|erased|amended|altered|changed"
     r"|replaced|moved|shifted) (?:in pencil|temporarily)(?= ?:)",
@@ -25,7 +26,7 @@ _COMMAND = re.compile(
 )
 _NEGATED = re.compile(r"\b(?:not|never|no|nor|neither|if|unless|when|once|propos|intend)\b", re.I)
 _SPAN = re.compile(r"(?:(?:please|kindly) )?(?:until|till|pending)\b", re.IGNORECASE)
-_REST = re.compile(r" ?(?:the following|as follows|on (?:the|this|these) charts?)? ?:\s*")
+_REST = re.compile(r" ?(?:the following|as follows|on (?:the|this|these) charts?)?(?: ?:| -)\s*")
 
 
 def command_for_a_time(words: str) -> re.Match[str] | None:

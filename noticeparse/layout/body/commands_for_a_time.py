@@ -62,6 +62,8 @@ def _command(text: str, line: Line) -> _Command | None:
     verb = line.elements[lead]._replace(kind="verb", start=own[0], end=own[1], value=None)
     behind = () if is_head else tuple(_behind(text, line.elements[lead:], cut))
     end = line.elements[-1].end if is_head else cut
+    if group == "pencil":
+        own = (start, start)  # its own words say that it is for a time
     of_time = [(a, b) for a, b in ((start, own[0]), (own[1], end)) if text[a:b].strip(" :")]
     return _Command(line._replace(elements=(*line.elements[:lead], verb, *behind)), of_time)
 
@@ -104,8 +106,7 @@ def _tells(
 ) -> bool:
     if any(line.has("verb", "chart", "key") for line in block):
         return False
-    mark = _mark(text, block[0])
-    if mark not in marks and not (is_above and mark is None):
+    if _mark(text, block[0]) not in marks and not is_above:
         return False
     lead = lead_index(block[0])
     words = text[block[0].elements[lead].start : block[-1].end].strip()

@@ -218,7 +218,7 @@ def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
 _SPEAKING = frozenset(
-    "amends replaces supersedes extends repeats contains corrects concerns "
+    "and or to amends replaces supersedes extends repeats contains corrects concerns "
     "refers refer remains remain was were applies which concerned is are has have will shall must"
     " should may stands stand lapse lapses lapsed expires expired supersedes superseded ends"
     " ended".split()
