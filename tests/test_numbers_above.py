@@ -12,6 +12,9 @@ ITEMS = f"  1) Insert depth 10.3m at {P}\n  2) Insert rock at {Q}\n"
 REFERENCES = {
     "close": ("Delete depth 13.7m, close NE of 1) above", "close", [AT_P]),
     "second": ("Delete depth 13.7m, close N of 2) above", "close", [AT_Q]),
+    "item": ("Delete depth 13.7m, close NE of item 1 above", "close", [AT_P]),
+    "item in brackets": ("Delete depth 13.7m, close N of item (2) above", "close", [AT_Q]),
+    "items": ("Insert submarine cable joining items 1 and 2 above", "joining", [AT_P, AT_Q]),
     "at": ("Delete depth 13.7m at 1) above", "at", [AT_P]),
     "joining": ("Insert submarine cable joining 1) and 2) above", "joining", [AT_P, AT_Q]),
     "between": ("Insert submarine cable joining 1) to 2) above", "joining", [AT_P, AT_Q]),
@@ -31,7 +34,11 @@ def test_brings_the_position_of_the_item(words: str, relation: str, places: list
 
 @pytest.mark.parametrize(
     "words",
-    ["Delete depth 13.7m, close NE of 7) above", "Delete depth 13.7m, close NE of 1.2) above"],
+    [
+        "Delete depth 13.7m, close NE of 7) above",
+        "Delete depth 13.7m, close N of item 8 above",
+        "Delete depth 13.7m, close NE of 1.2) above",
+    ],
 )
 def test_number_of_no_item_is_an_error(words: str) -> None:
     bulletin = parse(f"{HEAD}{ITEMS}  3) {words}\n")
