@@ -12,7 +12,6 @@ from itertools import pairwise
 
 from noticeparse.layout.copied.blank_forms import without_blank_forms
 from noticeparse.layout.copied.blanking import blanked
-from noticeparse.layout.copied.counted_charts import without_counts_of_charts
 from noticeparse.layout.copied.exports import with_bars
 from noticeparse.layout.copied.key_columns import with_colons_behind_keys
 from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
@@ -28,7 +27,6 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
     for step in (
         _mail,
         without_blank_forms,
-        without_counts_of_charts,
         _line_numbers,
         _stars,
         _quoted_cells,

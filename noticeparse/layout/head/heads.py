@@ -22,6 +22,7 @@ from noticeparse.layout.head.heading_sentences import without_sentence
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
+    add_source,
     is_late_detail,
     take_number,
     takes_end_of_cancellation,
@@ -30,7 +31,7 @@ from noticeparse.layout.head.led_charts import takes_its_chart, takes_led
 from noticeparse.layout.head.margin_charts import MarginCharts
 from noticeparse.layout.head.panel_lines import ends_notice, takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
-from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.opening.goes_on import (
     closes_bracket,
     completes_previous,
@@ -136,7 +137,8 @@ class HeadReader:
     def add_heading(self, words: list[Element]) -> None:
         """Words that belong to the heading of the open notice."""
         solid = [element for element in words if has_words(self.text, element)]
-        if not solid or self.assembly.notice is None:
+        # `Notice 12/26 / Chart 802`: a mark alone is no heading, which may follow below.
+        if self.assembly.notice is None or not any(map(str.isalnum, words_of(self.text, solid))):
             return
         piece = (solid[0].start, solid[-1].end)
         is_list = lists_notices_before(self.text[slice(*piece)])
@@ -164,9 +166,7 @@ class HeadReader:
         piece = (line.elements[0].start, line.elements[-1].end)
         words = self.text[piece[0] : piece[1]]
         if is_source(self.text, line):
-            notice.sources.append(piece)
-            if "CANCELS" in head_kinds(words):
-                notice.clauses.append(piece)
+            add_source(self.text, notice, piece)
         elif "CANCELS" in head_kinds(words) or head_kinds(words) <= {"DATUM", "STOP"}:
             notice.clauses.append(piece)
         elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
@@ -206,9 +206,7 @@ class HeadReader:
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         if is_source(self.text, line):
-            notice.sources.append(piece)
-            if "CANCELS" in head_kinds(self.text[slice(*piece)]):
-                notice.clauses.append(piece)
+            add_source(self.text, notice, piece)
         elif charts and is_late_detail(self.text, charts[-1], self.assembly.body, piece):
             charts[-1].head.append(piece)
         else:
