@@ -17,6 +17,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.joints import FOR_A_TIME
 from noticeparse.readers.dates import MONTH
+from noticeparse.readers.for_a_time import command_for_a_time
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import unquoted
@@ -73,6 +74,9 @@ def limits_above(
         code = _code(context.text[slice(*piece)])
         if code is None or not _is_above(context.text, piece[1], starts):
             continue
+        if not is_permanent and _is_for_a_time(context.text, piece[0]):
+            # Whatever such a notice commands holds for a time.
+            continue
         around = [item for item in items if _overlaps(item, piece)]
         if any(item_extent(item)[1] > piece[0] for item in around):
             continue
@@ -81,6 +85,11 @@ def limits_above(
             # Read as the end of the item above, it may as well limit that one.
             ended = [context.span(*item_extent(item)).start for item in around]
             yield quoting(context, code, piece), [*_of(path, charts, ended), *below]
+
+
+def _is_for_a_time(text: str, start: int) -> bool:
+    """Whether the line on which a limit begins is a command that says for how long it holds."""
+    return command_for_a_time(text[start : start + _LONGEST].partition("\n")[0]) is not None
 
 
 def _lines(text: str, start: int, end: int) -> Iterator[Piece]:

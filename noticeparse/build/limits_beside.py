@@ -90,7 +90,7 @@ def limits_beside(
             # `Notice 12/26 (cancelled)`, and below it what it said.
             hit = [one.pointer for one in actions]
             yield quoting(context, "verb-limited-beside", piece), hit
-    taken, refused = _apart(taken), _apart(refused)
+    taken, refused = _apart(taken), _apart([*refused, *draft.clauses])
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):
         sentences = list(_sentences(context, gap.piece))

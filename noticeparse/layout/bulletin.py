@@ -192,7 +192,7 @@ class _Reader(HeadReader):
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
-        if opening is not None:
+        if opening is not None and behind is None:
             self._notice_line(line, opening)
         elif behind is not None:
             self._notice_line(line, behind)

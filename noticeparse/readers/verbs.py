@@ -67,6 +67,7 @@ _STEMS: dict[str, Verb] = {
             "written in",
             "ink in",
             "inked in",
+            "pencil in",
             "print",
             "introduce",
         ),

@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.body.cancellations import without_cancellations
+from noticeparse.layout.body.commands_for_a_time import with_commands_for_a_time
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
@@ -68,9 +69,15 @@ def cut_section(
     body = with_words_whole(text, with_marks_apart(text, lines))
     if not body:
         return CutBody([], [], [], [])
+    is_for_a_time = not is_radio and is_temporary(text, notice)
+    told, of_time = list[Prose](), list[Piece]()
+    if is_for_a_time:
+        body, told, of_time = with_commands_for_a_time(text, body)
     lettered, places = with_letters_read(text, body)
-    if is_radio or (may_tell and is_prose_body(text, lettered)):
-        return CutBody([], list(cut_prose(text, body)), [], [])
+    if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
+        return CutBody(
+            [], sorted([*told, *cut_prose(text, body)], key=lambda one: one.pieces), [], []
+        )
     body = with_list_numbers(text, lettered) if has_chart else lettered
     if notice is not None:
         body, cancelling = without_cancellations(text, body)
@@ -81,7 +88,8 @@ def cut_section(
     set_new_places(found.items, codes)
     hold_rows_of_one(text, found.items)
     hold_places_of_lists(text, body, found.items)
-    return found._replace(places=places, headings=[*found.headings, *heads])
+    prose = sorted([*found.prose, *told], key=lambda one: one.pieces) if told else found.prose
+    return found._replace(places=places, headings=[*found.headings, *heads, *of_time], prose=prose)
 
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:

@@ -1,11 +1,13 @@
 """Sentences among commands that say nothing but that other notices are cancelled.
 
 `… delete pile P. Notice 570(T)/26 is cancelled.` runs on behind the last place of an item, on its
-line or over a line end.  It is no item, and no words of the item before it.
+line or over a line end, or opens a line below a place without a stop.  It is no item, and no words
+of the item before it.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
@@ -52,7 +54,8 @@ def _runs(
             if first is not None:
                 yield first, index
             first = None
-        if element.kind in _OF_SENTENCE and first is None and _ends(text, before):
+        opens = at == 0 and before is not None and before.kind in PLACES
+        if element.kind in _OF_SENTENCE and first is None and (opens or _ends(text, before)):
             first = index
         if first is not None and index - first >= _MOST:
             first = None
@@ -75,8 +78,17 @@ def _ends(text: str, element: Element | None) -> bool:
     return is_end or element.kind == "semicolon"
 
 
+_LIFTED = re.compile(
+    r"(?<=[a-z])[,;.]? (?:and |so |please )?(?:take|strike|cross|rub|erase|wipe|clear|remove)"
+    r" (?:it|them|this|these) (?:off|out|away|from)\b(?: [a-z]{1,12}){0,5}\.?$",
+    re.IGNORECASE,
+)
+"""`…, take it off the board`: what is done with the sheet of a notice that has ended."""
+
+
 def _cancels(words: str) -> bool:
-    """Whether words name cancelled notices, and nothing else."""
+    """Whether words name cancelled notices, and say nothing else of the chart."""
+    words = _LIFTED.sub("", words)
     if not tells_end(words) or opening_kind(words) not in _STOPS | {"CANCELS"}:
         return False
     return head_kinds(words) - _STOPS == {"CANCELS"}

@@ -15,6 +15,7 @@ from noticeparse.layout.opening.before_numbers import (
 )
 from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
+from noticeparse.layout.opening.orders import heads_order
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
@@ -102,7 +103,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     status = _status_before(plain)
     if status is not None:
         return NoticeOpening(elements[index], index, False, None, status=status)
-    if _names_a_notice(plain, number) or _is_series_mark(words, elements[:index]):
+    is_named_so = _names_a_notice(plain, number) or heads_order(text, line, elements, index)
+    if is_named_so or _is_series_mark(words, elements[:index]):
         starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
         return NoticeOpening(elements[index], index, starred, None)
     if _names_local_series(words):
@@ -217,7 +219,7 @@ def _is_parted(text: str, elements: tuple[Element, ...]) -> bool:
 
 # `Notice 40/26 refers.`, `Notice 40/26 remains in force.`: a sentence, and no head.
 _SPEAKING = frozenset(
-    "amends replaces supersedes extends repeats contains corrects concerns "
+    "and or to amends replaces supersedes extends repeats contains corrects concerns "
     "refers refer remains remain was were applies which concerned is are has have will shall must"
     " should may stands stand lapse lapses lapsed expires expired supersedes superseded ends"
     " ended".split()
