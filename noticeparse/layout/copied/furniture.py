@@ -35,7 +35,7 @@ LEFT_OUT = "#|"
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FEET = frozenset(
     ("end", "eof", "not", "no ", "cou", "row", "rec", "ent", "tot", "pri", "exp", "gen", "ext",
-     "que")
+     "que", "mes", "sig", "tel", "tex")
 )  # fmt: skip
 """How the feet of exports begin."""
 _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
