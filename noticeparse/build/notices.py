@@ -40,7 +40,7 @@ from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
 
-_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CANCELS"})
+_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "PREVIOUS_LIST", "CANCELS"})
 
 
 class NoticeReading(NamedTuple):
@@ -148,9 +148,10 @@ class NoticeBuilder:
             at = start
             # Without a figure they name no other notice.
             for part in read_parts(words) if any(map(str.isdigit, words)) else ():
-                if part.kind in _NO_HEADING:
+                if part.kind in _NO_HEADING and start + part.start >= at:
                     kept.append(self.context.written(at, start + part.start))
-                    at = start + part.end
+                    # Of a list the rest of the piece is its numbers and charts.
+                    at = end if part.kind == "PREVIOUS_LIST" else start + part.end
             kept += self._without_source(self.context.written(at, end), at)
         joined = " ".join(" ".join(kept).split()).replace(" .", ".")
         return joined.strip(" .,:|-–·*()/").strip() or None

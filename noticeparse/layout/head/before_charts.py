@@ -75,7 +75,7 @@ def takes_notices_before(assembly: Assembly, line: Line) -> bool:
     if notice is None or notice.is_radio or assembly.body:
         return False
     piece = (line.elements[0].start, line.elements[-1].end)
-    if assembly.charts and _takes_list_with_charts(assembly, line, piece):
+    if (assembly.charts or assembly.carried) and _takes_list_with_charts(assembly, line, piece):
         return True
     if notice.charts or not line.has_only("words", "number", "key"):
         return False
@@ -88,11 +88,15 @@ def takes_notices_before(assembly: Assembly, line: Line) -> bool:
 def _takes_list_with_charts(assembly: Assembly, line: Line, piece: Piece) -> bool:
     """Whether a line below a chart head lists its notices before: `Last 30/26 for chart 82 and …`.
 
-    The charts that it names are those of the head, and open no section of their own.
+    The charts that it names are those of the head, and open no section of their own.  In a list
+    by chart the head stands above the notice, which alone the line is of.
     """
-    words = assembly.text[slice(*piece)]
+    notice, words = assembly.notice, assembly.text[slice(*piece)]
     is_list = opening_kind(words) == "PREVIOUS_LIST" and lists_notices_before(words)
     if not is_list or not line.has_only("words", "number", "key", "chart", "semicolon"):
         return False
-    assembly.charts[-1].head.append(piece)
+    if assembly.charts:
+        assembly.charts[-1].head.append(piece)
+    elif notice is not None:
+        notice.heading.append(piece)
     return True

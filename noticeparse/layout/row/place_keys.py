@@ -179,6 +179,9 @@ def only_leads(text: str, role: str, line: Line, above: Sequence[Line]) -> bool:
     """
     if role in _STATES and tells_state_below(text, line, above):
         return True
+    if role == "sectors" and above and above[-1].has("point", "half"):
+        # Those of the light right above, whose item has its place.
+        return True
     if role in _STATES and read_state(text, line) is not None:
         last = above[-1] if above else None
         if last is not None and not last.is_blank:
