@@ -40,7 +40,7 @@ from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
 
-_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CANCELS"})
+_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "PREVIOUS_LIST", "CANCELS"})
 
 
 class NoticeReading(NamedTuple):
@@ -146,11 +146,11 @@ class NoticeBuilder:
             end = start + mark_of_heading(self.context.text[start:end]).length
             words = self.context.text[start:end]
             at = start
-            # Without a figure they name no other notice.
+            # Without a figure they name no other notice; what a list names stands to the end.
             for part in read_parts(words) if any(map(str.isdigit, words)) else ():
-                if part.kind in _NO_HEADING:
+                if part.kind in _NO_HEADING and start + part.start >= at:
                     kept.append(self.context.written(at, start + part.start))
-                    at = start + part.end
+                    at = end if part.kind == "PREVIOUS_LIST" else start + part.end
             kept += self._without_source(self.context.written(at, end), at)
         joined = " ".join(" ".join(kept).split()).replace(" .", ".")
         return joined.strip(" .,:|-–·*()/").strip() or None

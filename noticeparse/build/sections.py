@@ -6,7 +6,7 @@ import re
 from typing import NamedTuple
 
 from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
-from noticeparse.build.corrected import told_at_the_end
+from noticeparse.build.corrected import set_listed, told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.head_doubts import has_lost_bracket, head_doubts
 from noticeparse.build.heads_of_all import heads_all
@@ -202,8 +202,7 @@ class SectionReader:
         """The notice before, from a column of its own or from the heading of the notice."""
         context = self.context
         if draft.previous:
-            faults = set_previous(context, charts, draft.previous)
-            self.faults += [(fault, None) for fault in faults]
+            self.faults += [(one, None) for one in set_previous(context, charts, draft.previous)]
             return
         for start, end in self.draft.heading:
             words = context.text[start:end].strip(" []().")
@@ -211,6 +210,8 @@ class SectionReader:
             if kinds - {"OTHER"} == {"NOTICE_NUMBER"}:
                 # `312/26 = 311/26`: nobody can say whether it must be on the chart.
                 self.faults.append((quoting(context, "previous-unread", (start, end)), None))
+            elif "PREVIOUS_LIST" in kinds:
+                self.faults += set_listed(context, charts, (start, end))
             elif kinds & _PREVIOUS:
                 found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
                 if found is not None and len(charts) > 1 and names_several(words):

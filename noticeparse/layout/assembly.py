@@ -15,7 +15,7 @@ from noticeparse.layout.handed_on import Cut
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_temporary
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.layout.row.row_charts import repeated_chart, row_chart
+from noticeparse.layout.row.row_charts import leave_last_head, repeated_chart, row_chart
 from noticeparse.layout.row.row_lines import awaits_points, heading_verb
 from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
@@ -94,7 +94,9 @@ class Assembly:
 
     def open_notice(self, number: Element, start: int) -> NoticeDraft:
         """Open a notice at its own head; the one before ends."""
+        above = self.notice if self.is_by_chart else None
         self.end_notice()
+        leave_last_head(above, self.charts)
         self.row_verb = None
         self.carried = list(self.charts[-1].head) if self.is_by_chart and self.charts else []
         self.charts = []

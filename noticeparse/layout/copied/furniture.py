@@ -35,11 +35,13 @@ LEFT_OUT = "#|"
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FEET = frozenset(
     ("end", "eof", "not", "no ", "cou", "row", "rec", "ent", "tot", "pri", "exp", "gen", "ext",
-     "que")
+     "que", "mes", "sig", "tel", "tex")
 )  # fmt: skip
 """How the feet of exports begin."""
 _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
 """`24 rows`, `12 entries`: so do others."""
+_WITH_YEAR = re.compile(r"/|(?:of(?: the year)?|,) ?(?:19|20)[0-9]{2}$", re.IGNORECASE)
+"""In the number of an edition: `Week 19, 2026`, `No 6 of 2026`."""
 _LONGEST_TABLE = 60
 """Rows below titles among which a line is looked for."""
 _ITEMS_AND_CHARTS: tuple[ElementKind, ...] = ("point", "half", "verb", "chart", "passive")
@@ -170,7 +172,8 @@ def _names_edition(text: str, line: Line) -> bool:
     """Whether a line says which edition it stands in, as the head of a page does."""
     words = read_line_words(text[line.start : line.end])
     number = words.first("EDITION_NUMBER", "YEAR_AND_NUMBER")
-    return number is not None and "/" in number and words.plain_words <= 8
+    is_dated = number is not None and _WITH_YEAR.search(number) is not None
+    return is_dated and words.plain_words <= 8
 
 
 def _may_be(text: str, line: Line) -> bool:

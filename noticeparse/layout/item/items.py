@@ -28,6 +28,7 @@ from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
 from noticeparse.layout.item.properties_behind import hold_properties_behind
 from noticeparse.layout.item.shared_places import share_places
+from noticeparse.layout.item.states_below import hold_half_told
 from noticeparse.layout.item.things_above import with_things_above
 from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
@@ -73,6 +74,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     share_places(text, body.items)
     settle_named_values(text, body.items)
     settle_values_behind(text, body.items)
+    hold_half_told(text, body.items)
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)
     hold_properties_behind(text, body.items)

@@ -48,6 +48,11 @@ _NOTICE_NOUNS = frozenset(
         "record",
     }
 )
+_ADDRESSED = tuple(
+    f"{noun} {link} "
+    for noun in ("notice", "advice", "advisory", "announcement", "circular", "information")
+    for link in ("to", "for")
+)
 _NUMBERED_NOUNS = ("order", "card")
 """Words for a notice where a sign for its number follows: `Order No. 41 of 2026`."""
 _OF_CHARTS = frozenset("chart charts hydrographic nautical navigational".split())
@@ -177,8 +182,8 @@ def _names_a_notice(plain: str, number: str) -> bool:
         words = words.removesuffix(sign).strip(_MARKS)
     if words in _NUMBERED_NOUNS:
         return not number[:1].isdigit() or plain.strip(_MARKS).endswith(_NUMBER_SIGNS)
-    if words.startswith(("notice to ", "notice for ")):
-        # `Notice to mariners`, `Notice to shipping`
+    if words.startswith(_ADDRESSED):
+        # `Notice to mariners`, `Advice to shipping`
         return len(words.split()) <= _WORDS_OF_ADDRESS
     of_what, _, noun = words.partition(" ")
     # `Chart correction No 88/26`
