@@ -30,6 +30,9 @@ _D = Decimal
 # text, kind of the feature, changes as (property, old, new)
 CHANGES = [
     ("light to Fl(3)W.20s33m19M", "light", [("light", None, "Fl(3)W.20s33m19M")]),
+    ("depth 5,8 m to 6,4 m", "sounding", [("depth", _D("5.8"), _D("6.4"))]),
+    ("depth from 5,8 m to 6,4 m", "sounding", [("depth", _D("5.8"), _D("6.4"))]),
+    ("dredged area, depth 8,5 m, to 9,2 m", "dredged_area", [("depth", _D("8.5"), _D("9.2"))]),
     ("light, Fl.R.5s, to Fl(2)R.10s", "light", [("light", "Fl.R.5s", "Fl(2)R.10s")]),
     ("light to Fl.R.5s Horn(2)30s, Racon(K)", "light",
      [("light", None, "Fl.R.5s"), ("sound", None, ("horn", [2], 30)), ("racon", None, "K")]),
@@ -184,6 +187,12 @@ def test_swap(text, goes, comes):
     reading = read_swap(text, "m")
     assert (_told(reading.feature), _told(reading.replacement)) == (goes, comes)
     assert not [f.code for f in reading.faults if ENTRIES[f.code].severity != "info"]
+
+
+@pytest.mark.parametrize("text", ["depth 5, 8 m to 6 m", "depth 5,8 m [6,4 m]", "range to 15,11M"])
+def test_a_comma_that_may_part_is_no_decimal_point(text):
+    reading = read_change(text, "m")
+    assert "error" in [ENTRIES[fault.code].severity for fault in reading.faults]
 
 
 @pytest.mark.parametrize("text", ["special buoy", "buoy with topmark", "with", ""])

@@ -18,8 +18,9 @@ from noticeparse.layout.body.told_among_commands import without_told
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
-from noticeparse.layout.item.class_headings import give_classes, with_class_headings
+from noticeparse.layout.item.class_headings import with_class_headings
 from noticeparse.layout.item.classes_below import with_classes_below
+from noticeparse.layout.item.classes_told import give_classes
 from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items

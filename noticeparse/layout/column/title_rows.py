@@ -16,6 +16,10 @@ _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
 _OF_ITEMS = frozenset({"feature", "old", "new", "from", "to", "light", "depth", "name"})
+_OF_CLASS = frozenset({"chart", "label", "name", "light", "depth", "position", "from", "to"})
+"""Roles of the columns below a line that names their class: `These light-buoys are laid:`."""
+_TOLD_OF_CLASS = frozenset({"name", "light", "depth"})
+_PLACES = frozenset({"position", "from"})
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
@@ -46,7 +50,9 @@ def read_titles(text: str, line: Line) -> Table | None:
         return None
     roles = set(known)
     halves = {"latitude", "longitude"} <= roles
-    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
+    told = len(roles & _ACTION_ROLES) > 1 or len(roles & _HEAD_ROLES) > 1
+    of_class = roles <= _OF_CLASS and _are_plain(titles) and not line.has("same")
+    if not (told or halves or (of_class and roles & _TOLD_OF_CLASS and roles & _PLACES)):
         return None
     columns = [
         Column(role, start, hemisphere_in(title, role), unit_in(title, role))
@@ -60,6 +66,11 @@ def read_titles(text: str, line: Line) -> Table | None:
         columns.insert(0, Column("feature", 0))
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
     return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
+
+
+def _are_plain(titles: Sequence[tuple[str | None, str, int]]) -> bool:
+    """Whether all titles are known, and none of them holds a value: not `light, Fl.R.5s, at`."""
+    return all(role and re.fullmatch(r"[A-Za-z. ]{1,20}", title) for role, title, _ in titles)
 
 
 def _has_verb_in_front(text: str, line: Line, start: int) -> bool:

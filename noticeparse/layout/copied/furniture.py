@@ -198,6 +198,8 @@ def _is_foot(text: str, line: Line) -> bool:
     if line.has("point", "half", "reference"):
         return False
     words = text[line.start : line.end].strip()
+    if line.elements[0].kind == "rule":
+        return _UNDER_RULE.fullmatch(words) is not None and not line.has("verb", "chart")
     bare = words.lstrip("*=<-( ")
     # Most lines open with nothing of the kind, and are not read for it.
     may_be = bare[:3].lower() in _FEET or _COUNT_OF_ROWS.match(bare) is not None
@@ -211,6 +213,14 @@ def _tells_values(text: str, line: Line) -> bool:
         return False
     roles = value_property(words)
     return bool(roles) and not roles & {"kind", "unknown", "name"}
+
+
+_UNDER_RULE = re.compile(
+    r"[-=_]{8,200} {1,20}[A-Z][A-Za-z. ,-]{1,50}[0-9]{1,4}/[0-9]{2,4}"
+    r"(?: {1,20}- ?|, ?| {1,20})(?:page |p\.? ?)?[0-9]{1,4}(?: ?-)?",
+    re.IGNORECASE,
+)
+"""A rule that ends in the edition and its page: `------ Weekly Edition 26/26 - 2`."""
 
 
 def _is_number_with_page(text: str, line: Line) -> bool:
@@ -278,7 +288,8 @@ def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
     if "PAGE_FIGURE" in kinds:
         # At the left edge a lone figure is more than a page number.
         return not words.parts[0][1].strip().isdigit()
-    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
+    is_foot = bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
+    return is_foot or (line.elements[0].kind == "rule" and _is_foot(text, line))
 
 
 _RUNNING_HEAD = re.compile(

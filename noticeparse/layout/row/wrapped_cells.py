@@ -150,6 +150,7 @@ def _of_cell(
     if rest.has_places:
         # `to P` is another place than that above.
         own = leads or is_connector(below) or below.lower().startswith("to ")
+        own = own or (not breaks and _is_another(role, above, below))
         if not own and (breaks or is_full or above.endswith(_JOINTS) or _only_relates(below)):
             return "more"
         is_lost = (
@@ -177,6 +178,13 @@ def _of_cell(
         return "more"
     bears = rest.is_indented or bool(value_property(below) & _TELLING)
     return "doubtful" if bears else "other"
+
+
+def _is_another(role: str, above: str, below: str) -> bool:
+    """Whether words are those of another thing beside its place: a light, `S3` below `S1`."""
+    if role == "light":
+        return True
+    return role == "name" and all(any(map(str.isdigit, one)) for one in (above, below))
 
 
 def _only_relates(below: str) -> bool:

@@ -15,16 +15,18 @@ from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.layout.row.cells import is_empty, is_other_band
+from noticeparse.layout.row.row_classes import heading_over_rows, take_class
 from noticeparse.layout.row.row_lines import (
     POINT_CELLS,
+    are_of_second_line,
     commands,
+    commands_places,
     heads_places,
     heads_rows,
     is_comment,
     is_heading,
     is_long_name,
     is_other_verb,
-    lone_verb,
     may_stand_alone,
     opens_notice,
     runs_through,
@@ -52,8 +54,8 @@ class TableReader:
         """The roles of columns that were no columns of the rows below."""
         self._holds_for_all = False
         """Whether the titles stand above the first notice."""
-        self._last_row = -1
-        """The last line that was a row."""
+        self._last_row = self._band_row = -1
+        """The last line that was a row, and the last that was a verb over rows."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
         self._datum: list[Element] = []
@@ -91,7 +93,8 @@ class TableReader:
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
         titles = read_titles(self.text, line)
-        if titles is None or self._are_of_second_line(titles, line):
+        above = self.table if self._awaits_rows else None
+        if titles is None or are_of_second_line(self.text, titles, above, line):
             return False
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
@@ -103,9 +106,10 @@ class TableReader:
             return True
         heading = self.assembly.take_heading()
         if self.table is not None and titles.roles != self.table.roles:
-            # No verb is carried down from a table of other columns.
+            # No verb is carried down from the rows of other columns.
             self.assembly.end_body()
-            self.assembly.row_verb = None
+            if heading is None and self._band_row <= self._last_row:
+                self.assembly.row_verb = self.assembly.row_class = None
             self._words_may_follow = False
             self._second_titles.clear()
         self.assembly.row_verb = heading or self.assembly.row_verb
@@ -116,12 +120,6 @@ class TableReader:
         self.heads.names_notices = False
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
-
-    def _are_of_second_line(self, titles: Table, line: Line) -> bool:
-        """Whether titles below others are those of the second line of each row."""
-        above = self.table if self._awaits_rows else None
-        is_other = above is not None and not titles.roles & above.roles
-        return is_other and bool(above and above.with_second_titles(self.text, line).below)
 
     def is_comment(self, line: Line) -> bool:
         """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
@@ -169,9 +167,10 @@ class TableReader:
         if opening is not None and opens_notice(self.text, table, line, opening):
             return False
         is_head = line.has("chart") and self.assembly.body and not table.roles & set(_ACTION_CELLS)
-        if is_head or (table.is_of_halves and line.has("point", "half")):
+        halves = table.is_of_halves and line.has("point", "half")
+        if is_head or halves or commands_places(self.text, table, line):
             # The head of a chart below items; positions with hemispheres need no titles.
-            self.table = None
+            self.table, self._words_may_follow = None, False
             return False
         if self._takes_second_line(table, line):
             return True
@@ -240,12 +239,14 @@ class TableReader:
 
     def _takes_verb(self, table: Table, line: Line) -> bool:
         """Take a verb on a line of its own as that of the rows below; others end the table."""
-        verb = lone_verb(self.text, line)
+        verb = heading_over_rows(self.text, line)
         if verb is None or any(one.role == "verb" for one in (*table.columns, *table.below)):
             return False
-        holds = table.holds_under(self.assembly.words(verb))
+        holds = table.holds_under(verb.value or self.assembly.words(verb))
         if holds:
+            take_class(self.text, line.elements, self.assembly.notice)
             self.assembly.add_row({"feature": [verb]})
+            self._band_row = line.row
         self.table, self._is_banded = table if holds else None, holds
         return holds
 
