@@ -20,6 +20,8 @@ _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
 """Titles that count the rows where another column holds the features."""
+_DITTO = frozenset({'"', "do.", "ditto", "ditto."})
+"""Marks that are no titles: where they stand, it is told that they repeat what is above."""
 _NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
 _CORNERS = frozenset({"point", "corner", "vertex"})
 """Titles that count the places of a feature where another column counts the features."""
@@ -38,7 +40,7 @@ def read_titles(text: str, line: Line) -> Table | None:
     mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
     starts = _ruled(text, line) if mark == " " else []
     found = list(_between(words, starts) if starts else _titles(words, mark))
-    if len(found) < 2:
+    if len(found) < 2 or any(title.lower() in _DITTO for title, _ in found):
         return None
     titles = list(_settled(found))
     known = [role for role, _, _ in titles if role]

@@ -60,6 +60,8 @@ class ClassHeading(NamedTuple):
     things: Piece
     verb: Element | None
     """None where the verb stands above the line."""
+    until: int | None = None
+    """Where a line stands that commands anew, without a class; None where none does."""
 
 
 def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[ClassHeading]]:
@@ -88,6 +90,8 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
             found[at] = line._replace(elements=(lost,))
         elif is_open and not line.is_blank:
             is_open = line.elements[_lead(line)].kind != "verb"
+            if not is_open:
+                headings[-1] = headings[-1]._replace(until=line.start)
             found[at] = _with_class(text, line, headings[-1].things, rows) if is_open else line
         rows += not line.is_blank
     return found, headings
@@ -124,6 +128,9 @@ def _heads_unread(
     if line.is_blank or not line.has_only("words", "passive", "verb"):
         return False
     start, end = line.elements[0].start, line.elements[-1].end
+    if line.elements[0].kind == "verb" and not text[line.elements[0].end : end].strip(" :"):
+        # `Insert:` alone can be read, and ends the class.
+        return False
     if any(char.isdigit() or char == '"' for char in text[start:end]):
         return False
     columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]
@@ -144,14 +151,16 @@ def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeadi
     if not headings:
         return
     pieces = [one.things for one in headings]
-    classes = [one.things for one in headings if one.verb is not None]
+    ends = {one.things: one.until for one in headings if one.verb is not None}
     styles: dict[Piece, str] = {}
     ended = -1
     for item in items:
         item.pieces = [piece for piece in item.pieces if piece not in pieces]
         start = min((piece[0] for piece in item.pieces), default=0)
         ended = start if item.verb_piece is not None else ended
-        above = next((one for one in reversed(classes) if ended < one[1] <= start), None)
+        above = next((one for one in reversed(ends) if ended < one[1] <= start), None)
+        until = ends[above] if above is not None else None
+        above = above if until is None or start < until else None
         item.heading = above
         words = " ".join(text[a:b] for a, b in item.words)
         if above is None or above in item.words or item.verb_piece is not None or not words:
