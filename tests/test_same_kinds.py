@@ -23,7 +23,7 @@ BUOY = "light_buoy_port"
 
 
 @pytest.mark.parametrize(
-    "mark", ["do.,", "Do.,", "do,", "do.", "ditto,", "Ditto", "-do-,", "idem,"]
+    "mark", ["do.,", "Do.,", "do,", "do.", "ditto,", "Ditto", "-do-,", "idem,", '",', '"  ']
 )
 def test_the_mark_repeats_the_words_up_to_the_first_comma(mark: str) -> None:
     first = f'Insert\n   port-hand light-buoy, Fl.R.3s, "2"   {P}\n'
@@ -39,6 +39,7 @@ def test_the_mark_repeats_the_words_up_to_the_first_comma(mark: str) -> None:
     ("above", "mark", "kind"),
     [
         ("special buoy", "do.", "buoy_special"),
+        ("special buoy", '"', "buoy_special"),
         ("(a) pile", "(b) do.", "pile"),
         ("Wreck, masts visible", "do., least depth 4.3 m", "wreck_least_depth"),
         ('legend, "Works"', 'do., "Cable"', "legend"),
@@ -90,3 +91,8 @@ def test_a_key_that_explains_the_marks_is_no_row_of_titles() -> None:
     bulletin = parse(f"{key}{HEAD}{rows}")
     assert [where for _, _, where in told(bulletin)] == [[AT_P], [AT_Q]]
     assert errors(bulletin) == set()
+
+
+def test_a_quote_that_is_closed_is_no_mark() -> None:
+    bulletin = parse(f'{HEAD}Insert\n   legend, "Works"   {P}\n   ", see note"   {Q}\n')
+    assert actions_of(bulletin)[-1].feature.kind != "legend"

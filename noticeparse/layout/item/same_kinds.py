@@ -16,7 +16,8 @@ from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 
 _DITTO = re.compile(
-    r"(?:(?:-do\.?-|do\.|ditto\.?|idem\.?|id\.|〃)(?=[ ,;:]|$)|do(?=,|$))[ ,;:]{0,4}",
+    r"(?:(?:-do\.?-|do\.|ditto\.?|idem\.?|id\.|〃)(?=[ ,;:]|$)|do(?=,|$)"
+    r'|"(?=,| {2}|$))[ ,;:]{0,4}',
     re.IGNORECASE,
 )
 _KIND = re.compile(
@@ -54,10 +55,10 @@ def give_same_kinds(text: str, items: Sequence[Item]) -> None:
     above: Item | None = None
     kind: Piece | None = None
     for item in items:
-        mark = _DITTO.match(text, *item.words[0]) if item.words else None
+        mark = _mark(text, item)
         if mark is None:
             kind = _kind_of(text, item)
-            inner = (one for one in item.words[1:] if _DITTO.match(text, *one))
+            inner = (one for one in item.words[1:] if _begins(text, one))
             item.faults += [_unknown(text, piece) for piece in inner]
         else:
             start, end = item.words[0]
@@ -68,6 +69,18 @@ def give_same_kinds(text: str, items: Sequence[Item]) -> None:
                 item.faults.append(_unknown(text, (start, end)))
             item.words[:] = rest if kind is None else [kind, *rest]
         above = item
+
+
+def _begins(text: str, piece: Piece) -> bool:
+    return text[piece[0]] != '"' and _DITTO.match(text, *piece) is not None
+
+
+def _mark(text: str, item: Item) -> re.Match[str] | None:
+    """The mark that an item begins with; a quote is one where no other closes it."""
+    found = _DITTO.match(text, *item.words[0]) if item.words else None
+    said = "".join(text[slice(*piece)] for piece in item.words)
+    is_open = said.count('"') % 2 == 1
+    return found if found is None or is_open or not said.startswith('"') else None
 
 
 def _unknown(text: str, piece: Piece) -> Fault:
