@@ -229,7 +229,8 @@ LIST_ENDINGS = (
 
 
 _ON_THE_CHARTS = re.compile(
-    r" (?:on|in|to|into|from) (?:the|this|these|both|all|each|your) charts?$"
+    r" (?:(?:on|in|to|into|from) (?:the|this|these|both|all|each|your) charts?|in place|(?:(?:at"
+    r"|on|in|from|to) )?\(?(?:th(?:is|at|ese|ose)|the (?:same|said)) (?:places?|positions?))$"
 )
 _EITHER = re.compile(r"/| (?:and/or|or|and|-) |, ", re.IGNORECASE)
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
