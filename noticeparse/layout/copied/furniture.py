@@ -247,6 +247,8 @@ _DASHED_BESIDE = re.compile(
 """The number of a page, and the title of the paper far from it: `- 3 -     Southern Sector`."""
 
 
+_RULED = re.compile(r"^[-=_*~]{3,160} | [-=_*~]{2,160}$")
+"""A rule on the line of the page number: `------------- page 2 --`."""
 _TOP = 400
 """Characters in which the title of a paper stands."""
 
@@ -265,7 +267,7 @@ def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
     title = beside and (beside["behind"] or beside["before"])
     if title and (title.lower() in text[: min(line.start, _TOP)].lower() or not has_kind(title)):
         return True
-    words = read_line_words(written.strip(" |"))
+    words = read_line_words(_RULED.sub("", written).strip(" |"))
     kinds = {kind for kind, _ in words.parts}
     if "PAGE_FIGURE" in kinds:
         # At the left edge a lone figure is more than a page number.
