@@ -35,6 +35,8 @@ COMPANIONS = {
     "place-of-neighbour": {"item-without-verb", "item-without-position"},
     # The heading is one fault; each item under it is another, lost one.
     "text-action-lost": {"verb-unknown"},
+    # What stands with a position is no datum of the chart.
+    "position-datum-not-kept": {"datum-not-stated"},
     # The mark that parts the figure is read as such in a plain text too.
     "figure-in-doubt": {"text-garbled"},
     # If the place is that of the item before it, the item behind it has none.

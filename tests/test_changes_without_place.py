@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, HEAD, P, Q, errors, told
+from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, errors, told
 
 WITHOUT = [
     f"A wreck has been found in {P}. The light-buoy, Q.R, nearby has been removed.",
@@ -134,3 +134,50 @@ def test_below_them_or_above_other_commands_it_is_a_change(said: str, command: s
     others = f"{HEAD}\n{said}\n1. Insert pile {P}\n2. Delete rock {Q}\n"
     for text in (below, others):
         assert "change-without-place" in errors(parse(text))
+
+
+INFORMED = [
+    "Mariners are advised that the fairway has been\nrearranged, and that the port-hand buoys off "
+    "the Mole\nhave been taken up. The charts are to be corrected as follows.",
+    "Mariners are informed that the buoys of the fairway have been moved.",
+    "Shipmasters and pilots are notified that the buoys have been renewed and that the\n"
+    "port-hand buoys have been removed.",
+    "Notice is hereby given that the buoys of the fairway have been laid anew.",
+    "It is notified that the port-hand buoys have been removed.",
+    "All mariners are hereby advised that the buoys have been shifted after dredging.",
+]
+
+
+@pytest.mark.parametrize("body", ["", "\nOn chart 802 -\n\n"])
+@pytest.mark.parametrize("said", INFORMED)
+def test_a_paragraph_that_informs_of_the_commands_below_it_is_a_remark(
+    said: str, body: str
+) -> None:
+    commands = f"Insert starboard-hand buoy {P}\nDelete port-hand buoy {Q}\n"
+    bulletin = parse(f"{HEAD}\n{said}\n{body}\n{commands}")
+    assert [verb for verb, _, _ in told(bulletin)] == ["insert", "delete"]
+    assert errors(bulletin) == set()
+    assert len(bulletin.notices[0].remarks) >= 1
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Mariners are advised that the light on the mole has been removed.",
+        "Mariners are advised that the buoys have been shifted and that the light on the mole\n"
+        "has been removed.",
+        "Mariners are advised that a beacon has been erected.",
+    ],
+)
+def test_what_it_tells_of_another_thing_is_a_change(said: str) -> None:
+    bulletin = parse(f"{HEAD}\n{said}\n\nInsert starboard-hand buoy {P}\n")
+    assert "change-without-place" in errors(bulletin)
+
+
+def test_a_paragraph_that_leads_to_places_is_none() -> None:
+    said = "Mariners are advised that the following buoys have been removed:"
+    bulletin = parse(f"{HEAD}\n{said}\n\n(a) {P}\n(b) {Q}\n\nInsert rock {P}\n")
+    assert told(bulletin) == [
+        ("delete", "buoy_generic", [AT_P, AT_Q]),
+        ("insert", "rock", [AT_P]),
+    ]

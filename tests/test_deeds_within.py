@@ -45,3 +45,31 @@ def test_what_a_thing_does_itself_is_no_deed(words: str, kind: str) -> None:
     bulletin = parse(f"{HEAD}{words}\n")
     assert "verb-within-words" not in errors(bulletin)
     assert [one.feature.kind for one in bulletin.notices[0].charts[0].actions] == [kind]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Replace light-buoy by light-float, moved to {P}",
+        f"Replace light-buoy by light-float, shifted into {P}",
+        f"Replace beacon by light-beacon, relocated, {P}",
+        f"Delete light-buoy, moved to {P}",
+        f"Insert light-float (moved) {P}",
+    ],
+)
+def test_a_thing_that_is_moved_as_well_has_two_places(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words}\n")
+    assert "verb-within-words" in errors(bulletin)
+    assert usable_of(bulletin) == []
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f'Insert legend, "Moved to north" {P}',
+        f"Insert obstruction, shifted sand {P}",
+        f"Move light-buoy from {P} to 46-00.50S 122-00.00W",
+    ],
+)
+def test_nothing_is_moved_besides(words: str) -> None:
+    assert "verb-within-words" not in errors(parse(f"{HEAD}{words}\n"))

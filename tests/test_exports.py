@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import actions_of, errors
+from tests.short_notices import actions_of, codes, errors
 from tests.table_notices import AT_P, AT_Q, AT_R, P, Q, R, W, told
 
 EXPORT = f"""\
@@ -86,6 +86,62 @@ def test_an_export_parted_by_commas() -> None:
     assert not errors(bulletin)
     assert actions_of(bulletin)[2].feature.legend == "No Anchoring"
     assert bulletin.coverage.unread == 0
+
+
+@pytest.mark.parametrize("mark", [",", ";", "\t"])
+def test_cells_in_quotes_whatever_parts_them(mark: str) -> None:
+    bulletin = parse(
+        COMMAS.replace(", l", "~")
+        .replace(", j", "^")
+        .replace(",", mark)
+        .replace("~", f"{mark} l")
+        .replace("^", ", j")
+    )
+    assert [one[2:] for one in told(bulletin)] == [
+        ("insert", "light_buoy_generic", [AT_P]),
+        ("delete", "wreck_least_depth", [AT_Q]),
+        ("insert", "legend", [AT_R]),
+        ("insert", "cable_submarine", [AT_P, AT_Q]),
+    ]
+    assert actions_of(bulletin)[1].feature.text.startswith("wreck")
+    assert not errors(bulletin)
+
+
+SIGNED = """\
+notice;date;chart;seq;op;object;lat;lon
+45/26;2026-06-02;802;1;insert;"cable, joining";-46.00000;-122.00000
+45/26;2026-06-02;802;1;;;-46.10000;-122.10000
+45/26;2026-06-02;802;2;insert;"wind turbine";-46.20000;-122.20000
+45/26;2026-06-02;802;3;insert;"wind turbine";-46.30000;-122.30000
+"""
+
+
+@pytest.mark.parametrize("mark", [";", ",", "\t"])
+def test_numbers_of_items_count_no_places(mark: str) -> None:
+    text = SIGNED.replace(", j", "^").replace(";", mark).replace("^", ", j")
+    bulletin = parse(text)
+    assert [one[3:] for one in told(bulletin)] == [
+        ("cable_submarine", ["-46.00000-122.00000/", "-46.10000-122.10000/"]),
+        ("wind_turbine", ["-46.20000-122.20000/"]),
+        ("wind_turbine", ["-46.30000-122.30000/"]),
+    ]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("thing", "shape", "told"),
+    [
+        ("wind turbine", "points", set()),
+        ("submarine cable", "line", set()),
+        ("fish farm", "points", {"area-of-points"}),
+    ],
+)
+def test_counts_that_may_be_of_places_or_of_rows(thing: str, shape: str, told: set[str]) -> None:
+    row = f'45/26;2026-06-02;802;{{0}};insert;"{thing}";-46.{{0}}0000;-122.00000'
+    text = "\n".join([SIGNED.split("\n")[0], *map(row.format, (1, 2, 3)), ""])
+    (action,) = actions_of(parse(text))
+    assert (action.geometry.shape, len(action.geometry.positions)) == (shape, 3)
+    assert codes(parse(text)) == told
 
 
 @pytest.mark.parametrize("mark", ["\t", ";", ",", " | "])

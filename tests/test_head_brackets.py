@@ -15,7 +15,7 @@ ITEM = f"Insert wreck {P}\n"
     "said",
     [
         "(positions to be adjusted by -0.1' lat, +0.2' long)", "(not before 1 October 2026)",
-        "(positions approximate)", "(all depths to be reduced by 1m)", "(longitudes East)",
+        "(some positions approximate)", "(all depths to be reduced by 1m)", "(longitudes East)",
         "(2nd edition only)", "(if the buoy is charted)",
     ],
 )  # fmt: skip

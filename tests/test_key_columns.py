@@ -122,6 +122,46 @@ def test_records_may_be_counted(sign: str, label: str) -> None:
     assert bulletin.coverage.unread == 0
 
 
+PUSHED_OUT = """\
+NOTICE     741/26
+AREA       Quill Sound
+CHART      3104
+LAST       702/26
+    ACTION    Insert
+    OBJECT    restricted area{r}
+    {k}46°51.90'S 124°08.11'W
+
+    ACTION    Delete
+    OBJECT    pile
+    POSITION  46°51.60'S 124°07.77'W
+
+    ACTION    Delete
+    OBJECT    rock
+    POSITION  46°51.70'S 124°07.77'W
+"""
+
+
+@pytest.mark.parametrize(
+    ("key", "more", "relation"),
+    [
+        ("CENTRED ON  ", ", circle of radius 0.5 miles", "centred_on"),
+        ("POSITION  ", "", "at"),
+        ("CO-ORDINATES  ", "", "at"),
+    ],
+)
+def test_key_longer_than_its_column_pushes_the_value_out(
+    key: str, more: str, relation: str
+) -> None:
+    bulletin = parse(PUSHED_OUT.format(k=key, r=more))
+    (chart,) = bulletin.notices[0].charts
+    first = chart.actions[0]
+    assert len(chart.actions) == 3
+    assert (first.verb, first.feature.kind, first.usable) == ("insert", "restricted_area", True)
+    assert first.geometry.relation == relation
+    assert (first.geometry.radius_nm is not None) is bool(more)
+    assert not [one for one in bulletin.findings if one.severity != "info"]
+
+
 def test_places_in_square_brackets_may_open_a_line() -> None:
     text = (
         "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n[1] 46-00.00S 122-00.00W\n"

@@ -161,7 +161,7 @@ def test_a_light_that_is_not_shown(words: str) -> None:
 def test_the_height_of_a_light_is_not_that_of_the_tower() -> None:
     action, codes = read("tower, red light 45m")
     assert action.feature.height_m is None
-    assert codes == {"feature-figure-unread"}
+    assert codes == {"feature-figure-unread", "light-character-missing"}
 
 
 def test_a_roman_number_is_a_name() -> None:
@@ -172,4 +172,4 @@ def test_a_clearance_keeps_its_own_state() -> None:
     action, codes = read("bridge, vertical clearance closed 5m, open 30m")
     assert action.feature.clearance is not None
     assert (action.feature.clearance.kind, action.feature.clearance.value_m) == ("closed", 5)
-    assert codes == {"feature-figure-unread"}
+    assert codes == {"feature-figure-unread", "light-character-missing"}

@@ -225,9 +225,12 @@ def test_every_code_has_a_specimen() -> None:
     codes = {fault.code for text in texts for fault in read_light(text).faults}
     codes |= {read_aids("hello").faults[0].code, read_sectors("hello").faults[0].code}
     # The one-value reader tells of several lights, a check of the fog signal's period, the reader
-    # of phrases of what stands beside a light, the items of letters that stand apart.
+    # of phrases of what stands beside a light, that of changes of sectors alone, the items of
+    # letters that stand apart.
     beside = {
         "light-said-unlit",
+        "light-character-missing",
+        "sector-others-unsaid",
         "light-letters-apart",
         "light-colour-apart",
         "sector-magnetic",

@@ -24,6 +24,12 @@ from tests.short_notices import AT_P, HEAD, P, Q, errors, told
         "Delete rock together with the pile",
         "Delete rock + pile",
         "Insert wreck starboard-hand buoy",
+        "Insert light-buoy Fl.R.4s; light-buoy Fl.G.4s",
+        "Insert port-hand light-buoy, Fl.R.4s, port-hand light-buoy, Fl.R.2s",
+        "Insert light-beacon Fl.R.4s and light-beacon Fl.G.4s",
+        "Delete light-float Fl.R.4s; light-buoy Fl.G.4s",
+        "Insert special buoy; special light-buoy Fl.Y.4s",
+        "Delete wreck; wreck",
         "Insert wreck Kindly rub away starboard-hand buoy",
     ],
 )
@@ -104,3 +110,16 @@ def test_a_name_in_quotes_may_go_on_with_the_word_for_a_thing(quotes: str) -> No
     second = parse(f"{HEAD}Insert beacon, {left}Drayle{right}\n  Rock {P}\n").notices[0].charts
     told_apart = [(one.feature.kind, one.usable) for chart in second for one in chart.actions]
     assert told_apart == [("beacon_generic", False), ("rock", True)]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Insert light Fl.R.4s; light Fl.G.4s",
+        "Insert light-buoy, Fl.Y.4s; special",
+        "Insert port light, can buoy, Fl.R.4s",
+        "Insert light-buoy, Fl.Y.4s; topmark, X",
+    ],
+)
+def test_words_behind_a_mark_may_be_its_own(words: str) -> None:
+    assert errors(parse(f"{HEAD}{words} {P}\n")) == set()

@@ -54,3 +54,33 @@ def test_the_number_of_a_page_far_from_the_title_of_the_paper() -> None:
 def test_a_thing_far_from_a_number_between_dashes_is_no_foot() -> None:
     bulletin = parse(f"{FIRST_HEAD}Insert wreck {P}\n\n- 3 -{' ' * 40}Beacon\n")
     assert errors(bulletin)
+
+
+BUREAU = "Survey Bureau, Port Ellory\n\nNOTICES FOR THE WEEK ENDING 12 JUNE 2026\n\n"
+PAGE = "\n                    - page 1 -\n"
+
+
+@pytest.mark.parametrize(
+    "again",
+    [
+        "Survey Bureau, Port Ellory          Week ending 12 June 2026",
+        "Notices for the week ending 12 June 2026",
+        "SURVEY BUREAU - WEEK ENDING 12 JUNE 2026",
+    ],
+)
+def test_a_page_may_say_again_on_one_line_what_the_title_says_on_several(again: str) -> None:
+    area = f"Insert restricted area bounded by\n   {P}\n   {Q}\n   46-00.20S 122-00.30W\n"
+    head = "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n"
+    for below in (f"\n{SECOND}", "Delete pile 46-00.10S 122-00.20W\n"):
+        bulletin = parse(f"{BUREAU}{head}{area}{PAGE}{again}\n{below}")
+        first, second = actions_of(bulletin)
+        assert (first.feature.name, len(first.geometry.positions)) == (None, 3)
+        assert second.usable
+        assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("line", ["QUILL SOUND, WEEK 12", "Insert pile 12 June 2026"])
+def test_other_words_beside_a_page_mark_are_read(line: str) -> None:
+    bulletin = parse(f"{BUREAU}{FIRST}{PAGE}{line}\n\n{SECOND}")
+    ignored = bulletin.coverage.ignored
+    assert ignored < len("-page1-") + len("".join(line.split()))

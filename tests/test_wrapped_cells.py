@@ -9,7 +9,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.records.action import Action, Replace
 from noticeparse.records.bulletin import Bulletin
-from tests.short_notices import actions_of, errors, usable_of
+from tests.short_notices import actions_of, errors, told, usable_of
 
 TITLES = "NOTICE  CHART  ACTION   OBJECT                      LATITUDE    LONGITUDE\n"
 RULE = "------- ------ -------- --------------------------- ----------- ------------\n"
@@ -220,3 +220,36 @@ def test_a_joint_within_brackets_parts_no_depth_from_its_feature() -> None:
     action = only(parse(f"{HEAD}Insert {words} 46-31.42S 126-08.15W\n"))
     assert action.feature.depth is not None
     assert action.feature.depth.value_m == Decimal("11.7")
+
+
+CELLS_OF_CHARTS = """\
+No.      Chart             Amendment                                Position
+
+21/26    Quill Sound. Buoys, rock and wreck.
+         802               Insert port-hand light-buoy,             46-00.00S
+         INT 9802          Fl.R.3s, No 6                            122-00.00W
+         (last 17/26)      Insert rock awash                        46-00.50S
+                                                                    122-00.00W
+22/26    Port Ellory. Wreck.
+         803               Delete wreck                             46-00.10S
+         (last 12/26)                                               122-00.20W
+"""
+
+
+def test_cell_of_a_chart_goes_on_beside_other_cells() -> None:
+    bulletin = parse(CELLS_OF_CHARTS)
+    read = [
+        (notice.id, notice.heading, chart.chart, chart.international, chart.previous_written)
+        for notice in bulletin.notices
+        for chart in notice.charts
+    ]
+    assert read == [
+        ("21/26", "Quill Sound. Buoys, rock and wreck", "802", "INT 9802", "last 17/26"),
+        ("22/26", "Port Ellory. Wreck", "803", None, "last 12/26"),
+    ]
+    assert told(bulletin) == [
+        ("insert", "light_buoy_port", ["-4600.00-12200.00/"]),
+        ("insert", "rock_awash", ["-4600.50-12200.00/"]),
+        ("delete", "wreck", ["-4600.10-12200.20/"]),
+    ]
+    assert not errors(bulletin)

@@ -104,8 +104,8 @@ def read_action(
     # Behind `… to 41m and` another command of the same sentence follows.
     rest = rest.part(0, len(rest.text.rstrip(" .").removesuffix(" and").rstrip(" ,")))
     garbled = _garbled(context, rest)
-    is_open = _is_open(description.text)
-    joint = link or (" " if is_open else joint_between(verb, item.verb or "", rest.text))
+    joint = joint_between(verb, item.verb or "", description.text, rest.text)
+    joint = link or (" " if _is_open(description.text) else joint)
     phrase = concatenated(description, rest, joint)
     described = _describe(verb, item, phrase, context, unit)
     for fault in described.faults:

@@ -13,6 +13,7 @@ from noticeparse.build.distances_left import distances_left
 from noticeparse.build.equals import equals_at_places
 from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
+from noticeparse.build.lines_told import lines_told
 from noticeparse.build.lost_amounts import lost_amounts
 from noticeparse.build.lost_corners import lost_corners
 from noticeparse.build.other_places import places_of_others
@@ -88,6 +89,7 @@ def against(
         *pairs_of_places(context, item, geometry),
         *values_in_turn(context, words, geometry),
         *shapes_told(context, item, feature, geometry),
+        *lines_told(context, item, verb, feature, geometry),
         *torn_items(context, item),
         *lost_corners(context, item),
         *lost_amounts(context, item, words, feature, geometry),

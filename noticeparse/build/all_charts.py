@@ -10,10 +10,11 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.build.extents import quoting
+from noticeparse.build.heads_of_all import is_count_of
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.numbers import COUNT_WORDS
 from noticeparse.stretch import gather, unquoted
 
 _COUNTS = "|".join(COUNT_WORDS)
@@ -29,15 +30,6 @@ _PLURAL = re.compile(r"\b(?:on|in|into|to|from) the charts\b", re.IGNORECASE)
 def told_of_charts(words: str) -> re.Match[str] | None:
     """Where words speak of all charts, or of a number of them, as `count` in the match."""
     return _SAID.search(words)
-
-
-def is_count_of(said: re.Match[str], known: int) -> bool:
-    """Whether the notice has as many charts as are told, and several."""
-    words = (said["count"] or "").split()
-    if not words:
-        return known > 1
-    count = words[-1].lower()
-    return known == (2 if count == "both" else counted(count))
 
 
 def give_to_all(

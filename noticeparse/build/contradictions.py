@@ -9,15 +9,19 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from math import atan2, degrees
 
 from noticeparse.build.extents import over, own_words, quoting, within
 from noticeparse.build.owners import owner
-from noticeparse.build.second_things import second_thing, thing_on_next_line
+from noticeparse.build.second_things import (
+    second_thing,
+    thing_behind_semicolon,
+    thing_on_next_line,
+)
 from noticeparse.context import Context
 from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Item
+from noticeparse.layout.drafts import Item, Piece
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, value_property
@@ -48,8 +52,11 @@ _AGAINST = {
     ),
 }
 """States that contradict a verb carried down from above."""
+# `R 131°-209° and to be obscured elsewhere` is said of a light as it is.
+_DARK = r"(?:(?<=° to be )|(?<=° and to be )|(?<=°, to be )|(?<=°, and to be ))obscured elsewhere"
 _NOT_YET = Rare(
-    r"\b(?:proposed|planned|projected|on completion|when completed|to be (?!avoided)[a-z]+ed)\b",
+    r"\b(?:proposed|planned|projected|on completion|when completed"
+    rf"|to be (?!avoided|{_DARK})[a-z]+ed)\b",
     "be completed planned proposed when",
     re.IGNORECASE,
 )
@@ -134,7 +141,7 @@ def contradictions(
         other = other or second_thing(text, feature) or owner(text, feature)
         if other is not None:
             yield within(context, "feature-kinds-several", words, other)
-        elif (below := thing_on_next_line(context.text, own_words(item))) is not None:
+        elif (below := _thing_apart(context.text, own_words(item))) is not None:
             yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
     elif verb == "move" and (other := owner(text, feature)) is not None:
@@ -145,6 +152,10 @@ def contradictions(
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
+
+
+def _thing_apart(text: str, pieces: Sequence[Piece]) -> Piece | None:
+    return thing_on_next_line(text, pieces) or thing_behind_semicolon(text, pieces)
 
 
 def _said_against(text: str, verb: Verb) -> re.Match[str] | None:

@@ -64,6 +64,15 @@ _GOES_ITSELF = Rare(
     "comes disappears drops falls goes going to vanishes",
     IGNORECASE,
 )
+_MOVED = r"(?:moved|shifted|relocated|re-?positioned|transferred|displaced|re-?sited)(?![a-z-])"
+_MOVES = Rare(
+    r"(?<=[,;(]) ?(?:and |but |now |then |also |is |was |has been |to be |being ){0,2}"
+    rf"{_MOVED}(?= *(?:[,;).]|$)| (?:to|from|into|in|at|[0-9]|(?-i:[NSEW]{{1,3}})(?![a-z])))"
+    rf"|(?<![a-z-]){_MOVED}(?= (?:to|from|into)(?![a-z-])| *$)",
+    "displaced moved re reposition repositioned relocated resited shifted transferred",
+    IGNORECASE,
+)
+"""A thing that has another place as well: where it stood is not said, or where it stands now."""
 _PARTS = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "RADRFL"})
 """Classes of what stands on a thing: an amendment may tell that it goes."""
 
@@ -85,6 +94,9 @@ def deeds_within(
 @lru_cache(maxsize=4096)
 def _deed(text: str, verb: Verb) -> tuple[int, int] | None:
     """Where a further deed is told."""
+    moved = None if verb in ("move", "amend") else _MOVES.search(text)
+    if moved is not None and has_kind(text[: moved.start()]):
+        return moved.start() + len(moved.group()) - len(moved.group().lstrip()), moved.end()
     for pattern in (_GOES, _COVERS, _ORDERED, _GOES_ITSELF, _COMES):
         if pattern is _COMES and verb != "delete":
             continue

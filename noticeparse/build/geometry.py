@@ -12,6 +12,7 @@ from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
 from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
+from noticeparse.build.shifts import without_shift
 from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.build.told_again import without_told_again
 from noticeparse.build.torn_relations import has_torn_relation
@@ -89,6 +90,7 @@ def read_geometry(
     destination = _destination(found) if is_move else None
     if destination is not None and destination.positions:
         labels.last = destination.positions[-1]
+        rest = without_shift(geometry, destination, rest, faults)
     return GeometryReading(geometry, destination, rest)
 
 
@@ -239,7 +241,8 @@ def _settle_offset(
             faults.append(Fault("offset-not-worked-out", start, end, values))
         return
     if not found.positions:
-        found.positions = [computed]
+        quality = "approximate" if found.is_rough else None
+        found.positions = [computed.model_copy(update={"quality": quality})]
         found.relation = "from_reference"
         return
     apart = distance_m(computed, found.positions[0])

@@ -13,6 +13,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.build.extents import quoting
 from noticeparse.build.pointers import pointed
+from noticeparse.build.quality_of_heads import states_quality
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -30,6 +31,11 @@ _LIMITS = re.compile(
     r"|cancelled)\b",
     re.IGNORECASE,
 )
+_IS_NO_NAME = re.compile(
+    r"\b(?:positions?|not|only|unless|until|if|pending|provisional|proposed|draft|void|cancelled)\b",
+    re.IGNORECASE,
+)
+"""Words of statements, which no title of a chart has: `(Some Positions Approximate)`."""
 _DATED = re.compile(rf"\b[0-9]{{1,2}} {MONTH}\b|\b{MONTH} [0-9]{{1,4}}\b", re.IGNORECASE)
 _PLAIN = re.compile(
     r"\b(?:not (?:to be (?!used)|before|until|yet|valid)|(?:with )?effect(?:ive)? (?:from|on)"
@@ -79,8 +85,10 @@ def head_brackets(
             for section, chart in zip(sections, charts, strict=False)
             if chart is one.section and section.extent[0] <= piece[0] < section.extent[1]
         ]
-        code = _code(context.text[slice(*piece)])
-        if code is not None:
+        words = context.text[slice(*piece)]
+        code = _code(words)
+        # What is said of all positions stands in their records.
+        if code is not None and states_quality(words) is None:
             yield quoting(context, code, piece), below
     first = draft.number.end if draft.number is not None else draft.start
     for found in _SHIFTED.finditer(unquoted(context.text[first:until])):
@@ -106,7 +114,8 @@ def _unread(context: Context, draft: NoticeDraft) -> Iterator[Piece]:
             start, end = found.span()
             inner = [one for one in parts if start < one.start and one.end < end]
             words = [one.text for one in inner if one.kind == "OTHER_WORDS"]
-            if any(len(one) > 1 and not one[0].isupper() for one in words):
+            is_name = all(len(one) < 2 or one[0].isupper() for one in words)
+            if not is_name or (words and _IS_NO_NAME.search(found[0])):
                 yield head.extent(found.span())
 
 

@@ -71,6 +71,10 @@ def head_doubts(
 
 
 _CLOSED_ALONE = re.compile(r"[0-9]{1,5}/[0-9]{2,4}[\])]")
+_COUNTS_CHART = re.compile(
+    r"(?<![^\s:;,])[0-9]{1,2}\)(?=\s{1,12}(?:charts? |INT )?[A-Z]{0,3}[0-9])", re.IGNORECASE
+)
+"""`1) 802`: the number of a list of charts."""
 
 
 def has_lost_bracket(head: str) -> bool:
@@ -78,6 +82,9 @@ def has_lost_bracket(head: str) -> bool:
 
     `1)` alone is a number of a list; only behind a notice misses a closing one the other.
     """
+    alone = head.count(")") - head.count("(")
+    if alone > 0:
+        head = _COUNTS_CHART.sub("", head, count=alone)
     more = [head.count(left) - head.count(right) for left, right in ("()", "[]")]
     return max(more) > 0 or (min(more) < 0 and _CLOSED_ALONE.search(head) is not None)
 

@@ -15,6 +15,7 @@ from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.heading_clauses import heading_clauses
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
+from noticeparse.build.quality_of_heads import with_quality_told
 from noticeparse.build.remarks import charts_in_passing, loses_change, named_charts
 from noticeparse.build.said_of_actions import chart_of, said_of_actions
 from noticeparse.build.sections import Section, own_number
@@ -227,7 +228,7 @@ class NoticeBuilder:
             previous_written=self._as_written(head.previous_written),
             datum=head.datum or self.context.datum,
             depth_unit="fm_ft" if unit == "fm" else unit,
-            actions=actions,
+            actions=with_quality_told(self.context, self.draft, section, actions),
             span=self.context.span(*section.extent),
         )
 

@@ -15,7 +15,15 @@ def opening_length(words: str) -> int:
     return found.end() if found is not None else 0
 
 
-def joint_between(verb: Verb, written: str, rest: str) -> str:
+_OF_SECTORS = re.compile(
+    r"(?:(?:the|this) light|which)(?: is)?(?: now)? (?:(?:to|will) (?:show|exhibit)|shows|exhibits"
+    r"|showing) ",
+    re.IGNORECASE,
+)
+"""The sectors of the light in front in a clause of their own: `the light to show W 000°-090°`."""
+
+
+def joint_between(verb: Verb, written: str, described: str, rest: str) -> str:
     """What stands between a description and the words behind its position."""
     if tells_new_state(written):
         return " to "
@@ -23,4 +31,6 @@ def joint_between(verb: Verb, written: str, rest: str) -> str:
         return ", "
     if rest.lower().startswith(("to ", "from ", "by ", "with ", "as ")):
         return " "
-    return ": " if verb == "amend" else ", "
+    # Without a new state in front the clause tells it itself.
+    is_told = " to " in described and _OF_SECTORS.match(rest) is not None
+    return ": " if verb == "amend" and not is_told else ", "

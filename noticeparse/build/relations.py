@@ -18,7 +18,8 @@ RELATIONS: dict[str, Relation] = {
 # `½ mile`, `half a mile`, `300ft`, `20 m` before `NE of`; a depth says that it is one.
 _DISTANCE_BEFORE = re.compile(
     r"(?<!depth )(?<!depth of )(?<!height )(?<!clearance )(?<!elevation )"
-    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]|\b(?:half|quarter|one|two|three|four|five|six|a)"
+    r"(?:\b[0-9]+(?:[.,][0-9]+)?|[½¼¾]"
+    r"|\b(?:half|quarter|one|two|three|four|five|six|few|several|some|couple of|a)"
     r"(?: an?)?)"
     r"[½¼¾]? ?(?:nautical )?(?:miles?|cables?|met(?:re|er)s?|feet|foot|ft|yards?|m|n\.?m|ca?|cbls?"
     r"|km)\.? (?:to the )?$",
@@ -31,6 +32,18 @@ _PART_BEFORE = re.compile(
     r"(?:,|,? and)? ?$|[0-9½¼¾] ?(?:to|or|-|–) ?$|(?:^| )[.,]$",
     re.IGNORECASE,
 )
+_BOUND_BEFORE = re.compile(
+    r"(?<![a-z-])(?:within|inside|up to|out to|as far as|at (?:the )?(?:least|most)|over|under"
+    r"|beyond|exceeding|in excess of|(?:no |not )?(?:more|less|further|farther|nearer|closer) than"
+    r"|max(?:imum)?\.?|min(?:imum)?\.?|extending(?: for)?)(?: a distance of)?"
+    r"(?: about| approximately)? ?$",
+    re.IGNORECASE,
+)
+"""Before a distance that only bounds where a thing lies: `within 0.5M S of`."""
+_ROUGH = re.compile(
+    r"(?<![a-z-])(?:about|approx(?:imately)?\.?|some|nearly|roughly|around|circa)$", re.I
+)
+"""Before a distance, or at its beginning: the place worked out is approximate."""
 
 
 @dataclass
@@ -59,6 +72,8 @@ class Found:
     """Whether words of a distance stand before `NE of`, so that the place is a reference."""
     is_unclear: bool = False
     """Whether words before a distance or a direction show that it is only a part of one."""
+    is_rough: bool = False
+    """Whether the distance is told as about so far."""
     counts: list[int] = field(default_factory=list)
     """What counts the places, each in its own row: `corner 1`, `corner 2`."""
     is_ring: bool = False
@@ -75,7 +90,10 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
         kind = part.kind
         if kind == "offset":
             found.offset = part.value
-            found.is_unclear |= bool(_PART_BEFORE.search(text[: part.start]))
+            before = text[: part.start]
+            found.is_unclear |= bool(_PART_BEFORE.search(before) or _BOUND_BEFORE.search(before))
+            opening = text[: part.start + len(text[part.start : part.end].split(" ")[0])]
+            found.is_rough |= bool(_ROUGH.search(before.rstrip()) or _ROUGH.search(opening))
             is_reference = True
             after_comma = False
         elif kind == "words" and is_reference:

@@ -49,6 +49,7 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
             continue
         if read_feature(first).feature.kind != feature.kind:
             return found.span("other")
+    own_kind = kinds().get(feature.kind)
     is_mark = any(one.startswith(("BOY", "BCN")) for one in feature.s57[:1])
     for found in _RUN_ON.finditer(text):
         if is_mark and read_feature(found["other"]).feature.kind == feature.kind:
@@ -62,7 +63,11 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
         has_form = known is not None and bool(known.form)
         own = set(second.s57[:1]) - _GOES_WITH
         is_danger = own <= _DANGERS and _DANGERS.issuperset(feature.s57[:1] or [""])
-        adds = found["article"] or found["adds"]
+        adds = (
+            found["article"]
+            or found["adds"]
+            or (has_form and own_kind is not None and bool(own_kind.form))
+        )
         if (own or has_form) and (adds or (is_danger and own != {*feature.s57[:1]})):
             return found.span("other")
     return None
@@ -84,6 +89,19 @@ def thing_on_next_line(text: str, pieces: Sequence[Piece]) -> Piece | None:
         ):
             continue
         return below
+    return None
+
+
+def thing_behind_semicolon(text: str, pieces: Sequence[Piece]) -> Piece | None:
+    """The piece of an item's words that names a thing of the same kind anew: `wreck; wreck`."""
+    for above, below in pairwise(pieces):
+        first, second = text[slice(*above)], text[slice(*below)]
+        if text[above[1] : below[0]].strip() != ";" or not _names_thing(second):
+            continue
+        one, other = read_feature(first).feature, read_feature(second).feature
+        # The record of a light keeps further ones.
+        if has_kind(first) and _is_alike(one, other) and one.kind != "light":
+            return below
     return None
 
 

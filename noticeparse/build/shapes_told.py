@@ -9,6 +9,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator
+from itertools import pairwise
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
@@ -75,8 +76,28 @@ _SIZE = re.compile(
     r"(?P<behind>[0-9][0-9.]{0,8})",
     re.IGNORECASE,
 )
+_RADIUS = re.compile(
+    r"\bradius(?: of)?:? ?[0-9½¼¾]|\b[0-9.,½¼¾]{1,6} ?(?:m|M|met(?:re|er)s?|miles?|cables?) radius"
+    r"|(?<!with )(?<!with a )\b[0-9]{2,4} ?(?:m|met(?:re|er)s?) (?:wide )?(?:[a-z]+ )?zone\b",
+    re.IGNORECASE,
+)
+"""How far an area reaches; without it the circle is a point."""
+_RINGED = re.compile(
+    r"\b(?:with|within|in) (?:an? )?[^,;]{0,30}\b(?:contour|zone|circle|area|limit) around\b",
+    re.IGNORECASE,
+)
+"""What lies around is not the thing: `shoal with 10m contour around P`."""
 _FEWEST_CORNERS = 3
 _AN_AREA = re.compile(r"\b(?:area|zone|ground|farm|field|haven|anchorage)\b", re.IGNORECASE)
+
+_RUNS = re.compile(
+    r"\b(?:pipe-?lines?|(?:training|sea|river) ?walls?|breakwater|causeway|boom|bridge|limit"
+    r"|boundary)(?![a-z-])(?! (?:light|lt|buoy|beacon|marker|post|pile|tower|mark)s?\b)",
+    re.IGNORECASE,
+)
+"""One thing that runs from place to place, though S-57 may draw it as a point."""
+_AND = re.compile(r"[ ,]*(?:and|&|;)(?: also)?(?: (?:in|at)(?: positions?)?)?\s*", re.IGNORECASE)
+_SEVERAL = re.compile(r"\b(?:cables|lines|routes|tracks|contours)(?![a-z-])", re.IGNORECASE)
 
 
 def shapes_told(
@@ -87,11 +108,15 @@ def shapes_told(
     text = unquoted(words.replace("\n", " "))
     if feature.legend is not None:
         return
-    if _is_other(text, feature, geometry):
+    if (geometry.relation == "vicinity" and _RINGED.search(text)) or _is_other(
+        text, feature, geometry
+    ):
         yield over(context, item, "shape-not-as-told")
     count = len(geometry.positions)
     if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
         yield over(context, item, "area-of-points", count=str(count))
+    elif count > 1 and _has_ends_untold(context, item, feature, geometry):
+        yield over(context, item, "line-of-points", count=str(count))
 
 
 def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:
@@ -100,6 +125,24 @@ def _has_corners_untold(feature: Feature, geometry: Geometry) -> bool:
     return (
         is_plain and "A" in primitives(feature.kind) and _AN_AREA.search(feature.text) is not None
     )
+
+
+def _has_ends_untold(context: Context, item: Item, feature: Feature, geometry: Geometry) -> bool:
+    """Whether one thing that is drawn as a line stands at places that no word joins, or several.
+
+    S-57 knows no point for a cable: one at several places is a line, and only several cables, or
+    one at `P and Q`, may be more.
+    """
+    if geometry.relation != "at" or geometry.shape not in ("points", "line"):
+        return False
+    words = feature.text.partition(",")[0]
+    if geometry.shape == "line":
+        places = sorted((place.element.start, place.element.end) for place in item.places)
+        joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
+        is_listed = bool(joints) and all(_AND.fullmatch(joint) for joint in joints)
+        return is_listed or _SEVERAL.search(words) is not None
+    drawn = primitives(feature.kind)
+    return (not drawn or "L" in drawn or "A" in drawn) and _RUNS.search(words) is not None
 
 
 def _own(item: Item) -> list[tuple[int, int]]:
@@ -116,6 +159,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
         return True
     if not _may_be_area(feature):
         return False
+    if is_alone and geometry.radius_nm is None and _RADIUS.search(text):
+        return True
     if not is_alone and _LEAVES_OUT.search(text):
         return True
     if shape == "area" and _ONE_SIDE.search(text):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -12,16 +13,25 @@ from noticeparse.layout.evidence import opens_a_line
 from noticeparse.readers.heads import head_kinds, read_head
 from noticeparse.stretch import gather
 
+_COUNTS_CHART = re.compile(r"\(?(?:[2-9]|[1-9][0-9])[.)][ \t]{0,12}\Z")
+"""The number of the second chart of a list, or a later one."""
+
 
 def share_items(context: Context, drafts: Sequence[ChartDraft]) -> None:
-    """Give each such chart the items; `Chart 802 only:` below `Charts 802 and 803` is no such."""
-    for above, below in reversed(list(pairwise(drafts))):
+    """Give each such chart the items; `Chart 802 only:` below `Charts 802 and 803` is no such.
+
+    Nor is `On chart 802:` below a head for each: a chart of the list stands again over its items.
+    """
+    for at, (above, below) in reversed(list(enumerate(pairwise(drafts)))):
         if above.items or not (above.head and below.head and below.items):
             continue
         if _named(context, below) <= _named(context, above):
             continue
+        if any(_named(context, below) <= _named(context, one) for one in drafts[:at]):
+            continue
         cells = [*above.head, *([above.previous] if above.previous else [])]
         between = context.text[extent_of(cells)[1] : extent_of(below.head)[0]]
+        between = _COUNTS_CHART.sub("", between)
         if not between.strip(" .;\n-") and between.count("\n") == 1:
             above.items = below.items
             above.head += _told_of_all(context, above, below)

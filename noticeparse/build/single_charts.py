@@ -9,9 +9,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Sequence
 
-from noticeparse.build.all_charts import is_count_of, told_of_charts
+from noticeparse.build.all_charts import told_of_charts
 from noticeparse.build.bare_lists import bare_lists, is_bare_list, labels_of
 from noticeparse.build.extents import quoting
+from noticeparse.build.heads_of_all import is_count_of
 from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault

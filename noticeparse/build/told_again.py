@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from itertools import pairwise
 
@@ -13,6 +14,11 @@ from noticeparse.records.position import Position
 
 _MARKS = " ,()\n"
 """What may stand between the words and the figures of one place; `and` joins two places."""
+
+
+_OPENING = ("(", "[")
+_SHUT = re.compile(r"[^()\[\]\n]{0,40}[)\]]")
+"""The end of a bracket that holds a position, and perhaps its datum."""
 
 
 def without_told_again(
@@ -55,8 +61,9 @@ def _is_in_brackets(context: Context, first: Element, second: Element) -> bool:
     """Whether a position stands in brackets right behind another one, which has none."""
     text = context.text
     is_pair = first.kind == "point" and second.kind == "point"
-    behind = text[second.end : second.end + 2].lstrip()[:1] or text[second.end - 1]
-    return is_pair and text[first.end : second.start].strip() == "(" and behind == ")"
+    if not is_pair or text[first.end : second.start].strip() not in _OPENING:
+        return False
+    return text[second.end - 1] in ")]" or _SHUT.match(text, second.end) is not None
 
 
 def _is_alike(first: Position, second: Position) -> bool:

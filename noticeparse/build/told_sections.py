@@ -8,6 +8,7 @@ from typing import NamedTuple
 
 from noticeparse.build.charts_behind import by_charts_behind
 from noticeparse.build.charts_of_items import by_named_charts
+from noticeparse.build.datums_of_items import tell_datums
 from noticeparse.build.item_charts import by_item_charts
 from noticeparse.build.panels_aside import hold_back_below_titles, hold_back_of_panels
 from noticeparse.build.sections import Section, SectionReader
@@ -44,6 +45,7 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
     set_units(context, draft, sections)
     sections = by_item_charts(context, sections)
     for section in sections:
+        tell_datums(context, section.items, section.head.datum or context.datum)
         hold_back_of_panels(context, section.items, section.head.panel)
         hold_back_below_titles(context, draft, section.items, section.head.panel)
     faults = [*reader.faults, *_with_years(context, sections, own)]

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence, Set
+from typing import NamedTuple
 
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
@@ -20,6 +21,7 @@ from noticeparse.layout.line.joints import opens_note, tells_no_change
 from noticeparse.layout.sentence.sentences import statements
 from noticeparse.readers.features import has_kind, leads_feature, read_feature
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.records.action import Action
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
 from noticeparse.vocabulary import kinds
@@ -51,6 +53,9 @@ _INFORMED = re.compile(
     re.I,
 )
 """Whom a sentence tells it: pilots are no boarding place here."""
+
+_LAST_THAT = re.compile(r"^.*(?:[,;]|\band)\s{1,20}that\b|^[\s,;]{0,20}and\b", re.I | re.S)
+"""What stands before the subject of a further clause: `…, and that the moorings`."""
 
 _LETTERS_OF_FAMILY = 3
 
@@ -87,11 +92,7 @@ def _changes_without_place(
     Above all commands it sums up what they do, where they are about such things as it names.
     """
     first = min((item_extent(item)[0] for item in items if item.has_place), default=0)
-    actions = [one for chart in charts for one in chart.actions]
-    done = {(one.verb, one.feature.kind) for one in actions}
-    # `The wreck was found by the survey` is the one that is inserted, whatever is known of it.
-    classes = {(one.verb, one.feature.s57[0]) for one in actions if one.feature.s57}
-    families = {_family(one.feature.kind) for one in actions} - {""}
+    deeds = _Deeds.of([one for chart in charts for one in chart.actions])
     for prose in draft.prose:
         if any(element.kind in PLACES for element in prose.elements):
             continue
@@ -99,18 +100,52 @@ def _changes_without_place(
             # `Delete light-buoys:` above a table whose rows do not say what they are.
             yield quoting(context, "change-without-place", prose.pieces[0])
         for sentence in statements(context.text, prose.elements):
-            told = _told(context.text, sentence)
-            if told is None or told in done:
-                continue
-            start, end = sentence[0].start, sentence[-1].end
-            is_known = _THE.match(context.text, start) is not None
-            known = kinds().get(told[1]) if is_known else None
-            if known is not None and (told[0], known.s57) in classes:
-                continue
-            if not _is_done_of_a_special_one(*told, done):
-                sums_up = is_known and end <= first and _family(told[1]) in families
-                code = "change-summed-up" if sums_up else "change-without-place"
-                yield quoting(context, code, (start, end))
+            codes = {
+                deeds.code_of(one, is_above=sentence[-1].end <= first)
+                for one in _told(context.text, sentence)
+            }
+            for code in ("change-without-place", "change-summed-up"):
+                if code in codes:
+                    yield quoting(context, code, (sentence[0].start, sentence[-1].end))
+                    break
+
+
+class _Change(NamedTuple):
+    """A change that a sentence tells of: verb, kind, and whether the thing was named before."""
+
+    verb: str
+    kind: str
+    is_known: bool
+
+
+class _Deeds(NamedTuple):
+    """What the commands of a notice do: verbs with kinds and with classes, and families."""
+
+    done: Set[tuple[str, str]]
+    classes: Set[tuple[str, str]]
+    families: Set[str]
+
+    @classmethod
+    def of(cls, actions: Sequence[Action]) -> _Deeds:
+        """What these do."""
+        return cls(
+            {(one.verb, one.feature.kind) for one in actions},
+            {(one.verb, one.feature.s57[0]) for one in actions if one.feature.s57},
+            {_family(one.feature.kind) for one in actions} - {""},
+        )
+
+    def code_of(self, told: _Change, *, is_above: bool) -> str | None:
+        """The code of a change that none of them does; above all of them it may sum them up."""
+        if (told.verb, told.kind) in self.done:
+            return None
+        known = kinds().get(told.kind) if told.is_known else None
+        # `The wreck was found by the survey` is the one that is inserted, whatever is known of it.
+        if known is not None and (told.verb, known.s57) in self.classes:
+            return None
+        if _is_done_of_a_special_one(told.verb, told.kind, self.done):
+            return None
+        sums_up = told.is_known and is_above and _family(told.kind) in self.families
+        return "change-summed-up" if sums_up else "change-without-place"
 
 
 def _family(kind: str) -> str:
@@ -166,19 +201,23 @@ def _things_without_verb(
             yield quoting(context, "item-without-verb", (start, end))
 
 
-def _told(text: str, sentence: Sequence[Element]) -> tuple[str, str] | None:
-    """The verb and the kind of feature that a sentence tells of, None for other sentences."""
-    at = next((i for i, e in enumerate(sentence) if e.kind == "passive"), None)
-    if at is None:
-        return None
-    passive = text[sentence[at].start : sentence[at].end]
-    verb = canonical_verb(passive)
-    words = " ".join(text[e.start : e.end] for e in sentence[:at] if e.kind == "words")
-    words = _INFORMED.sub("", words)
+def _told(text: str, sentence: Sequence[Element]) -> Iterator[_Change]:
+    """The changes that a sentence tells of, each with its verb and the kind of its feature."""
     whole = " ".join(text[sentence[0].start : sentence[-1].end].split())
-    is_told = " ".join(passive.lower().split()).startswith(_FORMS)
-    if _SUMMARY.search(whole) or _OF_BOOKS.match(whole) or verb is None or not is_told:
-        return None
-    if not has_kind(words) or tells_no_change(whole, passive):
-        return None
-    return verb, read_feature(words).feature.kind
+    if _SUMMARY.search(whole) or _OF_BOOKS.match(whole):
+        return
+    start = 0
+    for at, element in enumerate(sentence):
+        if element.kind != "passive":
+            continue
+        passive = text[element.start : element.end]
+        verb = canonical_verb(passive)
+        words = " ".join(text[e.start : e.end] for e in sentence[start:at] if e.kind == "words")
+        subject = _LAST_THAT.sub("", _INFORMED.sub("", words)).strip()
+        start = at + 1
+        is_told = " ".join(passive.lower().split()).startswith(_FORMS)
+        if verb is None or not is_told or not has_kind(subject):
+            continue
+        if not tells_no_change(whole, passive):
+            is_known = _THE.match(subject) is not None
+            yield _Change(verb, read_feature(subject).feature.kind, is_known)

@@ -117,6 +117,28 @@ ENTRIES = (
         good="Insert leading line, 180°, joining 46-00.00S 122-00.00W and 46-01.00S 122-00.00W",
     ),
     Entry(
+        "line-of-points",
+        "warning",
+        "it stands at {count} positions, and no word tells whether one line runs through them",
+        "they may be the ends of one line, or as many things: what is drawn would be another",
+        "see in the original notice whether one line joins them",
+        _COMMON,
+        bad="‹Insert pipeline 46-00.00S 122-00.00W, 46-00.50S 122-00.00W›",
+        good="Insert pipeline joining 46-00.00S 122-00.00W, 46-00.50S 122-00.00W",
+    ),
+    Entry(
+        "lines-in-one",
+        "error",
+        "the positions of `{written}` may be those of several lines or areas",
+        "joined as one they make a line from the end of the first to the start of the second",
+        "see in the original notice where each begins and ends",
+        _COMMON,
+        bad="‹Insert two submarine cables joining 46-00.00S 122-00.00W 46-01.00S 122-00.00W and "
+        "46-00.00S 122-01.00W 46-01.00S 122-01.00W›",
+        good="Insert submarine cable joining 46-00.00S 122-00.00W, 46-01.00S 122-00.00W, "
+        "46-01.50S 122-00.50W and 46-01.50S 122-01.00W",
+    ),
+    Entry(
         "offset-disagrees",
         "warning",
         "the position lies {metres} m from where its bearing and distance put it",

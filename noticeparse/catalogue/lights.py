@@ -21,6 +21,14 @@ ENTRIES = (
         good="Insert light, Fl.R.5s (vis 045°-090°) 46-00.00S 122-00.00W",
     ),
     Entry(
+        "light-character-missing", "warning",
+        "`{written}` is said of a light whose character is not stated",
+        "the record of a light begins with its rhythm, and the colour stands in its words alone",
+        "take the character from the original notice or the list of lights", _INT1_P + " 10",
+        bad="Insert ‹green› light 46-00.00S 122-00.00W",
+        good="Insert fixed green light 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "light-colour-ambiguous", "error", "`{written}` is no colour of a light",
         "B is black on a mark, and a light's blue is Bu; the colour is left out",
         "ask the issuer which colour is meant", _INT1_P + " 11",

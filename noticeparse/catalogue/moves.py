@@ -6,6 +6,16 @@ _COMMON = "common practice, no published source"
 
 ENTRIES = (
     Entry(
+        "move-distance-unclear",
+        "error",
+        "`{written}` may tell how far the thing is moved, or lay, from there",
+        "the old position is either the one stated, or lies that far from it",
+        "see in the original notice or on the chart where the thing lies",
+        _COMMON,
+        bad="‹Move wreck 120m SW from 46-00.00S 122-00.00W to 46-00.05S 122-00.10W›",
+        good="Move wreck from 46-00.00S 122-00.00W to 46-00.05S 122-00.10W",
+    ),
+    Entry(
         "move-to-same-place",
         "warning",
         "the new position is the old one",

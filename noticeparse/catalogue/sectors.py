@@ -106,6 +106,14 @@ ENTRIES = (
         good="Insert light, Fl.5s10m8M, obscd 190°-200° 46-00.00S 122-00.00W",
     ),
     Entry(
+        "sector-others-unsaid", "warning",
+        "`{written}`: of the other sectors of the light nothing is said",
+        "taken for all sectors, it would take the others off the chart",
+        "change the sector named alone, and leave the others", _PRACTICE,
+        bad="Amend white sector of light to ‹045°-060°› 46-00.00S 122-00.00W",
+        good="Amend sectors of light to W 000°-180°, R 180°-000° 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "sector-overlap", "warning", "two sectors overlap by {degrees} degrees: `{written}`",
         "two colours cannot show over the same water; a limit is wrong",
         "check the limits against the list of lights", _S57 + ", SECTR1",

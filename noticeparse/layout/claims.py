@@ -12,8 +12,8 @@ from dataclasses import replace
 from itertools import zip_longest
 
 from noticeparse.layout.drafts import Layout, NoticeDraft, Piece
-from noticeparse.layout.line.elements import Line
-from noticeparse.layout.row.place_keys import with_place_key
+from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.row.place_keys import known_key_end, with_place_key
 from noticeparse.layout.row.value_keys import value_start
 from noticeparse.layout.sentence.line_leads import is_key
 from noticeparse.readers.references import mark_of_number, status_in_words
@@ -79,6 +79,10 @@ def unclaimed_words(
             if element is line.elements[0] and (value := value_start(text, line)) is not None:
                 # What stands behind such a key is asked for.
                 first = value
+            elif (key_end := _key_end(text, line, element)) is not None:
+                behind = text[key_end : element.end].lstrip()
+                stop = following.start if following is not None else element.end
+                first = element.end - len(behind) if behind else stop
             row = bisect_right(starts, first) - 1
             is_claimed = row >= 0 and claimed[row][1] > first
             if is_claimed or words in known:
@@ -93,6 +97,14 @@ def unclaimed_words(
             if any(c.isalnum() for c in words):
                 found.append((element.start, element.end))
     return found
+
+
+def _key_end(text: str, line: Line, element: Element) -> int | None:
+    """Where the key of a record ends that an element opens with, behind a number or not."""
+    lead = int(line.elements[0].kind == "label")
+    if line.elements[lead : lead + 1] != (element,):
+        return None
+    return known_key_end(text, line._replace(elements=line.elements[lead:]))
 
 
 def apart_from(

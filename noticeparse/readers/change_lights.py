@@ -25,6 +25,7 @@ from noticeparse.readers.light_parts import Measure
 from noticeparse.readers.light_sectors import read_sectors
 from noticeparse.readers.light_values import colour_of, split_colours
 from noticeparse.readers.lights import read_light
+from noticeparse.readers.sectors_told import is_part_of_circle, with_told
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import kinds
 
@@ -35,6 +36,7 @@ _PATHS = {
     "CHARACTER": "light",
     "SECTOR_WORD": "light.sectors",
 }
+_HIDDEN = frozenset(("obscured", "intensified", "unintensified", "faint"))
 # `range of the racon`: a record of these has no place for it.
 _NO_LIGHTS = frozenset(("FOGSIG", "RTPBCN", "RADSTA", "RDOSTA"))
 
@@ -161,15 +163,23 @@ def read_aid(text: str, name: str) -> Value:
 
 
 def read_new_sectors(text: str, feature: Feature, named: str = "") -> Value:
-    """`W 171°-195°, R 195°-268°`; `named` may tell the colour: `red sector`."""
-    colours = tuple(feature.light.colours) if feature.light and feature.light.colour_stated else ()
+    """`W 171°-195°, R 195°-268°`; `named` may tell colour or visibility: `the red sector`."""
+    light = feature.light
+    colours = tuple(light.colours) if light is not None and light.colour_stated else ()
     reading = read_sectors(text, colours)
-    told = [one for word in named.split() if (one := colour_of(word))]
-    sectors = [
-        one.model_copy(update={"colour": told[0]}) if told and one.colour is None else one
-        for one in reading.sectors
-    ]
-    return Value("light.sectors", sectors or None, reading.faults)
+    words = named.lower().replace(",", " ").replace("/", " ").split()
+    told = [one for word in words if (one := colour_of(word.upper() if len(word) < 3 else word))]
+    hidden = next((word for word in words if word in _HIDDEN), None)
+    sectors = with_told(reading.sectors, told, hidden)
+    is_part = bool(told or hidden) or is_part_of_circle(
+        sectors, is_one="sectors" not in words, is_of_one_colour=len(colours) == 1
+    )
+    if not is_part or not sectors:
+        return Value("light.sectors", sectors or None, reading.faults)
+    # The colours that are not named keep their sectors.
+    faults = [one for one in reading.faults if one.code != "light-colour-without-sector"]
+    faults.append(Fault("sector-others-unsaid", 0, len(text), {"written": shown(text)}))
+    return Value("light.sectors", sectors, tuple(faults))
 
 
 def read_light_colours(text: str) -> Value:

@@ -7,7 +7,6 @@ one change of `light`.  What cannot be read as a change is an error, never a gue
 
 from __future__ import annotations
 
-import re
 from functools import lru_cache
 from typing import Any, NamedTuple
 
@@ -31,6 +30,7 @@ from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
 from noticeparse.readers.swaps import SwapReading, read_swap
+from noticeparse.readers.written_otherwise import change_in_known_form
 from noticeparse.records.action import Change
 from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, gather
@@ -45,13 +45,6 @@ _CONTINUES = frozenset(
     ).split()
 )
 
-_LEGEND_TOLD = re.compile(
-    r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
-    r'([,:] ?(?=")|[,;:] ?(?:the )?legend (?=to "))',
-    re.IGNORECASE,
-)
-"""What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
-
 
 class ChangeReading(NamedTuple):
     """The feature before the change and what changes; faults count from the phrase's start."""
@@ -64,8 +57,7 @@ class ChangeReading(NamedTuple):
 @lru_cache(maxsize=4096)
 def read_change(text: str, chart_unit: ChartUnit | None = None) -> ChangeReading:
     """The feature and its changes; no readable change is an error fault."""
-    plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text.rstrip(" ."))
-    return _Reading(plain, chart_unit).change()
+    return _Reading(change_in_known_form(text.rstrip(" .")), chart_unit).change()
 
 
 class _Reading:

@@ -19,6 +19,7 @@ from noticeparse.vocabulary import kinds
 _JOINTS = frozenset(("and", "or", "&", "/"))
 _QUARTERS = frozenset(("n", "e", "s", "w", "north", "east", "south", "west"))
 _OF_A_PART = frozenset(("kind", "light", "light_words", "drawing", "topmark", "sound", "racon"))
+_LIGHTS = frozenset(("light", "light_words"))
 _PART_WORDS = frozenset(("name", "number", "character", "structure", "colour", "depth", "part"))
 _BUILT = frozenset(
     ("LNDMRK", "PILPNT", "DAYMAR", "OFSPLF", "PYLONS", "BUISGL", "SLCONS", "LITFLT", "LITVES")
@@ -53,7 +54,8 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
     items = [item for item in told.items if not item.bracketed]
     named = [item for item in items if item.role == "kind" and not kinds()[item.value].part]
     for first, second in pairwise(named):
-        if _is_name_like(text, first, second) or _are_two_marks(first, second):
+        is_two = _are_two_marks(first, second) or _begins_anew(text, items, first, second)
+        if is_two or _is_name_like(text, first, second):
             yield _fault("feature-kinds-several", second)
         elif _is_other(first, second):
             code = _relation(text, items, first, second)
@@ -100,6 +102,25 @@ def _are_two_marks(first: Item, second: Item) -> bool:
     one, other = kinds()[first.value], kinds()[second.value]
     both_tell = one.s57 in _CATEGORISED and other.s57 in _CATEGORISED
     return both_tell and (one.s57, one.attributes) != (other.s57, other.attributes)
+
+
+def _begins_anew(text: str, items: Sequence[Item], first: Item, second: Item) -> bool:
+    """Whether a noun stands again for a second thing: `light-buoy Fl.R.4s; light-buoy Fl.G.4s`.
+
+    A mark behind a comma says more of the first, unless each of them has a light of its own.
+    """
+    one, other = kinds()[first.value], kinds()[second.value]
+    if first.value != second.value and not (one.form and other.form):
+        return False
+    if one.s57 == "LIGHTS":
+        # The record of a light keeps further ones.
+        return False
+    between = [item for item in items if first.start <= item.start <= second.start]
+    if any(";" in text[a.end : b.start] for a, b in pairwise(between)):
+        return True
+    lights = [item.start for item in items if item.role in _LIGHTS]
+    own = any(first.start < at < second.start for at in lights)
+    return bool(one.form) and own and any(at > second.start for at in lights)
 
 
 def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> str | None:

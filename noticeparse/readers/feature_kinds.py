@@ -13,7 +13,12 @@ from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.depths import SAFE_CLEARANCE_QUALITY
 from noticeparse.readers.feature_aids import Aids
-from noticeparse.readers.marks import category_of, class_of_category, kind_of_category
+from noticeparse.readers.marks import (
+    CARRIED_LIGHTS,
+    category_of,
+    class_of_category,
+    kind_of_category,
+)
 from noticeparse.readers.told import Told, depth_kind
 from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Depth
@@ -21,6 +26,10 @@ from noticeparse.vocabulary import kinds, refined
 
 # Marks whose class a category word in the same phrase could contradict.
 _CATEGORISED = ("BOYLAT", "BOYCAR", "BOYISD", "BOYSAW", "BCNLAT", "BCNCAR", "BCNISD", "BCNSAW")
+_CARRIES = frozenset(
+    "LNDMRK PILPNT MORFAC OFSPLF BUISGL SLCONS BRIDGE PYLONS CRANES DAYMAR SILTNK CAUSWY".split()
+)
+"""Classes of structures that a light is a part of."""
 
 
 class Settled(NamedTuple):
@@ -76,7 +85,19 @@ class _Settling:
     def is_lit(self, head: Item) -> bool:
         said = {item.value for item in self.told.roles("lit")}
         lit = bool(head.sense and head.sense.lit) or bool(self.aids.lights) or "lit" in said
-        return lit and "unlit" not in said
+        return (lit or self.carries_light(head)) and "unlit" not in said
+
+    def carries_light(self, head: Item) -> bool:
+        """Whether a light is named as a part of a mark or structure: `mast (R Lt)`."""
+        known, items = kinds()[head.value], self.told.items
+        if not known.form and known.s57 not in _CARRIES:
+            return False
+        for at, item in enumerate(items):
+            is_light = item.role == "kind" and item.value in CARRIED_LIGHTS and item != head
+            beside = {one.role for one in items[max(at - 1, 0) : at + 2]}
+            if is_light and "negation" not in beside and items[at - 1].text.lower() != "no":
+                return True
+        return False
 
     def mark(self, head: Item, form: str, s57: str, lit: bool) -> Settled:
         """A buoy or beacon, made the mark of its category."""

@@ -18,6 +18,7 @@ from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.misspelt_words import misspelt_words
 from noticeparse.readers.told import Told
+from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.words import Item
 from noticeparse.vocabulary import is_known_word, kinds
@@ -57,6 +58,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     yield from _idle_runs(text, told, kind)
     yield from _two_forms(text, told)
     yield from drawn_besides(text, known.s57 if known is not None else "")
+    yield from unknown_things(text, told, kind)
     yield from misspelt_words(text, told, kind)
     yield from broken_words(text, told)
     yield from garbled_figures(text, told.items)

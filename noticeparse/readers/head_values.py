@@ -71,6 +71,7 @@ _EPSG: dict[str, tuple[str, int | None]] = {
 
 
 _OF_A_YEAR = re.compile(r",? (?:19|20)[0-9]{2}$")
+_OF_A_DAY = re.compile(r",? (?:dated|published|printed|issued|of)$", re.IGNORECASE)
 _ORDINAL = re.compile(r"(?:[0-9]{1,2}(?:st|nd|rd|th)|first|second|third|fourth|fifth)(?= )", re.I)
 
 
@@ -79,7 +80,7 @@ def read_edition_number(words: str) -> str:
     ordinal = _ORDINAL.match(words)
     if ordinal is not None:
         return ordinal.group()
-    return _OF_A_YEAR.sub("", words).split()[-1].strip(".,")
+    return _OF_A_YEAR.sub("", _OF_A_DAY.sub("", words)).split()[-1].strip(".,")
 
 
 def read_datum(text: str) -> Datum:

@@ -13,6 +13,7 @@ from functools import cache, lru_cache
 from noticeparse import grammar
 from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
+from noticeparse.readers.chart_list_numbers import without_list_numbers
 from noticeparse.readers.chart_numbers import next_chart, part_of_number, tell_of_no_chart
 from noticeparse.readers.dates import read_date
 from noticeparse.readers.garbled_numbers import tell_garbled_numbers
@@ -51,8 +52,8 @@ def _scanned(text: str) -> Iterator[tuple[str, int, int]]:
 @lru_cache(maxsize=2048)
 def read_parts(text: str) -> tuple[HeadPart, ...]:
     """The parts of a head, in order."""
-    return tuple(
-        HeadPart(kind, text[start:end], start, end) for kind, start, end in _scanned(text)
+    return without_list_numbers(
+        [HeadPart(kind, text[start:end], start, end) for kind, start, end in _scanned(text)]
     )
 
 

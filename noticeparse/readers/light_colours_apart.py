@@ -6,9 +6,11 @@ Where the words are those of what it stands on, `light, red tower, Fl.4s`, they 
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
+from itertools import pairwise
 
 from noticeparse.faults import Fault
+from noticeparse.readers.marks import CARRIED_LIGHTS
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light, LightColour
 from noticeparse.vocabulary import kinds
@@ -18,6 +20,9 @@ _COLOURS: dict[str, LightColour] = {
     "violet": "Vi", "orange": "Or",
 }  # fmt: skip
 _LETTERS: dict[str, LightColour] = {"W": "W", "R": "R", "G": "G", "Y": "Y", "Bu": "Bu"}
+_RHYTHMS = frozenset({"flashing", "occulting", "isophase", "quick", "alternating"})
+_NATURAL = frozenset({"UWTROC", "WRECKS", "OBSTRN", "LNDARE", "SBDARE"})
+_WORDS = frozenset({"unknown", "plain"})
 _OF_LIGHT = frozenset({"light", "light_words"})
 
 
@@ -38,6 +43,30 @@ def with_colour_apart(
     if len(told) > 1:
         faults.append(_fault(items[told[1][0]]))
     return (coloured(light, told[0][1]),) if len(told) == 1 else tuple(lights)
+
+
+def untold_lights(items: Sequence[Item], s57: str) -> Iterator[Fault]:
+    """A fault of the words that tell colour or rhythm of a light which no character is read of.
+
+    `red light` has a colour and no rhythm, `light-buoy, flashing` a rhythm that stands alone.
+    """
+    is_light = s57 == "LIGHTS"
+    is_lit = is_light or any("light" in item.text.lower() for item in items if item.role == "kind")
+    told = [
+        item
+        for at, item in enumerate(items)
+        if (is_lit and item.role in _WORDS and item.text.lower() in _RHYTHMS)
+        or (is_light and (_colour(items, at) is not None or item.text.lower() == "fixed"))
+    ]
+    if told:
+        yield _fault(told[0])._replace(code="light-character-missing")
+    for colour, light in () if is_light else pairwise(items):
+        is_light_of = light.role == "kind" and light.value in CARRIED_LIGHTS
+        is_told = colour.role == "colour" or colour.text in _LETTERS or s57 in _NATURAL
+        if is_light_of and is_told:
+            # `mast (R Lt)`: the record has no place for the colour alone, nor a rock for a light.
+            written = {"written": f"{colour.text} {light.text}"}
+            yield Fault("light-character-missing", colour.start, light.end, written)
 
 
 def with_colour_remarked(light: Light) -> Light:

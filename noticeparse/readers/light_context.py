@@ -15,7 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.numbers import counted
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.dates import MONTH
-from noticeparse.readers.light_colours_apart import with_colour_apart
+from noticeparse.readers.light_colours_apart import untold_lights, with_colour_apart
 from noticeparse.readers.words import Item
 from noticeparse.records.light import Light
 
@@ -60,7 +60,7 @@ def in_context(
     text: str, items: Sequence[Item], lights: Sequence[Light], kind: str, s57: str
 ) -> Lights:
     """The lights of a phrase as the words around them mean them."""
-    faults: list[Fault] = []
+    faults: list[Fault] = [] if lights else list(untold_lights(items, s57))
     at = 0
     told: list[Light] = []
     for light in lights:

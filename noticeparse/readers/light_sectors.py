@@ -88,7 +88,7 @@ def read_sectors(text: str, colours: tuple[str, ...] = ()) -> SectorReading:
     # A sector that was left out may be the one of any colour.
     is_whole = len(reading.read) == sum(isinstance(part, _Arc) for part in parts)
     _check_colours(reading.read, colours if is_whole else (), text, faults)
-    _check_circle(reading.read, text, faults)
+    _check_circle(reading.read, text, faults, is_told=reading.is_dark_elsewhere)
     return SectorReading(tuple(one.sector for one in reading.read), tuple(faults))
 
 
@@ -103,6 +103,8 @@ class _List:
         self._unused: Token | None = None
         self._visibility: str | None = None
         self._brackets: list[Token] = []
+        self.is_dark_elsewhere = False
+        """Whether the list says that no other bearing has light: `obscured elsewhere`."""
 
     def take(self, part: Token | _Arc) -> None:
         """Reads the next arc or word."""
@@ -110,6 +112,8 @@ class _List:
             one = _sector(part, self._colour, self._visibility, self.text, self.faults)
             self.read += [one] if one is not None else []
             self._unused = None
+        elif part.type == "ELSEWHERE":
+            self.is_dark_elsewhere = True
         elif part.type == "VISIBILITY":
             self._colour, self._visibility = None, _HIDDEN.get(part[:4].casefold())
         elif part.type in ("COLOUR", "COLOUR_WORD"):
@@ -240,8 +244,13 @@ def _check_colours(
             faults.append(fault(code, text, 0, len(text), colour=colour))
 
 
-def _check_circle(read: list[_Read], text: str, faults: list[Fault]) -> None:
-    """Overlaps and gaps of the coloured sectors, obscured arcs counting as accounted for."""
+def _check_circle(
+    read: list[_Read], text: str, faults: list[Fault], *, is_told: bool = False
+) -> None:
+    """Overlaps and gaps of the coloured sectors, obscured arcs counting as accounted for.
+
+    Wide gaps count too where it `is_told` that the light is dark elsewhere.
+    """
     arcs = [
         one
         for one in read
@@ -259,7 +268,7 @@ def _check_circle(read: list[_Read], text: str, faults: list[Fault]) -> None:
         start, end = _between(one, following)
         if gap < 0:
             overlaps.append(fault("sector-overlap", text, start, end, **values))
-        elif gap > 0:
+        elif gap > 0 and not (is_told and gap > _NARROW_GAP_DEG):
             code = "sector-gap-narrow" if gap <= _NARROW_GAP_DEG else "sector-gap"
             gaps.append(fault(code, text, start, end, **values))
     # Where arcs overlap, what lies between their neighbours says nothing.

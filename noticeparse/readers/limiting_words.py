@@ -126,7 +126,10 @@ _DATED = re.compile(
     re.IGNORECASE,
 )
 _HAPPENED = re.compile(
-    r"(?:[a-z]+ed|sunk|lost|found|seen|laid|aground|survey)[ ,]*$", re.IGNORECASE
+    r"\b(?<!be )(?:[a-z]+ed|sunk|lost|found|seen|laid|aground|survey"
+    r"|(?:reported|found|seen|sighted|located|observed|discovered|noticed|lost|sunk) by"
+    r"(?: [a-z\"-]{1,20}){1,4})[ ,]*$",
+    re.IGNORECASE,
 )
 """Before the day of what happened: `wreck, reported on 3 May`."""
 _IN_BRACKETS = (

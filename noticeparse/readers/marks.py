@@ -130,7 +130,15 @@ def _is_of_part(colour: Item, behind: Item | None) -> bool:
     """Whether a colour is that of the topmark or the light named directly behind it."""
     if behind is None or behind.start - colour.end > 1:
         return False
-    return behind.role == "topmark" or behind.value in ("topmark", "light")
+    if behind.role == "topmark" or behind.value == "topmark":
+        return True
+    return behind.role == "kind" and behind.value in CARRIED_LIGHTS
+
+
+CARRIED_LIGHTS = frozenset(
+    ("light", "aero_light", "air_obstruction_light", "sector_light", "directional_light")
+)
+"""Kinds of lights that stand on something, and have colours of their own."""
 
 
 def read_shape(items: Iterable[Item], *, form: str) -> Shape:

@@ -141,7 +141,8 @@ def set_beside(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     pairs = [p for p in parts[first:] if p.kind in (*_NUMBERS, "CHART_NUMBER")]
     charts = pairs[1::2]
     # `802 (previous 30/26), 803 (31/26)`: there each stands behind its own chart.
-    if any(parts[parts.index(one) - 1].kind == "COMMA" for one in charts):
+    named = {part.text for part in parts[:first] if part.kind == "CHART_NUMBER"}
+    if any(_opens_head(parts, parts.index(one), named) for one in charts):
         return
     in_turn = all((part.kind in _NUMBERS) == (at % 2 == 0) for at, part in enumerate(pairs))
     between = {
@@ -156,6 +157,15 @@ def set_beside(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:
     for chart in head.charts:
         chart.previous = chart.previous_written = None
     _set_pairs(head, pairs[::-1], near)
+
+
+def _opens_head(parts: Sequence[HeadPart], at: int, named: set[str]) -> bool:
+    """Whether a chart behind a number begins a head of its own: `[30/26]. Chart 803`."""
+    if parts[at - 1].kind == "COMMA":
+        return True
+    told = [part.kind for part in parts[max(at - 3, 0) : at - 1] if part.text != "."]
+    is_new = parts[at].text not in named and parts[at - 1].kind == "CHART_WORD"
+    return is_new and told[-1:] != [] and told[-1] in _NUMBERS
 
 
 def set_for_all(head: Head, parts: Sequence[HeadPart], near: int | None) -> None:

@@ -69,13 +69,12 @@ _STEMS: dict[str, Verb] = {
             "inked in",
             "print",
             "introduce",
-            "reestablish",
-            "re-establish",
-            "relay",
-            "re-lay",
-            "relaid",
-            "re-laid",
         ),
+        "insert",
+    ),
+    **dict.fromkeys(
+        "reestablish re-establish reinsert re-insert reinstate".split()
+        + "relay re-lay relaid re-laid".split(),
         "insert",
     ),
     **dict.fromkeys(
@@ -168,6 +167,7 @@ _STEMS: dict[str, Verb] = {
             "adjust",
             "rectify",
             "update",
+            "upgrade",
             "revise",
             "amd",
             "amnd",
@@ -262,7 +262,7 @@ def canonical_verb(written: str) -> Verb | None:
         # `insert/add` says one thing twice; `insert/delete` and `insert or delete` say neither.
         told = {canonical_verb(part) for part in _EITHER.split(written)} - {None}
         return told.pop() if len(told) == 1 else None
-    words = " ".join(written.lower().strip(" .:()[]<>{}").split())
+    words = " ".join(written.lower().strip(" .:()[]<>{}").split()).removeprefix("also ")
     if _NEGATED.search(words):
         return None
     if words in _OF_THE_CHART:

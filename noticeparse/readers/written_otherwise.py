@@ -2,7 +2,8 @@
 
 In comes a phrase; out comes one of the same length, so that no offset moves, with the stretches
 whose words are not kept.  `Racon Mo(K)` and `racon coded K` are `Racon (K)`, `Red Fl 3s` of a
-light is `Fl R 3s`, `15M(W), 12M(R), 11M(G)` of a light in these colours is `15/12/11M`.
+light is `Fl R 3s`, a `red flashing light` is a `flashing red light`, and `15M(W), 12M(R), 11M(G)`
+of a light in these colours is `15/12/11M`.
 """
 
 from __future__ import annotations
@@ -12,6 +13,8 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.no_bottom import with_no_bottom
+from noticeparse.readers.words_inverted import in_spoken_order
 
 _MORSE = {
     ".-": "A", "-...": "B", "-.-.": "C", "-..": "D", ".": "E", "..-.": "F", "--.": "G",
@@ -36,6 +39,21 @@ _COLOUR_FIRST = re.compile(
     re.IGNORECASE,
 )
 """`light, Red Fl 3s`: a light has no paint of its own."""
+_COLOUR = r"(?:white|red|green|yellow|blue|amber|violet|orange)"
+_BEHIND_LIGHT = (
+    r"(?:light|lt)s?(?![a-z])(?![ -](?:buoy|beacon|float|vessel|ship|tower|structure|mark|pile)s?)"
+)
+_COLOUR_OF_RHYTHM = re.compile(
+    rf"\b(?P<colour>{_COLOUR}) (?P<rhythm>fixed|flashing)"
+    rf"(?= (?:(?:leading|aero|sector|directional|vertical) ){{0,2}}{_BEHIND_LIGHT})",
+    re.IGNORECASE,
+)
+"""`red flashing light`: the paint of a mark stands so too, `red flashing light-buoy`."""
+_BEFORE_PERIOD = re.compile(
+    rf"\b(?P<words>(?:fixed|flashing|occulting|isophase)(?: {_COLOUR})?) (?P<light>light)"
+    r"(?= (?:every|ev\.) [0-9])",
+    re.IGNORECASE,
+)
 _LENGTHS = re.compile(
     r"(?<=[0-9]s) ?(?P<bracket>\((?:(?:fl|lt|ec)\.? ?[0-9]{1,2}(?:\.[0-9])?s?(?:, ?|\+| )?){1,3}\)"
     r"|\([0-9]{1,2}(?:\.[0-9])?(?: ?\+ ?[0-9]{1,2}(?:\.[0-9])?){1,5}\))"
@@ -54,6 +72,13 @@ _PAINT = re.compile(
 )
 """`B.Y.B.`: the letters of paint, of which a light has none alone."""
 
+_LEGEND_TOLD = re.compile(
+    r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
+    r'([,:] ?(?=")|[,;:] ?(?:the )?legend (?=to "))',
+    re.IGNORECASE,
+)
+"""What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
+
 
 class Rewritten(NamedTuple):
     """A phrase of the same length in forms that are read, and what of it is not kept."""
@@ -65,7 +90,9 @@ class Rewritten(NamedTuple):
 def in_known_forms(text: str) -> Rewritten:
     """The phrase in the forms that the grammars read."""
     faults: list[Fault] = []
-    made = _COLOUR_FIRST.sub(_colour_behind, text)
+    made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, with_no_bottom(text)))
+    made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
+    made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
     made = _PAINT.sub(_with_strokes, made)
     if "acon" in made or "ACON" in made:
         made = _RACON.sub(_with_letter, made)
@@ -78,6 +105,12 @@ def in_known_forms(text: str) -> Rewritten:
     if colours is not None:
         made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
     return Rewritten(made, tuple(faults))
+
+
+def change_in_known_form(text: str) -> str:
+    """The phrase of a change, of the same length, with legends and depths as they are read."""
+    plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
+    return with_no_bottom(plain)
 
 
 def _with_letter(told: re.Match[str]) -> str:

@@ -13,6 +13,7 @@ from collections.abc import Iterator, Sequence
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Piece, Prose
 from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
+from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.line.joints import opens_note
@@ -43,7 +44,9 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
     lines = [line._replace(elements=()) if areas[line.start] else line for line in lines]
     for block in _blocks(text, lines, keys):
         if is_of_key(text, block, keys) or (
-            column is not None and _is_remark(text, block, column, heads=heads)
+            _informs(text, block)
+            if column is None
+            else _is_remark(text, block, column, heads=heads)
         ):
             found.append(paragraph(text, [e for line in block for e in line.elements]))
         else:
@@ -54,6 +57,24 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
             column = min([one for one in (column, *columns) if one is not None], default=None)
     return kept, found
 
+
+_INFORMED = re.compile(
+    r"(?:(?:(?:All )?[A-Z][a-z]{2,14}(?:,? (?:and|or) [a-z]{3,14}){0,2} are|Notice is) "
+    r"(?:hereby |also )?(?:informed|advised|notified|given|reminded)|It is (?:hereby )?notified)"
+    r"\s{1,20}that\b"
+)
+"""`Mariners are advised that`: what is said behind it explains the commands below it."""
+
+
+def _informs(text: str, block: Sequence[Line]) -> bool:
+    """Whether a paragraph above all commands informs of them, and has no place of its own."""
+    if not block or block[0].is_blank or not all(line.has_only(*_PLAIN) for line in block):
+        return False
+    ends = text[block[0].start : block[-1].end].rstrip().endswith(".")
+    return ends and _INFORMED.match(text, block[0].elements[0].start) is not None
+
+
+_PLAIN: tuple[ElementKind, ...] = ("words", "passive")
 
 _BETWEEN_MARKS = re.compile(
     r"[ \t]*(?P<mark>\*{1,3}|={1,3}|~{1,3}|-{2,3}|#{1,3}) ?"

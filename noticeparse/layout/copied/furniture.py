@@ -16,7 +16,8 @@ from typing import NamedTuple
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.copied.mail import rows_of_mail
 from noticeparse.layout.copied.page_numbers import PageNumbers, goes_on_with_cell
-from noticeparse.layout.copied.titles_again import counted_pages, titles_again
+from noticeparse.layout.copied.paper_numbers import paper_numbers
+from noticeparse.layout.copied.titles_again import counted_pages, said_at_top, titles_again
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
@@ -103,6 +104,10 @@ def find_furniture(
     shown = {index for index in candidates if lines[index].row in rows}
     found = marks | shown | rows_of_mail(text, lines, head)
     found |= titles_again(text, lines) if known is None else set()
+    found |= said_at_top(text, lines, head, marks)
+    paper = paper_numbers(text, lines, known)
+    found |= paper.lines
+    shapes |= paper.told
     for index, shape in candidates.items():
         beside = any(near in marks for near in range(index - 3, index + 4))
         is_front = index < head and not (beside and counts[shape] > 1)

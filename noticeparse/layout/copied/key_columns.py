@@ -17,6 +17,7 @@ from collections.abc import Sequence
 
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.copied.blanking import blanked
+from noticeparse.layout.copied.keys_side_by_side import head_role, with_keys_below_each_other
 from noticeparse.layout.drafts import Piece
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.verbs import canonical_verb
@@ -32,7 +33,7 @@ _BESIDE = frozenset({"chart", "charts", "datum", "horizontal datum"})
 def with_colons_behind_keys(text: str) -> tuple[str, list[Piece]]:
     """The text with such a colon behind each key, and where it differs from what was given."""
     marks: list[Piece] = []
-    for step in (_colons_apart, _leaders, _leaders_of_heads, _blanks):
+    for step in (with_keys_below_each_other, _colons_apart, _leaders, _leaders_of_heads, _blanks):
         text, found = step(text)
         marks += found
     return text, marks
@@ -80,16 +81,30 @@ def _is_read(key: re.Match[str]) -> bool:
 
 
 _LED_HEAD = re.compile(
-    r"^([ \t]*)(charts?|notice)[ \t]*\.{3,60}(?=[ \t]+[A-Z]{0,3} ?[0-9])",
+    r"^([ \t]*)((?:charts?|notice)(?: no\.?| number)?)[ \t]*\.{3,60}:?(?=[ \t]+[A-Z]{0,3} ?[0-9])",
     re.MULTILINE | re.IGNORECASE,
 )
 
 
 def _leaders_of_heads(text: str) -> tuple[str, list[Piece]]:
-    """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads."""
+    """`Chart ...... 41`, `Notice ...... 12/26`: the leaders behind the keys of heads.
+
+    Beside these the other keys of the head have theirs: `Datum ...... WGS 84`.
+    """
     if "..." not in text or len(_LED_HEAD.findall(text)) < 2:
         return text, []
-    return blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".rjust(len(m.group())))
+    text, marks = blanked(text, _LED_HEAD, lambda m: f"{m[1]}{m[2]}:".ljust(len(m.group())))
+    text, more = blanked(
+        text,
+        _LED_KEY,
+        lambda m: m.group() if _stays(m) else f"{m[1]}{m[2]}:".ljust(len(m.group())),
+    )
+    return text, marks + more
+
+
+def _stays(key: re.Match[str]) -> bool:
+    """Whether a leader follows no key of a head, or one that is read with it."""
+    return ".." not in key[4] or head_role(key[2]) is None or _is_read(key)
 
 
 _PADDED_KEY = re.compile(

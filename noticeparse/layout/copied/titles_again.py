@@ -91,3 +91,38 @@ def _says_again(text: str, line: Line, title: str, known: set[str]) -> bool:
     if found is None or found["title"] != title:
         return False
     return {word.lower() for word in _WORD.findall(found["beside"])} <= known
+
+
+_FEWEST_WORDS = 5
+_OF_TITLES = re.compile(r"[A-Za-z]{2,40}|[0-9]{1,4}")
+
+
+def said_at_top(text: str, lines: Sequence[Line], front: int, marks: set[int]) -> set[int]:
+    """Lines right beside the mark of a page of which each word stands above the first notice.
+
+    `Survey Bureau, Port Ellory      Week ending 12 June 2026`: what was said on several lines
+    there stands on one at the head of each page.  Without a figure it may be a heading.
+    """
+    if not marks or not front:
+        return set()
+    top = text[lines[0].start : lines[front - 1].end].lower()
+    known = set(_OF_TITLES.findall(top))
+    found: set[int] = set()
+    for mark in marks:
+        for index in (mark - 1, mark + 1):
+            if not front <= index < len(lines) or lines[index].is_blank:
+                continue
+            line = lines[index]
+            words = _OF_TITLES.findall(text[line.start : line.end].lower())
+            is_title = len(words) >= _FEWEST_WORDS and any(word.isdigit() for word in words)
+            if not (is_title and known.issuperset(words)) or _says_more(text, line):
+                continue
+            if not _heads_chart(lines[index + 1 : index + 3]):
+                found.add(index)
+    return found
+
+
+def _heads_chart(below: Sequence[Line]) -> bool:
+    """Whether a chart opens below: of a list by chart it goes on with nothing above the page."""
+    first = next((line for line in below if not line.is_blank), None)
+    return first is not None and first.elements[0].kind == "chart"

@@ -108,7 +108,7 @@ class ChartsOfPlaces:
         is_whole = bool(parts) and _end_of_charts(parts) == parts[-1].end
         if not (is_none and is_whole and self._are_known(parts)):
             return False
-        if assembly.notice is None or not _awaits_place(assembly.text, assembly.body):
+        if assembly.notice is None or not _may_have_none(assembly.text, assembly.body):
             return False
         assembly.notice.class_headings.append((start, end))
         return True
@@ -213,6 +213,17 @@ def _awaits_place(text: str, body: Sequence[Line]) -> bool:
         if any(says_more(text, element) for element in line.elements):
             return False
     return False
+
+
+def _may_have_none(text: str, body: Sequence[Line]) -> bool:
+    """Whether the rows of the command above, if it has any, may go on with one of no place.
+
+    `On chart 803 -` behind a blank line, or below a place of the command itself, heads a section.
+    """
+    if not body or body[-1].is_blank or not _awaits_place(text, body):
+        return False
+    above = next((line for line in reversed(body) if not line.has_only("bar", "rule")), body[-1])
+    return _is_row(above) or not above.has(*PLACES) or any(map(_is_row, body[-_FAR_ABOVE:]))
 
 
 def _may_be_depth(text: str, body: Sequence[Line]) -> bool:

@@ -30,7 +30,7 @@ from noticeparse.layout.head.led_charts import takes_its_chart, takes_led
 from noticeparse.layout.head.margin_charts import MarginCharts
 from noticeparse.layout.head.panel_lines import ends_notice, takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
-from noticeparse.layout.line.elements import Element, Line, has_words
+from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.opening.goes_on import (
     closes_bracket,
     completes_previous,
@@ -136,7 +136,8 @@ class HeadReader:
     def add_heading(self, words: list[Element]) -> None:
         """Words that belong to the heading of the open notice."""
         solid = [element for element in words if has_words(self.text, element)]
-        if not solid or self.assembly.notice is None:
+        # `Notice 12/26 / Chart 802`: a mark alone is no heading, which may follow below.
+        if self.assembly.notice is None or not any(map(str.isalnum, words_of(self.text, solid))):
             return
         piece = (solid[0].start, solid[-1].end)
         is_list = lists_notices_before(self.text[slice(*piece)])

@@ -15,6 +15,7 @@ from noticeparse.layout.item.further_things import (
     names_point,
     only_leads,
     thing_aside,
+    torn_line,
 )
 from noticeparse.layout.item.listed_places import links_on
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
@@ -187,9 +188,9 @@ class FeatureFirst(Cutter):
                 self.add_group(item)
             else:
                 self._give_bracket(item)
-                aside = thing_aside(self.text, item, self.pending)
+                item.faults += torn_line(self.text, item, self.pending)
+                doubts += thing_aside(self.text, item, self.pending)
                 self.open_from_pending()
-                doubts += [aside] if aside is not None else []
         elif item is not None and item.change and is_connector(self.words_of(self.pending)):
             self.add_group(item)
         elif self.pending:

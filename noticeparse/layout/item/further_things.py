@@ -33,12 +33,18 @@ _GERUND = re.compile(r"[a-z]{3,12}ing(?= )", re.IGNORECASE)
 _CHARTED = re.compile(r"(?:existing|charted|same|former)\b", re.IGNORECASE)
 """What lies there already, and is named for the sake of the first thing."""
 _LEADS = re.compile(
-    r"[ ,;:]*(?:to|into|from|by|with|for|as(?! well)|on|near|off|over|under|across|beside"
-    r"|alongside)\b",
+    r"[ ,;:]*(?:(?:and )?(?:continuing|onwards?)|(?:and )?then(?=[ ,]*$)|to|into|from|by|with|for"
+    r"|as(?! well)|on|near|off|over|under|across|beside|alongside)\b",
     re.IGNORECASE,
 )
 """Words that go on with what is said of the first thing: a new state, or what lies beside it."""
-_SPANS = re.compile(r"\b(?:between|from)\b", re.IGNORECASE)
+_SPANS = re.compile(r"\b(?:between|from|joining|connecting|linking)\b", re.IGNORECASE)
+_RUNS_ON = re.compile(
+    r"[ ,;]*(?:and )?(?:then )?(?:continuing|continues|thence|onwards?|extending|extends|as far as"
+    r"|up to|until|ending|terminating|running|passing|via)\b|[ ,;]*(?:and )?then[ ,]*$",
+    re.IGNORECASE,
+)
+"""Words by which a line goes on behind a place: `and continuing to Q`."""
 _OTHER_END = re.compile(r"[ ,]*(?:and|to)\b", re.IGNORECASE)
 _BRACKET = re.compile(r"[ ,]*\([^()]*\)(?=[ ,;]*(?:[,;&]|and\b))")
 _VALUES = frozenset(("light", "light_words", "sectors", "sound", "racon", "ais", "depth"))
@@ -79,24 +85,33 @@ def lost_thing(text: str, above: Draft, label: tuple[int, int]) -> Fault | None:
     return Fault(_CODE, start, label[1], {"written": said.strip(" ,")})
 
 
-def thing_aside(text: str, above: Draft, words: Sequence[Element]) -> Fault | None:
+def thing_aside(text: str, above: Draft, words: Sequence[Element]) -> list[Fault]:
     """The fault of a further thing, where words lead to it that are no part of a list."""
     verb = canonical_verb(above.verb or "")
     if verb is None or not _goes_on(text, above, words[0]):
-        return None
+        return []
     said, start, end = words_of(text, words), words[0].start, words[-1].end
     is_run_on = "\n" not in text[above.places[-1].element.end : start]
     if is_run_on and any(fault.code == _CODE for fault in above.faults):
         # `…, replaced by beacon Q and pile R`
-        return Fault(_CODE, start, end, {"written": said})
+        return [Fault(_CODE, start, end, {"written": said})]
     opening = _LEADS.match(said) or _other_end(text, above, said)
     if opening is not None:
         span: tuple[int, int] | None = opening.span()
     else:
         span = _words_of_change(said) if verb in ("amend", "replace") else _words_aside(said)
     if span is None:
-        return None
-    return Fault(_CODE, start, end, {"written": said[slice(*span)].strip(" ,")})
+        return []
+    return [Fault(_CODE, start, end, {"written": said[slice(*span)].strip(" ,")})]
+
+
+def torn_line(text: str, above: Draft, words: Sequence[Element]) -> list[Fault]:
+    """The fault of a line that goes on behind its last place with words that lead further."""
+    said = words_of(text, words)
+    if above.verb is None or _RUNS_ON.match(said) is None or not _goes_on(text, above, words[0]):
+        return []
+    start, end = above.pieces[0][0], words[-1].end
+    return [Fault("item-torn", start, end, {"written": text[start:end]})]
 
 
 def _goes_on(text: str, above: Draft, first: Element) -> bool:

@@ -17,6 +17,7 @@ from noticeparse.layout.item.braces import with_braces
 from noticeparse.layout.item.charts_below import with_charts_below
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.done_behind import done_behind_stretches, stands_done_behind
+from noticeparse.layout.item.ends_behind_places import with_ends_in_front
 from noticeparse.layout.item.feature_first import FeatureFirst
 from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
 from noticeparse.layout.item.named_values import settle_named_values
@@ -64,7 +65,7 @@ class Body(NamedTuple):
 
 def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
-    lines = with_verb_columns(text, with_braces(text, lines))
+    lines = with_ends_in_front(text, with_verb_columns(text, with_braces(text, lines)))
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
     settle_brackets(text, body.items)

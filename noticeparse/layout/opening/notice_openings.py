@@ -6,7 +6,13 @@ import re
 from typing import NamedTuple
 
 from noticeparse.layout.line.elements import Element, Line, words_of
-from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
+from noticeparse.layout.opening.before_numbers import (
+    behind_count,
+    behind_day,
+    behind_no_chart,
+    first_number,
+    words_of_number,
+)
 from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
@@ -49,7 +55,6 @@ _MARKS = " *+#>•([<:.-=~"
 _NO_MARKS = frozenset(
     {"SEE", "AND", "FOR", "OF", "TO", "ED", "EDN", "WEEK", "VOL", "PAGE", "LIST"}
 )
-_SHORT_CELL = 14
 _LETTER = 4000
 """Characters within which a letter names again the notice of its subject."""
 _SUBJECT = re.compile(r"[ \t>]{0,8}(?:subject|re|fwd?) ?: ", re.IGNORECASE)
@@ -72,7 +77,7 @@ class NoticeOpening(NamedTuple):
 def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     """The opening of a notice on this line, or None."""
     elements = line.elements
-    index = next((i for i, e in enumerate(elements[:4]) if e.kind == "number"), None)
+    index = first_number(elements)
     if index is None:
         return _warning_without_year(text, line)
     if _goes_on(text, line, elements[index]) or is_source(text, line):
@@ -82,11 +87,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if is_subject and number in text[line.end : line.end + _LETTER]:
         # The subject of a letter names the notice that the letter then holds.
         return None
-    before = [e for e in elements[:index] if e.kind not in ("bar", "rule")]
-    is_cell = len(before) > 1 and before[0].kind not in ("key", "chart") and before[-1].gap
-    if is_cell and before[-2].end - before[0].start <= _SHORT_CELL:
-        # The word `NM` or `Notice` opens a cell of its own, behind the letter of a schedule.
-        before = before[-1:]
+    before = words_of_number(text, elements, index)
     if len(before) > 1 and before[0].kind == "label" and _is_parted(text, elements[index:]):
         # `1. NOTICE 44/26 / QUILL SOUND`: the paragraph of a message.
         before = before[1:]
@@ -96,7 +97,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return None
     if is_list_of_numbers(text, elements[index + 1 :]) or is_named(text, line, elements[index]):
         return None
-    words = behind_no_chart(behind_day(words_of(text, before).strip()))
+    words = behind_count(behind_no_chart(behind_day(words_of(text, before).strip())))
     plain = words.lower().strip(" |")
     status = _status_before(plain)
     if status is not None:

@@ -12,7 +12,9 @@ from collections.abc import Sequence, Set
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.item.told_states import read_state
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.place.lettered_places import is_lettered
 from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.places import read_phrase
@@ -43,6 +45,12 @@ _PLAIN = {
     "path": "joining", "vertices": "numbered",
 }  # fmt: skip
 """Words that lead to places here, and are no titles of columns."""
+_OF_RECORDS = frozenset(
+    "verb feature position latitude old new from to light elevation depth colours clearance"
+    " name legend".split()
+)
+"""Roles of keys that tell by themselves what stands behind them."""
+_STATES = frozenset(("old", "new", "to", "from", "change"))
 _ALONE = frozenset("from to joining bounded centred".split())
 _PAIR = 2
 
@@ -55,12 +63,41 @@ def with_place_key(text: str, line: Line) -> Line:
     told = _KEY.match(text, first.start, first.end)
     if told is None or not (_holds_place(line.elements) or _stands_alone(text, line)):
         return line
-    key = first._replace(kind="key", end=told.end())
-    start = (
-        told.end() + len(text[told.end() : first.end]) - len(text[told.end() : first.end].lstrip())
-    )
-    rest = (first._replace(start=start),) if start < first.end else ()
-    return line._replace(elements=(key, *rest, *line.elements[1:]))
+    return as_key(text, line, told.end())
+
+
+def with_known_key(text: str, line: Line, below: Line | None) -> Line:
+    """The line; words that name what stands behind them are a key above another one of a record.
+
+    `Measure: Establish` above `Object: buoy`.
+    """
+    end = known_key_end(text, line)
+    return line if end is None or not opens_with_key(text, below) else as_key(text, line, end)
+
+
+def opens_with_key(text: str, line: Line | None) -> bool:
+    """Whether a line opens with a key that may stand in a record."""
+    if line is None or line.is_blank:
+        return False
+    return line.elements[0].kind == "key" or known_key_end(text, line) is not None
+
+
+def known_key_end(text: str, line: Line) -> int | None:
+    """Where the words end that open a line and are the key of a record, if they are."""
+    first = line.elements[0] if line.elements else None
+    told = _KEY.match(text, first.start, line.end) if first and first.kind == "words" else None
+    if first is None or told is None or told.end() > first.end:
+        return None
+    return told.end() if key_role(told[0], has_places=line.has(*PLACES)) in _OF_RECORDS else None
+
+
+def as_key(text: str, line: Line, end: int, role: str | None = None) -> Line:
+    """The line; its first words, up to an offset, are a key of this role."""
+    first, *rest = line.elements
+    start = end + len(text[end : first.end]) - len(text[end : first.end].lstrip())
+    value = (first._replace(start=start),) if start < first.end else ()
+    key = first._replace(kind="key", end=end, value=role)
+    return line._replace(elements=(key, *value, *rest))
 
 
 def with_source_key(text: str, line: Line) -> Line:
@@ -131,6 +168,22 @@ def leads_commands(role: str, line: Line) -> bool:
     at = next((i for i, e in enumerate(line.elements) if e.kind == "verb"), 0)
     placed = _holds_place(line.elements[at:])
     return at > 1 and placed and role in ("verb", "feature", "remark", "change")
+
+
+def only_leads(text: str, role: str, line: Line, above: Sequence[Line]) -> bool:
+    """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`.
+
+    So does one that tells a state of the thing named with its place above: `New range: 9M`.
+    """
+    if role in _STATES and read_state(text, line) is not None:
+        last = above[-1] if above else None
+        if last is not None and not last.is_blank:
+            return last.has("point", "half") or read_state(text, last) is not None
+        return False
+    behind = line.elements[1:3]
+    if role == "position":
+        return is_lettered(text, behind)
+    return role == "feature" and [e.kind for e in behind[:1]] == ["verb"]
 
 
 def is_below_a_feature(text: str, below: Line | None, *, is_key: bool) -> bool:

@@ -105,10 +105,14 @@ def heads_rows(text: str, line: Line) -> bool:
 
 
 def is_heading(text: str, line: Line, cells: Cells) -> bool:
-    """Whether a line is a notice's number and heading, with words in the place of the verb."""
+    """Whether a line is a notice's number and heading, in the place of the verb or the chart."""
     if line.elements[0].kind != "number" or line.has("point", "half", "reference", "bar"):
         return False
     words = words_of(text, cells.get("verb", []))
+    if set(cells) == {"notice", "chart"}:
+        # `21/26  Quill Sound. Buoys.`: the heading stands over the columns of what is to be done.
+        words = words_of(text, cells["chart"])
+        return not any(char.isdigit() for char in words)
     return bool(words) and canonical_verb(words) is None and "." in words
 
 

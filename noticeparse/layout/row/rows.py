@@ -170,7 +170,8 @@ class RowReader:
             return
         if last is not None and last.groups and self._repeated.goes_on(cells):
             last.faults += [*unread, *self._repeated.fault_of(cells)]
-            last.groups[-1].role = last.groups[-1].role or "numbered"
+            if self._repeated.are_joined(cells):
+                last.groups[-1].role = last.groups[-1].role or "numbered"
             last.groups[-1].places += [place for group in groups for place in group.places]
             last.pieces += sorted((e.start, e.end) for cell in cells.values() for e in cell)
             return

@@ -10,6 +10,7 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
+from noticeparse.layout.row.place_keys import opens_with_key
 from noticeparse.layout.sentence.sentences import sentences
 from noticeparse.layout.table.carried_verbs import PLACES_OF_RECORD, CarriedVerb
 from noticeparse.layout.table.row_heads import HEAD_CELLS
@@ -18,7 +19,11 @@ from noticeparse.readers.unchanged import changes_nothing, is_for_information
 
 NAMING_CELLS = frozenset({*HEAD_CELLS, "notice", "year", "status", "previous"})
 """Roles of what names notice and chart of a row, and is no part of what the row says."""
-_COUNT = re.compile(r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?\.?")
+_COUNT = re.compile(
+    r"[0-9]{1,3}(?: ?(?:of|/) ?[0-9]{1,3})?[.)]?|[(\[]?(?:[0-9]{1,3}|[a-z])[)\]]", re.I
+)
+_OF_SENTENCES = frozenset({"words", "chart", "verb", "passive"})
+"""Elements that a line may open with, in small letters, in the middle of a sentence."""
 _PLACES = frozenset("position numbered latitude joining bounded centred from old".split())
 
 
@@ -42,10 +47,44 @@ def is_note_row(assembly: Assembly, cells: Cells) -> bool:
     return is_told or (is_marked_row and "verb" not in cells)
 
 
+class Remark:
+    """A remark behind its key, and the lines below it that are more of it."""
+
+    def __init__(self, text: str, line: Line, values: list[Element]) -> None:
+        self._text = text
+        self._last = line
+        self.prose = Prose([(e.start, e.end) for e in values], values)
+
+    def goes_on(self, line: Line) -> bool:
+        """Take a line right below that goes on with the sentence."""
+        if line.row != self._last.row + 1 or line.is_blank:
+            return False
+        first = line.elements[0]
+        is_more = self._text[first.start].islower() and first.kind in _OF_SENTENCES
+        if is_more:
+            self._last = line
+            self.prose.pieces += [(e.start, e.end) for e in line.elements]
+            self.prose.elements += line.elements
+        return is_more
+
+
+def settled_role(assembly: Assembly, record: Cells, role: str, values: Sequence[Element]) -> str:
+    """The role of a value where what stands above it tells more than its key."""
+    notice = assembly.notice
+    marked = notice is not None and is_marked(notice.number_words)
+    if role == "feature" and values and not record and marked:
+        # `Details:` of a temporary notice, behind which no command stands: its body in prose.
+        role = "remark" if all(e.kind != "verb" for e in values) else role
+    told = words_of(assembly.text, record.get("feature", [])).lower().strip(" ,.:")
+    if role == "remark" and values and told.endswith(("legend", "note")):
+        # `Text:` in the record of a legend or note gives its words.
+        return role if "legend" in record else "legend"
+    return role
+
+
 def counts_record(text: str, role: str, values: Sequence[Element], below: Line | None) -> bool:
-    """Whether a key only counts the record below it: `Correction: 1 of 4`."""
-    opens = below is not None and bool(below.elements) and below.elements[0].kind == "key"
-    if not opens or role not in ("verb", "feature", "items"):
+    """Whether a key only counts the record below it: `Correction: 1 of 4`, `Item: (b)`."""
+    if not opens_with_key(text, below) or role not in ("verb", "feature", "items"):
         return False
     return _COUNT.fullmatch(" ".join(text[e.start : e.end] for e in values)) is not None
 

@@ -8,37 +8,38 @@ from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.item.new_things import with_new_thing
-from noticeparse.layout.item.told_states import read_state
 from noticeparse.layout.line.elements import Element, Line, has_words
-from noticeparse.layout.place.lettered_places import is_lettered
 from noticeparse.layout.row.place_keys import (
     PLACED,
     UNKNOWN,
     is_below_a_feature,
     leads_commands,
+    only_leads,
     role_of_places,
     settled,
     with_blank_key,
+    with_known_key,
     with_place_key,
     with_source_key,
 )
+from noticeparse.layout.row.record_numbers import number_alone, with_number_apart
 from noticeparse.layout.row.value_keys import with_value_key
 from noticeparse.layout.table.beside_items import (
+    Remark,
     counts_record,
     ends_value,
     give_information,
     give_source,
     goes_on_with_notice,
     opens_record,
+    settled_role,
     without_statements,
 )
 from noticeparse.layout.table.carried_verbs import CarriedVerb
 from noticeparse.layout.table.tables import TableReader
-from noticeparse.readers.references import is_marked
 from noticeparse.readers.verbs import canonical_verb
 
 _NOTICE_KEYS = frozenset({"heading", "source", "cancels", "validity", "status"})
-_STATES = frozenset(("old", "new", "to", "from", "change"))
 _LISTED = frozenset({"position", "numbered", "joining", "bounded"})
 # Keys that other lines answer to as well; here they only tell that the line is no part of a block.
 _OTHER_KEYS = frozenset({"notice", "chart", "previous", "heading", "source", "remark", "cancels"})
@@ -56,6 +57,10 @@ class KeyReader:
         self._block: Cells = {}
         self._carried = CarriedVerb()
         self._last_role = ""
+        self._remark: Remark | None = None
+        """The remark that was read last."""
+        self._counted: Cells = {}
+        """The number of the record that opens next."""
         self._verb_keys: set[str] = set()
         self._opening = ""
         """The key that opened a notice last."""
@@ -74,6 +79,8 @@ class KeyReader:
 
     def takes_key(self, line: Line) -> bool:
         """Read a `Key: value` line, if its key is known here."""
+        if self._takes_number(line):
+            return True
         line = self._with_key(line)
         if line.elements and line.elements[0].kind == "verb":
             return self._takes_verb_key(line)
@@ -94,7 +101,7 @@ class KeyReader:
             return False
         if notice is not None and counts_record(self.text, role, values, self.following):
             self.end_block()
-            notice.clauses.append((key.start, values[-1].end))
+            self._counted = {"key": [key], "label": values}
             return True
         if role in ("from", "to") and not self._block and not has_places:
             # `To: Masters and pilots`: the head of a letter.
@@ -103,7 +110,7 @@ class KeyReader:
         if not self._block and leads_commands(role, line):
             self.assembly.body.append(line)
             return True
-        if not self._block and self._only_leads(role, line):
+        if not self._block and only_leads(self.text, role, line, self.assembly.body):
             self.assembly.body.append(
                 line._replace(elements=(key._replace(kind="words"), *line.elements[1:]))
             )
@@ -119,24 +126,34 @@ class KeyReader:
         if role in _NOTICE_KEYS and self.assembly.notice is not None:
             self._of_notice(role, line)
             return True
-        if role == "feature" and values and not self._block and self._is_prose(values):
-            role = "remark"
-        if role == "remark" and values and self._is_wording():
-            role = "legend"
+        role = settled_role(self.assembly, self._block, role, values)
         if role == "remark" and values:
             self.end_block()
-            self.assembly.add_prose(Prose([(e.start, e.end) for e in values], values))
+            self._remark = Remark(self.text, line, values)
+            self.assembly.add_prose(self._remark.prose)
             return True
         if role in _OTHER_KEYS:
             return False
         self._of_block(role, key, values)
         return True
 
+    def _takes_number(self, line: Line) -> bool:
+        """Take the number of the record that opens on the line below."""
+        number = number_alone(self.text, line, self.following)
+        if number is not None:
+            self.end_block()
+            self._counted = {"label": [number]}
+        return number is not None
+
     def _with_key(self, line: Line) -> Line:
         """The line; words that are a key within a record, or a key without a value, are one."""
+        if numbered := with_number_apart(self.text, line, self.following):
+            self.end_block()
+            self._counted, line = {"label": [numbered[0]]}, numbered[1]
         if self._block:
             line = with_value_key(self.text, line)
             line = with_source_key(self.text, with_place_key(self.text, line))
+        line = with_known_key(self.text, line, self.following)
         return with_blank_key(self.text, line, self.following, self._verb_keys)
 
     def _ends_record(self, role: str, key: Element) -> bool:
@@ -160,34 +177,6 @@ class KeyReader:
             return None
         self._opening = word
         return values[at]
-
-    def _is_prose(self, values: list[Element]) -> bool:
-        """Whether what stands behind `Details:` is the body of a notice in prose."""
-        notice = self.assembly.notice
-        marked = notice is not None and is_marked(notice.number_words)
-        return marked and all(e.kind != "verb" for e in values)
-
-    def _only_leads(self, role: str, line: Line) -> bool:
-        """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`."""
-        if read_state(self.text, line) is not None and self._follows_a_place(role):
-            return True
-        behind = [element.kind for element in line.elements[1:3]]
-        if role == "position":
-            return is_lettered(self.text, line.elements[1:3])
-        return role == "feature" and behind[:1] == ["verb"]
-
-    def _follows_a_place(self, role: str) -> bool:
-        """Whether a key tells a state of the thing named with its place above: `New range: 9M`."""
-        above = self.assembly.body[-1] if self.assembly.body else None
-        if above is None or above.is_blank or role not in _STATES:
-            return False
-        return above.has("point", "half") or read_state(self.text, above) is not None
-
-    def _is_wording(self) -> bool:
-        """Whether the open record is of a legend or note, so that `Text:` gives its words."""
-        words = " ".join(self.assembly.words(e) for e in self._block.get("feature", []))
-        told = words.strip(" ,.:").lower()
-        return told.endswith(("legend", "note")) and "legend" not in self._block
 
     def _takes_verb_key(self, line: Line) -> bool:
         """`Insert: rock` above `Position: …`: the verb is the key of what it concerns."""
@@ -216,7 +205,9 @@ class KeyReader:
         return goes_on_with_notice(self.assembly, line, number)
 
     def goes_on_with_value(self, line: Line) -> bool:
-        """Take a line without a key as more of the value above it in an open record."""
+        """Take a line without a key as more of the remark or the value above it."""
+        if self._remark is not None and self._remark.goes_on(line):
+            return True
         if not self._block or not self._last_role or line.has("chart", "rule", "number"):
             return False
         if ends_value(self.text, self._block[self._last_role], line) or (
@@ -255,6 +246,8 @@ class KeyReader:
                 role = "change"
         if role in self._block and not (role == self._last_role and role in _LISTED):
             self.end_block()
+        if not self._block:
+            self._block, self._counted = self._counted, {}
         self._block.setdefault("key", []).append(key)
         self._verb_keys |= {self.assembly.words(key)} if role == "verb" and values else set()
         if role in ("radius", "source", "aside"):

@@ -15,6 +15,9 @@ HEAD_CELLS = (
 )  # fmt: skip
 """Roles of the columns that are the head of a chart."""
 
+_MORE_OF_CHART = frozenset({"INTERNATIONAL", "PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM"})
+"""What of a chart may stand on the lines below its number."""
+
 
 class RowHeads:
     """Opens notices and chart sections as the rows name them."""
@@ -69,6 +72,16 @@ class RowHeads:
         """Give the chart above a cell with its international number, letters and all."""
         if self.assembly.charts:
             self.assembly.charts[-1].head.append((cell[0].start, cell[-1].end))
+
+    def take_more_of_chart(self, cells: Cells) -> None:
+        """Give the chart above the rest of its cell: `INT 9812`, below it `(last 17/26)`."""
+        told = [e for e in cells.get("chart", []) if e.kind != "bar"]
+        parts = read_parts(" ".join(self.assembly.words(e) for e in told))
+        is_more = bool(parts) and all(part.kind in _MORE_OF_CHART for part in parts)
+        if is_more and not cells.get("notice") and self.assembly.charts:
+            head = self.assembly.charts[-1].head
+            head += [(e.start, e.end) for e in told if (e.start, e.end) not in head]
+            del cells["chart"]
 
     def _takes_head(self, cells: Cells) -> None:
         self._leaves_empty |= not cells.get("notice") or not cells.get("verb")

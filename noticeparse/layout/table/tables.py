@@ -184,6 +184,7 @@ class TableReader:
             table = self.table = columns_of_states(table)
             cells = with_states(cells)
         cells = self._filled(cells)
+        self.heads.take_more_of_chart(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -226,6 +227,7 @@ class TableReader:
         if not self._words_may_follow or table.below or table.is_of_halves:
             return False
         cells = table.cells(self.text, line, self._point_above)
+        self.heads.take_more_of_chart(cells or {})
         rest = rest_below(self.text, table, line, cells) if cells else None
         if rest is None or not self.assembly.takes_wrapped(rest):
             return False
