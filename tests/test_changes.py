@@ -53,6 +53,9 @@ CHANGES = [
     ("Light Fl W 6s 22m 14M: range to 11M", "light",
      [("light.ranges_nm", [_D(14)], [_D(11)])]),
     ("range 12M to 9M", "light", [("light.ranges_nm", [_D(12)], [_D(9)])]),
+    ("light, Fl.W.5s21m12M, range 12M -> 9M", "light", [("light.ranges_nm", [_D(12)], [_D(9)])]),
+    ("light, Fl.5s, range 12 miles to 9 miles", "light",
+     [("light.ranges_nm", [_D(12)], [_D(9)])]),
     ("light range reduced to 6 miles", "light", [("light.ranges_nm", None, [_D(6)])]),
     ("RANGE OF LIGHT TO 15/12M", "light", [("light.ranges_nm", None, [_D(15), _D(12)])]),
     ("elevation of light F.R to 11m", "light", [("light.elevation_m", None, _D(11))]),
@@ -138,6 +141,7 @@ def test_what_is_no_change_is_an_error(text, code):
 WARNED = [
     ("range to 11", "change-unit-missing"),
     ("light Fl.R.5s 9M, range from 8M to 7M", "change-old-differs"),
+    ("light, Fl.R.5s9M, range 8M to 7M", "change-old-differs"),
     ("sectors W 000°-180°, R 180°-000°", "change-new-assumed"),
     ("vertical clearance to 18 m", "feature-unknown"),
     ("name to No 7", "feature-unknown"),

@@ -263,9 +263,8 @@ class Assembly:
                 self.section().items += items
             self.row_verb, self.row_class = rows.verb, rows.classes.above
         lines, self.body = self.body, []
-        notice, has_chart = self.notice, bool(self.charts)
-        found = cut_section(self.text, lines, self.codes, notice, has_chart=has_chart)
-        found = found if notice or self.charts else without_titles(self.text, found)
+        found = cut_section(self.text, lines, self.codes, self.notice, has_chart=bool(self.charts))
+        found = found if self.notice or self.charts else without_titles(self.text, found)
         self._give(found.places)
         self._give(found.items)
         if self.notice is not None:
@@ -277,8 +276,8 @@ class Assembly:
     def _give(self, items: Sequence[Item]) -> None:
         """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
-        is_numbered = any(item.number is not None for item in items)
-        if not is_numbered or (has_own and (self._is_headed or not self.is_by_chart)):
+        is_one = has_own and (self._is_headed or not self.is_by_chart)
+        if is_one or all(item.number is None for item in items):
             if items:
                 self.section().items += items
             return

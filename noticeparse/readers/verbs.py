@@ -190,24 +190,8 @@ _STEMS: dict[str, Verb] = {
         "amend",
     ),
     **dict.fromkeys(
-        (
-            "move",
-            "relocate",
-            "reposition",
-            "re-position",
-            "re-site",
-            "resite",
-            "shift",
-            "displace",
-            "transfer",
-            "mv",
-            "mov",
-            "shft",
-            "reposn",
-            "reloc",
-            "relocation",
-            "displacement",
-        ),
+        "move relocate reposition re-position re-site resite shift displace transfer mv mov shft"
+        " reposn reloc relocation displacement".split(),
         "move",
     ),
 }
@@ -230,7 +214,9 @@ LIST_ENDINGS = (
 
 
 _ON_THE_CHARTS = re.compile(
-    r"(?:(?<=off)| (?:on|in|to|into|from)) (?:the|this|these|both|all|each|your) charts?$"
+    r"(?:(?:(?<=off)| (?:on|in|to|into|from)) (?:the|this|these|both|all|each|your) charts?"
+    r"| in place| (?:(?:at|on|in|from|to) )?\(?(?:th(?:is|at|ese|ose)|the (?:same|said))"
+    r" (?:places?|positions?))$"
 )
 _EITHER = re.compile(r"/| (?:and/or|or|and|-) |, ", re.IGNORECASE)
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")

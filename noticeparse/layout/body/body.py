@@ -25,6 +25,7 @@ from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.parts_of_lists import give_parts
+from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
@@ -95,7 +96,7 @@ def cut_section(
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
-    lines, entries = without_pages(text, lines)
+    lines, entries = without_pages(text, with_marks_of_kinds(text, lines))
     lines, names = without_listed_names(text, lines)
     lines, turning, turns = without_turns(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
@@ -118,6 +119,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     if told:
         found = found._replace(items=sorted([*found.items, *told], key=lambda one: one.pieces))
+    give_same_kinds(text, found.items)
     give_classes(text, found.items, headings)
     give_parts(text, found.items)
     give_turns(text, found.items, turns)

@@ -22,6 +22,8 @@ _LONGEST = 240
 _MOST = 12
 """Elements of such a sentence."""
 _STOPS = frozenset({"STOP", "COMMA"})
+_NOUN = re.compile(r"[A-Z][a-z]{2,15} (?=(?:[Nn]os?\.? ?)?[0-9]{1,5} ?(?:\([TP]\) ?)?/)")
+"""What an office may call its notices: `Leaf 61(P)/26 is cancelled.`"""
 
 
 def without_cancellations(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
@@ -59,9 +61,18 @@ def _runs(
             first = index
         if first is not None and index - first >= _MOST:
             first = None
+        if first is not None and element is lines[row].elements[-1] and _stops(text, element):
+            yield first, index + 1
+            first, before = None, None
+            continue
         before = element
     if first is not None:
         yield first, len(told)
+
+
+def _stops(text: str, element: Element) -> bool:
+    """Whether words end with the full stop of their sentence."""
+    return text[element.start : element.end].rstrip().endswith(".")
 
 
 def _is_apart(lines: Sequence[Line], told: Sequence[tuple[int, int]], index: int) -> bool:
@@ -71,9 +82,12 @@ def _is_apart(lines: Sequence[Line], told: Sequence[tuple[int, int]], index: int
 
 
 def _ends(text: str, element: Element | None) -> bool:
-    """Whether the sentence of an item ends with an element: its last place, or a semicolon."""
+    """Whether a sentence ends with an element: the last place of an item, or a semicolon.
+
+    The first one of a body has nothing before it.
+    """
     if element is None:
-        return False
+        return True
     is_end = element.kind in PLACES and text[element.end - 1] == "."
     return is_end or element.kind == "semicolon"
 
@@ -87,8 +101,10 @@ _LIFTED = re.compile(
 
 
 def _cancels(words: str) -> bool:
-    """Whether words name cancelled notices, and say nothing else of the chart."""
+    """Whether words name cancelled notices, and nothing else; a word may name their kind."""
     words = _LIFTED.sub("", words)
+    named = _NOUN.match(words)
+    words = words[named.end() :] if named is not None else words
     if not tells_end(words) or opening_kind(words) not in _STOPS | {"CANCELS"}:
         return False
     return head_kinds(words) - _STOPS == {"CANCELS"}

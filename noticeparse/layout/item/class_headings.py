@@ -137,6 +137,9 @@ def _heads_unread(
     if line.is_blank or not line.has_only("words", "passive", "verb"):
         return False
     start, end = line.elements[0].start, line.elements[-1].end
+    if line.elements[0].kind == "verb" and not text[line.elements[0].end : end].strip(" :"):
+        # `Insert:` alone can be read, and ends the class.
+        return False
     if any(char.isdigit() or char == '"' for char in text[start:end]):
         return False
     columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]

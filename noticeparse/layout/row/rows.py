@@ -39,6 +39,7 @@ from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_classes import RowClasses
 from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
+from noticeparse.layout.row.verb_cells import settle_rest, without_rest
 from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import are_contrary, canonical_verb
@@ -198,6 +199,7 @@ class RowReader:
         item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
+        settle_rest(self.text, item, cells)
         if item.change and not cells.get("new") and not cells.get("change"):
             # `Replaced by light-buoy`: light and name are those of the new one.
             item.change += [piece for added in item.added for piece in added.pieces]
@@ -234,7 +236,7 @@ class RowReader:
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
 
     def _set_verb(self, item: Item, cells: Cells) -> None:
-        cell = cells.get("verb", [])
+        cell = without_rest(self.text, cells.get("verb", []))
         if cell and cell[0].kind == "key":
             self.verb, cell = None, []
         if cell:

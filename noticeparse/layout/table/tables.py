@@ -3,12 +3,8 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.column.states_of_columns import (
-    are_states,
-    columns_of_states,
-    with_states,
-)
-from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.column.states_of_columns import are_states, columns_of_states, with_states
+from noticeparse.layout.column.title_rows import read_titles, with_degrees_below
 from noticeparse.layout.column.titles import Cells, Table
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.handed_on import HandedOn
@@ -130,6 +126,9 @@ class TableReader:
         if self.table is None or not self._awaits_rows:
             return False
         words = self.text[line.start : line.end]
+        if stated := with_degrees_below(self.text, self.table, line):
+            self.table = stated
+            return True
         self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         if self._words_may_follow and words not in self._second_titles:
             # Below titles that stand again at the head of a page a row goes on.
@@ -176,7 +175,7 @@ class TableReader:
             return True
         if self.table is None or runs_through(table, line):
             return False
-        table = self.table = table.with_verbs(self.text, line).with_features(self.text, line)
+        table = self.table = table.settled(self.text, line, self.assembly.codes)
         cells = table.cells(self.text, line, self._point_above)
         if not cells or heads_rows(self.text, line):
             return False
