@@ -179,6 +179,17 @@ def mark_of_heading(words: str) -> HeadingMark:
     return HeadingMark(status_in_words(within[0]) if within else None, len(words))
 
 
+def without_mark(text: str, piece: tuple[int, int]) -> tuple[int, int]:
+    """The stretch of a heading without the mark that opens or ends it: `(T)  QUILL SOUND`."""
+    start, end = piece
+    length = mark_of_heading(text[start:end]).length
+    opening = _AT_THE_START.match(text, start, start + length)
+    return opening.end() if opening else start, start + length
+
+
+_AT_THE_START = re.compile(
+    r" ?[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]][ .:–-]{0,8}(?! ?[0-9])"
+)
 _AT_THE_END = re.compile(
     r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]]"
     r"|(?<=[.,-] )[TP]|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"

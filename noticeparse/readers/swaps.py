@@ -20,6 +20,7 @@ from noticeparse.readers.features import (
     read_feature,
     value_property,
 )
+from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.records.feature import Feature
 
 # `was examined by divers. It is replaced with …`: the joint of another sentence.
@@ -67,6 +68,7 @@ def _joints(text: str) -> list[_Joint]:
 @lru_cache(maxsize=4096)
 def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     """What goes and what comes; behind `for` and `in place of` stands what goes."""
+    text = without_the_rest(text)
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.no_bottom import with_no_bottom
+from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.readers.words_inverted import in_spoken_order
 
 _MORSE = {
@@ -110,7 +111,7 @@ def in_known_forms(text: str) -> Rewritten:
 def change_in_known_form(text: str) -> str:
     """The phrase of a change, of the same length, with legends and depths as they are read."""
     plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
-    return with_no_bottom(plain)
+    return with_no_bottom(without_the_rest(plain)).rstrip(" .")
 
 
 def _with_letter(told: re.Match[str]) -> str:
