@@ -212,3 +212,36 @@ def test_places_with_their_words_behind_the_verb_stay_whole() -> None:
         ("delete", "wreck", [AT_P, AT_Q]),
         ("insert", "rock", [AT_R]),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("Move     buoy, from this position", "to this position"),
+        ("Move     buoy from this place", "to this place"),
+        ("Shift    buoy from this point", "to this point."),
+        ("Move     buoy from here", "to here"),
+        ("Move     buoy, from old position", "to new position"),
+        ("Move     buoy", "to the new position"),
+        ("Move     buoy", "to this position"),
+        ("Move     buoy from this position", "and to this position"),
+    ],
+)
+def test_the_new_place_stands_before_to_this_position(first: str, second: str) -> None:
+    rows = f"  {R}   Insert   wreck\n  {P}   {first}\n  {Q}            {second}\n"
+    bulletin = parse(f"{HEAD}{rows}  {R}   Delete   rock\n")
+    assert told(bulletin) == [
+        ("insert", "wreck", [AT_R]),
+        ("move", "buoy_generic", [AT_P]),
+        ("delete", "rock", [AT_R]),
+    ]
+    (action,) = [one for one in actions_of(bulletin) if isinstance(one, Move)]
+    assert [one.iso6709 for one in action.destination.positions] == [AT_Q]
+    assert not errors(bulletin)
+
+
+def test_no_new_place_under_a_verb_that_moves_nothing() -> None:
+    rows = f"  {P}   Insert   buoy\n  {Q}            to this position\n  {R}   Delete   rock\n"
+    bulletin = parse(HEAD + rows)
+    assert errors(bulletin) == {"places-of-a-move"}
+    assert told(bulletin) == [("insert", "buoy_generic", [AT_P])]

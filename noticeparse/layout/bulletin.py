@@ -11,15 +11,10 @@ from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.asides import takes_clause, takes_no_chart
 from noticeparse.layout.head.cards import take_card
-from noticeparse.layout.head.cuts import (
-    heading_before,
-    number_behind_heading,
-    parts_of,
-    settle_edition,
-    without_axis_titles,
-)
+from noticeparse.layout.head.cuts import parts_of, settle_edition, without_axis_titles
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
+from noticeparse.layout.head.numbers_behind import heading_before, number_behind_heading
 from noticeparse.layout.head.rearranged import rearranged
 from noticeparse.layout.head.stacked_keys import with_printed_keys
 from noticeparse.layout.item.codes import takes_codes, with_code

@@ -6,6 +6,7 @@ Which lines of positions are further places of the row above is told for rows wi
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import PLACES, tells
@@ -14,6 +15,7 @@ from noticeparse.layout.place.led_places import has_letter
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import is_connector, split_phrase
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import Stretch, gather
 
 _ANNOUNCED = re.compile(
@@ -118,8 +120,8 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
     Its words end with `joining` or `from`, or lists them, where each item has its verb in front.
     """
     elements = line.elements if line else ()
-    others = (e for e in elements if e.kind not in PLACES and e.kind not in ("label", "bar"))
-    if _goes_on_in_words(text, item, line):
+    others = [e for e in elements if e.kind not in PLACES and e.kind not in ("label", "bar")]
+    if _goes_on_in_words(text, item, line) or _says_where_to(text, item, others):
         return True
     if not all(is_connector(text[e.start : e.end]) for e in others):
         return False
@@ -140,6 +142,14 @@ def awaits_places(text: str, item: Item, line: Line | None, *, verbs_lead: bool)
     return parts[-1].kind in ("joining", "bounded", "from_", "separator")
 
 
+def _says_where_to(text: str, item: Item, others: Sequence[Element]) -> bool:
+    """Whether a line has the new place of what is moved: `P Move buoy` above `Q to here`."""
+    if not item.verb or canonical_verb(item.verb) != "move" or len(item.places) != 1:
+        return False
+    words = [text[e.start : e.end].strip(" ,.:") for e in others]
+    return len(words) == 1 and _TO_HERE.fullmatch(words[0]) is not None
+
+
 def _lists_places(text: str, item: Item) -> bool:
     """Whether the last places of an item are listed behind `bounded by`."""
     lead = " ".join(text[start:end] for start, end in item.groups[-1].lead)
@@ -147,9 +157,15 @@ def _lists_places(text: str, item: Item) -> bool:
     return bool(parts) and parts[-1].kind in ("joining", "bounded")
 
 
+_TO_HERE = re.compile(
+    r"(?:and )?to(?: (?:here|(?:(?:the|this) )?(?:(?:new|other) )?(?:position|place|point)))?",
+    re.IGNORECASE,
+)
+
+
 def is_to_behind_place(item: Item, words: str) -> bool:
     """Whether a lone `to` stands behind the last place of an item: it is where the thing goes."""
-    if not item.words or words.strip(" ,.:").lower() not in ("to", "to here"):
+    if not item.words or _TO_HERE.fullmatch(words.strip(" ,.:")) is None:
         return False
     last = item.groups[-1].places[-1:]
     return bool(last) and item.pieces[-1] == (last[0].element.start, last[0].element.end)
