@@ -24,7 +24,8 @@ _CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNO
 _LONE_FIGURE = re.compile(r"-?[0-9]{1,4}[.,][0-9]{1,2}")
 _LOST_NUMBER = re.compile(
     r"[^A-Za-z0-9\n]{0,6}(?:(?:notice|nm|ntm)(?: nos?\.?)? )?"
-    rf"{BEFORE_YEAR}/[0-9?]{{1,4}}(?![0-9/])",
+    rf"{BEFORE_YEAR}/[0-9?]{{1,4}}(?![0-9/])"
+    r"|(?:temporary|preliminary|cancell?ed) [0-9]{1,5}/[0-9]{2}",
     re.IGNORECASE,
 )
 """`24b7/26`, where the head of a notice stands: the actions below it are of none."""

@@ -15,7 +15,7 @@ _LINE = re.compile(
     r"^[ \t]*(?:(?:status|type|class|kind|category|nature)(?: of (?:the )?notice)?[ \t]{0,12}[:=]"
     rf"[ \t]{{0,20}}{_MARK.format('mark')}(?: notice)?"
     r"|(?:this (?:is|notice is) )?(?:a )?(?P<alone>temporary|preliminary) notice)[ \t.]*$"
-    r"|^[ \t]*(?-i:(?P<bare>TEMPORARY|Temporary|PRELIMINARY|Preliminary))[ \t:]*$",
+    r"|^[ \t]*(?-i:(?P<bare>TEMPORARY|Temporary|PRELIMINARY|Preliminary))[ \t:.]*$",
     re.IGNORECASE | re.MULTILINE,
 )
 

@@ -47,10 +47,13 @@ _OF_NO_YEAR = re.compile(
     r"\s*(?:(?:(?:this|the present) notice )?(?:hereby )?(?:cancels|supersedes|annuls|revokes) "
     rf"(?:notices? |nm |ntm )?(?:nos?\.? )?[0-9]{{1,5}}{_MARK}(?:,|$| and | & )"
     r"|notices? (?:nos?\.? )?[0-9]{1,5}(?:(?:, | and )[0-9]{1,5}){0,9} (?:is|are) (?:hereby )?"
-    r"(?:cancell?ed|superseded|withdrawn))",
+    r"(?:cancell?ed|superseded|withdrawn)"
+    r"|(?:the )?(?:former|previous|preceding|above|said|earlier|original|temporary|preliminary"
+    r"|that) (?:notices?|corrections?|nm) (?:(?:is|are|has been|have been) )?(?:now |hereby )?"
+    r"(?:cancell?ed|superseded))",
     re.IGNORECASE,
 )
-"""`Cancels 38, 39 and 40`"""
+"""`Cancels 38, 39 and 40`, `Former notice cancelled`"""
 
 
 def cancellations_left(text: str, read: Sequence[tuple[int, int]]) -> Iterator[tuple[int, int]]:

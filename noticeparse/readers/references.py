@@ -174,14 +174,23 @@ def mark_of_heading(words: str) -> HeadingMark:
         return HeadingMark(status, 0)
     found = _AT_THE_END.search(words)
     if found is not None and not _OF_ANOTHER.search(words, 0, found.start()):
-        return HeadingMark(status_in_words(found.group()), found.start())
+        return HeadingMark(_first_word(found.group()), found.start())
     within = _WITHIN.search(words)
-    return HeadingMark(status_in_words(within[0]) if within else None, len(words))
+    return HeadingMark(_first_word(within[0]) if within else None, len(words))
+
+
+def _first_word(mark: str) -> NoticeStatus | None:
+    word = _LETTERS.search(mark)
+    return status_in_words(word[0]) if word else None
+
+
+_LETTERS = re.compile("[A-Za-z]+")
 
 
 _AT_THE_END = re.compile(
-    r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]]"
-    r"|(?<=[.,-] )[TP]|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
+    r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?)(?i: notice)?)[)\]]"
+    r"|(?<=[.,-] )[TP]|[-.,:;\u2013] (?i:temporary|preliminary)(?i: notice)?"
+    r"|[-.,:;\u2013] (?i:temporary)(?i: notice)? (?i:until|till|from) [^.;]{1,60})[ .]*$"
 )
 _OF_ANOTHER = re.compile(
     r"(?:[0-9]|\b(?:cancel|supersed|replac|revok|annul|withdraw)[a-z]{0,6}\b[^.;]{0,120}[0-9] )$",
@@ -191,7 +200,9 @@ _OF_ANOTHER = re.compile(
 _WITHIN = re.compile(
     r"(?<![0-9])(?<![0-9] )[(\[](?:T|P|(?i:temporary|preliminary))[)\]](?! ?[/-] ?[0-9])"
     r"|^ ?[(\[](?i:t|p)[)\]]|^ ?(?:-[TP](?= )|[TP]\.(?= [A-Z][a-z]))"
-    r"|^ ?(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013] )"
+    r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013|] )"
+    r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)(?= [A-Z])"
+    r"|^[ :|*-]{0,3}(?i:temp|prelim)\.(?= (?:[A-Z]{2}|- ))"
 )
 
 

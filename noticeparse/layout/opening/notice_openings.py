@@ -9,6 +9,7 @@ from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.opening.before_numbers import behind_day, behind_no_chart
 from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
+from noticeparse.layout.opening.pointers import is_reference, names_another
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
@@ -104,6 +105,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if _names_a_notice(plain, number) or _is_series_mark(words, elements[:index]):
         starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
         return NoticeOpening(elements[index], index, starred, None)
+    if is_reference(text, line, words):
+        return None
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
     is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
@@ -190,10 +193,6 @@ def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     )
 
 
-_OF_EDITIONS = frozenset(
-    "weekly monthly fortnightly quarterly annual previous last see cancels replaces supersedes"
-    " amends corrects extends repeats former preceding".split()
-)
 _SERIES_NOUNS = (_NOTICE_NOUNS | {"item"}) - {
     "", "correction", "update", "amendment", "entry", "slip",
 }  # fmt: skip
@@ -203,7 +202,7 @@ def _names_local_series(words: str) -> bool:
     """Whether words name the series of a local notice: `Port Notice`, `Local Circular No`."""
     series = _series(words)
     parts = series.lower().removesuffix(" to mariners").split()
-    if not 2 <= len(parts) <= 4 or parts[0] in _OF_EDITIONS or not series[0].isupper():
+    if not 2 <= len(parts) <= 4 or names_another(series) or not series[0].isupper():
         return False
     # `Refer to Notice 12/26` speaks of another one.
     return parts[-1] in _SERIES_NOUNS and parts[-2] not in _OPEN_WORDS
