@@ -63,7 +63,6 @@ def test_series_of_a_place_opens_one() -> None:
     [
         "Reference: NM 12(T)/26 (cancelled by this notice)",
         "Ref. Notice 12(T)/26, which is hereby cancelled",
-        "Ref: NM 12(T)/26 (now cancelled)",
         "NM 12(T)/26, which is withdrawn",
     ],
 )
@@ -72,9 +71,16 @@ def test_cancels_what_it_points_to(pointer: str) -> None:
     assert [(one.number, one.status) for one in notice.cancels] == [(12, "temporary")]
 
 
-def test_end_without_its_number_is_told() -> None:
-    bulletin = parse(f"{HEAD}Ref: NM 12(P)/26. Former notice cancelled.\n{REST}")
-    assert "cancellation-unread" in codes(bulletin)
+@pytest.mark.parametrize(
+    "pointer", ["Ref: NM 12(P)/26. Former notice cancelled.", "Ref: NM 12(T)/26 (now cancelled)"]
+)
+def test_end_that_may_be_that_of_another_is_told(pointer: str) -> None:
+    assert "cancellation-unread" in codes(parse(f"{HEAD}{pointer}\n{REST}"))
+
+
+def test_end_in_the_head_of_a_notice_is_its_own() -> None:
+    (notice,) = parse(f"12/26 (withdrawn)\n{REST}").notices
+    assert (notice.id, notice.charts[0].actions[0].usable) == ("12/26", False)
 
 
 def test_condition_cancels_nothing() -> None:

@@ -27,7 +27,9 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
     for item in section.items:
         words = context.text[slice(*item.charts)] if item.charts is not None else ""
         # `Chart 802 only` is one of others, which nobody names.
-        head = read_head(words, context.year) if words and "only" not in words.lower() else None
+        # `802, 803:` in the margin has no word for a chart.
+        said = words if "ch" in words.lower() else f"charts {words}"
+        head = read_head(said, context.year) if words and "only" not in words.lower() else None
         if head is None or head.faults or not head.charts:
             return sections
         for one in head.charts:

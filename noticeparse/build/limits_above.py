@@ -47,6 +47,7 @@ _TEMPORARY = re.compile(
     r"(?:made|established|shown|effected|in force|in place)))?",
     re.IGNORECASE,
 )
+_PANEL = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset)s?", re.IGNORECASE)
 _IN_HEADING = re.compile(
     r"\b(?:temporar(?:y|ily)|preliminary|until further notice)\b|\b(?:temp|prelim)\. ",
     re.IGNORECASE,
@@ -81,10 +82,11 @@ def limits_above(
                 # `Quill Sound - Temporary buoys`: the notice itself may be temporary.
                 own = [one.pointer for one in pointed(path, charts)]
                 yield quoting(context, "item-temporary", piece), own
+    panels = {one.panel[0] for one in draft.charts if one.panel is not None}
     first = draft.number.end if draft.number is not None else draft.start
     for piece in _lines(context.text, min(first, *starts), max(starts)):
         code = _code(context.text[slice(*piece)])
-        if code is None or not _is_above(context.text, piece[1], starts):
+        if code is None or piece[0] in panels or not _is_above(context.text, piece[1], starts):
             continue
         around = [item for item in items if _overlaps(item, piece)]
         if any(item_extent(item)[1] > piece[0] for item in around):
@@ -123,6 +125,8 @@ def _code(said: str) -> str | None:
     """What a line says of the commands below it, None for all others."""
     is_bracketed = said[:1] + said[-1:] in ("()", "[]")
     words = said.strip("()[]:- .")
+    if _PANEL.fullmatch(words):
+        return "item-of-one-panel"
     if _TEMPORARY.fullmatch(words):
         return "item-temporary"
     if said.endswith(".") or (said.endswith(",") and not is_bracketed):
