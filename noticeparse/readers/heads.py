@@ -20,6 +20,7 @@ from noticeparse.readers.chart_numbers import (
     with_own_first,
 )
 from noticeparse.readers.dates import read_date
+from noticeparse.readers.edition_dates import tell_edition_dates
 from noticeparse.readers.garbled_numbers import tell_garbled_numbers
 from noticeparse.readers.head_values import (
     ChartHead,
@@ -172,6 +173,7 @@ _SAID_IN_BRACKETS = frozenset(
 def _unread_words(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
     """Charts told by no number; `[3O/26]`: where the notice before stands, and is not read."""
     tell_garbled_numbers(head, text, parts)
+    tell_edition_dates(head, text, parts)
     if head.charts and (others := _ALL_OTHERS.search(text)) is not None:
         blame(head, "chart-unread", others[0], parts[-1])
     for at, part in enumerate(parts):

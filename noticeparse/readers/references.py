@@ -92,6 +92,7 @@ def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
     return HeadNumber(written.ref(), True)
 
 
+_YEARS_LATER = 15
 _OLDEST = 20
 """Years for which notices are still named."""
 _YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
@@ -99,8 +100,12 @@ _YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
 
 def is_year_doubtful(text: str, ref: NoticeRef, near: int | None) -> bool:
     """Whether number and year may stand the other way round: `2026/25`, or a year to come."""
-    if near is None or ref.year is None:
+    if ref.year is None:
         return False
+    if near is None:
+        # `2026/17`: nobody says whether it is the year that stands first.
+        is_later = 0 <= ref.number - ref.year <= _YEARS_LATER
+        return is_later and _YEAR_BEFORE.search(text) is not None
     return ref.year > near + 1 or (
         _is_near(ref.number, near) and _YEAR_BEFORE.search(text) is not None
     )

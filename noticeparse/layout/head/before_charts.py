@@ -76,7 +76,18 @@ def takes_notices_before(assembly: Assembly, line: Line) -> bool:
     if not line.has_only("words", "number", "key"):
         return False
     piece = (line.elements[0].start, line.elements[-1].end)
-    if not lists_notices_before(assembly.text[slice(*piece)]):
+    words = assembly.text[slice(*piece)]
+    if lists_notices_before(words):
+        assembly.before.append(piece)
+        return True
+    if not (notice.heading and names_notice_before(words)):
         return False
-    assembly.before.append(piece)
+    notice.heading.append(piece)
     return True
+
+
+def names_notice_before(words: str) -> bool:
+    """Whether words tell the notice before, and nothing else: `Previous notice: 12/26`."""
+    parts = read_parts(words)
+    is_led = bool(parts) and parts[0].kind == "PREVIOUS"
+    return is_led and {part.kind for part in parts} <= {"PREVIOUS", "STOP"}

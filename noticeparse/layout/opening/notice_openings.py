@@ -143,7 +143,9 @@ def _goes_on(text: str, line: Line, number: Element) -> bool:
     above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
     last = above.rpartition(" ")[2]
     # In capitals throughout a title may end so.
-    breaks_off = above.endswith(",") or (last in _OPEN_WORDS and not above.isupper())
+    # `Cancels 12(T)/25;` above `13(T)/25`
+    in_list = above.endswith(";") and "CANCELS" in head_kinds(above)
+    breaks_off = above.endswith(",") or in_list or (last in _OPEN_WORDS and not above.isupper())
     below = text[line.end : line.end + 80].lstrip("\n").lstrip(" ")
     alone = not text[number.end : line.end].strip(" .")
     return breaks_off or (alone and text[line.end : line.end + 2] != "\n\n" and _is_rest(below))

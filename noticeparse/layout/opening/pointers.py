@@ -11,7 +11,7 @@ _OTHERS = frozenset(
     " amends corrects extends repeats former preceding related associated original linked earlier"
     " superseded superseding cancelled canceled withdrawn expired replaced amended corrected"
     " relevant connected corresponding initial prior parent existing following cf vide also"
-    " compare consult".split()
+    " compare consult this these erratum errata corrigendum corrigenda".split()
 )
 """A first word by which an edition or another notice is named, and never a series."""
 _REFERENCE = re.compile(
