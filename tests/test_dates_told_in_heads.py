@@ -137,6 +137,7 @@ def test_list_of_cancelled_notices(line: str, numbers: list[int]) -> None:
         "Cancels 402(T)-405(T)/24.",
         "This replaces NM 402(T)/24.",
         "In place of NM 402(T)/24.",
+        "Replaces: 402(T)/24",
     ],
 )
 def test_what_may_end_a_notice_is_told(line: str) -> None:

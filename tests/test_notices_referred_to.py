@@ -21,6 +21,7 @@ POINTERS = [
     "Original Notice 12/26",
     "Vide NM 12/26",
     "Also NM 12/26",
+    "Our Ref. 12/26 dated 3 March 2026",
 ]
 
 

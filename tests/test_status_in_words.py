@@ -21,7 +21,9 @@ MARKED = {
     "17/2026 - Quill Sound - Works. Temporary until 31 December 2026.": "temporary",
     "NtM 17-T/2026  QUILL SOUND - Works": "temporary",
     "17-P/26  QUILL SOUND - Works": "preliminary",
+    "17(Temp)/26  QUILL SOUND - Works": "temporary",
     "17/26  Quill Sound - Works.\nTemporary.": "temporary",
+    "17/26  Quill Sound - Works.\nTemporary notice valid until 3 June 2026.": "temporary",
 }
 MAYBE = [
     "17/26  Quill Sound - Temporary light-buoys.",
@@ -32,12 +34,16 @@ MAYBE = [
     "17/26  Quill Sound - Works.\nFor temporary correction:",
     "17/26  Quill Sound - Works.\nTemporary until further notice.",
     "17/26  Quill Sound - Works.\nPreliminary information.",
+    "17/26  Quill Sound - Works.\nTemporary amendments to the chart:",
+    "17/26  Quill Sound - Works.\nFor the duration of the works:",
 ]
 ENDED = [
     "17/26  Quill Sound - Works. Cancelled.",
     "17/26  Quill Sound - Works: superseded",
     "17/26  Quill Sound - Works.\nCancelled.",
     "17/26  Quill Sound - Works.\nVoid.",
+    "17/26  Quill Sound - Works.\nNotice withdrawn.",
+    "17/26  Quill Sound - Works. Notice cancelled.",
 ]
 PERMANENT = [
     "17/26  Quill Sound - Works until 31 December 2026.",
@@ -75,5 +81,8 @@ def test_says_nothing_of_the_notice_itself(head: str) -> None:
     assert not codes(bulletin) & {"item-temporary", "verb-limited-beside"}
 
 
-def test_number_behind_a_word_that_opens_no_notice_is_told() -> None:
-    assert "text-unread" in codes(parse(f"TEMPORARY 17/26 QUILL SOUND - Works.\n{REST}"))
+@pytest.mark.parametrize(
+    "head", ["TEMPORARY 17/26 QUILL SOUND - Works.", "17/26  WITHDRAWN - QUILL SOUND - Works"]
+)
+def test_head_that_opens_no_notice_is_told(head: str) -> None:
+    assert "text-unread" in codes(parse(f"{head}\n{REST}"))

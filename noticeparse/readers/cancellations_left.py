@@ -62,6 +62,7 @@ _NOTICE = (
 _TAKES_OFF = re.compile(
     r"(?:\b(?:delete|remove|expunge|erase|strike out|replac(?:es|ing)|in (?:place|lieu) of)"
     rf" (?:the )?{_NOTICE}"
+    rf"|\breplaces ?: ?[0-9]{{1,5}}{_MARK}/[0-9]{{2,4}}"
     rf"|\b{_NOTICE} (?:is|are|has been|have been|to be) (?:now |hereby )?(?:deleted|removed)"
     r")(?![0-9])",
     re.IGNORECASE,

@@ -17,11 +17,15 @@ _OTHERS = frozenset(
 _REFERENCE = re.compile(
     r"(?:(?:our|your|further|other) )?(?:refs?|references?|re)\b[.: ]*", re.IGNORECASE
 )
+_ENDS = re.compile(
+    r"\b(?:refs?|references?)[.: ]{1,4}(?:(?:nm|ntm|notice)s?\.? )?$", re.IGNORECASE
+)
 _OPENS_NUMBER = re.compile(
     r"^[ \t>*]{0,8}(?:[A-Za-z][A-Za-z.]{0,12}[ :]{1,3}){0,3}"
     r"[0-9]{1,5} ?(?:\([TP]\))?/(?:19|20)?[0-9]{2}\b",
     re.MULTILINE,
 )
+_LONGEST = 40
 _NEAR = 4000
 """Characters within which the head of the notice stands in which another one is referred to."""
 
@@ -29,6 +33,11 @@ _NEAR = 4000
 def names_another(words: str) -> bool:
     """Whether the first word before a number tells that it is that of another notice."""
     return words.split(" ", 1)[0].lower().strip(".:") in _OTHERS
+
+
+def ends_with_reference(words: str) -> bool:
+    """Whether words lead to the number of another notice: `Our Ref. 12/26`."""
+    return _ENDS.search(words, max(len(words) - _LONGEST, 0)) is not None
 
 
 def is_reference(text: str, line: Line, words: str) -> bool:
