@@ -30,13 +30,16 @@ def by_chart(bulletin: Bulletin) -> dict[str | None, list[tuple[str, str]]]:
         f"1. Insert in chart no. 802: wreck {P}",
         f"Add to chart 802: wreck {P}",
         f"INSERT ON CHART 802: WRECK {P}",
+        f"Insert on chart 802 (WGS84): wreck {P}",
+        f"Insert on chart 802 [9/26]: wreck {P}",
+        f"On 802: Insert wreck {P}",
     ],
 )
 def test_is_for_the_chart_behind_its_verb(command: str) -> None:
     bulletin = parse(f"{HEAD}{command}\nDelete from charts 803 and 804: rock {Q}\n")
     rock = [("delete", "rock")]
     assert by_chart(bulletin) == {"802": [("insert", "wreck")], "803": rock, "804": rock}
-    assert not codes(bulletin)
+    assert not codes(bulletin) - {"datum-of-some-charts", "previous-of-some"}
 
 
 def test_other_verbs_keep_their_words() -> None:
@@ -76,12 +79,24 @@ def test_charts_in_the_margin_that_no_head_names() -> None:
 
 
 @pytest.mark.parametrize(
-    "margin", ["802: Insert wreck", "4512, 4513: Amend light to Fl.R.5s", "802 & 803: Insert rock"]
+    "margin",
+    [
+        "802: Insert wreck",
+        "4512, 4513: Amend light to Fl.R.5s",
+        "802 & 803: Insert rock",
+        "(802) Insert rock",
+    ],
 )
 def test_what_may_be_no_chart_in_the_margin_is_held(margin: str) -> None:
     bulletin = parse(f"{HEAD}{margin} {P}\nDelete rock {Q}\n")
     assert "item-of-one-chart" in codes(bulletin)
     assert by_chart(bulletin) == {None: [("delete", "rock")]}
+
+
+@pytest.mark.parametrize("margin", ["802, 803:", "802 / 803:", "[802, 803]", "On 802 and 803:"])
+def test_ways_of_writing_them(margin: str) -> None:
+    wreck = [("insert", "wreck")]
+    assert by_chart(parse(f"{HEAD}{margin} Insert wreck {P}\n")) == {"802": wreck, "803": wreck}
 
 
 def test_small_numbers_in_the_margin_count() -> None:

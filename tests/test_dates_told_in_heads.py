@@ -106,6 +106,14 @@ def test_notice_before_on_a_line_above_the_chart(line: str) -> None:
     assert notice.heading == "TAVRENNE ISLANDS - Quill Sound - Works"
 
 
+def test_other_notice_before_in_the_head_of_the_chart_is_told() -> None:
+    bulletin = parse(f"{HEAD}Previous notice: 9/26\nChart 802 [12/26]\nInsert wreck {P}\n")
+    (chart,) = bulletin.notices[0].charts
+    assert chart.previous is not None
+    assert chart.previous.number == 12
+    assert "chart-head-unread" in codes(bulletin)
+
+
 def test_another_notice_on_such_a_line_is_none_before() -> None:
     (notice,) = parse(f"{HEAD}See Notice 12/26\n{REST}").notices
     assert notice.charts[0].previous is None

@@ -46,8 +46,7 @@ _TEMPORARY = re.compile(
     r"(?: (?:to|on|of) (?:the |these |all )?charts?)?"
     r"(?: (?:only|apply|applies|until further notice|(?:(?:are|is|have been|has been|to be) )?"
     r"(?:made|established|shown|effected|in force|in place)))?"
-    r"|(?:for|during|throughout) (?:the )?(?:(?:duration|period|course) of )?(?:the )?"
-    r"(?:[a-z]{3,16} ){0,2}works?",
+    r"|for (?:the )?(?:duration|period) of (?:the )?(?:[a-z]{3,16} ){0,2}works?",
     re.IGNORECASE,
 )
 _PANEL = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset)s?", re.IGNORECASE)

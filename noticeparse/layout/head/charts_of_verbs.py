@@ -11,13 +11,19 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
 
 _NUMBER = r"[A-Z]{0,3} ?[0-9]{1,6}[A-Z]?(?![0-9A-Za-z.°'/])"
-_INT = r"(?: ?\(?INT\.? ?[0-9]{1,5}\)?)?"
+_INT = (
+    r"(?: ?(?:\(?INT\.? ?[0-9]{1,5}\)?|[\[(](?:[a-z ]{0,24}[0-9]{1,5}/[0-9]{2,4}|WGS[ -]?84)[\])]"
+    r")){0,3}"
+)
 _CHARTS = re.compile(
     r",? ?[(\[]?(?:(?:on|from|in|to|for) )(?:the )?(?:charts?|chts?\.?) ?(?:nos?\.? ?)?"
     rf"{_NUMBER}{_INT}(?:(?:, and |, | and | & )(?:chart )?{_NUMBER}{_INT}){{0,11}}"
     r"(?: only| alone)?[)\]]?(?: ?[:,;-] ?| )",
     re.IGNORECASE,
 )
+
+
+_OF_CHARTS = frozenset({"words", "chart", "number"})
 
 
 def with_charts_of_verb(text: str, line: Line) -> Line:
@@ -37,7 +43,7 @@ def with_charts_of_verb(text: str, line: Line) -> Line:
 def _charts(text: str, rest: list[Element]) -> tuple[tuple[int, int], list[Element]] | None:
     """Where the charts stand in the words right behind a verb, and what is left behind them."""
     words = 0
-    while words < len(rest) and rest[words].kind in ("words", "chart") and not rest[words].gap:
+    while words < len(rest) and rest[words].kind in _OF_CHARTS and not rest[words].gap:
         words += 1
     if not words:
         return None

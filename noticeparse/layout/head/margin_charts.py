@@ -27,9 +27,12 @@ _MARGIN = re.compile(
 )
 _COUNTS = 2
 """Figures of a number that may count the items of a notice."""
-_UNHEADED = re.compile(
+_SEVERAL = (
     r"[A-Z]{0,3}[0-9]{3,6}[A-Z]?"
-    r"(?P<more>(?: ?[,;&] ?(?:and )?| and )[A-Z]{0,3}[0-9]{3,6}[A-Z]?){0,11} ?:"
+    r"(?P<%s>(?: ?[,;&/] ?(?:and )?| and )[A-Z]{0,3}[0-9]{3,6}[A-Z]?){0,11}"
+)
+_UNHEADED = re.compile(
+    rf"(?P<on>[Oo]n |[Ff]or )?{_SEVERAL % 'more'} ?:|[\[(]{_SEVERAL % 'within'}[\])] ?:?"
 )
 
 
@@ -89,7 +92,8 @@ class MarginCharts:
         if margin.kind != "words" or found is None:
             return False
         # The number of a light in its list may stand in front too.
-        is_list = found["more"] is not None and "light" not in text[margin.end : line.end].lower()
+        is_told = any(found.groupdict().values())
+        is_list = is_told and "light" not in text[margin.end : line.end].lower()
         self._unheaded = notice if is_list else self._unheaded
         doubt = None if self._unheaded is notice else "above"
         own = Element("charts_only", margin.start, margin.end, True, doubt)
