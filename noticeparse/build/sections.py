@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
+from noticeparse.build.charts_of_rows import give_told, lost_figure, names_several, set_previous
 from noticeparse.build.corrected import set_listed, told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.head_doubts import has_lost_bracket, head_doubts
@@ -205,8 +205,10 @@ class SectionReader:
             self.faults += [(one, None) for one in set_previous(context, charts, draft.previous)]
             return
         for start, end in self.draft.heading:
-            words = context.text[start:end].strip(" []().")
-            kinds = head_kinds(context.text[start:end])
+            words, kinds = (
+                context.text[start:end].strip(" []()."),
+                head_kinds(context.text[start:end]),
+            )
             if kinds - {"OTHER"} == {"NOTICE_NUMBER"}:
                 # `312/26 = 311/26`: nobody can say whether it must be on the chart.
                 self.faults.append((quoting(context, "previous-unread", (start, end)), None))
@@ -217,7 +219,8 @@ class SectionReader:
                 if found is not None and len(charts) > 1 and names_several(words):
                     self.faults.append((quoting(context, "previous-unread", (start, end)), None))
                 elif found is not None:
-                    give_all(charts, found.previous, found.previous_written)
+                    told = quoting(context, "chart-head-unread", (start, end))
+                    self.faults += give_told(charts, found, told)
 
     def _take_corrected(self, charts: list[ChartHead]) -> None:
         """The notice before that the front told for the first notice of a chart, or its end."""
