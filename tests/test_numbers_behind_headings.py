@@ -76,7 +76,8 @@ def _bulletin(
     return (
         "TAVRENNE CHART OFFICE\n7 September 2026\n\n"
         f"{first}\n{source}Chart 802 - WGS 84 - previous notice 30/26\n  {P}   Insert   wreck\n"
-        f"{gap}{second}\n{source}Chart 803 - WGS 84 - previous notice 31/26\n  {Q}   Delete   pile\n"
+        f"{gap}{second}\n{source}Chart 803 - WGS 84 - previous notice 31/26\n"
+        f"  {Q}   Delete   pile\n"
     )
 
 
