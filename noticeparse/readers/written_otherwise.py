@@ -61,8 +61,8 @@ _LENGTHS = re.compile(
 )
 """`Fl.5s (0.5+4.5), 12m`, `Fl.5s (fl 0.5s)`: how long the flash is and how long the dark."""
 _RANGES = re.compile(
-    r"(?<![0-9A-Za-z])[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
-    r"(?:,? (?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
+    r"(?:[, ]{0,2}(?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
 )
 _EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
 _COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
