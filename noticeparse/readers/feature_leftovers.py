@@ -21,6 +21,7 @@ from noticeparse.readers.misspelt_words import misspelt_words
 from noticeparse.readers.told import Told
 from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.weighty_words import weighty_words
 from noticeparse.readers.words import Item
 from noticeparse.vocabulary import is_known_word, kinds
 
@@ -36,6 +37,14 @@ _PAINT = frozenset("RGYBW")
 
 def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[Fault]:
     """Faults of words that are understood to say more than the record holds, or not at all."""
+    found = list(_leftovers(text, told, kind, has_depth=has_depth))
+    yield from found
+    for fault in weighty_words(text, told, kind):
+        if all(fault.end <= one.start or one.end <= fault.start for one in found):
+            yield fault
+
+
+def _leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[Fault]:
     for item in told.items:
         if item.role in _SAID:
             yield _fault(_SAID[item.role], item)
