@@ -42,6 +42,41 @@ def test_noun_of_several_holds_for_each(body: str, kind: str, depths: list[float
     assert all(one.usable for one in actions)
 
 
+@pytest.mark.parametrize(
+    ("body", "kinds"),
+    [
+        (f"Insert wrecks: (a) depth 5m, {P}; (b) depth 6m, {Q}", ["wreck", "wreck"]),
+        (f"Insert wrecks: (a) 5m, {P} (b) 6m, {Q}", ["wreck", "wreck"]),
+        (f"Insert wrecks (a) depth 5m, {P}; (b) depth 6m, {Q}", ["wreck", "wreck"]),
+        (f"Insert the following wrecks: (a) depth 5m, {P}; (b) rock {Q}", ["wreck", "rock"]),
+        (
+            f"Delete obstructions: (a) least depth 5m {P} (b) least depth 6m {Q}",
+            ["obstruction", "obstruction"],
+        ),
+        (
+            f"Insert special light-buoys: (a) Fl.Y.3s, {P}; (b) Fl.Y.5s, {Q}\nDelete rock {R}",
+            ["buoy_special", "buoy_special", "rock"],
+        ),
+    ],
+)
+def test_noun_in_front_of_letters(body: str, kinds: list[str]) -> None:
+    actions = read(body)
+    assert [one.feature.kind for one in actions] == kinds
+    assert all(one.usable for one in actions)
+
+
+@pytest.mark.parametrize("words", ["in the new basin:", "off the wrecks:", "depths:"])
+def test_no_noun_in_front_of_letters(words: str) -> None:
+    actions = read(f"Insert {words} (a) depth 5m, {P}; (b) depth 6m, {Q}")
+    assert [one.feature.kind for one in actions] == ["sounding", "sounding"]
+
+
+@pytest.mark.parametrize("said", ["(rep 2025)", "(ED)", "(No 4)"])
+def test_bracket_behind_the_last_of_two_places_is_held(said: str) -> None:
+    first, second = read(f"Insert buoys {P}, {Q} {said}, {R}")
+    assert (first.usable, second.usable) == (False, True)
+
+
 def test_heights_of_several_are_no_depths() -> None:
     actions = read(f"Insert masts, 30m, {P}; 40m, {Q}")
     assert [one.feature.kind for one in actions] == ["radio_mast"] * 2

@@ -16,6 +16,7 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import split_lead
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
+from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.told import told_by
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import Stretch, gather
@@ -41,8 +42,8 @@ def settle_values_behind(text: str, items: Sequence[Item]) -> None:
     """Give the values in such lists to the places that they stand behind."""
     for run in _runs(text, items):
         heading = split_lead(text, run[0].words)[0]
-        told = [_values(text, split_lead(text, item.words)[0]) for item in run]
-        last = _values(text, run[-1].tail)
+        told = [value_groups(text, split_lead(text, item.words)[0]) for item in run]
+        last = value_groups(text, run[-1].tail)
         said = frozenset[str]().union(*told[1:])
         own = {_GROUPS.get(role) for role in value_property(_joined(text, heading))}
         if last and not last & own and last & said:
@@ -101,7 +102,7 @@ def _follows(text: str, above: Item, item: Item, *, is_list: bool) -> bool:
     if not item.words or "\n" not in text[start : item.words[0][0]]:
         return True
     # `wrecks, depth 5m P` and below it `depth 6m Q`: one place is none of several wrecks.
-    return is_list and _values(text, split_lead(text, item.words)[0]) == {"depth"}
+    return is_list and value_groups(text, split_lead(text, item.words)[0]) == {"depth"}
 
 
 def _names_another_verb(between: str) -> bool:
@@ -114,10 +115,10 @@ def _says_values(text: str, item: Item) -> bool:
     words = _BRACKET.sub("", _joined(text, item.words))
     if not words or is_connector(words):
         return True
-    return bool(_values(text, split_lead(text, item.words)[0]))
+    return bool(value_groups(text, split_lead(text, item.words)[0]))
 
 
-def _values(text: str, pieces: Sequence[Piece]) -> frozenset[str]:
+def value_groups(text: str, pieces: Sequence[Piece]) -> frozenset[str]:
     """The groups of the values in some words, empty where they say anything else."""
     return _groups_of(_joined(text, pieces))
 
@@ -210,6 +211,15 @@ def _name_again(
         elif values == {"depth"} and _has_own_figure(things.text, words):
             # `wreck, 12m, P; 9m, Q`: one more wreck, or a depth?
             _name_one(text, run, item, things)
+        if len(above.places) > 1 and _is_of_one(_joined(text, above.tail)):
+            # `wrecks P, Q (rep 2025), R`: said of Q, and read of P too.
+            _hold(text, [above])
+
+
+def _is_of_one(words: str) -> bool:
+    """Whether a bracket says what is no quality of a position, which the last one alone takes."""
+    bracket = _BRACKET.match(words)
+    return bracket is not None and quality_mark(bracket[0].strip(" ,")) is None
 
 
 def _name_one(text: str, run: Sequence[Item], item: Item, things: Stretch) -> None:
