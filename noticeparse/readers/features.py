@@ -174,7 +174,7 @@ class _Reading:
         self.faults += told.faults
         lights = [_with_function(light, kind) for light in told.lights]
         if s57 == "LIGHTS":
-            lights, amounts = with_elevation(lights, amounts, items, self.faults)
+            lights, amounts = with_elevation(lights, amounts, self.told, self.faults)
         feature = Feature(
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),

@@ -187,7 +187,7 @@ def _with_lit_structure(items: list[Item]) -> list[Item]:
 
 
 def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
-    for run in runs:
+    for at, run in enumerate(runs):
         named = [_as_kind(item) for item in run if not item.bracketed]
         found = [item for item in named if item is not None]
         if not found:
@@ -198,10 +198,24 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
         if light and kinds()[head.value].form and head.sense is not None:
             # `port light can buoy`: the word light belongs to the mark.
             head = head._replace(sense=head.sense._replace(lit=True))
-        return head, run
+        return (_danger_behind(runs[at + 1 :]) if head.role == "depth" else None) or (head, run)
     return None, ()
 
 
+def _danger_behind(runs: Sequence[list[Item]]) -> tuple[Item, Sequence[Item]] | None:
+    """The danger of `depth 5m, wreck`, whose depth stands first; none behind other nouns."""
+    for run in runs:
+        kinds_named = [item for item in run if item.role == "kind" and not item.bracketed]
+        if not kinds_named:
+            continue
+        head, ahead = kinds_named[0], run[: run.index(kinds_named[0])]
+        is_danger = kinds()[head.value].s57 in _DANGERS or head.value == "shoal"
+        is_led = any(item.role in ("plain", "unknown") for item in ahead)
+        return (head, run) if is_danger and len(kinds_named) == 1 and not is_led else None
+    return None
+
+
+_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 _TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
 _VALUES = frozenset(("light", "light_words", "sound", "racon", "ais"))
 
