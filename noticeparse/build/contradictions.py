@@ -25,6 +25,7 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.legends import lacks_wording
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
@@ -150,6 +151,9 @@ def contradictions(
         at = text.find(feature.name)
         if at >= 0:
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
+    is_empty = feature.kind == "legend" and feature.legend is None
+    if verb == "insert" and is_empty and lacks_wording(words.text):
+        yield over(context, item, "item-without-feature")
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
 

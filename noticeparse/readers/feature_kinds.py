@@ -19,6 +19,7 @@ from noticeparse.readers.marks import (
     class_of_category,
     kind_of_category,
 )
+from noticeparse.readers.restrictions import restrictions
 from noticeparse.readers.told import Told, depth_kind
 from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Depth
@@ -80,7 +81,8 @@ class _Settling:
         lit = self.is_lit(head)
         if known.form in ("buoy", "beacon"):
             return self.mark(head, known.form, known.s57, lit)
-        return Settled(head.value, known.s57, lit)
+        is_joint = known.s57 == "RESARE" and bool(restrictions(self.text))
+        return Settled("restricted_area" if is_joint else head.value, known.s57, lit)
 
     def is_lit(self, head: Item) -> bool:
         said = {item.value for item in self.told.roles("lit")}

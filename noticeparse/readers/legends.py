@@ -9,7 +9,8 @@ import re
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
-from noticeparse.readers.phrases import Legend, place
+from noticeparse.readers.legend_wordings import end_of_wording, holds_several, leads_to_thing
+from noticeparse.readers.phrases import Legend, divide, place
 from noticeparse.readers.told import RELATIONS, told_by
 from noticeparse.records.feature import Feature
 
@@ -27,7 +28,17 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(
                 Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
             )
-        if legend.form == "bare" and (other := _SECOND.search(words)) is not None:
+        if legend.form == "bare" and (ends := end_of_wording(words)) < len(words):
+            if leads_to_thing(words[ends:]):
+                written = {"written": shown(words[ends:].strip(" ,;()"))}
+                faults.append(Fault("feature-words-unread", start, end, written))
+            words = words[:ends]
+        if legend.form == "bare" and holds_several(legend.word, words):
+            # `legends, Works and Foul`: one of two words, or two of one.
+            written = {"written": shown(text)}
+            faults.append(Fault("feature-legends-several", start, end, written))
+            words = None
+        elif legend.form == "bare" and (other := _SECOND.search(words)) is not None:
             # `legend Works and legend Foul`: two, of which none has its own words here.
             written = {"written": shown(text)}
             faults.append(Fault("feature-legends-several", start + other.start(), end, written))
@@ -61,6 +72,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(Fault("feature-kinds-several", start + joint.end(), end, written))
     kind = "note" if "note" in legend.word.lower() else "legend"
     return _plain(text, kind, words), tuple(faults)
+
+
+def lacks_wording(text: str) -> bool:
+    """Whether a phrase names a legend and holds no words for it: `legend`, `circle and legend`."""
+    legend = divide(text).legend
+    return legend is None or legend.wording is None
 
 
 _SECOND = re.compile(

@@ -29,12 +29,20 @@ _PATTERNS = ("Ch", "Cheq")
 _WIDTH = 40
 
 
+_ABBREVIATIONS = frozenset("pa pd ed sd rep wk obstn unexam subm".split())
+
+
+def is_abbreviation(item: Item) -> bool:
+    """Whether a quotation is an abbreviation of the chart: `wreck with "PA"` has no name."""
+    return item.role == "quoted" and item.text.strip('". ').lower() in _ABBREVIATIONS
+
+
 def is_no_name(text: str, item: Item) -> bool:
     """Whether a name or number is a date's or another thing's, by the words beside it."""
     if item.role == "proper" and is_of_date(text, item.start, item.end):
         return True
     if item.role not in ("proper", "numbered"):
-        return False
+        return is_abbreviation(item)
     if item.text in _PATTERNS:
         return True
     before = text[max(item.start - _WIDTH, 0) : item.start]
