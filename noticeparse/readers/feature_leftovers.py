@@ -20,6 +20,7 @@ from noticeparse.readers.misspelt_words import misspelt_words
 from noticeparse.readers.named_sounds import torn_marks
 from noticeparse.readers.names_of_others import is_abbreviation
 from noticeparse.readers.restrictions import unread_restrictions
+from noticeparse.readers.states_left import states_left
 from noticeparse.readers.told import Told
 from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
@@ -47,6 +48,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
     )
     yield from torn_marks(text, told)
     yield from unread_restrictions(text, told.items)
+    yield from states_left(text, told, kind)
     behind = told.after_head
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
     is_word = is_word and not (behind is not None and _is_paint(behind.text, kind))

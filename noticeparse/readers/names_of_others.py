@@ -1,7 +1,8 @@
 """Names and numbers in a phrase that are those of something else.
 
-`light-buoy, sync with No 4`, `light-buoy No 5, to mark Brack Rock` and `buoy, Point Ellory light
-bearing 300°` name another thing, and `(Also List of Lights K1234.5)` a book.
+`wreck N of Dunmarrow Point`, `light-buoy, sync with No 4`, `light-buoy No 5, to mark Brack Rock`
+and `buoy, Point Ellory light bearing 300°` name another thing, and
+`(Also List of Lights K1234.5)` a book.
 """
 
 from __future__ import annotations
@@ -17,6 +18,15 @@ _BEFORE = re.compile(
     r" (?:light-?)?(?:buoy )?$",
     re.IGNORECASE,
 )
+_LIES_THERE = re.compile(
+    r"(?:\b(?:[NSEW]{1,3}|(?:north|south)?-?(?:east|west)|north|south"
+    r"|(?:north|south|east|west)ward|abreast|seaward|clear|entrance|inside|outside|part|end|side"
+    r"|middle|centre|mouth|vicinity) of"
+    r"|\b(?:in|inside|within|outside|into|across|through|along|opposite|towards?|off|approaches to"
+    r"|entrance to|close to|adjacent to|between|from|near)) (?:the )?$",
+    re.IGNORECASE,
+)
+"""What leads to a place: `wreck N of Dunmarrow Point`, `buoy in Quill Sound`."""
 _BEHIND = re.compile(
     r"(?:\.? [A-Z][a-z]+)?(?:'?s)? cross\b|(?: [A-Z][a-z]+){0,3}"
     r"(?: (?:light|lt|beacon|buoy|lighthouse|church|tower))?,? (?:bearing|bears) [0-9]"
@@ -46,5 +56,7 @@ def is_no_name(text: str, item: Item) -> bool:
     if item.text in _PATTERNS:
         return True
     before = text[max(item.start - _WIDTH, 0) : item.start]
+    if item.role == "proper" and _LIES_THERE.search(before):
+        return True
     is_beside = _BEFORE.search(before) or _OF_A_BOOK.search(before + item.text)
     return bool(is_beside or _BEHIND.match(text, item.end))

@@ -1,7 +1,8 @@
 """What is forbidden in an area, where one word forbids several things.
 
-`anchoring and fishing prohibited`, `no anchoring or trawling`.  In comes a phrase; out come the codes of S-57 RESTRN.  Each of them alone is a kind of its own in
-the vocabulary; of several none is the kind, and the area is a restricted one.
+`anchoring and fishing prohibited`, `no anchoring or trawling`: in comes a phrase, out come the
+codes of S-57 RESTRN.  Each of them alone is a kind of its own in the vocabulary; of several none
+is the kind, and the area is a restricted one.
 """
 
 from __future__ import annotations
