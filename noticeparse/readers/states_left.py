@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.readers.names_beside import listed_names
 from noticeparse.readers.told import Told
 from noticeparse.vocabulary import kinds
 
@@ -27,6 +28,8 @@ def states_left(text: str, told: Told, kind: str) -> Iterator[Fault]:
         for item in told.items:
             if item.role == "unknown" and item.text in _GROUND:
                 yield _fault("feature-words-unread", text, item.start, item.end)
+    if (names := listed_names(text)) is not None:
+        yield _fault("feature-words-unread", text, *names.span("list"))
     known = kinds().get(kind)
     if known is not None and known.s57 == "LIGHTS" and (time := _TIME.search(text)) is not None:
         yield _fault("light-leftover-words", text, *time.span())

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from noticeparse.readers.depths import stated_kind
 from noticeparse.readers.lights_behind_places import light_behind_place
 from noticeparse.readers.lights_of_companions import with_lights_settled
+from noticeparse.readers.names_beside import with_names
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
 from noticeparse.readers.wordings_of_companions import wording_end
 from noticeparse.readers.words import Item, look_up, proper_name
@@ -82,7 +83,7 @@ def _gather(text: str, phrase: Phrase) -> Told:
         # `virtual AIS, topmark N cardinal`: the aid is the thing.
         head, run = None, ()
     return Told(
-        items=tuple(item for one in runs for item in one),
+        items=with_names(text, [item for one in runs for item in one], head),
         companions=tuple(companions),
         head=head,
         first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),

@@ -66,7 +66,7 @@ def look_up(
     proper = proper_name(tokens, whole=not opens)
     for index, token in enumerate(tokens):
         if token.type in _LOOKED_UP and index not in proper:
-            atoms += _atoms(token, first=index == 0)
+            atoms += _atoms(token, first=index == 0 and (opens or len(tokens) > 1))
             continue
         items += _match(atoms, base, bracketed)
         atoms = []
