@@ -55,6 +55,11 @@ def test_the_wording_itself_stays(words: str) -> None:
     assert legends(f"Insert legend, {words}, {P}") == [(words, True)]
 
 
+def test_a_mark_behind_a_wording_without_a_comma_is_held_back() -> None:
+    assert legends(f"Insert legend Fl.Y.5s at light-buoy {P}") == [(None, False)]
+    assert legends(f"Insert legend Anchorage near pier {P}") == [("Anchorage near pier", True)]
+
+
 def test_a_new_legend_ends_there_too() -> None:
     (action,) = actions_of(parse(f"{HEAD}Amend legend, Foul, to Works, orientated N/S {P}"))
     assert [(one.old, one.new) for one in action.changes] == [("Foul", "Works")]

@@ -23,12 +23,18 @@ NAMES = [
     ("tower (Ellory Tower)", "Ellory Tower"),
     ("platform 'A'", "A"),
     ("pilot boarding place B", "B"),
+    ("tidal stream diamond A", "A"),
     # Words that describe, and colours, are no names.
     ("Abandoned pier", None),
     ("Seasonal light-buoy", None),
     ("light-buoy, Fl.R.3s, RGR", None),
     ("rock (Awash)", None),
     ("Dangerous Wreck", None),
+    ("obstruction (Container)", None),
+    ("buoy (October)", None),
+    ("Sludge Bank", None),
+    ("light-buoy, VQ, DESTROYED", None),
+    ("Ferrocement pier", None),
     ("RED BUOY", None),
     # Places.
     ("wreck N of Dunmarrow Point", None),

@@ -13,6 +13,7 @@ from noticeparse.readers.legend_wordings import end_of_wording, holds_several, l
 from noticeparse.readers.phrases import Legend, divide, place
 from noticeparse.readers.told import RELATIONS, told_by
 from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
 
 
 def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
@@ -88,15 +89,20 @@ _JOINED = re.compile(r"[ ,;:]{0,3}(?:and|with|plus|also|including|or|&|\+) (?:th
 """A joint in small letters, which leads to another thing than the words of the legend."""
 _DRAWN = re.compile(r"\b(?:lines?|circles?|arrows?|symbols?)$")
 _BEHIND = re.compile(
-    r" (?:at|near|by|beside|alongside|off|close to|adjacent to) the (?P<thing>[a-z][a-z -]{2,40})$"
+    r" (?:at|near|by|beside|alongside|off|close to|adjacent to) (?P<the>the )?"
+    r"(?P<thing>[a-z][a-z -]{2,40})$"
 )
 
 
 def _place_behind(words: str) -> int | None:
     """Where words begin that may say where a bare legend stands: `Fl.5s at the beacon`."""
     found = _BEHIND.search(words)
-    is_thing = found is not None and told_by(found["thing"]).head is not None
-    return found.start() if found is not None and is_thing else None
+    head = told_by(found["thing"]).head if found is not None else None
+    if found is None or head is None:
+        return None
+    # Without an article only a mark or a light is surely none of the words of the legend.
+    is_mark = bool(kinds()[head.value].form) or kinds()[head.value].s57 == "LIGHTS"
+    return found.start() if found["the"] or is_mark else None
 
 
 def _lies_at(words: str) -> bool:

@@ -16,6 +16,13 @@ from noticeparse.vocabulary import is_known_word, kinds
 
 _DESCRIBING = ("ed", "ing", "al", "ic", "ous", "able", "ive", "ary", "ly", "less", "ful", "ible")
 _LEAST_OF_CAPITALS = 5
+_NOUNS = frozenset(
+    "aluminium plastic steel sinker sonar lidar metocean guard diver stern conveyor sludge boulder"
+    " gravel coral datawell trawler container anchor barge ship vessel cargo timber wooden"
+    " january february march april june july august september october november december".split()
+)
+"""Words that no phrase of the vocabulary holds, and that are no names."""
+_LIT = frozenset(("LIGHTS", "LITVES", "LITFLT"))
 _BEFORE_KIND = frozenset(("category", "colour", "lit", "shape", "kind", "quality"))
 _NAMING = frozenset(
     ("UWTROC", "SBDARE", "LNDARE", "SEAARE", "SOUNDG", "BRIDGE", "HRBFAC", "SNDWAV")
@@ -61,11 +68,14 @@ def _listed(text: str, items: Sequence[Item], head: Item) -> list[Item]:
 
 def _is_strange(word: str) -> bool:
     """Whether a word with a capital may be a name, and nothing else."""
+    small = word.lower()
     if not word[:1].isupper() or is_known_word(word) or "-" in word:
+        return False
+    if small in _NOUNS or small.removesuffix("s") in _NOUNS or small.endswith(_DESCRIBING):
         return False
     if word.isupper():
         return len(word) >= _LEAST_OF_CAPITALS and read_colour_letters(word) is None
-    return len(word) > 2 and word[1:].islower() and not word.endswith(_DESCRIBING)
+    return len(word) > 2 and word[1:].islower()
 
 
 def _in_front(text: str, items: list[Item], head: Item) -> list[Item]:
@@ -80,7 +90,8 @@ def _in_front(text: str, items: list[Item], head: Item) -> list[Item]:
     if not _is_strange(word) or text[: items[0].start].strip().lower() not in ("", "the"):
         return items
     lead = items[1].text
-    if lead[:1].islower():
+    is_mark = bool(kinds()[head.value].form) or kinds()[head.value].s57 in _LIT
+    if lead[:1].islower() and is_mark:
         return [items[0]._replace(role="proper"), *items[1:]]
     is_titled = lead[:1].isupper() and lead[1:].islower() and not word.isupper()
     if is_titled and at == 1 and kinds()[head.value].s57 in _NAMING and " " not in lead:
