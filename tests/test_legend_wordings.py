@@ -127,6 +127,7 @@ def test_a_legend_without_words_is_held_back() -> None:
     assert errors(parse(f"{HEAD}Insert legend {P}")) == held
     circle = f"Insert circle radius 0.25M centred on {P}"
     assert errors(parse(f"{HEAD}{circle}, legend, Historic Wk")) == held
+    assert legends(f'{circle}, legend, "Historic Wk"') == [("Historic Wk", True)]
     assert errors(parse(f"{HEAD}Delete legend {P}")) == set()
 
 

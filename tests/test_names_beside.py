@@ -33,6 +33,7 @@ NAMES = [
     ("obstruction (Container)", None),
     ("buoy (October)", None),
     ("Sludge Bank", None),
+    ("Noth cardinal buoy", None),
     ("light-buoy, VQ, DESTROYED", None),
     ("Ferrocement pier", None),
     ("RED BUOY", None),

@@ -176,12 +176,13 @@ class _Reading:
         lights = [_with_function(light, kind) for light in told.lights]
         if s57 == "LIGHTS":
             lights, amounts = with_elevation(lights, amounts, items, self.faults)
+        is_wording = kind in ("legend", "note") and f'"{name}"' in text
         feature = Feature(
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
             text=collapsed(text),
-            name=name,
-            legend=None,
+            name=None if is_wording else name,
+            legend=name if is_wording else None,
             light=lights[0] if lights else None,
             more_lights=lights[1:],
             depth=amounts.depth,

@@ -11,6 +11,7 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.readers.marks import read_colour_letters
+from noticeparse.readers.slips import one_slip_from
 from noticeparse.readers.words import Item
 from noticeparse.vocabulary import is_known_word, kinds
 
@@ -73,6 +74,8 @@ def _is_strange(word: str) -> bool:
         return False
     if small in _NOUNS or small.removesuffix("s") in _NOUNS or small.endswith(_DESCRIBING):
         return False
+    if any(map(is_known_word, one_slip_from(small))):
+        return False  # `Noth cardinal buoy`: a word of the trade that lost a letter
     if word.isupper():
         return len(word) >= _LEAST_OF_CAPITALS and read_colour_letters(word) is None
     return len(word) > 2 and word[1:].islower()
