@@ -18,6 +18,10 @@ from noticeparse.readers.garbled_figures import garbled_figures
 from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.misspelt_words import misspelt_words
+from noticeparse.readers.named_sounds import torn_marks
+from noticeparse.readers.names_of_others import is_abbreviation
+from noticeparse.readers.restrictions import unread_restrictions
+from noticeparse.readers.states_left import states_left
 from noticeparse.readers.told import Told
 from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
@@ -49,6 +53,12 @@ def _leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator
         if item.role in _SAID:
             yield _fault(_SAID[item.role], item)
     yield from (_fault("feature-figure-unread", item) for item in told.lost)
+    yield from (
+        _fault("feature-words-unread", item) for item in told.items if is_abbreviation(item)
+    )
+    yield from torn_marks(text, told)
+    yield from unread_restrictions(text, told.items)
+    yield from states_left(text, told, kind)
     behind = told.after_head
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
     is_word = is_word and not (behind is not None and _is_paint(behind.text, kind))

@@ -39,7 +39,19 @@ _HEIGHT_CLASSES = frozenset(
 )  # fmt: skip
 _UNDER_WATER = frozenset(("WRECKS", "UWTROC", "OBSTRN", "CBLSUB", "PIPSOL", "FSHFAC"))
 _NAMED_CLASSES = frozenset(
-    ("ACHBRT", "BERTHS", "RDOCAL", "MORFAC", "PILPNT", "ACHARE", "DISMAR", "OFSPLF", "CRANES")
+    (
+        "ACHBRT",
+        "BERTHS",
+        "RDOCAL",
+        "MORFAC",
+        "PILPNT",
+        "ACHARE",
+        "DISMAR",
+        "OFSPLF",
+        "CRANES",
+        "PILBOP",
+        "TS_FEB",
+    )
 )
 _CALLED = (
     " named", " called", " known as", " numbered", " lettered", " designated", " by the name of",

@@ -14,7 +14,9 @@ from typing import NamedTuple
 from noticeparse.readers.depths import stated_kind
 from noticeparse.readers.lights_behind_places import light_behind_place
 from noticeparse.readers.lights_of_companions import with_lights_settled
+from noticeparse.readers.names_beside import with_names
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
+from noticeparse.readers.wordings_of_companions import wording_end
 from noticeparse.readers.words import Item, look_up, proper_name
 from noticeparse.vocabulary import Sense, kinds
 
@@ -58,10 +60,10 @@ class Told(NamedTuple):
 @lru_cache(maxsize=4096)
 def told_by(text: str) -> Told:
     """What the segments of a phrase tell; a legend tells nothing of a feature."""
-    return _gather(divide(text))
+    return _gather(text, divide(text))
 
 
-def _gather(phrase: Phrase) -> Told:
+def _gather(text: str, phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
     lost: list[Item] = []
@@ -70,6 +72,10 @@ def _gather(phrase: Phrase) -> Told:
         own = _own_runs(segment, companions, lost, opens=index == 0)
         opening.append(own[0])
         runs += own
+    for at, one in enumerate(companions):
+        end = wording_end(text, one.start, one.end, phrase.segments)
+        companions[at] = one._replace(end=end)
+        runs = [[item for item in run if not one.end <= item.start < end] for run in runs]
     head, run = _head(runs)
     head = _without_place_name(run, head)
     head, run = light_behind_place(opening, head, run)
@@ -77,7 +83,7 @@ def _gather(phrase: Phrase) -> Told:
         # `virtual AIS, topmark N cardinal`: the aid is the thing.
         head, run = None, ()
     return Told(
-        items=tuple(item for one in runs for item in one),
+        items=with_names(text, [item for one in runs for item in one], head),
         companions=tuple(companions),
         head=head,
         first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),

@@ -80,6 +80,9 @@ _PAINT = re.compile(
 )
 """`B.Y.B.`: the letters of paint, of which a light has none alone."""
 
+_SINGLE_QUOTES = re.compile(r"(?<![\w'\"])'(?P<name>[A-Z0-9][A-Za-z0-9 -]{0,40})'(?![\w'\"])")
+"""`platform 'A'`"""
+
 _LEGEND_TOLD = re.compile(
     r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
     r'([,:] ?(?=")|[,;:] ?(?:the )?legend (?=to "))',
@@ -101,6 +104,7 @@ def in_known_forms(text: str) -> Rewritten:
     made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, with_no_bottom(text)))
     made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
     made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
+    made = _SINGLE_QUOTES.sub(lambda told: f'"{told["name"]}"', made)
     made = _PAINT.sub(_with_strokes, made)
     if "acon" in made or "ACON" in made:
         made = _RACON.sub(_with_letter, made)
