@@ -208,6 +208,8 @@ class _LineReader:
         if kind == "label":
             letter = text[start:end].strip("().[]:- ")
             behind_key = len(found) == 1 and found[0].kind == "key"
+            counts = text[start] == "[" and len(found) == 1 and found[0].kind == "verb"
+            behind_key = behind_key or counts
             gap = gap or (not words and (behind_key or text[start - 2 : start] == "; "))
             is_free = gap or (letter.isalpha() and letter.islower())
             return kind if is_free and not (words and before_end == start) else "words"
