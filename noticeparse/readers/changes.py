@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 from noticeparse.catalogue import ENTRIES
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.change_lights import light_value
+from noticeparse.readers.change_lights import is_range_of_colour, light_value
 from noticeparse.readers.change_parts import (
     Part,
     Value,
@@ -130,6 +130,7 @@ class _Reading:
             last = made[-1] if made else None
             words = self.text[slice(*part.subject)] if part.subject and not part.is_change else ""
             goes_on = bool(words) and bool(value_property(words) & _CONTINUES)
+            goes_on = goes_on or is_range_of_colour(words)
             if last is not None and last.new is not None and part.subject and goes_on:
                 made[-1] = last._replace(new=(last.new[0], part.subject[1]))
                 continue

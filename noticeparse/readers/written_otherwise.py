@@ -3,7 +3,7 @@
 In comes a phrase; out comes one of the same length, so that no offset moves, with the stretches
 whose words are not kept.  `Racon Mo(K)` and `racon coded K` are `Racon (K)`, `Red Fl 3s` of a
 light is `Fl R 3s`, a `red flashing light` is a `flashing red light`, and `15M(W), 12M(R), 11M(G)`
-of a light in these colours is `15/12/11M`.
+or `W15M R12M G11M` of a light in these colours is `15/12/11M`.
 """
 
 from __future__ import annotations
@@ -62,10 +62,16 @@ _LENGTHS = re.compile(
 )
 """`Fl.5s (0.5+4.5), 12m`, `Fl.5s (fl 0.5s)`: how long the flash is and how long the dark."""
 _RANGES = re.compile(
-    r"(?<![0-9A-Za-z])[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
-    r"(?:,? (?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
+    r"(?:(?:,? (?:and )?)?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
 )
 _EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
+_RANGES_BEHIND = re.compile(
+    r"(?<![0-9A-Za-z])(?:(?:nominal )?ranges?:? )?[WRGY]\.? ?[0-9]{1,2}(?:\.[0-9])?M?"
+    r"(?:(?:, ?| ?/ ?| )(?:and )?[WRGY]\.? ?[0-9]{1,2}(?:\.[0-9])?M?){1,3}(?<=M)(?![A-Za-z])"
+)
+_RANGE_BEHIND = re.compile(r"(?P<letters>[WRGY])\.? ?(?P<range>[0-9.]+)")
+"""`W14M R11M`, `ranges W 14, R 11M`"""
 _COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
 _PAINT = re.compile(
     r"(?:(?<=, )|(?<= ))(?-i:(?P<first>[BRGYW])\.(?P<second>[BRGYW])\.(?:(?P<third>[BRGYW])\.)?)"
@@ -104,7 +110,8 @@ def in_known_forms(text: str) -> Rewritten:
     made = _LENGTHS.sub(lambda told: f" {told['figures'] or ''}".ljust(len(told[0])), made)
     colours = _COLOURS.search(made)
     if colours is not None:
-        made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
+        made = _RANGES.sub(lambda told: _in_order(told[0], _EACH_RANGE, colours[0]), made)
+        made = _RANGES_BEHIND.sub(lambda told: _in_order(told[0], _RANGE_BEHIND, colours[0]), made)
     return Rewritten(made, tuple(faults))
 
 
@@ -131,10 +138,10 @@ def _with_strokes(told: re.Match[str]) -> str:
     return "/".join(letters).ljust(len(told[0]))
 
 
-def _in_order(ranges: str, colours: str) -> str:
+def _in_order(ranges: str, each: re.Pattern[str], colours: str) -> str:
     """The ranges in the order of the colours; as they stand where not each has its own."""
     of_colour: dict[str, str] = {}
-    for one in _EACH_RANGE.finditer(ranges):
+    for one in each.finditer(ranges):
         of_colour |= {letter: one["range"] for letter in one["letters"] if letter.isupper()}
     if sorted(of_colour) != sorted(colours):
         return ranges
