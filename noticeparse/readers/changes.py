@@ -25,7 +25,13 @@ from noticeparse.readers.change_parts import (
     present,
     with_old_state,
 )
-from noticeparse.readers.change_units import as_it_stands, shared_unit, takes_unit, written_value
+from noticeparse.readers.change_units import (
+    as_it_stands,
+    is_bare_change,
+    shared_unit,
+    takes_unit,
+    written_value,
+)
 from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -36,7 +42,7 @@ from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, gather
 from noticeparse.vocabulary import kinds
 
-__all__ = ["ChangeReading", "SwapReading", "read_change", "read_swap"]
+__all__ = ["ChangeReading", "SwapReading", "is_bare_change", "read_change", "read_swap"]
 
 _CONTINUES = frozenset(
     (
@@ -179,6 +185,8 @@ class _Reading:
                 depth = reading.feature.depth.model_copy(update={"written": old})
                 return reading.feature.model_copy(update={"text": told, "depth": depth})
             return reading.feature
+        if is_bare_change(self.text):
+            return read_feature(old, self.chart_unit).feature
         path = light_value(kind)
         if path is not None or (not kind and clause.new and self.is_light(clause.new)):
             return read_feature("light", None).feature.model_copy(

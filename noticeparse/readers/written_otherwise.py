@@ -85,6 +85,13 @@ _LEGEND_TOLD = re.compile(
     re.IGNORECASE,
 )
 """What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
+_DEPTH_OVER = re.compile(
+    r"(?P<depth>(?:^|(?<=[,;] )|(?<= and ))(?:the )?(?:(?:least|swept|charted) )?depth)"
+    r" (?P<over>over|above|on)(?= (?:the |an? )?(?:(?:dangerous|sunken|submerged|charted) )?"
+    r"(?:wreck|rock|obstruction)(?:,? (?:from|to) |$))",
+    re.IGNORECASE,
+)
+"""`depth over wreck from 9.1m to 8.6m`: the depth that the wreck has."""
 
 
 class Rewritten(NamedTuple):
@@ -118,6 +125,7 @@ def in_known_forms(text: str) -> Rewritten:
 def change_in_known_form(text: str) -> str:
     """The phrase of a change, of the same length, with legends and depths as they are read."""
     plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
+    plain = _DEPTH_OVER.sub(lambda told: f"{told['depth']} {'of'.ljust(len(told['over']))}", plain)
     return with_no_bottom(without_the_rest(plain)).rstrip(" .")
 
 

@@ -71,7 +71,7 @@ def give_kinds_of_names(text: str, items: Sequence[Item]) -> None:
     above: Item | None = None
     for item in items:
         named = None
-        if lead is not None and above is not None and _stands_next(text, above, item):
+        if lead is not None and above is not None and stands_next(text, above, item):
             named = _named(text, item, lead.style)
         above = item
         if lead is None or named is None:
@@ -180,7 +180,7 @@ def _may_be_name(style: str, name: str, led: str) -> bool:
     return is_own and (":" in led or style == "capitals")
 
 
-def _stands_next(text: str, above: Item, item: Item) -> bool:
+def stands_next(text: str, above: Item, item: Item) -> bool:
     """Whether an item is the next of a list: no verb, letter or words between the two."""
     if item.verb_piece is not None or item.verb != above.verb or not item.has_place or above.tail:
         return False
