@@ -30,6 +30,9 @@ _D = Decimal
 # text, kind of the feature, changes as (property, old, new)
 CHANGES = [
     ("light to Fl(3)W.20s33m19M", "light", [("light", None, "Fl(3)W.20s33m19M")]),
+    ("depth 5,8 m to 6,4 m", "sounding", [("depth", _D("5.8"), _D("6.4"))]),
+    ("depth from 5,8 m to 6,4 m", "sounding", [("depth", _D("5.8"), _D("6.4"))]),
+    ("dredged area, depth 8,5 m, to 9,2 m", "dredged_area", [("depth", _D("8.5"), _D("9.2"))]),
     ("light, Fl.R.5s, to Fl(2)R.10s", "light", [("light", "Fl.R.5s", "Fl(2)R.10s")]),
     ("light to Fl.R.5s Horn(2)30s, Racon(K)", "light",
      [("light", None, "Fl.R.5s"), ("sound", None, ("horn", [2], 30)), ("racon", None, "K")]),
@@ -50,6 +53,9 @@ CHANGES = [
     ("Light Fl W 6s 22m 14M: range to 11M", "light",
      [("light.ranges_nm", [_D(14)], [_D(11)])]),
     ("range 12M to 9M", "light", [("light.ranges_nm", [_D(12)], [_D(9)])]),
+    ("light, Fl.W.5s21m12M, range 12M -> 9M", "light", [("light.ranges_nm", [_D(12)], [_D(9)])]),
+    ("light, Fl.5s, range 12 miles to 9 miles", "light",
+     [("light.ranges_nm", [_D(12)], [_D(9)])]),
     ("light range reduced to 6 miles", "light", [("light.ranges_nm", None, [_D(6)])]),
     ("RANGE OF LIGHT TO 15/12M", "light", [("light.ranges_nm", None, [_D(15), _D(12)])]),
     ("elevation of light F.R to 11m", "light", [("light.elevation_m", None, _D(11))]),
@@ -135,6 +141,7 @@ def test_what_is_no_change_is_an_error(text, code):
 WARNED = [
     ("range to 11", "change-unit-missing"),
     ("light Fl.R.5s 9M, range from 8M to 7M", "change-old-differs"),
+    ("light, Fl.R.5s9M, range 8M to 7M", "change-old-differs"),
     ("sectors W 000°-180°, R 180°-000°", "change-new-assumed"),
     ("vertical clearance to 18 m", "feature-unknown"),
     ("name to No 7", "feature-unknown"),
@@ -184,6 +191,12 @@ def test_swap(text, goes, comes):
     reading = read_swap(text, "m")
     assert (_told(reading.feature), _told(reading.replacement)) == (goes, comes)
     assert not [f.code for f in reading.faults if ENTRIES[f.code].severity != "info"]
+
+
+@pytest.mark.parametrize("text", ["depth 5, 8 m to 6 m", "depth 5,8 m [6,4 m]", "range to 15,11M"])
+def test_a_comma_that_may_part_is_no_decimal_point(text):
+    reading = read_change(text, "m")
+    assert "error" in [ENTRIES[fault.code].severity for fault in reading.faults]
 
 
 @pytest.mark.parametrize("text", ["special buoy", "buoy with topmark", "with", ""])

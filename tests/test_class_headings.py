@@ -183,3 +183,18 @@ def test_figures_with_a_unit_count_nothing() -> None:
     actions = actions_of(parse(f"{HEAD}Insert\n   2.4 m depth {P}\n   2.5 m depth {Q}\n"))
     depths = [action.feature.depth for action in actions]
     assert [str(depth.value_m) for depth in depths if depth] == ["2.4", "2.5"]
+
+
+@pytest.mark.parametrize("verb", ["Insert:", "Insert", "Add:", "To be inserted:"])
+def test_a_verb_alone_ends_the_class(verb: str) -> None:
+    depths = f"  Delete soundings:\n      6.2   {P}\n      5.8   {Q}\n"
+    bulletin = parse(f"{HEAD}{depths}  {verb}\n      rock awash   {R}\n")
+    depth = "delete", "sounding"
+    assert told(bulletin) == [(*depth, [AT_P]), (*depth, [AT_Q]), ("insert", "rock_awash", [AT_R])]
+    assert errors(bulletin) == set()
+
+
+def test_words_that_nobody_knows_do_not_end_it_in_silence() -> None:
+    depths = f"  Delete soundings:\n      6.2   {P}\n      5.8   {Q}\n"
+    bulletin = parse(f"{HEAD}{depths}  Dangers gone:\n      rock awash   {R}\n")
+    assert ("delete", "rock_awash", [AT_R]) not in told(bulletin)

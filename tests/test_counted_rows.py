@@ -90,3 +90,22 @@ def test_only_numbers_in_columns_are_read_downwards(
     bulletin = parse(f"{HEAD}Insert submarine cable, joining\n{words}\n")
     assert [order_read for _, _, order_read in told(bulletin)] == [order]
     assert ("letter-out-of-order" in codes(bulletin)) is is_told
+
+
+@pytest.mark.parametrize("words", ["Q.R No 12", "Fl(2)G No 3", "Oc.R No 4"])
+def test_a_light_without_a_word_for_it_is_no_further_place(words: str) -> None:
+    bulletin = parse(f"{HEAD}Delete\n   Pile   {P}\n   {words}   {Q}\n")
+    assert told(bulletin) == [("delete", "pile", [AT_P]), ("delete", "light", [AT_Q])]
+    assert errors(bulletin) == set()
+
+
+def test_below_another_verb_stands_no_further_place() -> None:
+    bulletin = parse(f"{HEAD}Insert\n   Fish farm   {P}\nDelete\n   Gizmo 12   {Q}\n")
+    assert ("insert", "marine_farm", [AT_P]) in told(bulletin)
+    assert "place-of-another" not in codes(bulletin)
+
+
+@pytest.mark.parametrize("count", ["end F", "corner F"])
+def test_a_letter_that_counts_is_no_light(count: str) -> None:
+    bulletin = parse(f"{HEAD}Insert\n   Fish farm   {P}\n   {count}   {Q}\n")
+    assert told(bulletin) == []

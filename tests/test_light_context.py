@@ -172,4 +172,4 @@ def test_a_clearance_keeps_its_own_state() -> None:
     action, codes = read("bridge, vertical clearance closed 5m, open 30m")
     assert action.feature.clearance is not None
     assert (action.feature.clearance.kind, action.feature.clearance.value_m) == ("closed", 5)
-    assert codes == {"feature-figure-unread", "light-character-missing"}
+    assert codes == {"feature-figure-unread"}

@@ -90,3 +90,27 @@ def test_a_figure_beside_a_head_that_stands_again_is_a_page() -> None:
     bulletin = parse(f"{head}\n{HEAD}{ITEM.format(P)}{page}{ITEM.format(Q)}")
     assert told(bulletin) == [("insert", "wreck", [AT_P]), ("insert", "wreck", [AT_Q])]
     assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "foot",
+    [
+        f"{'-' * 60} page 2 --",
+        f"{'=' * 20} Page 2 {'=' * 20}",
+        f"{' ' * 60}Sheet 7/2026\n{'-' * 60} page 2 --",
+        f"--- page 2 of 5 ---\n{' ' * 60}Sheet 7/2026",
+    ],
+)
+def test_a_rule_stands_on_the_line_of_the_page(foot: str) -> None:
+    """Positions of a list go on below it, and the item above takes none of its words."""
+    places = f"List of positions\n   A   {P}\n{foot}\n   B   {Q}\n"
+    text = f"{HEAD}1.  Insert wreck at A.\n2.  Replace depth 5 m by depth 4 m at B.\n{places}"
+    bulletin = parse(text)
+    assert [one.geometry.positions[0].iso6709 for one in actions_of(bulletin)] == [AT_P, AT_Q]
+    assert codes(bulletin) == set()
+    assert bulletin.coverage.ignored > 0
+
+
+def test_a_figure_between_dashes_stays() -> None:
+    bulletin = parse(f"{HEAD}Insert depth\n{'-' * 20} 12 m\n{P}\n")
+    assert bulletin.coverage.ignored <= 20

@@ -185,3 +185,26 @@ def test_panels_between_the_rows_of_a_table(titles: str, first: str) -> None:
     found = panels(parse(titles + ROWS.format(first=first)))
     of_chart = [("802", None, ["rock"])] if first else []
     assert found == [*of_chart, ("802", "PLAN A", ["buoy_mooring"]), ("802", "PLAN B", ["pile"])]
+
+
+@pytest.mark.parametrize(
+    ("head", "charts"),
+    [
+        ("Chart 802 sheet 2 of 3 [3/26]", [("802", "sheet 2 of 3", 3)]),
+        ("Chart 802 sheet 2, last notice 3/26", [("802", "sheet 2", 3)]),
+        ("Chart 802 sheet B (INT 9802) [3/26]", [("802", "sheet B", 3)]),
+        (
+            "Charts 802 sheet 2 and 803 sheet A WGS 84",
+            [("802", "sheet 2", 0), ("803", "sheet A", 0)],
+        ),
+        ("Sheets 802 and 803 WGS 84", [("802", None, 0), ("803", None, 0)]),
+        ("Sheet 9 [3/26]", [("9", None, 3)]),
+    ],
+)
+def test_a_sheet_right_behind_the_number_of_a_chart_is_no_other_chart(
+    head: str, charts: list[tuple[str, str | None, int]]
+) -> None:
+    (notice,) = parse(f"12/26 Quill Sound\n{head}\nInsert wreck {P}\n").notices
+    assert [
+        (one.chart, one.panel, one.previous.number if one.previous else 0) for one in notice.charts
+    ] == charts

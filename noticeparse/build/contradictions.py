@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator
 from math import atan2, degrees
 
 from noticeparse.build.extents import over, own_words, quoting, within
@@ -142,7 +142,7 @@ def contradictions(
         other = other or second_thing(text, feature) or owner(text, feature)
         if other is not None:
             yield within(context, "feature-kinds-several", words, other)
-        elif (below := _thing_apart(context.text, own_words(item))) is not None:
+        elif (below := _thing_apart(context.text, item)) is not None:
             yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
     elif verb == "move" and (other := owner(text, feature) or _second_mark(text, feature)):
@@ -165,8 +165,9 @@ def _second_mark(text: str, feature: Feature) -> tuple[int, int] | None:
     return other if second is not None and second.form else None
 
 
-def _thing_apart(text: str, pieces: Sequence[Piece]) -> Piece | None:
-    return thing_on_next_line(text, pieces) or thing_behind_semicolon(text, pieces)
+def _thing_apart(text: str, item: Item) -> Piece | None:
+    pieces, places = own_words(item), len(item.places)
+    return thing_on_next_line(text, pieces) or thing_behind_semicolon(text, pieces, places)
 
 
 def _said_against(text: str, verb: Verb) -> re.Match[str] | None:

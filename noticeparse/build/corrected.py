@@ -8,10 +8,15 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from noticeparse.build.charts_of_rows import give_all
+from noticeparse.build.extents import quoting
 from noticeparse.context import Context
+from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Piece
 from noticeparse.layout.head.asides import lead_of_previous
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.head_values import ChartHead
+from noticeparse.readers.heads import read_head
 from noticeparse.readers.references import read_number
 from noticeparse.records.reference import NoticeRef
 
@@ -51,6 +56,21 @@ def told_at_the_end(context: Context, pieces: Sequence[Piece]) -> dict[str, tupl
         if (behind := lead_of_previous(words)) is not None:
             _read_pairs(words[behind:], context.year, found)
     return found
+
+
+def set_listed(
+    context: Context, charts: Sequence[ChartHead], listed: Piece
+) -> list[tuple[Fault, None]]:
+    """Give each chart the notice that a list beside it tells: `Last: 30/26 (chart 802), …`."""
+    names = " and ".join(chart.chart for chart in charts if chart.chart)
+    words = f"Charts {names}. {context.text[slice(*listed)]}"
+    told = {one.chart: one for one in read_head(words, context.year).charts}
+    found = [told.get(chart.chart) for chart in charts]
+    for chart, one in zip(charts, found, strict=True):
+        if one is not None:
+            give_all([chart], one.previous, one.previous_written)
+    is_whole = all(one is not None and one.previous is not None for one in found)
+    return [] if is_whole else [(quoting(context, "previous-unread", listed), None)]
 
 
 def _read_pairs(words: str, year: int | None, found: dict[str, tuple[NoticeRef, str]]) -> None:

@@ -15,7 +15,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.places import split_phrase
-from noticeparse.readers.swaps import names_both, read_swap
+from noticeparse.readers.swaps import is_bare, names_both, read_swap
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
@@ -59,12 +59,13 @@ def _of_exchange(verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
     joint = _IN_PLACE_OF.search(words.text)
     if joint is not None and "(" not in words.text[joint.start() - 1 : joint.start() + 2]:
         sides = words.text[: joint.start()], words.text[joint.end() :]
-        return ("replace" if all(map(has_kind, sides)) else verb), words
+        is_swap = any(map(has_kind, sides)) and all(has_kind(one) or is_bare(one) for one in sides)
+        return ("replace" if is_swap else verb), words
     told = next((t for t in _REPLACES.finditer(words.text) if t.end() == len(words.text)), None)
     if told is None or bool(told["open"]) != bool(told["close"]):
         return verb, words
     before, old = words.text[: told.start()], told["old"]
-    if not (has_kind(before) and leads_feature(old)):
+    if not (has_kind(before) and (leads_feature(old) or is_bare(old))):
         return verb, words
     text = before + " for ".ljust(len(told["joint"])) + old
     return "replace", words._replace(text=text.ljust(len(words.text)))

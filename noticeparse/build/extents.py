@@ -43,6 +43,9 @@ def item_extent(item: Item) -> Piece:
         return start, max(ends)
     added = [piece for one in item.added for piece in one.pieces]
     ends += [end for _, end in (*item.words, *item.change, *added)]
+    # `depth 5 m, close E of this place`: how it lies to the place in front.
+    leads = (piece for group in item.groups for piece in group.lead)
+    ends += [end for start, end in leads if any(0 <= start - last <= 2 for _, last in item.words)]
     if not places:
         ends += [end for _, end in item.pieces]
     return start, max(ends, default=start)

@@ -170,6 +170,8 @@ def _take_group(
         found.destination += positions
     elif is_reference:
         found.offset_reference = positions[0] if positions else None
+        # `090° 2M from (a), P`: P is neither told of the thing nor the place of (a).
+        found.is_unclear |= any(_are_apart(positions[0], one) for one in positions[1:])
     else:
         found.positions += _by_letters(context, group, positions)
 
@@ -245,10 +247,15 @@ def _settle_offset(
         found.positions = [computed.model_copy(update={"quality": quality})]
         found.relation = "from_reference"
         return
-    apart = distance_m(computed, found.positions[0])
-    if apart > 2 * (computed.resolution_m + found.positions[0].resolution_m) + 20:
+    if _are_apart(computed, found.positions[0]):
+        apart = distance_m(computed, found.positions[0])
         values = {"metres": f"{apart:.0f}", **values}
         faults.append(Fault("offset-disagrees", start, end, values))
+
+
+def _are_apart(one: Position, other: Position) -> bool:
+    """Whether two positions differ by more than their figures leave open."""
+    return distance_m(one, other) > 2 * (one.resolution_m + other.resolution_m) + 20
 
 
 def _offset_record(found: Found) -> Offset | None:

@@ -17,6 +17,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.joints import FOR_A_TIME
 from noticeparse.readers.dates import MONTH
+from noticeparse.readers.for_a_time import command_for_a_time
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import unquoted
@@ -39,8 +40,19 @@ _DATED = re.compile(
     re.IGNORECASE,
 )
 _TEMPORARY = re.compile(
+    r"(?:(?:for|as|by way of|the|these|a|following|make|please) ){0,4}"
     r"(?:temporar(?:y|ily)|preliminary)"
-    r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?))?",
+    r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?|amendments?|alterations?"
+    r"|measures?|information|use))?"
+    r"(?: (?:to|on|of) (?:the |these |all )?charts?)?"
+    r"(?: (?:only|apply|applies|until further notice|(?:(?:are|is|have been|has been|to be) )?"
+    r"(?:made|established|shown|effected|in force|in place)))?"
+    r"|for (?:the )?(?:duration|period) of (?:the )?(?:[a-z]{3,16} ){0,2}works?",
+    re.IGNORECASE,
+)
+_PANEL = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset)s?", re.IGNORECASE)
+_IN_HEADING = re.compile(
+    r"\b(?:temporar(?:y|ily)|preliminary|until further notice)\b|\b(?:temp|prelim)\. ",
     re.IGNORECASE,
 )
 _FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)
@@ -68,10 +80,19 @@ def limits_above(
     starts = {item_extent(item)[0] for item in items} | set(heads)
     if is_permanent:
         yield from _marked(context, path, items, charts)
+        for piece in draft.heading:
+            if _IN_HEADING.search(context.text[slice(*piece)]) is not None:
+                # `Quill Sound - Temporary buoys`: the notice itself may be temporary.
+                own = [one.pointer for one in pointed(path, charts)]
+                yield quoting(context, "item-temporary", piece), own
+    panels = {one.panel[0] for one in draft.charts if one.panel is not None}
     first = draft.number.end if draft.number is not None else draft.start
     for piece in _lines(context.text, min(first, *starts), max(starts)):
         code = _code(context.text[slice(*piece)])
-        if code is None or not _is_above(context.text, piece[1], starts):
+        if code is None or piece[0] in panels or not _is_above(context.text, piece[1], starts):
+            continue
+        if not is_permanent and _is_for_a_time(context.text, piece[0]):
+            # Whatever such a notice commands holds for a time.
             continue
         around = [item for item in items if _overlaps(item, piece)]
         if any(item_extent(item)[1] > piece[0] for item in around):
@@ -81,6 +102,11 @@ def limits_above(
             # Read as the end of the item above, it may as well limit that one.
             ended = [context.span(*item_extent(item)).start for item in around]
             yield quoting(context, code, piece), [*_of(path, charts, ended), *below]
+
+
+def _is_for_a_time(text: str, start: int) -> bool:
+    """Whether the line on which a limit begins is a command that says for how long it holds."""
+    return command_for_a_time(text[start : start + _LONGEST].partition("\n")[0]) is not None
 
 
 def _lines(text: str, start: int, end: int) -> Iterator[Piece]:
@@ -109,11 +135,16 @@ def _of(path: str, charts: Sequence[ChartSection], starts: Sequence[int]) -> lis
 def _code(said: str) -> str | None:
     """What a line says of the commands below it, None for all others."""
     is_bracketed = said[:1] + said[-1:] in ("()", "[]")
+    words = said.strip("()[]:- .")
+    if _PANEL.fullmatch(words):
+        return "item-of-one-panel"
+    if _TEMPORARY.fullmatch(words):
+        return "item-temporary"
     if said.endswith(".") or (said.endswith(",") and not is_bracketed):
         return None
     words = said.strip("()[]:- ")
     is_for_a_time = words.rpartition(" ")[2].casefold() in _ENDS_FOR_A_TIME
-    if _TEMPORARY.fullmatch(words) or (is_for_a_time and _FOR_A_TIME.search(words)):
+    if is_for_a_time and _FOR_A_TIME.search(words):
         return "item-temporary"
     if _DATED.match(words):
         return "verb-dated"

@@ -33,14 +33,14 @@ from noticeparse.readers.clauses import Clauses, read_clauses
 from noticeparse.readers.editions import opens_source, read_line_words
 from noticeparse.readers.headings import Heading, read_heading
 from noticeparse.readers.heads import read_parts
-from noticeparse.readers.references import mark_of_heading, notice_id
+from noticeparse.readers.references import notice_id, without_mark
 from noticeparse.records.action import Action
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.notice import Notice, Remark, Validity
 from noticeparse.records.position import Position
 from noticeparse.records.reference import NoticeRef
 
-_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "CANCELS"})
+_NO_HEADING = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "PREVIOUS_LIST", "CANCELS"})
 
 
 class NoticeReading(NamedTuple):
@@ -142,15 +142,15 @@ class NoticeBuilder:
         self.cancels += said.cancels
         self._valid_by_heading = said.valid
         self.located += [Located(fault, [self.path], self.id) for fault in said.faults]
-        for start, end in self.draft.heading:
-            end = start + mark_of_heading(self.context.text[start:end]).length
+        for piece in self.draft.heading:
+            start, end = without_mark(self.context.text, piece)
             words = self.context.text[start:end]
             at = start
-            # Without a figure they name no other notice.
+            # Without a figure they name no other notice; what a list names stands to the end.
             for part in read_parts(words) if any(map(str.isdigit, words)) else ():
-                if part.kind in _NO_HEADING:
+                if part.kind in _NO_HEADING and start + part.start >= at:
                     kept.append(self.context.written(at, start + part.start))
-                    at = start + part.end
+                    at = end if part.kind == "PREVIOUS_LIST" else start + part.end
             kept += self._without_source(self.context.written(at, end), at)
         joined = " ".join(" ".join(kept).split()).replace(" .", ".")
         return joined.strip(" .,:|-–·*()/").strip() or None

@@ -35,7 +35,7 @@ _PART_BEFORE = re.compile(
 _BOUND_BEFORE = re.compile(
     r"(?<![a-z-])(?:within|inside|up to|out to|as far as|at (?:the )?(?:least|most)|over|under"
     r"|beyond|exceeding|in excess of|(?:no |not )?(?:more|less|further|farther|nearer|closer) than"
-    r"|max(?:imum)?\.?|min(?:imum)?\.?|extending(?: for)?)(?: a distance of)?"
+    r"|max(?:imum)?\.?|min(?:imum)?\.?)(?: a distance of)?"
     r"(?: about| approximately)? ?$",
     re.IGNORECASE,
 )

@@ -92,8 +92,13 @@ def thing_on_next_line(text: str, pieces: Sequence[Piece]) -> Piece | None:
     return None
 
 
-def thing_behind_semicolon(text: str, pieces: Sequence[Piece]) -> Piece | None:
-    """The piece of an item's words that names a thing of the same kind anew: `wreck; wreck`."""
+def thing_behind_semicolon(text: str, pieces: Sequence[Piece], places: int) -> Piece | None:
+    """The piece of an item's words that names a thing of the same kind anew: `wreck; wreck`.
+
+    `rock A; rock B` at two places is one thing at each of them.
+    """
+    if 1 < places == len(pieces):
+        return None
     for above, below in pairwise(pieces):
         first, second = text[slice(*above)], text[slice(*below)]
         if text[above[1] : below[0]].strip() != ";" or not _names_thing(second):

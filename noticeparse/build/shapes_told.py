@@ -46,7 +46,10 @@ _IN_ANOTHER = re.compile(
 _CIRCLE_OF = re.compile(
     r"\bcircle of (?:about )?[0-9][0-9.,]* ?(?:m|M|met(?:re|er)s?|n\.?m\.?|(?:nautical )?miles?"
     r"|cables?)\b(?! (?:radius|diameter))"
+    r"|\bradius(?: of|:)? (?:about )?[0-9½¼¾]"
+    r"|[0-9] ?(?:m|M|met(?:re|er)s?|miles?|cables?) radius\b"
 )
+"""What has a radius and is read as no circle, its middle being told in other words."""
 _REACHES = re.compile(
     r"\b(?:extending|extends|stretching|stretches|running|runs|leading|leads|reaching|projecting)"
     r"(?: out| for| about| to the| approximately){0,2} (?:[0-9½¼¾a]|[NSEW]{1,3}\b)"

@@ -11,12 +11,13 @@ from collections.abc import Sequence
 from noticeparse.layout.body.body import cut_section, without_titles
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
-from noticeparse.layout.handed_on import Cut
+from noticeparse.layout.handed_on import Cut, RowClass
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_temporary
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.layout.row.row_charts import repeated_chart, row_chart
-from noticeparse.layout.row.row_lines import awaits_points, heading_verb
+from noticeparse.layout.row.row_charts import leave_last_head, repeated_chart, row_chart
+from noticeparse.layout.row.row_classes import take_class
+from noticeparse.layout.row.row_lines import awaits_points, last_heading
 from noticeparse.layout.row.row_numbers import share_numbers
 from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
@@ -51,6 +52,7 @@ class Assembly:
         """The verbs that a key gives to letters in a column of verbs."""
         self.row_verb: str | None = None
         """The verb of the last row, which holds for rows below that name another chart."""
+        self.row_class: RowClass | None = None
         self.rows: RowReader | None = None
         self._by_number: dict[str, NoticeDraft] = {}
         self._is_headed = False
@@ -94,8 +96,10 @@ class Assembly:
 
     def open_notice(self, number: Element, start: int) -> NoticeDraft:
         """Open a notice at its own head; the one before ends."""
+        above = self.notice if self.is_by_chart else None
         self.end_notice()
-        self.row_verb = None
+        leave_last_head(above, self.charts)
+        self.row_verb = self.row_class = None
         self.carried = list(self.charts[-1].head) if self.is_by_chart and self.charts else []
         self.charts = []
         self._is_headed = True
@@ -186,29 +190,28 @@ class Assembly:
         if self.body:
             self.end_body()
         if self.rows is None:
-            self.rows = RowReader(self.text, self.codes, self.row_verb)
+            self.rows = RowReader(self.text, self.codes, self.row_verb, self.row_class)
         self.rows.row(cells, depth_unit)
 
     @property
     def awaits_points(self) -> bool:
         """Whether the last line of the body has words for a feature whose places stand below."""
-        last = self.body[-1] if self.body else None
-        if last is None:
-            return False
-        return awaits_points(self.text, last) or announces_places(self.text, last)
+        text, last = self.text, self.body[-1:]
+        return any(awaits_points(text, one) or announces_places(text, one) for one in last)
 
     def take_heading(self) -> str | None:
         """The verb of the last line where it heads a table: `Insert the following marks:`."""
-        told = [at for at, line in enumerate(self.body) if not line.is_blank][-1:]
-        verb = heading_verb(self.text, self.body[told[0]]) if told else None
+        at, verb = last_heading(self.text, self.body)
         if verb is None:
             return None
-        line = self.body[told[0]]
-        del self.body[told[0] :]
+        line = self.body[at]
+        del self.body[at:]
         self.end_body()
-        if line.has("words") and verb.kind == "verb":
+        self.row_class = take_class(self.text, line.elements, self.notice)
+        has_things = self.row_class is not None and self.row_class.things is not None
+        if line.has("words") and verb.kind == "verb" and not has_things:
             self.add_prose(Prose([(e.start, e.end) for e in line.elements], list(line.elements)))
-        return self.words(verb)
+        return verb.value or self.words(verb)
 
     def add_second_line(self, cells: Cells, *, is_first: bool) -> bool:
         """More cells for the row above, from the second of its lines; false where none is held."""
@@ -242,7 +245,7 @@ class Assembly:
     def end_part(self, title: str = "") -> None:
         """End a part of the edition: nothing is carried over it; its title may tell a status."""
         self.end_chart()
-        self.row_verb = None
+        self.row_verb = self.row_class = None
         self.part_status = status_of_part(title)
         self.is_by_chart = False
 
@@ -258,11 +261,10 @@ class Assembly:
             if items := rows.finished():
                 hold_rows_of_one(self.text, items)
                 self.section().items += items
-            self.row_verb = rows.verb
+            self.row_verb, self.row_class = rows.verb, rows.classes.above
         lines, self.body = self.body, []
-        notice, has_chart = self.notice, bool(self.charts)
-        found = cut_section(self.text, lines, self.codes, notice, has_chart=has_chart)
-        found = found if notice or self.charts else without_titles(self.text, found)
+        found = cut_section(self.text, lines, self.codes, self.notice, has_chart=bool(self.charts))
+        found = found if self.notice or self.charts else without_titles(self.text, found)
         self._give(found.places)
         self._give(found.items)
         if self.notice is not None:
@@ -274,8 +276,8 @@ class Assembly:
     def _give(self, items: Sequence[Item]) -> None:
         """Put items under the open chart, or under the notices that their rows name."""
         has_own = self.notice is not None and self.notice.number is not None
-        is_numbered = any(item.number is not None for item in items)
-        if not is_numbered or (has_own and (self._is_headed or not self.is_by_chart)):
+        is_one = has_own and (self._is_headed or not self.is_by_chart)
+        if is_one or all(item.number is None for item in items):
             if items:
                 self.section().items += items
             return

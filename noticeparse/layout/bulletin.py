@@ -86,7 +86,7 @@ class _Reader(HeadReader):
         self.assembly.codes.update(before.codes)
         self.assembly.has_numbers = before.has_numbers
         self.assembly.is_by_chart = before.is_by_chart
-        self.assembly.row_verb = before.row_verb
+        self.assembly.row_verb, self.assembly.row_class = before.row_verb, before.row_class
         self.chart_rows.at_margin.update(before.at_margin)
         self.behind_blank, self._leaves_out = before.is_behind_blank, before.leaves_out
         # The rest of a notice that was cut says nothing of all that follow it.
@@ -101,6 +101,7 @@ class _Reader(HeadReader):
             has_numbers=self.assembly.has_numbers,
             is_by_chart=self.assembly.is_by_chart,
             row_verb=self.assembly.row_verb,
+            row_class=self.assembly.row_class and self.assembly.row_class.without_words(),
             is_behind_blank=self.behind_blank,
             leaves_out=self._leaves_out,
             margin_number=margin_number,
@@ -192,7 +193,7 @@ class _Reader(HeadReader):
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
-        if opening is not None:
+        if opening is not None and behind is None:
             self._notice_line(line, opening)
         elif behind is not None:
             self._notice_line(line, behind)

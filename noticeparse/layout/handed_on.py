@@ -14,6 +14,19 @@ from noticeparse.layout.line.elements import Line
 from noticeparse.readers.positions import Point
 
 
+class RowClass(NamedTuple):
+    """What a heading says of the rows below it, besides its verb."""
+
+    heading: tuple[int, int] | None = None
+    """None where it stands in the part of the text before this one."""
+    things: tuple[int, int] | None = None
+    """None where it names a thing, but no class that can be told."""
+
+    def without_words(self) -> RowClass:
+        """The same for the next part of a text, in which its offsets mean nothing."""
+        return RowClass()
+
+
 class HandedOn(NamedTuple):
     """What the layout of a part hands on to that of the next; offsets in it mean nothing there."""
 
@@ -34,6 +47,8 @@ class HandedOn(NamedTuple):
     is_by_chart: bool = False
     row_verb: str | None = None
     """The verb of the last row, which holds for rows without one under the next chart."""
+    row_class: RowClass | None = None
+    """What a heading says of such rows, without its words, which are those of the part before."""
     is_behind_blank: bool = True
     leaves_out: bool = False
     """Whether the last line tells what a text in the canonical layout leaves out."""

@@ -60,7 +60,7 @@ def read_value(
         case "RANGE":
             return read_ranges(text, feature)
         case "ELEVATION":
-            return read_elevation(text, chart_unit)
+            return read_elevation(text, feature, chart_unit)
         case "HEIGHT":
             height = read_height(text, chart_unit)
             return Value("height_m", height.height_m, height.faults)
@@ -190,6 +190,13 @@ def _depth(
     written = " ".join(text.split())
     if clearance:
         found = reading.clearance
+        if (
+            feature.s57[:1] in _ON_GROUND
+            and found is not None
+            and "v" not in (ahead + text).lower()
+        ):
+            # `wreck, clearance to 14m`: which one, no word says.
+            found = None if found.kind == "vertical" else found
         value: Any = found.model_copy(update={"written": written}) if found else None
         return Value("clearance", value, faults)
     depth = reading.depth

@@ -175,7 +175,7 @@ class _Reading:
         self.faults += told.faults
         lights = [_with_function(light, kind) for light in told.lights]
         if s57 == "LIGHTS":
-            lights, amounts = with_elevation(lights, amounts, items, self.faults)
+            lights, amounts = with_elevation(lights, amounts, self.told, self.faults)
         is_wording = kind in ("legend", "note") and f'"{name}"' in text
         feature = Feature(
             kind=kind,

@@ -62,7 +62,8 @@ def untold_lights(items: Sequence[Item], s57: str) -> Iterator[Fault]:
         yield _fault(told[0])._replace(code="light-character-missing")
     for colour, light in () if is_light else pairwise(items):
         is_light_of = light.role == "kind" and light.value in CARRIED_LIGHTS
-        is_told = colour.role == "colour" or colour.text in _LETTERS or s57 in _NATURAL
+        is_on_ground = s57 in _NATURAL and colour.role == "kind"
+        is_told = colour.role == "colour" or colour.text in _LETTERS or is_on_ground
         if is_light_of and is_told:
             # `mast (R Lt)`: the record has no place for the colour alone, nor a rock for a light.
             written = {"written": f"{colour.text} {light.text}"}

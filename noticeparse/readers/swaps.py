@@ -20,6 +20,7 @@ from noticeparse.readers.features import (
     read_feature,
     value_property,
 )
+from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.records.feature import Feature
 
 # `was examined by divers. It is replaced with …`: the joint of another sentence.
@@ -67,6 +68,7 @@ def _joints(text: str) -> list[_Joint]:
 @lru_cache(maxsize=4096)
 def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     """What goes and what comes; behind `for` and `in place of` stands what goes."""
+    text = without_the_rest(text)
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)
@@ -105,15 +107,19 @@ def _side(
 ) -> FeatureReading:
     """One side; a bare figure is a depth, since the other side names one."""
     words = text[slice(*side)]
-    lead = lead or ("depth " if _is_bare(words) else "")
+    lead = lead or ("depth " if is_bare(words) else "")
     reading = read_feature(lead + words, chart_unit)
     moved = [fault.shifted(side[0] - len(lead)) for fault in reading.faults]
     faults = tuple(fault._replace(start=max(side[0], fault.start)) for fault in moved)
-    feature = reading.feature.model_copy(update={"text": words}) if lead else reading.feature
+    feature = reading.feature
+    if lead:
+        depth = feature.depth and feature.depth.model_copy(update={"written": words.strip(" .")})
+        feature = feature.model_copy(update={"text": words, "depth": depth})
     return FeatureReading(feature, faults)
 
 
-def _is_bare(words: str) -> bool:
+def is_bare(words: str) -> bool:
+    """Whether words are a figure alone, which is a depth where the other side names one."""
     roles = value_property(words)
     return bool(roles) and roles <= {"number", "measure"}
 
@@ -185,8 +191,8 @@ def _at(text: str, joint: _Joint, start: int = 0) -> _Division | None:
     before, after = text[slice(*first)], text[slice(*second)]
     if _OF_TWO_SENTENCES.search(before) or _OF_TWO_SENTENCES.search(after):
         return None
-    if _is_bare(before) != _is_bare(after):
-        named = after if _is_bare(before) else before
+    if is_bare(before) != is_bare(after):
+        named = after if is_bare(before) else before
         fits = _is_whole(named) and read_feature(named, None).feature.kind == "sounding"
         return _Division(first, second, joint) if fits else None
     is_legend = joint.type in ("WITH", "BY", "TO") and _LEGEND.match(before) is not None

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.stretch import unquoted
 
 _LONGEST = 5
 _NONE = frozenset({"no", "without", "not", "never", "nil", "none", "nothing"})
@@ -26,6 +27,33 @@ _FOR_INFORMATION = re.compile(
     r"(?: required| needed)?[ ,;:.(-]{1,3})?(?:for )?(?:your )?information(?: only)?)[ .:)]{0,2}",
     re.IGNORECASE,
 )
+
+_STAYS = (
+    r"(?:is|are|to|all|remains?|stays?|kept|left)?(?: (?:to )?(?:remain|stay|all))?"
+    r" ?(?:unchanged|unaltered|unaffected|retained|as (?:before|charted|shown)|the same)"
+)
+_REST = re.compile(
+    r"[,;.:]? ?\(?(?<![a-z])(?:"
+    r"(?:(?:all|any|the) ){0,2}(?:other|remaining|rest of the) (?:light )?(?:details?|particulars"
+    r"|charact(?:er|eristic)s?|items|elements|parts|values|information|wording|data|text|sectors)"
+    rf" {_STAYS}"
+    r"|(?:the )?(?:remainder|rest)(?: of (?:the )?(?:note|legend|light|details?|text|wording"
+    rf"|character|characteristics|description))? {_STAYS}"
+    rf"|(?:all|everything) else {_STAYS}|otherwise {_STAYS}|character(?:istic)?s? {_STAYS}"
+    r"|(?:with )?no other changes?)\)?(?![a-z])\.?",
+    re.IGNORECASE,
+)
+"""What an amendment leaves as it is: `light to Fl.G.4s, other details unchanged`."""
+
+
+def without_the_rest(text: str) -> str:
+    """The phrase of a change, of the same length, without words of what does not change."""
+    told = unquoted(text)
+    for found in _REST.finditer(told):
+        if found.start():
+            start, end = found.span()
+            text = f"{text[:start]}{' ' * (end - start)}{text[end:]}"
+    return text
 
 
 def is_for_information(words: str) -> bool:

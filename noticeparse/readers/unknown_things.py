@@ -17,7 +17,7 @@ from noticeparse.readers.words import Item
 from noticeparse.vocabulary import is_known_word
 
 _JOINT = re.compile(
-    r"(?:and|&|/|plus|with|also)(?: (?:an?|the|its|their|some|new|also|associated|accompanying"
+    r"(?:and|&|plus|with|also)(?: (?:an?|the|its|their|some|new|also|associated|accompanying"
     r"|adjacent|surrounding)){0,3}",
     re.IGNORECASE,
 )

@@ -67,6 +67,7 @@ _STEMS: dict[str, Verb] = {
             "written in",
             "ink in",
             "inked in",
+            "pencil in",
             "print",
             "introduce",
         ),
@@ -189,24 +190,8 @@ _STEMS: dict[str, Verb] = {
         "amend",
     ),
     **dict.fromkeys(
-        (
-            "move",
-            "relocate",
-            "reposition",
-            "re-position",
-            "re-site",
-            "resite",
-            "shift",
-            "displace",
-            "transfer",
-            "mv",
-            "mov",
-            "shft",
-            "reposn",
-            "reloc",
-            "relocation",
-            "displacement",
-        ),
+        "move relocate reposition re-position re-site resite shift displace transfer mv mov shft"
+        " reposn reloc relocation displacement".split(),
         "move",
     ),
 }
@@ -223,17 +208,19 @@ _OF_THE_CHART: dict[str, Verb] = {
 
 LIST_ENDINGS = (
     " on the chart", " from the chart", " in the chart", " on this chart", " as follows",
-    " from", " to",
+    " the chart", " from", " to",
 )  # fmt: skip
 """What may stand behind the verb that heads a list."""
 
 
 _ON_THE_CHARTS = re.compile(
-    r" (?:on|in|to|into|from) (?:the|this|these|both|all|each|your) charts?$"
+    r"(?:(?:(?<=off)| (?:on|in|to|into|from)) (?:the|this|these|both|all|each|your) charts?"
+    r"| in place| (?:(?:at|on|in|from|to) )?\(?(?:th(?:is|at|ese|ose)|the (?:same|said))"
+    r" (?:places?|positions?))$"
 )
 _EITHER = re.compile(r"/| (?:and/or|or|and|-) |, ", re.IGNORECASE)
 _NEGATED = re.compile(r"(?:^| )(?:not|never|no|neither|nor|cannot|dis|un)(?= |$)")
-_AUXILIARIES = ("been ", " be ", " is ", " are ")
+_AUXILIARIES = ("been ", " be ", " is ", " are ", "to ")
 _AGENTS = ("we ", "i ", "the ", "this ", "our ")
 
 

@@ -14,6 +14,7 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.no_bottom import with_no_bottom
+from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.readers.words_inverted import in_spoken_order
 
 _MORSE = {
@@ -29,6 +30,7 @@ _RACON = re.compile(
     r"(?P<racon>\b(?i:racon))[ ,:]{0,2}(?:"
     r"(?i:(?:with )?(?:mo(?:rse)?|coded?|identification)\b\.?(?: (?:code|letter))?)[ :]?"
     r"(?:\((?P<bracket>[A-Z]{1,2})\)|\"?(?P<bare>[A-Z]{1,2})\b\"?)"
+    r"|\((?i:mo(?:rse)?)\.?[ :](?P<inner>[A-Z]{1,2})\)"
     r"|\"(?P<quoted>[A-Z]{1,2})\"|\((?P<signs>[.-]{1,4})\))"
 )
 """`Racon Mo (K)`, `racon morse K`, `Racon "K"`, `racon coded K`, `racon (-.-)`"""
@@ -61,10 +63,16 @@ _LENGTHS = re.compile(
 )
 """`Fl.5s (0.5+4.5), 12m`, `Fl.5s (fl 0.5s)`: how long the flash is and how long the dark."""
 _RANGES = re.compile(
-    r"(?<![0-9A-Za-z])[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
-    r"(?:,? (?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
+    r"(?:[, ]{0,2}(?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
 )
 _EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
+_LETTERED_RANGES = re.compile(
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))\(?(?:[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?M?[, /]{1,2}){1,3}"
+    r"[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?(?:M\)?|\)M)(?![A-Za-z0-9])"
+)
+"""`W14M R11M`, `(W14,R11)M`: each range behind the letter of its colour."""
+_LETTERED_RANGE = re.compile(r"(?P<letters>[WRGY]) ?(?P<range>[0-9]+(?:\.[0-9])?)")
 _COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
 _PAINT = re.compile(
     r"(?:(?<=, )|(?<= ))(?-i:(?P<first>[BRGYW])\.(?P<second>[BRGYW])\.(?:(?P<third>[BRGYW])\.)?)"
@@ -108,17 +116,21 @@ def in_known_forms(text: str) -> Rewritten:
     colours = _COLOURS.search(made)
     if colours is not None:
         made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
+        made = _LETTERED_RANGES.sub(
+            lambda told: _in_order(told[0], colours[0], _LETTERED_RANGE), made
+        )
     return Rewritten(made, tuple(faults))
 
 
 def change_in_known_form(text: str) -> str:
     """The phrase of a change, of the same length, with legends and depths as they are read."""
     plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
-    return with_no_bottom(plain)
+    return with_no_bottom(without_the_rest(plain)).rstrip(" .")
 
 
 def _with_letter(told: re.Match[str]) -> str:
-    letter = told["bracket"] or told["bare"] or told["quoted"] or _MORSE.get(told["signs"])
+    letter = told["bracket"] or told["bare"] or told["quoted"] or told["inner"]
+    letter = letter or _MORSE.get(told["signs"])
     short = f"{told['racon']}({letter})"
     return short.ljust(len(told[0])) if letter and len(short) <= len(told[0]) else told[0]
 
@@ -134,10 +146,10 @@ def _with_strokes(told: re.Match[str]) -> str:
     return "/".join(letters).ljust(len(told[0]))
 
 
-def _in_order(ranges: str, colours: str) -> str:
+def _in_order(ranges: str, colours: str, each: re.Pattern[str] = _EACH_RANGE) -> str:
     """The ranges in the order of the colours; as they stand where not each has its own."""
     of_colour: dict[str, str] = {}
-    for one in _EACH_RANGE.finditer(ranges):
+    for one in each.finditer(ranges):
         of_colour |= {letter: one["range"] for letter in one["letters"] if letter.isupper()}
     if sorted(of_colour) != sorted(colours):
         return ranges

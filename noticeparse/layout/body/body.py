@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.body.cancellations import without_cancellations
+from noticeparse.layout.body.commands_for_a_time import with_commands_for_a_time
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
@@ -17,12 +18,14 @@ from noticeparse.layout.body.told_among_commands import without_told
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece, Prose
-from noticeparse.layout.item.class_headings import give_classes, with_class_headings
+from noticeparse.layout.item.class_headings import with_class_headings
 from noticeparse.layout.item.classes_below import with_classes_below
+from noticeparse.layout.item.classes_told import give_classes
 from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.parts_of_lists import give_parts
+from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
@@ -68,9 +71,15 @@ def cut_section(
     body = with_words_whole(text, with_marks_apart(text, lines))
     if not body:
         return CutBody([], [], [], [])
+    is_for_a_time = not is_radio and is_temporary(text, notice)
+    told, of_time = list[Prose](), list[Piece]()
+    if is_for_a_time:
+        body, told, of_time = with_commands_for_a_time(text, body)
     lettered, places = with_letters_read(text, body)
-    if is_radio or (may_tell and is_prose_body(text, lettered)):
-        return CutBody([], list(cut_prose(text, body)), [], [])
+    if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
+        return CutBody(
+            [], sorted([*told, *cut_prose(text, body)], key=lambda one: one.pieces), [], []
+        )
     body = with_list_numbers(text, lettered) if has_chart else lettered
     if notice is not None:
         body, cancelling = without_cancellations(text, body)
@@ -81,12 +90,13 @@ def cut_section(
     set_new_places(found.items, codes)
     hold_rows_of_one(text, found.items)
     hold_places_of_lists(text, body, found.items)
-    return found._replace(places=places, headings=[*found.headings, *heads])
+    prose = sorted([*found.prose, *told], key=lambda one: one.pieces) if told else found.prose
+    return found._replace(places=places, headings=[*found.headings, *heads, *of_time], prose=prose)
 
 
 def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     """The items and the prose of a body."""
-    lines, entries = without_pages(text, lines)
+    lines, entries = without_pages(text, with_marks_of_kinds(text, lines))
     lines, names = without_listed_names(text, lines)
     lines, turning, turns = without_turns(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
@@ -109,6 +119,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     if told:
         found = found._replace(items=sorted([*found.items, *told], key=lambda one: one.pieces))
+    give_same_kinds(text, found.items)
     give_classes(text, found.items, headings)
     give_parts(text, found.items)
     give_turns(text, found.items, turns)

@@ -1,11 +1,13 @@
 """Sentences among commands that say nothing but that other notices are cancelled.
 
 `… delete pile P. Notice 570(T)/26 is cancelled.` runs on behind the last place of an item, on its
-line or over a line end.  It is no item, and no words of the item before it.
+line or over a line end, or opens a line below a place without a stop.  It is no item, and no words
+of the item before it.
 """
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
@@ -20,6 +22,8 @@ _LONGEST = 240
 _MOST = 12
 """Elements of such a sentence."""
 _STOPS = frozenset({"STOP", "COMMA"})
+_NOUN = re.compile(r"[A-Z][a-z]{2,15} (?=(?:[Nn]os?\.? ?)?[0-9]{1,5} ?(?:\([TP]\) ?)?/)")
+"""What an office may call its notices: `Leaf 61(P)/26 is cancelled.`"""
 
 
 def without_cancellations(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Piece]]:
@@ -52,13 +56,23 @@ def _runs(
             if first is not None:
                 yield first, index
             first = None
-        if element.kind in _OF_SENTENCE and first is None and _ends(text, before):
+        opens = at == 0 and before is not None and before.kind in PLACES
+        if element.kind in _OF_SENTENCE and first is None and (opens or _ends(text, before)):
             first = index
         if first is not None and index - first >= _MOST:
             first = None
+        if first is not None and element is lines[row].elements[-1] and _stops(text, element):
+            yield first, index + 1
+            first, before = None, None
+            continue
         before = element
     if first is not None:
         yield first, len(told)
+
+
+def _stops(text: str, element: Element) -> bool:
+    """Whether words end with the full stop of their sentence."""
+    return text[element.start : element.end].rstrip().endswith(".")
 
 
 def _is_apart(lines: Sequence[Line], told: Sequence[tuple[int, int]], index: int) -> bool:
@@ -68,15 +82,29 @@ def _is_apart(lines: Sequence[Line], told: Sequence[tuple[int, int]], index: int
 
 
 def _ends(text: str, element: Element | None) -> bool:
-    """Whether the sentence of an item ends with an element: its last place, or a semicolon."""
+    """Whether a sentence ends with an element: the last place of an item, or a semicolon.
+
+    The first one of a body has nothing before it.
+    """
     if element is None:
-        return False
+        return True
     is_end = element.kind in PLACES and text[element.end - 1] == "."
     return is_end or element.kind == "semicolon"
 
 
+_LIFTED = re.compile(
+    r"(?<=[a-z])[,;.]? (?:and |so |please )?(?:take|strike|cross|rub|erase|wipe|clear|remove)"
+    r" (?:it|them|this|these) (?:off|out|away|from)\b(?: [a-z]{1,12}){0,5}\.?$",
+    re.IGNORECASE,
+)
+"""`…, take it off the board`: what is done with the sheet of a notice that has ended."""
+
+
 def _cancels(words: str) -> bool:
-    """Whether words name cancelled notices, and nothing else."""
+    """Whether words name cancelled notices, and nothing else; a word may name their kind."""
+    words = _LIFTED.sub("", words)
+    named = _NOUN.match(words)
+    words = words[named.end() :] if named is not None else words
     if not tells_end(words) or opening_kind(words) not in _STOPS | {"CANCELS"}:
         return False
     return head_kinds(words) - _STOPS == {"CANCELS"}

@@ -32,7 +32,7 @@ from noticeparse.layout.place.heads_of_places import (
     with_verb_behind,
 )
 from noticeparse.layout.sentence.sentences import statements
-from noticeparse.layout.sentence.told_elsewhere import told_elsewhere
+from noticeparse.layout.sentence.told_elsewhere import beside_place, told_elsewhere
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
@@ -250,6 +250,11 @@ def _item(text: str, head: Sequence[Element], statement: Sequence[Element]) -> I
     if not _tells_below(text, statement):
         item.words, lead = split_lead(text, [(e.start, e.end) for e in behind[:places]])
         item.groups = [Group(lead=lead, places=[Place(behind[-1])])]
+        item.pieces = [(e.start, e.end) for e in statement]
+        return item
+    beside = beside_place(text, item.words, head) if places == len(behind) else None
+    if beside is not None:
+        item.words, item.groups = beside.words, [Group(beside.lead, places=[Place(beside.place)])]
         item.pieces = [(e.start, e.end) for e in statement]
         return item
     item.words, named_above = numbers_named(text, item.words)

@@ -190,6 +190,24 @@ def _closes(text: str, above: Line, line: Line, column: int) -> bool:
     return words[:1].isupper() and not is_condition and not has_kind(words)
 
 
+def _is_bracketed(text: str, block: Sequence[Line]) -> bool:
+    """Whether a paragraph of its own stands in brackets, and says something in a sentence.
+
+    `(The agent says the new wharf is in use already.)` behind a blank line: no words of an item.
+    """
+    start = block[0].elements[0].start
+    said = text[start : block[-1].end].strip()
+    if said[:1] + said[-1:] != "()" or "(" in said[1:] or not stands_behind_blank(text, start):
+        return False
+    if not all(line.has_only("words", "semicolon") for line in block):
+        return False
+    words = [word.strip(".,;:()") for word in said.split()]
+    is_told = not (_MODALS | _TELLING | {"says", "said"}).isdisjoint(words)
+    # `(The rock beside it is to be deleted.)` is not passed over.
+    commands = any(canonical_verb(word) is not None for word in words)
+    return said[1:2].isupper() and said[-2] in ".!" and is_told and not commands
+
+
 def _heads(line: Line) -> bool:
     """Whether a verb stands alone on its line: what is below it may be one of its items."""
     return line.has_only("verb", "label", "bar")
@@ -209,6 +227,8 @@ def _is_remark(text: str, block: Sequence[Line], column: int, *, heads: bool) ->
     first = block[0].elements[0]
     words = text[first.start : first.end]
     if opens_note(text[first.start : block[0].end]):
+        return True
+    if _is_bracketed(text, block):
         return True
     is_sentence = (
         first.kind == "words" and words[0].isupper() and unknown_first_word(words) is None

@@ -1,12 +1,15 @@
 """Hemispheres that only the titles of a table state: `Latitude South`, `Long. (W)`.
 
 Figures under such a title are read with the hemisphere of their column; nothing else ever lends a
-coordinate its hemisphere.  Below a row with degrees, figures may be minutes alone.
+coordinate its hemisphere.  Below a row with degrees, figures may be minutes alone, and so they are
+below titles that state the degrees: `Lat. 46° S`.
 """
 
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
+from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.line.elements import Element
@@ -16,6 +19,41 @@ from noticeparse.readers.positions import Point, join_coordinates, read_signed
 _SIGNED = re.compile(r"[+-]?[0-9]{1,3}\.[0-9]{2,9}")
 _LETTERS = {"north": "N", "south": "S", "east": "E", "west": "W"}
 _AXES = {"latitude": frozenset("NS"), "longitude": frozenset("EW")}
+
+
+_OF_DEGREES = re.compile(
+    r"(?P<word>lat(?:itude)?\b\.?:?|long?(?:itude)?\b\.?:?|) ?\(?"
+    r"(?:(?P<before>[NSEW]) ?)?(?P<degrees>[0-9]{1,3}) ?(?:°|deg(?:rees|s)?\b\.?) ?-{0,2} ?"
+    r"(?P<behind>[NSEW])?\)?",
+    re.IGNORECASE,
+)
+_MINUTES = re.compile(
+    r"[0-9]{1,2}(?:[.,][0-9]{1,4})? ?'?|[0-9]{1,2}'[.,][0-9]{1,4}"
+    r"|[0-9]{1,2}' ?[0-9]{1,2}(?:[.,][0-9]{1,3})? ?\""
+)
+"""Minutes alone, or minutes and seconds with their marks."""
+
+
+class Degrees(NamedTuple):
+    """What a title says that states degrees, `Lat. 46° S`."""
+
+    role: str
+    """`latitude` or `longitude`."""
+    degrees: int
+    letter: str
+    has_word: bool
+    """Whether it names latitude or longitude by a word."""
+
+
+def degrees_in(title: str) -> Degrees | None:
+    """The degrees that a title of a column of minutes states, or None."""
+    found = _OF_DEGREES.fullmatch(title.strip())
+    if found is None or (found["before"] is None) == (found["behind"] is None):
+        return None
+    letter = (found["before"] or found["behind"]).upper()
+    role = "latitude" if letter in "NS" else "longitude"
+    is_named = not found["word"] or role.startswith(found["word"][:3].lower())
+    return Degrees(role, int(found["degrees"]), letter, bool(found["word"])) if is_named else None
 
 
 def hemisphere_in(title: str, role: str | None) -> str | None:
@@ -35,19 +73,24 @@ def with_hemispheres(
     above: Point | None,
     *,
     more: bool,
+    degrees: tuple[int | None, int | None] = (None, None),
 ) -> list[Element]:
     """The coordinates of the cells of a row, read with the hemispheres of their columns.
 
     `letters` are those of latitude and longitude, `above` the position in the row above; `more`
-    where the row is one more place of the feature above, and nothing else.
+    where the row is one more place of the feature above, and nothing else; `degrees` are those
+    that the titles state.
     """
     figures = [part for element in elements for part in _figures(text, element)]
     if len(figures) != 2 or any(any(c.isalpha() for c in words) for words, _ in figures):
         return elements
-    kind, code = _told([words for words, _ in figures], above, more)
+    numbers = [words for words, _ in figures]
+    stated = _with_degrees(numbers, degrees)
+    is_told = any(one is not None for one in degrees)
+    kind, code = _under_degrees(numbers, degrees) if is_told else _told(numbers, above, more)
     first, second = (
-        _coordinate(kind, words, letter, start)
-        for (words, start), letter in zip(figures, letters, strict=True)
+        _coordinate(kind, words, letter, start, lead)
+        for (words, start), letter, lead in zip(figures, letters, stated, strict=True)
     )
     written = f"{first.text} {second.text}"
     reading = join_coordinates(first, second, written, above)
@@ -59,6 +102,34 @@ def with_hemispheres(
     end = elements[-1].end
     point = Element("point", elements[0].start, end, elements[0].gap, reading)
     return [point]
+
+
+def _with_degrees(numbers: list[str], degrees: Sequence[int | None]) -> list[str]:
+    """The degrees to be set before each of two figures: those of its title, before minutes."""
+    pairs = zip(numbers, degrees, strict=True)
+    return [f"{one}° " if one is not None and _MINUTES.fullmatch(n) else "" for n, one in pairs]
+
+
+def _under_degrees(numbers: list[str], degrees: Sequence[int | None]) -> tuple[str, str | None]:
+    """What two figures are below titles with degrees, and what to say of it.
+
+    One may state degrees anew where a row leaves those of the titles, but others than the next
+    ones are none: `18 42` may be minutes and seconds.  Both like the titles may be degrees alone.
+    """
+    known = [
+        (number, one) for number, one in zip(numbers, degrees, strict=True) if one is not None
+    ]
+    near = [abs(int(number[: _lead(number)] or -9) - one) <= 1 for number, one in known]
+    alone = [_MINUTES.fullmatch(number) is not None for number, _ in known]
+    if not all(one or other for one, other in zip(near, alone, strict=True)):
+        return "COORDINATE", "position-shared-degrees-unknown"
+    is_bare = all(near) and all(alone) and not any("'" in number for number in numbers)
+    return "COORDINATE", "position-shared-degrees-doubtful" if is_bare else None
+
+
+def _lead(number: str) -> int:
+    """How many figures open a number."""
+    return next((i for i, char in enumerate(number) if not char.isdigit()), len(number))
 
 
 def _told(numbers: list[str], above: Point | None, more: bool) -> tuple[str, str | None]:
@@ -95,8 +166,8 @@ def _figures(text: str, element: Element) -> list[tuple[str, int]]:
     return found
 
 
-def _coordinate(kind: str, words: str, letter: str, start: int) -> Coordinate:
-    read = read_coordinate(kind, f"{words} {letter}", start)
+def _coordinate(kind: str, words: str, letter: str, start: int, degrees: str) -> Coordinate:
+    read = read_coordinate(kind, f"{degrees}{words} {letter}", start)
     # The letter stands in the title; the coordinate as written ends with its figures.
     return read._replace(text=words)
 

@@ -7,19 +7,26 @@ from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from noticeparse.layout.column.columns import column_role
-from noticeparse.layout.column.hemispheres import hemisphere_in
+from noticeparse.layout.column.hemispheres import degrees_in, hemisphere_in
 from noticeparse.layout.column.titles import Column, Table, unit_in
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 
 _ACTION_ROLES = frozenset(
     {"verb", "feature", "position", "latitude", "from", "old", "joining", "bounded", "centred"}
 )
 _OF_ITEMS = frozenset({"feature", "old", "new", "from", "to", "light", "depth", "name"})
+_OF_CLASS = frozenset({"chart", "label", "name", "light", "depth", "position", "from", "to"})
+"""Roles of the columns below a line that names their class: `These light-buoys are laid:`."""
+_TOLD_OF_CLASS = frozenset({"name", "light", "depth"})
+_PLACES = frozenset({"position", "from"})
 _WIDE = 20
 """Columns of blanks before the first title that leave room for the features."""
 _COUNTS = frozenset({"item", "entry"})
 """Titles that count the rows where another column holds the features."""
+_DITTO = frozenset({'"', "do.", "ditto", "ditto."})
+"""Marks that are no titles: where they stand, it is told that they repeat what is above."""
 _NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
 _CORNERS = frozenset({"point", "corner", "vertex"})
 """Titles that count the places of a feature where another column counts the features."""
@@ -31,14 +38,15 @@ _DASHES = re.compile(r"[-=]{2,200}")
 
 def read_titles(text: str, line: Line) -> Table | None:
     """The table that a line of column titles announces, or None."""
-    if line.has("point", "half", "reference", "number", "key"):
+    if line.has("reference", "number", "key"):
         return None
     words = text[line.start : line.end]
-    marks = ("\t", "|", ";")
-    mark = next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
+    mark = mark_of(words)
+    if line.has("point", "half") and not _state_degrees(words, mark):
+        return None
     starts = _ruled(text, line) if mark == " " else []
     found = list(_between(words, starts) if starts else _titles(words, mark))
-    if len(found) < 2:
+    if len(found) < 2 or any(title.lower() in _DITTO for title, _ in found):
         return None
     titles = list(_settled(found))
     known = [role for role, _, _ in titles if role]
@@ -46,12 +54,11 @@ def read_titles(text: str, line: Line) -> Table | None:
         return None
     roles = set(known)
     halves = {"latitude", "longitude"} <= roles
-    if len(roles & _ACTION_ROLES) < 2 and len(roles & _HEAD_ROLES) < 2 and not halves:
+    told = len(roles & _ACTION_ROLES) > 1 or len(roles & _HEAD_ROLES) > 1
+    of_class = roles <= _OF_CLASS and _are_plain(titles) and not line.has("same")
+    if not (told or halves or (of_class and roles & _TOLD_OF_CLASS and roles & _PLACES)):
         return None
-    columns = [
-        Column(role, start, hemisphere_in(title, role), unit_in(title, role))
-        for role, title, start in titles
-    ]
+    columns = [_column(role, title, start) for role, title, start in titles]
     if mark == " " and "verb" not in roles and _has_verb_in_front(text, line, columns[0].start):
         columns.insert(0, Column("verb", 0))
     of_halves = halves and len(roles) == 2 and mark == " " and columns[0].start > _WIDE
@@ -60,6 +67,63 @@ def read_titles(text: str, line: Line) -> Table | None:
         columns.insert(0, Column("feature", 0))
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
     return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
+
+
+def _are_plain(titles: Sequence[tuple[str | None, str, int]]) -> bool:
+    """Whether all titles are known, and none of them holds a value: not `light, Fl.R.5s, at`."""
+    return all(role and re.fullmatch(r"[A-Za-z. ]{1,20}", title) for role, title, _ in titles)
+
+
+def mark_of(words: str) -> str:
+    """What parts the cells of a line: a tab, a bar, a semicolon, or blanks."""
+    marks = ("\t", "|", ";")
+    return next((one for one in marks if words.count(one) >= (1 if one == "\t" else 2)), " ")
+
+
+def _column(role: str | None, title: str, start: int) -> Column:
+    told = degrees_in(title)
+    letter = told.letter if told else hemisphere_in(title, role)
+    return Column(role, start, letter, unit_in(title, role), told.degrees if told else None)
+
+
+def _state_degrees(words: str, mark: str) -> bool:
+    """Whether what looks like coordinates in a line are titles of columns of minutes.
+
+    Without a word for latitude and longitude they are such only beside a title of the features.
+    """
+    titles = [title for title, _ in _titles(words, mark)]
+    told = [degrees_in(title) for title in titles]
+    found = {one.role: one for one in told if one is not None}
+    if sum(one is not None for one in told) != 2 or len(found) != 2:
+        return False
+    others = [title for title, one in zip(titles, told, strict=True) if one is None]
+    if any(char.isdigit() for title in others for char in title):
+        return False
+    named = any(column_role(one) == "feature" and not has_kind(one) for one in others)
+    return named or all(one.has_word for one in found.values())
+
+
+def with_degrees_below(text: str, table: Table, line: Line) -> Table | None:
+    """The table with the degrees that a line below its titles states; None for other lines."""
+    words = text[line.start : line.end]
+    mark = mark_of(words)
+    found = [(title, at) for title, at in _titles(words, mark) if title]
+    columns = list(table.columns)
+    for title, start in found:
+        told = degrees_in(title)
+        offset = bool(columns[0].start) and words.lstrip().startswith(mark)
+        at = words.count(mark, 0, start) - offset if mark != " " else _above(columns, start)
+        if told is None or mark != table.mark or not 0 <= at < len(columns):
+            return None
+        if columns[at].role != told.role:
+            return None
+        columns[at] = columns[at]._replace(hemisphere=told.letter, degrees=told.degrees)
+    return table._replace(columns=tuple(columns)) if found else None
+
+
+def _above(columns: Sequence[Column], start: int) -> int:
+    """Which of the columns a title in a line below theirs stands under."""
+    return max((i for i, one in enumerate(columns) if one.start <= start + 2), default=-1)
 
 
 def _has_verb_in_front(text: str, line: Line, start: int) -> bool:
@@ -90,7 +154,7 @@ def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, st
 
     `Kind` beside a column of features is the status, `Subject` without one is the feature.
     """
-    found = [(column_role(title), title, start) for title, start in titles]
+    found = [(_role(title), title, start) for title, start in titles]
     numbers = [title for role, title, _ in found if role == "notice"]
     labels = [title for role, title, _ in found if role == "label"]
     features = [title for role, title, _ in found if role == "feature"]
@@ -115,6 +179,11 @@ def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, st
         elif title.lower() in _COUNTS and len(features) > 1:
             role = "label"
         yield role, title, start
+
+
+def _role(title: str) -> str | None:
+    told = degrees_in(title)
+    return told.role if told is not None else column_role(title)
 
 
 def _titles(words: str, mark: str) -> Iterator[tuple[str, int]]:

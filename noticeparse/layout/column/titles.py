@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Container, Iterator
 from typing import NamedTuple
 
 from noticeparse.layout.column.columns import column_role
@@ -38,6 +38,8 @@ class Column(NamedTuple):
     """The hemisphere letter that the title states, for the figures below it."""
     unit: str | None = None
     """The unit that the title of a depth column states."""
+    degrees: int | None = None
+    """The degrees that the title states, for the minutes below it."""
 
 
 class Table(NamedTuple):
@@ -123,7 +125,11 @@ class Table(NamedTuple):
             figures = cells.pop("latitude", []) + cells.pop("longitude", [])
             if figures:
                 more = not {"verb", "feature"} & set(cells)
-                cells["latitude"] = with_hemispheres(text, figures, (lat, lon), above, more=more)
+                stated = {column.role: column.degrees for column in self.columns}
+                degrees = stated["latitude"], stated["longitude"]
+                cells["latitude"] = with_hemispheres(
+                    text, figures, (lat, lon), above, more=more, degrees=degrees
+                )
         return cells
 
     def _is_surplus(self, text: str, line: Line, element: Element) -> bool:
@@ -182,18 +188,34 @@ class Table(NamedTuple):
         parts = (("latitude", "position"), ("longitude", "position"))
         return tuple(found) if any(pair not in parts for pair in under) else ()
 
-    def with_verbs(self, text: str, line: Line) -> Table:
+    def settled(self, text: str, line: Line, codes: Container[str]) -> Table:
+        """The table, columns without a known title told by the cells of a row.
+
+        `codes` are the letters that a key gives their verbs.
+        """
+        return self._with_verbs(text, line, codes)._with_features(text, line)
+
+    def _with_verbs(self, text: str, line: Line, codes: Container[str]) -> Table:
         """The table, the verbs of a row in a column whose title says nothing of the kind."""
-        if "verb" in self.roles or not line.has("verb") or not self.roles & _PLACED:
+        if "verb" in self.roles or not self.roles & _PLACED:
             return self
         verbs = [element for element in line.elements if element.kind == "verb" and element.gap]
-        column = self._column(text, line, verbs[0]) if len(verbs) == 1 else None
-        if column is None or column.role is not None or column.start == 0:
+        coded = [] if verbs or self.mark == " " else self._codes(text, line, codes)
+        column = self._column(text, line, (verbs + coded)[0]) if len(verbs + coded) == 1 else None
+        if column is None or column.role is not None or (verbs and column.start == 0):
             return self
         told = tuple(one._replace(role="verb") if one is column else one for one in self.columns)
         return self._replace(columns=told)
 
-    def with_features(self, text: str, line: Line) -> Table:
+    def _codes(self, text: str, line: Line, codes: Container[str]) -> list[Element]:
+        """The letters of a key that stand alone in the first cell of a row, without a title."""
+        cell = next((e for e in line.elements if e.kind != "bar"), None)
+        if cell is None or cell.kind != "words" or self._column(text, line, cell) is None:
+            return []
+        is_first = self._column(text, line, cell) is self.columns[0]
+        return [cell] if is_first and text[cell.start : cell.end].strip(" .()") in codes else []
+
+    def _with_features(self, text: str, line: Line) -> Table:
         """The table, the features of a row in its one column whose title nobody knows."""
         if "verb" not in self.roles or self.roles & _TELL_FEATURES or not self.roles & _PLACED:
             return self

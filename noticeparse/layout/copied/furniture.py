@@ -10,12 +10,15 @@ from __future__ import annotations
 import re
 from collections import Counter
 from collections.abc import Sequence
-from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.copied.mail import rows_of_mail
-from noticeparse.layout.copied.page_numbers import PageNumbers, goes_on_with_cell
+from noticeparse.layout.copied.page_numbers import (
+    PageNumbers,
+    goes_on_with_cell,
+    is_number_with_page,
+)
 from noticeparse.layout.copied.paper_numbers import paper_numbers
 from noticeparse.layout.copied.titles_again import counted_pages, said_at_top, titles_again
 from noticeparse.layout.evidence import lead_index
@@ -35,16 +38,15 @@ LEFT_OUT = "#|"
 _LEFT_OUT = re.compile(rf"[> \t]{{0,40}}{re.escape(LEFT_OUT)}")
 _FEET = frozenset(
     ("end", "eof", "not", "no ", "cou", "row", "rec", "ent", "tot", "pri", "exp", "gen", "ext",
-     "que")
+     "que", "mes", "sig", "tel", "tex")
 )  # fmt: skip
 """How the feet of exports begin."""
 _COUNT_OF_ROWS = re.compile(r"[0-9]{1,6} [re]", re.IGNORECASE)
 """`24 rows`, `12 entries`: so do others."""
+_WITH_YEAR = re.compile(r"/|(?:of(?: the year)?|,) ?(?:19|20)[0-9]{2}$", re.IGNORECASE)
+"""In the number of an edition: `Week 19, 2026`, `No 6 of 2026`."""
 _LONGEST_TABLE = 60
 """Rows below titles among which a line is looked for."""
-_ITEMS_AND_CHARTS: tuple[ElementKind, ...] = ("point", "half", "verb", "chart", "passive")
-_FAR_RIGHT = 40
-_WIDE_GAP = 2
 _SHORTEST = 10
 """Characters of a line that may be said again at each page."""
 _MOST_KNOWN = 1000
@@ -96,7 +98,7 @@ def find_furniture(
     }
     pages = PageNumbers(text, lines, heads, known or frozenset())
     marks = {index for index in candidates if _is_mark(text, lines[index], pages.holds(index))}
-    marks |= {index for index, line in enumerate(lines) if _is_number_with_page(text, line)}
+    marks |= {index for index, line in enumerate(lines) if is_number_with_page(text, line)}
     marks |= counted_pages(text, lines, candidates)
     head = _first_head(text, lines) if known is None else 0
     top = {candidates[index] for index in candidates if index < head}
@@ -170,7 +172,8 @@ def _names_edition(text: str, line: Line) -> bool:
     """Whether a line says which edition it stands in, as the head of a page does."""
     words = read_line_words(text[line.start : line.end])
     number = words.first("EDITION_NUMBER", "YEAR_AND_NUMBER")
-    return number is not None and "/" in number and words.plain_words <= 8
+    is_dated = number is not None and _WITH_YEAR.search(number) is not None
+    return is_dated and words.plain_words <= 8
 
 
 def _may_be(text: str, line: Line) -> bool:
@@ -195,6 +198,8 @@ def _is_foot(text: str, line: Line) -> bool:
     if line.has("point", "half", "reference"):
         return False
     words = text[line.start : line.end].strip()
+    if line.elements[0].kind == "rule":
+        return _UNDER_RULE.fullmatch(words) is not None and not line.has("verb", "chart")
     bare = words.lstrip("*=<-( ")
     # Most lines open with nothing of the kind, and are not read for it.
     may_be = bare[:3].lower() in _FEET or _COUNT_OF_ROWS.match(bare) is not None
@@ -210,28 +215,12 @@ def _tells_values(text: str, line: Line) -> bool:
     return bool(roles) and not roles & {"kind", "unknown", "name"}
 
 
-def _is_number_with_page(text: str, line: Line) -> bool:
-    """Whether a line is the number of the edition and, far from it, that of the page."""
-    numbers = [one.kind for one in line.elements].count("number")
-    if numbers != 1 or line.has(*_ITEMS_AND_CHARTS):
-        return False
-    words = read_line_words(text[line.start : line.end])
-    if words.first("PAGE") is not None and words.plain_words == 0 and _is_spread(line):
-        # `Page 2          LNM 34/26          25 AUG 2026`
-        return True
-    if len(line.elements) != 2 or line.elements[0].kind != "number":
-        return False
-    page = line.elements[1]
-    if page.start - line.start <= _FAR_RIGHT:
-        return False
-    figure = text[page.start : page.end]
-    is_figure = figure.isdigit() and len(figure) < 4
-    return is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
-
-
-def _is_spread(line: Line) -> bool:
-    """Whether wide gaps part what a line says."""
-    return any(two.start - one.end >= _WIDE_GAP for one, two in pairwise(line.elements))
+_UNDER_RULE = re.compile(
+    r"[-=_]{8,200} {1,20}[A-Z][A-Za-z. ,-]{1,50}[0-9]{1,4}/[0-9]{2,4}"
+    r"(?: {1,20}- ?|, ?| {1,20})(?:page |p\.? ?)?[0-9]{1,4}(?: ?-)?",
+    re.IGNORECASE,
+)
+"""A rule that ends in the edition and its page: `------ Weekly Edition 26/26 - 2`."""
 
 
 def _first_head(text: str, lines: Sequence[Line]) -> int:
@@ -252,6 +241,8 @@ _DASHED_BESIDE = re.compile(
 """The number of a page, and the title of the paper far from it: `- 3 -     Southern Sector`."""
 
 
+_RULED = re.compile(r"^[-=_*~]{3,160} | [-=_*~]{2,160}$")
+"""A rule on the line of the page number: `------------- page 2 --`."""
 _TOP = 400
 """Characters in which the title of a paper stands."""
 
@@ -270,12 +261,13 @@ def _is_mark(text: str, line: Line, is_page: bool | None) -> bool:
     title = beside and (beside["behind"] or beside["before"])
     if title and (title.lower() in text[: min(line.start, _TOP)].lower() or not has_kind(title)):
         return True
-    words = read_line_words(written.strip(" |"))
+    words = read_line_words(_RULED.sub("", written).strip(" |"))
     kinds = {kind for kind, _ in words.parts}
     if "PAGE_FIGURE" in kinds:
         # At the left edge a lone figure is more than a page number.
         return not words.parts[0][1].strip().isdigit()
-    return bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
+    is_foot = bool(kinds & {"MESSAGE_MARK", "MAIL_HEAD", "FOOT"}) or "PAGE" in kinds
+    return is_foot or (line.elements[0].kind == "rule" and _is_foot(text, line))
 
 
 _RUNNING_HEAD = re.compile(

@@ -1,4 +1,4 @@
-"""Lone figures on a line of their own: which of them number a page, and which are data.
+"""Figures that number pages: lone ones on a line, and those far from the number of the edition.
 
 `- 2 -` numbers a page wherever it stands.  Other figures do where they stand away from the lines
 above or below, or count on with one that stands well away; else they may be a depth that broke
@@ -10,9 +10,12 @@ from __future__ import annotations
 import re
 from bisect import bisect_left
 from collections.abc import Container, Sequence
+from itertools import pairwise
 
 from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
+from noticeparse.readers.editions import read_line_words
 
 _LONE = re.compile(
     r"- ?(?P<dashed>[0-9]{1,4}) ?-|\[ ?(?P<square>[0-9]{1,4}) ?\]|\( ?(?P<round>[0-9]{1,4}) ?\)"
@@ -38,6 +41,9 @@ _FAR_PLAIN = 20
 """Lines between two pages, at least; figures of rows stand nearer."""
 _MOST_PAGES = 99
 """`- 4 -` and `Sheet 4` number a page up to here, wherever they stand."""
+_ITEMS_AND_CHARTS: tuple[ElementKind, ...] = ("point", "half", "verb", "chart", "passive")
+_FAR_RIGHT = 40
+_WIDE_GAP = 2
 _LONGEST = 20
 _TALLEST = 8
 """Lines of a row whose cells are wrapped."""
@@ -150,3 +156,27 @@ def _lone_figures(text: str, lines: Sequence[Line]) -> list[tuple[int, tuple[str
         if match.lastgroup != "bare" or line.elements[0].start - line.start >= _INDENT:
             found.append((index, (_FORMS[match.lastgroup], int(match[match.lastgroup]))))
     return found
+
+
+def is_number_with_page(text: str, line: Line) -> bool:
+    """Whether a line is the number of the edition and, far from it, that of the page."""
+    numbers = [one.kind for one in line.elements].count("number")
+    if numbers != 1 or line.has(*_ITEMS_AND_CHARTS):
+        return False
+    words = read_line_words(text[line.start : line.end])
+    if words.first("PAGE") is not None and words.plain_words == 0 and _is_spread(line):
+        # `Page 2          LNM 34/26          25 AUG 2026`
+        return True
+    if len(line.elements) != 2 or line.elements[0].kind != "number":
+        return False
+    page = line.elements[1]
+    if page.start - line.start <= _FAR_RIGHT:
+        return False
+    figure = text[page.start : page.end]
+    is_figure = figure.isdigit() and len(figure) < 4
+    return is_figure or read_line_words(figure).first("PAGE", "PAGE_FIGURE") is not None
+
+
+def _is_spread(line: Line) -> bool:
+    """Whether wide gaps part what a line says."""
+    return any(two.start - one.end >= _WIDE_GAP for one, two in pairwise(line.elements))

@@ -8,17 +8,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.head.charts_of_parts import names_part
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.line.said_of_charts import says_which_chart
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import head_kinds, is_international, read_parts
+from noticeparse.readers.heads import head_kinds, is_international, opening_kind, read_parts
 
 _LONGEST_LEAD = 40
 _SEVERAL = 2
 _NUMBERS = frozenset({"PREVIOUS", "NOTICE_NUMBER", "CHART_NUMBER"})
 _OF_LIST = _NUMBERS | {"PREVIOUS_LIST", "COMMA", "STOP", "CHART_WORD"}
-_LINKS = ("for", "on")
+_LINKS = ("for", "on", "of")
 
 
 def is_more_than_number(text: str, element: Element) -> bool:
@@ -71,12 +72,42 @@ def lists_notices_before(words: str) -> bool:
 def takes_notices_before(assembly: Assembly, line: Line) -> bool:
     """Whether a line between the heading of a notice and its charts tells the notices before."""
     notice = assembly.notice
-    if notice is None or notice.is_radio or notice.charts or assembly.body:
-        return False
-    if not line.has_only("words", "number", "key"):
+    if notice is None or notice.is_radio or assembly.body:
         return False
     piece = (line.elements[0].start, line.elements[-1].end)
-    if not lists_notices_before(assembly.text[slice(*piece)]):
+    if (assembly.charts or assembly.carried) and _takes_list_with_charts(assembly, line, piece):
+        return True
+    if notice.charts or not line.has_only("words", "number", "key"):
         return False
-    assembly.before.append(piece)
+    words = assembly.text[slice(*piece)]
+    if lists_notices_before(words):
+        assembly.before.append(piece)
+        return True
+    if not (notice.heading and names_notice_before(words)):
+        return False
+    notice.heading.append(piece)
+    return True
+
+
+def names_notice_before(words: str) -> bool:
+    """Whether words tell the notice before, and nothing else: `Previous notice: 12/26`."""
+    parts = read_parts(words)
+    is_led = bool(parts) and parts[0].kind == "PREVIOUS"
+    return is_led and {part.kind for part in parts} <= {"PREVIOUS", "STOP"}
+
+
+def _takes_list_with_charts(assembly: Assembly, line: Line, piece: Piece) -> bool:
+    """Whether a line below a chart head lists its notices before: `Last 30/26 for chart 82 and …`.
+
+    The charts that it names are those of the head, and open no section of their own.  In a list
+    by chart the head stands above the notice, which alone the line is of.
+    """
+    notice, words = assembly.notice, assembly.text[slice(*piece)]
+    is_list = opening_kind(words) == "PREVIOUS_LIST" and lists_notices_before(words)
+    if not is_list or not line.has_only("words", "number", "key", "chart", "semicolon"):
+        return False
+    if assembly.charts:
+        assembly.charts[-1].head.append(piece)
+    elif notice is not None:
+        notice.heading.append(piece)
     return True

@@ -14,6 +14,7 @@ from noticeparse.layout.head.panel_lines import leads_to_panel
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
+from noticeparse.layout.opening.pointers import ends_with_reference
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.layout.sentence.sentences import without_article
 from noticeparse.readers.features import leads_feature
@@ -21,6 +22,7 @@ from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.references import is_marked
 
 _FAR_BEHIND = 30
+_FAR_APART = 6
 _TOLD = ("point", "half", "reference", "same", "passive", "verb")
 """What shows that a statement stands before a chart on its line."""
 
@@ -28,7 +30,8 @@ _TOLD = ("point", "half", "reference", "same", "passive", "verb")
 def number_behind_heading(text: str, line: Line, following: Line | None) -> NoticeOpening | None:
     """The opening of a notice whose number stands at the right of its heading, or None.
 
-    Below it stands a chart, or the number says that the notice is temporary or preliminary.
+    Below it stands a chart, or the number says that the notice is temporary or preliminary, or
+    a word for a notice stands with it, far right of a heading in capitals.
     """
     if len(line.elements) < 2 or following is None:
         return None
@@ -37,7 +40,9 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     if number.kind != "number" or any(e.kind not in ("words", "bar") for e in before):
         return None
     heading = text[line.start : number.start].rstrip().lower()
-    if heading.endswith((". notice", "- notice")):
+    if _stands_apart(text, line, before, following):
+        is_opening = True
+    elif heading.endswith((". notice", "- notice")):
         opens = following.has("chart") or is_source(text, following)
         goes_on = following.has("passive") or text[following.start : following.end].islower()
         is_opening = opens and not goes_on and len(before) == 1
@@ -51,9 +56,37 @@ def number_behind_heading(text: str, line: Line, following: Line | None) -> Noti
     return NoticeOpening(number, len(before), False, None)
 
 
+_NOUN = re.compile(r"(?:notice|circular|n\.?t?\.?m\.?)(?: (?:no|nr|number)\.?)?:?", re.IGNORECASE)
+_OF_PAPERS = re.compile(
+    r"\b(?:list|edition|bulletin|notices|office|hydrograph[a-z]{1,6}|service|department|weekly|monthly|page|sheet"
+    r"|chart|last|previous|cancels?|cancelled)\b",
+    re.IGNORECASE,
+)
+
+
+def _stands_apart(text: str, line: Line, before: Sequence[Element], below: Line) -> bool:
+    """Whether a word for a notice stands in a column of its own behind the name of waters.
+
+    `QUILL SOUND, NORTH ENTRANCE            Notice 407/2026`, behind a blank line or a rule; not so
+    in a list, of which the line below is another row.
+    """
+    *names, noun = before
+    if not names or not noun.gap or not _NOUN.fullmatch(text[noun.start : noun.end].strip()):
+        return False
+    end = max(line.start - 1, 0)
+    above = text[text.rfind("\n", 0, end) + 1 : end].strip(" \t-=_*~")
+    heading = text[names[0].start : names[-1].end]
+    is_far = heading.isupper() or noun.start - names[-1].end >= _FAR_APART
+    is_name = heading[:1].isupper() and not any(char.isdigit() for char in heading)
+    is_row = len(below.elements) > 1 and below.elements[-1].kind == "number"
+    return not above and is_far and is_name and not is_row and _OF_PAPERS.search(heading) is None
+
+
 def heading_before(text: str, elements: Sequence[Element]) -> list[Element]:
     """The words before the number behind a heading, without the word `Notice` at their end."""
     *kept, last = elements
+    if kept and last.gap and _NOUN.fullmatch(text[last.start : last.end].strip()):
+        return kept
     words = text[last.start : last.end].rstrip()
     if words.lower().endswith("notice"):
         last = last._replace(end=last.start + len(words) - len("notice"))
@@ -79,7 +112,10 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
         cuts = [
             index
             for index, element in enumerate(line.elements)
-            if index and element.kind == "number" and _opens_within(text, line, index, following)
+            if index
+            and element.kind == "number"
+            and not ends_with_reference(text[line.start : element.start])
+            and _opens_within(text, line, index, following)
         ]
     if cuts and (opening := notice_opening(text, line)) is not None:
         cuts = [index for index in cuts if index > opening.at]

@@ -22,6 +22,7 @@ from noticeparse.layout.head.heading_sentences import without_sentence
 from noticeparse.layout.head.item_lists import lists_items
 from noticeparse.layout.head.late_details import (
     OF_ITEMS,
+    add_source,
     is_late_detail,
     take_number,
     takes_end_of_cancellation,
@@ -165,9 +166,7 @@ class HeadReader:
         piece = (line.elements[0].start, line.elements[-1].end)
         words = self.text[piece[0] : piece[1]]
         if is_source(self.text, line):
-            notice.sources.append(piece)
-            if "CANCELS" in head_kinds(words):
-                notice.clauses.append(piece)
+            add_source(self.text, notice, piece)
         elif "CANCELS" in head_kinds(words) or head_kinds(words) <= {"DATUM", "STOP"}:
             notice.clauses.append(piece)
         elif goes_on_heading(self.text, notice, words, behind_blank=self.behind_blank):
@@ -207,7 +206,7 @@ class HeadReader:
             return False
         piece = (line.elements[0].start, line.elements[-1].end)
         if is_source(self.text, line):
-            notice.sources.append(piece)
+            add_source(self.text, notice, piece)
         elif charts and is_late_detail(self.text, charts[-1], self.assembly.body, piece):
             charts[-1].head.append(piece)
         else:

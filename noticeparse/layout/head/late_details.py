@@ -16,6 +16,13 @@ OF_ITEMS: tuple[ElementKind, ...] = ("verb", "point", "half", "reference", "labe
 """What shows at once that a line is one of the items."""
 
 
+def add_source(text: str, notice: NoticeDraft, piece: Piece) -> None:
+    """Give a notice the line of its source, which may say what is cancelled as well."""
+    notice.sources.append(piece)
+    if "CANCELS" in head_kinds(text[slice(*piece)]):
+        notice.clauses.append(piece)
+
+
 def is_late_detail(text: str, chart: ChartDraft, body: Sequence[Line], piece: Piece) -> bool:
     """Whether a line is the datum, or what else is told of a chart above its items.
 

@@ -19,6 +19,8 @@ from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.heads import head_kinds
 
 _FEWEST_LINES = 2
+_SHORTEST_RULE = 10
+_WIDEST_RULE = 200
 _OF_ENTRIES = frozenset({"NOTICE_NUMBER", "BARE_NUMBER", "CHART_NUMBER", "NEW_EDITION"})
 _OF_ACTIONS = frozenset({"verb", "position", "latitude", "from", "old"})
 """Roles of columns that a table of actions has."""
@@ -48,10 +50,19 @@ class ListReader:
         if not behind_blank and not self._stands_apart(line, in_notice=in_notice):
             return False
         kind = list_title(self.text, line)
-        if kind is None:
+        if kind is None or (kind == "new_charts" and not self._may_tell_of_charts(line)):
             return False
         self._open(kind, line)
         return True
+
+    def _may_tell_of_charts(self, line: Line) -> bool:
+        """Whether a title is of new charts; of a single one only in a frame between notices."""
+        if "edition" not in self.text[line.start : line.end].lower().split():
+            return True
+        above = self.text[max(line.start - _WIDEST_RULE, 0) : line.start].rstrip("\n")
+        rule = above.rpartition("\n")[2].strip()
+        is_framed = len(rule) >= _SHORTEST_RULE and len(set(rule)) == 1 and not rule[0].isalnum()
+        return is_framed and not (self.notices and not self.notices[-1].charts)
 
     def heads_charts(self, line: Line, below: Line | None, notice: NoticeDraft | None) -> bool:
         """Take a title above the table of a notice's own charts: `Charts affected`."""

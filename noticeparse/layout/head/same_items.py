@@ -28,6 +28,15 @@ _LEADS = re.compile(
     r"(?=(?:charts?|chts?|sheets?)\b)",
     re.IGNORECASE,
 )
+_OF_ALL = re.compile(
+    rf"(?:(?:the )?same {_WORD}|all {_WORD}|(?:the )?following(?: {_WORD})?|{_WORD})"
+    r"(?: (?:are|apply|hold|to be made|are to be made|must be made))? (?:on|for|to|in) "
+    r"(?P<all>both|all|each|the two|the three|either)(?: (?:of (?:them|these|the charts)|charts"
+    r"|sheets|of these charts|these charts|the charts))?(?: alike| too)?[:.]?",
+    re.IGNORECASE,
+)
+"""Between the charts and their items: `Same corrections on both:`."""
+_COUNTS = {"both": 2, "the two": 2, "either": 2, "the three": 3}
 _BARE = re.compile(
     rf"(?:[Aa]nd )?(?:[Tt]he )?[Ss]ame(?: {_WORD})? (?:on|for) "
     r"(?P<number>(?!(?:19|20)[0-9]{2}\b)[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\.?"
@@ -47,6 +56,9 @@ def takes_same_items(assembly: Assembly, line: Line) -> bool:
         return False
     start, end = line.elements[0].start, line.elements[-1].end
     words = assembly.text[start:end]
+    if (all_of := _OF_ALL.fullmatch(words)) is not None and _is_above_all(assembly, all_of["all"]):
+        assembly.notice.clauses.append((start, end))
+        return True
     bare = _BARE.fullmatch(words)
     if bare is not None:
         _share_with(assembly, (start, end), bare["number"])
@@ -71,6 +83,16 @@ def _share_with(assembly: Assembly, piece: Piece, number: str) -> None:
     assert assembly.notice is not None
     further = ChartDraft([piece], number, items=assembly.charts[-1].items)
     assembly.notice.charts.append(further)
+
+
+def _is_above_all(assembly: Assembly, counted: str) -> bool:
+    """Whether as many charts stand above as are counted, and none of them has items yet."""
+    charts = assembly.notice.charts if assembly.notice is not None else []
+    if any(chart.items for chart in charts) or any(not line.is_blank for line in assembly.body):
+        return False
+    heads = [" ".join(assembly.text[slice(*one)] for one in chart.head) for chart in charts]
+    named = sum(len(read_head(words, None).charts) for words in heads)
+    return named == _COUNTS.get(counted.lower(), max(named, 2))
 
 
 def _is_above(assembly: Assembly, number: str | None) -> bool:

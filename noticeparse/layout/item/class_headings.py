@@ -10,23 +10,15 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from noticeparse.faults import Fault
-from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.drafts import Piece
 from noticeparse.layout.evidence import PLACES, lead_index, tells
-from noticeparse.layout.item.parts_of_lists import (
-    are_parts,
-    are_wordings,
-    says_what_it_is,
-    style_of,
-)
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
-from noticeparse.readers.features import has_kind, read_feature, value_property
+from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import split_phrase
 from noticeparse.readers.verbs import canonical_verb
-from noticeparse.vocabulary import kinds
 
-_LONGEST = 60
+_LONGEST = 80
 _CLASSES = frozenset(
     "additions aids buoyage charted corrections dangers details features following hazards items "
     "information marks objects particulars works".split()
@@ -35,8 +27,11 @@ _CLASSES = frozenset(
 _DONE = r"(?:[a-z-]{0,14}(?:ed|laid|awn|ken|uck)(?: (?:out|off|up|in|away|down))?)"
 _ORDER = r"(?:insertion|addition|deletion|removal|withdrawal|amendment|alteration|relocation)"
 _TOLD = re.compile(
-    rf"(?P<things>[A-Za-z][A-Za-z,/& -]{{2,50}}?),?(?: -)? "
-    rf"(?P<told>(?:(?:are |is )?to be )?(?:newly )?{_DONE}|for {_ORDER}"
+    rf"(?P<things>[A-Za-z][A-Za-z,/& -]{{2,60}}?),?(?: -)? "
+    r"(?:(?:listed|given|shown|described|specified) below )?"
+    r"(?P<told>(?:(?:are |is |shall |should |will )?(?:to )?be |are |have been |were )?"
+    rf"(?:newly )?{_DONE}"
+    rf"|for {_ORDER}"
     r"|(?:to|which) (?:insert|add|delete|remove|amend|move|replace))"
     r"(?: (?:on|in|from|to) (?:the|this) charts?| as follows)?[ .:]{0,3}$",
     re.IGNORECASE,
@@ -48,9 +43,9 @@ _COMMANDED = re.compile(
     re.IGNORECASE,
 )
 _POINTING = re.compile(r"(?:(?:the|these|those|all|following) ){0,4}", re.IGNORECASE)
-_ITS_DEPTH = re.compile(r"(?:(?:least )?depth|drying height)\b", re.IGNORECASE)
-_HAS_DEPTH = re.compile(r"(?:wrecks|rocks|obstructions|shoals|ledges|fish havens)\b", re.I)
-_DEPTHS = frozenset(("depth", "measure", "number", "quality", "status", "reported"))
+IN_UNIT = re.compile(r",? (?:all )?in (?P<unit>metres|meters|fathoms|feet)$", re.IGNORECASE)
+"""The unit of the figures below a class: `depths in feet`."""
+_LISTING = ("the following ", "following ", "these ", "the ")
 
 
 class ClassHeading(NamedTuple):
@@ -72,7 +67,9 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
     headings: list[ClassHeading] = []
     rows, opens, is_open = 0, True, False
     for at, line in enumerate(lines):
-        heading = _heading(text, line) if opens or headings or _orders_list(text, line) else None
+        heading = (
+            class_heading(text, line) if opens or headings or _orders_list(text, line) else None
+        )
         if heading is not None and not _heads_items(text, lines[at + 1 :]):
             heading = None
         if heading is not None and heading.verb is not None:
@@ -88,15 +85,25 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
             found[at] = line._replace(elements=(lost,))
         elif is_open and not line.is_blank:
             is_open = line.elements[_lead(line)].kind != "verb"
+            if not is_open and line.has_only("label", "bar", "verb"):
+                # `DELETE`: of the rows below the class is not told.
+                verb = line.elements[-1]
+                headings.append(ClassHeading((verb.start, verb.end), (verb.end, verb.end), verb))
             found[at] = _with_class(text, line, headings[-1].things, rows) if is_open else line
         rows += not line.is_blank
     return found, headings
 
 
 def _orders_list(text: str, line: Line) -> bool:
-    """Whether a line is a command for a list: `Establish these light-buoys:`, `Delete wrecks:`."""
+    """Whether a line is a command for a list: `Establish these light-buoys:`, `Delete wrecks:`.
+
+    Or a sentence that tells what is done with one: `The following wrecks are deleted:`.
+    """
     elements = line.elements[_lead(line) :]
-    if not elements or elements[0].kind != "verb" or len(elements) < 2:
+    if not elements or elements[0].kind != "verb":
+        return False
+    first = text[elements[0].start : elements[0].end]
+    if len(elements) < 2 and not first.lower().startswith(_LISTING):
         return False
     return text[line.start : line.end].rstrip().endswith(":")
 
@@ -109,12 +116,18 @@ def _with_class(text: str, line: Line, things: Piece, rows: int) -> Line:
         return line
     figure = figures[0]
     at = line.elements.index(figure)
-    named = Element("words", *things, True)
+    named = Element("words", *without_unit(text, things), True)
     count = text[figure.start : figure.end].strip(" .")
     if count == str(rows + 1) and at == 0:
         label = figure._replace(kind="label", value=count)
         return line._replace(elements=(label, named, *line.elements[1:]))
     return line._replace(elements=(*line.elements[:at], named, *line.elements[at:]))
+
+
+def without_unit(text: str, things: Piece) -> Piece:
+    """The words for a class without the unit of its figures: `depths` of `depths in feet`."""
+    unit = IN_UNIT.search(text[slice(*things)])
+    return things if unit is None else (things[0], things[0] + unit.start())
 
 
 def _heads_unread(
@@ -124,6 +137,9 @@ def _heads_unread(
     if line.is_blank or not line.has_only("words", "passive", "verb"):
         return False
     start, end = line.elements[0].start, line.elements[-1].end
+    if line.elements[0].kind == "verb" and not text[line.elements[0].end : end].strip(" :"):
+        # `Insert:` alone can be read, and ends the class.
+        return False
     if any(char.isdigit() or char == '"' for char in text[start:end]):
         return False
     columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]
@@ -139,95 +155,11 @@ def _introduces(text: str, line: Line) -> bool:
     return is_plain and text[line.start : line.end].rstrip().endswith(".")
 
 
-def give_classes(text: str, items: Sequence[Item], headings: Sequence[ClassHeading]) -> None:
-    """Tell the class above them of items that name no kind themselves."""
-    if not headings:
-        return
-    pieces = [one.things for one in headings]
-    classes = [one.things for one in headings if one.verb is not None]
-    styles: dict[Piece, str] = {}
-    ended = -1
-    for item in items:
-        item.pieces = [piece for piece in item.pieces if piece not in pieces]
-        start = min((piece[0] for piece in item.pieces), default=0)
-        ended = start if item.verb_piece is not None else ended
-        above = next((one for one in reversed(classes) if ended < one[1] <= start), None)
-        item.heading = above
-        words = " ".join(text[a:b] for a, b in item.words)
-        if above is None or above in item.words or item.verb_piece is not None or not words:
-            continue
-        things = text[slice(*above)]
-        is_wording = are_wordings(things) and not says_what_it_is(words)
-        is_alike = is_wording and styles.setdefault(above, style_of(words)) == style_of(words)
-        is_depth = is_its_depth(things, words)
-        if is_alike or (has_kind(things) and (is_depth or not _names_kind(words))):
-            item.words.insert(0, above)
-        elif is_wording or _is_of_other(things, words):
-            # `Lights to be inserted` and below it `Pier head, Fl.R.2s`: not the pier.
-            start, end = item.words[0][0], item.words[-1][1]
-            written = {"written": " ".join(words.split())}
-            item.faults.append(Fault("feature-kinds-several", start, end, written))
-
-
-def _is_of_other(things: str, words: str) -> bool:
-    """Whether words name what carries a thing of the class, or another thing than one of it."""
-    if are_parts(things) and not says_what_it_is(words):
-        return read_feature(words).feature.kind != read_feature(things).feature.kind
-    return (_is_light(things) and (_is_lit(words) or _is_unlit_mark(words))) or _is_other(
-        things, words
-    )
-
-
-def is_its_depth(things: str, words: str) -> bool:
-    """Whether words are the depth of such a thing, and none of its own: `wrecks`, `depth 3m`."""
-    return (
-        _ITS_DEPTH.match(words) is not None
-        and _HAS_DEPTH.match(things) is not None
-        and value_property(words.strip(" ,;.")) <= _DEPTHS
-    )
-
-
-def _is_light(things: str) -> bool:
-    return things.lower().strip().endswith("lights")
-
-
-def _is_other(things: str, words: str) -> bool:
-    """Whether words name another kind in a name of its own: `Brack Rock` below `Lights to delete`.
-
-    Words that only say more of the class are no other kind: `Port-hand pillar buoy`.
-    """
-    plain = words.split(",")[0].split()
-    is_name = len(plain) > 1 and all(word[0].isupper() for word in plain if word[0].isalpha())
-    if not is_name or not has_kind(things):
-        return False
-    of_class, own = read_feature(things).feature, read_feature(words).feature
-    return set(of_class.s57).isdisjoint(own.s57) and own.kind != of_class.kind
-
-
-def _is_lit(words: str) -> bool:
-    """Whether words name a thing that is no light, and give it the character of one."""
-    feature = read_feature(words).feature
-    return feature.light is not None and "light" not in feature.kind
-
-
-def _is_unlit_mark(words: str) -> bool:
-    """Whether words name a mark that has no light, of which the light alone may be meant."""
-    feature = read_feature(words).feature
-    known = kinds().get(feature.kind)
-    is_mark = known is not None and bool(known.form)
-    return is_mark and feature.light is None and "LIGHTS" not in feature.s57
-
-
-def _names_kind(words: str) -> bool:
-    """Whether words name a kind by a word of more than a light's character: not `Fl.R.2s`."""
-    return has_kind(words) and has_kind(re.sub(r"[A-Za-z]{1,3}[.(][^ ]*", "", words))
-
-
 def _lead(line: Line) -> int:
     return lead_index(line) if line.elements and line.elements[0].kind in ("label", "bar") else 0
 
 
-def _heading(text: str, line: Line) -> ClassHeading | None:
+def class_heading(text: str, line: Line) -> ClassHeading | None:
     """What a line heads, as the verb that it commands; None for other lines."""
     elements = line.elements[_lead(line) :]
     if not elements or any(e.kind not in ("words", "passive", "verb") for e in elements):
@@ -248,6 +180,7 @@ def _heading(text: str, line: Line) -> ClassHeading | None:
 
 def are_many(things: str) -> bool:
     """Whether words name things of a class, and not one of them."""
+    things = IN_UNIT.sub("", things)
     plain = [word.strip(",:") for word in things.lower().split() if word.strip(",:")]
     if plain[0] in ("a", "an"):
         return False

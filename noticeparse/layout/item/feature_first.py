@@ -10,6 +10,7 @@ from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_name
 from noticeparse.layout.item.cutter import Cutter
 from noticeparse.layout.item.further_things import (
     bracket_behind,
+    is_broken,
     leads_item,
     lost_thing,
     names_point,
@@ -179,6 +180,7 @@ class FeatureFirst(Cutter):
 
     def take_place(self, element: Element, label: Element | None) -> None:
         """A place goes to the words before it, or is one more of the open item."""
+        self._end_told_states()
         item = self.item
         doubts = self._place_before_verb(element)
         if item is not None and item.has_place and self.pending:
@@ -200,6 +202,14 @@ class FeatureFirst(Cutter):
         if self.item is not None:
             self.item.faults += doubts
         self.add_place(element, label)
+
+    def _end_told_states(self) -> None:
+        """A place below the states of an item that has its own is none of that item."""
+        item, states = self.item, self._state_line
+        if item is None or states is None or self.pending or not (item.old and item.change):
+            return
+        if item.has_place and item.pieces[0][0] < states.start and states is not self.line:
+            self.close_item()
 
     def _give_bracket(self, item: Item) -> None:
         """Give a bracket right behind its place to the open item: `wreck P (PA), rock Q`."""
@@ -272,7 +282,7 @@ class FeatureFirst(Cutter):
             before, start = self.words_of(self.pending), self.pending[0].start
             if item and item.has_place and says_more(self.text, item, start, before):
                 goes_on = qualifies(self.text, self.pending[0], element)
-                goes_on |= self._is_broken(item, before)
+                goes_on |= is_broken(item, before)
                 goes_on |= is_cut_behind_stop(self.text, self.pending[0], before, words)
                 is_row = opens_named_row(self.text, self.pending[0], before, words)
                 verb = self.words_of([self.verb]) if self.verb else ""
@@ -283,16 +293,6 @@ class FeatureFirst(Cutter):
             if is_whole and leads_feature(words):
                 self.open_from_pending()
                 self.close_item()
-
-    def _is_broken(self, item: Item, behind: str) -> bool:
-        """Whether words behind the place of what goes break off before what comes: `by a`.
-
-        The verb is that of the item, which a sentence below the heading of a list has of its own.
-        """
-        words, verb = behind.lower().split(), canonical_verb(item.verb or "")
-        if verb == "amend":
-            return words[-1] == "to"
-        return verb == "replace" and words[0] in ("by", "with", "for") and not has_kind(behind)
 
     def _is_replacement(self) -> bool:
         verb = self.words_of([self.verb]) if self.verb else ""

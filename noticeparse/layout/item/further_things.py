@@ -193,3 +193,14 @@ def names_point(text: str, item: Draft, behind: str) -> bool:
     leads = text[slice(*item.words[-1])] if item.words else ""
     is_listed = leads.rstrip().lower().endswith(_LISTS)
     return is_listed and _NAME_OF_POINT.match(behind) is not None
+
+
+def is_broken(item: Draft, behind: str) -> bool:
+    """Whether words behind the place of what goes break off before what comes: `by a`.
+
+    The verb is that of the item, which a sentence below the heading of a list has of its own.
+    """
+    words, verb = behind.lower().split(), canonical_verb(item.verb or "")
+    if verb == "amend":
+        return words[-1] == "to"
+    return verb == "replace" and words[0] in ("by", "with", "for") and not has_kind(behind)

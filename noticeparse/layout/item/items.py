@@ -22,11 +22,14 @@ from noticeparse.layout.item.feature_first import FeatureFirst
 from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
 from noticeparse.layout.item.named_values import settle_named_values
 from noticeparse.layout.item.new_as_verb import with_new_as_verb
+from noticeparse.layout.item.nouns_ahead import give_nouns
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
 from noticeparse.layout.item.properties_behind import hold_properties_behind
+from noticeparse.layout.item.shared_places import share_places
+from noticeparse.layout.item.states_below import hold_half_told
 from noticeparse.layout.item.things_above import with_things_above
 from noticeparse.layout.item.things_before_verbs import with_things_apart
 from noticeparse.layout.item.told_below import stands_told_below, told_below_stretches
@@ -68,9 +71,12 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     lines = with_ends_in_front(text, with_verb_columns(text, with_braces(text, lines)))
     lines, leads = without_leads(text, lines)
     body = _cut(text, lines)
+    give_nouns(text, body.items, body.prose)
     settle_brackets(text, body.items)
+    share_places(text, body.items)
     settle_named_values(text, body.items)
     settle_values_behind(text, body.items)
+    hold_half_told(text, body.items)
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)
     hold_properties_behind(text, body.items)

@@ -10,6 +10,7 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.item.states import state_told
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.verbs import canonical_verb
@@ -20,6 +21,7 @@ _OLD = re.compile(
     r"(?::| {2})",
     re.IGNORECASE | re.MULTILINE,
 )
+_FIRST_WORD = re.compile(r"^(?P<blanks> {0,40})(?P<word>[A-Za-z]{2,20})\b", re.MULTILINE)
 _LONGEST = 600
 _COMPLETE = re.compile(r"\b(?:to|by|with|into)\b", re.IGNORECASE)
 
@@ -54,9 +56,13 @@ def _is_new(text: str, first: Element, behind: Sequence[Element]) -> bool:
 
 def _tells_a_state(text: str, line: Line, body: Sequence[Line]) -> bool:
     """Whether the words may tell the new state of a feature, whose old one stands beside them."""
-    rest = text[line.end : line.end + _LONGEST].partition("\n\n")[0]
+    rest = _up_to_next(text, line)
     above = [one for one in body if not one.is_blank]
-    if _OLD.search(rest) or any(_OLD.match(text, one.start, one.end) for one in above[-4:]):
+    if _OLD.search(rest):
+        return True
+    if _is_told(text, line, above):
+        return False
+    if any(_OLD.match(text, one.start, one.end) for one in above[-4:]):
         return True
     command = next((one for one in reversed(above) if one.has("verb")), None)
     if command is None:
@@ -72,3 +78,39 @@ def _tells_a_state(text: str, line: Line, body: Sequence[Line]) -> bool:
         one.has("point", "half", "reference") for one in above[at:]
     )
     return told not in ("insert", "delete") and not is_whole
+
+
+def _up_to_next(text: str, line: Line) -> str:
+    """What stands below a line, up to the next command in its column or a blank line."""
+    rest = text[line.end : line.end + _LONGEST].partition("\n\n")[0]
+    column = _column(line)
+    for found in _FIRST_WORD.finditer(rest):
+        is_next = _NEW.fullmatch(found["word"]) or canonical_verb(found["word"])
+        if is_next and len(found["blanks"]) == column:
+            return rest[: found.start()]
+    return rest
+
+
+def _is_told(text: str, line: Line, above: Sequence[Line]) -> bool:
+    """Whether both states of what the command above changes are told right of its column.
+
+    There the word in the column of the commands opens another item.
+    """
+    below: list[Line] = []
+    column = _column(line)
+    for one in reversed(above):
+        if _lead(one).kind == "verb":
+            states = {state_told(text[e.start : e.end], "amend") for e in map(_lead, below)}
+            return _column(one) == column and {"old", "new"} <= states
+        if _column(one) <= column:
+            return False
+        below.append(one)
+    return False
+
+
+def _lead(line: Line) -> Element:
+    return line.elements[lead_index(line)]
+
+
+def _column(line: Line) -> int:
+    return _lead(line).start - line.start

@@ -26,7 +26,10 @@ _NOTHING = frozenset(
 
 _OLD = frozenset({"old", "was", "former", "existing"})
 _VALUES = frozenset({"depth", "measure", "light", "number", "numbered", "status", "quality"})
-_NEW = frozenset({"new", "now", "revised"})
+_NEW = frozenset({"new", "now", "is", "revised"})
+_OLD_KEYS = _OLD | {"formerly", "before", "previously"}
+_NEW_KEYS = _NEW | {"after", "becomes"}
+"""Where a colon stands behind them."""
 
 
 def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
@@ -39,7 +42,10 @@ def state_told(word: str, verb: str) -> Literal["old", "new"] | None:
         return "old" if plain == "from" else "new"
     if plain in ("for", "read") and canonical_verb(verb) in ("amend", "replace"):
         return "old" if plain == "for" else "new"
-    return "old" if plain in _OLD else "new" if plain in _NEW else None
+    is_key = word.rstrip().endswith(":")
+    if plain in (_OLD_KEYS if is_key else _OLD):
+        return "old"
+    return "new" if plain in (_NEW_KEYS if is_key else _NEW) else None
 
 
 def are_its_sectors(text: str, state: Sequence[Piece], words: Element) -> bool:

@@ -13,7 +13,7 @@ from noticeparse.readers.verbs import LIST_ENDINGS, canonical_verb
 BULLETS = frozenset("-*·+>")
 """Marks that may stand before the entries of a list."""
 
-_LONGEST_HEADING = 60
+_LONGEST_HEADING = 80
 _TOLD = ("insert", "delete", "move")
 
 

@@ -35,6 +35,7 @@ from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place
 from noticeparse.layout.line.pairing import Pairing
 from noticeparse.layout.line.row_ends import settle_ends
 from noticeparse.layout.line.said_of_charts import says_which_chart
+from noticeparse.layout.line.told_leads import with_told_lead
 from noticeparse.readers.coordinates import read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import PointReading, read_signed_in
 from noticeparse.readers.verbs import is_told_by_agent
@@ -97,6 +98,8 @@ class _LineReader:
         if (heading := told_heading(self._text, elements[lead:])) is not None:
             # `The following are to be inserted:` commands what stands below it.
             elements = [heading]
+        elif led := with_told_lead(self._text, elements):
+            elements = led
         elif [e.kind for e in elements] == ["charts_only"] and self._text[
             elements[0].start
         ] not in "([":

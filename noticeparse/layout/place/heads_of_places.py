@@ -26,6 +26,8 @@ _NAMED = re.compile(
     rf"[ :]{{1,3}}(?P<all>{_ONE}(?:(?:,? and |, ?|,? & | to | ?- ?){_ONE}){{0,24}})[ .:]{{0,3}}",
     re.IGNORECASE,
 )
+_A_CIRCLE = re.compile(r"(?:the |a )?circle", re.IGNORECASE)
+"""What has a radius and a centre: `In the circle of radius 0.4 M centred on P`."""
 _LINKS = frozenset({"joining", "bounded", "within", "between", "along", "from_", "at", "to"})
 
 
@@ -93,7 +95,10 @@ def count_before(text: str, line: Line, counts: Sequence[int]) -> int | None:
 def _relates(words: str) -> bool:
     if words.lower().strip(" .:,") in AXIS_WORDS:
         return True
-    return all(part.kind != "words" for part in read_phrase(words))
+    return all(
+        part.kind != "words" or _A_CIRCLE.fullmatch(words, part.start, part.end)
+        for part in read_phrase(words)
+    )
 
 
 def head_beside(

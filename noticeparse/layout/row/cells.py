@@ -149,12 +149,19 @@ def awaits_destination(item: Item) -> bool:
 
 
 def verb_above(text: str, cells: Cells) -> str | None:
-    """The verb of a row that is nothing but a verb over the rows below: `| INSERT | | |`."""
+    """The verb of a row that is nothing but a verb over the rows below: `| INSERT | | |`.
+
+    Or a sentence that heads them: `The following light-buoys are established:`.
+    """
     told = [element for cell in cells.values() for element in cell]
     if len(told) != 1 or told[0].kind not in ("verb", "words", "passive"):
         return None
     words = words_of(text, told)
-    return words if canonical_verb(words) is not None and len(words.split()) <= 3 else None
+    if told[0].kind == "verb" and told[0].value is not None:
+        return str(told[0].value)
+    is_sentence = told[0].kind == "verb" and words.endswith(":")
+    is_short = is_sentence or len(words.split()) <= 3
+    return words if is_short and canonical_verb(words) is not None else None
 
 
 def with_change(text: str, cells: Cells) -> Cells:
@@ -166,6 +173,22 @@ def with_change(text: str, cells: Cells) -> Cells:
     if any(one.kind in PLACES for one in told):
         return cells
     return {("change" if role == "to" else role): cell for role, cell in cells.items()}
+
+
+def with_amendment(text: str, cells: Cells, above: str | None) -> Cells:
+    """The cells of a row below `The following lights are amended:`, whose verbs are no verbs.
+
+    `range to 11M` under `Amendment` is what is changed.
+    """
+    told = cells.get("verb", [])
+    if above is None or canonical_verb(above) != "amend" or "change" in cells or not told:
+        return cells
+    words = words_of(text, told)
+    if " to " not in words or any(one.kind != "words" for one in told):
+        return cells
+    if canonical_verb(words.split()[0]) is not None:
+        return cells
+    return {("change" if role == "verb" else role): cell for role, cell in cells.items()}
 
 
 def is_other_band(text: str, elements: Sequence[Element]) -> bool:

@@ -12,6 +12,7 @@ from collections.abc import Sequence, Set
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.item.states_below import tells_state_below
 from noticeparse.layout.item.told_states import read_state
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.lettered_places import is_lettered
@@ -173,8 +174,14 @@ def leads_commands(role: str, line: Line) -> bool:
 def only_leads(text: str, role: str, line: Line, above: Sequence[Line]) -> bool:
     """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`.
 
-    So does one that tells a state of the thing named with its place above: `New range: 9M`.
+    So does one that tells a state of the thing named with its place above: `New range: 9M`, or
+    below an amendment `was: Fl.3s`.
     """
+    if role in _STATES and tells_state_below(text, line, above):
+        return True
+    if role == "sectors" and above and above[-1].has("point", "half"):
+        # Those of the light right above, whose item has its place.
+        return True
     if role in _STATES and read_state(text, line) is not None:
         last = above[-1] if above else None
         if last is not None and not last.is_blank:

@@ -5,16 +5,18 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.column.titles import Cells, Column, Table
+from noticeparse.layout.item.class_headings import class_heading
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.opening.notice_openings import NoticeOpening
+from noticeparse.layout.place.counted import announces_places
+from noticeparse.layout.row.wrapped_cells import PLACE_CELLS
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
-_PLACES = frozenset({"position", "latitude", "longitude"})
-POINT_CELLS = frozenset({"label", "notice"}) | _PLACES
+POINT_CELLS = frozenset({"label", "notice"}) | PLACE_CELLS
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _LONGEST_COMMAND = 4
 """Lines of a command above titles for its places."""
@@ -23,6 +25,13 @@ _PLACED = frozenset({"position", "latitude"})
 _TELL_FEATURES = frozenset({"feature", "old", "new"})
 _LONGEST = 100
 _WORDS_OF_HEADING = 3
+
+
+def are_of_second_line(text: str, titles: Table, above: Table | None, line: Line) -> bool:
+    """Whether titles below others are those of the second line of each row."""
+    if above is None or titles.roles & above.roles:
+        return False
+    return bool(above.with_second_titles(text, line).below)
 
 
 def is_comment(text: str, table: Table | None, line: Line) -> bool:
@@ -63,10 +72,19 @@ def awaits_points(text: str, line: Line) -> bool:
 
 def heading_verb(text: str, line: Line) -> Element | None:
     """The verb of a line that heads a table."""
+    told = class_heading(text, line)
+    if told is not None:
+        return told.verb
     verbs = [element for element in line.elements if element.kind == "verb"]
     if len(verbs) == 1 and awaits_points(text, line):
         return verbs[0]
     return lone_verb(text, line)
+
+
+def last_heading(text: str, body: Sequence[Line]) -> tuple[int, Element | None]:
+    """Where the last line of a body stands, and its verb where it heads a table."""
+    at = next((at for at in reversed(range(len(body))) if not body[at].is_blank), None)
+    return (0, None) if at is None else (at, heading_verb(text, body[at]))
 
 
 def heads_corners(text: str, titles: Table, line: Line) -> bool:
@@ -85,7 +103,7 @@ def heads_places(text: str, titles: Table, line: Line, body: Sequence[Line]) -> 
     They may be those of its corners, or its place on each of several charts.
     """
     last = body[-1] if body else None
-    if last is None or titles.roles - _PLACES != {"chart"}:
+    if last is None or titles.roles - PLACE_CELLS != {"chart"}:
         return heads_corners(text, titles, line) and titles.roles <= POINT_CELLS
     has_own = not any(column.hemisphere for column in titles.columns)
     is_command = last.has("words") and not last.has("point", "half", "reference", "number")
@@ -100,8 +118,14 @@ def heads_rows(text: str, line: Line) -> bool:
     words = text[line.start : line.end].rstrip()
     if line.elements[0].kind == "chart" and not words.lstrip().lower().startswith("ch"):
         return not line.has("verb", "point", "half")
-    is_told = line.has("verb") and line.has("words") and words.endswith(":")
+    is_told = line.has("verb") and words.endswith(":")
     return is_told and not line.has("point", "half", "reference", "number")
+
+
+def commands_places(text: str, table: Table, line: Line) -> bool:
+    """Whether a line below rows commands a thing of its own, whose places stand below it."""
+    leads = bool(line.elements) and line.elements[0].kind == "verb" and line.has("words")
+    return leads and "verb" not in table.roles and announces_places(text, line)
 
 
 def is_heading(text: str, line: Line, cells: Cells) -> bool:

@@ -13,6 +13,7 @@ from noticeparse.layout.column.states_of_columns import are_states, with_states
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item
 from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.handed_on import RowClass
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import (
     changed_property,
@@ -22,6 +23,7 @@ from noticeparse.layout.row.cells import (
     set_label,
     verb_above,
     verb_and_change,
+    with_amendment,
     with_change,
     with_links_apart,
     with_own_feature,
@@ -34,8 +36,10 @@ from noticeparse.layout.row.old_new import (
     with_new_below,
 )
 from noticeparse.layout.row.repeated_rows import RepeatedRows
+from noticeparse.layout.row.row_classes import RowClasses
 from noticeparse.layout.row.row_faults import radius_of, row_faults
 from noticeparse.layout.row.row_places import RowPlaces, go_on
+from noticeparse.layout.row.verb_cells import settle_rest, without_rest
 from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import are_contrary, canonical_verb
@@ -50,6 +54,8 @@ _JOINTS = {
     "clearance": ", vertical clearance ", "sound": ", ", "state": ", ",
 }  # fmt: skip
 """Roles whose words go with the feature, and what is read before them."""
+_OWN = frozenset(("light", "depth", "name", "legend"))
+"""Roles of what a row says of a thing of its own."""
 _NO_WORDS = frozenset({*PLACES, "label", "bar"})
 _PLACE_ROLES = (
     "position", "numbered", "latitude", "longitude", "from", "joining", "bounded", "centred",
@@ -59,16 +65,25 @@ _PLACE_ROLES = (
 class RowReader:
     """Turns rows into items, one after the other; a verb left blank is carried down."""
 
-    def __init__(self, text: str, codes: dict[str, str], verb: str | None = None) -> None:
+    def __init__(
+        self,
+        text: str,
+        codes: dict[str, str],
+        verb: str | None = None,
+        row_class: RowClass | None = None,
+    ) -> None:
         self.text = text
         self.codes = codes
         """The verbs that letters stand for in the column of the verbs."""
         self.items: list[Item] = []
         self.verb = verb
+        self.classes = RowClasses(text, row_class)
         self._places = RowPlaces(text)
         self._repeated = RepeatedRows(text)
         self._above: Cells = {}
         """The cells of the last row that opened an item."""
+        self._is_headed = False
+        """Whether the row above is a verb over the rows below it."""
         self._held: tuple[Cells, str | None] | None = None
         """The row above, and its unit of depths; the row below may hold the rest of its cells."""
 
@@ -92,12 +107,15 @@ class RowReader:
         heading = verb_above(self.text, cells)
         if heading is None:
             self._held = (cells, depth_unit)
+        else:
+            self.classes.opens([e for cell in cells.values() for e in cell])
+            self._above, self._is_headed = {}, True
         self.verb = heading or self.verb
 
     def _lose_verb(self, told: list[Element]) -> None:
         """Let no verb hold for the rows below what stands over them in the place of one."""
         self._give()
-        self.verb = None
+        self.verb, self.classes.above = None, None
         start, end = told[0].start, told[-1].end
         fault = Fault("verb-unknown", start, end, {"written": words_of(self.text, told)})
         self.items.append(Item(pieces=[(e.start, e.end) for e in told], faults=[fault]))
@@ -159,10 +177,12 @@ class RowReader:
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
         cells = with_new_below(self.text, with_change(self.text, cells))
+        cells = with_amendment(self.text, cells, self.verb)
         cells = with_change_apart(self.text, cells, self.verb)
         groups = list(self._places.groups(cells))
         unread = list(row_faults(self.text, cells))
-        last = self.items[-1] if self.items else None
+        last = self.items[-1] if self.items and not self._is_headed else None
+        self._is_headed = False
         if last is not None and self._goes_on(cells) and not _is_whole(self._above, cells):
             go_on(last, cells, groups)
             last.faults += unread
@@ -179,10 +199,12 @@ class RowReader:
         item = Item(groups=groups, faults=unread)
         self._set_verb(item, cells)
         self._set_words(item, cells, depth_unit)
+        settle_rest(self.text, item, cells)
         if item.change and not cells.get("new") and not cells.get("change"):
             # `Replaced by light-buoy`: light and name are those of the new one.
             item.change += [piece for added in item.added for piece in added.pieces]
             item.added = []
+        self.classes.give(item)
         set_old_and_new(self.text, item, cells)
         set_label(self.text, item, cells, self.codes)
         item.radius = radius_of(cells)
@@ -207,10 +229,14 @@ class RowReader:
             words = self._words([e for e in cells.get(role, []) if e.kind not in _NO_WORDS])
             if words and not is_connector(words):
                 return False
+        for role in _OWN & cells.keys():
+            words = self._words(cells[role])
+            if not is_connector(words) and words != self._words(self._above.get(role, [])):
+                return False
         return any(role in cells for role in (*_PLACE_ROLES, "to", "feature"))
 
     def _set_verb(self, item: Item, cells: Cells) -> None:
-        cell = cells.get("verb", [])
+        cell = without_rest(self.text, cells.get("verb", []))
         if cell and cell[0].kind == "key":
             self.verb, cell = None, []
         if cell:
@@ -269,4 +295,6 @@ class RowReader:
 
 def _is_whole(above: Cells, cells: Cells) -> bool:
     """Whether a row has all cells of the item above it: where no column names a feature."""
-    return "light" in cells and "feature" not in above and cells.keys() >= above.keys()
+    if "feature" in above or not cells.keys() >= above.keys():
+        return False
+    return not cells.keys().isdisjoint(("light", "depth", "name", "legend"))

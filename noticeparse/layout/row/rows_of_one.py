@@ -11,7 +11,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, value_property
 
 _SIDE = (
     r"(?:first|second|third|fourth|other|inner|outer|upper|lower|near|far|[NS]?[EW]|[NS]"
@@ -25,6 +25,7 @@ _COUNTED = re.compile(
 )
 
 
+_CHARACTER = re.compile(r"[A-Z][A-Za-z]{0,2}[.(]")
 _FAR = 4
 """Columns to the right of the thing above, from which a row says which place of it it gives."""
 _MOST_WORDS = 3
@@ -49,11 +50,16 @@ def _may_be_of(text: str, item: Item, head: Item) -> bool:
     """Whether a row has no verb and names no thing, but counts, or stands right of one above."""
     if item.verb_piece is not None or not item.has_place or not (item.words and head.words):
         return False
+    if item.verb != head.verb:
+        # Below another verb on a line of its own.
+        return False
     words = " ".join(text[start:end] for start, end in item.words).strip(" ,")
     if len(words.split()) > _MOST_WORDS:
         return False
     is_one = _COUNTED.fullmatch(words) is not None or _stands_right(text, words, item, head)
-    return is_one and not has_kind(words)
+    # `Q.R No 12`: a light names a thing by its character alone.
+    is_light = _CHARACTER.match(words) is not None and "light" in value_property(words)
+    return is_one and not has_kind(words) and not is_light
 
 
 def _stands_right(text: str, words: str, item: Item, head: Item) -> bool:

@@ -26,7 +26,7 @@ _WORDS = frozenset(
      "sectors", "remark"}
 )  # fmt: skip
 """Roles of the columns of words."""
-_PLACES = frozenset({"position", "latitude", "longitude"})
+PLACE_CELLS = frozenset({"position", "latitude", "longitude"})
 _HANGING = 4
 """Blanks by which the further lines of a cell may stand in."""
 _TALLEST = 60
@@ -57,7 +57,7 @@ class Rest(NamedTuple):
 def rest_below(text: str, table: Table, line: Line, cells: Cells) -> Rest | None:
     """What a line may hold for the row above: words that keep to columns of words."""
     worded = {role: cell for role, cell in cells.items() if role in _WORDS}
-    if not worded or not set(cells) <= _WORDS | _PLACES:
+    if not worded or not set(cells) <= _WORDS | PLACE_CELLS:
         return None
     if table.mark != " ":
         plain = all(e.kind == "words" for cell in worded.values() for e in cell)
@@ -93,7 +93,7 @@ def take_rest(text: str, above: Cells, rest: Rest) -> bool:
     for role, elements in rest.cells.items():
         if verdict == "doubtful":
             above["rest"] = above.get("rest", []) + elements
-        if role in above or role in _PLACES:
+        if role in above or role in PLACE_CELLS:
             above[role] = above.get(role, []) + [_as_words(element) for element in elements]
     return True
 
@@ -150,6 +150,7 @@ def _of_cell(
     if rest.has_places:
         # `to P` is another place than that above.
         own = leads or is_connector(below) or below.lower().startswith("to ")
+        own = own or (not breaks and _is_another(role, above, below))
         if not own and (breaks or is_full or above.endswith(_JOINTS) or _only_relates(below)):
             return "more"
         is_lost = (
@@ -177,6 +178,13 @@ def _of_cell(
         return "more"
     bears = rest.is_indented or bool(value_property(below) & _TELLING)
     return "doubtful" if bears else "other"
+
+
+def _is_another(role: str, above: str, below: str) -> bool:
+    """Whether words are those of another thing beside its place: a light, `S3` below `S1`."""
+    if role == "light":
+        return True
+    return role == "name" and all(any(map(str.isdigit, one)) for one in (above, below))
 
 
 def _only_relates(below: str) -> bool:

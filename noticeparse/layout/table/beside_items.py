@@ -8,6 +8,7 @@ from collections.abc import Sequence
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
+from noticeparse.layout.evidence import tells
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.place_keys import opens_with_key
@@ -96,6 +97,22 @@ def ends_value(text: str, value: Sequence[Element], line: Line) -> bool:
         return opens_note(text[first.start : line.end])
     placed = any(one.kind in ("point", "half", "reference") for one in value)
     return placed or text[first.end : line.end].lstrip()[:1] == ":"
+
+
+def stands_left_of_key(text: str, key: Element, value: Sequence[Element], line: Line) -> bool:
+    """Whether words stand left of the key above them, whose value is a place: none of its own.
+
+    MOVED   port-hand buoy
+            is in: 47-01.41S 123-15.33W
+    NEW     tide gauge
+    """
+    first = line.elements[0] if line.elements else None
+    if first is None or first.kind != "words" or not tells(text, first):
+        return False
+    if not any(one.kind in ("point", "half", "reference") for one in value):
+        return False
+    column = key.start - (text.rfind("\n", 0, key.start) + 1)
+    return first.start - line.start < column and not opens_with_key(text, line)
 
 
 def goes_on_with_notice(assembly: Assembly, line: Line, number: Element) -> bool:

@@ -8,6 +8,7 @@ from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.item.new_things import with_new_thing
+from noticeparse.layout.item.states_below import with_state_key
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.row.place_keys import (
     PLACED,
@@ -33,6 +34,7 @@ from noticeparse.layout.table.beside_items import (
     goes_on_with_notice,
     opens_record,
     settled_role,
+    stands_left_of_key,
     without_statements,
 )
 from noticeparse.layout.table.carried_verbs import CarriedVerb
@@ -73,6 +75,10 @@ class KeyReader:
     def before(self, following: Line | None, line: Line) -> Line:
         """The line as it reads above the one that follows: `New:` before an item is its verb."""
         self.following = following
+        if self._last_role:
+            key, value = self._block["key"][-1], self._block[self._last_role]
+            if stands_left_of_key(self.text, key, value, line):
+                self.end_block()
         if self._block or self._tables.table is not None:
             return line
         return with_new_thing(self.text, line, self.assembly.body, following)
@@ -153,6 +159,8 @@ class KeyReader:
         if self._block:
             line = with_value_key(self.text, line)
             line = with_source_key(self.text, with_place_key(self.text, line))
+        else:
+            line = with_state_key(self.text, line, self.assembly.body)
         line = with_known_key(self.text, line, self.following)
         return with_blank_key(self.text, line, self.following, self._verb_keys)
 

@@ -3,40 +3,37 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.column.states_of_columns import (
-    are_states,
-    columns_of_states,
-    with_states,
-)
-from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.column.states_of_columns import are_states, columns_of_states, with_states
+from noticeparse.layout.column.title_rows import read_titles, with_degrees_below
 from noticeparse.layout.column.titles import Cells, Table
 from noticeparse.layout.drafts import Prose
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.layout.row.cells import is_empty, is_other_band
+from noticeparse.layout.row.row_classes import heading_over_rows, take_class
 from noticeparse.layout.row.row_lines import (
     POINT_CELLS,
+    are_of_second_line,
     commands,
+    commands_places,
     heads_places,
     heads_rows,
     is_comment,
     is_heading,
     is_long_name,
     is_other_verb,
-    lone_verb,
     may_stand_alone,
     opens_notice,
     runs_through,
     second_line,
 )
-from noticeparse.layout.row.wrapped_cells import rest_below
+from noticeparse.layout.row.wrapped_cells import PLACE_CELLS, rest_below
 from noticeparse.layout.table.beside_items import NAMING_CELLS, is_note_row
 from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
-_PLACES = frozenset({"position", "latitude", "longitude"})
 
 
 class TableReader:
@@ -52,8 +49,8 @@ class TableReader:
         """The roles of columns that were no columns of the rows below."""
         self._holds_for_all = False
         """Whether the titles stand above the first notice."""
-        self._last_row = -1
-        """The last line that was a row."""
+        self._last_row = self._band_row = -1
+        """The last line that was a row, and the last that was a verb over rows."""
         self._point_above: Point | None = None
         """The last position in the rows so far."""
         self._datum: list[Element] = []
@@ -91,7 +88,8 @@ class TableReader:
     def opens(self, line: Line) -> bool:
         """Whether a line is a row of column titles."""
         titles = read_titles(self.text, line)
-        if titles is None or self._are_of_second_line(titles, line):
+        above = self.table if self._awaits_rows else None
+        if titles is None or are_of_second_line(self.text, titles, above, line):
             return False
         if self._dropped == titles.roles:
             # The same titles at the head of the next page tell no more than before.
@@ -103,9 +101,10 @@ class TableReader:
             return True
         heading = self.assembly.take_heading()
         if self.table is not None and titles.roles != self.table.roles:
-            # No verb is carried down from a table of other columns.
+            # No verb is carried down from the rows of other columns.
             self.assembly.end_body()
-            self.assembly.row_verb = None
+            if heading is None and self._band_row <= self._last_row:
+                self.assembly.row_verb = self.assembly.row_class = None
             self._words_may_follow = False
             self._second_titles.clear()
         self.assembly.row_verb = heading or self.assembly.row_verb
@@ -117,12 +116,6 @@ class TableReader:
         self._holds_for_all = self.assembly.notice is None and not self.assembly.charts
         return True
 
-    def _are_of_second_line(self, titles: Table, line: Line) -> bool:
-        """Whether titles below others are those of the second line of each row."""
-        above = self.table if self._awaits_rows else None
-        is_other = above is not None and not titles.roles & above.roles
-        return is_other and bool(above and above.with_second_titles(self.text, line).below)
-
     def is_comment(self, line: Line) -> bool:
         """Whether a line among the rows of an export is a remark on them: `# 24 rows`."""
         return is_comment(self.text, self.table, line)
@@ -132,6 +125,9 @@ class TableReader:
         if self.table is None or not self._awaits_rows:
             return False
         words = self.text[line.start : line.end]
+        if stated := with_degrees_below(self.text, self.table, line):
+            self.table = stated
+            return True
         self._awaits_rows = not line.has("point", "half", "verb", "number", "chart", "key")
         if self._words_may_follow and words not in self._second_titles:
             # Below titles that stand again at the head of a page a row goes on.
@@ -169,15 +165,16 @@ class TableReader:
         if opening is not None and opens_notice(self.text, table, line, opening):
             return False
         is_head = line.has("chart") and self.assembly.body and not table.roles & set(_ACTION_CELLS)
-        if is_head or (table.is_of_halves and line.has("point", "half")):
+        halves = table.is_of_halves and line.has("point", "half")
+        if is_head or halves or commands_places(self.text, table, line):
             # The head of a chart below items; positions with hemispheres need no titles.
-            self.table = None
+            self.table, self._words_may_follow = None, False
             return False
         if self._takes_second_line(table, line):
             return True
         if self.table is None or runs_through(table, line):
             return False
-        table = self.table = table.with_verbs(self.text, line).with_features(self.text, line)
+        table = self.table = table.settled(self.text, line, self.assembly.codes)
         cells = table.cells(self.text, line, self._point_above)
         if not cells or heads_rows(self.text, line):
             return False
@@ -185,7 +182,6 @@ class TableReader:
             table = self.table = columns_of_states(table)
             cells = with_states(cells)
         cells = self._filled(cells)
-        self.heads.take_more_of_chart(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -210,7 +206,7 @@ class TableReader:
             return False
         if self.heads.names_another(cells) and self.assembly.cut.falls_before(line):
             return True
-        self._last_row, self._awaits_second = line.row, not set(cells) <= _PLACES
+        self._last_row, self._awaits_second = line.row, not set(cells) <= PLACE_CELLS
         self._keep_point(cells)
         self.heads.take(cells)
         self._words_may_follow = any(role in cells for role in _ACTION_CELLS)
@@ -240,12 +236,14 @@ class TableReader:
 
     def _takes_verb(self, table: Table, line: Line) -> bool:
         """Take a verb on a line of its own as that of the rows below; others end the table."""
-        verb = lone_verb(self.text, line)
+        verb = heading_over_rows(self.text, line)
         if verb is None or any(one.role == "verb" for one in (*table.columns, *table.below)):
             return False
-        holds = table.holds_under(self.assembly.words(verb))
+        holds = table.holds_under(verb.value or self.assembly.words(verb))
         if holds:
+            take_class(self.text, line.elements, self.assembly.notice)
             self.assembly.add_row({"feature": [verb]})
+            self._band_row = line.row
         self.table, self._is_banded = table if holds else None, holds
         return holds
 
@@ -262,7 +260,7 @@ class TableReader:
         if line.row != self._last_row + 1:
             return False
         cells = second_line(self.text, table, line)
-        if cells and not awaits and table.below and set(cells) <= _PLACES:
+        if cells and not awaits and table.below and set(cells) <= PLACE_CELLS:
             # One more place below the second line.
             self.assembly.add_row(cells)
         else:
@@ -283,7 +281,9 @@ class TableReader:
         above, self._datum = self._datum, cells.get("datum", [])
         if above and self._datum and is_empty(self.text, "datum", self._datum):
             self._datum = cells["datum"] = above
-        return {role: cell for role, cell in cells.items() if not is_empty(self.text, role, cell)}
+        told = {role: cell for role, cell in cells.items() if not is_empty(self.text, role, cell)}
+        self.heads.take_more_of_chart(told)
+        return told
 
     def _action(self, cells: Cells) -> None:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
