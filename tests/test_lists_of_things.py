@@ -24,6 +24,7 @@ def read(body: str) -> list[Action]:
         (f"Insert rocks, depth 5m {P}, depth 6m {Q}", "rock", [5, 6]),
         (f"Insert rocks: drying 0.5m, {P}; depth 2m, {Q}", "rock", [-0.5, 2]),
         (f"Insert wrecks: 5m, {P}; 6m, {Q}; 7m, {R}", "wreck", [5, 6, 7]),
+        (f"Insert wrecks, 5m, {P}; depth 6m, {Q}", "wreck", [5, 6]),
         (f"Insert wrecks, depth 5m, {P} and depth 6m, {Q}", "wreck", [5, 6]),
         (f"Delete shoals: depth 5m, {P}; depth 6m, {Q}", "shoal", [5, 6]),
         (f"Insert wrecks, depth 5m  {P}\n       depth 6m  {Q}", "wreck", [5, 6]),
@@ -104,6 +105,7 @@ def test_one_thing_or_a_list_is_held(body: str) -> None:
     [
         (f"Insert wreck {P}; depth 6m, {Q}", ["wreck", "sounding"]),
         (f"Insert depths, 5m, {P}; 6m, {Q}", ["sounding", "sounding"]),
+        (f"Insert wreck, 5m, {P}; depth 6m, {Q}", ["wreck", "sounding"]),
         (f"Insert wreck, depth 5m  {P}\n       depth 6m  {Q}", ["wreck", "sounding"]),
     ],
 )

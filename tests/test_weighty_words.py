@@ -25,6 +25,7 @@ def told(words: str) -> list[str]:
         ("pilot boarding place (winter)", "winter"),
         ("special buoy (summer only)", "summer only"),
         ("floating platform", "floating"),
+        ("floating breakwater", "floating"),
         ("derelict platform", "derelict"),
         ("damaged pier", "damaged"),
         ("training wall (covers)", "covers"),
@@ -136,7 +137,6 @@ def test_bands_are_a_pattern(words: str) -> None:
     ("words", "name", "code"),
     [
         ("special buoy, seasonal", "STATUS", [5]),
-        ("floating breakwater", "WATLEV", 7),
         ("Subm piles", "CATOBS", 1),
         ("historic wreck restricted area", "CATREA", [10]),
         ("red square dayboard", "COLOUR", [3]),

@@ -31,6 +31,7 @@ _GROUPS = {
 _BRACKET = re.compile(r"^\([^()]{1,40}\)[ ,]*")
 _ENDS_IN_BRACKET = re.compile(r"\((?P<said>[^()]{1,40})\)[ ,:]*$")
 _JOINT = re.compile(r"(?:and|&),? ", re.IGNORECASE)
+_DEPTH_WORD = re.compile(r"\b(?:depths?|soundings?|drying|dries)\b", re.IGNORECASE)
 _SOUNDINGS = re.compile(r"(?:depths|soundings)\b", re.IGNORECASE)
 _DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 _WITH_DEPTHS = _DANGERS | {"SOUNDG", "DEPARE", "FSHGRD"}
@@ -208,7 +209,7 @@ def _name_again(
             item.words.insert(0, things.extent((0, head.end)))
         elif values == {"depth"} and item.tail and (noun := _SOUNDINGS.match(things.text)):
             item.words.insert(0, things.extent(noun.span()))
-        elif values == {"depth"} and _has_own_figure(things.text, words):
+        elif values == {"depth"} and _has_own_figure(text, run[0], things.text, words):
             # `wreck, 12m, P; 9m, Q`: one more wreck, or a depth?
             _name_one(text, run, item, things)
         if len(above.places) > 1 and _is_of_one(_joined(text, above.tail)):
@@ -234,13 +235,18 @@ def _name_one(text: str, run: Sequence[Item], item: Item, things: Stretch) -> No
         _hold(text, [item])
 
 
-def _has_own_figure(things: str, words: str) -> bool:
-    """Whether a figure stands below a thing that has one itself; `depth 6m` below a danger."""
+def _has_own_figure(text: str, first: Item, things: str, words: str) -> bool:
+    """Whether a figure stands below a thing that has one itself, told in the same way.
+
+    `wreck, 12m, P; depth 9m, Q` tells of a depth; `wreck, depth 12m, P; depth 9m, Q` may not.
+    """
     own = {_GROUPS.get(role) for role in value_property(things)}
     classes = read_feature(things).feature.s57[:1]
     if "depth" not in own or not classes or _is_sounding(things):
         return False
-    return not leads_feature(words) or not _WITH_DEPTHS.isdisjoint(classes)
+    if not leads_feature(words) or _is_list(text, first):
+        return True
+    return not _WITH_DEPTHS.isdisjoint(classes) and _DEPTH_WORD.search(things) is not None
 
 
 def _is_own_bracket(things: str, words: str) -> bool:
