@@ -15,6 +15,7 @@ from noticeparse.build.extents import over
 from noticeparse.build.limits_within import limits_within
 from noticeparse.build.lines_told import lines_told
 from noticeparse.build.lost_amounts import lost_amounts
+from noticeparse.build.lost_clauses import lost_clauses
 from noticeparse.build.lost_corners import lost_corners
 from noticeparse.build.other_places import places_of_others
 from noticeparse.build.other_states import other_states
@@ -92,6 +93,7 @@ def against(
         *lines_told(context, item, verb, feature, geometry),
         *torn_items(context, item),
         *lost_corners(context, item),
+        *lost_clauses(context, item),
         *lost_amounts(context, item, words, feature, geometry),
     ]
     found += limits_within(context, item, words, feature, found)

@@ -16,6 +16,9 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.head_values import ChartHead
 from noticeparse.readers.heads import read_head
 
+_LEADS = "OoFfnr [("
+"""Signs before the numbers in a margin: `On 802:`, `For 802:`, `[802, 803]`."""
+
 
 def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[Section]:
     """The sections; for items of no chart that all name their charts, one for each of these."""
@@ -27,7 +30,9 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
     for item in section.items:
         words = context.text[slice(*item.charts)] if item.charts is not None else ""
         # `Chart 802 only` is one of others, which nobody names.
-        head = read_head(words, context.year) if words and "only" not in words.lower() else None
+        # `802, 803:` in the margin has no word for a chart.
+        said = words if "ch" in words.lower() else f"charts {words.lstrip(_LEADS)}"
+        head = read_head(said, context.year) if words and "only" not in words.lower() else None
         if head is None or head.faults or not head.charts:
             return sections
         for one in head.charts:

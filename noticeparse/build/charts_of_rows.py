@@ -78,6 +78,16 @@ def give_all(charts: Sequence[ChartHead], ref: NoticeRef | None, written: str | 
             chart.previous, chart.previous_written = ref, written
 
 
+def give_told(
+    charts: Sequence[ChartHead], found: ChartHead, fault: Fault
+) -> list[tuple[Fault, None]]:
+    """Give the notice before that a line tells for all; the fault where they have others."""
+    known = [chart.previous for chart in charts if chart.previous is not None]
+    give_all(charts, found.previous, found.previous_written)
+    is_another = found.previous is not None and bool(known) and found.previous not in known
+    return [(fault, None)] if is_another else []
+
+
 def _set_each(context: Context, charts: Sequence[ChartHead], cell: Piece) -> list[Fault]:
     """Give each chart the notice of its place, if there are as many; else none, with a fault."""
     words = _JOINTS.sub(", ", context.text[slice(*cell)].strip(" []()"))

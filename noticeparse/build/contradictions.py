@@ -24,7 +24,8 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Piece
 from noticeparse.numbers import COUNT_WORDS, counted
 from noticeparse.rare import Rare
-from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.features import has_kind, read_feature, value_property
+from noticeparse.readers.legends import lacks_wording
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
@@ -144,14 +145,24 @@ def contradictions(
         elif (below := _thing_apart(context.text, item)) is not None:
             yield quoting(context, "feature-kinds-several", below)
         yield from _counts(context, words, text, feature, geometry)
-    elif verb == "move" and (other := owner(text, feature)) is not None:
+    elif verb == "move" and (other := owner(text, feature) or _second_mark(text, feature)):
         yield within(context, "feature-kinds-several", words, other)
     if feature.name is not None and _A_DATE.match(feature.name):
         at = text.find(feature.name)
         if at >= 0:
             yield within(context, "feature-words-unread", words, (at, at + len(feature.name)))
+    is_empty = feature.kind == "legend" and feature.legend is None
+    if verb == "insert" and is_empty and lacks_wording(words.text):
+        yield over(context, item, "item-without-feature")
     if verb == "insert" and (later := _NOT_YET.search(text)) is not None:
         yield within(context, "feature-negated", words, later.span())
+
+
+def _second_mark(text: str, feature: Feature) -> tuple[int, int] | None:
+    """A second mark of a move: each has places of its own."""
+    other = second_thing(text, feature)
+    second = kinds().get(read_feature(text[slice(*other)]).feature.kind) if other else None
+    return other if second is not None and second.form else None
 
 
 def _thing_apart(text: str, item: Item) -> Piece | None:

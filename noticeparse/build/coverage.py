@@ -24,7 +24,10 @@ _CANCELLED = re.compile(r"\b(?:cancel|supersede|withdraw|revoke|annul)", re.IGNO
 _LONE_FIGURE = re.compile(r"-?[0-9]{1,4}[.,][0-9]{1,2}")
 _LOST_NUMBER = re.compile(
     r"[^A-Za-z0-9\n]{0,6}(?:(?:notice|nm|ntm)(?: nos?\.?)? )?"
-    rf"{BEFORE_YEAR}/[0-9?]{{1,4}}(?![0-9/])",
+    rf"{BEFORE_YEAR}/[0-9?]{{1,4}}(?![0-9/])"
+    r"|(?:temporary|preliminary|cancell?ed) [0-9]{1,5}/[0-9]{2}"
+    r"|(?:cancell?ed|withdrawn|superseded) [-–] [A-Z]"
+    r"|(?:(?:notice|nm|ntm) )?(?:19|20)[0-9]{2}-[0-9]{1,5} {1,4}(?-i:[A-Z])",
     re.IGNORECASE,
 )
 """`24b7/26`, where the head of a notice stands: the actions below it are of none."""

@@ -88,7 +88,8 @@ def _own(context: Context, item: Item, chart: str | None, known: set[str]) -> It
         words = context.text[slice(*item.charts)]
         named = _numbers(words)
         is_alike = any(len(number) == len(one) for number in named for one in known)
-        if named and known.isdisjoint(named) and not is_alike and "chart" not in words.lower():
+        is_bare = len(named) == 1 and "chart" not in words.lower()
+        if is_bare and known.isdisjoint(named) and not is_alike:
             # `12: Insert …` counts the items.
             return item
         if named and named <= known:

@@ -40,8 +40,19 @@ _DATED = re.compile(
     re.IGNORECASE,
 )
 _TEMPORARY = re.compile(
+    r"(?:(?:for|as|by way of|the|these|a|following|make|please) ){0,4}"
     r"(?:temporar(?:y|ily)|preliminary)"
-    r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?))?",
+    r"(?: (?:notices?|corrections?|insertions?|changes?|items?|actions?|amendments?|alterations?"
+    r"|measures?|information|use))?"
+    r"(?: (?:to|on|of) (?:the |these |all )?charts?)?"
+    r"(?: (?:only|apply|applies|until further notice|(?:(?:are|is|have been|has been|to be) )?"
+    r"(?:made|established|shown|effected|in force|in place)))?"
+    r"|for (?:the )?(?:duration|period) of (?:the )?(?:[a-z]{3,16} ){0,2}works?",
+    re.IGNORECASE,
+)
+_PANEL = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset)s?", re.IGNORECASE)
+_IN_HEADING = re.compile(
+    r"\b(?:temporar(?:y|ily)|preliminary|until further notice)\b|\b(?:temp|prelim)\. ",
     re.IGNORECASE,
 )
 _FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)
@@ -69,10 +80,16 @@ def limits_above(
     starts = {item_extent(item)[0] for item in items} | set(heads)
     if is_permanent:
         yield from _marked(context, path, items, charts)
+        for piece in draft.heading:
+            if _IN_HEADING.search(context.text[slice(*piece)]) is not None:
+                # `Quill Sound - Temporary buoys`: the notice itself may be temporary.
+                own = [one.pointer for one in pointed(path, charts)]
+                yield quoting(context, "item-temporary", piece), own
+    panels = {one.panel[0] for one in draft.charts if one.panel is not None}
     first = draft.number.end if draft.number is not None else draft.start
     for piece in _lines(context.text, min(first, *starts), max(starts)):
         code = _code(context.text[slice(*piece)])
-        if code is None or not _is_above(context.text, piece[1], starts):
+        if code is None or piece[0] in panels or not _is_above(context.text, piece[1], starts):
             continue
         if not is_permanent and _is_for_a_time(context.text, piece[0]):
             # Whatever such a notice commands holds for a time.
@@ -118,11 +135,16 @@ def _of(path: str, charts: Sequence[ChartSection], starts: Sequence[int]) -> lis
 def _code(said: str) -> str | None:
     """What a line says of the commands below it, None for all others."""
     is_bracketed = said[:1] + said[-1:] in ("()", "[]")
+    words = said.strip("()[]:- .")
+    if _PANEL.fullmatch(words):
+        return "item-of-one-panel"
+    if _TEMPORARY.fullmatch(words):
+        return "item-temporary"
     if said.endswith(".") or (said.endswith(",") and not is_bracketed):
         return None
     words = said.strip("()[]:- ")
     is_for_a_time = words.rpartition(" ")[2].casefold() in _ENDS_FOR_A_TIME
-    if _TEMPORARY.fullmatch(words) or (is_for_a_time and _FOR_A_TIME.search(words)):
+    if is_for_a_time and _FOR_A_TIME.search(words):
         return "item-temporary"
     if _DATED.match(words):
         return "verb-dated"

@@ -116,8 +116,9 @@ def limits_beside(
 
 
 def _below_it(words: str, rest: Sequence[Piece], taken: Sequence[Piece]) -> Sequence[Piece]:
-    """The sentences below one; `…, which read:` may stand above the head of the chart."""
-    if not (_QUOTES.search(words) and words.rstrip().endswith(":")):
+    """The sentences below one; `…, which read:` and `Cancelled.` may stand above a chart head."""
+    quotes = _QUOTES.search(words) and words.rstrip().endswith(":")
+    if not (quotes or takes_back(words)):
         return rest
     return [one for one in rest if not _overlaps(one, taken)]
 
@@ -218,8 +219,10 @@ def _sides(
         return (reach,) if leads or limits_last(words, charts) else ()
     if not (is_first or is_next) or not limits_last(words, charts):
         return ()
-    # Without a stop it may head what follows as well.
-    is_head = is_next and not words.rstrip().endswith(".")
+    # Without a stop it may head what follows as well; `Cancelled.` above all of it does.
+    is_head = is_next and (
+        not words.rstrip().endswith(".") or (gap.above is None and takes_back(words))
+    )
     return ("above",) * (gap.above is not None and is_first) + ("below",) * is_head
 
 

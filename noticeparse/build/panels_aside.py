@@ -34,6 +34,8 @@ _NAMES_CHART = Rare(
 )
 _TITLE = re.compile(r"^[ \t]*(?P<title>[A-Z][A-Z'-]{2,20}(?: [A-Z'-]{2,20}){0,4})[ \t.]*$", re.M)
 _IS_PANEL = Rare(rf"[A-Z][A-Za-z' ]{{2,40}} {_PANEL}[.:]?", "inset panel plan")
+_ALONE = re.compile(rf"{_PANEL} ?[.:]?", re.IGNORECASE)
+"""A line between the items: `Plan`."""
 
 
 def hold_back_of_panels(context: Context, items: Sequence[Item], panel: str | None) -> None:
@@ -98,6 +100,8 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
         told = _NAMES_PANEL.search(plain)
         if told is None and is_line and not item.has_place:
             told = _IS_PANEL.fullmatch(plain.strip())
+            if told is None and pieces and _opens_line(context, pieces[0][0]):
+                told = _ALONE.fullmatch(plain.strip())
         if told is not None:
             start, end = words.extent(told.span())
             # `rock P (plan also)` says nothing of what stands on the next line.
@@ -105,6 +109,10 @@ def _panel_told(context: Context, item: Item) -> tuple[Piece | None, bool]:
             is_apart = pieces[0][0] < line or not context.text[line : pieces[0][0]].strip()
             return (start, end), is_line and (is_apart or told[0][:1] != "(")
     return None, False
+
+
+def _opens_line(context: Context, at: int) -> bool:
+    return not context.text[context.text.rfind("\n", 0, at) + 1 : at].strip()
 
 
 def _is_own(context: Context, piece: Piece, panel: str | None) -> bool:

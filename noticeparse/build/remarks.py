@@ -103,6 +103,13 @@ def _is_parted(words: str) -> bool:
     return any(canonical_verb(done) is not None for done in parted) and has_kind(words)
 
 
+_ERRATUM = re.compile(
+    r"(?:corrigend(?:um|a)|errat(?:um|a))\b.{0,80}?\bfor\b.{1,80}?\bread\b|in (?:the )?"
+    r"(?:notice|nm|ntm)(?: no\.?)? [0-9]{1,5}(?: ?\([tp]\))?/[0-9]{2,4},? for\b.{1,80}?\bread\b"
+)
+"""What another notice should have said: `Corrigendum: in Notice 12/26 for wreck read rock`."""
+
+
 def loses_change(
     context: Context, prose: Prose, own: NoticeRef | None, *, is_for_charts: bool
 ) -> bool:
@@ -120,6 +127,8 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
     done = [element.start for element in prose.elements if element not in left]
     start, end = prose.pieces[0][0], min([prose.pieces[-1][1], *done])
     words = " ".join(context.text[start:end].lower().split())
+    if _ERRATUM.match(words) is not None:
+        return True
     placed = any(element.kind in ("point", "reference", "same") for element in prose.elements)
     passives = [e for e in left if e.kind == "passive"]
     # What will be done is not yet to be charted.

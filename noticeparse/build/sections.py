@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from typing import NamedTuple
 
-from noticeparse.build.charts_of_rows import give_all, lost_figure, names_several, set_previous
+from noticeparse.build.charts_of_rows import give_told, lost_figure, names_several, set_previous
 from noticeparse.build.corrected import set_listed, told_at_the_end
 from noticeparse.build.extents import extent_of, first_offset, item_extent, last_offset, quoting
 from noticeparse.build.head_doubts import has_lost_bracket, head_doubts
@@ -194,8 +194,7 @@ class SectionReader:
         if own:
             chart.chart, chart.panel = own[0].chart, chart.panel or own[0].panel
         is_strange = not own and any(not (char.isalnum() or char in " -./") for char in written)
-        is_refused = bool(own) and own[0].chart is None
-        if is_strange or is_refused or lost_figure(written, own):
+        if is_strange or (own and own[0].chart is None) or lost_figure(written, own):
             self.faults.append((Fault("chart-unread", *extent, {"written": written}), None))
 
     def _set_previous(self, charts: list[ChartHead], draft: ChartDraft) -> None:
@@ -204,20 +203,21 @@ class SectionReader:
         if draft.previous:
             self.faults += [(one, None) for one in set_previous(context, charts, draft.previous)]
             return
-        for start, end in self.draft.heading:
-            words = context.text[start:end].strip(" []().")
-            kinds = head_kinds(context.text[start:end])
+        for piece in self.draft.heading:
+            kinds = head_kinds(context.text[slice(*piece)])
             if kinds - {"OTHER"} == {"NOTICE_NUMBER"}:
                 # `312/26 = 311/26`: nobody can say whether it must be on the chart.
-                self.faults.append((quoting(context, "previous-unread", (start, end)), None))
+                self.faults.append((quoting(context, "previous-unread", piece), None))
             elif "PREVIOUS_LIST" in kinds:
-                self.faults += set_listed(context, charts, (start, end))
+                self.faults += set_listed(context, charts, piece)
             elif kinds & _PREVIOUS:
+                words = context.text[slice(*piece)].strip(" []().")
                 found = next((c for c in read_head(f"Chart 0 {words}", context.year).charts), None)
                 if found is not None and len(charts) > 1 and names_several(words):
-                    self.faults.append((quoting(context, "previous-unread", (start, end)), None))
+                    self.faults.append((quoting(context, "previous-unread", piece), None))
                 elif found is not None:
-                    give_all(charts, found.previous, found.previous_written)
+                    told = quoting(context, "chart-head-unread", piece)
+                    self.faults += give_told(charts, found, told)
 
     def _take_corrected(self, charts: list[ChartHead]) -> None:
         """The notice before that the front told for the first notice of a chart, or its end."""

@@ -30,6 +30,14 @@ _OFFSET = re.compile(
     rf"|{_DISTANCE} (?:[NSEW]{{1,3}}|(?:north|south|east|west)[a-z-]*) (?:from|of)\b"
 )
 _FROM_IT = re.compile(r"[ ,]*(?:which|whence|where|there|it\b)")
+_BESIDE = re.compile(
+    rf"[ ,;:.()]*(?:(?:and|with|also|plus)[ ,]+)?(?:(?:close|just|immediately|{_DISTANCE})(?: to)?"
+    r"(?: the)? |to the )(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]*)[ ,:]+(?:an? |the )?"
+    r"|[ ,;:.()]*(?:and|with|also|plus)[ ,]+(?:nearby|close by|alongside|adjacent)[ ,:]+"
+    r"(?:an? |the )?",
+    re.IGNORECASE,
+)
+"""`wreck P and, close N, depth 5m`: beside the place, and no depth of the wreck."""
 _AT_A_PART = re.compile(
     r"\b(?:at|on|in|off) (?:(?:the|its) (?:former|latter|first|second|last)\b|(?:its|each) "
     r"(?:[a-z]+ )?(?:ends?|heads?|root|corners?)\b)",
@@ -48,8 +56,14 @@ def things_behind(context: Context, item: Item, verb: Verb, geometry: Geometry) 
         # `wreck P, 010° 1.2M from which lies a rock`
         yield within(context, "feature-kinds-several", behind, (offset.start(), len(text)))
         return
+    if opens_a_line(context.text, item.tail[0][0]):
+        return
+    beside = _BESIDE.match(text)
+    if beside is not None and leads_feature(text[beside.end() :].rstrip(" .)")):
+        yield within(context, "feature-kinds-several", behind, (beside.end(), len(text)))
+        return
     joint = _JOINT.match(text)
-    if joint is None or opens_a_line(context.text, item.tail[0][0]):
+    if joint is None:
         return
     other = text[joint.end() :]
     if not (has_kind(other) and leads_feature(other)):

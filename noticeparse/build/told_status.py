@@ -14,8 +14,9 @@ _MARK = r"(?P<{}>\(?(?:temporary|preliminary|temp|prelim|T|P)\)?)"
 _LINE = re.compile(
     r"^[ \t]*(?:(?:status|type|class|kind|category|nature)(?: of (?:the )?notice)?[ \t]{0,12}[:=]"
     rf"[ \t]{{0,20}}{_MARK.format('mark')}(?: notice)?"
-    r"|(?:this (?:is|notice is) )?(?:a )?(?P<alone>temporary|preliminary) notice)[ \t.]*$"
-    r"|^[ \t]*(?-i:(?P<bare>TEMPORARY|Temporary|PRELIMINARY|Preliminary))[ \t:]*$",
+    r"|(?:this (?:is|notice is) )?(?:a )?(?P<alone>temporary|preliminary) notice"
+    r"(?:,? (?:(?:is )?(?:valid|in force) )?(?:until|till|from) [^\n.]{1,60})?)[ \t.]*$"
+    r"|^[ \t]*(?-i:(?P<bare>TEMPORARY|Temporary|PRELIMINARY|Preliminary))[ \t:.]*$",
     re.IGNORECASE | re.MULTILINE,
 )
 

@@ -11,7 +11,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.readers.cancelled import read_numbers
 
-_JOINT = r"(?:,|,? (?:and|AND)| &)[ \n]"
+_JOINT = r"(?:[,;]|,? (?:and|AND)| &| /)[ \n]"
 _MARK = r"(?: ?\([TP]\))?"
 _BEHIND = re.compile(
     rf"(?: ?\([^()\n]{{1,60}}\))?{_JOINT}"
@@ -44,13 +44,30 @@ _ENDS_A_NOTICE = re.compile(
 )
 """A sentence, as far as it may be wide, that tells of the end of a notice."""
 _OF_NO_YEAR = re.compile(
-    r"\s*(?:(?:(?:this|the present) notice )?(?:hereby )?(?:cancels|supersedes|annuls|revokes) "
-    rf"(?:notices? |nm |ntm )?(?:nos?\.? )?[0-9]{{1,5}}{_MARK}(?:,|$| and | & )"
+    r"[\s(]*(?:(?:(?:this|the present) notice )?(?:hereby )?(?:cancels|supersedes|annuls|revokes) "
+    rf"(?:notices? |nm |ntm )?(?:nos?\.? )?[0-9]{{1,5}}{_MARK}(?:,|$| and | & "
+    rf"|[-–][0-9]{{1,5}}{_MARK}/[0-9]{{2}})"
     r"|notices? (?:nos?\.? )?[0-9]{1,5}(?:(?:, | and )[0-9]{1,5}){0,9} (?:is|are) (?:hereby )?"
-    r"(?:cancell?ed|superseded|withdrawn))",
+    r"(?:cancell?ed|superseded|withdrawn)"
+    r"|(?:the )?(?:former|previous|preceding|above|said|earlier|original|temporary|preliminary"
+    r"|that) (?:notices?|corrections?|nm) (?:(?:is|are|has been|have been) )?(?:now |hereby )?"
+    r"(?:cancell?ed|superseded))",
     re.IGNORECASE,
 )
-"""`Cancels 38, 39 and 40`"""
+"""`Cancels 38, 39 and 40`, `Cancels 402-405(T)/24`, `Former notice cancelled`"""
+_NOTICE = (
+    r"(?:(?:former|previous|temporary|preliminary) ){0,2}(?:notices?|nm|ntm|corrections?)"
+    rf"(?: to mariners)?(?: nos?\.?)? [0-9]{{1,5}}{_MARK}/[0-9]{{2,4}}"
+)
+_TAKES_OFF = re.compile(
+    r"(?:\b(?:delete|remove|expunge|erase|strike out|replac(?:es|ing)|in (?:place|lieu) of)"
+    rf" (?:the )?{_NOTICE}"
+    rf"|\breplaces ?: ?[0-9]{{1,5}}{_MARK}/[0-9]{{2,4}}"
+    rf"|\b{_NOTICE} (?:is|are|has been|have been|to be) (?:now |hereby )?(?:deleted|removed)"
+    r")(?![0-9])",
+    re.IGNORECASE,
+)
+"""`Delete former Notice 402(T)/24`"""
 
 
 def cancellations_left(text: str, read: Sequence[tuple[int, int]]) -> Iterator[tuple[int, int]]:
@@ -62,6 +79,7 @@ def cancellations_left(text: str, read: Sequence[tuple[int, int]]) -> Iterator[t
             yield before.span()
         if more := _BEHIND.match(text, end) or _EXCEPT.match(text, end):
             yield start, more.end()
+    yield from (one.span() for one in _TAKES_OFF.finditer(left))
     # The sentence is looked for from each of its characters on, so its verb is looked for first.
     for one in _ENDS_A_NOTICE.finditer(left) if _END.search(left) else ():
         # `Notice 402(T)/24 has expired`

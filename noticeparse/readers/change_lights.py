@@ -81,14 +81,25 @@ def is_light(feature: Feature) -> bool:
     return feature.s57[:1] == ["LIGHTS"] and known is not None and not known.form
 
 
+def has_no_light(feature: Feature) -> bool:
+    """Whether nothing says that a thing has a light: `tower`, but not `buoy` or `lighthouse`."""
+    known = kinds().get(feature.kind)
+    is_lit = feature.light is not None or "LIGHTS" in feature.s57
+    return known is not None and bool(known.s57) and not known.form and not is_lit
+
+
 def read_period(text: str, feature: Feature) -> Value:
     """`3s`: the period of the light, or of the fog signal where that stands alone."""
     path = _PATHS["PERIOD"]
-    if feature.sound is not None:
-        if feature.light is not None or "LIGHTS" in feature.s57:
-            values = {"written": shown(text), "property": "period"}
-            return Value(path, None, (Fault("change-of-two", 0, len(text), values),))
+    if feature.sound is not None and (feature.light is not None or "LIGHTS" in feature.s57):
+        values = {"written": shown(text), "property": "period"}
+        return Value(path, None, (Fault("change-of-two", 0, len(text), values),))
+    main = feature.s57[:1] if feature.light is None else []
+    if feature.sound is not None or main == ["FOGSIG"]:
         path = "sound.period_s"
+    elif _NO_LIGHTS.intersection(main):
+        # `period of Racon`: a record of it has none.
+        return Value(path, None)
     written, faults = _parsed(text, "period")
     if written is None:
         return Value(path, None)
@@ -137,8 +148,10 @@ def _settled(written: _Written, text: str, unit: str, colours: tuple[str, ...]) 
     return settle_figures([figure], colours, text, is_telex=False, is_fixed=False)
 
 
-def read_elevation(text: str, chart_unit: ChartUnit | None) -> Value:
-    """`12m`, above the water: no light stands at nought."""
+def read_elevation(text: str, feature: Feature, chart_unit: ChartUnit | None) -> Value:
+    """`12m`, above the water: no light stands at nought, and a tower without one has a height."""
+    if has_no_light(feature):
+        return Value(_PATHS["ELEVATION"], None)
     height = read_height(text, chart_unit)
     if height.height_m == 0:
         fault = Fault("light-figure-zero", 0, len(text), {"written": shown(text)})

@@ -12,7 +12,8 @@ from typing import Any
 
 from lark import Token
 
-from noticeparse.readers.amounts import ChartUnit
+from noticeparse.faults import Fault
+from noticeparse.readers.amounts import ChartUnit, shown
 from noticeparse.readers.change_lights import (
     is_light,
     read_aid,
@@ -26,6 +27,7 @@ from noticeparse.readers.change_lights import (
 from noticeparse.readers.change_parts import Value
 from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
 from noticeparse.readers.features import has_kind, read_feature, value_property
+from noticeparse.readers.legend_wordings import end_of_wording, leads_to_thing
 from noticeparse.readers.marks import read_body, read_shape
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
@@ -58,7 +60,7 @@ def read_value(
         case "RANGE":
             return read_ranges(text, feature)
         case "ELEVATION":
-            return read_elevation(text, chart_unit)
+            return read_elevation(text, feature, chart_unit)
         case "HEIGHT":
             height = read_height(text, chart_unit)
             return Value("height_m", height.height_m, height.faults)
@@ -69,7 +71,10 @@ def read_value(
         case "SECTOR_WORD":
             return read_new_sectors(text, feature, words)
         case "NAME" | "LEGEND":
-            return Value(kind.lower(), _wording(_NOUN_AGAIN[kind].sub("", text)))
+            wording = _wording(_NOUN_AGAIN[kind].sub("", text))
+            if wording is not None and kind == "LEGEND" and '"' not in text:
+                return _bare_legend(text, wording)
+            return Value(kind.lower(), wording)
         case "DEPTH_WORD" | "CLEARANCE_WORD":
             return _depth(text, words, kind, feature, chart_unit)
         case "COLOUR":
@@ -108,6 +113,15 @@ def _wording(text: str) -> str | None:
     """The words of one quotation; None where others stand behind it."""
     words = " ".join(text.strip('" ').split())
     return None if not words or '"' in words else words
+
+
+def _bare_legend(text: str, words: str) -> Value:
+    """A legend without quotes, and a fault of words behind it that say at what it stands."""
+    end = end_of_wording(words)
+    if not leads_to_thing(words[end:]):
+        return Value("legend", words[:end])
+    written = {"written": shown(words[end:].strip(" ,;()"))}
+    return Value("legend", words[:end], (Fault("feature-words-unread", 0, len(text), written),))
 
 
 def _implied(text: str, feature: Feature) -> str | None:
@@ -176,6 +190,13 @@ def _depth(
     written = " ".join(text.split())
     if clearance:
         found = reading.clearance
+        if (
+            feature.s57[:1] in _ON_GROUND
+            and found is not None
+            and "v" not in (ahead + text).lower()
+        ):
+            # `wreck, clearance to 14m`: which one, no word says.
+            found = None if found.kind == "vertical" else found
         value: Any = found.model_copy(update={"written": written}) if found else None
         return Value("clearance", value, faults)
     depth = reading.depth

@@ -22,6 +22,26 @@ def next_chart(head: Head, part: HeadPart, *, names_several: bool) -> ChartHead:
     return head.charts[-1]
 
 
+def with_own_first(parts: tuple[HeadPart, ...]) -> tuple[HeadPart, ...]:
+    """The parts, each chart in a bracket before its international number: `INT 9871 (802)`."""
+    kinds = [part.kind for part in parts]
+    if kinds.count("INTERNATIONAL") < _SEVERAL or kinds[:1] != ["CHART_WORD"]:
+        return parts
+    made: list[HeadPart] = []
+    at = 0
+    while at < len(parts):
+        four = parts[at : at + 4]
+        signs = "".join(part.text for part in four[1::2])
+        if kinds[at : at + 3 : 2] == ["INTERNATIONAL", "CHART_NUMBER"] and signs == "()":
+            made += [four[2], four[0]]
+            at += 4
+        else:
+            made.append(parts[at])
+            at += 1
+    return tuple(made)
+
+
+_SEVERAL = 2
 _RANGE_OF_CHARTS = re.compile(r"([0-9]{2,6})-([0-9]{2,6})")
 
 

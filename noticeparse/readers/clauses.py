@@ -60,7 +60,13 @@ def read_clauses(text: str, near: int | None) -> Clauses:
     cancelled: list[tuple[int, int]] = []
     scanner = _scanner(may_cancel=tells_end(text))
     for kind, start, end in scanner.scan(text, 0, len(text)):
-        _take(found, _Part(kind, text[start:end], start), near)
+        part = _Part(kind, text[start:end], start)
+        if kind in _OF_VALIDITY and _OF_ANOTHER.search(text, max(start - _FAR, 0), start):
+            # `Notice 12(T)/26 will be cancelled on 1 August 2026.`
+            _blame(found, "validity-unread", part)
+            found.dates += _dates_told(found, part, near)
+            continue
+        _take(found, part, near)
         if kind in ("CANCELS", "CANCEL_MESSAGE"):
             cancelled.append((start, end))
         if kind == "CHART_LIST" and (more := _CHARTS_MORE.match(text, end)) is not None:
@@ -68,6 +74,24 @@ def read_clauses(text: str, near: int | None) -> Clauses:
     for start, end in cancellations_left(text, cancelled):
         _blame(found, "cancellation-unread", _Part("CANCELS", text[start:end], start))
     return found
+
+
+_OF_VALIDITY = frozenset({"PERIOD", "UNTIL"})
+_FAR = 120
+_OF_ANOTHER = re.compile(
+    r"(?:^|[.;\n] ?)(?:the )?(?:(?:former|previous|temporary|preliminary) ){0,2}"
+    r"(?:notices?|nm|ntm|circulars?|corrections?)(?: to mariners)?(?: nos?\.?)? "
+    r"[0-9]{1,5} ?(?:\([TP]\))?/(?:19|20)?[0-9]{2} [a-z][^.;\n0-9]{0,60}$|"
+    r"(?:^|[.;\n] ?)(?:the )?(?:notices?|nm|ntm|circulars?)(?: nos?\.?)? "
+    r"[0-9]{1,5} ?(?:\([TP]\))?/(?:19|20)?[0-9]{2} $",
+    re.IGNORECASE,
+)
+"""The subject of a sentence, another notice, and its verb: the time behind is not that of this."""
+
+
+def _dates_told(found: Clauses, part: _Part, near: int | None) -> list[str]:
+    days = [_iso(found, word, near) for word in _dates_in(part) if word.kind == "DATE"]
+    return [day[:10] for day in days if day is not None]
 
 
 _MAY_TELL = re.compile(r"[0-9]|til|valid", re.IGNORECASE)

@@ -6,13 +6,14 @@ A light and its sectors are one description, also where words part them that say
 from __future__ import annotations
 
 import re
-from collections.abc import Iterable
+from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.readers.feature_clashes import stated_twice
 from noticeparse.readers.light_context import is_denied, letter_ahead
 from noticeparse.readers.lights import LightReading, read_aids, read_light
+from noticeparse.readers.named_sounds import named_sounds, sounds_of
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Ais, Racon, Sound
 from noticeparse.records.light import Light
@@ -28,10 +29,12 @@ class Aids(NamedTuple):
     sound: Sound | None = None
     racon: Racon | None = None
     ais: Ais | None = None
+    has_signal: bool = False
+    """Whether a fog signal stands on it, also one of which nothing else is told."""
 
 
 def read_structure(
-    text: str, items: Iterable[Item], faults: list[Fault], *, head_end: int = 0
+    text: str, items: Sequence[Item], faults: list[Fault], *, head_end: int = 0
 ) -> Aids:
     """The lights and aids; a light and its sectors are read as one description."""
     found = [one for one in items if one.role in _LIGHT_ROLES and not is_denied(text, one)]
@@ -59,11 +62,14 @@ def read_structure(
             faults.append(stated_twice(found[at]))
         readings.append(reading)
         at = last + 1
+    named = named_sounds(items, head_end)
+    told = sounds_of(named, [one.sound for one in readings if one.sound], faults)
     return Aids(
         tuple(light for reading in readings for light in reading.lights),
-        next((reading.sound for reading in readings if reading.sound), None),
+        told[0] if told else None,
         next((reading.racon for reading in readings if reading.racon), None),
         next((reading.ais for reading in readings if reading.ais), None),
+        bool(told or named),
     )
 
 

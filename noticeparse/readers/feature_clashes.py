@@ -12,7 +12,7 @@ from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
-from noticeparse.readers.told import Told
+from noticeparse.readers.told import RELATIONS, Told
 from noticeparse.readers.words import Item
 from noticeparse.vocabulary import kinds
 
@@ -53,6 +53,8 @@ def _fault(code: str, item: Item) -> Fault:
 def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
     items = [item for item in told.items if not item.bracketed]
     named = [item for item in items if item.role == "kind" and not kinds()[item.value].part]
+    if told.head is not None and told.first_words and told.first_words[0].role == "depth":
+        yield from _beside_depth(text, told.items, told.head)
     for first, second in pairwise(named):
         is_two = _are_two_marks(first, second) or _begins_anew(text, items, first, second)
         if is_two or _is_name_like(text, first, second):
@@ -61,6 +63,27 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
             code = _relation(text, items, first, second)
             if code is not None:
                 yield _fault(code, second)
+
+
+_OF_BOTTOM = frozenset(("SOUNDG", "DEPCNT", "SBDARE"))
+
+
+def _beside_depth(text: str, items: Sequence[Item], head: Item) -> Iterator[Fault]:
+    """`depth 5m, pile`, `depth 5m (wreck)`: the thing behind a depth, or one that lies beside it.
+
+    A danger that a comma parts from its depth has been taken for the thing before.
+    """
+    depth = next((item for item in items if item.role == "depth"), None)
+    if depth is None or (head.start > depth.end and ";" not in text[depth.end : head.start]):
+        return
+    for before, item in pairwise(items):
+        known = kinds()[item.value] if item.role == "kind" and item.start >= depth.end else None
+        if known is None or known.part or known.s57 in _OF_BOTTOM:
+            continue
+        is_parted = any(sign in text[depth.end : item.start] for sign in ",;(")
+        if is_parted and before.text.lower() not in RELATIONS:
+            yield _fault("feature-kinds-several" if known.form else "feature-kind-apposed", item)
+        return
 
 
 def _wordings(text: str, told: Told) -> Iterator[Fault]:

@@ -7,6 +7,7 @@ category; colour and shape alone make it none, for their meaning depends on the 
 
 from __future__ import annotations
 
+import re
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
@@ -19,6 +20,7 @@ from noticeparse.readers.marks import (
     class_of_category,
     kind_of_category,
 )
+from noticeparse.readers.restrictions import restrictions
 from noticeparse.readers.told import Told, depth_kind
 from noticeparse.readers.words import Item, is_lone_figure
 from noticeparse.records.depth import Depth
@@ -50,6 +52,8 @@ def narrow_kind(kind: str, told: Told, depth: Depth | None, *, is_lit: bool) -> 
     words = {item.value for item in told.items if item.role in ("wreck", "water", "status")}
     if any(i.value == "light_sector_change" and not i.bracketed for i in told.roles("kind")):
         words.add("sectors")
+    if any(i.value == "radio_mast" and i.bracketed for i in told.roles("kind")):
+        words.add("masts")  # `wreck (masts)`
     if depth is not None and depth.value_m is not None and depth.quality != SAFE_CLEARANCE_QUALITY:
         words.add(depth.kind)
     return refined(kind, words | ({"lit"} if is_lit else set()))
@@ -80,7 +84,8 @@ class _Settling:
         lit = self.is_lit(head)
         if known.form in ("buoy", "beacon"):
             return self.mark(head, known.form, known.s57, lit)
-        return Settled(head.value, known.s57, lit)
+        is_joint = known.s57 == "RESARE" and bool(restrictions(self.text))
+        return Settled("restricted_area" if is_joint else head.value, known.s57, lit)
 
     def is_lit(self, head: Item) -> bool:
         said = {item.value for item in self.told.roles("lit")}
@@ -125,7 +130,7 @@ class _Settling:
         virtual = virtual or any(True for _ in self.told.roles("virtual"))
         if said is None or not virtual or not kinds()[head.value].form:
             return False
-        if "," in self.text[head.end : said.start]:
+        if _JOINED.search(self.text, head.end, max(said.start, head.end)) is not None:
             self.blame("feature-virtual-with-mark", said.start, said.end)
             return False
         return True
@@ -154,6 +159,10 @@ class _Settling:
             return "sounding"
         self.blame("feature-unknown", 0, len(self.text))
         return "unknown"
+
+
+_JOINED = re.compile(r"[,;(+&]|\b(?:with|and|plus|fitted|carrying|showing)\b", re.IGNORECASE)
+"""What joins a virtual aid to a mark that is there."""
 
 
 def _contradicts(kind: str, s57: str, category: str, form: str) -> bool:

@@ -6,6 +6,7 @@ value are told by the reader of values; here it is the words.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -17,9 +18,14 @@ from noticeparse.readers.garbled_figures import garbled_figures
 from noticeparse.readers.garbled_lights import CLASSES, garbled_lights
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.misspelt_words import misspelt_words
+from noticeparse.readers.named_sounds import torn_marks
+from noticeparse.readers.names_of_others import is_abbreviation
+from noticeparse.readers.restrictions import unread_restrictions
+from noticeparse.readers.states_left import states_left
 from noticeparse.readers.told import Told
 from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.readers.weighty_words import weighty_words
 from noticeparse.readers.words import Item
 from noticeparse.vocabulary import is_known_word, kinds
 
@@ -35,10 +41,24 @@ _PAINT = frozenset("RGYBW")
 
 def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[Fault]:
     """Faults of words that are understood to say more than the record holds, or not at all."""
+    found = list(_leftovers(text, told, kind, has_depth=has_depth))
+    yield from found
+    for fault in weighty_words(text, told, kind):
+        if all(fault.end <= one.start or one.end <= fault.start for one in found):
+            yield fault
+
+
+def _leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[Fault]:
     for item in told.items:
         if item.role in _SAID:
             yield _fault(_SAID[item.role], item)
     yield from (_fault("feature-figure-unread", item) for item in told.lost)
+    yield from (
+        _fault("feature-words-unread", item) for item in told.items if is_abbreviation(item)
+    )
+    yield from torn_marks(text, told)
+    yield from unread_restrictions(text, told.items)
+    yield from states_left(text, told, kind)
     behind = told.after_head
     is_word = behind is not None and len(behind.text) > 2 and kind != "unknown"
     is_word = is_word and not (behind is not None and _is_paint(behind.text, kind))
@@ -55,6 +75,7 @@ def leftovers(text: str, told: Told, kind: str, *, has_depth: bool) -> Iterator[
         lost = [item for item in told.items if item.role == "unknown" and item.text in CLASSES]
         yield from (_fault("light-unreadable", item) for item in lost)
     yield from _second_dangers(text, told)
+    yield from _before_depth(text, told)
     yield from _idle_runs(text, told, kind)
     yield from _two_forms(text, told)
     yield from drawn_besides(text, known.s57 if known is not None else "")
@@ -130,6 +151,22 @@ def _second_dangers(text: str, told: Told) -> Iterator[Fault]:
         is_close = not text[first.end : second.start].strip()
         if first.value != second.value and is_close and len(classes) > 1 and classes <= _DANGERS:
             yield _fault("feature-kinds-several", second)
+
+
+_LEADS_TO_DEPTH = re.compile(r" ?[,;:(] ?| with (?:an? |the )?| having (?:an? |the )?")
+
+
+def _before_depth(text: str, told: Told) -> Iterator[Fault]:
+    """`sunken barge, least depth 4m`: words in front of the thing name another."""
+    at = next((n for n, item in enumerate(told.items) if item.role == "depth"), 0)
+    if not at or (told.head is not None and told.head.role != "depth"):
+        return
+    ahead, depth = told.items[:at], told.items[at]
+    is_idle = all(item.role in ("unknown", "plain") for item in ahead)
+    nouns = [item for item in ahead if item.role == "unknown" and len(item.text) > 2]
+    nouns = [item for item in nouns if canonical_verb(item.text) is None]
+    if is_idle and nouns and _LEADS_TO_DEPTH.fullmatch(text, ahead[-1].end, depth.start):
+        yield _fault("feature-words-unread", ahead[0], ahead[-1].end, text)
 
 
 def _two_forms(text: str, told: Told) -> Iterator[Fault]:

@@ -37,8 +37,21 @@ _HEIGHT_CLASSES = frozenset(
         "DAYMAR", "PILPNT",
     )
 )  # fmt: skip
+_UNDER_WATER = frozenset(("WRECKS", "UWTROC", "OBSTRN", "CBLSUB", "PIPSOL", "FSHFAC"))
 _NAMED_CLASSES = frozenset(
-    ("ACHBRT", "BERTHS", "RDOCAL", "MORFAC", "PILPNT", "ACHARE", "DISMAR", "OFSPLF", "CRANES")
+    (
+        "ACHBRT",
+        "BERTHS",
+        "RDOCAL",
+        "MORFAC",
+        "PILPNT",
+        "ACHARE",
+        "DISMAR",
+        "OFSPLF",
+        "CRANES",
+        "PILBOP",
+        "TS_FEB",
+    )
 )
 _CALLED = (
     " named", " called", " known as", " numbered", " lettered", " designated", " by the name of",
@@ -98,6 +111,10 @@ def read_amounts(
             reading = read_depth(item.text, chart_unit, over_ground=over_ground)
             depths += [(item, reading.depth)] if reading.depth else []
             faults += [one.shifted(item.start) for one in reading.faults]
+            if s57 in _UNDER_WATER and _is_plain(reading.clearance, item):
+                # `wreck, clearance 14m`: below the keel or below what is not said.
+                faults.append(_fault("feature-figure-unread", item))
+                continue
             if amounts.clearance is not None and reading.clearance is not None:
                 faults.append(_fault("feature-clearances-several", item))
             amounts = amounts._replace(clearance=amounts.clearance or reading.clearance)
@@ -113,6 +130,12 @@ def read_amounts(
     elif heights:
         amounts = amounts._replace(height_m=next(iter(heights.values())))
     return amounts._replace(depth=one_depth(text, items, depths, kind, faults))
+
+
+def _is_plain(clearance: Clearance | None, item: Item) -> bool:
+    """Whether a clearance is vertical only because no word says which one it is."""
+    is_vertical = clearance is not None and clearance.kind == "vertical"
+    return is_vertical and item.text.lower().startswith("cl")
 
 
 def _is_depth(item: Item, s57: str) -> bool:

@@ -31,6 +31,7 @@ from noticeparse.readers.light_context import in_context
 from noticeparse.readers.mark_words import unread_mark_words
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
+from noticeparse.readers.restrictions import restrictions_of
 from noticeparse.readers.things_in_front import things_in_front
 from noticeparse.readers.told import Companion, Told, depth_kind, told_by
 from noticeparse.readers.words import Item
@@ -174,13 +175,14 @@ class _Reading:
         self.faults += told.faults
         lights = [_with_function(light, kind) for light in told.lights]
         if s57 == "LIGHTS":
-            lights, amounts = with_elevation(lights, amounts, items, self.faults)
+            lights, amounts = with_elevation(lights, amounts, self.told, self.faults)
+        is_wording = kind in ("legend", "note") and f'"{name}"' in text
         feature = Feature(
             kind=kind,
             s57=self.classes(s57, lit=lit, topmark=shape.topmark is not None, aids=aids),
             text=collapsed(text),
-            name=name,
-            legend=None,
+            name=None if is_wording else name,
+            legend=name if is_wording else None,
             light=lights[0] if lights else None,
             more_lights=lights[1:],
             depth=amounts.depth,
@@ -212,7 +214,7 @@ class _Reading:
         more = [
             ("LIGHTS", lit or bool(aids.lights)),
             ("TOPMAR", topmark or named),
-            ("FOGSIG", aids.sound is not None),
+            ("FOGSIG", aids.has_signal),
             ("RTPBCN", aids.racon is not None),
         ]
         found = [s57] if s57 else []
@@ -237,9 +239,7 @@ class _Reading:
             for item in category_items(self.told.items):
                 add(found, item.sense.attributes if item.sense else {})
         if s57 == "RESARE":
-            # `restricted area, entry prohibited`: the restriction stands behind the area.
-            for item in self.told.roles("kind"):
-                add(found, {k: v for k, v in _codes_of(item).items() if k == "RESTRN"})
+            add(found, restrictions_of(self.text, self.told.items))
         quality = amounts.depth.quality if amounts.depth else None
         if quality in QUALITIES:
             add(found, {"QUASOU": [QUALITIES[quality]]})
@@ -272,10 +272,6 @@ class _Reading:
 def _form(kind: str) -> str:
     known = kinds().get(kind)
     return known.form if known else ""
-
-
-def _codes_of(item: Item) -> Attributes:
-    return {**kinds()[item.value].attributes, **(item.sense.attributes if item.sense else {})}
 
 
 _OF_SHAPE = frozenset(("COLOUR", "BOYSHP", "BCNSHP"))

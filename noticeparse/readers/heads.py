@@ -14,8 +14,14 @@ from noticeparse import grammar
 from noticeparse.readers.cancelled import number_text, read_cancelled
 from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
 from noticeparse.readers.chart_list_numbers import without_list_numbers
-from noticeparse.readers.chart_numbers import next_chart, part_of_number, tell_of_no_chart
+from noticeparse.readers.chart_numbers import (
+    next_chart,
+    part_of_number,
+    tell_of_no_chart,
+    with_own_first,
+)
 from noticeparse.readers.dates import read_date
+from noticeparse.readers.edition_dates import tell_edition_dates
 from noticeparse.readers.garbled_numbers import tell_garbled_numbers
 from noticeparse.readers.head_values import (
     ChartHead,
@@ -89,7 +95,7 @@ def read_head(text: str, near: int | None) -> Head:
     expects_chart = names_several = False
     text = _BESIDE.sub(lambda found: " " * len(found[0]), text)
     parts, listed = with_list_apart(read_parts(text))
-    parts = with_bare_numbers(parts)
+    parts = with_own_first(with_bare_numbers(parts))
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         before = parts[at - 1] if at else None
@@ -144,11 +150,11 @@ def read_head(text: str, near: int | None) -> Head:
 
 
 def _leads_to_own(chart: ChartHead | None, shared: ChartHead, part: HeadPart) -> bool:
-    """Whether a bracket behind an international number leads to that of the chart itself.
+    """Whether a sign behind an international number leads to that of the chart itself.
 
     `Chart INT 1503 (802)`
     """
-    return chart is None and part.text == "(" and shared.international is not None
+    return chart is None and part.text in "(-/" and shared.international is not None
 
 
 _ALL_OTHERS = re.compile(r"\ball (?:the |other )?charts (?:of|in|covering)\b", re.IGNORECASE)
@@ -168,6 +174,7 @@ _SAID_IN_BRACKETS = frozenset(
 def _unread_words(head: Head, text: str, parts: Sequence[HeadPart]) -> None:
     """Charts told by no number; `[3O/26]`: where the notice before stands, and is not read."""
     tell_garbled_numbers(head, text, parts)
+    tell_edition_dates(head, text, parts)
     if head.charts and (others := _ALL_OTHERS.search(text)) is not None:
         blame(head, "chart-unread", others[0], parts[-1])
     for at, part in enumerate(parts):
@@ -191,6 +198,8 @@ def _share_international(head: Head, parts: Sequence[HeadPart]) -> None:
     """`Charts 802 and 803 (INT 1503, INT 1504)`: as many numbers as charts, behind all of them."""
     found = [part for part in parts if part.kind == "INTERNATIONAL"]
     behind = all(chart.start < part.start for chart in head.charts for part in found)
+    if len(head.charts) > 1 and len(found) < len(head.charts):
+        _tell_listed(head, parts)
     if len(found) < 2 or len(found) != len(head.charts) or not behind:
         return
     for chart, part in zip(head.charts, found, strict=True):
@@ -199,6 +208,19 @@ def _share_international(head: Head, parts: Sequence[HeadPart]) -> None:
     head.faults = [
         one for one in head.faults if one.code != "chart-head-unread" or one.start not in places
     ]
+
+
+def _tell_listed(head: Head, parts: Sequence[HeadPart]) -> None:
+    """`Charts 802 - 803 - INT 9871`: that of the chart before it, or another chart."""
+    for first, joint, number, before, part in zip(*(parts[at:] for at in range(5)), strict=False):
+        is_alike = joint.text == before.text and (joint.kind == "COMMA" or joint.text == "-")
+        is_listed = is_alike and first.kind == number.kind == "CHART_NUMBER"
+        if part.kind != "INTERNATIONAL" or part.text[0] == "(" or not is_listed:
+            continue
+        for chart in head.charts:
+            if chart.international == _international(part.text):
+                chart.international = None
+                blame(head, "chart-head-unread", part.text, part)
 
 
 def _international(text: str) -> str:

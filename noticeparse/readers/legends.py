@@ -9,9 +9,11 @@ import re
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
-from noticeparse.readers.phrases import Legend, place
+from noticeparse.readers.legend_wordings import end_of_wording, holds_several, leads_to_thing
+from noticeparse.readers.phrases import Legend, divide, place
 from noticeparse.readers.told import RELATIONS, told_by
 from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import kinds
 
 
 def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
@@ -27,7 +29,17 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(
                 Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
             )
-        if legend.form == "bare" and (other := _SECOND.search(words)) is not None:
+        if legend.form == "bare" and (ends := end_of_wording(words)) < len(words):
+            if leads_to_thing(words[ends:]):
+                written = {"written": shown(words[ends:].strip(" ,;()"))}
+                faults.append(Fault("feature-words-unread", start, end, written))
+            words = words[:ends]
+        if legend.form == "bare" and holds_several(legend.word, words):
+            # `legends, Works and Foul`: one of two words, or two of one.
+            written = {"written": shown(text)}
+            faults.append(Fault("feature-legends-several", start, end, written))
+            words = None
+        elif legend.form == "bare" and (other := _SECOND.search(words)) is not None:
             # `legend Works and legend Foul`: two, of which none has its own words here.
             written = {"written": shown(text)}
             faults.append(Fault("feature-legends-several", start + other.start(), end, written))
@@ -63,6 +75,12 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
     return _plain(text, kind, words), tuple(faults)
 
 
+def lacks_wording(text: str) -> bool:
+    """Whether a phrase names a legend and holds no words for it: `legend`, `circle and legend`."""
+    legend = divide(text).legend
+    return legend is None or legend.wording is None
+
+
 _SECOND = re.compile(
     r"(?: and| &| also|[,;])(?: also)? (?:(?:the|an?|new) )?legends?\b|(?: and| &) note\b",
     re.IGNORECASE,
@@ -71,15 +89,20 @@ _JOINED = re.compile(r"[ ,;:]{0,3}(?:and|with|plus|also|including|or|&|\+) (?:th
 """A joint in small letters, which leads to another thing than the words of the legend."""
 _DRAWN = re.compile(r"\b(?:lines?|circles?|arrows?|symbols?)$")
 _BEHIND = re.compile(
-    r" (?:at|near|by|beside|alongside|off|close to|adjacent to) the (?P<thing>[a-z][a-z -]{2,40})$"
+    r" (?:at|near|by|beside|alongside|off|close to|adjacent to) (?P<the>the )?"
+    r"(?P<thing>[a-z][a-z -]{2,40})$"
 )
 
 
 def _place_behind(words: str) -> int | None:
     """Where words begin that may say where a bare legend stands: `Fl.5s at the beacon`."""
     found = _BEHIND.search(words)
-    is_thing = found is not None and told_by(found["thing"]).head is not None
-    return found.start() if found is not None and is_thing else None
+    head = told_by(found["thing"]).head if found is not None else None
+    if found is None or head is None:
+        return None
+    # Without an article only a mark or a light is surely none of the words of the legend.
+    is_mark = bool(kinds()[head.value].form) or kinds()[head.value].s57 == "LIGHTS"
+    return found.start() if found["the"] or is_mark else None
 
 
 def _lies_at(words: str) -> bool:

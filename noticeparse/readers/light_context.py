@@ -26,7 +26,7 @@ _CONDITION = re.compile(
 )
 _SEASON = re.compile(
     rf" ?\((?P<remark>(?:[0-9]{{1,2}} )?{MONTH}\.? ?(?:-|–|to) ?(?:[0-9]{{1,2}} )?{MONTH}\.?"
-    r"|(?:summer|winter|seasonal)[a-z ]{0,20})\)",
+    r"|(?:summer|winter|seasonal)[a-z ]{0,20}|(?:by )?(?:day(?:time)?|night)|(?:in )?fog)\)",
     re.IGNORECASE,
 )
 _COUNTED = re.compile(r"\b(?P<count>two|three|four|five|six) $", re.IGNORECASE)
@@ -37,6 +37,20 @@ _COUNTED_LIGHTS = re.compile(
     re.IGNORECASE,
 )
 """`2 lights F.R (vert)` are two at one place, as `2F.R(vert)` is."""
+_DISPOSED = re.compile(
+    r"(?<![\w.])(?P<count>two|three|four|five|six|[2-6]) (?P<way>vertical|horizontal)"
+    r"(?:ly)?(?:[ -]disposed)? (?:(?:fixed|flashing|red|green|white|yellow) ){0,2}$",
+    re.IGNORECASE,
+)
+_DISPOSED_BEHIND = re.compile(
+    r"\.? ?(?:lights?|lts?\.?)?[ ,]{0,2}\(?(?P<way>vert(?:ical(?:ly)?)?|hor(?:izontal(?:ly)?)?)"
+    r"(?= disposed|\.?(?:[,;:)]|$)|\. )",
+    re.IGNORECASE,
+)
+_COUNT_AHEAD = re.compile(
+    r"(?<![\w.])(?P<count>two|three|four|five|six|[2-6]) (?:[a-z]+ )?$", re.I
+)
+"""`2 vertical F.G lights`, `two F.G. lights (vertical)`, `2F.G.vert`"""
 _MAGNETIC = re.compile(r"\(?\bmag(?:netic)?\b\.?\)?", re.IGNORECASE)
 _UNLIT = re.compile(r"\bunlit\b|\blight (?:is )?(?:discontinued|removed)\b", re.IGNORECASE)
 _LETTER_AHEAD = re.compile(r"[FQ], ?(?=(?:Al|F|L|Fl|Oc|Iso|Q|V|U|I|Mo)[A-Za-z]{0,5}[.( ]|[FQ]\b)")
@@ -98,6 +112,11 @@ def _with_words(before: str, light: Light, behind: str) -> Light:
         update["remarks"] = remarks
     count = _COUNTED.search(before)
     lights = _COUNTED_LIGHTS.search(before)
+    ahead, disposed = _DISPOSED.search(before), _DISPOSED_BEHIND.match(behind)
+    if (told := ahead or disposed) is not None:
+        is_vertical = told["way"].lower().startswith("vert")
+        update["vertical" if is_vertical else "horizontal"] = True
+        count = count or ahead or _COUNT_AHEAD.search(before)
     if lights is not None and _is_group(light, lights[0]):
         count = lights
     if count is not None and light.count == 1:

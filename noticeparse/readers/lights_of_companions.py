@@ -10,7 +10,7 @@ from collections.abc import Sequence
 
 from lark import Token
 
-from noticeparse.readers.phrases import LIGHTS, Segment
+from noticeparse.readers.phrases import LIGHTS, CompanionRun, Segment
 from noticeparse.readers.words import look_up
 from noticeparse.vocabulary import kinds
 
@@ -55,10 +55,18 @@ def _settled(segment: Segment, own: tuple[Token, ...]) -> Segment:
         places = {token.start_pos for token in one.lights}
         rest = tuple(token for token in pieces if token.start_pos not in places)
         has_name = bool(own + rest) and not _carries(own + rest)
-        if has_name and _carries(one.pieces):
+        if has_name and (_carries(one.pieces) or _are_marks(one)):
             pieces = rest
             companions[at] = one._replace(pieces=one.pieces + one.lights)
     return Segment(pieces, tuple(companions))
+
+
+def _are_marks(companion: CompanionRun) -> bool:
+    """Whether the mark stands behind its light: `marked by Fl.Y.3s light-buoys`."""
+    if companion.pieces:
+        return False
+    items = look_up(companion.lights)
+    return any(item.role == "kind" and bool(kinds()[item.value].form) for item in items)
 
 
 def _carries(tokens: Sequence[Token]) -> bool:

@@ -68,8 +68,9 @@ _ORDER = re.compile(
     re.IGNORECASE,
 )
 _ALONE = re.compile(
-    r"(?:to be )?(?:void|null and void|cancelled|superseded|suspended|withdrawn|deferred|postponed"
-    r"|disregard(?:ed)?|ignored?|omit(?:ted)?|provisional(?:ly)?|tentative(?:ly)?|unconfirmed"
+    r"(?:(?:the |this )?notice (?:is )?(?:now |hereby )?(?:void|cancell?ed|withdrawn|superseded))"
+    r"|(?:to be )?(?:void|null and void|cancelled|superseded|suspended|withdrawn|deferred"
+    r"|postponed|disregard(?:ed)?|ignored?|omit(?:ted)?|provisional(?:ly)?|tentative(?:ly)?|unconfirmed"
     r"|(?:an? )?propos(?:al|ed)|draft|(?:an? )?examples?|(?:in )?error|erroneous|wrong|incorrect"
     r"|on hold|in abeyance|optional|specimen|sample|for information|exercise|not applicable|n/a"
     r"|to be confirmed|t\.?b\.?c|in pencil|and not|not so|not now|not yet|rejected|expired"

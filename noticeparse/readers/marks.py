@@ -88,7 +88,9 @@ def read_body(items: Sequence[Item], *, is_mark: bool, is_striped: bool) -> Body
     attributes: Attributes = {}
     for at, item in enumerate(items):
         behind = items[at + 1] if at + 1 < len(items) else None
-        if item.role == "colour" and not _is_of_part(item, behind):
+        is_board = any(one.value == "daymark" for one in items[at + 2 : at + 3])
+        is_board = is_board and all(one.role != "kind" for one in items[:at])
+        if item.role == "colour" and (is_board or not _is_of_part(item, behind)):
             colours.append(cast(Colour, item.value))
         elif item.role == "pattern":
             pattern = cast(ColourPattern, item.value) if item.value else pattern

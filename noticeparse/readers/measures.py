@@ -44,6 +44,9 @@ _DIMENSION = re.compile(
     re.IGNORECASE,
 )
 _AWAY = re.compile(r" ?(?:off|from|either|by|x)(?![a-z])", re.IGNORECASE)
+_BY = re.compile(r"[0-9] ?(?:m|met(?:re|er)s?)? ?(?:by|x|×) ?$", re.IGNORECASE)
+_OTHER_SIDE = re.compile(r" ?(?:by|x|×) ?[0-9]", re.IGNORECASE)
+"""The sides of `wreck 50m by 10m` and `platform 50m x 10m`."""
 _ABOUT = re.compile(
     r"(?:~|\b(?:about|approx(?:imate(?:ly)?)?\.?|estimated|around|circa|roughly|nearly|some)"
     r"(?: (?:least |minimum )?depth)?(?: of| at)?) ?$",
@@ -77,7 +80,8 @@ def meaning_of(text: str, items: Sequence[Item], item: Item, s57: str) -> Meanin
         meaning = _beside_object(before, behind, items, item)
         if meaning is not None:
             return meaning
-    if item.role == "measure" and _DIMENSION.search(f"{before} {behind}"):
+    is_side = _BY.search(before) is not None
+    if item.role == "measure" and (is_side or _DIMENSION.search(f"{before} {behind}")):
         return "other"
     return "about" if _ABOUT.search(before) or _is_about(item) else "depth"
 
@@ -90,7 +94,12 @@ def is_no_height(text: str, item: Item) -> bool:
 
     `pillar, light 8m`, `pile, top 2m below chart datum`
     """
-    if _BELOW.match(text, item.end):
+    is_side = _OTHER_SIDE.match(text, item.end) is not None
+    if (
+        is_side
+        or _BELOW.match(text, item.end)
+        or _BY.search(text[max(0, item.start - _BESIDE) : item.start])
+    ):
         return True
     before = text[: item.start]
     opened = max((found.end() for found in _PARTED.finditer(before)), default=0)

@@ -40,8 +40,13 @@ def set_previous(chart: ChartHead, part: HeadPart, near: int | None, head: Head)
     written = " ".join(part.text.strip("[]() ,;").split())
     if chart.previous is None:
         chart.previous, chart.previous_written = ref, written
-    elif ref is not None and ref != chart.previous and ref.status == "permanent":
+    elif ref is not None and ref != chart.previous and not _is_beside(part, ref):
         blame(head, "chart-head-unread", written, part)
+
+
+def _is_beside(part: HeadPart, ref: NoticeRef) -> bool:
+    """Whether a temporary notice stands in a bracket of its own: `[30/26] [31(T)/26]`."""
+    return ref.status != "permanent" and part.kind != "NOTICE_NUMBER"
 
 
 def with_list_apart(parts: Parts) -> tuple[Parts, Parts]:

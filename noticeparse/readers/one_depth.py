@@ -35,7 +35,7 @@ def one_depth(
         return least
     first = next((depth for depth in depths if depth.kind != "sounding"), depths[0])
     settled = _settled(first, items, kind, text, faults)
-    if settled.quality is None and _says_doubtful(items):
+    if settled.quality is None and (_says_doubtful(items) or _is_doubtful(items, kind)):
         return settled.model_copy(update={"quality": "doubtful sounding"})
     return settled
 
@@ -47,6 +47,14 @@ def _says_doubtful(items: Sequence[Item]) -> bool:
         if item.text == "SD" or (item.text.lower() == "doubtful" and is_before):
             return True
     return False
+
+
+def _is_doubtful(items: Sequence[Item], kind: str) -> bool:
+    """`depth 8.6m, doubtful`, `…, quality doubtful`: of nothing but a depth."""
+    told = [item for item in items if item.role in ("unknown", "quality")]
+    return kind == "sounding" and any(
+        item.text.lower() in ("doubtful", "sounding doubtful", "depth doubtful") for item in told
+    )
 
 
 def _least_of_two(stated: Sequence[Stated], faults: list[Fault]) -> Depth | None:

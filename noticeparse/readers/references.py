@@ -92,6 +92,7 @@ def read_head_number(text: str, edition_year: int | None) -> HeadNumber | None:
     return HeadNumber(written.ref(), True)
 
 
+_YEARS_LATER = 15
 _OLDEST = 20
 """Years for which notices are still named."""
 _YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
@@ -99,8 +100,12 @@ _YEAR_BEFORE = re.compile(r"(?<![0-9])(?:19|20)[0-9]{2}[/-][0-9]{1,2}(?![0-9])")
 
 def is_year_doubtful(text: str, ref: NoticeRef, near: int | None) -> bool:
     """Whether number and year may stand the other way round: `2026/25`, or a year to come."""
-    if near is None or ref.year is None:
+    if ref.year is None:
         return False
+    if near is None:
+        # `2026/17`: nobody says whether it is the year that stands first.
+        is_later = 0 <= ref.number - ref.year <= _YEARS_LATER
+        return is_later and _YEAR_BEFORE.search(text) is not None
     return ref.year > near + 1 or (
         _is_near(ref.number, near) and _YEAR_BEFORE.search(text) is not None
     )
@@ -174,9 +179,17 @@ def mark_of_heading(words: str) -> HeadingMark:
         return HeadingMark(status, 0)
     found = _AT_THE_END.search(words)
     if found is not None and not _OF_ANOTHER.search(words, 0, found.start()):
-        return HeadingMark(status_in_words(found.group()), found.start())
+        return HeadingMark(_first_word(found.group()), found.start())
     within = _WITHIN.search(words)
-    return HeadingMark(status_in_words(within[0]) if within else None, len(words))
+    return HeadingMark(_first_word(within[0]) if within else None, len(words))
+
+
+def _first_word(mark: str) -> NoticeStatus | None:
+    word = _LETTERS.search(mark)
+    return status_in_words(word[0]) if word else None
+
+
+_LETTERS = re.compile("[A-Za-z]+")
 
 
 def without_mark(text: str, piece: tuple[int, int]) -> tuple[int, int]:
@@ -191,8 +204,9 @@ _AT_THE_START = re.compile(
     r" ?[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]][ .:–-]{0,8}(?! ?[0-9])"
 )
 _AT_THE_END = re.compile(
-    r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]]"
-    r"|(?<=[.,-] )[TP]|- (?i:temporary|preliminary)(?i: notice)?)[ .]*$"
+    r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?)(?i: notice)?)[)\]]"
+    r"|(?<=[.,-] )[TP]|[-.,:;\u2013] (?i:temporary|preliminary)(?i: notice)?"
+    r"|[-.,:;\u2013] (?i:temporary)(?i: notice)? (?i:until|till|from) [^.;]{1,60})[ .]*$"
 )
 _OF_ANOTHER = re.compile(
     r"(?:[0-9]|\b(?:cancel|supersed|replac|revok|annul|withdraw)[a-z]{0,6}\b[^.;]{0,120}[0-9] )$",
@@ -202,7 +216,9 @@ _OF_ANOTHER = re.compile(
 _WITHIN = re.compile(
     r"(?<![0-9])(?<![0-9] )[(\[](?:T|P|(?i:temporary|preliminary))[)\]](?! ?[/-] ?[0-9])"
     r"|^ ?[(\[](?i:t|p)[)\]]|^ ?(?:-[TP](?= )|[TP]\.(?= [A-Z][a-z]))"
-    r"|^ ?(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013] )"
+    r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013|] )"
+    r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)(?= [A-Z])"
+    r"|^[ :|*-]{0,3}(?i:temp|prelim)\.(?= (?:[A-Z]{2}|- ))"
 )
 
 

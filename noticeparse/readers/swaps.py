@@ -73,7 +73,8 @@ def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     if division is None:
         return _undivided(text, chart_unit)
     first = _side(text, division.first, chart_unit)
-    second = _side(text, division.second, chart_unit)
+    lead = "legend, " if _is_new_wording(text, division) else ""
+    second = _side(text, division.second, chart_unit, lead)
     faults = (*first.faults, *second.faults)
     if division.joint.type in _NEW_FIRST:
         is_by_for = division.joint.type == "FOR"
@@ -87,10 +88,26 @@ def names_both(text: str) -> bool:
     return division is not None and all(has_kind(text[slice(*side)]) for side in division[:2])
 
 
-def _side(text: str, side: tuple[int, int], chart_unit: ChartUnit | None) -> FeatureReading:
+_LEGEND = re.compile(r"(?:the )?(?:legend|label|inscription|wording)\b")
+_WORDING = re.compile(r'"[^"]{1,200}"$|[A-Z][^",;:]{1,60}$')
+
+
+def _is_new_wording(text: str, division: _Division) -> bool:
+    """Whether words with a capital, or in quotes, replace those of a legend.
+
+    `legend, Works, with Marina` is another legend: in a sentence a marina has a small letter.
+    """
+    first, second = text[slice(*division.first)], text[slice(*division.second)]
+    is_wording = _LEGEND.match(first) is not None and _WORDING.match(second) is not None
+    return is_wording and read_feature(second, None).feature.kind not in ("legend", "note")
+
+
+def _side(
+    text: str, side: tuple[int, int], chart_unit: ChartUnit | None, lead: str = ""
+) -> FeatureReading:
     """One side; a bare figure is a depth, since the other side names one."""
     words = text[slice(*side)]
-    lead = "depth " if is_bare(words) else ""
+    lead = lead or ("depth " if is_bare(words) else "")
     reading = read_feature(lead + words, chart_unit)
     moved = [fault.shifted(side[0] - len(lead)) for fault in reading.faults]
     faults = tuple(fault._replace(start=max(side[0], fault.start)) for fault in moved)
@@ -178,7 +195,9 @@ def _at(text: str, joint: _Joint, start: int = 0) -> _Division | None:
         named = after if is_bare(before) else before
         fits = _is_whole(named) and read_feature(named, None).feature.kind == "sounding"
         return _Division(first, second, joint) if fits else None
-    if not _is_whole(before) or not _is_whole(after):
+    is_legend = joint.type in ("WITH", "BY", "TO") and _LEGEND.match(before) is not None
+    is_quoted = is_legend and after.count('"') == 2 and _WORDING.match(after) is not None
+    if not _is_whole(before) or not (_is_whole(after) or is_quoted):
         return None
     # The light that follows a mark without its name is still a new state of it.
     if joint.type == "WITH" and read_feature(after, None).feature.kind in _GOES_WITH:

@@ -20,6 +20,8 @@ _TAKES_BACK = Rare(
 
 _OWN_END = Rare(
     r"\bthis (?:notice|correction|circular) (?:is |was |has been )(?:now |hereby )?{0}\b"
+    r"|[.:,;] ?(?:cancell?ed|superseded|rescinded|revoked|void) ?\.? ?$"
+    r"|[.:,;-] ?notice (?:is )?(?:now |hereby )?(?:cancell?ed|withdrawn|superseded) ?\.? ?$"
     r"|(?:^|[(\[-]) ?(?:now |since )?{0}(?: by (?:notice |nm |no\.? )?[0-9]{{1,5}}[^()]{{0,20}}"
     r"| on [0-9][^()]{{0,20}})?[\])]?[ .]*$".format(
         r"(?:cancell?ed|withdrawn|superseded|rescinded|revoked|void)"

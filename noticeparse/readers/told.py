@@ -14,7 +14,9 @@ from typing import NamedTuple
 from noticeparse.readers.depths import stated_kind
 from noticeparse.readers.lights_behind_places import light_behind_place
 from noticeparse.readers.lights_of_companions import with_lights_settled
+from noticeparse.readers.names_beside import with_names
 from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, divide, place
+from noticeparse.readers.wordings_of_companions import wording_end
 from noticeparse.readers.words import Item, look_up, proper_name
 from noticeparse.vocabulary import Sense, kinds
 
@@ -58,10 +60,10 @@ class Told(NamedTuple):
 @lru_cache(maxsize=4096)
 def told_by(text: str) -> Told:
     """What the segments of a phrase tell; a legend tells nothing of a feature."""
-    return _gather(divide(text))
+    return _gather(text, divide(text))
 
 
-def _gather(phrase: Phrase) -> Told:
+def _gather(text: str, phrase: Phrase) -> Told:
     runs: list[list[Item]] = []
     companions: list[Companion] = []
     lost: list[Item] = []
@@ -70,6 +72,10 @@ def _gather(phrase: Phrase) -> Told:
         own = _own_runs(segment, companions, lost, opens=index == 0)
         opening.append(own[0])
         runs += own
+    for at, one in enumerate(companions):
+        end = wording_end(text, one.start, one.end, phrase.segments)
+        companions[at] = one._replace(end=end)
+        runs = [[item for item in run if not one.end <= item.start < end] for run in runs]
     head, run = _head(runs)
     head = _without_place_name(run, head)
     head, run = light_behind_place(opening, head, run)
@@ -77,7 +83,7 @@ def _gather(phrase: Phrase) -> Told:
         # `virtual AIS, topmark N cardinal`: the aid is the thing.
         head, run = None, ()
     return Told(
-        items=tuple(item for one in runs for item in one),
+        items=with_names(text, [item for one in runs for item in one], head),
         companions=tuple(companions),
         head=head,
         first_words=tuple(runs[0]) if runs and phrase.segments[0].pieces else (),
@@ -187,7 +193,7 @@ def _with_lit_structure(items: list[Item]) -> list[Item]:
 
 
 def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
-    for run in runs:
+    for at, run in enumerate(runs):
         named = [_as_kind(item) for item in run if not item.bracketed]
         found = [item for item in named if item is not None]
         if not found:
@@ -198,10 +204,24 @@ def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:
         if light and kinds()[head.value].form and head.sense is not None:
             # `port light can buoy`: the word light belongs to the mark.
             head = head._replace(sense=head.sense._replace(lit=True))
-        return head, run
+        return (_danger_behind(runs[at + 1 :]) if head.role == "depth" else None) or (head, run)
     return None, ()
 
 
+def _danger_behind(runs: Sequence[list[Item]]) -> tuple[Item, Sequence[Item]] | None:
+    """The danger of `depth 5m, wreck`, whose depth stands first; none behind other nouns."""
+    for run in runs:
+        kinds_named = [item for item in run if item.role == "kind" and not item.bracketed]
+        if not kinds_named:
+            continue
+        head, ahead = kinds_named[0], run[: run.index(kinds_named[0])]
+        is_danger = kinds()[head.value].s57 in _DANGERS or head.value == "shoal"
+        is_led = any(item.role in ("plain", "unknown") for item in ahead)
+        return (head, run) if is_danger and len(kinds_named) == 1 and not is_led else None
+    return None
+
+
+_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 _TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
 _VALUES = frozenset(("light", "light_words", "sound", "racon", "ais"))
 

@@ -66,7 +66,7 @@ def look_up(
     proper = proper_name(tokens, whole=not opens)
     for index, token in enumerate(tokens):
         if token.type in _LOOKED_UP and index not in proper:
-            atoms += _atoms(token, first=index == 0)
+            atoms += _atoms(token, first=index == 0 and (opens or len(tokens) > 1))
             continue
         items += _match(atoms, base, bracketed)
         atoms = []
@@ -108,16 +108,24 @@ def _match(atoms: Sequence[_Atom], base: int, bracketed: bool) -> list[Item]:
         for size in range(min(LONGEST, len(atoms) - at), 0, -1):
             window = atoms[at : at + size]
             sense = find("".join([atom.key for atom in window]))
-            if sense is not None:
+            if sense is not None and not _is_by(window[-1], atoms[at + size : at + size + 1]):
                 break
         else:
-            size, window = 1, atoms[at : at + 1]
+            size, window, sense = 1, atoms[at : at + 1], None
         first, last = window[0], window[-1]
         role = sense.role if sense else "unknown" if first.type == "WORD" else first.type.lower()
         text = " ".join([atom.text for atom in window])
         items.append(Item(role, sense, base + first.start, base + last.end, text, bracketed))
         at += size
     return items
+
+
+_BEHIND_BY = frozenset(("day", "night"))
+
+
+def _is_by(atom: _Atom, behind: Sequence[_Atom]) -> bool:
+    """Whether `by` is no buoy but the preposition: `light by day`."""
+    return atom.text.lower() == "by" and any(one.text.lower() in _BEHIND_BY for one in behind)
 
 
 def is_lone_figure(items: Sequence[Item]) -> bool:

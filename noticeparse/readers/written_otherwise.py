@@ -30,6 +30,7 @@ _RACON = re.compile(
     r"(?P<racon>\b(?i:racon))[ ,:]{0,2}(?:"
     r"(?i:(?:with )?(?:mo(?:rse)?|coded?|identification)\b\.?(?: (?:code|letter))?)[ :]?"
     r"(?:\((?P<bracket>[A-Z]{1,2})\)|\"?(?P<bare>[A-Z]{1,2})\b\"?)"
+    r"|\((?i:mo(?:rse)?)\.?[ :](?P<inner>[A-Z]{1,2})\)"
     r"|\"(?P<quoted>[A-Z]{1,2})\"|\((?P<signs>[.-]{1,4})\))"
 )
 """`Racon Mo (K)`, `racon morse K`, `Racon "K"`, `racon coded K`, `racon (-.-)`"""
@@ -62,16 +63,25 @@ _LENGTHS = re.compile(
 )
 """`Fl.5s (0.5+4.5), 12m`, `Fl.5s (fl 0.5s)`: how long the flash is and how long the dark."""
 _RANGES = re.compile(
-    r"(?<![0-9A-Za-z])[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
-    r"(?:,? (?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)"
+    r"(?:[, ]{0,2}(?:and )?[0-9]{1,2}(?:\.[0-9])?M ?\((?:[WRGY](?:, ?| and |&)?){1,3}\)){1,3}"
 )
 _EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
+_LETTERED_RANGES = re.compile(
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))\(?(?:[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?M?[, /]{1,2}){1,3}"
+    r"[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?(?:M\)?|\)M)(?![A-Za-z0-9])"
+)
+"""`W14M R11M`, `(W14,R11)M`: each range behind the letter of its colour."""
+_LETTERED_RANGE = re.compile(r"(?P<letters>[WRGY]) ?(?P<range>[0-9]+(?:\.[0-9])?)")
 _COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
 _PAINT = re.compile(
     r"(?:(?<=, )|(?<= ))(?-i:(?P<first>[BRGYW])\.(?P<second>[BRGYW])\.(?:(?P<third>[BRGYW])\.)?)"
     r"(?=,|$| (?:[a-z]|\())"
 )
 """`B.Y.B.`: the letters of paint, of which a light has none alone."""
+
+_SINGLE_QUOTES = re.compile(r"(?<![\w'\"])'(?P<name>[A-Z0-9][A-Za-z0-9 -]{0,40})'(?![\w'\"])")
+"""`platform 'A'`"""
 
 _LEGEND_TOLD = re.compile(
     r'(?<!["\w] )((?:the )?legend(?: "[^"]*"(?=[,;:] ?(?:the )?legend to))?)'
@@ -94,6 +104,7 @@ def in_known_forms(text: str) -> Rewritten:
     made = in_spoken_order(_COLOUR_FIRST.sub(_colour_behind, with_no_bottom(text)))
     made = _COLOUR_OF_RHYTHM.sub(lambda told: f"{told['rhythm']} {told['colour']}", made)
     made = _BEFORE_PERIOD.sub(lambda told: f"{told['light']} {told['words']}", made)
+    made = _SINGLE_QUOTES.sub(lambda told: f'"{told["name"]}"', made)
     made = _PAINT.sub(_with_strokes, made)
     if "acon" in made or "ACON" in made:
         made = _RACON.sub(_with_letter, made)
@@ -105,6 +116,9 @@ def in_known_forms(text: str) -> Rewritten:
     colours = _COLOURS.search(made)
     if colours is not None:
         made = _RANGES.sub(lambda told: _in_order(told[0], colours[0]), made)
+        made = _LETTERED_RANGES.sub(
+            lambda told: _in_order(told[0], colours[0], _LETTERED_RANGE), made
+        )
     return Rewritten(made, tuple(faults))
 
 
@@ -115,7 +129,8 @@ def change_in_known_form(text: str) -> str:
 
 
 def _with_letter(told: re.Match[str]) -> str:
-    letter = told["bracket"] or told["bare"] or told["quoted"] or _MORSE.get(told["signs"])
+    letter = told["bracket"] or told["bare"] or told["quoted"] or told["inner"]
+    letter = letter or _MORSE.get(told["signs"])
     short = f"{told['racon']}({letter})"
     return short.ljust(len(told[0])) if letter and len(short) <= len(told[0]) else told[0]
 
@@ -131,10 +146,10 @@ def _with_strokes(told: re.Match[str]) -> str:
     return "/".join(letters).ljust(len(told[0]))
 
 
-def _in_order(ranges: str, colours: str) -> str:
+def _in_order(ranges: str, colours: str, each: re.Pattern[str] = _EACH_RANGE) -> str:
     """The ranges in the order of the colours; as they stand where not each has its own."""
     of_colour: dict[str, str] = {}
-    for one in _EACH_RANGE.finditer(ranges):
+    for one in each.finditer(ranges):
         of_colour |= {letter: one["range"] for letter in one["letters"] if letter.isupper()}
     if sorted(of_colour) != sorted(colours):
         return ranges

@@ -150,10 +150,24 @@ def takes_cancellation(assembly: Assembly, line: Line) -> bool:
         return True
     if _takes_of_both(assembly, line):
         return True
+    if _goes_on_with_list(assembly.text, notice, piece):
+        return True
     words = _STILL_IN_FORCE.sub("", assembly.text[slice(*piece)])
     if opening_kind(words) not in _OF_CANCELLATION or head_kinds(words) - _STOPS != {"CANCELS"}:
         return False
     notice.clauses.append(piece)
+    return True
+
+
+def _goes_on_with_list(text: str, notice: NoticeDraft, piece: tuple[int, int]) -> bool:
+    """Take a line with the rest of a list: `Cancels 12(T)/25;` above `13(T)/25`."""
+    start, end = notice.clauses[-1] if notice.clauses else (0, 0)
+    between = text[max(end - 1, 0) : piece[0]]
+    if between[1:].strip(" ,;") != "\n" or not ("," in between or ";" in between):
+        return False
+    if head_kinds(text[start : piece[1]]) - _STOPS != {"CANCELS"}:
+        return False
+    notice.clauses[-1] = (start, piece[1])
     return True
 
 

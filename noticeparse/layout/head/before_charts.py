@@ -79,10 +79,21 @@ def takes_notices_before(assembly: Assembly, line: Line) -> bool:
         return True
     if notice.charts or not line.has_only("words", "number", "key"):
         return False
-    if not lists_notices_before(assembly.text[slice(*piece)]):
+    words = assembly.text[slice(*piece)]
+    if lists_notices_before(words):
+        assembly.before.append(piece)
+        return True
+    if not (notice.heading and names_notice_before(words)):
         return False
-    assembly.before.append(piece)
+    notice.heading.append(piece)
     return True
+
+
+def names_notice_before(words: str) -> bool:
+    """Whether words tell the notice before, and nothing else: `Previous notice: 12/26`."""
+    parts = read_parts(words)
+    is_led = bool(parts) and parts[0].kind == "PREVIOUS"
+    return is_led and {part.kind for part in parts} <= {"PREVIOUS", "STOP"}
 
 
 def _takes_list_with_charts(assembly: Assembly, line: Line, piece: Piece) -> bool:

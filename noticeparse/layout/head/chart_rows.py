@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
 from noticeparse.layout.line.element_kinds import ElementKind
@@ -28,6 +30,30 @@ def ends_chart_head(text: str, element: Element) -> bool:
     if element.kind == "passive":
         return not tells_of_charts(text[element.start : element.end])
     return element.kind in ENDS_A_CHART_HEAD
+
+
+_BARE_HEAD = frozenset(
+    {"PREVIOUS", "PREVIOUS_IN_BRACKETS", "NEW_EDITION", "EDITION", "DATUM", "DEPTH_UNIT", "DATE",
+     "PANEL", "PREVIOUS_LIST", "STOP", "COMMA"}
+)  # fmt: skip
+_INTERNATIONAL_FIRST = re.compile(
+    r"INT\.? ?[0-9]{1,5}(?: ?\((?:[Cc]hart )?(?P<own>[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\)"
+    r"| ?/ ?(?P<beside>[A-Z]{0,3}[0-9]{2,6}[A-Z]?)(?![0-9/]))?"
+)
+
+
+def international_first(words: str) -> str | None:
+    """The chart of a head that opens with its international number: `INT 9871 (802) [12/26]`.
+
+    Empty where that number stands alone, or before details of the chart; None for other words.
+    """
+    found = _INTERNATIONAL_FIRST.match(words)
+    if found is None:
+        return None
+    titled = {"OTHER_WORDS"} if found["own"] else frozenset[str]()
+    if not head_kinds(words[found.end() :]) <= _BARE_HEAD | titled:
+        return None
+    return found["own"] or found["beside"] or ""
 
 
 _COUNTS = 2
@@ -126,16 +152,17 @@ class ChartRowReader:
             return False
         start, end = line.elements[0].start, line.elements[-1].end
         opened = opens_titled_chart(self.text[start:end])
-        if not opened:
+        number = self.text[start : start + opened] or international_first(self.text[start:end])
+        if number is None or (not number and (by_chart or self.assembly.charts)):
+            # Below the head of a chart the international number alone is that of the chart.
             return False
         self._keys.end_block()
-        number = self.text[start : start + opened]
         if by_chart:
             self.assembly.end_body()
             self.assembly.notice = None
             self.assembly.open_numbered_chart((start, end), number)
         else:
-            self.assembly.open_row_chart(ChartDraft([(start, end)], number))
+            self.assembly.open_row_chart(ChartDraft([(start, end)], number or None))
         self.leaves_head_open = True
         return True
 

@@ -14,6 +14,7 @@ from noticeparse.layout.head.panel_lines import leads_to_panel
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import heads_a_section
 from noticeparse.layout.opening.notice_openings import NoticeOpening, is_named, notice_opening
+from noticeparse.layout.opening.pointers import ends_with_reference
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.layout.sentence.sentences import without_article
 from noticeparse.readers.features import leads_feature
@@ -111,7 +112,10 @@ def split_at_heads(text: str, line: Line, following: list[Line]) -> list[Line]:
         cuts = [
             index
             for index, element in enumerate(line.elements)
-            if index and element.kind == "number" and _opens_within(text, line, index, following)
+            if index
+            and element.kind == "number"
+            and not ends_with_reference(text[line.start : element.start])
+            and _opens_within(text, line, index, following)
         ]
     if cuts and (opening := notice_opening(text, line)) is not None:
         cuts = [index for index in cuts if index > opening.at]

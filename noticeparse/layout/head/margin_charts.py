@@ -4,6 +4,8 @@
     210, 211    Insert    light, Fl.R.2s8m5M    46°37'.66 S   124°11'.79 W
     211         Insert    dolphin               46°37'.60 S   124°12'.02 W
 
+Where no head names them, several numbers with a colon are charts: `802, 803: Insert wreck P`.
+
 A command without charts in its margin, among others that have them, may be for those above it or
 for all: it is held back.
 """
@@ -13,7 +15,7 @@ from __future__ import annotations
 import re
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import ChartDraft
+from noticeparse.layout.drafts import ChartDraft, NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import read_parts
 
@@ -25,6 +27,13 @@ _MARGIN = re.compile(
 )
 _COUNTS = 2
 """Figures of a number that may count the items of a notice."""
+_SEVERAL = (
+    r"[A-Z]{0,3}[0-9]{3,6}[A-Z]?"
+    r"(?P<%s>(?: ?[,;&/] ?(?:and )?| and )[A-Z]{0,3}[0-9]{3,6}[A-Z]?){0,11}"
+)
+_UNHEADED = re.compile(
+    rf"(?P<on>[Oo]n |[Ff]or )?{_SEVERAL % 'more'} ?:|[\[(]{_SEVERAL % 'within'}[\])] ?:?"
+)
 
 
 class MarginCharts:
@@ -37,11 +46,15 @@ class MarginCharts:
         """The margin of the entry above, under the same head."""
         self._named: tuple[int, set[str]] = (-1, set())
         """How many pieces the head has, and the charts that it and those above it name."""
+        self._unheaded: NoticeDraft | None = None
+        """The notice without a head of charts in which several stood in a margin."""
 
     def takes(self, line: Line) -> bool:
         """Whether a line is an entry with charts in its margin, or one that lacks them."""
         assembly = self._assembly
-        if not assembly.charts or assembly.charts[-1].number is not None:
+        if not assembly.charts:
+            return self._takes_unheaded(line)
+        if assembly.charts[-1].number is not None:
             return False
         if self._of is not assembly.charts[-1]:
             self._of, self._above, self._named = assembly.charts[-1], None, (-1, set())
@@ -67,6 +80,24 @@ class MarginCharts:
             return True
         self._above = Element("charts_only", start, end, True)
         assembly.body.append(line._replace(elements=(self._above, *line.elements[at:])))
+        return True
+
+    def _takes_unheaded(self, line: Line) -> bool:
+        """Whether charts that no head names stand in front of a command, or what may be one."""
+        notice, text = self._assembly.notice, self._assembly.text
+        if notice is None or len(line.elements) < 2 or line.elements[1].kind != "verb":
+            return False
+        margin = line.elements[0]
+        found = _UNHEADED.fullmatch(text, margin.start, margin.end)
+        if margin.kind != "words" or found is None:
+            return False
+        # The number of a light in its list may stand in front too.
+        is_told = any(found.groupdict().values())
+        is_list = is_told and "light" not in text[margin.end : line.end].lower()
+        self._unheaded = notice if is_list else self._unheaded
+        doubt = None if self._unheaded is notice else "above"
+        own = Element("charts_only", margin.start, margin.end, True, doubt)
+        self._assembly.body.append(line._replace(elements=(own, *line.elements[1:])))
         return True
 
     def _is_margin(self, words: str) -> bool:

@@ -16,7 +16,7 @@ from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.recognise import is_panel_line, names_panel
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.heads import read_head, read_parts
+from noticeparse.readers.heads import head_kinds, read_head, read_parts
 from noticeparse.stretch import gather
 
 _NO_NAME = r"(?!(?:See|As|On|In|For|The|This|New|No|Note|From|Outside|Clear|Main|Whole)\b)"
@@ -29,6 +29,8 @@ _WORD = re.compile(r" (?:\([^()]*\)|[A-Za-z]+)[.:]?$")
 _SHEET = re.compile(r"[Ss]heet [0-9]{1,2}[.:]?|SHEET [0-9]{1,2}[.:]?")
 _NAMELESS = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset) ?[:-]", re.IGNORECASE)
 """In front of a command; on a line of its own it may as well be said of what stands above."""
+_ALONE = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset) ?[:.-]?", re.IGNORECASE)
+"""Below what stands under `Main chart`."""
 
 
 def takes_panel(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
@@ -78,6 +80,8 @@ def _titled(assembly: Assembly, line: Line) -> Piece | None:
     words = assembly.text[slice(*piece)]
     if _SHEET.fullmatch(words):
         return piece if _has_sheet(assembly.text, assembly.charts[-1]) else None
+    if _ALONE.fullmatch(words) and _is_parted(assembly):
+        return piece
     if _NAMELESS.fullmatch(words):
         return piece if _is_cut_off(assembly.text, line) else None
     if _NAMED.fullmatch(words) is None or has_kind(_WORD.sub("", words)):
@@ -97,6 +101,12 @@ def leads_to_panel(text: str, line: Line) -> bool:
     if words[-1:] not in (":", "-"):
         return False
     return is_panel_line(text, line) or _NAMELESS.fullmatch(words) is not None
+
+
+def _is_parted(assembly: Assembly) -> bool:
+    """Whether the main part of the open chart, and no panel of it, is named above."""
+    heads = [assembly.text[slice(*one)] for one in assembly.charts[-1].head]
+    return any("MAIN_PANEL" in head_kinds(words) for words in heads)
 
 
 def _is_cut_off(text: str, line: Line) -> bool:

@@ -23,6 +23,7 @@ from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_way
 from noticeparse.layout.item.named_values import settle_named_values
 from noticeparse.layout.item.new_as_verb import with_new_as_verb
 from noticeparse.layout.item.notes_of_places import give_notes, without_notes
+from noticeparse.layout.item.nouns_ahead import give_nouns
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
@@ -72,6 +73,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     lines, leads = without_leads(text, lines)
     lines, notes = without_notes(text, lines)
     body = _cut(text, lines)
+    give_nouns(text, body.items, body.prose)
     settle_brackets(text, body.items)
     share_places(text, body.items)
     settle_named_values(text, body.items)

@@ -16,9 +16,10 @@ from noticeparse.layout.drafts import Item, Piece
 from noticeparse.layout.evidence import split_lead
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase
+from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.told import told_by
 from noticeparse.readers.verbs import canonical_verb
-from noticeparse.stretch import gather
+from noticeparse.stretch import Stretch, gather
 from noticeparse.vocabulary import primitives
 
 _GROUPS = {
@@ -28,8 +29,13 @@ _GROUPS = {
     **dict.fromkeys(("sound", "racon", "ais"), "aid"),
 }
 _BRACKET = re.compile(r"^\([^()]{1,40}\)[ ,]*")
+_ENDS_IN_BRACKET = re.compile(r"\((?P<said>[^()]{1,40})\)[ ,:]*$")
+_JOINT = re.compile(r"(?:and|&),? ", re.IGNORECASE)
+_DEPTH_WORD = re.compile(r"\b(?:depths?|soundings?|drying|dries)\b", re.IGNORECASE)
 _SOUNDINGS = re.compile(r"(?:depths|soundings)\b", re.IGNORECASE)
 _DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
+_WITH_DEPTHS = _DANGERS | {"SOUNDG", "DEPARE", "FSHGRD"}
+"""Classes of what has a depth over it; a kind that is nothing else is no thing of a list."""
 _SAYS_NOTHING = frozenset(("plain", "other"))
 
 
@@ -37,8 +43,8 @@ def settle_values_behind(text: str, items: Sequence[Item]) -> None:
     """Give the values in such lists to the places that they stand behind."""
     for run in _runs(text, items):
         heading = split_lead(text, run[0].words)[0]
-        told = [_values(text, split_lead(text, item.words)[0]) for item in run]
-        last = _values(text, run[-1].tail)
+        told = [value_groups(text, split_lead(text, item.words)[0]) for item in run]
+        last = value_groups(text, run[-1].tail)
         said = frozenset[str]().union(*told[1:])
         own = {_GROUPS.get(role) for role in value_property(_joined(text, heading))}
         if last and not last & own and last & said:
@@ -55,7 +61,7 @@ def _runs(text: str, items: Sequence[Item]) -> Iterator[list[Item]]:
     run: list[Item] = []
     for item in items:
         # Whether the first names a thing is asked only where another may go on with it.
-        goes_on = bool(run) and _follows(text, run[-1], item)
+        goes_on = bool(run) and _follows(text, run[-1], item, is_list=_is_list(text, run[0]))
         if goes_on and (len(run) > 1 or _names_thing(text, run[0])) and _says_values(text, item):
             run.append(item)
             continue
@@ -76,7 +82,14 @@ def _names_thing(text: str, item: Item) -> bool:
     return is_named and item.words[-1][1] <= first.start and "(" not in words[-1:]
 
 
-def _follows(text: str, above: Item, item: Item) -> bool:
+def _is_list(text: str, first: Item) -> bool:
+    """Whether an item names several things and has one place: `wrecks, depth 5m P`."""
+    heading = split_lead(text, first.words)[0] if len(first.places) == 1 else []
+    things = gather(text, heading).text
+    return bool(heading) and _are_many(text, heading) and not _is_sounding(things)
+
+
+def _follows(text: str, above: Item, item: Item, *, is_list: bool) -> bool:
     """Whether the place of an item may be one more of a list, by where its words stand."""
     has_own = item.verb_piece or item.label or item.change or item.old or item.added or item.charts
     if has_own or not item.has_place or not above.has_place or item.faults:
@@ -87,7 +100,10 @@ def _follows(text: str, above: Item, item: Item) -> bool:
     if not item.words and _names_another_verb(text[start:end]):
         # `Delete depth P; insert` above `Q`: another command, whose thing is lost.
         return False
-    return not item.words or "\n" not in text[start : item.words[0][0]]
+    if not item.words or "\n" not in text[start : item.words[0][0]]:
+        return True
+    # `wrecks, depth 5m P` and below it `depth 6m Q`: one place is none of several wrecks.
+    return is_list and value_groups(text, split_lead(text, item.words)[0]) == {"depth"}
 
 
 def _names_another_verb(between: str) -> bool:
@@ -100,12 +116,16 @@ def _says_values(text: str, item: Item) -> bool:
     words = _BRACKET.sub("", _joined(text, item.words))
     if not words or is_connector(words):
         return True
-    return bool(_values(text, split_lead(text, item.words)[0]))
+    return bool(value_groups(text, split_lead(text, item.words)[0]))
 
 
-def _values(text: str, pieces: Sequence[Piece]) -> frozenset[str]:
+def value_groups(text: str, pieces: Sequence[Piece]) -> frozenset[str]:
     """The groups of the values in some words, empty where they say anything else."""
-    roles = value_property(_joined(text, pieces)) - _SAYS_NOTHING
+    return _groups_of(_joined(text, pieces))
+
+
+def _groups_of(words: str) -> frozenset[str]:
+    roles = value_property(words) - _SAYS_NOTHING
     return frozenset(_GROUPS[role] for role in roles) if roles <= _GROUPS.keys() else frozenset()
 
 
@@ -176,7 +196,10 @@ def _name_again(
     for (above, item), values in zip(pairwise(run), told[1:], strict=True):
         words = _joined(text, item.words)
         behind = _BRACKET.sub("", words)
-        if not behind or is_connector(behind):
+        if _is_own_bracket(things.text, words):
+            # `light-buoys (Q.R) P; (Q.G) Q`: in front, as the bracket of the first place.
+            _name_one(text, run, item, things)
+        elif not behind or is_connector(behind):
             # A bracket before a joint, `P (PA); Q`, is of the place above.
             above.tail.extend(item.words if behind != words else [])
             above.pieces.extend(item.words if behind != words else [])
@@ -186,16 +209,57 @@ def _name_again(
             item.words.insert(0, things.extent((0, head.end)))
         elif values == {"depth"} and item.tail and (noun := _SOUNDINGS.match(things.text)):
             item.words.insert(0, things.extent(noun.span()))
-        elif values == {"depth"} and _lies_on_the_bottom(things.text, words):
+        elif values == {"depth"} and _has_own_figure(text, run[0], things.text, words):
             # `wreck, 12m, P; 9m, Q`: one more wreck, or a depth?
-            _hold(text, [item])
+            _name_one(text, run, item, things)
+        if len(above.places) > 1 and _is_of_one(_joined(text, above.tail)):
+            # `wrecks P, Q (rep 2025), R`: said of Q, and read of P too.
+            _hold(text, [above])
 
 
-def _lies_on_the_bottom(things: str, words: str) -> bool:
-    """Whether a bare figure stands below a danger with a depth of its own."""
+def _is_of_one(words: str) -> bool:
+    """Whether a bracket says what is no quality of a position, which the last one alone takes."""
+    bracket = _BRACKET.match(words)
+    return bracket is not None and quality_mark(bracket[0].strip(" ,")) is None
+
+
+def _name_one(text: str, run: Sequence[Item], item: Item, things: Stretch) -> None:
+    """Name the thing again where the first place is one of several; hold the item else."""
+    head = told_by(things.text).head
+    if head is not None and _is_list(text, run[0]):
+        start, end = item.words[0]
+        joint = _JOINT.match(text, start, end)
+        start = joint.end() if joint is not None else start
+        item.words[:1] = [things.extent((0, head.end)), (start, end)]
+    else:
+        _hold(text, [item])
+
+
+def _has_own_figure(text: str, first: Item, things: str, words: str) -> bool:
+    """Whether a figure stands below a thing that has one itself, told in the same way.
+
+    `wreck, 12m, P; depth 9m, Q` tells of a depth; `wreck, depth 12m, P; depth 9m, Q` may not.
+    """
     own = {_GROUPS.get(role) for role in value_property(things)}
-    is_danger = not _DANGERS.isdisjoint(read_feature(things).feature.s57)
-    return is_danger and "depth" in own and not leads_feature(words)
+    classes = read_feature(things).feature.s57[:1]
+    if "depth" not in own or not classes or _is_sounding(things):
+        return False
+    if not leads_feature(words) or _is_list(text, first):
+        return True
+    return not _WITH_DEPTHS.isdisjoint(classes) and _DEPTH_WORD.search(things) is not None
+
+
+def _is_own_bracket(things: str, words: str) -> bool:
+    """Whether a bracket opens the words that says what one at the end of the heading says."""
+    bracket, first = _BRACKET.match(words), _ENDS_IN_BRACKET.search(things)
+    if bracket is None or first is None:
+        return False
+    said = _groups_of(bracket[0].strip(" ,()"))
+    return bool(said) and said == _groups_of(first["said"])
+
+
+def _is_sounding(things: str) -> bool:
+    return read_feature(things).feature.kind in ("sounding", "drying_height")
 
 
 def _are_many(text: str, heading: Sequence[Piece]) -> bool:

@@ -16,6 +16,7 @@ from noticeparse.layout.opening.before_numbers import (
 from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
 from noticeparse.layout.opening.orders import heads_order
+from noticeparse.layout.opening.pointers import is_reference, names_another
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
@@ -112,6 +113,8 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
     if is_named_so or _is_series_mark(words, elements[:index]):
         starred = plain.startswith("*") or "*" in text[elements[index].start : elements[index].end]
         return NoticeOpening(elements[index], index, starred, None)
+    if is_reference(text, line, words):
+        return None
     if _names_local_series(words):
         return NoticeOpening(elements[index], index, False, _series(words))
     is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
@@ -148,7 +151,9 @@ def _goes_on(text: str, line: Line, number: Element) -> bool:
     above = text[text.rfind("\n", 0, max(line.start - 1, 0)) + 1 : line.start].rstrip()
     last = above.rpartition(" ")[2]
     # In capitals throughout a title may end so.
-    breaks_off = above.endswith(",") or (last in _OPEN_WORDS and not above.isupper())
+    # `Cancels 12(T)/25;` above `13(T)/25`
+    in_list = above.endswith(";") and "CANCELS" in head_kinds(above)
+    breaks_off = above.endswith(",") or in_list or (last in _OPEN_WORDS and not above.isupper())
     below = text[line.end : line.end + 80].lstrip("\n").lstrip(" ")
     alone = not text[number.end : line.end].strip(" .")
     return breaks_off or (alone and text[line.end : line.end + 2] != "\n\n" and _is_rest(below))
@@ -198,10 +203,6 @@ def _is_series_mark(words: str, before: tuple[Element, ...]) -> bool:
     )
 
 
-_OF_EDITIONS = frozenset(
-    "weekly monthly fortnightly quarterly annual previous last see cancels replaces supersedes"
-    " amends corrects extends repeats former preceding".split()
-)
 _SERIES_NOUNS = (_NOTICE_NOUNS | {"item"}) - {
     "", "correction", "update", "amendment", "entry", "slip",
 }  # fmt: skip
@@ -211,7 +212,7 @@ def _names_local_series(words: str) -> bool:
     """Whether words name the series of a local notice: `Port Notice`, `Local Circular No`."""
     series = _series(words)
     parts = series.lower().removesuffix(" to mariners").split()
-    if not 2 <= len(parts) <= 4 or parts[0] in _OF_EDITIONS or not series[0].isupper():
+    if not 2 <= len(parts) <= 4 or names_another(series) or not series[0].isupper():
         return False
     # `Refer to Notice 12/26` speaks of another one.
     return parts[-1] in _SERIES_NOUNS and parts[-2] not in _OPEN_WORDS

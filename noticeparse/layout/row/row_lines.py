@@ -10,13 +10,13 @@ from noticeparse.layout.line.elements import Element, Line, has_words, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.opening.notice_openings import NoticeOpening
 from noticeparse.layout.place.counted import announces_places
+from noticeparse.layout.row.wrapped_cells import PLACE_CELLS
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb
 
 _OF_HEADS = frozenset({"notice", "year", "chart", "previous", "date", "label", "international"})
-_PLACES = frozenset({"position", "latitude", "longitude"})
-POINT_CELLS = frozenset({"label", "notice"}) | _PLACES
+POINT_CELLS = frozenset({"label", "notice"}) | PLACE_CELLS
 """Roles of the columns of a table that gives the places of one feature; `No` may be a letter's."""
 _LONGEST_COMMAND = 4
 """Lines of a command above titles for its places."""
@@ -103,7 +103,7 @@ def heads_places(text: str, titles: Table, line: Line, body: Sequence[Line]) -> 
     They may be those of its corners, or its place on each of several charts.
     """
     last = body[-1] if body else None
-    if last is None or titles.roles - _PLACES != {"chart"}:
+    if last is None or titles.roles - PLACE_CELLS != {"chart"}:
         return heads_corners(text, titles, line) and titles.roles <= POINT_CELLS
     has_own = not any(column.hemisphere for column in titles.columns)
     is_command = last.has("words") and not last.has("point", "half", "reference", "number")

@@ -26,7 +26,7 @@ _WORDS = frozenset(
      "sectors", "remark"}
 )  # fmt: skip
 """Roles of the columns of words."""
-_PLACES = frozenset({"position", "latitude", "longitude"})
+PLACE_CELLS = frozenset({"position", "latitude", "longitude"})
 _HANGING = 4
 """Blanks by which the further lines of a cell may stand in."""
 _TALLEST = 60
@@ -57,7 +57,7 @@ class Rest(NamedTuple):
 def rest_below(text: str, table: Table, line: Line, cells: Cells) -> Rest | None:
     """What a line may hold for the row above: words that keep to columns of words."""
     worded = {role: cell for role, cell in cells.items() if role in _WORDS}
-    if not worded or not set(cells) <= _WORDS | _PLACES:
+    if not worded or not set(cells) <= _WORDS | PLACE_CELLS:
         return None
     if table.mark != " ":
         plain = all(e.kind == "words" for cell in worded.values() for e in cell)
@@ -93,7 +93,7 @@ def take_rest(text: str, above: Cells, rest: Rest) -> bool:
     for role, elements in rest.cells.items():
         if verdict == "doubtful":
             above["rest"] = above.get("rest", []) + elements
-        if role in above or role in _PLACES:
+        if role in above or role in PLACE_CELLS:
             above[role] = above.get(role, []) + [_as_words(element) for element in elements]
     return True
 

@@ -28,13 +28,12 @@ from noticeparse.layout.row.row_lines import (
     runs_through,
     second_line,
 )
-from noticeparse.layout.row.wrapped_cells import rest_below
+from noticeparse.layout.row.wrapped_cells import PLACE_CELLS, rest_below
 from noticeparse.layout.table.beside_items import NAMING_CELLS, is_note_row
 from noticeparse.layout.table.row_heads import RowHeads
 from noticeparse.readers.positions import Point
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
-_PLACES = frozenset({"position", "latitude", "longitude"})
 
 
 class TableReader:
@@ -183,7 +182,6 @@ class TableReader:
             table = self.table = columns_of_states(table)
             cells = with_states(cells)
         cells = self._filled(cells)
-        self.heads.take_more_of_chart(cells)
         if line.row == self._last_row + 1 and self.assembly.takes_rest(cells):
             self._last_row = line.row
             return True
@@ -208,7 +206,7 @@ class TableReader:
             return False
         if self.heads.names_another(cells) and self.assembly.cut.falls_before(line):
             return True
-        self._last_row, self._awaits_second = line.row, not set(cells) <= _PLACES
+        self._last_row, self._awaits_second = line.row, not set(cells) <= PLACE_CELLS
         self._keep_point(cells)
         self.heads.take(cells)
         self._words_may_follow = any(role in cells for role in _ACTION_CELLS)
@@ -262,7 +260,7 @@ class TableReader:
         if line.row != self._last_row + 1:
             return False
         cells = second_line(self.text, table, line)
-        if cells and not awaits and table.below and set(cells) <= _PLACES:
+        if cells and not awaits and table.below and set(cells) <= PLACE_CELLS:
             # One more place below the second line.
             self.assembly.add_row(cells)
         else:
@@ -283,7 +281,9 @@ class TableReader:
         above, self._datum = self._datum, cells.get("datum", [])
         if above and self._datum and is_empty(self.text, "datum", self._datum):
             self._datum = cells["datum"] = above
-        return {role: cell for role, cell in cells.items() if not is_empty(self.text, role, cell)}
+        told = {role: cell for role, cell in cells.items() if not is_empty(self.text, role, cell)}
+        self.heads.take_more_of_chart(told)
+        return told
 
     def _action(self, cells: Cells) -> None:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]

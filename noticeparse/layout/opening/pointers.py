@@ -1,0 +1,60 @@
+"""Words before a number that only point to another notice: `Ref: NM 12/26`, `Related NM 12/26`."""
+
+from __future__ import annotations
+
+import re
+
+from noticeparse.layout.line.elements import Line
+
+_OTHERS = frozenset(
+    "weekly monthly fortnightly quarterly annual previous last see cancels replaces supersedes"
+    " amends corrects extends repeats former preceding related associated original linked earlier"
+    " superseded superseding cancelled canceled withdrawn expired replaced amended corrected"
+    " relevant connected corresponding initial prior parent existing following cf vide also"
+    " compare consult this these erratum errata corrigendum corrigenda".split()
+)
+"""A first word by which an edition or another notice is named, and never a series."""
+_REFERENCE = re.compile(
+    r"(?:(?:our|your|further|other) )?(?:refs?|references?|re)\b[.: ]*", re.IGNORECASE
+)
+_ENDS = re.compile(
+    r"\b(?:refs?|references?)[.: ]{1,4}(?:(?:nm|ntm|notice)s?\.? )?$", re.IGNORECASE
+)
+_OPENS_NUMBER = re.compile(
+    r"^[ \t>*]{0,8}(?:[A-Za-z][A-Za-z.]{0,12}[ :]{1,3}){0,3}"
+    r"[0-9]{1,5} ?(?:\([TP]\))?/(?:19|20)?[0-9]{2}\b",
+    re.MULTILINE,
+)
+_LONGEST = 40
+_NEAR = 4000
+"""Characters within which the head of the notice stands in which another one is referred to."""
+
+
+def names_another(words: str) -> bool:
+    """Whether the first word before a number tells that it is that of another notice."""
+    return words.split(" ", 1)[0].lower().strip(".:") in _OTHERS
+
+
+def ends_with_reference(words: str) -> bool:
+    """Whether words lead to the number of another notice: `Our Ref. 12/26`."""
+    return _ENDS.search(words, max(len(words) - _LONGEST, 0)) is not None
+
+
+def is_reference(text: str, line: Line, words: str) -> bool:
+    """Whether `Ref: NM 12/26` points to another notice from within one.
+
+    An office may number its own so; then no other number opens a line above, a blank line parts
+    it from what stands there, and a heading stands below it.
+    """
+    if _REFERENCE.match(words) is None:
+        return False
+    above = text[max(line.start - _NEAR, 0) : line.start]
+    if not above.strip():
+        return False
+    below = text[line.end : line.end + 80].lstrip(" \t").removeprefix("\n").lstrip(" \t")
+    has_heading = below[:1].isalnum() and not below.lower().startswith(("chart", "int "))
+    is_apart = above.endswith("\n\n") or not above.rpartition("\n")[0].rpartition("\n")[2].strip()
+    others = (
+        one for one in _OPENS_NUMBER.finditer(above) if _REFERENCE.match(one[0].strip()) is None
+    )
+    return not (has_heading and is_apart) or next(others, None) is not None
