@@ -21,6 +21,7 @@ from noticeparse.layout.copied.page_numbers import (
 )
 from noticeparse.layout.copied.paper_numbers import paper_numbers
 from noticeparse.layout.copied.titles_again import counted_pages, said_at_top, titles_again
+from noticeparse.layout.copied.web_links import lines_of_links
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Line
@@ -107,6 +108,7 @@ def find_furniture(
     found = marks | shown | rows_of_mail(text, lines, head)
     found |= titles_again(text, lines) if known is None else set()
     found |= said_at_top(text, lines, head, marks)
+    found |= set(lines_of_links(text, lines))
     paper = paper_numbers(text, lines, known)
     found |= paper.lines
     shapes |= paper.told

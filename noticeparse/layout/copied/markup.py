@@ -14,6 +14,7 @@ from noticeparse.layout.copied.blank_forms import without_blank_forms
 from noticeparse.layout.copied.blanking import blanked
 from noticeparse.layout.copied.exports import with_bars
 from noticeparse.layout.copied.key_columns import with_colons_behind_keys
+from noticeparse.layout.copied.keys_below_items import with_keys_in_sentences
 from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
 from noticeparse.layout.drafts import Piece
 
@@ -34,6 +35,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         with_bars,
         with_whole_coordinates,
         _tags,
+        with_keys_in_sentences,
         with_colons_behind_keys,
         _dittos,
     ):
