@@ -44,7 +44,7 @@ def test_things_stand_behind_the_verb(
 def test_the_second_thing_has_its_own_stretch() -> None:
     text = f"{HEAD}\nArt. 1. There are inserted in {P} a wreck,\nand, in {Q}, a rock.\n"
     first, second = parse(text).notices[0].charts[0].actions
-    assert first.text == f"There are inserted in {P} a wreck,"
+    assert first.text == f"Art. 1. There are inserted in {P} a wreck,"
     assert text[second.span.start : second.span.end].endswith(f"in {Q}, a rock.")
     assert second.span.line == first.span.line + 1
 

@@ -230,6 +230,7 @@ def test_every_code_has_a_specimen() -> None:
     beside = {
         "light-said-unlit",
         "light-character-missing",
+        "light-ranges-of-colours",
         "sector-others-unsaid",
         "light-letters-apart",
         "light-colour-apart",

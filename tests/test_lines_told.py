@@ -27,6 +27,9 @@ HELD = {
     f"Insert 5m shoal with 10m contour around {P}": "shape-not-as-told",
     f"Move light-buoy, VQ, 120m SW from {P} to {Q}": "move-distance-unclear",
     f"Move buoy 0.2M N from {P} to {Q}": "move-distance-unclear",
+    f"Move buoy one cable NE from {P} to {Q}": "move-distance-unclear",
+    f"Move buoy, 2 cables 045°, from {P} to {Q}": "move-distance-unclear",
+    f"Move buoy 045° 2 cables from {P} to {Q}": "move-distance-unclear",
 }
 
 
@@ -46,6 +49,8 @@ AS_TOLD = {
     f"Insert 500m safety zone around {P}": ("circle", 1),
     f"Insert wreck seaward of {P}": ("point", 1),
     f"Move buoy from 0.5M N of {P} to {Q}": ("point", 1),
+    f"Move buoy, Fl.Y.5s5M, from {P} to {Q}": ("point", 1),
+    f"Move buoy half a mile to the north, from {P} to {Q}": ("point", 1),
 }
 
 

@@ -16,7 +16,6 @@ SMALL = f"(a) {P}\n(b) {Q}\n(c) {R}\n"
     [
         f"Insert wreck\nDelete rock\n{P}\n{Q}\n",
         f"Amend depth 8m to 7m\ndepth 9m to 6m\n{P}\n{Q}\n",
-        f"[A] Insert wreck\n[B] Delete buoy\n[A] {P}\n[B] {Q}\n",
         f"Insert wreck A\nDelete buoy B\nInsert rock C\n{LIST}",
         f"Insert wreck A\nDelete buoy B\nPosition A: {P}\nPosition B: {Q}\n",
         f"A  {P}\nB  {Q}\nInsert wreck A\nDelete rock B\n",

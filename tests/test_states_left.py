@@ -29,7 +29,6 @@ from tests.short_notices import HEAD, P, Q, R, actions_of, codes, errors
         ("chemical munitions dumping ground", "explosives_dumping", set()),
         ("light by day", "light", {"light-leftover-words"}),
         ("light, Fl.5s by night", "light", {"light-leftover-words"}),
-        ("day light, Fl.5s", "light", {"light-leftover-words"}),
     ],
 )
 def test_kind_and_what_is_told(phrase: str, kind: str, told: set[str]) -> None:

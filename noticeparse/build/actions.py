@@ -11,6 +11,7 @@ from noticeparse.build.announced import (
     names_by_reference,
     note_labels,
 )
+from noticeparse.build.carried import read_carried
 from noticeparse.build.doubts import (
     change_within,
     command_within,
@@ -36,7 +37,6 @@ from noticeparse.layout.evidence import OPEN_END
 from noticeparse.layout.item.listed_places import without_count
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
-from noticeparse.readers.features import read_feature
 from noticeparse.readers.places import Split, names_nothing, split_phrase
 from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.verbs import Verb
@@ -179,7 +179,7 @@ def _kind_of(words: str, unit: DepthUnit | None, verb: Verb) -> str:
         return read_change(words, unit).feature.kind
     if verb == "replace":
         return read_swap(words, unit).feature.kind
-    return read_feature(words, unit).feature.kind
+    return read_carried(verb, words, unit).feature.kind
 
 
 def _says_limit(words: str) -> bool:
@@ -232,7 +232,7 @@ def _describe(
             _outer(phrase, faults),
             replacement=with_original_words(context, phrase, swap.replacement),
         )
-    reading = read_feature(phrase.text, unit)
+    reading = read_carried(verb, phrase.text, unit)
     feature = with_original_words(context, phrase, reading.feature)
     return _Described(feature, _outer(phrase, reading.faults))
 

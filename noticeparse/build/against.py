@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
+from noticeparse.build.bare_changes import bare_change
 from noticeparse.build.conditions import conditions
 from noticeparse.build.contradictions import contradictions
 from noticeparse.build.counted_places import counted_places, numbered_marks
@@ -86,6 +87,7 @@ def against(
         *counted_places(context, item, geometry),
         *numbered_marks(context, item, words, feature, geometry),
         *equals_at_places(context, item, geometry),
+        *bare_change(context, item, words, verb),
         *distances_left(context, words),
         *pairs_of_places(context, item, geometry),
         *values_in_turn(context, words, geometry),

@@ -12,6 +12,7 @@ import unicodedata
 from collections.abc import Iterator
 from math import atan2, degrees
 
+from noticeparse.build.carried import as_carried
 from noticeparse.build.extents import over, own_words, quoting, within
 from noticeparse.build.owners import owner
 from noticeparse.build.second_things import (
@@ -123,7 +124,7 @@ def contradictions(
     context: Context, item: Item, words: Stretch, verb: Verb, feature: Feature, geometry: Geometry
 ) -> Iterator[Fault]:
     """What in the words of an item, quotations left out, speaks against its reading."""
-    text = unquoted(words.text)
+    text = as_carried(verb, unquoted(words.text))
     if item.verb_piece is None and (said := _said_against(text, verb)) is not None:
         yield within(context, "sentence-under-verb", words, said.span())
     yield from _bearing_of_line(context, words, text, feature, geometry)

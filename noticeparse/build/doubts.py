@@ -14,7 +14,7 @@ from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.misspelt_verbs import misspelt_verb
 from noticeparse.readers.places import read_phrase
 from noticeparse.readers.verbs import Verb, are_contrary, canonical_verb
-from noticeparse.stretch import Stretch, gather, unquoted
+from noticeparse.stretch import Stretch, blanked, gather, unquoted
 
 # A command among the words of another: its item was not told apart.  Quotations are no commands.
 _COMMAND_WITHIN = Rare(
@@ -49,6 +49,16 @@ _NOUN_WITHIN = Rare(
     "in of to",
     re.IGNORECASE,
 )
+PROPERTY_AHEAD = re.compile(
+    r"^(?:the )?(?:(?:charted|new) )?(?:designation of |bearing of |orientation of "
+    r"|clearance of (?=(?:the |an? )?(?:overhead |(?:[a-z-]{2,20} ){0,2}(?:(?:foot)?bridge|viaduct"
+    r"|aqueduct|power (?:line|cable)|aerial cable|transmission line)s?\b)))",
+    re.IGNORECASE,
+)
+"""What is amended of a thing: `clearance of bridge from 24m to 22m` takes nothing away.
+
+The clearance of a wreck may be the depth over it, or that it is taken away.
+"""
 # A statement of its own, for which the verb carried down from above does not hold.
 _STATES = Rare(
     r"\bthere (?:is|are|was|were)\b|\b(?:is|are|lies|lie|stands|stand) now\b"
@@ -74,9 +84,10 @@ def is_garbled(words: str) -> bool:
 
 def command_within(context: Context, words: Stretch, verb: Verb) -> list[Fault]:
     """A command among the words of another, or a noun of one in front of them."""
+    amended = blanked(words.text, PROPERTY_AHEAD) if verb == "amend" else words.text
     second = (
         _COMMAND_WITHIN.search(words.text)
-        or _NOUN_WITHIN.search(words.text)
+        or _NOUN_WITHIN.search(amended)
         or _contrary(words.text, verb)
     )
     if second is None:

@@ -11,7 +11,14 @@ from noticeparse.build.line_ends import goes_back, runs_between
 from noticeparse.build.own_places import with_own_places
 from noticeparse.build.positions import Labels, distance_m, place_positions, worked_out
 from noticeparse.build.relations import RELATIONS, Found, take_parts
-from noticeparse.build.shapes import close_ring, join_numbered, plain_shape, shape_faults, shape_of
+from noticeparse.build.shapes import (
+    close_ring,
+    is_part_of_limit,
+    join_numbered,
+    plain_shape,
+    shape_faults,
+    shape_of,
+)
 from noticeparse.build.shifts import without_shift
 from noticeparse.build.tails import leads_nowhere, settle_within, take_arc, take_tail, told_quality
 from noticeparse.build.told_again import without_told_again
@@ -72,7 +79,7 @@ def read_geometry(
     if found.positions:
         labels.last = found.positions[-1]
     found.is_from_to = found.is_from_to or (not is_move and runs_between(context, item, kind))
-    shape = shape_of(found, kind, says_limit)
+    shape = shape_of(found, kind, says_limit, is_part=is_part_of_limit(item, words.text))
     if found.is_from_to and shape == "line":
         found.relation = "joining"
     if _is_led_on(found, kind):

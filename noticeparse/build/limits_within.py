@@ -42,9 +42,18 @@ def limits_within(
         start, end = words.extent(limit.span)
         if limit.code == "verb-dated" and is_of_sentence(item.verb or ""):
             continue
+        if _is_of_thing(text[slice(*limit.span)].lower(), feature):
+            continue
         if not any(a < end and start < b for a, b in quoted):
             quoted.append((start, end))
             yield within(context, limit.code, words, limit.span)
+
+
+def _is_of_thing(said: str, feature: Feature) -> bool:
+    """Whether a word is one of the thing: a well is suspended, and a depth not confirmed."""
+    if said == "suspended":
+        return feature.kind == "wellhead"
+    return said == "unconfirmed" and feature.depth is not None and "reported" in feature.status
 
 
 def told_once(faults: Sequence[Fault]) -> list[Fault]:

@@ -15,6 +15,7 @@ from noticeparse.build.extents import over
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, Place
+from noticeparse.numbers import COUNT_WORDS
 from noticeparse.readers.verbs import Verb
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Geometry
@@ -37,9 +38,15 @@ _SEVERAL = re.compile(
     re.IGNORECASE,
 )
 _PARTS = re.compile(r";|\band\b", re.IGNORECASE)
+_FAR = (
+    rf"\b(?:[0-9][0-9.,]{{0,6}}|(?i:half an?|an?|one|{'|'.join(COUNT_WORDS)}))"
+    r" ?(?:m|M|met(?:re|er)s?|(?:nautical )?miles?|cables?)\b"
+)
+_TRUE = r"[0-9]{1,3}(?:\.[0-9])?°(?: ?\(?T\)?)?"
 _MOVED_BY = re.compile(
-    r"^(?!.*\bfrom\b.*\bfrom\b).*\b[0-9][0-9.,]{0,6} ?(?:m|M|met(?:re|er)s?|(?:nautical )?miles?"
-    r"|cables?)\b,? (?:to the )?[A-Za-z-]{1,12} from\W*(?:to\W*)?$"
+    r"^(?!.*\bfrom\b.*\bfrom\b).*"
+    rf"(?:{_FAR},? (?:to the )?(?:[A-Za-z-]{{1,12}}|{_TRUE})|{_TRUE},? (?:and |at )?{_FAR}),? from"
+    r"\W*(?:to\W*)?$"
 )
 """How far and which way a thing is moved, before where it was: `120m SW from P to Q`."""
 _FEWEST_PLACES = 4

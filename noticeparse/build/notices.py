@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from itertools import chain
 from typing import NamedTuple
 
 from noticeparse.build.actions import ActionReading, read_action
@@ -10,9 +9,9 @@ from noticeparse.build.announced import Listed, ListsOfPlaces
 from noticeparse.build.beside_each_other import tell_beside_each_other
 from noticeparse.build.charts_side_by_side import hold_back_side_by_side
 from noticeparse.build.doubts import is_garbled
-from noticeparse.build.equals import equal_items
 from noticeparse.build.extents import item_extent, quoting
 from noticeparse.build.heading_clauses import heading_clauses
+from noticeparse.build.in_turn import single_items
 from noticeparse.build.limits_within import told_once
 from noticeparse.build.positions import Labels, stated
 from noticeparse.build.quality_of_heads import with_quality_told
@@ -198,7 +197,7 @@ class NoticeBuilder:
         labels = Labels()
         actions: list[Action] = []
         first_fault = len(self.located)
-        for item in chain.from_iterable(equal_items(self.context, i) for i in section.items):
+        for item in single_items(self.context, section.items):
             reading = read_action(self.context, item, labels, unit)
             extent = item_extent(item)
             if head.letters is not None and item.label not in (*head.letters, None):

@@ -14,6 +14,7 @@ from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.broken_verbs import broken_verb_end
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.head_values import Head
 from noticeparse.readers.heads import read_head
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
@@ -182,6 +183,7 @@ def charts_in_passing(
             continue
         head = read_head(context.text[start:end], context.year)
         names = any(chart.chart not in {*own, None} for chart in head.charts)
+        names = names or _heads_others(sections, head, end)
         if names or _CHART_AND_NOTICE.fullmatch(context.text[start:end]):
             written = {"written": context.written(start, end)}
             yield Fault("chart-in-passing", start, end, written)
@@ -189,6 +191,14 @@ def charts_in_passing(
         if len(columns) > 1 and own.issuperset(columns):
             written = {"written": context.written(start, end)}
             yield Fault("chart-marks-unread", start, end, written)
+
+
+def _heads_others(sections: Sequence[Section], head: Head, end: int) -> bool:
+    """Whether prose with a chart and its notice before stands above items of another section."""
+    told = {chart.chart for chart in head.charts if chart.chart and chart.previous_written}
+    below = ((item_extent(i)[0], one.head.chart) for one in sections for i in one.items)
+    _, chart = min((one for one in below if one[0] >= end), default=(0, None))
+    return bool(told) and chart is not None and chart not in told
 
 
 def named_charts(context: Context, named: Sequence[tuple[str, int, int]]) -> list[ChartSection]:

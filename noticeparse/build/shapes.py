@@ -11,6 +11,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.numbers import COUNT_WORDS, counted
+from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.geometry import Shape
 from noticeparse.records.position import Position
 from noticeparse.vocabulary import primitives
@@ -67,7 +68,22 @@ def plain_shape(positions: list[Position]) -> Shape:
     return "point" if len(positions) == 1 else "points"
 
 
-def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
+_LIMIT_OF = re.compile(
+    r"(?:an? |the )?(?:(?:(?:north|south|east|west)[a-z-]{0,12}|seaward|landward|[NSEW]{1,3}) )?"
+    r"(?:limit|boundary) of ",
+    re.IGNORECASE,
+)
+
+
+def is_part_of_limit(item: Item, words: str) -> bool:
+    """Whether what is inserted is one stretch of a limit, where two positions are its ends.
+
+    The area itself is not inserted; what is deleted or moved might be taken for all of it.
+    """
+    return canonical_verb(item.verb or "") == "insert" and _LIMIT_OF.match(words) is not None
+
+
+def shape_of(found: Found, kind: str, says_limit: bool, *, is_part: bool = False) -> Shape:
     """The shape told by the relation words and, for joined positions, by S-57 primitives."""
     if found.arc is not None:
         return "arc"
@@ -88,7 +104,9 @@ def shape_of(found: Found, kind: str, says_limit: bool) -> Shape:
         drawn = primitives(kind)
         # A limit of nothing that is named, told by its two ends, is a line; so is a thing that
         # S-57 draws as nothing else: `outer limit of traffic separation scheme`.
-        is_line = kind == "maritime_limit" and count == _FEWEST["line"]
+        is_line = (is_part or kind == "maritime_limit") and count == _FEWEST["line"]
+        if is_line and is_part:
+            return "line"
         is_limit = says_limit and not is_line and set(drawn) != {"L"}
         is_area = found.is_ring or is_limit or ("A" in drawn and "L" not in drawn)
         return "area" if is_area else "line"

@@ -10,7 +10,9 @@ from noticeparse.build.charts_behind import by_charts_behind
 from noticeparse.build.charts_of_items import by_named_charts
 from noticeparse.build.datums_of_items import tell_datums
 from noticeparse.build.item_charts import by_item_charts
+from noticeparse.build.listed_charts import without_listed
 from noticeparse.build.panels_aside import hold_back_below_titles, hold_back_of_panels
+from noticeparse.build.previous_told import take_told_previous
 from noticeparse.build.sections import Section, SectionReader
 from noticeparse.build.stated_units import set_units
 from noticeparse.context import Context
@@ -40,7 +42,8 @@ def told_sections(context: Context, draft: NoticeDraft, own: NoticeRef | None) -
     """The chart sections of the notice `own`, each with the items that are for its chart."""
     reader = SectionReader(context, draft)
     sections = [] if _is_for_none(context, draft) else reader.sections()
-    sections = by_charts_behind(context, by_named_charts(context, sections))
+    sections = without_listed(by_charts_behind(context, by_named_charts(context, sections)))
+    take_told_previous(context, draft, sections)
     reader.set_datum(sections)
     set_units(context, draft, sections)
     sections = by_item_charts(context, sections)

@@ -9,6 +9,7 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
+from noticeparse.build.doubts import PROPERTY_AHEAD
 from noticeparse.build.extents import within
 from noticeparse.context import Context
 from noticeparse.faults import Fault
@@ -18,7 +19,7 @@ from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.unchanged import AT_START, changes_nothing
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.feature import Feature
-from noticeparse.stretch import Stretch, gather, without_asides
+from noticeparse.stretch import Stretch, blanked, gather, without_asides
 
 _JOINTS = ("of", "for", "on", "to", "at", "about", "over")
 _CHANGE_OF = Rare(
@@ -64,8 +65,10 @@ def words_of_change(
         return
     plain = without_asides(words.text)
     found = None
+    is_amended = canonical_verb(item.verb or "") == "amend"
+    told_of = blanked(plain, PROPERTY_AHEAD) if is_amended else plain
     if not set(plain.lower().split()).isdisjoint(_JOINTS):
-        found = next((one for one in _CHANGE_OF.finditer(plain) if has_kind(one["other"])), None)
+        found = next((one for one in _CHANGE_OF.finditer(told_of) if has_kind(one["other"])), None)
     if found is not None:
         yield within(context, "verb-within-words", words, found.span("change"))
     elif (told := _cut_short(plain, item)) is not None:

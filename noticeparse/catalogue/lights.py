@@ -183,6 +183,14 @@ ENTRIES = (
         f"Insert light, Fl.WR.5s20m‹9/12M› {_P}", f"Insert light, Fl.WR.5s20m12/9M {_P}",
     ),
     Entry(
+        "light-ranges-of-colours", "warning",
+        "`{written}` are the ranges of these colours, and the colours of the light are not stated",
+        "a further colour that it shows keeps its own range",
+        "compare with the light on the chart", _INT1_P + " 14",
+        f"Amend ranges of light to ‹W15M, R11M› {_P}",
+        f"Amend ranges of light Fl.WR.5s to W15M, R11M {_P}",
+    ),
+    Entry(
         "light-said-unlit", "warning", "`{written}` stands beside the character of a light",
         "whether the light is shown cannot be told from both",
         "read the item in the original notice", _PRACTICE,

@@ -6,6 +6,7 @@ limits are those of a whole light: a range of 250 miles is doubted here as there
 
 from __future__ import annotations
 
+import re
 from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
@@ -64,10 +65,18 @@ class _Builder:
 
     ranges = period
 
+    def of_colour(self, *tokens: Token) -> tuple[str, Decimal, bool]:
+        letter = next(str(one) for one in tokens if one.type == "COLOUR_OF").strip(".")
+        figure = next(str(one) for one in tokens if one.type == "FIGURE").replace(",", ".")
+        return letter[0].upper(), Decimal(figure), any(one.type == "MILES" for one in tokens)
+
+    def of_colours(self, *parts: Any) -> tuple[tuple[str, Decimal, bool], ...]:
+        return tuple(one for one in parts if not isinstance(one, Token))
+
 
 @cache
 def _parser() -> grammar.PhraseParser:
-    return grammar.build("value", ("period", "ranges"), callbacks=_Builder())
+    return grammar.build("value", ("period", "ranges", "of_colours"), callbacks=_Builder())
 
 
 def light_value(property_type: str) -> str | None:
@@ -110,6 +119,8 @@ def read_period(text: str, feature: Feature) -> Value:
 def read_ranges(text: str, feature: Feature) -> Value:
     """`15/12M`: a comma may be a point or part two ranges, and then neither is taken."""
     path = _PATHS["RANGE"]
+    if (told := _of_colours(text)) and "LIGHTS" in feature.s57:
+        return _ranges_of_colours(text, told, feature)
     written, faults = _parsed(text, "ranges")
     if written is None or (_NO_LIGHTS.intersection(feature.s57[:1]) and feature.light is None):
         return Value(path, None)
@@ -119,6 +130,46 @@ def read_ranges(text: str, feature: Feature) -> Value:
         return Value(path, None, (Fault("light-range-comma-unclear", 0, len(text), values),))
     figures = _settled(written, text, "M", colours)
     return Value(path, figures.ranges_nm or None, (*faults, *figures.faults))
+
+
+_ORDER = "WRGY"
+"""In which the colours of a light stand, and so its ranges (INT 1, P14)."""
+_EACH = re.compile(
+    r"(?:(?:[WRGY]\.?|white|red|green|yellow) ?[0-9]{1,2}(?:\.[0-9])? ?(?:M|miles)?"
+    r"|[0-9]{1,2} ?(?:M|miles) ?\((?:[WRGY]|white|red|green|yellow)\))"
+)
+
+
+def is_range_of_colour(words: str) -> bool:
+    """Whether words behind a comma are the range of one more colour: `W15M, R11M`."""
+    return _EACH.fullmatch(words.strip()) is not None
+
+
+def _of_colours(text: str) -> dict[str, Decimal]:
+    """The ranges of several colours, each once; empty where the words are no such ranges."""
+    try:
+        told = _parser().parse(text.strip(), start="of_colours")
+    except LarkError:
+        return {}
+    found = {letter: figure for letter, figure, _ in told}
+    return found if len(found) == len(told) and told[-1][2] else {}
+
+
+def _ranges_of_colours(text: str, told: dict[str, Decimal], feature: Feature) -> Value:
+    """The ranges in the order of the colours, those of the light where it states them."""
+    light = feature.light
+    is_stated = light is not None and light.colour_stated
+    colours = (
+        list(light.colours) if light is not None and is_stated else sorted(told, key=_ORDER.find)
+    )
+    if sorted(colours) != sorted(told):
+        return Value(_PATHS["RANGE"], None)
+    written = _Written(tuple(told[one] for one in colours), "/" * (len(colours) - 1), True, ())
+    figures = _settled(written, text, "M", tuple(colours))
+    faults = list(figures.faults)
+    if not is_stated and len(colours) < len("WRG"):
+        faults.append(Fault("light-ranges-of-colours", 0, len(text), {"written": shown(text)}))
+    return Value(_PATHS["RANGE"], figures.ranges_nm or None, tuple(faults))
 
 
 def _parsed(text: str, start: str) -> tuple[_Written | None, tuple[Fault, ...]]:

@@ -47,3 +47,14 @@ def as_it_stands(value: Value, text: str) -> Value:
     if not hasattr(value.value, "written"):
         return value
     return value._replace(value=value.value.model_copy(update={"written": " ".join(text.split())}))
+
+
+_FIGURE = (
+    r"(?:[0-9]{1,3}[₀-₉]|[0-9]{1,3}(?:[.,][0-9]{1,2})? ?(?:m|met(?:re|er)s?|ft|feet|fm|fathoms?))"
+)
+_FIGURES = re.compile(rf"(?:from )?{_FIGURE},? (?:to|->) {_FIGURE}[ .,]*", re.IGNORECASE)
+
+
+def is_bare_change(text: str) -> bool:
+    """Whether nothing but an old and a new length stands: `7m to 5m`, which are depths."""
+    return _FIGURES.fullmatch(text.strip(" ,")) is not None

@@ -154,6 +154,9 @@ def _implied(text: str, feature: Feature) -> str | None:
         return "DEPTH_WORD"
     if feature.clearance is not None and roles and roles <= {"measure"}:
         return "CLEARANCE_WORD"
+    if feature.height_m is not None and not has_depth and roles and roles <= {"measure"}:
+        # `mast, 30m, to 45m`
+        return "HEIGHT"
     if roles and roles <= {"status"}:
         return "STATUS"
     if roles & {"topmark", "shape"} and _is_area(feature):

@@ -13,7 +13,7 @@ from typing import Any, NamedTuple
 from noticeparse.catalogue import ENTRIES
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import ChartUnit, shown
-from noticeparse.readers.change_lights import light_value
+from noticeparse.readers.change_lights import is_range_of_colour, light_value
 from noticeparse.readers.change_parts import (
     Part,
     Value,
@@ -25,7 +25,13 @@ from noticeparse.readers.change_parts import (
     present,
     with_old_state,
 )
-from noticeparse.readers.change_units import as_it_stands, shared_unit, takes_unit, written_value
+from noticeparse.readers.change_units import (
+    as_it_stands,
+    is_bare_change,
+    shared_unit,
+    takes_unit,
+    written_value,
+)
 from noticeparse.readers.change_values import read_value
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.phrases import place
@@ -36,7 +42,7 @@ from noticeparse.records.feature import Feature
 from noticeparse.stretch import Stretch, gather
 from noticeparse.vocabulary import kinds
 
-__all__ = ["ChangeReading", "SwapReading", "read_change", "read_swap"]
+__all__ = ["ChangeReading", "SwapReading", "is_bare_change", "read_change", "read_swap"]
 
 _CONTINUES = frozenset(
     (
@@ -130,6 +136,7 @@ class _Reading:
             last = made[-1] if made else None
             words = self.text[slice(*part.subject)] if part.subject and not part.is_change else ""
             goes_on = bool(words) and bool(value_property(words) & _CONTINUES)
+            goes_on = goes_on or is_range_of_colour(words)
             if last is not None and last.new is not None and part.subject and goes_on:
                 made[-1] = last._replace(new=(last.new[0], part.subject[1]))
                 continue
@@ -178,6 +185,8 @@ class _Reading:
                 depth = reading.feature.depth.model_copy(update={"written": old})
                 return reading.feature.model_copy(update={"text": told, "depth": depth})
             return reading.feature
+        if is_bare_change(self.text):
+            return read_feature(old, self.chart_unit).feature
         path = light_value(kind)
         if path is not None or (not kind and clause.new and self.is_light(clause.new)):
             return read_feature("light", None).feature.model_copy(

@@ -6,6 +6,7 @@ Where the words are those of what it stands on, `light, red tower, Fl.4s`, they 
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -20,6 +21,8 @@ _COLOURS: dict[str, LightColour] = {
     "violet": "Vi", "orange": "Or",
 }  # fmt: skip
 _LETTERS: dict[str, LightColour] = {"W": "W", "R": "R", "G": "G", "Y": "Y", "Bu": "Bu"}
+_SEVERAL = re.compile(r"[WRGY]{2,3}")
+"""`Dir WRG light`: the letters of several colours."""
 _RHYTHMS = frozenset({"flashing", "occulting", "isophase", "quick", "alternating"})
 _NATURAL = frozenset({"UWTROC", "WRECKS", "OBSTRN", "LNDARE", "SBDARE"})
 _WORDS = frozenset({"unknown", "plain"})
@@ -57,6 +60,7 @@ def untold_lights(items: Sequence[Item], s57: str) -> Iterator[Fault]:
         for at, item in enumerate(items)
         if (is_lit and item.role in _WORDS and item.text.lower() in _RHYTHMS)
         or (is_light and (_colour(items, at) is not None or item.text.lower() == "fixed"))
+        or (is_light and item.role == "unknown" and _SEVERAL.fullmatch(item.text) is not None)
     ]
     if told:
         yield _fault(told[0])._replace(code="light-character-missing")

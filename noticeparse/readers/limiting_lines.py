@@ -101,6 +101,13 @@ _HEADS_CHART = re.compile(
     r"(?:please )?(?:also )?(?:correct|amend)\b|(?:on |for )?charts? (?![^(\[]*\b(?:only|not)\b)",
     re.IGNORECASE,
 )
+_SIGNED = re.compile(
+    r"(?i:(?:done|given|signed|dated|issued|made|sealed)"
+    r"(?: under (?:my|our|the) (?:hand|seal)s?)?,? (?:at|in) )[A-Z][A-Za-z' -]{1,60}?"
+    r",? (?i:(?:on |this )?(?:the )?"
+    rf"[0-9]{{1,2}}(?:st|nd|rd|th)?(?: day)?(?: of)? {MONTH}\.?,? [0-9]{{4}})"
+)
+"""How a decree closes: `Done at Quill on 5 March 2026`; the day is that of the notice."""
 _LONGEST_ASIDE = 7
 """Blanks in a few words without a verb."""
 _STAYS = re.compile(
@@ -174,6 +181,8 @@ def limits_last(words: str, charts: Set[str] = frozenset()) -> bool:
     plain = _without_charts(plain_sentence(words), charts)
     if _ALONE.fullmatch(plain):
         return True
+    if _SIGNED.fullmatch(plain):
+        return False
     if " " not in plain or _MORE_IS_SAID.search(plain):
         # A word alone may be a key.
         return False

@@ -17,9 +17,7 @@ from noticeparse.vocabulary import kinds
 
 _GROUND = frozenset("R S M G P Cy Si St Cb Co Sh Wd Bo Br Rk".split())
 """Letters of the ground on charts."""
-_TIME = re.compile(
-    r"\b(?:by (?:day|night)|in fog|(?:day|night|fog)[ -](?:light|lt)s?)\b(?! and\b)", re.IGNORECASE
-)
+_TIME = re.compile(r"\b(?:by (?:day|night)|in fog)\b(?! and\b)", re.IGNORECASE)
 
 
 def states_left(text: str, told: Told, kind: str) -> Iterator[Fault]:

@@ -186,9 +186,17 @@ def _is_known_title(token: Token) -> bool:
     return token.type == "WORD" and all(is_known_word(word) for word in token.split("-"))
 
 
+_OPENS_SENTENCE = frozenset(
+    "it its they their them this that these those the there here she her he his".split()
+)
+"""With a capital the first word of a sentence, and the name of nothing."""
+
+
 def _is_name(tokens: Sequence[Token], behind: bool, numbered: bool) -> bool:
     # One word may have its capital for no other reason than standing first.
     if len(tokens) < 2 and not behind and not numbered:
+        return False
+    if len(tokens) == 1 and tokens[0].lower() in _OPENS_SENTENCE:
         return False
     strange = any(not is_known_word(word) for token in tokens for word in token.split("-"))
     return strange or (len(tokens) > 1 and is_place(tokens[-1]))

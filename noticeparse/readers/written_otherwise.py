@@ -3,7 +3,7 @@
 In comes a phrase; out comes one of the same length, so that no offset moves, with the stretches
 whose words are not kept.  `Racon Mo(K)` and `racon coded K` are `Racon (K)`, `Red Fl 3s` of a
 light is `Fl R 3s`, a `red flashing light` is a `flashing red light`, and `15M(W), 12M(R), 11M(G)`
-of a light in these colours is `15/12/11M`.
+or `W15M R12M G11M` of a light in these colours is `15/12/11M`.
 """
 
 from __future__ import annotations
@@ -68,11 +68,12 @@ _RANGES = re.compile(
 )
 _EACH_RANGE = re.compile(r"(?P<range>[0-9.]+)M ?\((?P<letters>[^()]+)\)")
 _LETTERED_RANGES = re.compile(
-    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))\(?(?:[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?M?[, /]{1,2}){1,3}"
-    r"[WRGY] ?[0-9]{1,2}(?:\.[0-9])? ?(?:M\)?|\)M)(?![A-Za-z0-9])"
+    r"(?:(?<![0-9A-Za-z])|(?<=[0-9]m))(?:(?:nominal )?ranges?:? )?\(?"
+    r"(?:[WRGY]\.? ?[0-9]{1,2}(?:\.[0-9])? ?M?[, /]{1,2}(?:and )?){1,3}"
+    r"[WRGY]\.? ?[0-9]{1,2}(?:\.[0-9])? ?(?:M\)?|\)M)(?![A-Za-z0-9])"
 )
 """`W14M R11M`, `(W14,R11)M`: each range behind the letter of its colour."""
-_LETTERED_RANGE = re.compile(r"(?P<letters>[WRGY]) ?(?P<range>[0-9]+(?:\.[0-9])?)")
+_LETTERED_RANGE = re.compile(r"(?P<letters>[WRGY])\.? ?(?P<range>[0-9]+(?:\.[0-9])?)")
 _COLOURS = re.compile(r"(?<=[.)])[WRGY]{2,4}(?=[. ])")
 _PAINT = re.compile(
     r"(?:(?<=, )|(?<= ))(?-i:(?P<first>[BRGYW])\.(?P<second>[BRGYW])\.(?:(?P<third>[BRGYW])\.)?)"
@@ -89,6 +90,13 @@ _LEGEND_TOLD = re.compile(
     re.IGNORECASE,
 )
 """What parts a legend from its wording, or from the change of it: `legend "A": legend to "B"`."""
+_DEPTH_OVER = re.compile(
+    r"(?P<depth>(?:^|(?<=[,;] )|(?<= and ))(?:the )?(?:(?:least|swept|charted) )?depth)"
+    r" (?P<over>over|above|on)(?= (?:the |an? )?(?:(?:dangerous|sunken|submerged|charted) )?"
+    r"(?:wreck|rock|obstruction)(?:,? (?:from|to) |$))",
+    re.IGNORECASE,
+)
+"""`depth over wreck from 9.1m to 8.6m`: the depth that the wreck has."""
 
 
 class Rewritten(NamedTuple):
@@ -125,6 +133,7 @@ def in_known_forms(text: str) -> Rewritten:
 def change_in_known_form(text: str) -> str:
     """The phrase of a change, of the same length, with legends and depths as they are read."""
     plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
+    plain = _DEPTH_OVER.sub(lambda told: f"{told['depth']} {'of'.ljust(len(told['over']))}", plain)
     return with_no_bottom(without_the_rest(plain)).rstrip(" .")
 
 

@@ -22,8 +22,10 @@ from noticeparse.layout.item.class_headings import with_class_headings
 from noticeparse.layout.item.classes_below import with_classes_below
 from noticeparse.layout.item.classes_told import give_classes
 from noticeparse.layout.item.codes import set_new_places
+from noticeparse.layout.item.depths_changed import give_depths_changed
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
 from noticeparse.layout.item.items import cut_items
+from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
 from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
 from noticeparse.layout.item.sentences_both_ways import sentences_both_ways
@@ -124,6 +126,8 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_same_kinds(text, found.items)
     give_classes(text, found.items, headings)
     give_parts(text, found.items)
+    give_kinds_of_names(text, found.items)
+    give_depths_changed(text, found.items)
     give_turns(text, found.items, turns)
     prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [*names, *(one.line for one in headings)])

@@ -45,12 +45,12 @@ def leads_to_chart(
     named = assembly.text[before[0].start : charts[0].end]
     if not notice.charts and says_which_chart(named):
         return True
-    if not words.endswith(":"):
-        return False
     if names_part(words):
         # `Part B: Chart 803`: of what stands below it, whatever charts stand above.
         told = head_kinds(assembly.text[charts[0].start : charts[-1].end])
         return not told & {"OTHER_WORDS", "OTHER"}
+    if not words.endswith(":"):
+        return False
     if len(words) > _LONGEST_LEAD or any(char.isdigit() for char in words) or has_kind(words):
         return False
     kinds = head_kinds(assembly.text[charts[0].start : charts[-1].end])

@@ -177,22 +177,22 @@ def _is_strange(item: Item) -> bool:
     return item.role in ("unknown", "other") and not _is_name(item)
 
 
-_LISTS = ("joining", "bounded by", "between", "through")
-_NAME_OF_POINT = re.compile(
+LISTS = ("joining", "bounded by", "between", "through")
+NAME_OF_POINT = (
     r"\((?:the )?(?:(?:[NSEW]{1,3}|(?:north|south|east|west)[a-z-]*|sea|seaward|landward|inshore"
     r"|offshore|shore|outer|inner|upper|lower|landing) )?"
-    r"(?:shore|coast|beach|end|ends|corner|bend|landing|point|start|finish|seaward|landward"
-    r"|turning point)\)[ ,;]",
-    re.IGNORECASE,
+    r"(?:shore|coast|beach|end|ends|corner|bend|landing(?: place)?|landfall|point|start|finish"
+    r"|seaward|landward|turning point)\)"
 )
 """What a bracket behind a place calls it: `(shore)`, `(NW corner)`, `(seaward end)`."""
+_NAME_BEFORE_ANOTHER = re.compile(rf"{NAME_OF_POINT}[ ,;]", re.IGNORECASE)
 
 
 def names_point(text: str, item: Draft, behind: str) -> bool:
     """Whether words begin with what a point of a line or limit is: `joining P (shore), Q`."""
     leads = text[slice(*item.words[-1])] if item.words else ""
-    is_listed = leads.rstrip().lower().endswith(_LISTS)
-    return is_listed and _NAME_OF_POINT.match(behind) is not None
+    is_listed = leads.rstrip().lower().endswith(LISTS)
+    return is_listed and _NAME_BEFORE_ANOTHER.match(behind) is not None
 
 
 def is_broken(item: Draft, behind: str) -> bool:

@@ -22,6 +22,7 @@ from noticeparse.layout.item.feature_first import FeatureFirst
 from noticeparse.layout.item.mixed_rows import has_place_in_front, rows_both_ways
 from noticeparse.layout.item.named_values import settle_named_values
 from noticeparse.layout.item.new_as_verb import with_new_as_verb
+from noticeparse.layout.item.notes_of_places import give_notes, without_notes
 from noticeparse.layout.item.nouns_ahead import give_nouns
 from noticeparse.layout.item.other_way_round import hold_back_other_way_round
 from noticeparse.layout.item.places_in_brackets import settle_brackets
@@ -75,6 +76,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     """The items of a body, in text order."""
     lines = with_ends_in_front(text, with_verb_columns(text, with_braces(text, lines)))
     lines, leads = without_leads(text, lines)
+    lines, notes = without_notes(text, lines)
     body = _cut(text, lines)
     give_nouns(text, body.items, body.prose)
     settle_brackets(text, body.items)
@@ -86,7 +88,8 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     hold_behind_inner_verbs(text, lines, body.items)
     hold_properties_behind(text, body.items)
     hold_before_verbs(text, body.items)
-    body.prose.extend(Prose([piece], []) for piece in give_leads(text, body.items, leads))
+    left = [*give_leads(text, body.items, leads), *give_notes(body.items, notes)]
+    body.prose.extend(Prose([piece], []) for piece in left)
     return body
 
 

@@ -71,6 +71,13 @@ def holds_more(found: Sequence[Element]) -> bool:
     return any(element.kind not in ("label", "bar") for element in found)
 
 
+def is_count(text: str, element: Element) -> bool:
+    """Whether an element counts what stands behind it: `(1)`, `Article 2.`; a mark does not."""
+    first = text[element.start]
+    is_told = element.kind == "bar" and (first.isalpha() or first == "§")
+    return element.kind == "label" or is_told
+
+
 def followings(elements: Sequence[Element]) -> list[tuple[Element, Element | None]]:
     """Each element of a line with the one behind it, bars left out."""
     found: list[tuple[Element, Element | None]] = []

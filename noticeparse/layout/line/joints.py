@@ -167,17 +167,6 @@ def speaks_of_sheets(text: str, start: int) -> bool:
     return _OF_SHEETS.match(text[start : start + 80].lower()) is not None
 
 
-_ALL_CHARTS = re.compile(r"\b(?:charts?|sheets?)\s$", re.IGNORECASE)
-_CORRECTED = ("corrected", "amended", "altered", "changed")
-
-
-def tells_of_all_charts(text: str, start: int, end: int) -> bool:
-    """Whether a passive announces the corrections: `Charts are to be corrected as follows`."""
-    if not text[start:end].lower().endswith(_CORRECTED):
-        return False
-    return _ALL_CHARTS.search(text[max(start - 10, 0) : start]) is not None
-
-
 def tells_only(words: str) -> bool:
     """Whether the heading of a list tells what has been done: `Since established:`."""
     return words.endswith(":") and " " in words and " be " not in f" {words.lower()}"

@@ -14,7 +14,7 @@ from functools import cache
 from noticeparse import grammar
 from noticeparse.layout.line.chunks import chunks
 from noticeparse.layout.line.element_kinds import KINDS, ElementKind
-from noticeparse.layout.line.elements import Element, Line, holds_more
+from noticeparse.layout.line.elements import Element, Line, holds_more, is_count
 from noticeparse.layout.line.joints import (
     heads_a_section,
     is_aside,
@@ -27,14 +27,13 @@ from noticeparse.layout.line.joints import (
     leads_to_place,
     runs_on,
     speaks_of_sheets,
-    tells_of_all_charts,
     told_heading,
     verb_of_key,
 )
 from noticeparse.layout.line.noun_commands import commands_by_noun, leaves_place_above
 from noticeparse.layout.line.pairing import Pairing
 from noticeparse.layout.line.row_ends import settle_ends
-from noticeparse.layout.line.said_of_charts import says_which_chart
+from noticeparse.layout.line.said_of_charts import says_which_chart, tells_of_all_charts
 from noticeparse.layout.line.told_leads import with_told_lead
 from noticeparse.readers.coordinates import read_coordinate, read_coordinate_in
 from noticeparse.readers.positions import PointReading, read_signed_in
@@ -94,7 +93,7 @@ class _LineReader:
         # A coordinate may hold the line break; the lines it takes count all the same.
         self._row += 1 + self._text.count("\n", start, end)
         elements = self._elements(tokens)
-        lead = int(len(elements) > 1 and elements[0].kind == "label")
+        lead = int(len(elements) > 1 and is_count(self._text, elements[0]))
         if (heading := told_heading(self._text, elements[lead:])) is not None:
             # `The following are to be inserted:` commands what stands below it.
             elements = [heading]
@@ -208,6 +207,8 @@ class _LineReader:
         if kind == "label":
             letter = text[start:end].strip("().[]:- ")
             behind_key = len(found) == 1 and found[0].kind == "key"
+            counts = text[start] == "[" and len(found) == 1 and found[0].kind == "verb"
+            behind_key = behind_key or counts
             gap = gap or (not words and (behind_key or text[start - 2 : start] == "; "))
             is_free = gap or (letter.isalpha() and letter.islower())
             return kind if is_free and not (words and before_end == start) else "words"

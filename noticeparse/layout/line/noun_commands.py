@@ -35,6 +35,8 @@ _BEHIND = re.compile(
 )
 """What may stand behind the last position of a command; other words make it a sentence."""
 _QUOTED = re.compile(r'"[^"\n]{0,80}"')
+_BRACKET = re.compile(r"(?<=[NSEWnsew.]) {0,40}\([^()\n]{1,60}\)")
+"""What says more of a position right in front of it: `P (km 62.3, left bank)`."""
 
 
 def leaves_place_above(text: str, elements: Sequence[Element], is_below: bool) -> bool:
@@ -87,7 +89,8 @@ def _is_command(text: str, end: int, *, behind_place: bool) -> bool:
     if is_told or not (place is not None or behind_place):
         return False
     last = list(_POSITION.finditer(said))[-1:]
-    return not last or _BEHIND.fullmatch(said, last[0].end()) is not None
+    behind = _BRACKET.sub("", said[last[0].end() :]) if last else ""
+    return _BEHIND.fullmatch(behind) is not None
 
 
 def _stretch(text: str, end: int, *, behind_place: bool) -> str:

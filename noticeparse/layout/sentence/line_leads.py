@@ -21,13 +21,13 @@ from noticeparse.readers.places import is_connector
 
 _LONGEST = 60
 _FIGURE = r"[0-9]{1,4}(?:[.,][0-9]{1,3})?"
-_STATION = re.compile(
+STATION = re.compile(
     r"(?:(?:at|near|about|by) )?(?:the )?(?:river )?"
     rf"(?:(?:km|kilomet(?:re|er)s?|miles?|mile ?post|station|lock)\.? ?(?:no\.? ?)?{_FIGURE}"
     rf"|{_FIGURE} ?(?:km|mi)\b)(?: ?(?:[-–/]|to) ?{_FIGURE})?",
     re.IGNORECASE,
 )
-_SIDE = re.compile(
+SIDE = re.compile(
     r",? ?\(?(?:on )?(?:the )?"
     r"(?:(?:left|right|both|either|north|south|east|west|l\.?|r\.?)[ -]?"
     r"(?:banks?|sides?|shores?|b\.?)"
@@ -219,10 +219,10 @@ def _end_before_verb(text: str, line: Line) -> int | None:
 
 def _station_end(words: str, whole: int | None) -> int | None:
     """Where a station with its side ends: `km 12.4, left bank:`; None where none stands first."""
-    station = _STATION.match(words)
+    station = STATION.match(words)
     if station is None:
         return None
-    side = _SIDE.match(words, station.end())
+    side = SIDE.match(words, station.end())
     end = side.end() if side else station.end()
     behind = _BEHIND.match(words, end)
     if behind is None and whole is not None and not words[end:whole].strip(" ,.:-"):
