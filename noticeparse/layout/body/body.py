@@ -28,6 +28,7 @@ from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
 from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
+from noticeparse.layout.item.sentences_both_ways import sentences_both_ways
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
@@ -116,7 +117,8 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         body, remarks = without_remarks(text, body)
     if commands and tells:
         body, told = without_told(text, body)
-    found = cut_below_places(text, body) if tells or commands else None
+    may_stand_above = (tells or commands) and not sentences_both_ways(text, body)
+    found = cut_below_places(text, body) if may_stand_above else None
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     if told:
