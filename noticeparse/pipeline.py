@@ -46,6 +46,7 @@ from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
+from noticeparse.layout.item.states_in_brackets import tell_states_in_brackets
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.layout.place.shared_degrees import refuse_far_degrees, without_lenders
@@ -136,6 +137,7 @@ def laid_out(
     )
     without_lenders(words, layout)
     refuse_far_degrees(words, layout)
+    tell_states_in_brackets(words, layout)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]
