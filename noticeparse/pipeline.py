@@ -41,10 +41,12 @@ from noticeparse.layout.copied.look_alikes import with_words_mended
 from noticeparse.layout.copied.lost_signs import with_degree_signs
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
+from noticeparse.layout.copied.second_tongue import without_second_tongue
 from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
+from noticeparse.layout.item.states_in_brackets import tell_states_in_brackets
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.layout.place.shared_degrees import refuse_far_degrees, without_lenders
@@ -123,16 +125,19 @@ def laid_out(
     order = in_reading_order(text) if is_whole else None
     repaired = repair(without_surrogates(order.text if order else text))
     signs = with_degree_signs(repaired.text)
-    mended = with_words_mended(signs.text)
+    tongue = without_second_tongue(signs.text)
+    mended = with_words_mended(tongue.text)
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
-    lines = list(read_lines(words))
+    marks = sorted([*marks, *tongue.marks])
+    lines = [line for line in read_lines(words) if line.row not in tongue.rows]
     rows = _rows_within(repaired, lines, furniture)
     layout = laid_out_with_charts(
         words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
     )
     without_lenders(words, layout)
     refuse_far_degrees(words, layout)
+    tell_states_in_brackets(words, layout)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]
@@ -141,7 +146,7 @@ def laid_out(
         text = text[: len(repaired.given)]
     told = years.until(len(words))
     ignored = layout.ignored + marks
-    mends = signs.until(len(words)) + mended.until(len(words))
+    mends = signs.until(len(words)) + tongue.until(len(words)) + mended.until(len(words))
     return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends, order)
 
 
