@@ -14,6 +14,7 @@ from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences
 from noticeparse.layout.body.prose_bodies import is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
+from noticeparse.layout.body.times_of_notices import without_validity
 from noticeparse.layout.body.told_among_commands import without_told
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
@@ -78,6 +79,8 @@ def cut_section(
     told, of_time = list[Prose](), list[Piece]()
     if is_for_a_time:
         body, told, of_time = with_commands_for_a_time(text, body)
+        body, validity = without_validity(text, body)
+        told += validity
     lettered, places = with_letters_read(text, body)
     if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
         return CutBody(
