@@ -50,6 +50,8 @@ COMPANIONS = {
     "notice-unread": {"notice-head-missing"},
     # What was cut off names no feature of its own.
     "item-torn": {"item-without-feature", "feature-unknown"},
+    # The verb that is lost may have joined the two.
+    "places-of-a-move": {"line-of-points"},
     # The only datum of the text is not known.
     "datum-unknown": {"datum-not-stated"},
 }

@@ -8,6 +8,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records import Depth
+from noticeparse.records.action import Action
 
 HEAD = "12/26 Quill Sound."
 ITEM = "Insert depth 4 46-00.00S 122-00.00W"
@@ -110,10 +111,19 @@ def test_the_unit_beside_a_figure(phrase: str, unit: str | None) -> None:
         assert "depth-unit-unread" in {one.code for one in bulletin.findings}
 
 
-@pytest.mark.parametrize("unit", ["fathoms and feet", "feet", "fathoms"])
-def test_the_unit_of_a_list_of_depths_holds_them_all_back(unit: str) -> None:
+def _in_list(unit: str) -> list[Action]:
     bulletin = parse(
         f"{HEAD}\nChart 802 [3/26]\nInsert the following depths in {unit}:\n"
         "3.2 46-00.00S 122-00.00W\n4.1 46-00.10S 122-00.00W\n"
     )
-    assert not any(one.usable for one in bulletin.notices[0].charts[0].actions)
+    return bulletin.notices[0].charts[0].actions
+
+
+def test_the_unit_of_a_list_of_depths_that_is_none_holds_them_all_back() -> None:
+    assert not any(one.usable for one in _in_list("fathoms and feet"))
+
+
+@pytest.mark.parametrize(("unit", "metres"), [("feet", "0.3048"), ("fathoms", "1.8288")])
+def test_the_unit_of_a_list_of_depths_is_that_of_each(unit: str, metres: str) -> None:
+    read = [one.feature.depth.value_m for one in _in_list(unit) if one.feature.depth]
+    assert read == [Decimal("3.2") * Decimal(metres), Decimal("4.1") * Decimal(metres)]

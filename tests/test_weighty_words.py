@@ -39,7 +39,6 @@ def told(words: str) -> list[str]:
         ("radio reporting point, direction 045°", "045°"),
         ("light, Fl.R.5s5M (by day 6M)", "6"),
         ("light, Fl.R.5s5M (reserve range 10M)", "10"),
-        ("Dir WRG light", "WRG"),
         ("R sector", "R"),
         ("fog light", "fog"),
         ('RW "QS" Mo(A) Whis', "RW"),

@@ -93,7 +93,6 @@ def limits_beside(
             hit = [one.pointer for one in actions]
             yield quoting(context, "verb-limited-beside", piece), hit
     taken, refused = _apart(taken), _apart([*refused, *draft.clauses])
-    is_for_a_time = is_temporary(context.text, draft)
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):
         sentences = list(_sentences(context, gap.piece))
@@ -103,8 +102,7 @@ def limits_beside(
                 yield quoting(context, "verb-limited-beside", piece), hit
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
-            is_told = _overlaps(piece, taken) or _is_aside(context, piece)
-            is_told = is_told or (is_for_a_time and states_validity(words.rstrip(".; ")))
+            is_told = _overlaps(piece, taken) or _is_aside(context, draft, piece)
             if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
             place = at == 0, not (gap.is_last or _below_it(words, sentences[at + 1 :], taken))
@@ -144,11 +142,15 @@ def _ends_another(text: str, above: Piece, piece: Piece) -> bool:
     return "CANCELS" not in head_kinds(text[slice(*above)])
 
 
-def _is_aside(context: Context, piece: Piece) -> bool:
+def _is_aside(context: Context, draft: NoticeDraft, piece: Piece) -> bool:
     """Whether words are a footnote, or a change of a book that commands for itself.
 
-    Heads and feet of pages stand in the text, too, and are no words of it.
+    Heads and feet of pages stand in the text, too, and are no words of it.  A temporary notice
+    may state for how long it holds.
     """
+    is_time = states_validity(context.text[slice(*piece)].rstrip(".; "))
+    if is_time and is_temporary(context.text, draft):
+        return True
     if is_footnote(context.text, *piece) or not context.written(*piece):
         return True
     return is_entry(context.text[slice(*piece)])

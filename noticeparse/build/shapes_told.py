@@ -143,10 +143,9 @@ def _has_ends_untold(context: Context, item: Item, feature: Feature, geometry: G
     if geometry.shape == "line":
         is_listed = bool(joints) and all(_AND.fullmatch(joint) for joint in joints)
         return is_listed or _SEVERAL.search(words) is not None
-    if any(map(_TO.fullmatch, joints)) or _MIDDLE.search(feature.text):
-        return True
     drawn = primitives(feature.kind)
-    return (not drawn or "L" in drawn or "A" in drawn) and _RUNS.search(words) is not None
+    runs = _RUNS.search(words) or _MIDDLE.search(feature.text) or any(map(_TO.fullmatch, joints))
+    return (not drawn or "L" in drawn or "A" in drawn) and bool(runs)
 
 
 def _own(item: Item) -> list[tuple[int, int]]:

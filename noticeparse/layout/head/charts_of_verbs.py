@@ -9,6 +9,7 @@ import re
 
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.readers.features import has_kind
 
 _NUMBER = r"[A-Z]{0,3} ?[0-9]{1,6}[A-Z]?(?![0-9A-Za-z.°'/])"
 _INT = (
@@ -22,7 +23,7 @@ _CHARTS = re.compile(
     re.IGNORECASE,
 )
 
-
+_LEADS = re.compile(r"(?:the |these )?following\b|as follows\b", re.IGNORECASE)
 _OF_CHARTS = frozenset({"words", "chart", "number"})
 
 
@@ -52,5 +53,9 @@ def _charts(text: str, rest: list[Element]) -> tuple[tuple[int, int], list[Eleme
     if found is None or found.end() > rest[-1].end - 1:
         return None
     cut = found.end()
+    behind = text[cut : rest[-1].end]
+    if _LEADS.match(behind) or not has_kind(behind):
+        # `INSERT ON CHART 802 [3/26]` heads the lines below.
+        return None
     left = [e._replace(start=max(e.start, cut), gap=True) for e in rest if e.end > cut]
     return (start, len(text[:cut].rstrip())), left

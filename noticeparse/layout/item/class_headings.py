@@ -45,6 +45,7 @@ _COMMANDED = re.compile(
 _POINTING = re.compile(r"(?:(?:the|these|those|all|following) ){0,4}", re.IGNORECASE)
 IN_UNIT = re.compile(r",? (?:all )?in (?P<unit>metres|meters|fathoms|feet)$", re.IGNORECASE)
 """The unit of the figures below a class: `depths in feet`."""
+_CLAUSE = re.compile(r"\b(?:that|are|is|been)\b", re.IGNORECASE)
 _LISTING = ("the following ", "following ", "these ", "the ")
 
 
@@ -170,6 +171,9 @@ def class_heading(text: str, line: Line) -> ClassHeading | None:
     told = _TOLD.match(text[start:end]) or _COMMANDED.match(text[start:end])
     verb = None if told is None else canonical_verb(told["told"])
     if told is None or verb is None or not are_many(told["things"]):
+        return None
+    if _CLAUSE.search(told["things"]):
+        # `Mariners are advised that the following buoys have been removed:`
         return None
     a, b = told.span("things")
     pointing = _POINTING.match(told.string, a, b)

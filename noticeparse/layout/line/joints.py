@@ -59,7 +59,8 @@ def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
     is_order = len(elements) == 1 and words.lower().startswith("to be ")
     if not (words.endswith(":") or is_order) or any(c.isdigit() for c in words):
         return False
-    if len(words) > _LONGEST_HEADING:
+    if len(words) > _LONGEST_HEADING or " that " in words:
+        # `Mariners are advised that the following buoys have been removed:` is a sentence.
         return False
     told = words.rstrip(" :")
     for ending in LIST_ENDINGS:

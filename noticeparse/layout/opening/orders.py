@@ -23,7 +23,8 @@ _NO_NOTICES = re.compile(
     r"|appendix|table|column|previous|last|former|preceding|earlier|latest|after|before|see|from"
     r"|cancels?|cancelled|cancelling|amends?|replaces?|supersedes?|supersed(?:ed|ing)|extends?"
     r"|repeats?|delete|insert|amend|move|replace|light|buoy|pier|berth|dock|racon|depth|note"
-    r"|warning|navarea|navtex|navwarn)",
+    r"|warning|navarea|navtex|navwarn|temporary|preliminary|permanent|withdrawn|postponed"
+    r"|suspended|expired|corrected|reissued)",
     re.IGNORECASE,
 )
 _SHORTEST = 4
