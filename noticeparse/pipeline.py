@@ -41,6 +41,7 @@ from noticeparse.layout.copied.look_alikes import with_words_mended
 from noticeparse.layout.copied.lost_signs import with_degree_signs
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
+from noticeparse.layout.copied.verbs_below_items import in_order_of_commands
 from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
@@ -120,9 +121,9 @@ def laid_out(
     `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
     is_whole = least is None and before is None and not furniture
-    order = in_reading_order(text) if is_whole else None
+    order = in_reading_order(text) or in_order_of_commands(text) if is_whole else None
     repaired = repair(without_surrogates(order.text if order else text))
-    signs = with_degree_signs(repaired.text)
+    signs = with_degree_signs(_as_commands(repaired, order))
     mended = with_words_mended(signs.text)
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
@@ -210,6 +211,15 @@ def read_laid(
 def _turns(repaired: RepairedText, order: ReadingOrder | None) -> list[int]:
     """Where in the repaired text the right columns of pages begin."""
     return [nearest(repaired, at)[0] for at in order.turns] if order else []
+
+
+def _as_commands(repaired: RepairedText, order: ReadingOrder | None) -> str:
+    """The repaired text with the words of lists that are read as those of commands."""
+    letters = list(repaired.text)
+    for at, old, new in order.read_as if order else ():
+        start = nearest(repaired, at)[0]
+        letters[start : start + len(old)] = new.ljust(len(old))
+    return "".join(letters)
 
 
 def _rows_within(

@@ -1,4 +1,4 @@
-"""Verbs with a place below the line of their thing: what stands below them is not another thing."""
+"""Verbs with a place below the line of their thing: nothing below them is another thing."""
 
 from __future__ import annotations
 
@@ -8,14 +8,15 @@ from noticeparse import parse
 from tests.short_notices import HEAD, P, Q, codes, usable_of
 
 BELOW = {
-    "established": f"1   Quill Bank west cardinal light-buoy\n    established   {P}\n    now   VQ(9)10s\n"
-    f"2   Marram east cardinal light-buoy\n    established   {Q}\n    now   Q(3)10s\n",
-    "discontinued": f"1   Quill Ledge south cardinal beacon\n    discontinued   {P}\n    unlit\n",
+    "established": f"Quill west cardinal light-buoy\n    established   {P}\n    now   Q(9)15s\n"
+    f"Marram east cardinal light-buoy\n    established   {Q}\n    now   Q(3)10s\n",
+    "discontinued": f"Quill Ledge south cardinal beacon\n    discontinued   {P}\n    unlit\n",
     "withdrawn": f"Marram Quay light\n  withdrawn  {P}\n  formerly F.R.6m4M\n",
     "removed from": f"(1) Marram Quay light\n  removed from: {P}\n  F.R.6m4M\n",
     "a command": f"3. Marram Quay\n   Delete  {P}\n   light, F.R.6m4M\n",
-    "at": f"3. Marram Quay light\n   established at  {P}\n   now 2F.G(vert)5m2M\n",
-    "established last": f"Insert wreck {Q}\n2 Marram racon\n  established {P}\n  now Racon(K)\n",
+    "name of a place": f"3. Marram Quay\n   established at  {P}\n   now 2F.G(vert)5m2M\n",
+    "two lines": f"1 Marram light of the\n  harbour office\n  withdrawn  {P}\n  formerly F.R\n",
+    "last": f"Insert wreck {Q}\nMarram racon\n  established {P}\n  now Racon(K)\n",
 }
 
 

@@ -10,7 +10,7 @@ The thing of `established P` is the one named above it, and not what the lines b
 from __future__ import annotations
 
 import re
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 
 from noticeparse.build.extents import over
 from noticeparse.context import Context
@@ -27,6 +27,7 @@ _LED = re.compile(
 _PLACE = re.compile(r"[0-9] ?['°\"]|[0-9]['\"]? ?[NSEW]\b")
 _DONE = re.compile(r"[A-Za-z]{3,15}(?:ed|wn|id)", re.IGNORECASE)
 """`established`, `withdrawn`, `laid`: what was done to a thing named before."""
+_MOST_LINES = 3
 _FIRST_WORD = re.compile(r"[A-Za-z]{2,15}")
 
 
@@ -38,16 +39,25 @@ def hold_back_below_things(context: Context, items: Sequence[Item]) -> None:
         led = _LED.fullmatch(context.text, start, place)
         if led is None or canonical_verb(led["verb"]) is None:
             continue
-        above = _line_above(context.text, start)
-        is_read = any(above[0] <= begin < above[1] for begin, _ in item.words)
-        if not is_read and _names_thing(context.text[slice(*above)], led["verb"]):
-            item.faults.append(over(context, item, _CODE))
+        verb = led["verb"]
+        for above in _lines_above(context.text, start):
+            is_read = any(above[0] <= begin < above[1] for begin, _ in item.words)
+            line = context.text[slice(*above)]
+            if is_read or not line.strip() or _PLACE.search(line):
+                break
+            if _names_thing(line, verb):
+                item.faults.append(over(context, item, _CODE))
+                break
 
 
-def _line_above(text: str, start: int) -> Piece:
-    """The line above the one that begins at an offset."""
-    end = max(start - 1, 0)
-    return text.rfind("\n", 0, end) + 1, end
+def _lines_above(text: str, start: int) -> Iterator[Piece]:
+    """The lines above the one that begins at an offset, over which a thing may be wrapped."""
+    for _ in range(_MOST_LINES):
+        if start == 0:
+            return
+        end = start - 1
+        start = text.rfind("\n", 0, end) + 1
+        yield start, end
 
 
 def _names_thing(line: str, verb: str) -> bool:
@@ -58,8 +68,6 @@ def _names_thing(line: str, verb: str) -> bool:
     counted = _COUNTED.match(line)
     words = line[counted.end() :] if counted is not None else line
     first = _FIRST_WORD.match(words.strip())
-    if not words.strip() or _PLACE.search(line) or first is None:
-        return False
-    if canonical_verb(first.group()) is not None:
+    if first is None or canonical_verb(first.group()) is not None:
         return False
     return counted is not None or (_DONE.fullmatch(verb) is not None and has_kind(words))
