@@ -63,7 +63,7 @@ WORDINGS = {
     "shifted": f"1 Quill light-buoy\n  shifted from {P}\n  to {Q}\n  character unchanged Q.R\n",
     "depth": f"1 Quill wreck\n  established {P}\n  now  least depth 5.2 m\n",
     "blank lines": f"1 Quill pile\n  removed {P}\n\n2 Marram light\n  removed {Q}\n",
-    "a chart next": f"1 Pile\n  removed {P}\nChart 803 [4/26]\n2 Quill pile\n  removed {Q}\n",
+    "a chart next": f"1 A pile\n  removed {P}\nChart 803 [4/26]\n2 Quill pile\n  removed {Q}\n",
     "foot of a page": f"1 Quill pile\n  removed {P}\n\n          - 2 -\n\n",
 }
 
@@ -87,7 +87,7 @@ NOT_READ = {
     "name on two lines": f"1 Quill light of the\n  office\n  discontinued {P}\n  formerly F\n",
     "blank within": f"1 Quill light-buoy\n  established {P}\n\n  now Q.R\n",
     "page within": f"1 Quill light-buoy\n  established {P}\n\n      - 2 -\n\n  now Q.R\n",
-    "numbers that jump": f"1 Quill light\n  established {P}\n  now F\n3 Quill pile\n  removed {Q}\n  now F\n",
+    "numbers that jump": f"1 A pile\n  removed {P}\n  unlit\n3 A mark\n  removed {Q}\n  unlit\n",
 }
 
 

@@ -19,7 +19,7 @@ from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
 
 _CODE = "place-of-another"
-_COUNTED = re.compile(r"[ \t]*\(?[0-9]{1,3}[.)]?[ \t]{1,9}(?=[A-Za-z])")
+_COUNTED = re.compile(r"[ \t]*\(?[0-9]{1,3}[.)]?[ \t]{1,9}(?=[^\W\d_]|\")")
 _LED = re.compile(
     r"[ \t]{0,40}(?P<verb>[A-Za-z]{3,15})(?: (?:from|at|in|on|to))?[ \t:.–-]{1,40}", re.IGNORECASE
 )
@@ -68,6 +68,6 @@ def _names_thing(line: str, verb: str) -> bool:
     counted = _COUNTED.match(line)
     words = line[counted.end() :] if counted is not None else line
     first = _FIRST_WORD.match(words.strip())
-    if first is None or canonical_verb(first.group()) is not None:
+    if not any(c.isalpha() for c in words) or (first and canonical_verb(first.group())):
         return False
     return counted is not None or (_DONE.fullmatch(verb) is not None and has_kind(words))
