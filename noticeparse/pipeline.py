@@ -41,11 +41,13 @@ from noticeparse.layout.copied.look_alikes import with_words_mended
 from noticeparse.layout.copied.lost_signs import with_degree_signs
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
-from noticeparse.layout.copied.verbs_below_items import in_order_of_commands
+from noticeparse.layout.copied.second_tongue import without_second_tongue
+from noticeparse.layout.copied.verbs_below_items import as_commands, in_order_of_commands
 from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
+from noticeparse.layout.item.states_in_brackets import tell_states_in_brackets
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
 from noticeparse.layout.place.shared_degrees import refuse_far_degrees, without_lenders
@@ -123,17 +125,20 @@ def laid_out(
     is_whole = least is None and before is None and not furniture
     order = in_reading_order(text) or in_order_of_commands(text) if is_whole else None
     repaired = repair(without_surrogates(order.text if order else text))
-    signs = with_degree_signs(_as_commands(repaired, order))
-    mended = with_words_mended(signs.text)
+    signs = with_degree_signs(as_commands(repaired, order))
+    tongue = without_second_tongue(signs.text)
+    mended = with_words_mended(tongue.text)
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
-    lines = list(read_lines(words))
+    marks = sorted([*marks, *tongue.marks])
+    lines = [line for line in read_lines(words) if line.row not in tongue.rows]
     rows = _rows_within(repaired, lines, furniture)
     layout = laid_out_with_charts(
         words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)
     )
     without_lenders(words, layout)
     refuse_far_degrees(words, layout)
+    tell_states_in_brackets(words, layout)
     end = layout.cut
     if end is not None:
         repaired, words = repaired.until(end), words[:end]
@@ -142,7 +147,7 @@ def laid_out(
         text = text[: len(repaired.given)]
     told = years.until(len(words))
     ignored = layout.ignored + marks
-    mends = signs.until(len(words)) + mended.until(len(words))
+    mends = signs.until(len(words)) + tongue.until(len(words)) + mended.until(len(words))
     return Laid(text, repaired, words, lines, layout, ignored, told, years.sign, mends, order)
 
 
@@ -211,15 +216,6 @@ def read_laid(
 def _turns(repaired: RepairedText, order: ReadingOrder | None) -> list[int]:
     """Where in the repaired text the right columns of pages begin."""
     return [nearest(repaired, at)[0] for at in order.turns] if order else []
-
-
-def _as_commands(repaired: RepairedText, order: ReadingOrder | None) -> str:
-    """The repaired text with the words of lists that are read as those of commands."""
-    letters = list(repaired.text)
-    for at, old, new in order.read_as if order else ():
-        start = nearest(repaired, at)[0]
-        letters[start : start + len(old)] = new.ljust(len(old))
-    return "".join(letters)
 
 
 def _rows_within(

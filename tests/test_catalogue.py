@@ -28,6 +28,9 @@ BY_MODULE: dict[str, tuple[Entry, ...]] = {
 
 # Codes of other findings that a bad specimen cannot be without.
 COMPANIONS = {
+    # Both are told of texts in two languages alone.
+    "text-said-again": {"text-second-language"},
+    "text-languages-differ": {"text-second-language", "text-left-over"},
     "chart-above-or-below": {"chart-not-named"},
     # The figure itself is read as metres, as where nothing is said.
     "depth-unit-unread": {"depth-unit-not-stated"},

@@ -20,6 +20,8 @@ from tests.short_notices import HEAD, P, Q, R, codes
         f"submarine cable {P} and {Q}",
         f"submarine cable in {P} and in {Q}",
         f"submarine cables {P}, {Q}, {R}",
+        f"channel, centre line {P} {Q}",
+        f"fishing stakes {P} to {Q}",
     ],
 )
 def test_whether_it_is_one_line_is_told(words: str) -> None:

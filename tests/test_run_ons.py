@@ -134,8 +134,11 @@ def test_rows_without_a_column_of_things() -> None:
         "          Bea     Q.R         46-00.50S   122-00.00W\n"
     )
     bulletin = parse(HEAD + rows)
-    assert [one.feature.name for one in actions_of(bulletin)] == ["Ann", "Bea"]
-    assert errors(bulletin) == {"change-without-place"}
+    assert [(one.verb, one.feature.kind, one.feature.name) for one in actions_of(bulletin)] == [
+        ("delete", "light_buoy_generic", "Ann"),
+        ("delete", "light_buoy_generic", "Bea"),
+    ]
+    assert not errors(bulletin)
 
 
 def test_words_before_the_next_place_are_those_of_it() -> None:

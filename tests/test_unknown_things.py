@@ -40,7 +40,7 @@ def test_a_third_thing_holds_the_item() -> None:
         'Insert legend, "Wrecks and frobnicators"',
         "Insert depth 12m, sand and shells",
         "Insert pipeline, oil and gas, joining 46-00.50S 122-00.00W",
-        "Insert pilot boarding place (summer and winter)",
+        "Insert pilot boarding place (by day and night)",
         "Insert wreck and mast",
     ],
 )

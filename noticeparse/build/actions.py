@@ -26,7 +26,7 @@ from noticeparse.build.geometry import GeometryReading, read_geometry
 from noticeparse.build.line_ends import with_bearing_told, with_feature_of_limit
 from noticeparse.build.missing import missing_places
 from noticeparse.build.parted_lights import parted_lights
-from noticeparse.build.phrases import joint_between, opening_length
+from noticeparse.build.phrases import joint_between, opening_length, words_of_item
 from noticeparse.build.positions import Labels, with_quality
 from noticeparse.build.replaced_behind import with_thing_in_place
 from noticeparse.build.wording import changes_with_original_words, with_original_words
@@ -34,7 +34,6 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.layout.evidence import OPEN_END
-from noticeparse.layout.item.listed_places import without_count
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.changes import read_change, read_swap
 from noticeparse.readers.places import Split, names_nothing, split_phrase
@@ -75,7 +74,7 @@ def read_action(
     """The action of an item; an item without a readable verb is none and leaves an error."""
     faults = list(item.faults)
     labels.under(item.verb)
-    verb, words = settled(context, item, without_count(gather(context.text, item.words)))
+    verb, words = settled(context, item, words_of_item(context, item))
     if verb is None:
         return _without_verb(context, item, labels)
     item, link = with_thing_in_place(context, item, verb)

@@ -257,7 +257,17 @@ def _settle_offset(
     if _are_apart(computed, found.positions[0]):
         apart = distance_m(computed, found.positions[0])
         values = {"metres": f"{apart:.0f}", **values}
-        faults.append(Fault("offset-disagrees", start, end, values))
+        faults.append(Fault("offset-disagrees", _line_of_place(context, item), end, values))
+
+
+def _line_of_place(context: Context, item: Item) -> int:
+    """Where an item begins, or its last words where they stand with its place on another line."""
+    start = item.pieces[0][0]
+    last, places = item.words[-1:], item.places
+    if not last or not places or "\n" not in context.text[start : last[0][0]]:
+        return start
+    is_beside = "\n" not in context.text[last[0][0] : places[0].element.start]
+    return last[0][0] if is_beside and last[0][0] < places[0].element.start else start
 
 
 def _are_apart(one: Position, other: Position) -> bool:

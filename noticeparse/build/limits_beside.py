@@ -21,7 +21,9 @@ from noticeparse.faults import Fault
 from noticeparse.layout.body.pages_of_books import is_entry
 from noticeparse.layout.drafts import Item, NoticeDraft, Piece
 from noticeparse.layout.line.footnotes import is_footnote
+from noticeparse.layout.opening.notice_kinds import is_temporary
 from noticeparse.layout.sentence.lead_words import hangs, lead_faults
+from noticeparse.readers.for_a_time import states_validity
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
 from noticeparse.readers.taken_back import takes_back, tells_end, tells_own_end
@@ -91,6 +93,7 @@ def limits_beside(
             hit = [one.pointer for one in actions]
             yield quoting(context, "verb-limited-beside", piece), hit
     taken, refused = _apart(taken), _apart([*refused, *draft.clauses])
+    is_for_a_time = is_temporary(context.text, draft)
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):
         sentences = list(_sentences(context, gap.piece))
@@ -101,6 +104,7 @@ def limits_beside(
             # `Notice 12/26 showed it wrong. It is cancelled.` is said of that notice.
             above = sentences[at - 1] if at else piece
             is_told = _overlaps(piece, taken) or _is_aside(context, piece)
+            is_told = is_told or (is_for_a_time and states_validity(words.rstrip(".; ")))
             if is_told or _says_head(words, before) or _ends_another(context.text, above, piece):
                 continue
             place = at == 0, not (gap.is_last or _below_it(words, sentences[at + 1 :], taken))

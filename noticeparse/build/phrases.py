@@ -4,9 +4,23 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.context import Context
+from noticeparse.layout.drafts import Item
+from noticeparse.layout.item.listed_places import without_count
 from noticeparse.readers.verbs import Verb, tells_new_state
+from noticeparse.stretch import Stretch, concatenated, gather
 
 _JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)
+
+
+def words_of_item(context: Context, item: Item) -> Stretch:
+    """The words in front of the places of an item; a name from a column is that of a light."""
+    count = len(item.named)
+    if not count or item.words[:count] != item.named:
+        return without_count(gather(context.text, item.words))
+    light = Stretch("light", ((0, item.named[0][0]),))
+    named = concatenated(light, gather(context.text, item.named), ' "', '"')
+    return concatenated(named, gather(context.text, item.words[count:]))
 
 
 def opening_length(words: str) -> int:

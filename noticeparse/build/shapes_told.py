@@ -97,6 +97,8 @@ _RUNS = re.compile(
 )
 """One thing that runs from place to place, though S-57 may draw it as a point."""
 _AND = re.compile(r"[ ,]*(?:and|&|;)(?: also)?(?: (?:in|at)(?: positions?)?)?\s*", re.IGNORECASE)
+_TO = re.compile(r"[ ,\n]*(?:to|as far as|until)[ \n]*", re.IGNORECASE)
+_MIDDLE = re.compile(r"\b(?:centre|center|middle) ?-?line\b", re.IGNORECASE)
 _SEVERAL = re.compile(r"\b(?:cables|lines|routes|tracks|contours)(?![a-z-])", re.IGNORECASE)
 
 
@@ -136,11 +138,13 @@ def _has_ends_untold(context: Context, item: Item, feature: Feature, geometry: G
     if geometry.relation != "at" or geometry.shape not in ("points", "line"):
         return False
     words = feature.text.partition(",")[0]
+    places = sorted((place.element.start, place.element.end) for place in item.places)
+    joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
     if geometry.shape == "line":
-        places = sorted((place.element.start, place.element.end) for place in item.places)
-        joints = [context.text[end:start] for (_, end), (start, _) in pairwise(places)]
         is_listed = bool(joints) and all(_AND.fullmatch(joint) for joint in joints)
         return is_listed or _SEVERAL.search(words) is not None
+    if any(map(_TO.fullmatch, joints)) or _MIDDLE.search(feature.text):
+        return True
     drawn = primitives(feature.kind)
     return (not drawn or "L" in drawn or "A" in drawn) and _RUNS.search(words) is not None
 

@@ -67,6 +67,19 @@ ENTRIES = (
         good="Insert wreck, least depth 4m 46-00.00S 122-00.00W",
     ),
     Entry(
+        "text-languages-differ", "warning",
+        "`{written}` does not say again in another language what stands above",
+        "one of both says something else of the chart", "see in the original notice which holds",
+        "common practice, no published source",
+        bad=(
+            "Insert  wreck  46-00.00S 122-00.00W\nAlvend  vrakka\n"
+            "Delete  rock   46-00.20S 122-00.00W\nTorvend  klettur\n"
+            "Insert  stump  46-00.30S 122-00.00W\n‹Alvend  stubba 7›\n"
+            "Delete  pile   46-00.50S 122-00.00W\nTorvend  pal"
+        ),
+        good="Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "text-look-alike", "info", "`{written}` is no word and is read as `{read}`",
         "characters that look alike are exchanged when a page is read by machine",
         "compare the word, and the figures near it, with the original",
@@ -100,6 +113,32 @@ ENTRIES = (
             "Chart 802 [3/26] WGS84, depths in metres\n"
             'Insert special buoy, "Léone" 46-00.00S 122-00.00W'
         ),
+    ),
+    Entry(
+        "text-said-again", "info", "left out as said again in another language: `{written}`",
+        "words that stand there and say something else would be lost",
+        "compare these words with those above them",
+        "common practice, no published source",
+        bad=(
+            "Insert  wreck  46-00.00S 122-00.00W\nAlvend  vrakka\n"
+            "        rock   46-00.20S 122-00.00W\n        ‹klettur›\n"
+            "Insert  stump  46-00.30S 122-00.00W\nAlvend  stubba\n"
+            "Delete  pile   46-00.50S 122-00.00W\nTorvend  pal"
+        ),
+        good="Insert wreck 46-00.00S 122-00.00W",
+    ),
+    Entry(
+        "text-second-language", "info",
+        "commands are said again in another language, and left out there: `{written}`",
+        "words that stand there and say something else would be lost",
+        "compare the words of the other language with those above them",
+        "common practice, no published source",
+        bad=(
+            "Insert  wreck  46-00.00S 122-00.00W\n‹Alvend  vrakka›\n"
+            "Insert  stump  46-00.20S 122-00.00W\nAlvend  stubba\n"
+            "Delete  rock   46-00.50S 122-00.00W\nTorvend  klettur"
+        ),
+        good="Insert wreck 46-00.00S 122-00.00W",
     ),
     Entry(
         "text-surrogate", "warning", "half a character stands alone and was read as U+FFFD",

@@ -59,6 +59,8 @@ class Item:
     """The letter above its own number, in a list within a list."""
     words: list[Piece] = field(default_factory=list)
     """The feature phrase, with the relation words before the first place."""
+    named: list[Piece] = field(default_factory=list)
+    """Those of its words that are the name of a light, where a column of names says so."""
     groups: list[Group] = field(default_factory=list)
     tail: list[Piece] = field(default_factory=list)
     """Words behind the last place."""

@@ -62,6 +62,20 @@ def _scanner() -> grammar.Scanner:
     return grammar.scanner("codes", "codes")
 
 
+@cache
+def _pairs() -> grammar.Scanner:
+    return grammar.scanner("codes", "abbreviations")
+
+
+def explains_abbreviations(text: str) -> bool:
+    """Whether a text is a key to short forms and nothing else: `Wk = wreck, Rk = rock`.
+
+    The last pair may be cut off where the line ends: `Wk = wreck, Rk =`.
+    """
+    kinds = [kind for kind, _, _ in _pairs().scan(text, 0, len(text))]
+    return "PLAIN" not in kinds and kinds.count("ABBREVIATION") >= _LEAST
+
+
 def read_codes(text: str, *, goes_on: bool = False) -> dict[str, str]:
     """The verb of each letter or sign, as written; empty where the text is no key.
 
@@ -80,7 +94,8 @@ def read_codes(text: str, *, goes_on: bool = False) -> dict[str, str]:
         verb = _verb_told(text, start, end)
         if verb is None:
             continue
-        if kind == "CODE" and not (code.isupper() or canonical_verb(code) == canonical_verb(verb)):
+        is_known = canonical_verb(code) == canonical_verb(verb)
+        if kind == "CODE" and not (code.isupper() or "=" in words or is_known):
             # `Ins insert`: a short form that is known anyway; `Do insert` is no key.
             continue
         if found.get(code, verb) != verb:

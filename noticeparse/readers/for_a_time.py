@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import re
 
+from noticeparse.readers.dates import MONTH
+
 _VERBS = (
     "insert|add|place|enter|plot|draw|mark|delete|remove|erase|rub out|strike out|take out|amend"
     "|alter|change|revise|replace|substitute|move|shift|relocate|transfer|reposition"
@@ -27,6 +29,22 @@ _COMMAND = re.compile(
 _NEGATED = re.compile(r"\b(?:not|never|no|nor|neither|if|unless|when|once|propos|intend)\b", re.I)
 _SPAN = re.compile(r"(?:(?:please|kindly) )?(?:until|till|pending)\b", re.IGNORECASE)
 _REST = re.compile(r" ?(?:the following|as follows|on (?:the|this|these) charts?)?(?: ?:| -)\s*")
+
+_DAY = rf"(?:about |approximately )?(?:[0-9]{{1,2}}(?:st|nd|rd|th)? )?{MONTH}\.?,?(?: [0-9]{{4}})?"
+_OPEN_END = r"(?:further|later) notice|(?:the )?(?:completion|end) of (?:the )?works?"
+_VALIDITY = re.compile(
+    r"(?:(?:this|the(?:se)?) (?:temporary |preliminary )?(?:notices?|corrections?) )?"
+    r"(?:(?:(?:is|are|remains?|stays?) )?(?:valid|in force|effective)(?: from"
+    rf" {_DAY})?,? (?:until|till|to|up to|through) (?:{_DAY}|{_OPEN_END})"
+    rf"|(?:expires?|lapses?|ends?) on {_DAY}"
+    rf"|(?:from {_DAY},? )?(?:until|till) (?:{_DAY}|{_OPEN_END})|from {_DAY} to {_DAY})\.?",
+    re.IGNORECASE,
+)
+
+
+def states_validity(words: str) -> bool:
+    """Whether a sentence says for how long a notice holds, and nothing else."""
+    return _VALIDITY.fullmatch(" ".join(words.split())) is not None
 
 
 def command_for_a_time(words: str) -> re.Match[str] | None:

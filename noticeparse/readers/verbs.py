@@ -248,6 +248,8 @@ def canonical_verb(written: str) -> Verb | None:
         # `insert/add` says one thing twice; `insert/delete` and `insert or delete` say neither.
         told = {canonical_verb(part) for part in _EITHER.split(written)} - {None}
         return told.pop() if len(told) == 1 else None
+    if written in ("Am.", "AM."):
+        return "amend"
     words = " ".join(written.lower().strip(" .:()[]<>{}").split()).removeprefix("also ")
     if _NEGATED.search(words):
         return None

@@ -14,6 +14,7 @@ from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences
 from noticeparse.layout.body.prose_bodies import is_prose_body
 from noticeparse.layout.body.remarks import without_remarks
+from noticeparse.layout.body.times_of_notices import without_validity
 from noticeparse.layout.body.told_among_commands import without_told
 from noticeparse.layout.body.turns import give_turns, without_turns
 from noticeparse.layout.body.words_beside import with_words_whole
@@ -28,6 +29,7 @@ from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
 from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
+from noticeparse.layout.item.sentences_both_ways import sentences_both_ways
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
@@ -77,6 +79,8 @@ def cut_section(
     told, of_time = list[Prose](), list[Piece]()
     if is_for_a_time:
         body, told, of_time = with_commands_for_a_time(text, body)
+        body, validity = without_validity(text, body)
+        told += validity
     lettered, places = with_letters_read(text, body)
     if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
         return CutBody(
@@ -116,7 +120,8 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         body, remarks = without_remarks(text, body)
     if commands and tells:
         body, told = without_told(text, body)
-    found = cut_below_places(text, body) if tells or commands else None
+    may_stand_above = (tells or commands) and not sentences_both_ways(text, body)
+    found = cut_below_places(text, body) if may_stand_above else None
     if found is None:
         found = (cut_sentences if tells and not commands else cut_items)(text, body)
     if told:

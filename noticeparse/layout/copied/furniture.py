@@ -208,10 +208,16 @@ def _is_foot(text: str, line: Line) -> bool:
     return may_be and read_line_words(words).first("FOOT") is not None
 
 
+_PAGE_OF = re.compile(r"(?:page|pg\.?|p\.) ?[0-9]{1,3} ?(?:of|/) ?[0-9]{1,3}", re.IGNORECASE)
+
+
 def _tells_values(text: str, line: Line) -> bool:
     """Whether a line is nothing but values of a feature: `sectors R 250°-303°,`."""
     words = text[line.start : line.end].strip()
     if not any(char.isdigit() for char in words) or not any(char.isalpha() for char in words):
+        return False
+    if _PAGE_OF.fullmatch(words) is not None:
+        # With its capital the word looks like a name.
         return False
     roles = value_property(words)
     return bool(roles) and not roles & {"kind", "unknown", "name"}

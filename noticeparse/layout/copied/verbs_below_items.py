@@ -14,11 +14,13 @@ with a key that its verb cannot have, stays as it is.
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.copied.page_columns import ReadingOrder
 from noticeparse.readers.verbs import canonical_verb
+from noticeparse.text import RepairedText
 
 _THING = re.compile(
     r"(?P<front>[ \t]{0,12}\(?(?P<number>[0-9]{1,3})[.)]?[ \t]{1,8})"
@@ -135,6 +137,15 @@ def in_order_of_commands(text: str) -> ReadingOrder | None:
     if not text.endswith("\n") and len(text) < last + len(words):
         pieces[-1] = (last, words[:-1])
     return ReadingOrder(text, pieces, (), exchanged)
+
+
+def as_commands(repaired: RepairedText, order: ReadingOrder | None) -> str:
+    """The repaired text with the words of lists that are read as those of commands."""
+    letters = list(repaired.text)
+    for at, old, new in order.read_as if order else ():
+        start = bisect_left(range(len(letters)), at, key=repaired.original)
+        letters[start : start + len(old)] = new.ljust(len(old))
+    return "".join(letters)
 
 
 def _rows(text: str) -> Iterator[_Row]:

@@ -100,6 +100,10 @@ def settle_edition(text: str, lines: Sequence[Line], layout: Layout) -> None:
     layout.front.sort(key=lambda line: line.row)
 
 
+_OF_COLUMNS = re.compile(r"\b(?:OLD|NEW|FROM|TO|[Cc]olumns?|[Tt]ables?)\b")
+"""What a sentence names that tells of the columns below: `Amend the light from OLD to NEW`."""
+
+
 def _is_preamble(text: str, notice: NoticeDraft) -> bool:
     """Whether what stands above all numbers names no chart, no place, and nothing to be done."""
     if notice.number is not None or notice.heading or notice.clauses or notice.is_radio:
@@ -109,8 +113,9 @@ def _is_preamble(text: str, notice: NoticeDraft) -> bool:
     if not items or is_of_chart or any(item.places for item in items):
         return False
     # `Delete the light on the pier`: a command that has lost its head and its place.
-    words = (text[slice(*piece)].lower() for item in items for piece in item.words[:1])
-    return not any(leads_feature(without_article(one)) for one in words)
+    told = [" ".join(text[slice(*piece)] for piece in item.words) for item in items]
+    rest = (one.lower() for one in told if one.isupper() or _OF_COLUMNS.search(one) is None)
+    return not any(leads_feature(without_article(one)) for one in rest)
 
 
 def _says_nothing(text: str, notice: NoticeDraft) -> bool:

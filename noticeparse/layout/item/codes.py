@@ -10,7 +10,7 @@ from collections.abc import Mapping, Sequence
 
 from noticeparse.layout.drafts import Group, Item, NoticeDraft
 from noticeparse.layout.line.elements import Element, Line
-from noticeparse.readers.codes import NEW_PLACE, SIGNS, read_codes
+from noticeparse.readers.codes import NEW_PLACE, SIGNS, explains_abbreviations, read_codes
 from noticeparse.readers.verbs import canonical_verb
 
 _SIGN = re.compile(rf"[(\[]?([{re.escape(''.join(sorted(SIGNS)))}])[)\]]?(?=[ \t])")
@@ -95,10 +95,34 @@ def _is_listed(text: str, line: Line) -> bool:
     )
 
 
+_LINES_OF_KEY = 6
+
+
+def _is_of_key(text: str, line: Line) -> bool:
+    """Whether a line explains short forms, by itself or as the end of the lines above it."""
+    start = line.start
+    for _ in range(_LINES_OF_KEY):
+        words = " ".join(text[start : line.end].split())
+        if "=" in words and explains_abbreviations(words):
+            return True
+        above = text.rfind("\n", 0, max(start - 1, 0)) + 1
+        if above >= start or "=" not in text[above:start]:
+            return False
+        start = above
+    return False
+
+
 def takes_codes(text: str, line: Line, codes: dict[str, str], notice: NoticeDraft | None) -> bool:
-    """Take a line that is a key to letters or signs, `I = insert, D = delete`, into `codes`."""
+    """Take a line that is a key to letters or signs, `I = insert, D = delete`, into `codes`.
+
+    A key to other short forms, `Wk = wreck, Rk = rock`, is taken as well.
+    """
     if line.has("point", "half", "number"):
         return False
+    return _takes_verbs(text, line, codes, notice) or _is_of_key(text, line)
+
+
+def _takes_verbs(text: str, line: Line, codes: dict[str, str], notice: NoticeDraft | None) -> bool:
     words = text[line.start : line.end].lower()
     tells = words.lstrip(" ([\"'")[:1] in SIGNS or " new " in words
     tells = tells or words.lstrip().startswith(_NAMES_KEY)

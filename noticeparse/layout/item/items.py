@@ -29,6 +29,11 @@ from noticeparse.layout.item.places_in_brackets import settle_brackets
 from noticeparse.layout.item.position_first import PositionFirst
 from noticeparse.layout.item.position_sides import stands_position_first, told_by_lines
 from noticeparse.layout.item.properties_behind import hold_properties_behind
+from noticeparse.layout.item.sentences_both_ways import (
+    hold_before_verbs,
+    leads_with_places,
+    sentences_both_ways,
+)
 from noticeparse.layout.item.shared_places import share_places
 from noticeparse.layout.item.states_below import hold_half_told
 from noticeparse.layout.item.things_above import with_things_above
@@ -82,6 +87,7 @@ def cut_items(text: str, lines: Sequence[Line]) -> Body:
     hold_back_other_way_round(text, body.items)
     hold_behind_inner_verbs(text, lines, body.items)
     hold_properties_behind(text, body.items)
+    hold_before_verbs(text, body.items)
     left = [*give_leads(text, body.items, leads), *give_notes(body.items, notes)]
     body.prose.extend(Prose([piece], []) for piece in left)
     return body
@@ -95,6 +101,8 @@ def _cut(text: str, lines: Sequence[Line]) -> Body:
     lines = with_verbs_behind_apart(text, lines)
     if rows := rows_both_ways(text, lines):
         return _cut_stretches(text, rows, partial(_way_of_row, text))
+    if sentences := sentences_both_ways(text, lines):
+        return _cut_stretches(text, sentences, partial(_way_of_sentence, text))
     if stands_done_behind(text, lines):
         return _cut_stretches(text, done_behind_stretches(text, lines), partial(_way_told, text))
     if stands_in_the_middle(text, lines):
@@ -115,6 +123,10 @@ def _way(text: str, lines: Sequence[Line]) -> type[Cutter]:
 
 def _way_of_row(text: str, row: Stretch) -> type[Cutter]:
     return PositionFirst if has_place_in_front(text, row) else FeatureFirst
+
+
+def _way_of_sentence(text: str, sentence: Stretch) -> type[Cutter]:
+    return PositionFirst if leads_with_places(text, sentence) else FeatureFirst
 
 
 def _way_told(text: str, part: Stretch) -> type[Cutter]:

@@ -15,6 +15,7 @@ from noticeparse.layout.evidence import OPEN_END, PLACES
 from noticeparse.layout.item.states import set_replacement, set_states
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
+from noticeparse.layout.row.names_of_lights import set_name_of_light
 from noticeparse.readers.change_parts import divide_change
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.phrases import place
@@ -23,6 +24,7 @@ from noticeparse.readers.verbs import canonical_verb
 
 def set_old_and_new(text: str, item: Item, cells: Cells) -> None:
     """Give an item what the columns OLD and NEW say, and the verb that they amount to."""
+    set_name_of_light(text, item, cells)
     old, new = cells.get("old", []), cells.get("new", [])
     if old and new and not cells.get("feature") and set_states(text, item, old, new):
         return

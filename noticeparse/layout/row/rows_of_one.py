@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
 from noticeparse.readers.features import has_kind, value_property
+from noticeparse.readers.verbs import canonical_verb
 
 _SIDE = (
     r"(?:first|second|third|fourth|other|inner|outer|upper|lower|near|far|[NS]?[EW]|[NS]"
@@ -26,6 +27,11 @@ _COUNTED = re.compile(
 
 
 _CHARACTER = re.compile(r"[A-Z][A-Za-z]{0,2}[.(]")
+_DEPTH = r"[0-9]{1,3}(?:[.,_][0-9]{1,2})? ?(?:m|metres|meters)?\.?"
+_DEPTHS = re.compile(
+    rf"(?:the )?(?:depths?|soundings?)(?: of)?,? {_DEPTH},?(?: (?:in|at|on))?", re.IGNORECASE
+)
+_ONE_DEPTH = re.compile(rf"(?:and )?{_DEPTH},?(?: (?:in|at|on))?", re.IGNORECASE)
 _FAR = 4
 """Columns to the right of the thing above, from which a row says which place of it it gives."""
 _MOST_WORDS = 3
@@ -59,7 +65,16 @@ def _may_be_of(text: str, item: Item, head: Item) -> bool:
     is_one = _COUNTED.fullmatch(words) is not None or _stands_right(text, words, item, head)
     # `Q.R No 12`: a light names a thing by its character alone.
     is_light = _CHARACTER.match(words) is not None and "light" in value_property(words)
-    return is_one and not has_kind(words) and not is_light
+    return is_one and not (has_kind(words) or is_light or _are_depths(text, words, item, head))
+
+
+def _are_depths(text: str, words: str, item: Item, head: Item) -> bool:
+    """Whether a row is a depth below another one: `depths 16.1m in P` above `15.7m in Q`."""
+    if canonical_verb(item.verb or "") not in ("insert", "delete"):
+        return False
+    above = " ".join(text[start:end] for start, end in head.words).strip(" ,")
+    told = (_ONE_DEPTH.fullmatch(words), _DEPTHS.fullmatch(above))
+    return None not in told and words[-1:].isalpha()
 
 
 def _stands_right(text: str, words: str, item: Item, head: Item) -> bool:

@@ -6,10 +6,12 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
-from noticeparse.layout.evidence import tells
+from noticeparse.layout.evidence import OPEN_END, tells
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
+from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.place_keys import opens_with_key
 from noticeparse.layout.sentence.sentences import sentences
@@ -25,6 +27,7 @@ _COUNT = re.compile(
 )
 _OF_SENTENCES = frozenset({"words", "chart", "verb", "passive"})
 """Elements that a line may open with, in small letters, in the middle of a sentence."""
+_AXES = {"latitude", "longitude"}
 _PLACES = frozenset("position numbered latitude joining bounded centred from old".split())
 
 
@@ -54,7 +57,8 @@ class Remark:
     def __init__(self, text: str, line: Line, values: list[Element]) -> None:
         self._text = text
         self._last = line
-        self.prose = Prose([(e.start, e.end) for e in values], values)
+        self._elements = list(values)
+        self.prose = paragraph(text, values)
 
     def goes_on(self, line: Line) -> bool:
         """Take a line right below that goes on with the sentence."""
@@ -62,11 +66,21 @@ class Remark:
             return False
         first = line.elements[0]
         is_more = self._text[first.start].islower() and first.kind in _OF_SENTENCES
+        is_more |= self._is_open_before(first)
         if is_more:
             self._last = line
             self.prose.pieces += [(e.start, e.end) for e in line.elements]
-            self.prose.elements += line.elements
+            self._elements += line.elements
+            self.prose.elements[:] = join_points(self._text, self._elements)
         return is_more
+
+    def _is_open_before(self, first: Element) -> bool:
+        """Whether a place belongs to the words above: `in 46 38.40 S`, or `in` alone."""
+        last = self._elements[-1]
+        if last.kind == "half" and first.kind == "half":
+            return {last.value.axis, first.value.axis} == _AXES
+        ends = self._text[last.start : last.end].rsplit(None, 1)[-1].lower()
+        return first.kind in ("point", "half") and last.kind == "words" and ends in OPEN_END
 
 
 def settled_role(assembly: Assembly, record: Cells, role: str, values: Sequence[Element]) -> str:

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.column.titles import Cells
+from noticeparse.layout.column.titles import Cells, Table
 from noticeparse.layout.drafts import ChartDraft, Piece
-from noticeparse.layout.line.elements import Element, words_of
+from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.opening.recognise import names_panel
 from noticeparse.layout.row.row_numbers import row_number, take_bracketed
+from noticeparse.layout.table.told_through import goes_on_beside, sentence_beside
 from noticeparse.readers.heads import read_parts
 
 HEAD_CELLS = (
@@ -38,6 +39,8 @@ class RowHeads:
         """Whether rows have left the cell of their notice or verb empty, which then holds on."""
         self._datums: set[Piece] = set()
         """Where cells of a datum stand."""
+        self._sentence: Line | None = None
+        """The line above, where it is of a sentence that runs through the columns."""
 
     def take(self, cells: Cells) -> None:
         """Go on under the notice and chart that the cells name."""
@@ -52,6 +55,23 @@ class RowHeads:
         if before is not None and self.assembly.charts:
             chart = self.assembly.charts[-1]
             chart.previous = chart.previous or before
+
+    def takes_sentence(self, table: Table, line: Line) -> bool:
+        """Take a line of a temporary notice that is told in sentences across the columns."""
+        above, self._sentence = self._sentence, None
+        if above is not None and above.row + 1 == line.row and goes_on_beside(above, line):
+            self._sentence = line
+        elif told := sentence_beside(self.assembly, table, line):
+            if self.assembly.rows is not None and "notice" not in told.cells:
+                # Below rows of its own notice.
+                return False
+            if told.cells:
+                self.take(told.cells)
+            self._sentence = told.line
+        if self._sentence is None:
+            return False
+        self.assembly.body.append(self._sentence)
+        return True
 
     def names_another(self, cells: Cells) -> bool:
         """Whether a row is of a notice not met before and takes nothing from the rows above."""

@@ -216,8 +216,8 @@ class TableReader:
 
     def _takes_other_line(self, table: Table, line: Line) -> bool:
         """Take a line among the rows that is none: a verb over those below, or more of one."""
-        is_band = self._takes_verb(table, line) or self._takes_other_band(line)
-        return is_band or self._takes_wrapped(table, line)
+        other = self._takes_verb(table, line) or self._takes_other_band(line)
+        return other or self.heads.takes_sentence(table, line) or self._takes_wrapped(table, line)
 
     def _takes_wrapped(self, table: Table, line: Line) -> bool:
         """Take a line as more words of the row above."""
