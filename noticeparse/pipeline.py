@@ -42,6 +42,7 @@ from noticeparse.layout.copied.lost_signs import with_degree_signs
 from noticeparse.layout.copied.markup import without_marks
 from noticeparse.layout.copied.page_columns import ReadingOrder, in_reading_order
 from noticeparse.layout.copied.second_tongue import without_second_tongue
+from noticeparse.layout.copied.verbs_below_items import as_commands, in_order_of_commands
 from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
@@ -122,9 +123,9 @@ def laid_out(
     `furniture` are the heads and feet of pages that the file of the text shows, as it was given.
     """
     is_whole = least is None and before is None and not furniture
-    order = in_reading_order(text) if is_whole else None
+    order = in_reading_order(text) or in_order_of_commands(text) if is_whole else None
     repaired = repair(without_surrogates(order.text if order else text))
-    signs = with_degree_signs(repaired.text)
+    signs = with_degree_signs(as_commands(repaired, order))
     tongue = without_second_tongue(signs.text)
     mended = with_words_mended(tongue.text)
     years = with_years_behind(with_heads_apart(mended.text))

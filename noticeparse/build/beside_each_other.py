@@ -9,6 +9,7 @@ from collections.abc import Sequence
 
 from noticeparse.build.run_ons import hold_back_run_on
 from noticeparse.build.slides import hold_back_slid
+from noticeparse.build.things_above_verbs import hold_back_below_things
 from noticeparse.build.unread_places import hold_back_unread
 from noticeparse.build.verbs_left_out import tell_verbs_left_out
 from noticeparse.context import Context
@@ -21,3 +22,4 @@ def tell_beside_each_other(context: Context, items: Sequence[Item]) -> None:
     tell_verbs_left_out(context, items)
     hold_back_unread(context, items)
     hold_back_run_on(context, items)
+    hold_back_below_things(context, items)

@@ -45,7 +45,11 @@ class ReadingOrder:
     """A text in reading order, and the way back to the text as given."""
 
     def __init__(
-        self, given: str, pieces: Sequence[tuple[int, str]], turns: Sequence[int]
+        self,
+        given: str,
+        pieces: Sequence[tuple[int, str]],
+        turns: Sequence[int],
+        read_as: Sequence[tuple[int, str, str]] = (),
     ) -> None:
         self.text = "".join(words for _, words in pieces)
         """The text in reading order."""
@@ -54,9 +58,18 @@ class ReadingOrder:
             Part(start, at, len(words)) for start, (at, words) in zip(ends, pieces, strict=False)
         ]
         self._starts = [part.start for part in self._parts]
+        self._by_given = sorted((part.given, n) for n, part in enumerate(self._parts))
         self._lines = LineIndex(given)
         self.turns = [self._parts[index].start for index in turns]
         """Where a right column begins, in reading order."""
+        self.read_as = [(self._ordered(at), old, new) for at, old, new in read_as]
+        """Where words stand in reading order that are read as others, no longer than they."""
+
+    def _ordered(self, at: int) -> int:
+        """Where in reading order an offset of the given text stands."""
+        index = bisect_right(self._by_given, (at, len(self._parts))) - 1
+        given, part = self._by_given[index]
+        return self._parts[part].start + at - given
 
     def span(self, span: Span) -> Span:
         """The span in the given text that holds all that a span in reading order holds."""
