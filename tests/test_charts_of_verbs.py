@@ -99,6 +99,14 @@ def test_ways_of_writing_them(margin: str) -> None:
     assert by_chart(parse(f"{HEAD}{margin} Insert wreck {P}\n")) == {"802": wreck, "803": wreck}
 
 
+@pytest.mark.parametrize("series", ["F", "NO", "R", "FR"])
+@pytest.mark.parametrize("lead", ["", "For ", "on "])
+def test_the_letters_of_their_series_are_of_the_number(series: str, lead: str) -> None:
+    bulletin = parse(f"{HEAD}{lead}{series}802, {series}803: Insert wreck {P}\n")
+    wreck = [("insert", "wreck")]
+    assert by_chart(bulletin) == {f"{series}802": wreck, f"{series}803": wreck}
+
+
 def test_small_numbers_in_the_margin_count() -> None:
     assert by_chart(parse(f"{HEAD}1, 2: Insert wreck {P}\n")) == {None: [("insert", "wreck")]}
 

@@ -8,6 +8,7 @@ Chart 803 [31/26]: Q
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.build.sections import Section
@@ -16,8 +17,8 @@ from noticeparse.layout.drafts import Item
 from noticeparse.readers.head_values import ChartHead
 from noticeparse.readers.heads import read_head
 
-_LEADS = "OoFfnr [("
-"""Signs before the numbers in a margin: `On 802:`, `For 802:`, `[802, 803]`."""
+_LEAD = re.compile(r"[\[( ]*(?:(?:on|for) )?", re.IGNORECASE)
+"""What stands before the numbers in a margin: `On 802:`, `For 802:`, `[802, 803]`."""
 
 
 def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[Section]:
@@ -31,7 +32,7 @@ def by_named_charts(context: Context, sections: Sequence[Section]) -> Sequence[S
         words = context.text[slice(*item.charts)] if item.charts is not None else ""
         # `Chart 802 only` is one of others, which nobody names.
         # `802, 803:` in the margin has no word for a chart.
-        said = words if "ch" in words.lower() else f"charts {words.lstrip(_LEADS)}"
+        said = words if "ch" in words.lower() else f"charts {_LEAD.sub('', words, count=1)}"
         head = read_head(said, context.year) if words and "only" not in words.lower() else None
         if head is None or head.faults or not head.charts:
             return sections
