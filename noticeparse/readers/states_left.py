@@ -1,7 +1,7 @@
 """Words of a state, a time or the ground that the record of a feature has no place for.
 
-`4₅ R` is a rock or rocky ground, `light by day` one of two lights, and of a dangerous wreck the
-masts are lost: in come the items of a phrase with its kind settled, out come faults.
+`4₅ R` is a rock or rocky ground, `light by day` one of two lights, and `buoys A, B and C` have one
+name in the record: in come the items of a phrase with its kind settled, out come faults.
 """
 
 from __future__ import annotations
@@ -31,10 +31,6 @@ def states_left(text: str, told: Told, kind: str) -> Iterator[Fault]:
     known = kinds().get(kind)
     if known is not None and known.s57 == "LIGHTS" and (time := _TIME.search(text)) is not None:
         yield _fault("light-leftover-words", text, *time.span())
-    if kind.startswith("wreck") and kind != "wreck_masts":
-        for item in told.items:
-            if item.value == "masts" or (item.value == "radio_mast" and item.bracketed):
-                yield _fault("feature-words-unread", text, item.start, item.end)
 
 
 def _fault(code: str, text: str, start: int, end: int) -> Fault:
