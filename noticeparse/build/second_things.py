@@ -15,7 +15,7 @@ from noticeparse.layout.evidence import OPEN_END
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property
 from noticeparse.records.feature import Feature
-from noticeparse.vocabulary import kinds
+from noticeparse.vocabulary import DANGERS, kinds
 
 _CLAUSE = Rare(
     r"(?<![a-z-])(?:which|that|whose|formerly|previously|used to|intended to|to) "
@@ -37,7 +37,6 @@ _RUN_ON = Rare(
     "depth ground obstruction rock shoal stump wreck",
     re.IGNORECASE,
 )
-_DANGERS = frozenset({"WRECKS", "UWTROC", "OBSTRN"})
 _GOES_WITH = frozenset({"TOPMAR", "LIGHTS", "FOGSIG", "RTPBCN", "RADSTA", "RETRFL", "SOUNDG", ""})
 
 
@@ -62,7 +61,7 @@ def second_thing(text: str, feature: Feature) -> tuple[int, int] | None:
         known = kinds().get(second.kind)
         has_form = known is not None and bool(known.form)
         own = set(second.s57[:1]) - _GOES_WITH
-        is_danger = own <= _DANGERS and _DANGERS.issuperset(feature.s57[:1] or [""])
+        is_danger = own <= DANGERS and DANGERS.issuperset(feature.s57[:1] or [""])
         adds = (
             found["article"]
             or found["adds"]

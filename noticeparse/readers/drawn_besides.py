@@ -11,6 +11,7 @@ from collections.abc import Iterator
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
+from noticeparse.vocabulary import DANGERS
 
 _DRAWN = re.compile(
     r"(?:\b(?:and|also|plus|with)|[,;&+(]) ?(?:(?:the|its|their|an?|any|also|associated"
@@ -20,12 +21,12 @@ _DRAWN = re.compile(
     r"(?! (?:of|from|to|at|in)\b)",
     re.IGNORECASE,
 )
-_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN", "SOUNDG"))
+_RINGED = DANGERS | {"SOUNDG"}
 
 
 def drawn_besides(text: str, s57: str) -> Iterator[Fault]:
     """A fault of a line or a circle around a depth or a danger."""
-    found = _DRAWN.search(text) if s57 in _DANGERS else None
+    found = _DRAWN.search(text) if s57 in _RINGED else None
     if found is not None and found.start():
         start, end = found.span("drawn")
         yield Fault("feature-words-unread", start, end, {"written": shown(found["drawn"])})

@@ -27,7 +27,7 @@ from noticeparse.readers.unknown_things import unknown_things
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.readers.weighty_words import weighty_words
 from noticeparse.readers.words import Item
-from noticeparse.vocabulary import is_known_word, kinds
+from noticeparse.vocabulary import DANGERS, is_known_word, kinds
 
 _SAID = {
     "negation": "feature-negated",
@@ -140,7 +140,6 @@ def _letters_behind(text: str, told: Told) -> Iterator[Fault]:
 
 
 _FORMS = {"beacon", "buoy"}
-_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 
 
 def _second_dangers(text: str, told: Told) -> Iterator[Fault]:
@@ -149,7 +148,7 @@ def _second_dangers(text: str, told: Told) -> Iterator[Fault]:
     for first, second in pairwise(named):
         classes = {kinds()[first.value].s57, kinds()[second.value].s57}
         is_close = not text[first.end : second.start].strip()
-        if first.value != second.value and is_close and len(classes) > 1 and classes <= _DANGERS:
+        if first.value != second.value and is_close and len(classes) > 1 and classes <= DANGERS:
             yield _fault("feature-kinds-several", second)
 
 

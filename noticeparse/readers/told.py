@@ -19,7 +19,7 @@ from noticeparse.readers.phrases import CompanionRun, Phrase, Role, Segment, div
 from noticeparse.readers.what_stays import what_stays
 from noticeparse.readers.wordings_of_companions import wording_end
 from noticeparse.readers.words import Item, look_up, proper_name
-from noticeparse.vocabulary import Sense, kinds
+from noticeparse.vocabulary import DANGERS, Sense, kinds
 
 # What `with` may add without a companion: it is told of the feature itself.
 _OWN = frozenset(("light", "light_sector_change", "sector_light", "sounding"))
@@ -197,13 +197,12 @@ def _danger_behind(runs: Sequence[list[Item]]) -> tuple[Item, Sequence[Item]] | 
         if not kinds_named:
             continue
         head, ahead = kinds_named[0], run[: run.index(kinds_named[0])]
-        is_danger = kinds()[head.value].s57 in _DANGERS or head.value == "shoal"
+        is_danger = kinds()[head.value].s57 in DANGERS or head.value == "shoal"
         is_led = any(item.role in ("plain", "unknown") for item in ahead)
         return (head, run) if is_danger and len(kinds_named) == 1 and not is_led else None
     return None
 
 
-_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
 _TRAILING = frozenset(("topmark", "retroreflector", "radar_reflector"))
 _VALUES = frozenset(("light", "light_words", "sound", "racon", "ais"))
 

@@ -21,6 +21,7 @@ from noticeparse.vocabulary.kept import Kept, from_table, keep, read_kept
 
 __all__ = [
     "ARTICLES",
+    "DANGERS",
     "LONGEST",
     "Category",
     "Kind",
@@ -181,6 +182,8 @@ def is_place(word: str) -> bool:
 
 
 ARTICLES = frozenset(("a", "an", "the"))
+DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
+"""S-57 classes of single dangers on the bottom."""
 """Words that no phrase is told by."""
 
 

@@ -11,6 +11,7 @@ from math import cos, pi, sin
 
 from noticeparse.records.feature import Feature
 from noticeparse.records.geometry import Shape
+from noticeparse.vocabulary import DANGERS
 from noticeparse.worksheet.drawing import Item, Path, Pen, Point, Ring, Words
 
 COLOUR = "#0b4f3a"
@@ -52,7 +53,6 @@ SIGNS = {
     "other": "other",
 }
 
-_DANGERS = frozenset({"WRECKS", "UWTROC", "OBSTRN"})
 _DEPTHS = frozenset({"SOUNDG", "DEPCNT", "DEPARE", "DRGARE", "SWPARE", "UNSARE"})
 _CABLES = frozenset({"CBLSUB", "CBLOHD", "CBLARE", "PIPSOL", "PIPOHD", "PIPARE"})
 _MARKS = frozenset({"LITFLT", "LITVES", "DAYMAR", "TOPMAR", "MORFAC"})
@@ -65,7 +65,7 @@ def sign_of(feature: Feature, shape: Shape) -> str:
         return "mark"
     if main == "LIGHTS":
         return "light"
-    for name, classes in (("danger", _DANGERS), ("depth", _DEPTHS), ("cable", _CABLES)):
+    for name, classes in (("danger", DANGERS), ("depth", _DEPTHS), ("cable", _CABLES)):
         if main in classes:
             return name
     if feature.legend is not None or feature.kind in ("legend", "note"):

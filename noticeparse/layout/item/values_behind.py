@@ -20,7 +20,7 @@ from noticeparse.readers.positions import quality_mark
 from noticeparse.readers.told import told_by
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.stretch import Stretch, gather
-from noticeparse.vocabulary import primitives
+from noticeparse.vocabulary import DANGERS, primitives
 
 _GROUPS = {
     **dict.fromkeys(("depth", "measure", "number", "quality"), "depth"),
@@ -33,8 +33,7 @@ _ENDS_IN_BRACKET = re.compile(r"\((?P<said>[^()]{1,40})\)[ ,:]*$")
 _JOINT = re.compile(r"(?:and|&),? ", re.IGNORECASE)
 _DEPTH_WORD = re.compile(r"\b(?:depths?|soundings?|drying|dries)\b", re.IGNORECASE)
 _SOUNDINGS = re.compile(r"(?:depths|soundings)\b", re.IGNORECASE)
-_DANGERS = frozenset(("WRECKS", "UWTROC", "OBSTRN"))
-_WITH_DEPTHS = _DANGERS | {"SOUNDG", "DEPARE", "FSHGRD"}
+_WITH_DEPTHS = DANGERS | {"SOUNDG", "DEPARE", "FSHGRD"}
 """Classes of what has a depth over it; a kind that is nothing else is no thing of a list."""
 _SAYS_NOTHING = frozenset(("plain", "other"))
 
