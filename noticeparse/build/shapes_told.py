@@ -43,13 +43,6 @@ _IN_ANOTHER = re.compile(
     r"(?:an? |the )?(?:[a-z-]+ ){0,2}(?:zone|area|circle|limit)\b",
     re.IGNORECASE,
 )
-_CIRCLE_OF = re.compile(
-    r"\bcircle of (?:about )?[0-9][0-9.,]* ?(?:m|M|met(?:re|er)s?|n\.?m\.?|(?:nautical )?miles?"
-    r"|cables?)\b(?! (?:radius|diameter))"
-    r"|\bradius(?: of|:)? (?:about )?[0-9½¼¾]"
-    r"|[0-9] ?(?:m|M|met(?:re|er)s?|miles?|cables?) radius\b"
-)
-"""What has a radius and is read as no circle, its middle being told in other words."""
 _REACHES = re.compile(
     r"\b(?:extending|extends|stretching|stretches|running|runs|leading|leads|reaching|projecting)"
     r"(?: out| for| about| to the| approximately){0,2} (?:[0-9½¼¾a]|[NSEW]{1,3}\b)"
@@ -77,11 +70,13 @@ _SIZE = re.compile(
     re.IGNORECASE,
 )
 _RADIUS = re.compile(
-    r"\bradius(?: of)?:? ?[0-9½¼¾]|\b[0-9.,½¼¾]{1,6} ?(?:m|M|met(?:re|er)s?|miles?|cables?) radius"
+    r"\bradius(?: of)?:? ?(?:about )?[0-9½¼¾]|[0-9½¼¾] ?(?:m|met(?:re|er)s?|miles?|cables?) radius"
+    r"|\bcircle of (?:about )?[0-9][0-9.,]* ?(?:m|met(?:re|er)s?|n\.?m\.?|(?:nautical )?miles?"
+    r"|cables?)\b(?! (?:radius|diameter))"
     r"|(?<!with )(?<!with a )\b[0-9]{2,4} ?(?:m|met(?:re|er)s?) (?:wide )?(?:[a-z]+ )?zone\b",
     re.IGNORECASE,
 )
-"""How far an area reaches; without it the circle is a point."""
+"""How far an area reaches: without it the circle is a point, its middle told in other words."""
 _RINGED = re.compile(
     r"\b(?:with|within|in) (?:an? )?[^,;]{0,30}\b(?:contour|zone|circle|area|limit) around\b",
     re.IGNORECASE,
@@ -110,9 +105,8 @@ def shapes_told(
     text = unquoted(words.replace("\n", " "))
     if feature.legend is not None:
         return
-    if (geometry.relation == "vicinity" and _RINGED.search(text)) or _is_other(
-        text, feature, geometry
-    ):
+    is_ringed = geometry.relation == "vicinity" and _RINGED.search(text) is not None
+    if is_ringed or _is_other(text, feature, geometry):
         yield over(context, item, "shape-not-as-told")
     count = len(geometry.positions)
     if count >= _FEWEST_CORNERS and _has_corners_untold(feature, geometry):
@@ -173,13 +167,11 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
     if shape != "arc" and _ARC.search(text):
         # `limit, the arc of a circle of radius 2 miles`: where it begins and ends is lost.
         return True
-    if shape == "circle":
-        if _SECTOR.search(text):
-            return True
-        joins = len(geometry.positions) > 1 and re.search(r"\b(?:joining|between)\b", text)
-        in_another = _IN_ANOTHER.search(text) and "P" in primitives(feature.kind)
-        return bool(joins or in_another or _OFF_A_LINE.search(text))
-    return is_alone and _CIRCLE_OF.search(text) is not None
+    if shape != "circle":
+        return False
+    joins = len(geometry.positions) > 1 and re.search(r"\b(?:joining|between)\b", text)
+    in_another = _IN_ANOTHER.search(text) and "P" in primitives(feature.kind)
+    return bool(_SECTOR.search(text) or joins or in_another or _OFF_A_LINE.search(text))
 
 
 def _is_size(text: str, depth: str) -> bool:
