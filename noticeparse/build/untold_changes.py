@@ -15,7 +15,7 @@ from noticeparse.build.extents import item_extent, quoting
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item, NoticeDraft
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element
 from noticeparse.layout.line.joints import opens_note, tells_no_change
 from noticeparse.layout.sentence.sentences import statements

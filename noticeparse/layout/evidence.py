@@ -10,16 +10,13 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import BULLETS
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.openings import only_qualifies
 from noticeparse.readers.places import only_relates, split_phrase
 from noticeparse.stretch import gather
-
-PLACES: frozenset[ElementKind] = frozenset({"point", "half", "reference", "same"})
-"""Kinds of element that give a position."""
 
 AXIS_WORDS = frozenset({"lat", "latitude", "long", "lon", "longitude", "and"})
 """Words that may stand between the two halves of a position."""

@@ -11,8 +11,7 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import head_kinds, opening_kind
 from noticeparse.readers.taken_back import tells_end

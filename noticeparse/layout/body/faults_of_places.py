@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element
 
 

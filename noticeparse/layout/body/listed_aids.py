@@ -11,7 +11,7 @@ from collections.abc import Sequence
 from itertools import pairwise
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line, words_of
 from noticeparse.readers.features import has_kind
 

@@ -15,9 +15,10 @@ from noticeparse.faults import Fault
 from noticeparse.layout.body.faults_of_places import among_words, of_another, one_each
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Group, Item, Piece, Place, Prose
-from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, split_lead
+from noticeparse.layout.evidence import OPEN_END, lead_index, split_lead
 from noticeparse.layout.item.items import Body
 from noticeparse.layout.item.same_places import places_of
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.joints import tells_no_change

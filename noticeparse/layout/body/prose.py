@@ -12,8 +12,9 @@ from itertools import chain, pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Place, Prose
-from noticeparse.layout.evidence import PLACES, opens_a_line, opens_paragraph, split_lead
+from noticeparse.layout.evidence import opens_a_line, opens_paragraph, split_lead
 from noticeparse.layout.item.items import Body
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.halves import join_points
 from noticeparse.layout.line.joints import tells_no_change

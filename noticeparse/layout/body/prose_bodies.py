@@ -5,8 +5,8 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.item.done_behind import stands_in_rows
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import tells_only
 from noticeparse.readers.features import leads_feature

@@ -12,8 +12,8 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Piece, Prose
-from noticeparse.layout.evidence import PLACES, lead_index, stands_behind_blank
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.evidence import lead_index, stands_behind_blank
+from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.footnotes import is_footnote
 from noticeparse.layout.line.joints import opens_note

@@ -13,7 +13,8 @@ from typing import NamedTuple
 from noticeparse.faults import Fault
 from noticeparse.layout.copied.page_numbers import awaits_figure
 from noticeparse.layout.drafts import Item, Piece, Prose
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.books import BOOKS
 

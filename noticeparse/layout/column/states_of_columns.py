@@ -10,13 +10,13 @@ Elsewhere they hold the places of a move, or the days between which something ho
 from __future__ import annotations
 
 from noticeparse.layout.column.titles import Cells, Table
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import words_of
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import canonical_verb
 
 _STATE_OF = {"from": "old", "to": "new"}
 _PLACED = ("position", "latitude", "longitude")
-_PLACES = frozenset({"point", "half", "reference", "same"})
 _VALUES = frozenset({"light", "light_words", "sectors", "depth", "quoted"})
 _STATES = frozenset({"old", "new", "change"})
 
@@ -26,9 +26,9 @@ def are_states(text: str, cells: Cells) -> bool:
     ends = [cells[role] for role in _STATE_OF if role in cells]
     if not ends or _STATES & cells.keys():
         return False
-    if any(e.kind in _PLACES for cell in ends for e in cell):
+    if any(e.kind in PLACES for cell in ends for e in cell):
         return False
-    if not any(e.kind in _PLACES for role in _PLACED for e in cells.get(role, [])):
+    if not any(e.kind in PLACES for role in _PLACED for e in cells.get(role, [])):
         return False
     verb = canonical_verb(words_of(text, cells.get("verb", [])))
     alters = verb in ("amend", "replace")

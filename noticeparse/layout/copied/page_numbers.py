@@ -12,8 +12,7 @@ from bisect import bisect_left
 from collections.abc import Container, Sequence
 from itertools import pairwise
 
-from noticeparse.layout.evidence import PLACES
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.editions import read_line_words
 

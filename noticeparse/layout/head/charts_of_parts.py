@@ -15,8 +15,8 @@ from typing import NamedTuple
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import NoticeDraft, Piece
-from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.head.charts_behind import charts_unread
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import opening_kind, read_parts
 from noticeparse.stretch import gather

@@ -17,8 +17,9 @@ from collections.abc import Sequence
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.drafts import ChartDraft
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.item.charts_below import says_more
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.recognise import is_row_of_charts
 from noticeparse.readers.head_values import HeadPart

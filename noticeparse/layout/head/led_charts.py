@@ -11,7 +11,8 @@ from typing import Literal
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.goes_on import leads_to_chart
 from noticeparse.layout.opening.recognise import opens_titled_chart

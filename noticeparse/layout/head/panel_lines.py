@@ -10,8 +10,8 @@ import re
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft, Piece
-from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.head.late_details import without_panel
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.recognise import is_panel_line, names_panel
 from noticeparse.layout.table.keys import KeyReader

@@ -14,7 +14,7 @@ from collections.abc import Sequence
 from itertools import groupby
 from typing import Literal
 
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 
 _Side = Literal["before", "behind"]

@@ -12,7 +12,8 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.evidence import AXIS_WORDS, PLACES, lead_index
+from noticeparse.layout.evidence import AXIS_WORDS, lead_index
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.places import only_relates
 from noticeparse.readers.positions import quality_mark

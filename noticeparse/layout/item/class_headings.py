@@ -11,7 +11,8 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.readers.features import has_kind

@@ -16,10 +16,11 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.item.class_headings import ClassHeading, are_many
 from noticeparse.layout.item.classes_told import is_its_depth
 from noticeparse.layout.item.parts_of_lists import are_wordings, says_what_it_is
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.features import has_kind

@@ -6,7 +6,8 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import takewhile
 
-from noticeparse.layout.evidence import PLACES, opens_a_line, tells
+from noticeparse.layout.evidence import opens_a_line, tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.features import leads_feature, read_feature, value_property
 from noticeparse.readers.places import is_connector, read_phrase, split_phrase

@@ -7,13 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from noticeparse.layout.evidence import (
-    AXIS_WORDS,
-    PLACES,
-    breaks_off,
-    lead_index,
-    may_be_item,
-)
+from noticeparse.layout.evidence import AXIS_WORDS, breaks_off, lead_index, may_be_item
 from noticeparse.layout.item.aids_below import begins_another
 from noticeparse.layout.item.margin_codes import margin_codes
 from noticeparse.layout.item.open_item import OpenItem
@@ -36,6 +30,7 @@ from noticeparse.layout.item.unknown_verbs import (
     verb_index,
     verb_place,
 )
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, followings, last_verb
 from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.line.joints import opens_note

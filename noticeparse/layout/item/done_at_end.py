@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from typing import NamedTuple
 
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 
 _MARKS = (":", ",", "-")

@@ -12,10 +12,11 @@ from itertools import takewhile
 from re import Match
 from typing import NamedTuple
 
-from noticeparse.layout.evidence import OPEN_END, PLACES, lead_index, tells
+from noticeparse.layout.evidence import OPEN_END, lead_index, tells
 from noticeparse.layout.item.done_at_end import done_at_end
 from noticeparse.layout.item.participles import fits_behind, participle
 from noticeparse.layout.item.verb_last import Stretch, led
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.places import read_phrase, split_phrase

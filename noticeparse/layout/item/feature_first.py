@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES, is_complete, opens_a_line, qualifies
+from noticeparse.layout.evidence import is_complete, opens_a_line, qualifies
 from noticeparse.layout.item.aids_below import says_more
 from noticeparse.layout.item.clauses_ahead import is_cut_behind_stop, opens_named_row
 from noticeparse.layout.item.cutter import Cutter
@@ -21,6 +21,7 @@ from noticeparse.layout.item.further_things import (
 from noticeparse.layout.item.listed_places import links_on
 from noticeparse.layout.item.mixed_rows import counted_row_verb, row_verb
 from noticeparse.layout.item.states import are_its_sectors, state_told, taken_back
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import says_of_the_same, tells_no_change
 from noticeparse.readers.features import has_kind, leads_feature

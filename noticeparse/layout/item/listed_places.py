@@ -9,7 +9,8 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import has_letter
 from noticeparse.numbers import COUNT_WORDS, counted

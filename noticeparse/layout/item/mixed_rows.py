@@ -13,8 +13,9 @@ import re
 from collections.abc import Sequence
 from itertools import takewhile
 
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
 from noticeparse.layout.item.verb_last import Stretch
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.places import is_connector
 

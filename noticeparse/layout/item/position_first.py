@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item
-from noticeparse.layout.evidence import PLACES, split_lead, tells, verb_places
+from noticeparse.layout.evidence import split_lead, tells, verb_places
 from noticeparse.layout.item.clauses_ahead import (
     elements_behind,
     is_row_of,
@@ -32,6 +32,7 @@ from noticeparse.layout.item.same_places import (
 )
 from noticeparse.layout.item.things_before_verbs import ends_behind_thing
 from noticeparse.layout.item.unknown_verbs import is_like_a_verb
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.led_places import feature_column, has_letter, is_listed
 from noticeparse.readers.features import has_kind, leads_feature

@@ -6,7 +6,8 @@ import re
 from collections.abc import Sequence
 from itertools import pairwise, takewhile
 
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.places import is_connector

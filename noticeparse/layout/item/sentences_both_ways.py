@@ -16,9 +16,9 @@ from itertools import pairwise
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
 from noticeparse.layout.item.verb_last import Stretch
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.places import is_connector
 from noticeparse.readers.verbs import canonical_verb

@@ -13,7 +13,7 @@ from typing import Literal
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Added, Group, Item, Piece, Place
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.readers.features import has_kind, value_property
 from noticeparse.readers.verbs import canonical_verb

@@ -15,8 +15,9 @@ from collections.abc import Callable, Sequence
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
 from noticeparse.layout.item.states import state_told
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.verbs import canonical_verb
 

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 from itertools import pairwise
 
-from noticeparse.layout.evidence import OPEN_END, PLACES
-from noticeparse.layout.line.element_kinds import ElementKind
+from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.features import has_kind, leads_feature
 

@@ -12,9 +12,10 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
 from noticeparse.layout.item.told_states import State, is_pair, read_more, read_state
 from noticeparse.layout.item.verb_last import Stretch, led
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.verbs import canonical_verb
 

@@ -13,7 +13,7 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Group, Item, Piece, Place
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 
 _OLD = (

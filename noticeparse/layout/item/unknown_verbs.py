@@ -10,7 +10,8 @@ import re
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from noticeparse.layout.evidence import PLACES, lead_index
+from noticeparse.layout.evidence import lead_index
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.broken_verbs import broken_verb_end, is_cut_short
 from noticeparse.readers.features import has_kind, leads_feature

@@ -12,9 +12,10 @@ from itertools import pairwise
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Item, Piece
-from noticeparse.layout.evidence import PLACES, PROPERTIES, tells
+from noticeparse.layout.evidence import PROPERTIES, tells
 from noticeparse.layout.item.things_before_verbs import behind_thing
 from noticeparse.layout.item.told_states import State
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.places import read_phrase

@@ -13,8 +13,9 @@ from itertools import groupby, pairwise, takewhile
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES, lead_index, tells
+from noticeparse.layout.evidence import lead_index, tells
 from noticeparse.layout.item.verb_last import FIELD_MARKS, leads_to_new, opens_with_marks
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.readers.verbs import canonical_verb
 

@@ -9,6 +9,9 @@ ElementKind = Literal[
     "chart", "charts_only", "semicolon", "bar", "rule",
 ]  # fmt: skip
 
+PLACES: frozenset[ElementKind] = frozenset({"point", "half", "reference", "same"})
+"""Kinds of element that give a position."""
+
 KINDS: dict[str, ElementKind] = {
     "COORDINATE": "half", "COORDINATE_HEMISPHERE_FIRST": "half", "COORDINATE_MINUTES": "half",
     "COORDINATE_DOUBTFUL": "half", "COORDINATE_BARE": "half", "COORDINATE_CUT": "half",

@@ -12,6 +12,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.faults import Fault
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
 from noticeparse.readers.coordinates import Coordinate
@@ -75,7 +76,7 @@ def _nearest(leads: Sequence[_Lead | None]) -> list[_Lead | None]:
 def _mended(text: str, line: Line, lead: _Lead) -> Line | None:
     """The line with its stump as a place that nobody can read, or None where none stands there."""
     start = line.start + lead.column
-    first = next((e.start for e in line.elements if e.kind in _PLACED), line.end)
+    first = next((e.start for e in line.elements if e.kind in PLACES), line.end)
     if start >= first or (start > line.start and text[start - 1] not in " \t|"):
         return None
     stump = _STUMP.match(text, start, line.end)
@@ -91,9 +92,6 @@ def _mended(text: str, line: Line, lead: _Lead) -> Line | None:
         # `48 delete wreck` was read as words in one piece.
         kept = list(elements_between(text, end, line.end))
     return line._replace(elements=(*before, place, *kept))
-
-
-_PLACED = frozenset({"point", "half", "reference", "same"})
 
 
 def _is_like(stump: re.Match[str], lead: _Lead, has_place: bool) -> bool:

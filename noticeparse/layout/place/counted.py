@@ -10,7 +10,8 @@ from collections.abc import Sequence
 from itertools import pairwise
 from typing import NamedTuple
 
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.lines import elements_between
 from noticeparse.readers.features import has_kind

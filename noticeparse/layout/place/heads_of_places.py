@@ -10,7 +10,8 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import AXIS_WORDS, PLACES
+from noticeparse.layout.evidence import AXIS_WORDS
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.letters import read_letters
 from noticeparse.readers.places import read_phrase

@@ -5,7 +5,8 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES, tells
+from noticeparse.layout.evidence import tells
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 
 

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.drafts import Group, Item, Piece, Place
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.halves import with_halves_below
 from noticeparse.layout.line.lines import elements_between
@@ -24,7 +25,6 @@ from noticeparse.readers.verbs import canonical_verb
 _FEWEST = 2
 """Places of a block without a title; one alone may go on with the item above."""
 _ENDS = frozenset({"verb", "chart", "charts_only", "number", "key"})
-_PLACES = frozenset({"point", "half", "reference", "same"})
 _TO = re.compile(r",? to$")
 _LEADS = re.compile(r"(?:^|[ ,])(?:to|from|at|in|of|on|and|joining|between|through|by|near):?$")
 _AWAITS = re.compile(
@@ -236,7 +236,7 @@ class _Reader:
             return
         if element.kind == "words":
             self._words.append(self._text[element.start : element.end])
-        self._has_place |= element.kind in _PLACES
+        self._has_place |= element.kind in PLACES
         self._has_point |= element.kind in ("point", "half")
         self._add(element)
 

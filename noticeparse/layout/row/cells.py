@@ -7,7 +7,7 @@ from collections.abc import Container, Sequence
 from noticeparse.layout.column.columns import column_role
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item, Piece
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.openings import is_parted

@@ -11,7 +11,7 @@ import re
 
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import words_of
 from noticeparse.layout.row.cells import is_nothing
 from noticeparse.readers.features import read_feature, value_property

@@ -11,8 +11,9 @@ from collections.abc import Sequence
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.evidence import OPEN_END, PLACES
+from noticeparse.layout.evidence import OPEN_END
 from noticeparse.layout.item.states import set_replacement, set_states
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import is_nothing, span_of
 from noticeparse.layout.row.names_of_lights import set_name_of_light

@@ -11,9 +11,9 @@ from collections.abc import Sequence, Set
 
 from noticeparse.layout.column.columns import key_role
 from noticeparse.layout.column.titles import Cells
-from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.item.states_below import tells_state_below
 from noticeparse.layout.item.told_states import read_state
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.place.lettered_places import is_lettered
 from noticeparse.layout.sentence.lead_words import hangs

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import words_of
 from noticeparse.readers.features import read_feature
 from noticeparse.readers.verbs import canonical_verb

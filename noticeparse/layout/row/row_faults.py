@@ -13,7 +13,7 @@ from itertools import pairwise
 from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import span_of
 from noticeparse.layout.row.place_keys import UNKNOWN

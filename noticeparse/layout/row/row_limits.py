@@ -7,7 +7,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.readers.dates import MONTH
 from noticeparse.readers.features import has_kind

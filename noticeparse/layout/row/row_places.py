@@ -6,7 +6,7 @@ from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Group, Item, Place
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.row.cells import awaits_destination

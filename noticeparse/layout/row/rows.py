@@ -12,8 +12,8 @@ from noticeparse.faults import Fault
 from noticeparse.layout.column.states_of_columns import are_states, with_states
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Added, Item
-from noticeparse.layout.evidence import PLACES
 from noticeparse.layout.handed_on import RowClass
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import (
     changed_property,

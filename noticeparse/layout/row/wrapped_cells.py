@@ -10,7 +10,8 @@ from __future__ import annotations
 from typing import Literal, NamedTuple
 
 from noticeparse.layout.column.titles import Cells, Table
-from noticeparse.layout.evidence import OPEN_END, PLACES
+from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, words_of
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import has_kind, leads_feature, read_feature, value_property

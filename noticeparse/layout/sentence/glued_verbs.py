@@ -11,7 +11,8 @@ import re
 from collections.abc import Iterator, Sequence
 
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import OPEN_END, PLACES
+from noticeparse.layout.evidence import OPEN_END
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line, has_words
 from noticeparse.readers.verbs import canonical_verb
 

@@ -10,7 +10,7 @@ import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, has_words
 from noticeparse.layout.sentence.things_told import things_told
 from noticeparse.readers.features import leads_feature

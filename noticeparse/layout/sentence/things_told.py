@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from noticeparse.layout.evidence import PLACES
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, has_words, words_of
 from noticeparse.readers.features import leads_feature
 from noticeparse.readers.verbs import canonical_verb

@@ -11,7 +11,8 @@ from typing import NamedTuple
 
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Piece
-from noticeparse.layout.evidence import PLACES, split_lead
+from noticeparse.layout.evidence import split_lead
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.places import read_phrase
 
