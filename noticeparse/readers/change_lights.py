@@ -6,7 +6,6 @@ limits are those of a whole light: a range of 250 miles is doubted here as there
 
 from __future__ import annotations
 
-import re
 from decimal import Decimal
 from functools import cache
 from typing import Any, NamedTuple
@@ -76,7 +75,9 @@ class _Builder:
 
 @cache
 def _parser() -> grammar.PhraseParser:
-    return grammar.build("value", ("period", "ranges", "of_colours"), callbacks=_Builder())
+    return grammar.build(
+        "value", ("period", "ranges", "of_colours", "of_colour"), callbacks=_Builder()
+    )
 
 
 def light_value(property_type: str) -> str | None:
@@ -134,15 +135,15 @@ def read_ranges(text: str, feature: Feature) -> Value:
 
 _ORDER = "WRGY"
 """In which the colours of a light stand, and so its ranges (INT 1, P14)."""
-_EACH = re.compile(
-    r"(?:(?:[WRGY]\.?|white|red|green|yellow) ?[0-9]{1,2}(?:\.[0-9])? ?(?:M|miles)?"
-    r"|[0-9]{1,2} ?(?:M|miles) ?\((?:[WRGY]|white|red|green|yellow)\))"
-)
 
 
 def is_range_of_colour(words: str) -> bool:
     """Whether words behind a comma are the range of one more colour: `W15M, R11M`."""
-    return _EACH.fullmatch(words.strip()) is not None
+    try:
+        _parser().parse(words.strip(), start="of_colour")
+    except LarkError:
+        return False
+    return True
 
 
 def _of_colours(text: str) -> dict[str, Decimal]:
