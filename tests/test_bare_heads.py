@@ -118,7 +118,13 @@ KINDS = [
     ("Change  Light buoy, special, Fl Y 4s, into\n        west cardinal light buoy", "replace"),
     ("Alter  spar buoy to light buoy Fl.R.4s", "replace"),
     ("Change  wreck into dangerous wreck", "replace"),
+    ("Amend  wreck to dangerous wreck", "replace"),
+    ("AMEND  WRECK TO DANGEROUS WRECK", "replace"),
+    ("Amend  the obstruction to read wreck, PA", "replace"),
     ("Change  light into Fl(3) 10s", "amend"),
+    # Something of a thing, or its name, is no other thing.
+    ("Amend  name of rock to Wreck Point", "amend"),
+    ("Amend  depth over wreck to depth 5m", "amend"),
     ("Amend  light buoy, Fl.G.3s, to Fl.G.5s", "amend"),
     ("Change  depth 5.2 m into 4.8 m", "amend"),
 ]

@@ -15,7 +15,7 @@ from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, value_property
 from noticeparse.readers.places import split_phrase
-from noticeparse.readers.swaps import is_bare, names_both, read_swap
+from noticeparse.readers.swaps import is_bare, names_both, read_swap, things_stand_alone
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
@@ -122,8 +122,10 @@ def _shown_as(item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
     return "replace" if is_thing else "amend", words._replace(text=before + link + whole)
 
 
-_INTO = re.compile(r",? into (?=\S)")
+_INTO = re.compile(r",? into (?=\S)| to read (?=[a-z])", re.IGNORECASE)
 _MARKS = ("buoy", "light_buoy", "beacon", "light_beacon", "light_float", "light_vessel")
+# What words of a change may name without naming a thing that becomes another.
+_NO_THINGS = frozenset(("unknown", "sounding", "legend", "note", "topmark"))
 
 
 def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
@@ -132,7 +134,7 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
     A new state of the same thing, `light into Fl.G.4s`, stays an amendment.
     """
     plain, count = _INTO.subn(lambda found: " to ".rjust(len(found.group())), words.text)
-    if count > 1 or " to " not in plain:
+    if count > 1 or " to " not in plain.lower():
         return "amend", words
     if not count and not names_both(plain):
         return "amend", words  # `light to Fl.G.4s`: no mark becomes another
@@ -141,7 +143,8 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
         return "amend", words
     old, new = swap.feature, swap.replacement
     are_marks = all(one.kind.startswith(_MARKS) for one in (old, new))
-    differ = count == 1 and old.kind != new.kind and "unknown" not in (old.kind, new.kind)
+    differ = old.kind != new.kind and _NO_THINGS.isdisjoint((old.kind, new.kind))
+    differ = differ and (count == 1 or things_stand_alone(plain))
     return ("replace", words._replace(text=plain)) if are_marks or differ else ("amend", words)
 
 

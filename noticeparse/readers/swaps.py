@@ -88,6 +88,24 @@ def names_both(text: str) -> bool:
     return division is not None and all(has_kind(text[slice(*side)]) for side in division[:2])
 
 
+# `depth of wreck to …`, `limits of area`: what changes is something of the thing.
+_OF_A_THING = re.compile(r"\b(?:of|over|from)\b", re.IGNORECASE)
+
+
+def things_stand_alone(text: str) -> bool:
+    """Whether both sides of the joint are things, without a property or a name of theirs.
+
+    `rock to rock awash`; not `name of rock to Wreck Point`.
+    """
+    division = _divided(text)
+    if division is None:
+        return False
+    first, second = text[slice(*division.first)], text[slice(*division.second)]
+    is_name = second[:1].isupper() and not second.isupper()
+    is_thing = leads_feature(first) and _OF_A_THING.search(first) is None
+    return is_thing and leads_feature(second) and not is_name
+
+
 _LEGEND = re.compile(r"(?:the )?(?:legend|label|inscription|wording)\b")
 _WORDING = re.compile(r'"[^"]{1,200}"$|[A-Z][^",;:]{1,60}$')
 
