@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 
 from noticeparse.readers.head_values import HeadPart
@@ -27,11 +28,33 @@ def is_joined(three: Sequence[HeadPart], joints: frozenset[str]) -> bool:
     return first.kind == last.kind == "CHART_NUMBER" and len(first.text) == len(last.text)
 
 
-def range_between(
-    text: str, before: HeadPart | None, part: HeadPart, following: HeadPart | None
-) -> str | None:
-    """The words of a range where `to` joins two chart numbers."""
-    if before is None or following is None or part.text.lower() != "to":
+def tells_of_several(words: str) -> bool:
+    """Whether the word for a chart is one for several: `Charts`, `Chart(s)`, `Chart Nos`."""
+    return _SEVERAL.match(words) is not None
+
+
+def range_between(text: str, parts: Sequence[HeadPart], at: int) -> str | None:
+    """The words of a range where `to`, or a dash, joins two chart numbers and no more.
+
+    A dash parts the charts of a list too, `Charts - 802 - 803 - 805`, and between numbers that
+    follow each other it means the same both ways.
+    """
+    word = parts[at].text.lower()
+    around = [part.kind for part in parts[max(at - 2, 0) : at + 2]]
+    if word not in ("to", "-") or around[-3:] != ["CHART_NUMBER", parts[at].kind, "CHART_NUMBER"]:
         return None
-    joined = before.kind == following.kind == "CHART_NUMBER"
-    return text[before.start : following.end] if joined else None
+    first, last = parts[at - 1], parts[at + 1]
+    if word == "-":
+        is_first = around[0] == "CHART_WORD" and not parts[at - 2].text.rstrip().endswith("-")
+        goes_on = parts[at + 2 : at + 3] and parts[at + 2].text == "-"
+        if not is_first or goes_on or not _skips(first.text, last.text):
+            return None
+    return text[first.start : last.end]
+
+
+def _skips(first: str, last: str) -> bool:
+    is_alike = first.isdecimal() and last.isdecimal() and len(first) == len(last)
+    return is_alike and int(last) > int(first) + 1
+
+
+_SEVERAL = re.compile(r"charts|chart\(s\)|chart/s|[^0-9]{1,40}\bnos\b", re.IGNORECASE)

@@ -12,7 +12,13 @@ from functools import cache, lru_cache
 
 from noticeparse import grammar
 from noticeparse.readers.cancelled import number_text, read_cancelled
-from noticeparse.readers.chart_joints import JOINTS, is_alike, is_joined, range_between
+from noticeparse.readers.chart_joints import (
+    JOINTS,
+    is_alike,
+    is_joined,
+    range_between,
+    tells_of_several,
+)
 from noticeparse.readers.chart_list_numbers import without_list_numbers
 from noticeparse.readers.chart_numbers import (
     next_chart,
@@ -21,7 +27,7 @@ from noticeparse.readers.chart_numbers import (
     with_own_first,
 )
 from noticeparse.readers.dates import read_date
-from noticeparse.readers.edition_dates import tell_edition_dates
+from noticeparse.readers.edition_dates import new_edition, tell_edition_dates, without_months
 from noticeparse.readers.garbled_numbers import tell_garbled_numbers
 from noticeparse.readers.head_values import (
     ChartHead,
@@ -32,6 +38,11 @@ from noticeparse.readers.head_values import (
     read_items,
     read_panel,
     read_unit,
+)
+from noticeparse.readers.international_numbers import (
+    international_number,
+    share_international,
+    with_international,
 )
 from noticeparse.readers.notices_before import (
     blame,
@@ -95,14 +106,14 @@ def read_head(text: str, near: int | None) -> Head:
     expects_chart = names_several = False
     text = _BESIDE.sub(lambda found: " " * len(found[0]), text)
     parts, listed = with_list_apart(read_parts(text))
-    parts = with_own_first(with_bare_numbers(parts))
+    parts = with_own_first(with_international(without_months(head, with_bare_numbers(parts))))
     for at, part in enumerate(parts):
         following = parts[at + 1] if at + 1 < len(parts) else None
         before = parts[at - 1] if at else None
         kind = part.kind
         if kind == "CHART_WORD":
             expects_chart = True
-            names_several = part.text.lower().startswith(("charts", "chart(s)", "chart/s"))
+            names_several = tells_of_several(part.text)
         elif kind == "CHART_NUMBER" and (
             expects_chart
             or _is_another(chart, following)
@@ -125,7 +136,7 @@ def read_head(text: str, near: int | None) -> Head:
             head.this_notice = (number_text(part.text), part.start, part.end)
         elif kind == "CANCELS":
             head.cancels += read_cancelled(part.text, near)
-        elif names_several and (written := range_between(text, before, part, following)):
+        elif names_several and (written := range_between(text, parts, at)):
             # `Charts 802 to 804`: whether there is one between is not said.
             expects_chart = True
             blame(head, "chart-range", written, part)
@@ -143,7 +154,7 @@ def read_head(text: str, near: int | None) -> Head:
         _set(head.charts[-1] if head.charts else shared, part, near, head)
     _unread_words(head, text, parts)
     _bracketed_letters(head, parts)
-    _share_international(head, parts)
+    share_international(head, parts)
     _share(head, shared)
     part_panels(head)
     return head
@@ -194,39 +205,6 @@ def _bracketed_letters(head: Head, parts: Sequence[HeadPart]) -> None:
             blame(head, "chart-head-unread", f"({letter.text})", letter)
 
 
-def _share_international(head: Head, parts: Sequence[HeadPart]) -> None:
-    """`Charts 802 and 803 (INT 1503, INT 1504)`: as many numbers as charts, behind all of them."""
-    found = [part for part in parts if part.kind == "INTERNATIONAL"]
-    behind = all(chart.start < part.start for chart in head.charts for part in found)
-    if len(head.charts) > 1 and len(found) < len(head.charts):
-        _tell_listed(head, parts)
-    if len(found) < 2 or len(found) != len(head.charts) or not behind:
-        return
-    for chart, part in zip(head.charts, found, strict=True):
-        chart.international = _international(part.text)
-    places = {part.start for part in found}
-    head.faults = [
-        one for one in head.faults if one.code != "chart-head-unread" or one.start not in places
-    ]
-
-
-def _tell_listed(head: Head, parts: Sequence[HeadPart]) -> None:
-    """`Charts 802 - 803 - INT 9871`: that of the chart before it, or another chart."""
-    for first, joint, number, before, part in zip(*(parts[at:] for at in range(5)), strict=False):
-        is_alike = joint.text == before.text and (joint.kind == "COMMA" or joint.text == "-")
-        is_listed = is_alike and first.kind == number.kind == "CHART_NUMBER"
-        if part.kind != "INTERNATIONAL" or part.text[0] == "(" or not is_listed:
-            continue
-        for chart in head.charts:
-            if chart.international == _international(part.text):
-                chart.international = None
-                blame(head, "chart-head-unread", part.text, part)
-
-
-def _international(text: str) -> str:
-    return "INT " + "".join(char for char in text if char.isdigit())
-
-
 def _once(chart: ChartHead, name: str, value: object, part: HeadPart, head: Head) -> None:
     """Tell a second panel, international number or notice before: only one is kept."""
     known = getattr(chart, name)
@@ -252,8 +230,10 @@ def _set(chart: ChartHead, part: HeadPart, near: int | None, head: Head) -> None
         set_previous(chart, part, near, head)
     elif kind == "NEW_EDITION":
         _once(chart, "previous_written", text.strip("[]() ,;"), part, head)
+        number, day = new_edition(text, near)
+        chart.edition, chart.edition_date = chart.edition or number, chart.edition_date or day
     elif kind == "INTERNATIONAL":
-        _once(chart, "international", _international(text), part, head)
+        _once(chart, "international", international_number(text), part, head)
     elif kind == "EDITION":
         chart.edition = read_edition_number(text)
     elif kind == "DATE":
