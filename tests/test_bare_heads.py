@@ -122,6 +122,8 @@ KINDS = [
     ("AMEND  WRECK TO DANGEROUS WRECK", "replace"),
     ("Amend  the obstruction to read wreck, PA", "replace"),
     ("Change  light into Fl(3) 10s", "amend"),
+    ("Change  light buoy, Q.R, into Q.G", "amend"),
+    ("Amend  light buoy, Q.R, to read Q.G", "amend"),
     # Something of a thing, or its name, is no other thing.
     ("Amend  name of rock to Wreck Point", "amend"),
     ("Amend  depth over wreck to depth 5m", "amend"),

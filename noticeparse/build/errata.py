@@ -122,7 +122,8 @@ def _shown_as(item: Item, verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
     return "replace" if is_thing else "amend", words._replace(text=before + link + whole)
 
 
-_INTO = re.compile(r",? into (?=\S)| to read (?=[a-z])", re.IGNORECASE)
+_INTO = re.compile(r",? into (?=\S)", re.IGNORECASE)
+_TO_READ = re.compile(r" to read (?=[a-z])", re.IGNORECASE)
 _MARKS = ("buoy", "light_buoy", "beacon", "light_beacon", "light_float", "light_vessel")
 # What words of a change may name without naming a thing that becomes another.
 _NO_THINGS = frozenset(("unknown", "sounding", "legend", "note", "topmark"))
@@ -134,9 +135,8 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
     A new state of the same thing, `light into Fl.G.4s`, stays an amendment.
     """
     plain, count = _INTO.subn(lambda found: " to ".rjust(len(found.group())), words.text)
-    if count > 1 or " to " not in plain.lower():
-        return "amend", words
-    if not count and not names_both(plain):
+    plain = _TO_READ.sub(lambda found: " to ".rjust(len(found.group())), plain)
+    if count > 1 or " to " not in plain.lower() or not names_both(plain):
         return "amend", words  # `light to Fl.G.4s`: no mark becomes another
     swap = read_swap(plain)
     if any(fault.code == "swap-not-divided" for fault in swap.faults):
