@@ -120,3 +120,50 @@ def test_an_order_in_the_passive_is_of_what_stands_behind_its_colon(order: str) 
         bulletin = parse(f"{HEAD}{head}{order} rock {Q}\n")
         assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
         assert not errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("order", "verb"),
+    [("Carry", "insert"), ("Carry in", "insert"), ("Bring in", "insert"), ("Abolish", "delete")],
+)
+@pytest.mark.parametrize(
+    "layout",
+    [
+        "1. {0} wreck {1}\n2. Delete rock {2}\n",
+        "{0}: wreck {1}\nDelete: rock {2}\n",
+        "{0}   wreck {1}\nDelete    rock {2}\n",
+        " {0}   wreck\n              {1}\n Delete     rock\n              {2}\n",
+        "- To {3}: wreck, {1}\n- To delete: rock, {2}\n",
+        "{0}:\n  wreck {1}\nDelete:\n  rock {2}\n",
+        "{0} a wreck in {1}.\nDelete the rock in {2}.\n",
+    ],
+)
+def test_a_verb_out_of_another_tongue(order: str, verb: str, layout: str) -> None:
+    bulletin = parse(HEAD + layout.format(order, P, Q, order.lower()))
+    assert told(bulletin) == [(verb, "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"Carry out the works in {P}.",
+        f"Carry a light when in {P}.",
+        f"Vessels have to\ncarry a pilot in {P}.",
+        f"The light-buoy in {P} was carried away.",
+    ],
+)
+def test_what_ships_carry_goes_on_no_chart(words: str) -> None:
+    assert usable_of(parse(f"{HEAD}Delete rock {Q}\n{words}\n")) == [("delete", "rock")]
+
+
+@pytest.mark.parametrize("last", ["Delete rock", "Suppress     rock"])
+def test_a_strange_verb_does_not_turn_the_list_round(last: str) -> None:
+    # Its first thing stands above the first place, and nothing below the last.
+    text = (
+        f"{HEAD} Fetch      wreck, least depth 14.5 m\n                {P}\n"
+        f"            islet\n                {Q}\n {last}\n                {R}\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [("delete", "rock", [AT_R])]
+    assert "verb-unknown" in errors(bulletin)

@@ -58,7 +58,7 @@ def cut_below_places(text: str, lines: Sequence[Line]) -> Body | None:
     titles = [line for line in lines if is_title_of_changes(text, line)]
     rows = {line.row for line in titles}
     found = _blocks(text, [line for line in lines if line.row not in rows])
-    if found is None or not _is_of_places(text, found[0]):
+    if found is None or not _is_of_places(text, found[0]) or _stand_below(text, *found):
         return None
     blocks, others = found
     body = Body([], [paragraph(text, line.elements) for line in titles], [])
@@ -93,6 +93,12 @@ def _is_of_places(text: str, blocks: Sequence[_Block]) -> bool:
     is_sentence = any(e.kind == "passive" for one in told for e in one)
     # A command below each place is read as a row with its position in front.
     return is_sentence or any(len(block.statements) > 1 or block.is_counted for block in blocks)
+
+
+def _stand_below(text: str, blocks: Sequence[_Block], others: Sequence[Line]) -> bool:
+    """Whether a thing stands above the first place, and nothing below the last."""
+    above = (e for one in others for e in one.elements if e.start < blocks[0].head[0].start)
+    return not blocks[-1].statements and has_kind(words_of(text, above))
 
 
 def _tells_below(text: str, statement: Sequence[Element]) -> bool:

@@ -24,6 +24,7 @@ KINDS: dict[str, ElementKind] = {
     "CHART": "chart", "CHARTS_ONLY": "charts_only",
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
     "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb", "VERB_CHART": "verb",
+    "VERB_ABROAD": "verb",
     "PASSIVE": "passive", "KEY": "key", "SEMICOLON": "semicolon", "RULE": "rule",
     "BAR": "bar", "LEADER": "bar", "COURTESY": "bar", "FOREIGN": "bar", "ITEM_COUNT": "bar",
     "WORDS": "words", "CHUNK": "words", "ARROW": "words", "OTHER": "words", "STAR": "words",
