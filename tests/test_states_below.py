@@ -5,6 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
+from noticeparse.records.action import Replace
 from noticeparse.records.bulletin import Bulletin
 from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, codes, errors, told
 
@@ -161,3 +162,50 @@ def test_new_in_the_column_of_the_commands_inserts_beside_states_of_others() -> 
 def test_new_in_the_column_of_its_old_state_inserts_nothing() -> None:
     body = f"AMEND     buoy {P}\nOLD       port-hand buoy {P}\nNEW       starboard-hand buoy {P}\n"
     assert "insert" not in {one.verb for one in actions_of(parse(HEAD + body))}
+
+
+def _replaced(bulletin: Bulletin) -> list[tuple[str, str]]:
+    return [
+        (action.feature.kind, action.replacement.kind)
+        for action in actions_of(bulletin)
+        if isinstance(action, Replace) and action.usable
+    ]
+
+
+@pytest.mark.parametrize(
+    "above",
+    [
+        "REPLACE in {}",
+        "Replace at {}:",
+        "1. SUBSTITUTE in position {}",
+        "REPLACE\n     {}",
+        "  EXCHANGE   {}",
+        "Replace wreck in {}",
+    ],
+)
+@pytest.mark.parametrize(
+    "states",
+    [
+        "     OLD: dangerous wreck\n     NEW: wreck, least depth 17.2 m\n",
+        "   New: wreck, least depth 17.2 m\n   Old: dangerous wreck\n",
+        "     was:  dangerous wreck\n     now:  wreck, least depth 17.2 m\n",
+    ],
+)
+@pytest.mark.parametrize("last", ["REMOVE  rock in {}", "2. Delete rock {}"])
+def test_a_replacement_may_name_its_place_alone(above: str, states: str, last: str) -> None:
+    bulletin = parse(f"{HEAD}{above.format(P)}\n{states}{last.format(Q)}\n")
+    assert _replaced(bulletin) == [("wreck_dangerous", "wreck_least_depth")]
+    assert told(bulletin)[1:] == [("delete", "rock", [AT_Q])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("state", ["OLD: dangerous wreck", "NEW: dangerous wreck"])
+def test_one_state_alone_is_no_replacement(state: str) -> None:
+    bulletin = parse(f"{HEAD}REPLACE in {P}\n     {state}\nREMOVE  rock in {Q}\n")
+    assert told(bulletin) == [("delete", "rock", [AT_Q])]
+    assert "swap-not-divided" in errors(bulletin)
+
+
+def test_a_whole_command_below_states_is_not_of_them() -> None:
+    text = f"{HEAD}AMEND in {P}\n   OLD: beacon, Fl.G.3s\n   NEW: pile, Fl.G.5s\nADD rock in {Q}\n"
+    assert told(parse(text)) == [("insert", "rock", [AT_Q])]

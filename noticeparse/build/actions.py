@@ -243,7 +243,9 @@ def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> S
     if verb not in ("amend", "replace") or not new.text:
         return concatenated(concatenated(words, old), new)
     if verb == "replace":
-        return concatenated(concatenated(words, old), new, " by ")
+        # `Replace the beacon`, and `Old: starboard-hand beacon`: of these the longer says both.
+        goes = old if old.text.endswith(f" {words.text}") else concatenated(words, old)
+        return concatenated(goes, new, " by ")
     if not old.text:
         joint = ": " if " to " in f" {new.text} " else " to "
         return concatenated(words, new, joint)

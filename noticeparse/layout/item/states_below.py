@@ -22,6 +22,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.verbs import canonical_verb
 
 _KEY = re.compile(r"[A-Za-z]{2,12} ?:(?=[ ]{1,12}\S)")
+_OF_REPLACEMENT = frozenset((*PLACES, "verb", "words", "label", "bar"))
 _MOST_STATES = 4
 _MOST_PLACES = 12
 
@@ -44,17 +45,23 @@ def with_state_key(text: str, line: Line, body: Sequence[Line]) -> Line:
 
 
 def tells_state_below(text: str, line: Line, body: Sequence[Line]) -> bool:
-    """Whether a line tells a state, by words alone, of what an amendment above it names."""
+    """Whether a line tells a state, by words alone, of what an amendment above it names.
+
+    A replacement may name its place alone: `Replace in P`, and below it `Old: buoy`.
+    """
     if not _is_state(text, line) or line.has(*PLACES):
         return False
     above = _without(body, _MOST_STATES, lambda one: _is_state(text, one))
     above = _without(above, _MOST_PLACES, lambda one: _is_place(text, one))
-    if not above or above[-1].is_blank or not _names_thing(text, above[-1]):
+    if not above or above[-1].is_blank:
         return False
     command = next((verb for one in reversed(above) if (verb := _command(one))), None)
     if command is None:
         return False
-    return canonical_verb(command.value or text[command.start : command.end]) == "amend"
+    verb = canonical_verb(command.value or text[command.start : command.end])
+    if verb == "replace" and command in above[-1].elements:
+        return all(e.kind in _OF_REPLACEMENT for e in above[-1].elements)
+    return verb == "amend" and _names_thing(text, above[-1])
 
 
 def hold_half_told(text: str, items: Sequence[Item]) -> None:

@@ -110,7 +110,9 @@ def ends_value(text: str, value: Sequence[Element], line: Line) -> bool:
     if first.kind != "verb":
         return opens_note(text[first.start : line.end])
     placed = any(one.kind in ("point", "half", "reference") for one in value)
-    return placed or text[first.end : line.end].lstrip()[:1] == ":"
+    # `Insert wreck, P` is whole; a small verb may go on with a sentence.
+    is_whole = text[first.start].isupper() and line.has("words") and line.has("point", "half")
+    return placed or is_whole or text[first.end : line.end].lstrip()[:1] == ":"
 
 
 def stands_left_of_key(text: str, key: Element, value: Sequence[Element], line: Line) -> bool:
