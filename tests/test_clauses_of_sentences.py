@@ -5,7 +5,7 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, errors, told
+from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, actions_of, codes, errors, told
 
 S, AT_S = "46-00.30S 122-00.40W", "-4600.30-12200.40/"
 
@@ -143,3 +143,47 @@ def test_the_place_of_a_thing_that_is_not_known_is_not_that_of_the_one_before() 
 def test_a_point_of_a_line_is_no_other_thing() -> None:
     bulletin = parse(f"{HEAD}The cable joining {P} and the shore in {Q} is to be deleted.\n")
     assert told(bulletin) == [("delete", "cable_submarine", [AT_P, AT_Q])]
+
+
+@pytest.mark.parametrize(
+    "lead",
+    [
+        "Mariners are advised that",
+        "Masters and pilots are hereby informed that",
+        "Notice is given that",
+        "All mariners are notified that, following a survey completed on 20 February 2026,",
+        "Notice is hereby given that, owing to the loss of the old buoy,",
+    ],
+)
+@pytest.mark.parametrize("joint", [" and that ", ", and that ", "; and that ", ", while "])
+def test_what_is_told_behind_a_second_that_is_another_change(lead: str, joint: str) -> None:
+    text = f"{lead} a wreck has been found\nin {P}{joint}the rock in {Q} has been removed.\n"
+    bulletin = parse(HEAD + text)
+    assert told(bulletin) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+    assert codes(bulletin) == set()
+
+
+def test_whom_a_sentence_tells_it_is_no_part_of_a_change() -> None:
+    text = (
+        f"Mariners are advised that the character of the light in {P} has been changed from\n"
+        "Fl.R.3s9m6M to Fl(2)R.6s9m8M.\n"
+    )
+    bulletin = parse(HEAD + text)
+    assert told(bulletin) == [("amend", "light", [AT_P])]
+    assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"Mariners are advised that until further notice the light in {P} has been removed.\n",
+        f"Mariners are advised that the buoy in {P} has been moved to {Q} and that the wreck "
+        "that lay beside it has been removed.\n",
+        f"Mariners are advised that, following a survey near the rock in {P}, a wreck has been "
+        f"found in {Q}.\n",
+    ],
+)
+def test_what_limits_a_sentence_or_leads_to_another_place_is_not_passed_over(text: str) -> None:
+    bulletin = parse(HEAD + text)
+    assert told(bulletin) == []
+    assert errors(bulletin) != set()

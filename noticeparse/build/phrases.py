@@ -11,6 +11,13 @@ from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.stretch import Stretch, concatenated, gather
 
 _JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)
+_INFORMED = re.compile(
+    r"(?:(?:All )?[A-Za-z][a-z]{2,14}(?:,? (?:and|or) [a-z]{3,14}){0,2} are|Notice is) "
+    r"(?:hereby |also )?(?:informed|advised|notified|given|reminded) that,? "
+    r"(?:(?:following (?:an?|the|recent|completion)|as a result of|as shown by|owing to|due to"
+    r"|because of|on completion of) [^,;.]{3,90}, )?(?=(?:an?|the|two|three) )"
+)
+"""Whom a sentence tells it, and what led to it: `Mariners are advised that, following a fire,`."""
 
 
 def words_of_item(context: Context, item: Item) -> Stretch:
@@ -24,8 +31,11 @@ def words_of_item(context: Context, item: Item) -> Stretch:
 
 
 def opening_length(words: str) -> int:
-    """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`."""
-    found = _JOINT_IN_FRONT.match(words)
+    """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`.
+
+    So is what opens the sentence of a port: `Mariners are advised that a wreck`.
+    """
+    found = _INFORMED.match(words) or _JOINT_IN_FRONT.match(words)
     return found.end() if found is not None else 0
 
 

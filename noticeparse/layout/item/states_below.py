@@ -55,7 +55,7 @@ def tells_state_below(text: str, line: Line, body: Sequence[Line]) -> bool:
     above = _without(above, _MOST_PLACES, lambda one: _is_place(text, one))
     if not above or above[-1].is_blank:
         return False
-    command = next((verb for one in reversed(above) if (verb := _command(one))), None)
+    command = next((told for one in reversed(above) if (told := _command(one))), None)
     if command is None:
         return False
     verb = canonical_verb(command.value or text[command.start : command.end])

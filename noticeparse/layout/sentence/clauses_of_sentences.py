@@ -18,8 +18,8 @@ from noticeparse.layout.line.elements import Element
 from noticeparse.readers.features import leads_feature
 
 _JOINT = re.compile(
-    r"(?:[,;]\s{1,80}(?:(?P<first>and|while|whilst|but)\s{1,80})?"
-    r"|(?:^|(?<=\s))(?P<second>and|while|whilst|but)\s{1,80})(?=(?:an?|the|another)\s)",
+    r"(?:[,;]\s{1,80}(?:(?P<first>and|while|whilst|but)\s{1,80}(?:that\s{1,80})?)?"
+    r"|(?:^|(?<=\s))(?P<second>and|while|whilst|but)\s{1,80}(?:that\s{1,80})?)(?=(?:an?|the|another)\s)",
     re.IGNORECASE,
 )
 _ARTICLE = re.compile(r"(?:an?|the|another) ", re.IGNORECASE)
