@@ -75,3 +75,37 @@ def test_what_holds_a_command_is_left_as_it_stands(line: str) -> None:
 
 def test_one_box_alone_is_none() -> None:
     assert without_blank_forms("[ ] wreck\n")[1] == []
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Drawn: EK     Checked: RMD",
+        "  Drawn by EK, checked by R.M.D.",
+        "Compiled by: AB / Examined by: CD / Approved by: EF",
+        "Entered: EK; verified: RMD",
+    ],
+)
+def test_who_drew_and_checked_a_notice_is_left_out(line: str) -> None:
+    text = (
+        "Notice:       118/26\nChart:        802\nDatum:        WGS 84\n\n"
+        f"Action:       Insert\nObject:       Wreck\nPosition:     {P}\n\n{line}\n"
+    )
+    bulletin = parse(text)
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert codes(bulletin) == set()
+    assert bulletin.coverage.unread == 0
+
+
+@pytest.mark.parametrize(
+    "line",
+    [
+        "Drawn: EK",
+        "Drawn: wreck   Checked: RMD",
+        "Drawn: EK   Entered: WK",
+        f"Drawn: WK {P}   Checked: RMD",
+        "Approved by the Board",
+    ],
+)
+def test_a_line_with_more_than_such_initials_stays(line: str) -> None:
+    assert without_blank_forms(f"{line}\n") == (f"{line}\n", [])

@@ -199,3 +199,20 @@ def test_the_words_of_a_legend_have_a_key_of_their_own(key: str) -> None:
     )
     ((action,),) = (chart.actions for chart in parse(text).notices[0].charts)
     assert (action.usable, action.feature.legend) == (True, "Ferries cross")
+
+
+LED = (
+    ("NOTICE NO", "301/26"), ("CHART", "802"), ("LAST NOTICE", "266/26"), ("ACTION", "INSERT"),
+    ("FEATURE", "Rock awash"), ("LATITUDE", "47-15.61S"), ("LONGITUDE", "123-30.22W"),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("width", [13, 14, 18])
+@pytest.mark.parametrize("sign", [":", " :"])
+def test_the_longest_key_has_the_shortest_leader(width: int, sign: str) -> None:
+    text = "".join(f"{f'{key} '.ljust(width, '.')}{sign} {value}\n" for key, value in LED)
+    (notice,) = parse(text).notices
+    (chart,) = notice.charts
+    assert chart.previous is not None
+    assert chart.previous.number == 266
+    assert [one.feature.kind for one in chart.actions if one.usable] == ["rock_awash"]

@@ -2,7 +2,8 @@
 
 `[ ] 1  Insert wreck P` and `Done by ........   Date ........` are for the person who corrects the
 chart, and only they are left out.  A line with several boxes asks which of them holds, and where
-some boxes are crossed the empty ones mean something: these are left as they stand.
+some boxes are crossed the empty ones mean something: these are left as they stand.  The initials
+of those who drew and checked a notice are left out where nothing else stands on their line.
 """
 
 from __future__ import annotations
@@ -25,6 +26,16 @@ _ROOM = re.compile(
 """Words with dots behind them and nothing else, in cells of their own at the end of a line."""
 _DOTS = re.compile(r"[._]{5}[^\n]*")
 """What such words have behind them, up to the end of the line."""
+_INITIALS = (
+    r"(?:(?:drawn|entered|plotted|drafted|typed|compiled|prepared|checked|verified|examined"
+    r"|approved|proofed|signed)(?::| by:?)|initials:) {0,12}(?-i:[A-Z](?:\.? ?[A-Z]){1,3}\.?)"
+)
+_SIGNED = re.compile(
+    r"^[ \t]{0,40}(?=[^\n]{0,60}\b(?:checked|verified|examined|approved|proofed|signed)\b)"
+    rf"{_INITIALS}(?:(?: {{2,40}}|[ ]?[,;/|][ ]?){_INITIALS}){{1,3}}[ \t]*$",
+    re.I | re.M,
+)
+"""Who drew a notice and who checked it, on a line of their own: `Drawn: EK   Checked: RMD`."""
 _LEAST_BOXES = 2
 
 
@@ -35,6 +46,7 @@ def without_blank_forms(text: str) -> tuple[str, list[Piece]]:
         if len(_BOX.findall(text)) >= _LEAST_BOXES and _CROSSED.search(text) is None:
             text = _without(text, _BOX, marks)
         text = _without(text, _ANSWERS, marks)
+    text = _without(text, _SIGNED, marks)
     if "...." in text or "____" in text:
         text = _without_room(text, marks)
     return text, marks

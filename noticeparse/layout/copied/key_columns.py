@@ -2,7 +2,7 @@
 
     OBJECT ...... wreck          Object  | wreck
     OBJECT        wreck          Object  : wreck
-    OBJECT ...: wreck
+    OBJECT ...: wreck      POSITION .: P
 
 Leaders, bars, blanks, or a colon in a column of its own part key and value.  They are read as a
 colon only where the text shows it several times, with the keys of a record among them.  The key of
@@ -56,7 +56,7 @@ def _colons_apart(text: str) -> tuple[str, list[Piece]]:
 _SIGNS = ("...", " ..", "|")
 _LED_KEY = re.compile(
     r"^([ \t]*(?:[\[(]?[0-9]{1,2}[\]).][ \t]{1,8})?)([A-Za-z][A-Za-z ,./-]{1,28}?)([ \t]*)"
-    r"(\.{3,60}:?| \.\.|\|)(?=[ \t]+[^\s|][^|\n]*$)",
+    r"(\.{3,60}:?| \.\.|(?<=[ \t])\.{1,2} ?:|\|)(?=[ \t]+[^\s|][^|\n]*$)",
     re.MULTILINE,
 )
 
