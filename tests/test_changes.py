@@ -217,3 +217,38 @@ def test_long_texts_take_linear_time(piece):
     text = piece * (20_000 // len(piece))
     read_change(text, "m")
     read_swap(text, "m")
+
+
+@pytest.mark.parametrize(
+    ("text", "change"),
+    [
+        ("depth of the obstruction, least depth 8.2 m, to 7.6 m", ("depth", _D("8.2"), _D("7.6"))),
+        ("the depth of wreck, depth 5 fathoms, to 4₄ fathoms",
+         ("depth", _D("9.1440"), _D("8.5344"))),
+        ("the clearance of the bridge, vertical clearance 12 m, to 13 m",
+         ("clearance", _D(12), _D(13))),
+        ("height of the chimney, height 30 m, to 32 m", ("height_m", _D(30), _D(32))),
+        ("range of the light, range 5M, to 7M", ("light.ranges_nm", [_D(5)], [_D(7)])),
+        ('the legend of the area, legend "Sand", to "Mud"', ("legend", "Sand", "Mud")),
+        ('name of the special buoy, name "A", to "B"', ("name", "A", "B")),
+    ],
+)  # fmt: skip
+def test_the_old_value_may_stand_behind_the_feature_whose_property_is_named(text, change):
+    reading = read_change(text, None)
+    told = [(one.property, _plain(one.old), _plain(one.new)) for one in reading.changes]
+    assert told == [change]
+    assert reading.faults == ()
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "vertical clearance of the bridge, horizontal clearance 12 m, to 13 m",
+        "swept depth of the wreck, least depth 8.2 m, to 7.6 m",
+        "depth of the rock, depth 2 m, to 1.8 m, and the depth of the wreck, depth 3 m, to 2 m",
+        "depth of the wreck, depth 5 m",
+    ],
+)
+def test_another_property_or_no_new_value_is_no_change_of_what_is_named(text):
+    codes = {fault.code for fault in read_change(text, "m").faults}
+    assert codes & {"change-property-twice", "change-unread"}

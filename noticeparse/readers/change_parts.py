@@ -117,7 +117,11 @@ def carried(parts: list[Part]) -> list[Part]:
             made.append(part)
             continue
         ahead = made[waits]
-        if ahead.old is None:
+        if _states_again(ahead, made[-1]) and part.subject is None and part.old is None:
+            # `depth of the wreck, least depth 5m, to 4m`
+            made[waits] = Part(ahead.subject, is_change=False)
+            made[-1] = made[-1]._replace(new=part.new)
+        elif ahead.old is None:
             made[waits] = Part(ahead.subject, is_change=False)
             made.append(part._replace(property=ahead.property))
         elif part.subject is None and part.old is None:
@@ -126,6 +130,16 @@ def carried(parts: list[Part]) -> list[Part]:
         else:
             made.append(part)
     return made
+
+
+def _states_again(ahead: Part, part: Part) -> bool:
+    """Whether a part tells the old value of what one ahead names with its feature."""
+    if ahead.property is None or ahead.subject is None or ahead.old or part.new:
+        return False
+    if part.property is None or part.subject is not None or part.old is None:
+        return False
+    named = str(ahead.property).lower().removeprefix("the ")
+    return ahead.property.type == part.property.type and part.property.lower().endswith(named)
 
 
 def named_within(part: Part, text: str) -> Part:
