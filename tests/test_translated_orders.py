@@ -167,3 +167,35 @@ def test_a_strange_verb_does_not_turn_the_list_round(last: str) -> None:
     bulletin = parse(text)
     assert told(bulletin) == [("delete", "rock", [AT_R])]
     assert "verb-unknown" in errors(bulletin)
+
+
+@pytest.mark.parametrize("mark", ["", "- ", "* ", "• ", "(a) "])
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        ("To be inserted:", "To be deleted:"),
+        ("To be put:", "To be suppressed:"),
+        ("To be carried :", "To be abolished :"),
+        ("TO BE ADDED:", "TO BE STRUCK OUT:"),
+        ("Is to be placed:", "Is to be removed:"),
+    ],
+)
+def test_an_order_before_each_thing(mark: str, first: str, second: str) -> None:
+    bulletin = parse(f"{HEAD}{mark}{first} wreck, {P}\n{mark}{second} the rock in {Q}.\n")
+    assert [one for one in told(bulletin) if one[0] == "insert"] == [("insert", "wreck", [AT_P])]
+    assert told(bulletin)[1:] == [("delete", "rock", [AT_Q])]
+    assert errors(bulletin) == set()
+
+
+@pytest.mark.parametrize("above", ["To be placed: wreck,", "Insert wreck", "- To add: wreck,"])
+@pytest.mark.parametrize("order", ["To be struck:", "To be frobnicated:", "- To be sworn in:"])
+def test_an_order_that_nobody_knows_has_not_the_verb_above(above: str, order: str) -> None:
+    bulletin = parse(f"{HEAD}{above} {P}\n{order} rock, {Q}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) != set()
+
+
+def test_what_is_to_be_noted_is_no_order() -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n\nTo be noted: the rock is not marked.\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert errors(bulletin) == set()

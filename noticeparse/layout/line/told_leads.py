@@ -1,4 +1,7 @@
-"""Sentences that lead to the thing behind their colon: `The following is inserted: a wreck …`."""
+"""Sentences that lead to the thing behind their colon: `The following is inserted: a wreck …`.
+
+So does an order without its subject, `To be inserted: wreck …`.
+"""
 
 from __future__ import annotations
 
@@ -15,6 +18,11 @@ _FOLLOWING = re.compile(
 )
 _CHARACTER = re.compile(r"[A-Za-z]{1,3}[.(][^ ]*")
 _LED = ("insert", "delete", "move")
+_ORDER = re.compile(
+    r"(?:(?:is|are) )?to be (?!noted|observed|read|borne|remembered|confirmed|continued|published)"
+    r"[a-z-]{3,16}(?: (?:in|out|off|on|up|away|down))? ?:(?=[ \t]{0,12}\S)",
+    re.IGNORECASE,
+)
 
 
 def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | None:
@@ -23,6 +31,9 @@ def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | No
     The thing behind the colon says what it is: `The following light-buoy is moved: Fl.R.5s, …`
     tells it in front.
     """
+    at = next((i for i, one in enumerate(elements) if one.kind not in ("bar", "label")), 0)
+    if (ordered := _order(text, elements[at:])) is not None:
+        return [*elements[:at], *ordered]
     if [one.kind for one in elements[:3]] != ["words", "passive", "words"]:
         return None
     lead, told, rest = elements[:3]
@@ -36,3 +47,20 @@ def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | No
     heading = Element("verb", lead.start, rest.start + 1, lead.gap, verb)
     thing = rest._replace(start=rest.end - len(own), gap=True)
     return [heading, thing, *elements[3:]]
+
+
+def _order(text: str, elements: Sequence[Element]) -> list[Element] | None:
+    """The elements, `To be inserted:` before a thing as their verb; None for others."""
+    if not elements or elements[0].kind not in ("words", "passive"):
+        return None
+    told = _ORDER.match(text, elements[0].start, elements[-1].end)
+    if told is None:
+        return None
+    start, end = told.span()
+    rest = [one._replace(start=max(one.start, end)) for one in elements if one.end > end]
+    if not rest or rest[0].kind not in ("words", "label"):
+        return None
+    said = text[rest[0].start : rest[0].end]
+    rest[0] = rest[0]._replace(start=rest[0].end - len(said.lstrip()), gap=True)
+    is_thing = rest[0].kind == "label" or has_kind(_CHARACTER.sub("", said))
+    return [Element("verb", start, end, elements[0].gap), *rest] if is_thing else None
