@@ -252,3 +252,34 @@ def test_the_old_value_may_stand_behind_the_feature_whose_property_is_named(text
 def test_another_property_or_no_new_value_is_no_change_of_what_is_named(text):
     codes = {fault.code for fault in read_change(text, "m").faults}
     assert codes & {"change-property-twice", "change-unread"}
+
+
+@pytest.mark.parametrize(
+    ("text", "kind", "comes"),
+    [
+        ("wreck, least depth 5 m, by least depth 4 m", "wreck_least_depth", "least depth 4 m"),
+        ("the rock, least depth 5 m, with least depth of 4 m", "rock", "least depth of 4 m"),
+        ("least depth 4 m for obstruction, least depth 5 m", "obstruction", "least depth 4 m"),
+        ("port-hand light-buoy, Fl.R.3s, by Fl.R.5s", "light_buoy_port", "Fl.R.5s"),
+        ("Fl.R.5s for port-hand light-buoy, Fl.R.3s", "light_buoy_port", "Fl.R.5s"),
+    ],
+)
+def test_a_value_alone_that_comes_is_one_of_the_thing_that_goes(text, kind, comes):
+    reading = read_swap(text, "m")
+    assert reading.feature.kind == kind
+    assert (reading.replacement.kind, reading.replacement.text) == (kind, comes)
+    assert reading.replacement.s57 == reading.feature.s57
+    assert reading.faults == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "kind"),
+    [
+        ("light-beacon, F.R, by light, Fl.R.5s", "light"),
+        ("rock, depth 2 m, with depth 1.8 m", "sounding"),
+        ("light, Fl.R.3s, by Fl.R.5s", "light"),
+        ("depth 5 m by least depth 4 m", "sounding"),
+    ],
+)
+def test_another_thing_that_comes_stays_another(text, kind):
+    assert read_swap(text, "m").replacement.kind == kind

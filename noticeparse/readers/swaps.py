@@ -22,6 +22,7 @@ from noticeparse.readers.features import (
 )
 from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.records.feature import Feature
+from noticeparse.vocabulary import DANGERS, kinds
 
 # `was examined by divers. It is replaced with …`: the joint of another sentence.
 _OF_TWO_SENTENCES = re.compile(r"[a-z]\. (?:it|this|that|they|them|these)\b", re.IGNORECASE)
@@ -72,11 +73,14 @@ def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     division = _divided(text)
     if division is None:
         return _undivided(text, chart_unit)
-    first = _side(text, division.first, chart_unit)
+    is_new_first = division.joint.type in _NEW_FIRST
+    goes, comes = division[1::-1] if is_new_first else division[:2]
+    same = _same_thing(text[slice(*goes)], text[slice(*comes)])
     lead = "legend, " if _is_new_wording(text, division) else ""
-    second = _side(text, division.second, chart_unit, lead)
+    first = _side(text, division.first, chart_unit, same if is_new_first else "")
+    second = _side(text, division.second, chart_unit, lead or ("" if is_new_first else same))
     faults = (*first.faults, *second.faults)
-    if division.joint.type in _NEW_FIRST:
+    if is_new_first:
         is_by_for = division.joint.type == "FOR"
         return SwapReading(second.feature, first.feature, faults, is_by_for)
     return SwapReading(first.feature, second.feature, faults)
@@ -118,6 +122,20 @@ def _is_new_wording(text: str, division: _Division) -> bool:
     first, second = text[slice(*division.first)], text[slice(*division.second)]
     is_wording = _LEGEND.match(first) is not None and _WORDING.match(second) is not None
     return is_wording and read_feature(second, None).feature.kind not in ("legend", "note")
+
+
+def _same_thing(goes: str, comes: str) -> str:
+    """The thing that goes, where what comes tells a value of it alone; else nothing.
+
+    `wreck, least depth 5m, by least depth 4m`, `port-hand light-buoy, Fl.R.3s, by Fl.R.5s`.
+    """
+    head, comma, _ = goes.partition(",")
+    if not comma or has_kind(comes) or not has_kind(head):
+        return ""
+    thing, roles = read_feature(head, None).feature, value_property(comes)
+    is_danger = roles == {"depth"} and not DANGERS.isdisjoint(thing.s57)
+    is_lit = roles == {"light"} and "LIGHTS" in thing.s57 and kinds()[thing.kind].s57 != "LIGHTS"
+    return f"{head}, " if is_danger or is_lit else ""
 
 
 def _side(
