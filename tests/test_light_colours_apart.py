@@ -71,3 +71,24 @@ def test_a_light_that_becomes_another_takes_the_colour_behind_it() -> None:
     assert isinstance(action, Amend)
     (change,) = action.changes
     assert (change.new.colours, change.new.remarks) == (["R"], [])
+
+
+@pytest.mark.parametrize(
+    "words", ["light-buoy, Fl.3s yellow", "port-hand light-buoy Fl.3s red, can"]
+)
+def test_a_colour_right_behind_the_light_of_a_mark_is_told(words: str) -> None:
+    assert "light-colour-apart" in codes(parse(f"{HEAD}Insert {words} {P}\n"))
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "light-buoy, Fl.3s, yellow",
+        "Fl.3s yellow light-buoy",
+        "light-buoy Fl.3s red and white stripes",
+        "light-buoy Fl.Y.3s yellow",
+        "light-buoy Fl.3s white",
+    ],
+)
+def test_paint_behind_the_light_of_a_mark_is_not_told(words: str) -> None:
+    assert "light-colour-apart" not in codes(parse(f"{HEAD}Insert {words} {P}\n"))

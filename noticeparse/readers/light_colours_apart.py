@@ -34,7 +34,7 @@ def with_colour_apart(
 ) -> tuple[Light, ...]:
     """The lights; the only one, of no stated colour, has that of the words beside it.
 
-    Behind the light of a mark a colour in brackets may be that of either, and is told.
+    Behind the light of a mark a colour in brackets, or alone, may be that of either, and is told.
     """
     light = lights[0] if len(lights) == 1 else None
     if light is None or light.colour_stated or light.sectors:
@@ -111,9 +111,12 @@ def _is_no_light(item: Item) -> bool:
 
 
 def _may_be_of_light(items: Sequence[Item], at: int) -> bool:
-    """Whether a colour in brackets stands right behind the light of a mark."""
-    item = items[at]
-    is_beside = item.bracketed and items[at - 1].role in _OF_LIGHT
+    """Whether a colour in brackets stands right behind the light of a mark, or alone there."""
+    item, before = items[at], items[at - 1]
+    # `Fl.3s yellow`: of several colours, or before a thing, it is paint.
+    is_paint = any(one.role in ("colour", "pattern", "kind") for one in items[at + 1 : at + 3])
+    is_alone = item.start - before.end == 1 and not is_paint
+    is_beside = (item.bracketed or is_alone) and before.role in _OF_LIGHT
     return is_beside and item.role == "colour" and item.value != "white"
 
 
