@@ -187,3 +187,35 @@ def test_what_limits_a_sentence_or_leads_to_another_place_is_not_passed_over(tex
     bulletin = parse(HEAD + text)
     assert told(bulletin) == []
     assert errors(bulletin) != set()
+
+
+@pytest.mark.parametrize(
+    "lead",
+    [
+        "The Harbour Master gives notice that",
+        "The Port Authority hereby gives notice that",
+        "Shipping is informed that",
+        "Masters, pilots and fishermen are informed that",
+        "Notice is hereby given to mariners that",
+        "The Quill Pilots report that",
+        "We inform mariners that",
+        "Mariners are advised that:",
+    ],
+)
+def test_who_tells_it_to_whom_is_no_name_and_no_pilots(lead: str) -> None:
+    text = f'{lead} a port-hand light-buoy, Fl.R.4s, named "W2", has been laid in {P}.\n'
+    bulletin = parse(HEAD + text)
+    (action,) = actions_of(bulletin)
+    assert (action.verb, action.feature.kind) == ("insert", "light_buoy_port")
+    assert action.feature.name == "W2"
+    assert codes(bulletin) == set()
+
+
+def test_a_further_thing_is_the_next_one() -> None:
+    text = f"A beacon has been laid in {P} and that a further beacon has been laid in {Q}.\n"
+    for lead in (
+        "Mariners are advised that a beacon",
+        "Mariners are advised that a second beacon",
+    ):
+        bulletin = parse(HEAD + text.replace("A beacon", lead))
+        assert [places for _, _, places in told(bulletin)] == [[AT_P], [AT_Q]]

@@ -12,8 +12,11 @@ from noticeparse.stretch import Stretch, concatenated, gather
 
 _JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)
 _INFORMED = re.compile(
-    r"(?:(?:All )?[A-Za-z][a-z]{2,14}(?:,? (?:and|or) [a-z]{3,14}){0,2} are|Notice is) "
-    r"(?:hereby |also )?(?:informed|advised|notified|given|reminded) that,? "
+    r"(?:(?:(?:All )?[A-Za-z][a-z]{2,14}(?:(?:, |,? (?:and|or) )[a-z]{3,14}){0,4} (?:are|is)"
+    r"|(?:Notice|It) is) (?:hereby |also )?(?:informed|advised|notified|given|reminded|warned)"
+    r"(?: to [a-z, ]{3,40})?|(?:[A-Z][A-Za-z'-]{1,20} ){1,5}(?:hereby |also )?"
+    r"(?:gives? notice|announces?|reports?|(?:informs?|advises?|notif(?:y|ies)) [a-z, ]{3,40}))"
+    r" that[,:]? "
     r"(?:(?:following (?:an?|the|recent|completion)|as a result of|as shown by|owing to|due to"
     r"|because of|on completion of) [^,;.]{3,90}, )?(?=(?:an?|the|two|three) )"
 )

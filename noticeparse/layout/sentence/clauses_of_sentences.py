@@ -19,10 +19,13 @@ from noticeparse.readers.features import leads_feature
 
 _JOINT = re.compile(
     r"(?:[,;]\s{1,80}(?:(?P<first>and|while|whilst|but)\s{1,80}(?:that\s{1,80})?)?"
-    r"|(?:^|(?<=\s))(?P<second>and|while|whilst|but)\s{1,80}(?:that\s{1,80})?)(?=(?:an?|the|another)\s)",
+    r"|(?:^|(?<=\s))(?P<second>and|while|whilst|but)\s{1,80}(?:that\s{1,80})?)"
+    r"(?=(?:an?|the|another)\s)",
     re.IGNORECASE,
 )
-_ARTICLE = re.compile(r"(?:an?|the|another) ", re.IGNORECASE)
+_ARTICLE = re.compile(
+    r"(?:an? (?:further|second|third|additional)|an?|the|another) ", re.IGNORECASE
+)
 _QUOTED = re.compile(r"\"[^\"]{0,200}\"")
 _OF_ANOTHER = re.compile(
     r"\b(?:which|who|whose|that|it|its|they|them|their|this|these|those)\b"
