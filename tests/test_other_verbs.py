@@ -6,7 +6,7 @@ import pytest
 
 from noticeparse import parse
 from noticeparse.records.action import Amend, Replace
-from tests.short_notices import AT_P, HEAD, P, actions_of, errors, told
+from tests.short_notices import AT_P, HEAD, P, actions_of, codes, errors, told
 
 
 @pytest.mark.parametrize("joint", ["in place of", "instead of", "in lieu of"])
@@ -66,3 +66,16 @@ def test_a_place_on_the_way_is_not_its_end(link: str) -> None:
     bulletin = parse(f"{HEAD}{words}\n")
     assert told(bulletin) == []
     assert "relation-unclear" in errors(bulletin)
+
+
+@pytest.mark.parametrize(
+    ("words", "is_told"),
+    [
+        (f"Replace rock, depth 2 m, with depth 1.8 m, {P}", True),
+        (f"Replace obstruction least depth 5 m by least depth 4 m, {P}", True),
+        (f"Replace rock, depth 2 m, with rock, depth 1.8 m, {P}", False),
+        (f"Replace depth 2 m with depth 1.8 m, {P}", False),
+    ],
+)
+def test_a_depth_in_the_place_of_a_danger_may_be_its_own(words: str, is_told: bool) -> None:
+    assert ("replace-by-depth-alone" in codes(parse(f"{HEAD}{words}\n"))) is is_told

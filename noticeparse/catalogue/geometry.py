@@ -227,6 +227,16 @@ ENTRIES = (
         good="Replace depth 5m by depth 4m in 46-00.00S 122-00.00W",
     ),
     Entry(
+        "replace-by-depth-alone",
+        "warning",
+        "`{written}` may be a sounding, or the depth of what it replaces",
+        "a danger that only changes its depth must not vanish from the chart",
+        "look on the chart for the danger, and ask the office where it is not plain",
+        _COMMON,
+        bad="Replace wreck, depth 5m, with ‹depth 4m› in 46-00.00S 122-00.00W",
+        good="Replace wreck, depth 5m, with wreck, depth 4m in 46-00.00S 122-00.00W",
+    ),
+    Entry(
         "ring-not-closed",
         "warning",
         "the last corner `{written}` lies just beside the first",

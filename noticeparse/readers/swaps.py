@@ -80,10 +80,12 @@ def read_swap(text: str, chart_unit: ChartUnit | None = None) -> SwapReading:
     first = _side(text, division.first, chart_unit, same if is_new_first else "")
     second = _side(text, division.second, chart_unit, lead or ("" if is_new_first else same))
     faults = (*first.faults, *second.faults)
-    if is_new_first:
-        is_by_for = division.joint.type == "FOR"
-        return SwapReading(second.feature, first.feature, faults, is_by_for)
-    return SwapReading(first.feature, second.feature, faults)
+    old, new = (second.feature, first.feature) if is_new_first else (first.feature, second.feature)
+    if _is_depth_alone(old, new):
+        faults += (
+            Fault("replace-by-depth-alone", *comes, {"written": shown(text[slice(*comes)])}),
+        )
+    return SwapReading(old, new, faults, is_by_for=division.joint.type == "FOR")
 
 
 def names_both(text: str) -> bool:
@@ -136,6 +138,12 @@ def _same_thing(goes: str, comes: str) -> str:
     is_danger = roles == {"depth"} and not DANGERS.isdisjoint(thing.s57)
     is_lit = roles == {"light"} and "LIGHTS" in thing.s57 and kinds()[thing.kind].s57 != "LIGHTS"
     return f"{head}, " if is_danger or is_lit else ""
+
+
+def _is_depth_alone(old: Feature, new: Feature) -> bool:
+    """Whether a danger with a depth gives way to a depth: `rock, depth 2m, with depth 1.8m`."""
+    is_danger = old.depth is not None and not DANGERS.isdisjoint(old.s57)
+    return is_danger and new.kind == "sounding" and new.depth is not None
 
 
 def _side(
