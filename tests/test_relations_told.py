@@ -70,6 +70,7 @@ def test_a_relation_behind_the_place_leads_nowhere() -> None:
     ("words", "direction"),
     [
         ("close N.E. of", "NE"), ("close N. of", "N"), ("close S.S.W. of", "SSW"),
+        ("close north-east of", "NE"), ("close to the south-westward of", "SW"),
         ("close N-E of", "NE"), ("close NE of", "NE"), ("N.W. of", "NW"), ("seaward of", None),
         ("inshore of", None), ("close inshore of", None), ("by", None), ("off", None),
     ],
