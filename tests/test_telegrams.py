@@ -166,3 +166,39 @@ def test_a_shortened_cancellation_below_the_head_opens_no_notice() -> None:
     (notice,) = parse(text).notices
     assert [(one.number, one.status) for one in notice.cancels] == [(577, "preliminary")]
     assert [chart.chart for chart in notice.charts] == ["884"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "labels"),
+    [
+        ("01 INS WK", "02 DEL RK", ["01", "02"]),
+        ("17 INS WK", "18 DEL RK", ["17", "18"]),
+        ("001 INS WK", "002 DEL RK", ["001", "002"]),
+        (" 1  INS. WK", " 2  DEL. RK", ["1", "2"]),
+        ("A INS WK", "B DEL RK", ["A", "B"]),
+        ("A INSERT WRECK", "B DELETE ROCK", ["A", "B"]),
+        ("ITEM 3 INS WK", "ITEM 4 DEL RK", [None, None]),
+        ("SER 021 INS WK", "SER 022 DEL RK", [None, None]),
+        ("#3 ins wreck", "#4 del rock", [None, None]),
+    ],
+)
+def test_counts_before_short_verbs(first: str, second: str, labels: list[str | None]) -> None:
+    bulletin = parse(
+        f"NM 271/26   QUILL SOUND\nCH 802   LC 258/26\n{first}   {P}\n{second}   {Q}\n"
+    )
+    assert usable_of(bulletin) == [("insert", "wreck"), ("delete", "rock")]
+    assert [a.label for a in actions_of(bulletin)] == labels
+    assert not codes(bulletin)
+
+
+def test_counts_go_on_through_the_notices_of_a_telegram() -> None:
+    text = f"NM 271/26 SOUND\nCH 802\n01 INS WK {P}\n\nNM 272/26 HAVEN\nCH 803\n02 MOV LT BY Q.R FM {P} TO {Q}\n"
+    bulletin = parse(text)
+    assert [one.id for one in bulletin.notices] == ["271/26", "272/26"]
+    assert usable_of(bulletin) == [("insert", "wreck"), ("move", "light_buoy_generic")]
+
+
+@pytest.mark.parametrize("line", ["2 disc topmarks", "0271 DEL", "A change"])
+def test_a_figure_before_other_words_counts_nothing(line: str) -> None:
+    bulletin = parse(f"NM 271/26   QUILL SOUND\nCH 802   LC 258/26\n{line}   {P}\n")
+    assert not [a for a in actions_of(bulletin) if a.label]
