@@ -192,8 +192,9 @@ def test_counts_before_short_verbs(first: str, second: str, labels: list[str | N
 
 
 def test_counts_go_on_through_the_notices_of_a_telegram() -> None:
-    text = f"NM 271/26 SOUND\nCH 802\n01 INS WK {P}\n\nNM 272/26 HAVEN\nCH 803\n02 MOV LT BY Q.R FM {P} TO {Q}\n"
-    bulletin = parse(text)
+    first = f"NM 271/26 SOUND\nCH 802\n01 INS WK {P}\n\n"
+    second = f"NM 272/26 HAVEN\nCH 803\n02 MOV LT BY Q.R FM {P} TO {Q}\n"
+    bulletin = parse(first + second)
     assert [one.id for one in bulletin.notices] == ["271/26", "272/26"]
     assert usable_of(bulletin) == [("insert", "wreck"), ("move", "light_buoy_generic")]
 
