@@ -160,6 +160,7 @@ class TableReader:
         if table is not None and self._takes_other_line(table, line):
             return True
         if table is None or (line.has("chart") and "chart" not in table.roles):
+            self.table = table and table.beside_heads
             return False
         opening = notice_opening(self.text, line)
         if opening is not None and opens_notice(self.text, table, line, opening):
@@ -289,8 +290,7 @@ class TableReader:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
         if is_note_row(self.assembly, cells):
             self._words_may_follow = False
-            is_parted = self.table is not None and self.table.mark != " "
-            naming = NAMING_CELLS if is_parted else frozenset()
+            naming = NAMING_CELLS if self.table and self.table.mark != " " else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
             remark = sorted((e for cell in told for e in cell), key=lambda e: e.start)
         else:
