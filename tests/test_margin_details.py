@@ -8,14 +8,14 @@ from noticeparse import parse
 from noticeparse.records.chart import ChartSection
 from tests.short_notices import P, Q, R, codes, errors, usable_of
 
-HEADING = "12/26        Quill Sound - Wreck, rock\n"
+HEADING = "12/26           Quill Sound - Wreck, rock\n"
 ITEMS = (f"Insert   wreck    {P}", f"         rock     {Q}", f"Delete   pile     {R}")
 READ = [("insert", "wreck"), ("insert", "rock"), ("delete", "pile")]
 
 
 def beside(*margin: str, items: tuple[str, ...] = ITEMS) -> str:
     return "".join(
-        f"{words:<13}{item}\n".rstrip(" ") for words, item in zip(margin, items, strict=True)
+        f"{words:<16}{item}\n".rstrip(" ") for words, item in zip(margin, items, strict=True)
     )
 
 
@@ -66,10 +66,10 @@ def test_a_number_below_the_items_that_stands_nowhere_else_is_no_margin() -> Non
 
 
 TITLES = [
-    "NOTICE       ACTION AND FEATURE            POSITION\n",
-    "Notice       Verb and object               Position\n",
-    "Notice       Action / feature              Position\n"
-    "-----------  ----------------------------  ------------------\n",
+    "NOTICE          ACTION AND FEATURE            POSITION\n",
+    "Notice          Verb and object               Position\n",
+    "Notice          Action / feature              Position\n"
+    "--------------  ----------------------------  ------------------\n",
 ]
 
 

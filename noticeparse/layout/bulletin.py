@@ -202,7 +202,7 @@ class _Reader(HeadReader):
             self.assembly.end_chart()
             self.layout.front.append(line)
         elif self.takes_chart(line) or self.takes_panel(line):
-            pass
+            self.tables.table = self.tables.table and self.tables.table.beside_heads
         elif self.keys.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
         elif not self.behind_blank and self.keys.goes_on_with_value(line):

@@ -160,7 +160,6 @@ class TableReader:
         if table is not None and self._takes_other_line(table, line):
             return True
         if table is None or (line.has("chart") and "chart" not in table.roles):
-            self.table = table and table.beside_heads
             return False
         opening = notice_opening(self.text, line)
         if opening is not None and opens_notice(self.text, table, line, opening):
