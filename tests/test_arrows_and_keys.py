@@ -7,7 +7,7 @@ import pytest
 from noticeparse import parse
 from noticeparse.readers.codes import read_codes
 from noticeparse.records import Amend, Move, Replace
-from tests.short_notices import HEAD, P, Q, errors, told
+from tests.short_notices import AT_P, AT_Q, HEAD, P, Q, actions_of, errors, told
 
 
 @pytest.mark.parametrize("arrow", ["->", "=>", "→", "-->"])
@@ -128,3 +128,25 @@ def test_a_table_of_charts_at_the_foot_names_their_items() -> None:
     assert errors(bulletin) == set()
     previous = [c.previous and c.previous.number for n in bulletin.notices for c in n.charts]
     assert previous == [61, 58, 77, 77, 78, 78]
+
+
+@pytest.mark.parametrize(
+    ("first", "second"),
+    [
+        (f"Move    buoy, from:   {P}", f"        to:           {Q}"),
+        (f"Move    buoy, from    {P}", f"        to:           {Q}"),
+        (f"Shift buoy from: {P}", f"to: {Q}"),
+        (f"Relocate\n  buoy, from: {P}", f"  To: {Q}"),
+    ],
+)
+def test_the_other_end_of_a_way_is_no_record_of_its_own(first: str, second: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}{first}\n{second}\n"))
+    assert isinstance(action, Move)
+    assert action.usable
+    assert [p.iso6709 for p in action.geometry.positions] == [AT_P]
+    assert [p.iso6709 for p in action.destination.positions] == [AT_Q]
+
+
+def test_a_way_without_its_beginning_above_is_none() -> None:
+    bulletin = parse(f"{HEAD}Move buoy {P}\nto: {Q}\n")
+    assert not any(action.usable for action in actions_of(bulletin))

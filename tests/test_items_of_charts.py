@@ -45,6 +45,14 @@ READ = [
     (LETTERS, "items a to d; # items a, c"),
     (FIGURES, "items (1) to (4); # items (1) & (3)"),
     (FIGURES, "items 1 to 4; # items 1 and 3"),
+    (LETTERS, "all; # (a) (c)"),
+    (LETTERS, "- all items; # - (a) and (c)."),
+    (LETTERS, "(a)-(d), # (a) & (c)"),
+    (LETTERS, "(a), (b), (c) and (d) and # (a), (c)"),
+    (LETTERS, "- all items\n  # - (a) and (c)"),
+    (LETTERS, "(all)\n        #     (a), (c)"),
+    (LETTERS, "(a) (b) (c) (d)\n - #: (a), (c)"),
+    (ROMAN, "all of them; # (i) and (iii) only"),
 ]
 
 
@@ -57,7 +65,29 @@ def test_each_chart_has_only_its_items(marks: str, foot: str) -> None:
     assert not codes(parse(text)) - {"datum-of-some-charts"}
 
 
+@pytest.mark.parametrize("title", ["Charts affected:\n", "Charts:\n", "Charts to correct:\n"])
+@pytest.mark.parametrize("first", [" - all items", ": all", " (all)", "   all", " (a)-(d)"])
+def test_charts_on_a_line_each_below_their_title(title: str, first: str) -> None:
+    rows = f"  2705 [139/26]{first}\n  2706 (INT 9706) [128/26] - (a) and (c)\n"
+    assert _labels(f"{HEAD}{_body(LETTERS)}{title}{rows}") == {"2705": LETTERS, "2706": "a c"}
+
+
+@pytest.mark.parametrize("said", ["the lot", ": everything", "whole notice"])
+def test_a_row_of_charts_that_is_not_understood_is_told(said: str) -> None:
+    rows = f"Charts affected:\n  2705 [139/26]\n  2706 [128/26] {said}\n"
+    text = f"{HEAD}{_body(LETTERS)}{rows}"
+    assert _labels(text) == {"2705": LETTERS}
+    assert "chart-left-out" in codes(parse(text))
+
+
+def test_a_letter_before_its_item_is_no_list_of_a_chart() -> None:
+    text = f"{HEAD}Chart 2705 [139/26]\n (a) Insert wreck {P}\n (b) Insert rock {Q}\n"
+    assert _labels(text) == {"2705": "a b"}
+
+
 HELD_BACK = (
+    "2705 [1/26] (iv) to (i); 2706 [2/26] (i) and (iii)",
+    "2705 [1/26] all but (ii); 2706 [2/26] (i) and (iii)",
     "2705 [1/26] items (iv) to (i); 2706 [2/26] items (i) and (iii)",
     "2705 [1/26] items one to four; 2706 [2/26] items one and three",
     "2705 [1/26] items (i), (ii) plus (iv); 2706 [2/26] items (i) to (iv)",

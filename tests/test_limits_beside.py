@@ -130,3 +130,11 @@ def test_rows_that_say_their_head_again_limit_nothing(before: str) -> None:
     assert usable(titles + rows) == [True] * 3
     limited = rows + row.format("only for copies of 2020", "insert", "dolphin")
     assert not usable(titles + limited)[-1]
+
+
+@pytest.mark.parametrize("mark", ["\t", ",", ";"])
+def test_cells_in_quotes_that_say_their_head_again_limit_nothing(mark: str) -> None:
+    titles = ("notice", "chart", "last_notice", "verb", "feature", "position")
+    own = [("514/26", "306", "NEW EDITION", "ADD", kind, P) for kind in ("wreck", "rock", "pile")]
+    text = "\n".join(mark.join(f'"{cell}"' for cell in row) for row in (titles, *own))
+    assert usable(f"{text}\n") == [True] * 3

@@ -125,3 +125,26 @@ def test_another_note_is_told_of() -> None:
 @pytest.mark.parametrize("item", [f"Insert tank, 400m², {P}", f"* Insert wreck {P}\n***"])
 def test_other_signs_are_no_marks(item: str) -> None:
     assert "item-with-note" not in codes(parse(f"{HEAD}{item}\n"))
+
+
+@pytest.mark.parametrize(
+    "request_",
+    [
+        "Please confirm when done.",
+        "Kindly acknowledge receipt when corrected.",
+        "Confirm once all have been completed.",
+        "Let me know when this is done.",
+        "Please report back by email as soon as done",
+    ],
+)
+@pytest.mark.parametrize("between", ["\n", "> -- End of bulletin 16 --\n\n"])
+def test_a_request_for_an_answer_limits_no_command(request_: str, between: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{between}{request_}\n")
+    assert [one.usable for one in actions_of(bulletin)] == [True]
+    assert not errors(bulletin)
+
+
+@pytest.mark.parametrize("said", ["To be done when confirmed.", "Do not apply before confirmed."])
+def test_a_condition_of_the_command_is_no_request(said: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n\n{said}\n")
+    assert [one.usable for one in actions_of(bulletin)] == [False]

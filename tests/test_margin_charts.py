@@ -92,3 +92,27 @@ def test_heads_on_lines_of_their_own() -> None:
     bulletin = parse(f"{head}803         Insert  wreck  {P}\n802         Delete  rock   {Q}\n")
     assert by_chart(bulletin) == {"802": [ROCK], "803": [WRECK]}
     assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize("gap", ["   ", " "])
+@pytest.mark.parametrize("several", ["802, 803", "802 and 803"])
+def test_the_place_may_stand_between_the_charts_and_the_verb(several: str, gap: str) -> None:
+    bulletin = parse(
+        f"{HEAD}{several}{gap}{P}   insert wreck, least depth 4.1 m\n"
+        f'803{gap}{Q}   delete rock "OD 7"\nall{gap}{R}   insert pile\n'
+    )
+    least = ("insert", "wreck_least_depth")
+    assert by_chart(bulletin) == {"802": [least, PILE], "803": [least, ROCK, PILE], "804": [PILE]}
+    assert codes(bulletin) == set()
+
+
+@pytest.mark.parametrize("margin", ["", "805"])
+def test_a_place_without_its_chart_among_others_is_held(margin: str) -> None:
+    bulletin = parse(f"{HEAD}802   {P}   insert wreck\n{margin:<6}{Q}   delete rock\n")
+    assert by_chart(bulletin) == {"802": [WRECK], "803": [], "804": []}
+    assert "item-of-one-chart" in errors(bulletin)
+
+
+def test_a_number_within_words_before_a_place_is_no_chart() -> None:
+    bulletin = parse(f"12/26 Quill Sound.\nChart 4 [3/26]\nBuoy No 4   {P}   delete\n")
+    assert by_chart(bulletin) == {"4": [("delete", "buoy_generic")]}

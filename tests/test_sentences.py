@@ -95,6 +95,37 @@ def test_taken_from_a_position_is_its_own_place() -> None:
     assert told(bulletin) == []
 
 
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("Remove    depth 8.8 m, from:", "sounding"),
+        ("Delete depth of 8.8 m from", "sounding"),
+        ("Withdraw wreck, least depth 8.8 m, from", "wreck_least_depth"),
+        ("Delete sounding 8.8 m, from", "sounding"),
+        ("Remove bridge, vertical clearance 20 m, from:", "bridge"),
+        ("Erase rock, depth 3 fm, from", "rock"),
+    ],
+)
+def test_what_is_taken_from_a_position_has_its_depth_before_it(words: str, kind: str) -> None:
+    assert told(parse(f"{HEAD}{words} {P}\n")) == [("delete", kind, [AT_P])]
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        "Delete rock 50 m from",
+        "Delete sounding 50 m from",
+        "Delete depth 8.8 m, 50 m from",
+        "Delete depth, 50 m from",
+        "Insert depth 8.8 m from",
+    ],
+)
+def test_a_distance_from_a_position_is_no_depth(words: str) -> None:
+    bulletin = parse(f"{HEAD}{words} {P}\n")
+    assert told(bulletin) == []
+    assert "offset-not-worked-out" in errors(bulletin)
+
+
 def test_a_sentence_to_mariners_below_an_item_is_a_remark() -> None:
     advice = ("Mariners are advised to keep clear.", "Masters shall report to the harbour office.")
     text = f"{HEAD}Insert wreck {P}\n{advice[0]}\nDelete rock {Q}\n{advice[1]}\n"

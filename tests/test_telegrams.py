@@ -6,6 +6,7 @@ import pytest
 
 from noticeparse import parse, parse_light
 from noticeparse.errors import NoticeParseError
+from noticeparse.records.action import Replace
 from tests.short_notices import AT_P, Q, actions_of, codes, errors, told, usable_of
 
 P = "46 00.00S 122 00.00W"
@@ -166,3 +167,94 @@ def test_a_shortened_cancellation_below_the_head_opens_no_notice() -> None:
     (notice,) = parse(text).notices
     assert [(one.number, one.status) for one in notice.cancels] == [(577, "preliminary")]
     assert [chart.chart for chart in notice.charts] == ["884"]
+
+
+@pytest.mark.parametrize(
+    ("first", "second", "labels"),
+    [
+        ("01 INS WK", "02 DEL RK", ["01", "02"]),
+        ("17 INS WK", "18 DEL RK", ["17", "18"]),
+        ("001 INS WK", "002 DEL RK", ["001", "002"]),
+        (" 1  INS. WK", " 2  DEL. RK", ["1", "2"]),
+        ("A INS WK", "B DEL RK", ["A", "B"]),
+        ("A INSERT WRECK", "B DELETE ROCK", ["A", "B"]),
+        ("ITEM 3 INS WK", "ITEM 4 DEL RK", [None, None]),
+        ("SER 021 INS WK", "SER 022 DEL RK", [None, None]),
+        ("#3 ins wreck", "#4 del rock", [None, None]),
+    ],
+)
+def test_counts_before_short_verbs(first: str, second: str, labels: list[str | None]) -> None:
+    bulletin = parse(
+        f"NM 271/26   QUILL SOUND\nCH 802   LC 258/26\n{first}   {P}\n{second}   {Q}\n"
+    )
+    assert usable_of(bulletin) == [("insert", "wreck"), ("delete", "rock")]
+    assert [a.label for a in actions_of(bulletin)] == labels
+    assert not codes(bulletin)
+
+
+def test_counts_go_on_through_the_notices_of_a_telegram() -> None:
+    first = f"NM 271/26 SOUND\nCH 802\n01 INS WK {P}\n\n"
+    second = f"NM 272/26 HAVEN\nCH 803\n02 MOV LT BY Q.R FM {P} TO {Q}\n"
+    bulletin = parse(first + second)
+    assert [one.id for one in bulletin.notices] == ["271/26", "272/26"]
+    assert usable_of(bulletin) == [("insert", "wreck"), ("move", "light_buoy_generic")]
+
+
+@pytest.mark.parametrize("line", ["2 disc topmarks", "0271 DEL", "A change"])
+def test_a_figure_before_other_words_counts_nothing(line: str) -> None:
+    bulletin = parse(f"NM 271/26   QUILL SOUND\nCH 802   LC 258/26\n{line}   {P}\n")
+    assert not [a for a in actions_of(bulletin) if a.label]
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("BY PORT HAND", "buoy_lateral_port"),
+        ("BY STBD HAND", "buoy_lateral_starboard"),
+        ("By N CARD", "buoy_cardinal_north"),
+        ("BY SPEC", "buoy_special"),
+        ("BY SAFE WATER NO 4", "buoy_safe_water"),
+        ("BY N CARD BN", "beacon_cardinal"),
+        ("PILLAR BUOY, BY, N CARD", "buoy_cardinal_north"),
+    ],
+)
+def test_the_short_word_for_a_buoy_before_its_category(words: str, kind: str) -> None:
+    bulletin = parse(f"NR 271 OF 2026 QUILL SOUND\nCHT 802\nDEL {words}   {P}\n")
+    assert usable_of(bulletin) == [("delete", kind)]
+    assert not codes(bulletin)
+
+
+def test_a_preposition_before_a_category_is_no_buoy() -> None:
+    bulletin = parse(f"NR 271 OF 2026 QUILL SOUND\nCHT 802\nInsert by port hand   {P}\n")
+    assert [one.feature.kind for one in actions_of(bulletin)] == ["unknown"]
+
+
+@pytest.mark.parametrize(
+    ("words", "gone", "new"),
+    [
+        ("SUBST LT BY E CARD Q(3) 10s FOR Bn E CARD", "beacon_cardinal", "buoy_cardinal_east"),
+        ("SUBST BN E CARD FOR LT BY E CARD Q(3) 10s", "buoy_cardinal_east", "beacon_cardinal"),
+        ("SUBST MOORING BY FOR PILE", "pile", "buoy_mooring"),
+        ("RPL BN E CARD WITH LT BY E CARD VQ(3) 5s", "beacon_cardinal", "buoy_cardinal_east"),
+        ("RPL BN E CARD BY LT BY E CARD", "beacon_cardinal", "buoy_cardinal_east"),
+        ("RPL BN BY LT BY", "beacon_generic", "light_buoy_generic"),
+    ],
+)
+def test_the_short_word_for_a_buoy_divides_no_replacement(words: str, gone: str, new: str) -> None:
+    (action,) = actions_of(parse(f"NR 271 OF 2026 SOUND\nCHT 802\n{words}   {P}\n"))
+    assert isinstance(action, Replace)
+    assert (action.usable, action.feature.kind, action.replacement.kind) == (True, gone, new)
+
+
+@pytest.mark.parametrize("words", ["SUBST WRECK BY ROCK FOR PILE", "RPL WK BY RK BY PILE"])
+def test_what_goes_and_what_comes_is_held_back_where_it_is_not_certain(words: str) -> None:
+    bulletin = parse(f"NR 271 OF 2026 SOUND\nCHT 802\n{words}   {P}\n")
+    assert "swap-not-divided" in errors(bulletin)
+
+
+@pytest.mark.parametrize("words", ["SNDG 3.7", "SNDG 3.7 SD", "Sndg. 3.7m", "SNDGS 3.7"])
+def test_a_figure_behind_the_short_word_for_a_sounding_is_its_depth(words: str) -> None:
+    bulletin = parse(f"NR 271 OF 2026 SOUND\nCHT 802\nINS {words}   {P}\n")
+    (action,) = actions_of(bulletin)
+    assert action.feature.depth is not None
+    assert (action.usable, str(action.feature.depth.value_m)) == (True, "3.7")

@@ -79,6 +79,8 @@ def charts_left_out(
         hit = _behind(context, piece, actions)
         if hit:
             yield quoting(context, "item-of-one-chart", piece), hit
+        elif _is_row_of_list(context, draft, piece, known):
+            yield quoting(context, "chart-left-out", piece, chart=found["number"]), everywhere
     for piece, item in _at_ends(context, list(items.values()), known):
         at = context.span(*item_extent(item)).start
         hit = [one.pointer for one in actions if one.action.span.start == at]
@@ -101,6 +103,16 @@ def _at_ends(
         if named < known or (is_like and named.isdisjoint(known)):
             start = end + len(found[0]) - len(found[0].lstrip(" \t.,;"))
             yield (start, found.end()), item
+
+
+def _is_row_of_list(context: Context, draft: NoticeDraft, piece: Piece, known: Set[str]) -> bool:
+    """Whether a chart opens a line of prose below another: `611 [12/26] the lot`.
+
+    It is of the list above, and what is said of it is not understood.
+    """
+    opens = not context.text[context.text.rfind("\n", 0, piece[0]) + 1 : piece[0]].strip(" \t-*•")
+    pieces = (one for prose in draft.prose for one in prose.pieces)
+    return opens and bool(known) and any(a <= piece[0] < b for a, b in pieces)
 
 
 def _is_aside(text: str, span: tuple[int, int]) -> bool:

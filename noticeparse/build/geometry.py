@@ -131,11 +131,22 @@ _MEASURED_BEFORE_FROM = re.compile(
 )
 
 
+_VALUE_BEFORE_FROM = re.compile(
+    r"\b(?:depth|clearance|height|elevation|dries|sounding(?=[^,]{1,20},))(?: of)? "
+    r"[0-9]{1,4}(?:[.,][0-9]{1,2})? ?(?:m|ft|fms?|feet|fathoms|met(?:re|er)s)\.?"
+    r"[ ,]{0,3}(?:from\b.{0,80})?$",
+    re.IGNORECASE | re.DOTALL,
+)
+"""Behind the word for it the figure is no distance: `Delete depth 8.8 m, from P`."""
+
+
 def _is_taken(item: Item, words: str) -> bool:
     """`deleted from P` is its own place, `045° 200M from P` or `a mile N from P` a reference."""
     if canonical_verb(item.verb or "") != "delete" or "°" in words:
         return False
-    return _MEASURED_BEFORE_FROM.search(words) is None
+    return (
+        _MEASURED_BEFORE_FROM.search(words) is None or _VALUE_BEFORE_FROM.search(words) is not None
+    )
 
 
 def _take_group(

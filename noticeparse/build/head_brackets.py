@@ -19,6 +19,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.readers.dates import MONTH
+from noticeparse.readers.head_values import says_all_items
 from noticeparse.readers.heads import head_kinds, read_parts
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import gather, unquoted, without_asides
@@ -115,6 +116,8 @@ def _unread(context: Context, draft: NoticeDraft) -> Iterator[Piece]:
             inner = [one for one in parts if start < one.start and one.end < end]
             words = [one.text for one in inner if one.kind == "OTHER_WORDS"]
             is_name = all(len(one) < 2 or one[0].isupper() for one in words)
+            if says_all_items(found[0]):
+                continue
             if not is_name or (words and _IS_NO_NAME.search(found[0])):
                 yield head.extent(found.span())
 

@@ -127,7 +127,7 @@ def _below_it(words: str, rest: Sequence[Piece], taken: Sequence[Piece]) -> Sequ
 
 def _says_head(words: str, before: Set[str]) -> bool:
     """Whether a row says its head again, `514/26  306  NEW EDITION`, with the notice before."""
-    said = words.rstrip()
+    said = words.rstrip(" \t\n|")
     head = next((said[: -len(one)] for one in before if said.endswith(one)), None)
     if head is None or not any(char.isdigit() for char in head):
         return False

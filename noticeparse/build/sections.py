@@ -15,7 +15,7 @@ from noticeparse.build.told_status import status_told
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece
-from noticeparse.readers.head_values import ChartHead, Head, read_datum, read_items, read_panel
+from noticeparse.readers.head_values import ChartHead, Head, items_told, read_datum, read_panel
 from noticeparse.readers.heads import head_kinds, read_head, read_parts
 from noticeparse.readers.references import (
     is_marked,
@@ -158,10 +158,7 @@ class SectionReader:
         if draft.international:
             head.charts[0].international = f"INT {self.context.text[slice(*draft.international)]}"
         if draft.letters:
-            # What cannot be read for certain leaves every item without this chart.
-            of_items = self.context.text[slice(*draft.letters)]
-            if _ALL_ITEMS.fullmatch(of_items.strip()) is None:
-                head.charts[0].letters = read_items(of_items) or frozenset()
+            head.charts[0].letters = items_told(self.context.text[slice(*draft.letters)])
         self._set_previous(head.charts, draft)
         self._doubts(head, text, draft)
         self._take_corrected(head.charts)
@@ -241,7 +238,6 @@ class SectionReader:
                 self.faults.append((Fault("letter-unknown", start, end, values), chart.chart))
 
 
-_ALL_ITEMS = re.compile(r"all(?: items)?(?: of (?:them|the items))?\.?", re.IGNORECASE)
 _SAID = ("previous_written", "panel", "edition", "international", "datum")
 
 

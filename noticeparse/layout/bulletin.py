@@ -15,6 +15,7 @@ from noticeparse.layout.head.cuts import parts_of, settle_edition, without_axis_
 from noticeparse.layout.head.heads import HeadReader
 from noticeparse.layout.head.lists import ListReader
 from noticeparse.layout.head.numbers_behind import heading_before, number_behind_heading
+from noticeparse.layout.head.panel_lines import drop_bare_panels
 from noticeparse.layout.head.rearranged import rearranged
 from noticeparse.layout.head.stacked_keys import with_printed_keys
 from noticeparse.layout.item.codes import takes_codes, with_code
@@ -122,6 +123,7 @@ class _Reader(HeadReader):
                         self.behind_blank = self.page_broke = False
         self.keys.end_block()
         self.assembly.end_notice()
+        drop_bare_panels(self.text, self.assembly.notices)
         if self.is_first:
             settle_edition(self.text, self.lines, self.layout)
         self.layout.ignored += [(line.start, line.end) for line in self.lists.bare_titles]
@@ -202,7 +204,7 @@ class _Reader(HeadReader):
             self.assembly.end_chart()
             self.layout.front.append(line)
         elif self.takes_chart(line) or self.takes_panel(line):
-            pass
+            self.tables.table = self.tables.table and self.tables.table.beside_heads
         elif self.keys.takes_key(line):
             self.head_is_open = self.head_is_open or self.assembly.notice is not None
         elif not self.behind_blank and self.keys.goes_on_with_value(line):

@@ -117,8 +117,24 @@ def read_panel(text: str) -> str:
     return _BESIDE_NAME.sub("", " ".join(plain.split()).replace(" :", ":"))
 
 
+ALL_ITEMS = r"all(?: the)?(?: items)?(?: of (?:them|the items))?"
+"""What says that a chart takes every item of its notice: `611 [12/26] - all items`."""
+_ALL_ITEMS = re.compile(rf"\(?{ALL_ITEMS}\)?\.?", re.IGNORECASE)
 _LETTER = re.compile(r"\b(?:[ivx]{1,5}|[a-z]|[0-9]{1,2})\b|-")
 LETTERS = "abcdefghijklmnopqrstuvwxyz"
+
+
+def says_all_items(words: str) -> bool:
+    """Whether words behind a chart are that it takes every item: `all`, `(all items)`."""
+    return _ALL_ITEMS.fullmatch(words.strip()) is not None
+
+
+def items_told(words: str) -> frozenset[str] | None:
+    """The items in a cell beside a chart; None where it takes all.
+
+    What cannot be read for certain leaves every item without this chart.
+    """
+    return None if says_all_items(words) else read_items(words) or frozenset()
 
 
 def read_items(text: str) -> frozenset[str] | None:

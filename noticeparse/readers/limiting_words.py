@@ -153,8 +153,26 @@ _HOLDING = (_TAKEN_BACK, _OF_PAPER, _DONE, _LATER, _PERIOD)
 _OPENINGS = openings_of(*_HOLDING, _HANGS, _IN_PART, _LEFT_OUT)
 
 
+_ASKS_BACK = re.compile(
+    r"\b(?:confirm|acknowledge|advise|report|reply|answer|let (?:me|us) know"
+    r"|(?:tell|inform) (?:me|us))"
+    r"(?: (?:receipt|this|that|it|me|us|back|to us|by (?:e-?mail|telex|return))){0,3},?"
+    r" (?:when|once|after|as soon as)"
+    r" (?:(?:this|it|all|these|they) (?:is |are |has been |have been )?|all ?)?"
+    r"(?:done|completed?|made|corrected|applied|entered|charted|finished)\b",
+    re.IGNORECASE,
+)
+"""`Please confirm when done`: asked of the reader, and no condition of a command."""
+
+
+def without_request(words: str) -> str:
+    """The words, with blanks for what asks for an answer when all has been done."""
+    return _ASKS_BACK.sub(lambda found: " " * len(found[0]), words)
+
+
 def limits_in(words: str) -> Iterator[Limit]:
     """What in the words of an item, quotations blanked, limits its command."""
+    words = without_request(words)
     if _OPENINGS.isdisjoint(openings(words)):
         # As of most items: brackets and days alone are left.
         yield from _in_brackets(words)

@@ -7,6 +7,7 @@ have, or none, nothing is taken and an error says so.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import cache, lru_cache
 from typing import NamedTuple
 
@@ -191,6 +192,7 @@ def _divided(text: str) -> _Division | None:
         for joint in _joints(text)[:_MOST_JOINTS]
         if (division := _at(text, joint)) is not None
     ]
+    found = _without_short_buoys(text, found)
     for types in (("BY", *_NEW_FIRST), ("WITH",), ("TO",)):
         fit = [division for division in found if division.joint.type in types]
         fit = _without_parts(text, fit) if len(fit) > 1 else fit
@@ -201,6 +203,22 @@ def _divided(text: str) -> _Division | None:
             )
             return fit[0] if one else None
     return None
+
+
+def _without_short_buoys(text: str, found: list[_Division]) -> list[_Division]:
+    """Those that do not part at the `BY` of a buoy: `LT BY E CARD FOR BN E CARD`."""
+    ends = [one.joint.end for one in found if one.joint.type != "BY"]
+    return [one for one in found if not (ends and _ends_buoy(text, one.joint, ends))]
+
+
+def _ends_buoy(text: str, joint: _Joint, ends: Sequence[int]) -> bool:
+    """Whether a joint is the short word for a buoy, with what is said of it in front."""
+    if joint.type != "BY" or text[joint.start] != "B":
+        return False
+    start = max((end for end in ends if end < joint.start), default=0)
+    own = text[start : joint.end].strip()
+    # Right behind another joint it is the first word of what stands there.
+    return own == text[joint.start : joint.end] or "buoy" in read_feature(own, None).feature.kind
 
 
 _LED_BY_FOR = re.compile(r"for (?=(?:the|an?) )", re.IGNORECASE)

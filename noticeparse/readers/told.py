@@ -161,17 +161,28 @@ def _is_named(item: Item) -> bool:
 
 
 def _with_lit_structure(items: list[Item]) -> list[Item]:
-    """Reads `By` behind a category or colour as a buoy, elsewhere as no word of the trade."""
+    """Reads `By` beside its category or behind a colour as a buoy, else as no word of the trade.
+
+    In front it is one where nothing else is named: `BY PORT HAND`, not the paint of `BY buoy`.
+    """
     for at, item in enumerate(items):
         if item.role == "structure":
             ahead = items[at - 1] if at else None
             lit = ahead is not None and ahead.value == "light"
-            if lit or (ahead is not None and ahead.role in ("category", "shape", "colour", "lit")):
+            described = ahead is not None and ahead.role in ("category", "shape", "colour", "lit")
+            if lit or described or (at == 0 and _opens_with_buoy(items)):
                 sense = Sense("kind", item.value, {}, lit=lit)
                 items[at] = item._replace(role="kind", sense=sense)
             else:
                 items[at] = item._replace(role="unknown", sense=None)
     return items
+
+
+def _opens_with_buoy(items: Sequence[Item]) -> bool:
+    """Whether a short word in capitals is the thing that its category behind it describes."""
+    short, *behind = items
+    named = any(_is_named(item) for item in behind)
+    return short.text[0] == "B" and bool(behind) and behind[0].role == "category" and not named
 
 
 def _head(runs: Sequence[list[Item]]) -> tuple[Item | None, Sequence[Item]]:

@@ -49,7 +49,7 @@ def column_role(title: str) -> str | None:
     plain = _plain(title)
     if _ONE_CHART.fullmatch(plain):
         return "chart_mark"
-    parts = plain.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")
+    parts = _parts(plain)
     words = [word for word in plain.split() if word in _TELLING_WORDS]
     found = [
         roles[0] for part in (plain, *parts, *words) if (roles := _titles().get(part.strip(" .;")))
@@ -63,6 +63,18 @@ def column_role(title: str) -> str | None:
         return None
     # `Chart and order`: heads of charts stand in the column of the verbs.
     return "verb" if "verb" in found else found[0] if found else None
+
+
+def _parts(title: str) -> list[str]:
+    return title.replace(" or ", ",").replace(" and ", ",").replace("/", ",").split(",")
+
+
+def names_items(title: str) -> bool:
+    """Whether a title is that of verb and feature side by side: `Action and feature`."""
+    roles = {
+        role for part in _parts(_plain(title)) for role in _titles().get(part.strip(" ."), ())
+    }
+    return {"verb", "feature"} <= roles
 
 
 def key_role(key: str, *, has_places: bool) -> str | None:

@@ -6,7 +6,7 @@ import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
-from noticeparse.layout.column.columns import column_role
+from noticeparse.layout.column.columns import column_role, names_items
 from noticeparse.layout.column.hemispheres import degrees_in, hemisphere_in
 from noticeparse.layout.column.titles import Column, Table, unit_in
 from noticeparse.layout.line.elements import Line
@@ -66,7 +66,10 @@ def read_titles(text: str, line: Line) -> Table | None:
         # Titles over the positions alone: the features stand before them.
         columns.insert(0, Column("feature", 0))
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
-    return Table(mark, tuple(columns), of_halves, bool(starts), holds_items=holds_items)
+    is_of_text = any(names_items(title) for _, title, _ in titles)
+    return Table(
+        mark, tuple(columns), of_halves, bool(starts), (), holds_items or is_of_text, is_of_text
+    )
 
 
 def _are_plain(titles: Sequence[tuple[str | None, str, int]]) -> bool:

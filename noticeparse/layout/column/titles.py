@@ -55,12 +55,19 @@ class Table(NamedTuple):
     below: tuple[Column, ...] = ()
     """The columns of a second line that each row has below its first."""
     holds_items: bool = False
-    """Whether its last column, that of the verbs, has the features too: `Correction`."""
+    """Whether its column of the verbs has the features too: `Correction`, `Action and object`."""
+    is_of_text: bool = False
+    """Whether the title of that column names both."""
 
     @property
     def roles(self) -> set[str]:
         """The roles of its columns."""
         return {column.role for column in self.columns if column.role}
+
+    @property
+    def beside_heads(self) -> Table | None:
+        """The table below the head of a chart in its margin: what stands beside it are items."""
+        return None if self.is_of_text else self
 
     def is_of_previous(self, text: str, line: Line, number: Element) -> bool:
         """Whether a number stands under the title of the notice before, and opens none."""

@@ -6,6 +6,7 @@ import re
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft
+from noticeparse.layout.head.item_lists import tells_items
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.recognise import (
@@ -120,6 +121,8 @@ class ChartRowReader:
         rest = (second.start, line.elements[max(end, 2) - 1].end)
         is_told = end > 1 and is_chart_details(self.text[slice(*rest)], breaks_off=True)
         number = number[:opened] if opened else number
+        if self._is_awaited() or self._goes_on(line):
+            return False
         if not (is_told or opened or number in self.at_margin or self._commands(number, second)):
             return False
         self.at_margin.add(number)
@@ -165,6 +168,14 @@ class ChartRowReader:
             self.assembly.open_row_chart(ChartDraft([(start, end)], number or None))
         self.leaves_head_open = True
         return True
+
+    def _goes_on(self, line: Line) -> bool:
+        """Whether a row of the list of charts above tells its items: `612 [12/26]   (a), (c)`."""
+        charts = self.assembly.charts
+        head = charts[-1].head if charts and not self.assembly.body else []
+        if not head or "CHART_WORD" not in head_kinds(self.text[slice(*head[0])]):
+            return False
+        return tells_items(self.text[line.elements[1].start : line.elements[-1].end])
 
     def _is_awaited(self) -> bool:
         """Whether the word `Chart` alone stands above, whose number comes here."""

@@ -29,6 +29,7 @@ from noticeparse.layout.head.late_details import (
 )
 from noticeparse.layout.head.led_charts import takes_its_chart, takes_led
 from noticeparse.layout.head.margin_charts import MarginCharts
+from noticeparse.layout.head.margin_details import takes_margin_detail
 from noticeparse.layout.head.panel_lines import ends_notice, takes_panel
 from noticeparse.layout.line.element_kinds import ElementKind
 from noticeparse.layout.line.elements import Element, Line, has_words, words_of
@@ -76,7 +77,8 @@ class HeadReader:
 
     def takes_chart(self, line: Line) -> bool:
         """Whether a line names a chart, or goes on with its head behind a key of its own."""
-        if takes_banner(self.assembly, self.keys, line):
+        is_banner = takes_banner(self.assembly, self.keys, line)
+        if is_banner or takes_margin_detail(self.assembly, line):
             self.head_is_open = False
             return True
         if self.margin.takes(line) or self.of_places.takes(line) or self.of_parts.takes(line):

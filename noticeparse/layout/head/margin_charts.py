@@ -4,6 +4,7 @@
     210, 211    Insert    light, Fl.R.2s8m5M    46°37'.66 S   124°11'.79 W
     211         Insert    dolphin               46°37'.60 S   124°12'.02 W
 
+The place may stand between: `211   46°37'.60 S   124°12'.02 W   insert dolphin`.
 Where no head names them, several numbers with a colon are charts: `802, 803: Insert wreck P`.
 
 A command without charts in its margin, among others that have them, may be for those above it or
@@ -16,6 +17,7 @@ import re
 
 from noticeparse.layout.assembly import Assembly
 from noticeparse.layout.drafts import ChartDraft, NoticeDraft
+from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Element, Line
 from noticeparse.readers.heads import read_parts
 
@@ -34,6 +36,17 @@ _SEVERAL = (
 _UNHEADED = re.compile(
     rf"(?P<on>[Oo]n |[Ff]or )?{_SEVERAL % 'more'} ?:|[\[(]{_SEVERAL % 'within'}[\])] ?:?"
 )
+
+
+def _entry_at(line: Line) -> int:
+    """Where the entry behind a margin begins: with its verb, or its place and the verb behind."""
+    return next((i for i, one in enumerate(line.elements) if _opens_entry(line, one)), 0)
+
+
+def _opens_entry(line: Line, element: Element) -> bool:
+    if element.kind in PLACES:
+        return any(one.kind == "verb" and one.start > element.start for one in line.elements)
+    return element.kind == "verb"
 
 
 class MarginCharts:
@@ -59,20 +72,25 @@ class MarginCharts:
         if self._of is not assembly.charts[-1]:
             self._of, self._above, self._named = assembly.charts[-1], None, (-1, set())
         first, *behind = line.elements
-        if self._above is not None and first.kind == "verb" and behind:
+        if self._above is not None and behind and _opens_entry(line, first):
             doubt = self._above._replace(value="above")
             assembly.body.append(line._replace(elements=(doubt, *line.elements)))
             return True
-        at = next((i for i, one in enumerate(line.elements) if one.kind == "verb"), 0)
+        at = _entry_at(line)
         margin = line.elements[:at]
-        if not margin or not line.elements[at].gap or any(one.gap for one in margin[1:]):
+        if not margin or any(one.gap for one in margin[1:]):
+            return False
+        is_place = line.elements[at].kind in PLACES
+        if not is_place and not line.elements[at].gap:
             return False
         if any(one.kind not in ("words", "semicolon") for one in margin):
             return False
         start, end = margin[0].start, margin[-1].end
         words = assembly.text[start:end]
         if not self._is_margin(words):
-            if self._known().isdisjoint(re.findall(_NUMBER, words)):
+            is_list = not is_place or _MARGIN.fullmatch(words) is not None
+            if not is_list or self._known().isdisjoint(re.findall(_NUMBER, words)):
+                # `Light-buoy No 4   P   delete` under chart 4.
                 return False
             # `not 211`, `all except 211`: it is for some of them, and nobody reads which.
             doubt = Element("charts_only", start, end, True, "above")

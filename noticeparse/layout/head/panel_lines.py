@@ -7,9 +7,10 @@ so does `Sheet 3` where the chart was named with its sheet 2, and else it number
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
-from noticeparse.layout.drafts import ChartDraft, Piece
+from noticeparse.layout.drafts import ChartDraft, NoticeDraft, Piece
 from noticeparse.layout.head.late_details import without_panel
 from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
@@ -55,6 +56,30 @@ def takes_panel(assembly: Assembly, keys: KeyReader, line: Line) -> bool:
         if assembly.notice is not None:
             assembly.notice.clauses.append(title)
     return True
+
+
+def drop_bare_panels(text: str, notices: Sequence[NoticeDraft]) -> None:
+    """Take a panel from the notice above its line, where its rows are of other notices alone.
+
+    In a list by chart the line stands below the rows of one notice and above those of the next.
+    """
+    held = {tuple(chart.head) for notice in notices for chart in notice.charts if chart.items}
+    for notice in notices:
+        kept = [
+            chart
+            for chart in notice.charts
+            if chart.items or tuple(chart.head) not in held or not _is_bare(text, notice, chart)
+        ]
+        if kept:
+            notice.charts[:] = kept
+
+
+def _is_bare(text: str, notice: NoticeDraft, chart: ChartDraft) -> bool:
+    """Whether a panel is named behind the number of a notice that says nothing below it."""
+    named = [one for one in chart.head if names_panel(text[slice(*one)])]
+    at = (chart.panel or (named or [(-1, -1)])[-1])[0]
+    said = [piece for prose in notice.prose for piece in prose.pieces]
+    return notice.start < at and not any(start > at for start, _ in said)
 
 
 def ends_notice(assembly: Assembly, head: Piece, *, behind_blank: bool) -> bool:

@@ -11,6 +11,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.editions import opens_with_source
 from noticeparse.readers.features import has_kind
+from noticeparse.readers.head_values import ALL_ITEMS
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
 from noticeparse.readers.places import only_relates
 from noticeparse.readers.verbs import canonical_verb
@@ -29,6 +30,12 @@ _FOR_CHARTS = re.compile(
 """Behind the notice before: that it is that of all the charts of the head."""
 
 
+_ALL_ITEMS = re.compile(
+    rf"(?<=[\])])(?: ?[:–-])? {{0,12}}\(?{ALL_ITEMS}\)?(?= ?[;,.]|\s{{0,80}}\Z)", re.IGNORECASE
+)
+"""Behind the notice before: that the chart takes every item, `611 [12/26] - all items`."""
+
+
 _LED = re.compile(r"(?:and )?nos?\. ?(?=[A-Z]{0,3}[0-9])", re.IGNORECASE)
 """Before another chart of a list: `Charts affected: No. 802 [3/26];` above `No. 803 [4/26]`."""
 
@@ -40,7 +47,7 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     """
     if breaks_off and (led := _LED.match(words)) is not None:
         words = words[led.end() :]
-    kinds = head_kinds(_FOR_CHARTS.sub("", words))
+    kinds = head_kinds(_ALL_ITEMS.sub("", _FOR_CHARTS.sub("", words)))
     if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
         # `Charts affected:` above `802   30/26`
         return True

@@ -174,10 +174,13 @@ def leads_commands(role: str, line: Line) -> bool:
 def only_leads(text: str, role: str, line: Line, above: Sequence[Line]) -> bool:
     """Whether a key leads a list: `Position: a) P`, or whole items: `Details: Insert …`.
 
-    So does one that tells a state of the thing named with its place above: `New range: 9M`, or
+    So does the other end of a way that an item begins, `Move buoy, from: P` above `to: Q`, and
+    one that tells a state of the thing named with its place above: `New range: 9M`, or
     below an amendment `was: Fl.3s`.
     """
     if role in _STATES and tells_state_below(text, line, above):
+        return True
+    if role == "to" and above and _begins_way(text, above[-1]):
         return True
     if role == "sectors" and above and above[-1].has("point", "half"):
         # Those of the light right above, whose item has its place.
@@ -191,6 +194,17 @@ def only_leads(text: str, role: str, line: Line, above: Sequence[Line]) -> bool:
     if role == "position":
         return is_lettered(text, behind)
     return role == "feature" and [e.kind for e in behind[:1]] == ["verb"]
+
+
+_FROM = re.compile(r"\bfrom ?:?\s{0,80}\Z", re.IGNORECASE)
+
+
+def _begins_way(text: str, line: Line) -> bool:
+    """Whether a line ends with `from` and a place."""
+    *words, place = line.elements or (None,)
+    if place is None or place.kind not in ("point", "half") or not words:
+        return False
+    return _FROM.search(text, line.start, place.start) is not None
 
 
 def is_below_a_feature(text: str, below: Line | None, *, is_key: bool) -> bool:

@@ -185,6 +185,9 @@ def opens_notice(text: str, table: Table, line: Line, opening: NoticeOpening) ->
     """Whether a number opens a notice: no column of the table is that of such numbers."""
     if table.is_of_previous(text, line, opening.number):
         return False
+    if table.is_of_text and not line.has("point", "half", "verb") and len(line.elements) > 1:
+        # Its heading stands in the column of the items.
+        return True
     return "notice" not in table.roles or is_told(table, opening)
 
 

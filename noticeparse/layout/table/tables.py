@@ -289,8 +289,7 @@ class TableReader:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
         if is_note_row(self.assembly, cells):
             self._words_may_follow = False
-            is_parted = self.table is not None and self.table.mark != " "
-            naming = NAMING_CELLS if is_parted else frozenset()
+            naming = NAMING_CELLS if self.table and self.table.mark != " " else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
             remark = sorted((e for cell in told for e in cell), key=lambda e: e.start)
         else:
