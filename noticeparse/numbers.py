@@ -11,6 +11,8 @@ FOOT_M = Decimal("0.3048")
 FATHOM_M = Decimal("1.8288")
 NAUTICAL_MILE_M = Decimal(1852)
 CABLE_M = Decimal("185.2")
+KILOMETRE_M = Decimal(1000)
+YARD_M = Decimal("0.9144")
 
 
 COUNT_WORDS = {

@@ -11,7 +11,7 @@ from lark import Token
 from lark.exceptions import LarkError
 
 from noticeparse import grammar
-from noticeparse.numbers import CABLE_M, NAUTICAL_MILE_M
+from noticeparse.numbers import CABLE_M, KILOMETRE_M, NAUTICAL_MILE_M, YARD_M
 from noticeparse.records.geometry import Arc, Bearings
 
 COMPASS = (
@@ -59,6 +59,12 @@ class _OffsetCallbacks:
     def metres(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
         return "distance", _decimal(figure) / NAUTICAL_MILE_M, _decimals(figure) + 3
 
+    def kilometres(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return "distance", _decimal(figure) * KILOMETRE_M / NAUTICAL_MILE_M, _decimals(figure)
+
+    def yards(self, figure: Token, _unit: Token) -> tuple[str, Decimal, int]:
+        return "distance", _decimal(figure) * YARD_M / NAUTICAL_MILE_M, _decimals(figure) + 3
+
     def bearing(self, figure: Token) -> tuple[str, Decimal, int]:
         return "bearing", _decimal(figure), _decimals(figure)
 
@@ -101,11 +107,11 @@ def _worded(words: str, unit_nm: Decimal) -> tuple[Decimal, int]:
 
 
 def _decimal(figure: str) -> Decimal:
-    return Decimal(figure.replace(",", "."))
+    return _figures(figure)[0]
 
 
 def _decimals(figure: str) -> int:
-    return len(figure.replace(",", ".").partition(".")[2])
+    return max(0, -int(_decimal(figure).as_tuple().exponent))
 
 
 @cache
@@ -123,7 +129,9 @@ def read_offset(text: str) -> Offset | None:
 
 
 _UNIT = re.compile(r"[0-9½¼¾] ?([A-Za-z]+)")
+_THOUSANDS = re.compile(r"(?<=[0-9]),(?=[0-9]{3} ?(?:m(?![a-z])|met|ya?r?d))", re.IGNORECASE)
 _DECIMAL_COMMA = re.compile(r"(?<=[0-9]),(?=[0-9])")
+_STROKES = (("1/2", "½"), ("1/4", "¼"), ("3/4", "¾"))
 _FRACTIONS = {"½": Decimal("0.5"), "¼": Decimal("0.25"), "¾": Decimal("0.75")}
 
 
@@ -131,6 +139,8 @@ def _figures(text: str) -> list[Decimal]:
     """The figures of a phrase; `1½` is one and a half."""
     found: list[Decimal] = []
     text = _DECIMAL_COMMA.sub(".", text)
+    for written, sign in _STROKES:
+        text = text.replace(written, sign)
     cleaned = "".join(c if c.isdecimal() or c == "." or c in _FRACTIONS else " " for c in text)
     for word in cleaned.split():
         whole = word.rstrip("½¼¾").strip(".")
@@ -141,15 +151,25 @@ def _figures(text: str) -> list[Decimal]:
 
 
 def length_nm(text: str) -> Decimal:
-    """The length of `radius 2 miles` or `500 metres radius` in nautical miles."""
-    figure = _figures(text)[0]
+    """The radius of `radius 2 miles`, `500 metres radius` or `diameter 1km` in nautical miles.
+
+    Miles are nautical miles; a yard is that of 1959, of 0.9144 m.
+    """
+    text = _THOUSANDS.sub("", text)
     unit = _UNIT.search(text)
-    words = unit.group(1) if unit else ""
-    if words.lower().startswith("cable"):
-        return figure * CABLE_M / NAUTICAL_MILE_M
-    if words == "m" or words.lower().startswith("met"):
-        return figure / NAUTICAL_MILE_M
-    return figure
+    figure = _figures(text)[0] / (2 if "diameter" in text.lower() else 1)
+    return figure * _unit_m(unit.group(1) if unit else "") / NAUTICAL_MILE_M
+
+
+def _unit_m(words: str) -> Decimal:
+    plain = words.lower()
+    if plain.startswith("cable"):
+        return CABLE_M
+    if plain.startswith(("km", "kilo")):
+        return KILOMETRE_M
+    if plain.startswith("y"):
+        return YARD_M
+    return Decimal(1) if words == "m" or plain.startswith("met") else NAUTICAL_MILE_M
 
 
 def read_arc(text: str) -> Arc:
