@@ -10,7 +10,9 @@ from decimal import Decimal
 import pytest
 
 from noticeparse import parse
-from noticeparse.records.action import Action
+from noticeparse.records.action import Action, Move
+from noticeparse.records.geometry import Geometry
+from tests.short_notices import Q, actions_of
 
 HEAD = "12/26 Quill Sound.\nChart 802 [3/26] WGS84, depths in metres\n"
 P = "46-00.00S 122-00.00W"
@@ -182,3 +184,32 @@ def test_whole_relations_are_read(words: str, relation: str) -> None:
     action, errors = read(f"{words} {P}")
     assert errors == set()
     assert (action.usable, action.geometry.relation) == (True, relation)
+
+
+@pytest.mark.parametrize(
+    "words",
+    [
+        f"old position {P}, new position {Q}",
+        f"(old position) {P} (new position) {Q}",
+        f"existing position: {P}\n   proposed position: {Q}",
+        f"new position {Q}, old position {P}",
+    ],
+)
+def test_old_and_new_position_are_the_ends_of_a_move(words: str) -> None:
+    (moved,) = actions_of(parse(f"{HEAD}Move wreck, {words}\n"))
+    (plain,) = actions_of(parse(f"{HEAD}Move wreck from {P} to {Q}\n"))
+    assert isinstance(moved, Move)
+    assert isinstance(plain, Move)
+    assert moved.usable
+    assert positions_of(moved.geometry) == positions_of(plain.geometry)
+    assert positions_of(moved.destination) == positions_of(plain.destination)
+
+
+def test_the_new_position_of_what_is_put_in_is_its_place() -> None:
+    (action,) = actions_of(parse(f"{HEAD}Insert wreck, new position {P}\n"))
+    assert action.usable
+    assert len(action.geometry.positions) == 1
+
+
+def positions_of(geometry: Geometry) -> list[tuple[float, float]]:
+    return [(float(one.lat), float(one.lon)) for one in geometry.positions]
