@@ -35,6 +35,7 @@ _SAME_LENGTH = {
     "/": "／⁄∕",
     "+": "＋" + "".join(map(chr, (*range(0x250C, 0x254C), *range(0x2552, 0x2571)))),
     "·": "•∙⋅‧・◦‣▪▫●○",
+    "*": "★☆⭐✱✲✶✷✸⁎∗＊﹡",
     "�": "".join(map(chr, range(0xD800, 0xE000))),
     **{str(d): chr(0xFF10 + d) for d in range(10)},
     **{chr(65 + i): chr(0xFF21 + i) for i in range(26)},

@@ -21,7 +21,7 @@ KINDS: dict[str, ElementKind] = {
     "ITEM_REFERENCE": "reference", "PARAGRAPH_REFERENCE": "reference", "SAME_POSITION": "same",
     "LABEL": "label", "LABEL_BRACKETED": "label",
     "NOTICE_NUMBER": "number", "HEAD_NUMBER": "number",
-    "CHART": "chart", "CHARTS_ONLY": "charts_only",
+    "CHART": "chart", "CHART_AT_FOOT": "chart", "CHARTS_ONLY": "charts_only",
     "VERB": "verb", "VERB_NOUN": "verb", "VERB_THERE": "verb", "VERB_FOR": "verb",
     "VERB_OF_CHART": "verb", "VERB_AGENT": "verb", "VERB_BY_NOUN": "verb", "VERB_CHART": "verb",
     "VERB_ABROAD": "verb",

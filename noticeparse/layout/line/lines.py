@@ -162,7 +162,7 @@ class _LineReader:
             elif kind == "point":
                 found.append(self._whole(token, start, end, gap))
             else:
-                value = text[start:end].strip("().[]:- ") if kind == "label" else None
+                value = text[start:end].strip("().[]:-/ ") if kind == "label" else None
                 found.append(Element(kind, start, end, gap, value))
                 behind_bar = kind == "bar"
         _give_words(found, words)
@@ -205,7 +205,7 @@ class _LineReader:
             is_said = bool(words) and not gap and text[start] not in "(["
             return "words" if is_said or is_of_number else kind
         if kind == "label":
-            letter = text[start:end].strip("().[]:- ")
+            letter = text[start:end].strip("().[]:-/ ")
             behind_key = len(found) == 1 and found[0].kind == "key"
             counts = text[start] == "[" and len(found) == 1 and found[0].kind == "verb"
             behind_key = behind_key or counts

@@ -1,6 +1,7 @@
 """Sentences that lead to the thing behind their colon: `The following is inserted: a wreck …`.
 
-So does an order without its subject, `To be inserted: wreck …`.
+So does an order without its subject, `To be inserted: wreck …`, and a sentence that names the chart
+heads the items below it.
 """
 
 from __future__ import annotations
@@ -34,6 +35,8 @@ def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | No
     at = next((i for i, one in enumerate(elements) if one.kind not in ("bar", "label")), 0)
     if (ordered := _order(text, elements[at:])) is not None:
         return [*elements[:at], *ordered]
+    if (heading := _on_charts(text, elements[at:])) is not None:
+        return [*elements[:at], *heading]
     if [one.kind for one in elements[:3]] != ["words", "passive", "words"]:
         return None
     lead, told, rest = elements[:3]
@@ -47,6 +50,27 @@ def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | No
     heading = Element("verb", lead.start, rest.start + 1, lead.gap, verb)
     thing = rest._replace(start=rest.end - len(own), gap=True)
     return [heading, thing, *elements[3:]]
+
+
+_ON_CHARTS = re.compile(r"\s*(?:on|from|in) (?:the )?charts?\b[^\n:]{1,120}:\s*", re.IGNORECASE)
+
+
+def _on_charts(text: str, elements: Sequence[Element]) -> list[Element] | None:
+    """The elements of `The following are to be inserted on chart 802:`; None for others.
+
+    The line heads items as `Insert on chart 802:` does.
+    """
+    at = next((i for i, one in enumerate(elements) if one.kind == "passive"), None)
+    if at is None or at > 1 or (at == 1 and elements[0].kind != "words"):
+        return None
+    told, rest = elements[at], elements[at + 1 :]
+    is_led = at == 0 or _FOLLOWING.fullmatch(text, elements[0].start, elements[0].end) is not None
+    if not rest or not is_led or canonical_verb(text[told.start : told.end]) not in _LED:
+        return None
+    if _ON_CHARTS.fullmatch(text, told.end, rest[-1].end) is None:
+        return None
+    verb = canonical_verb(text[told.start : told.end])
+    return [Element("verb", elements[0].start, told.end, elements[0].gap, verb), *rest]
 
 
 def _order(text: str, elements: Sequence[Element]) -> list[Element] | None:
