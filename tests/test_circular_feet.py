@@ -1,4 +1,4 @@
-"""Circulars: their charts in a sentence below the items, stars of other shapes, counts before a stroke."""
+"""Circulars: charts in a sentence below or above the items, other stars, counts before a stroke."""
 
 from __future__ import annotations
 
@@ -70,3 +70,10 @@ def test_a_sentence_that_names_the_chart_heads_the_items_below(heading: str, ver
     assert [(one, kind) for one, kind, _ in told(bulletin)] == [(verb, "wreck"), (verb, "rock")]
     assert [chart.chart for chart in bulletin.notices[0].charts] == ["802"]
     assert errors(bulletin) == set()
+
+
+def test_entries_of_a_list_whose_command_is_not_seen_are_told() -> None:
+    heading = "The following has been found on chart 802 of late."
+    bulletin = parse(f"17/26 Quill Sound\n\n{heading}\n(i)  wreck {P}\n(ii)  rock {Q}\n")
+    assert actions_of(bulletin) == []
+    assert errors(bulletin) == {"sentence-unread"}

@@ -13,7 +13,7 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Prose
 from noticeparse.layout.line.elements import Element
 from noticeparse.readers.broken_verbs import broken_verb_end
-from noticeparse.readers.features import has_kind
+from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.head_values import Head
 from noticeparse.readers.heads import read_head
 from noticeparse.readers.verbs import canonical_verb
@@ -134,6 +134,8 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
     passives = [e for e in left if e.kind == "passive"]
     # What will be done is not yet to be charted.
     told = any(not context.text[e.start : e.end].lower().startswith("will") for e in passives)
+    if _is_entry(context, prose):
+        return True
     if _AS_CHART.search(words) or _BREAKS_OFF.search(words) or _ON_ANOTHER.search(words):
         return True
     if (renamed := _RENAMED.search(words)) is not None and has_kind(renamed["subject"]):
@@ -155,6 +157,19 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
         subject = announced["subject"]
         told = told or has_kind(subject) or has_kind(subject.rpartition(" the ")[2])
     return placed and (told or " has been " in words or " have been " in words)
+
+
+_ENTRY = frozenset(("label", "words", "point", "reference", "bar", "semicolon"))
+_FINITE = re.compile(r"\b(?:is|are|was|were|has|have|had|will|shall|may|should)\b", re.IGNORECASE)
+
+
+def _is_entry(context: Context, prose: Prose) -> bool:
+    """Whether a remark is an entry of a list, `(i) wreck P`, whose command was not seen."""
+    kinds = [element.kind for element in prose.elements]
+    if kinds[:2] != ["label", "words"] or kinds[-1] != "point" or not _ENTRY.issuperset(kinds):
+        return False
+    told = [context.text[e.start : e.end] for e in prose.elements if e.kind == "words"]
+    return leads_feature(told[0]) and not any(map(_FINITE.search, told))
 
 
 def _commands_at_place(context: Context, prose: Prose) -> bool:

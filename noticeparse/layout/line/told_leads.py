@@ -1,6 +1,6 @@
 """Sentences that lead to the thing behind their colon: `The following is inserted: a wreck …`.
 
-So does an order without its subject, `To be inserted: wreck …`, and a sentence that names the chart
+So does an order without its subject, `To be inserted: wreck …`; a sentence that names the chart
 heads the items below it.
 """
 
@@ -35,8 +35,8 @@ def with_told_lead(text: str, elements: Sequence[Element]) -> list[Element] | No
     at = next((i for i, one in enumerate(elements) if one.kind not in ("bar", "label")), 0)
     if (ordered := _order(text, elements[at:])) is not None:
         return [*elements[:at], *ordered]
-    if (heading := _on_charts(text, elements[at:])) is not None:
-        return [*elements[:at], *heading]
+    if (named := _on_charts(text, elements[at:])) is not None:
+        return [*elements[:at], *named]
     if [one.kind for one in elements[:3]] != ["words", "passive", "words"]:
         return None
     lead, told, rest = elements[:3]
