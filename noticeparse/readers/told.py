@@ -251,9 +251,9 @@ RELATIONS = frozenset(
 
 
 def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:
-    """In `limit of X of Y`, `head of pier` and `rock in channel` the first noun is the thing."""
+    """In `limit of X`, `rock in channel` and `berth for ferries` the first noun is the thing."""
     for item in run:
-        if item.role in ("plain", "unknown") and item.text.lower() in RELATIONS | {"of"}:
+        if item.role in ("plain", "unknown") and item.text.lower() in RELATIONS | {"of", "for"}:
             before = [one for one in found if one.end <= item.start]
             if any(not kinds()[one.value].part for one in before):
                 return before
