@@ -65,7 +65,7 @@ def read_value(
             height = read_height(text, chart_unit)
             return Value("height_m", height.height_m, height.faults)
         case "CHARACTER":
-            return read_character(text)
+            return read_character(text.replace('"', " "))
         case "SOUND" | "RACON":
             return read_aid(text, kind.lower())
         case "SECTOR_WORD":
@@ -90,6 +90,8 @@ _LIGHT_AGAIN = re.compile(
     r"\s*(?:the |an? )?light,? (?=(?-i:[A-Z])[A-Za-z]{0,5}[.( ])", re.IGNORECASE
 )
 """`light Fl.5s` becomes `light Fl.10s`: the noun is no part of the character."""
+_QUOTED_LIGHT = re.compile(r'"[^"]{0,60}[0-9] ?s[^"]{0,60}"[ .]*')
+"""A character with its period, of which the quotes are none: `light to read "Fl.10s18m15M"`."""
 _NUMBER_FIRST = re.compile(r"(?:nos?\b\.?|number) ?[0-9]", re.IGNORECASE)
 
 _NOUN_AGAIN = {
@@ -126,6 +128,8 @@ def _bare_legend(text: str, words: str) -> Value:
 
 def _implied(text: str, feature: Feature) -> str | None:
     """The property that a value without its word is of; None where it could be more than one."""
+    if _QUOTED_LIGHT.fullmatch(text) and value_property(text.strip('" ')) == {"light"}:
+        return "CHARACTER"
     if text.startswith('"'):
         return "LEGEND" if feature.kind in ("legend", "note") else "NAME"
     if feature.kind in ("legend", "note"):
@@ -240,7 +244,15 @@ def _colours(text: str) -> Value:
     if strange or not body.colours or (letters and len(body.colours) <= read):
         return Value("colours", None)
     more = (("colour_pattern", body.pattern),) if body.pattern is not None else ()
+    stripes = _STRIPES.search(text) if body.pattern is None else None
+    if stripes is not None:
+        # `red and white stripes`: which way they run is not said.
+        fault = Fault("feature-words-unread", *stripes.span(), {"written": stripes[0]})
+        return Value("colours", list(body.colours), (fault,))
     return Value("colours", list(body.colours), more=more)
+
+
+_STRIPES = re.compile(r"\b(?:stripe[sd]?|bands?|banded)\b", re.IGNORECASE)
 
 
 def _shape(text: str, kind: str, feature: Feature) -> Value:
