@@ -57,3 +57,22 @@ def test_both_states_of_a_bridge() -> None:
     (action,) = actions_of(parse(f"{HEAD}Insert bridge (clearance 20m closed, 40m open) {P}\n"))
     assert action.feature.clearance is not None
     assert (action.feature.clearance.value_m, action.feature.clearance.kind) == (20, "closed")
+
+
+@pytest.mark.parametrize(
+    ("words", "metres"),
+    [
+        ("depth to 9.1m (30ft)", "9.1"),
+        ("depth of wreck to 8.2m (27ft)", "8.2"),
+        ("depth from 9.1m (30ft) to 8.2m (27ft)", "8.2"),
+    ],
+)
+def test_new_depth_in_two_units(words: str, metres: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Amend {words} {P}\n"))
+    assert action.usable
+    assert [one.new.value_m for one in action.changes] == [Decimal(metres)]
+
+
+@pytest.mark.parametrize("words", ["depth to 9.1m (36ft)", "clearance of bridge to 20m (76ft)"])
+def test_new_value_at_odds_is_held(words: str) -> None:
+    assert errors(parse(f"{HEAD}Amend {words} {P}\n")) == {"depth-several"}

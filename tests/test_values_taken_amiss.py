@@ -150,3 +150,60 @@ def test_place_of_a_light_or_of_the_thing_itself(behind: str) -> None:
 
 def test_place_that_is_named_by_nothing_is_the_reference() -> None:
     assert errors(parse(f"{HEAD}Insert wreck 1.2M W of ({P})\n")) == set()
+
+
+@pytest.mark.parametrize(
+    ("words", "kind"),
+    [
+        ("sounding of 5.3m", "sounding"),
+        ("a sounding of 5.3m", "sounding"),
+        ("shoaling to 5m", "shoal"),
+        ("shoaling, least depth 5m", "shoal"),
+    ],
+)
+def test_noun_of_a_depth_is_no_command(words: str, kind: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words} {P}\n")
+    (action,) = actions_of(bulletin)
+    assert (action.feature.kind, codes(bulletin)) == (kind, set())
+    assert action.feature.depth is not None
+
+
+def test_noun_of_a_deed_is_one() -> None:
+    assert errors(parse(f"{HEAD}Insert lighting of wreck {P}\n")) == {"verb-within-words"}
+
+
+CHANGES = [
+    ("characteristics of light: Fl.10s18m15M", "light"),
+    ("characteristic of light-buoy: Fl(2)R.10s", "light"),
+    ("range of light: for 12M read 15M", "light.ranges_nm"),
+    ("elevation of light for 12m read 15m", "light.elevation_m"),
+    ("characteristics of light: Fl.5s to Fl.10s", "light"),
+]
+
+
+@pytest.mark.parametrize(("words", "changed"), CHANGES)
+def test_change_behind_a_colon(words: str, changed: str) -> None:
+    (action,) = actions_of(parse(f"{HEAD}Amend {words} {P}\n"))
+    assert action.usable
+    assert [one.property for one in action.changes] == [changed]
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["light, Fl.5s, Ra Refl", "light-buoy, Fl.R.5s, radar reflector", "beacon, radar reflector"],
+)
+def test_radar_reflector_behind_a_comma(words: str) -> None:
+    companions = read_feature(words).feature.companions
+    assert [one.feature.kind for one in companions] == ["radar_reflector"]
+
+
+def test_radar_reflector_alone() -> None:
+    assert read_feature("radar reflector").feature.companions == []
+
+
+@pytest.mark.parametrize("words", ["nature of seabed, M.S", "Fairway No 1 light-buoy"])
+def test_words_that_are_not_kept(words: str) -> None:
+    assert codes(parse(f"{HEAD}Insert {words} {P}\n")) & {
+        "feature-words-unread",
+        "feature-kind-apposed",
+    }

@@ -29,6 +29,7 @@ from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.legend_wordings import end_of_wording, leads_to_thing
 from noticeparse.readers.marks import read_body, read_shape
+from noticeparse.readers.second_units import without_second_unit
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
@@ -186,6 +187,9 @@ def _depth(
     text: str, words: str, kind: str, feature: Feature, chart_unit: ChartUnit | None
 ) -> Value:
     clearance = kind == "CLEARANCE_WORD"
+    text, at_odds = without_second_unit(text)
+    if at_odds:
+        return Value("clearance" if clearance else "depth", None, at_odds)
     lead = words or ("clearance" if clearance and "clear" not in text.lower() else "")
     ahead = f"{lead} " if lead else ""
     over_ground = feature.kind == "unknown" or feature.s57[:1] in _ON_GROUND

@@ -184,6 +184,8 @@ def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> st
         between.pop()
     if between and between[-1].text.lower() in _JOINTS:
         return "feature-kinds-several"
+    if between and all(item.role == "numbered" for item in between) and kinds()[second.value].form:
+        return "feature-kind-apposed"  # `Fairway No 1 light-buoy`
     end = between[-1].end if between else first.end
     gap = text[end : second.start]
     if any(sign in gap for sign in ",;:"):

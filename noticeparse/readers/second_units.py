@@ -27,6 +27,7 @@ _WRITTEN = re.compile(
     r"(?P<unit>m|met(?:re|er)s?|ft|feet|foot|fms?|fath(?:om)?s?)\.?$",
     re.IGNORECASE,
 )
+_BOTH = re.compile(r"(?P<one>[^()\[\]/]{1,40}?)(?: ?[(\[] ?(?P<other>[^()\[\]]{1,20})[)\]])\.?")
 _UNITS = {"m": Decimal(1), "ft": FOOT_M, "fm": FATHOM_M}
 
 
@@ -60,6 +61,18 @@ def without_second_units(
             written = {"written": shown(text[item.start : behind.end])}
             faults.append(Fault("depth-several", item.start, behind.end, written))
     return tuple(item for item in items if item.start not in again), tuple(faults)
+
+
+def without_second_unit(words: str) -> tuple[str, tuple[Fault, ...]]:
+    """One amount in the first of its two units, `9.1m (30ft)`, and a fault of two that differ."""
+    both = _BOTH.fullmatch(words.strip())
+    one, other = (_amount(both["one"]), _amount(both["other"])) if both else (None, None)
+    if both is None or one is None or other is None or one.unit == other.unit:
+        return words, ()
+    if one.most < other.least or other.most < one.least:
+        written = {"written": shown(words)}
+        return words, (Fault("depth-several", 0, len(words), written),)
+    return words[: words.index(both["one"]) + len(both["one"])], ()
 
 
 def _is_beside(text: str, item: Item, behind: Item) -> bool:

@@ -71,6 +71,10 @@ def _gather(text: str, phrase: Phrase) -> Told:
     opening: list[Sequence[Item]] = []
     for index, segment in enumerate(with_lights_settled(phrase.segments)):
         own = _own_runs(segment, companions, lost, opens=index == 0)
+        if index and [item.value for item in own[0]] == ["radar_reflector"]:
+            # `light-buoy, Fl.R.5s, radar reflector`
+            companions.append(Companion("with", own[0][0].start, own[0][0].end))
+            own[0] = []
         opening.append(own[0])
         runs += own
     for at, one in enumerate(companions):

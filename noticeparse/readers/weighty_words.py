@@ -52,6 +52,7 @@ def weighty_words(text: str, told: Told, kind: str) -> Iterator[Fault]:
             yield _fault("feature-words-unread", item)
         elif _is_bearing(item) and not is_lit and s57 not in _AXES:
             yield _fault("feature-figure-unread", item)
+    yield from _ground(told, kind)
     yield from _lost_masts(told, kind, s57)
     yield from _beside_kind(told, s57, is_lit=is_lit)
     yield from _other_ranges(told, is_lit=is_lit)
@@ -101,6 +102,16 @@ def _boards(text: str, told: Told) -> Iterator[Fault]:
 
 
 _APPOSED = re.compile(r", (?:[a-z]+ )?$")
+
+
+def _ground(told: Told, kind: str) -> Iterator[Fault]:
+    """`nature of seabed, M.S`: the letters of the ground, of which the record has none."""
+    if kind == "seabed_nature":
+        letters = (one for one in told.roles("unknown") if len(one.text) < _LEAST_OF_GROUND)
+        yield from (_fault("feature-words-unread", one) for one in letters)
+
+
+_LEAST_OF_GROUND = 3
 
 
 def _lost_masts(told: Told, kind: str, s57: str) -> Iterator[Fault]:
