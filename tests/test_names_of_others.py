@@ -19,6 +19,13 @@ NAMES = [
     ("beacon, RW Ch", None),
     ("buoy, Y, St Andrew cross", None),
     ("light-buoy IV", "IV"),
+    ("wreck reported 2025 by MV Halcyon", None),
+    ("wreck, PA, reported by M/V Halcyon Star", None),
+    ("wreck, reported by the yacht Halcyon", None),
+    ("obstruction, sighted by Halcyon", None),
+    ("rock, reported from FV Brannoch", None),
+    ("rock, according to the master of Brannoch", None),
+    ("wreck Halcyon, reported by MV Brannoch", "Halcyon"),
     # Own names.
     ("light-buoy No 5 Brack Rock", "No 5 Brack Rock"),
     ("light-buoy Point Ellory", "Point Ellory"),

@@ -43,7 +43,7 @@ _IN_ITS_PLACE = re.compile(r"in (?:its|their) (?:place|stead),? ", re.IGNORECASE
 # A noun that opens an item of its own: `Increase in the range of the light`.
 _NOUN_WITHIN = Rare(
     r"(?:(?<![\s\S])|(?<=[.;:] ))(?:(?!(?:obstruction|exten|sec|por|posi|eleva|direc|founda|loca"
-    r"|sta|junc|jetty|moor|build|land|forma|cross|depress|mark)\w*)"
+    r"|sta|junc|jetty|moor|build|land|forma|cross|depress|mark|sound|shoal)\w*)"
     r"[A-Za-z-]{2,14}(?:tion|ment|ance|sure|sion|ease|ing)"
     r"|removal|withdrawal|change|transfer|shift|move|disposal|renewal|survey) (?:of|in|to) ",
     "in of to",

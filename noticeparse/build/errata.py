@@ -14,8 +14,14 @@ from noticeparse.context import Context
 from noticeparse.layout.drafts import Item
 from noticeparse.rare import Rare
 from noticeparse.readers.features import has_kind, leads_feature, value_property
+from noticeparse.readers.one_for_other import puts_one_for_other
 from noticeparse.readers.places import split_phrase
-from noticeparse.readers.swaps import is_bare, names_both, read_swap, things_stand_alone
+from noticeparse.readers.swaps import (
+    is_bare,
+    names_both,
+    read_swap,
+    things_stand_alone,
+)
 from noticeparse.readers.verbs import Verb, canonical_verb
 from noticeparse.stretch import Stretch, gather
 
@@ -52,10 +58,14 @@ def settled(context: Context, item: Item, words: Stretch) -> tuple[Verb | None, 
 def _of_exchange(verb: Verb, words: Stretch) -> tuple[Verb, Stretch]:
     """A replacement, where a thing is put in the place of another: `Put A in place of B`.
 
+    So does `Insert A for B`, where both are of one sort.
+
     `A (replaces B)` becomes `A for B` of the same length, so that offsets stay.
     """
     if verb != "insert":
         return verb, words
+    if puts_one_for_other(words.text):
+        return "replace", words
     joint = _IN_PLACE_OF.search(words.text)
     if joint is not None and "(" not in words.text[joint.start() - 1 : joint.start() + 2]:
         sides = words.text[: joint.start()], words.text[joint.end() :]
@@ -139,8 +149,8 @@ def _of_conversion(words: Stretch) -> tuple[Verb, Stretch]:
     if count > 1 or " to " not in plain.lower() or not names_both(plain):
         return "amend", words  # `light to Fl.G.4s`: no mark becomes another
     swap = read_swap(plain)
-    if any(fault.code == "swap-not-divided" for fault in swap.faults):
-        return "amend", words
+    if swap.is_by_for or any(fault.code == "swap-not-divided" for fault in swap.faults):
+        return "amend", words  # `light for buoy No 4 to Fl.R.5s`
     old, new = swap.feature, swap.replacement
     are_marks = all(one.kind.startswith(_MARKS) for one in (old, new))
     differ = old.kind != new.kind and _NO_THINGS.isdisjoint((old.kind, new.kind))

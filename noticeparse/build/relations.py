@@ -130,4 +130,6 @@ def take_parts(found: Found, parts: tuple[Part, ...], text: str) -> bool:
         found.kinds.append("thence" if is_thence else kind)
     # `from the light, P`: whether P is the light's or the feature's own is open.
     found.is_unclear |= is_reference and after_comma and text.rstrip().endswith(",")
+    # `1.2M W of the light (P)`: so it is in brackets behind what is named.
+    found.is_unclear |= is_reference and bool(found.offset_text) and text.rstrip().endswith("(")
     return is_reference

@@ -29,6 +29,7 @@ from noticeparse.readers.depths import GROUND_CLASSES, read_depth, read_height
 from noticeparse.readers.features import has_kind, read_feature, value_property
 from noticeparse.readers.legend_wordings import end_of_wording, leads_to_thing
 from noticeparse.readers.marks import read_body, read_shape
+from noticeparse.readers.second_units import without_second_unit
 from noticeparse.readers.told import told_by
 from noticeparse.readers.words import Item
 from noticeparse.records.feature import Feature
@@ -65,7 +66,7 @@ def read_value(
             height = read_height(text, chart_unit)
             return Value("height_m", height.height_m, height.faults)
         case "CHARACTER":
-            return read_character(text)
+            return read_character(text.replace('"', " "))
         case "SOUND" | "RACON":
             return read_aid(text, kind.lower())
         case "SECTOR_WORD":
@@ -90,6 +91,8 @@ _LIGHT_AGAIN = re.compile(
     r"\s*(?:the |an? )?light,? (?=(?-i:[A-Z])[A-Za-z]{0,5}[.( ])", re.IGNORECASE
 )
 """`light Fl.5s` becomes `light Fl.10s`: the noun is no part of the character."""
+_QUOTED_LIGHT = re.compile(r'"[^"]{0,60}[0-9] ?s[^"]{0,60}"[ .]*')
+"""A character with its period, of which the quotes are none: `light to read "Fl.10s18m15M"`."""
 _NUMBER_FIRST = re.compile(r"(?:nos?\b\.?|number) ?[0-9]", re.IGNORECASE)
 
 _NOUN_AGAIN = {
@@ -126,6 +129,8 @@ def _bare_legend(text: str, words: str) -> Value:
 
 def _implied(text: str, feature: Feature) -> str | None:
     """The property that a value without its word is of; None where it could be more than one."""
+    if _QUOTED_LIGHT.fullmatch(text) and value_property(text.strip('" ')) == {"light"}:
+        return "CHARACTER"
     if text.startswith('"'):
         return "LEGEND" if feature.kind in ("legend", "note") else "NAME"
     if feature.kind in ("legend", "note"):
@@ -182,6 +187,9 @@ def _depth(
     text: str, words: str, kind: str, feature: Feature, chart_unit: ChartUnit | None
 ) -> Value:
     clearance = kind == "CLEARANCE_WORD"
+    text, at_odds = without_second_unit(text)
+    if at_odds:
+        return Value("clearance" if clearance else "depth", None, at_odds)
     lead = words or ("clearance" if clearance and "clear" not in text.lower() else "")
     ahead = f"{lead} " if lead else ""
     over_ground = feature.kind == "unknown" or feature.s57[:1] in _ON_GROUND
@@ -240,7 +248,15 @@ def _colours(text: str) -> Value:
     if strange or not body.colours or (letters and len(body.colours) <= read):
         return Value("colours", None)
     more = (("colour_pattern", body.pattern),) if body.pattern is not None else ()
+    stripes = _STRIPES.search(text) if body.pattern is None else None
+    if stripes is not None:
+        # `red and white stripes`: which way they run is not said.
+        fault = Fault("feature-words-unread", *stripes.span(), {"written": stripes[0]})
+        return Value("colours", list(body.colours), (fault,))
     return Value("colours", list(body.colours), more=more)
+
+
+_STRIPES = re.compile(r"\b(?:stripe[sd]?|bands?|banded)\b", re.IGNORECASE)
 
 
 def _shape(text: str, kind: str, feature: Feature) -> Value:

@@ -7,6 +7,7 @@ shape and one topmark, so that the second would be lost without a word.  What go
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
@@ -14,7 +15,7 @@ from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
 from noticeparse.readers.told import RELATIONS, Told
 from noticeparse.readers.words import Item
-from noticeparse.vocabulary import kinds
+from noticeparse.vocabulary import DANGERS, kinds
 
 _JOINTS = frozenset(("and", "or", "&", "/"))
 _QUARTERS = frozenset(("n", "e", "s", "w", "north", "east", "south", "west"))
@@ -35,6 +36,7 @@ def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
     yield from _wordings(text, told)
     yield from _parts_alone(text, told)
     yield from _second_quarters(told, kind)
+    yield from _other_guesses(text, told)
     known = kinds().get(kind)
     if known is not None and known.form:
         yield from _second_shapes(told, "BOYSHP" if known.form == "buoy" else "BCNSHP")
@@ -57,12 +59,25 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
         yield from _beside_depth(text, told.items, told.head)
     for first, second in pairwise(named):
         is_two = _are_two_marks(first, second) or _begins_anew(text, items, first, second)
-        if is_two or _is_name_like(text, first, second):
+        if is_two or _is_name_like(text, first, second) or _is_for(text, first, second):
             yield _fault("feature-kinds-several", second)
         elif _is_other(first, second):
             code = _relation(text, items, first, second)
             if code is not None:
                 yield _fault(code, second)
+
+
+_FOR = re.compile(r"[ ,]{1,2}for (?:the |an? )?(?:[a-z]+ )?", re.IGNORECASE)
+
+
+def _is_for(text: str, first: Item, second: Item) -> bool:
+    """Whether one thing is for another that is charted too: `light for buoy`, `buoy for wreck`.
+
+    It marks the second, or takes its place.  `berth for ferries` tells only its use.
+    """
+    one, other = kinds()[first.value], kinds()[second.value]
+    are_charted = all(k.form or k.s57 in DANGERS | {"LIGHTS"} for k in (one, other))
+    return are_charted and _FOR.fullmatch(text, first.end, second.start) is not None
 
 
 _OF_BOTTOM = frozenset(("SOUNDG", "DEPCNT", "SBDARE"))
@@ -84,6 +99,22 @@ def _beside_depth(text: str, items: Sequence[Item], head: Item) -> Iterator[Faul
         if is_parted and before.text.lower() not in RELATIONS:
             yield _fault("feature-kinds-several" if known.form else "feature-kind-apposed", item)
         return
+
+
+_GUESS = re.compile(
+    r"[ ,;(]{1,3}(?:or|possibly|perhaps|probably|maybe|may be|might be|could be|else)"
+    r"(?: (?:an?|the))?(?: [a-z]+)? ",
+    re.IGNORECASE,
+)
+
+
+def _other_guesses(text: str, told: Told) -> Iterator[Fault]:
+    """`wreck (or rock)`, `wreck, possibly rock`: what it is is not sure; the record has one."""
+    named = [item for item in told.items if item.role == "kind" and not kinds()[item.value].part]
+    for first, second in pairwise(named):
+        is_guess = _GUESS.fullmatch(text, first.end, second.start) is not None
+        if is_guess and first.value != second.value:
+            yield _fault("feature-kinds-several", second)
 
 
 def _wordings(text: str, told: Told) -> Iterator[Fault]:
@@ -153,6 +184,8 @@ def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> st
         between.pop()
     if between and between[-1].text.lower() in _JOINTS:
         return "feature-kinds-several"
+    if between and all(item.role == "numbered" for item in between) and kinds()[second.value].form:
+        return "feature-kind-apposed"  # `Fairway No 1 light-buoy`
     end = between[-1].end if between else first.end
     gap = text[end : second.start]
     if any(sign in gap for sign in ",;:"):

@@ -6,6 +6,7 @@ counted from the start of the phrase.  Which kind the feature has is already set
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterable, Sequence
 from decimal import Decimal
 from typing import NamedTuple, cast
@@ -53,6 +54,8 @@ _NAMED_CLASSES = frozenset(
         "TS_FEB",
     )
 )
+_YEAR_ALONE = re.compile(r"\([0-9]")
+_ROMAN = re.compile(r"I{1,3}|IV|VI{0,3}|IX|X")
 _CALLED = (
     " named", " called", " known as", " numbered", " lettered", " designated", " by the name of",
     " with the name", " bearing the name", " with the number", " bearing the number",
@@ -157,6 +160,9 @@ def unread_figures(items: Sequence[Item], used: frozenset[int], s57: str) -> lis
     """A fault for each figure that went into no value and no name."""
     faults = []
     for item in items:
+        if item.role == "reported" and s57 in OBJECTS and _YEAR_ALONE.match(item.text):
+            # `wreck (1945)`: of the survey, or of the loss.
+            faults.append(_fault("feature-figure-in-brackets", item))
         if item.role not in ("measure", "length", "number", "code") or item.start in used:
             continue
         if item.role == "measure" and (_is_depth(item, s57) or s57 in _HEIGHT_CLASSES):
@@ -224,6 +230,8 @@ def _is_bare_name(text: str, item: Item, last_end: int, kind: str, s57: str) -> 
         return False
     if item.start < last_end:
         return False
+    if s57 == "SLCONS" and text[last_end : item.start] == " " and _ROMAN.fullmatch(item.text):
+        return True  # `Pier II`
     if not takes_number(kind, s57) or text[last_end : item.start].strip(" ."):
         return False
     if item.role != "unknown":

@@ -32,6 +32,7 @@ from noticeparse.readers.mark_words import unread_mark_words
 from noticeparse.readers.marks import Body, Shape, category_items, read_body, read_shape
 from noticeparse.readers.phrases import divide
 from noticeparse.readers.restrictions import restrictions_of
+from noticeparse.readers.second_units import without_second_units
 from noticeparse.readers.things_in_front import things_in_front
 from noticeparse.readers.told import Companion, Told, depth_kind, told_by
 from noticeparse.readers.words import Item
@@ -147,7 +148,9 @@ class _Reading:
         self.faults.append(Fault(code, start, end, values))
 
     def feature(self) -> FeatureReading:
-        text, items = self.text, self.told.items
+        text = self.text
+        items, at_odds = without_second_units(text, self.told.items)
+        self.faults += at_odds
         head_end = self.told.head.end if self.told.head else 0
         aids = read_structure(text, items, self.faults, head_end=head_end)
         kind, s57, lit = settle_kind(text, self.told, aids, self.faults)

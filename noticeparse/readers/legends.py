@@ -29,11 +29,9 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
             faults.append(
                 Fault("feature-quote-open", start, end, {"written": shown(text[start:end])})
             )
-        if legend.form == "bare" and (ends := end_of_wording(words)) < len(words):
-            if leads_to_thing(words[ends:]):
-                written = {"written": shown(words[ends:].strip(" ,;()"))}
-                faults.append(Fault("feature-words-unread", start, end, written))
-            words = words[:ends]
+        if legend.form == "bare":
+            words, told = _without_place(words, start, end)
+            faults += told
         if legend.form == "bare" and holds_several(legend.word, words):
             # `legends, Works and Foul`: one of two words, or two of one.
             written = {"written": shown(text)}
@@ -75,12 +73,31 @@ def read_legend(text: str, legend: Legend) -> tuple[Feature, tuple[Fault, ...]]:
     return _plain(text, kind, words), tuple(faults)
 
 
+def _without_place(words: str, start: int, end: int) -> tuple[str, list[Fault]]:
+    """A bare wording without the words behind it that lead to its place, and their faults."""
+    faults: list[Fault] = []
+    if (ends := end_of_wording(words)) < len(words):
+        if leads_to_thing(words[ends:]):
+            written = {"written": shown(words[ends:].strip(" ,;()"))}
+            faults.append(Fault("feature-words-unread", start, end, written))
+        words = words[:ends]
+    if (lead := _LEADS_ON.search(words)) is not None:
+        # `legend, Works, over P`: the word leads to the place.
+        faults.append(Fault("feature-words-unread", start, end, {"written": lead["word"]}))
+        words = words[: lead.start()]
+    return words, faults
+
+
 def lacks_wording(text: str) -> bool:
     """Whether a phrase names a legend and holds no words for it: `legend`, `circle and legend`."""
     legend = divide(text).legend
     return legend is None or legend.wording is None
 
 
+_LEADS_ON = re.compile(
+    r"(?:\s?[,;]\s?|(?<=[a-z)]) )(?P<word>over|across|along|alongside|off|beside|around|beneath"
+    r"|under|above|below|adjacent to|close to|near)$"
+)
 _SECOND = re.compile(
     r"(?: and| &| also|[,;])(?: also)? (?:(?:the|an?|new) )?legends?\b|(?: and| &) note\b",
     re.IGNORECASE,

@@ -7,6 +7,7 @@ and the IALA recommendation on rhythmic characters, from secondary sources.
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from decimal import Decimal
 
@@ -16,6 +17,8 @@ from noticeparse.readers.light_figures import Figures
 from noticeparse.readers.light_parts import fault
 from noticeparse.records.light import Rhythm
 
+_GROUP_OR_TENTHS = re.compile(r".?(?:Fl|FL|Oc|OC|.Q)\.[2-9]\.[1-6][0-9] ?s\.?", re.DOTALL)
+"""`Fl.3.10s`: every 10 seconds a group of 3, or every 3.1 seconds one."""
 _SHORTEST_S = {
     "Fl": Decimal(1),
     "Oc": Decimal(1),
@@ -112,6 +115,8 @@ def _check_period(draft: Draft, rhythm: Rhythm, figures: Figures, text: str) -> 
     if measure is None or period is None:
         return
     start, end = measure.start_pos, measure.end_pos
+    if _GROUP_OR_TENTHS.fullmatch(text, max(start - 3, 0), end) and not draft.groups:
+        yield fault("light-figures-unclear", text, start, end)
     if has_impossible_period(draft, rhythm):
         yield fault("light-fixed-with-period", text, start, end)
     elif draft.groups or len(draft.classes) > 1:

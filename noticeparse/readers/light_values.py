@@ -41,6 +41,7 @@ _CLASSES: dict[str, tuple[str, ...]] = {
     "intvqk": ("IVQ",),
     "intvqkfl": ("IVQ",),
     "slfl": ("Fl", "LFl"),
+    "longfl": ("LFl",),
     "eint": ("Iso",),
     # Words of prose.
     "fixed": ("F",),

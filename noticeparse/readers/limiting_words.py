@@ -45,7 +45,8 @@ _TAKEN_BACK = Rare(
 )
 _ALONE = re.compile(
     r"(?:(?:cancelled|suspended|withdrawn|deleted?|error|draft|example|optional(?:ly)?|nil"
-    r"|no(?:ne)?|not|planned|to come|t\.?b\.?[acd]\.?|n/a)\b[ ;,.]*)+",
+    r"|no(?:ne)?|not|planned|to come|t\.?b\.?[acd]\.?|n/a|(?:in )?part|partly|partial(?:ly)?"
+    r"|(?:a )?section)\b[ ;,.]*)+",
     re.IGNORECASE,
 )
 """Words that take an item back where nothing else stands in their bracket."""

@@ -13,7 +13,7 @@ from collections.abc import Sequence
 from noticeparse.readers.marks import read_colour_letters
 from noticeparse.readers.slips import one_slip_from
 from noticeparse.readers.words import Item
-from noticeparse.vocabulary import is_known_word, kinds
+from noticeparse.vocabulary import DANGERS, is_known_word, kinds
 
 _DESCRIBING = ("ed", "ing", "al", "ic", "ous", "able", "ive", "ary", "ly", "less", "ful", "ible")
 _LEAST_OF_CAPITALS = 5
@@ -26,7 +26,7 @@ _NOUNS = frozenset(
 _LIT = frozenset(("LIGHTS", "LITVES", "LITFLT"))
 _BEFORE_KIND = frozenset(("category", "colour", "lit", "shape", "kind", "quality"))
 _NAMING = frozenset(
-    ("UWTROC", "SBDARE", "LNDARE", "SEAARE", "SOUNDG", "BRIDGE", "HRBFAC", "SNDWAV")
+    ("UWTROC", "SBDARE", "LNDARE", "SEAARE", "SOUNDG", "BRIDGE", "HRBFAC", "SNDWAV", "ACHARE")
 )
 """Classes whose noun is a part of the name: `Brannoch Rock`, `Ellory Bridge`."""
 _IN_BRACKETS = re.compile(
@@ -46,7 +46,7 @@ def with_names(text: str, items: Sequence[Item], head: Item | None) -> tuple[Ite
         return tuple(items)
     named = _listed(text, items, head)
     named = _in_brackets(text, named)
-    named = _in_front(text, named, head)
+    named = _rocks(text, _in_front(text, named, head), head)
     return tuple(_behind(text, named, head))
 
 
@@ -94,14 +94,44 @@ def _in_front(text: str, items: list[Item], head: Item) -> list[Item]:
         return items
     lead = items[1].text
     is_mark = bool(kinds()[head.value].form) or kinds()[head.value].s57 in _LIT
-    if lead[:1].islower() and is_mark:
+    is_small = lead[:1].islower() or head.text.split()[-1][:1].islower()
+    if is_small and is_mark:
         return [items[0]._replace(role="proper"), *items[1:]]
-    is_titled = lead[:1].isupper() and lead[1:].islower() and not word.isupper()
-    if is_titled and at == 1 and kinds()[head.value].s57 in _NAMING and " " not in lead:
-        # The noun stays the kind, and is a part of the name as well.
-        name = items[0]._replace(role="proper", text=f"{word} {lead}", end=head.end)
+    nouns = text[items[1].start : head.end]
+    is_whole = kinds()[head.value].s57 in _NAMING and at == 1 and " " not in nouns
+    is_whole |= not is_mark and kinds()[head.value].s57 not in DANGERS | {""} and " " in nouns
+    if is_whole and nouns.istitle() and not word.isupper():
+        # The nouns stay the kind, and are a part of the name as well.
+        name = items[0]._replace(role="proper", text=f"{word} {nouns}", end=head.end)
         return [name, *items[1:]]
     return items
+
+
+_ROCKS = frozenset(("Rock", "Rocks", "Shoal", "Shoals", "Reef", "Ledge", "Bank", "Patch"))
+_OF_ROCKS = frozenset(
+    "north south east west outer inner middle flat pilot great little high half anchor".split()
+)
+"""Words that tell nothing of a rock but which of several it is."""
+
+
+def _rocks(text: str, items: list[Item], head: Item) -> list[Item]:
+    """With the name of a rock from a word of the trade: `Bell Rock`, `Black Rock`, `Outer Shoal`.
+
+    Both have a capital, and no rock has a bell; `Dangerous Rock` tells what it is.
+    """
+    if len(items) < 2 or items[1].start != head.start or head.text not in _ROCKS:
+        return items
+    first = items[0]
+    known = kinds()[first.value] if first.role == "kind" else None
+    is_other = known is not None and known.s57 not in _NAMING | DANGERS
+    is_word = first.role in ("sound", "racon", "colour") or first.text.lower() in _OF_ROCKS
+    begins = text[: first.start].strip().lower() in ("", "the")
+    if not (is_other or is_word) or not (begins and first.text.istitle()):
+        return items
+    if first.bracketed or text[first.end : head.start] != " ":
+        return items
+    name = f"{first.text} {head.text}"
+    return [Item("proper", None, first.start, head.end, name), *items[1:]]
 
 
 def _is_next(text: str, items: Sequence[Item], at: int) -> bool:

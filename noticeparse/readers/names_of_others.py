@@ -27,6 +27,14 @@ _LIES_THERE = re.compile(
     re.IGNORECASE,
 )
 """What leads to a place: `wreck N of Dunmarrow Point`, `buoy in Quill Sound`."""
+_TELLER = re.compile(
+    r"\b(?:(?-i:by)|according to|reports? (?:of|from)|(?:reported|received|sighted) from)"
+    r"(?: the)?(?: (?:[mfs]/?[vyt]|m/?t|s/?s|r/?v|h\.?m\.?s|master of|survey vessel"
+    r"|vessel|ship|yacht|tug|ferry|trawler|dredger|tanker"
+    r"|pilot(?: boat| vessel)?|lighthouse)\.?){0,2} $",
+    re.IGNORECASE,
+)
+"""What leads to the ship that told it: `reported 2025 by MV Halcyon`."""
 _BEHIND = re.compile(
     r"(?:\.? [A-Z][a-z]+)?(?:'?s)? cross\b|(?: [A-Z][a-z]+){0,3}"
     r"(?: (?:light|lt|beacon|buoy|lighthouse|church|tower))?,? (?:bearing|bears) [0-9]"
@@ -56,7 +64,7 @@ def is_no_name(text: str, item: Item) -> bool:
     if item.text in _PATTERNS:
         return True
     before = text[max(item.start - _WIDTH, 0) : item.start]
-    if item.role == "proper" and _LIES_THERE.search(before):
+    if item.role == "proper" and (_LIES_THERE.search(before) or _TELLER.search(before)):
         return True
     is_beside = _BEFORE.search(before) or _OF_A_BOOK.search(before + item.text)
     return bool(is_beside or _BEHIND.match(text, item.end))

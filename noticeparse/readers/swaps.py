@@ -21,6 +21,7 @@ from noticeparse.readers.features import (
     read_feature,
     value_property,
 )
+from noticeparse.readers.told import told_by
 from noticeparse.readers.unchanged import without_the_rest
 from noticeparse.records.feature import Feature
 from noticeparse.vocabulary import DANGERS, kinds
@@ -133,11 +134,15 @@ def _same_thing(goes: str, comes: str) -> str:
     `wreck, least depth 5m, by least depth 4m`, `port-hand light-buoy, Fl.R.3s, by Fl.R.5s`.
     """
     head, comma, _ = goes.partition(",")
+    if not comma and (named := told_by(goes).head) is not None and named.start == 0:
+        head, comma = goes[: named.end], ","  # `light-buoy Fl.R.3s with Fl.R.5s`
     if not comma or has_kind(comes) or not has_kind(head):
         return ""
     thing, roles = read_feature(head, None).feature, value_property(comes)
     is_danger = roles == {"depth"} and not DANGERS.isdisjoint(thing.s57)
-    is_lit = roles == {"light"} and "LIGHTS" in thing.s57 and kinds()[thing.kind].s57 != "LIGHTS"
+    is_lit = "LIGHTS" in thing.s57 and kinds()[thing.kind].s57 != "LIGHTS"
+    # `by VQ.R No 4`: the number is that of the same mark.
+    is_lit &= roles == {"light"} or (roles == {"light", "numbered"} and thing.name is None)
     return f"{head}, " if is_danger or is_lit else ""
 
 

@@ -71,6 +71,10 @@ def _gather(text: str, phrase: Phrase) -> Told:
     opening: list[Sequence[Item]] = []
     for index, segment in enumerate(with_lights_settled(phrase.segments)):
         own = _own_runs(segment, companions, lost, opens=index == 0)
+        if index and [item.value for item in own[0]] == ["radar_reflector"]:
+            # `light-buoy, Fl.R.5s, radar reflector`
+            companions.append(Companion("with", own[0][0].start, own[0][0].end))
+            own[0] = []
         opening.append(own[0])
         runs += own
     for at, one in enumerate(companions):
@@ -251,9 +255,9 @@ RELATIONS = frozenset(
 
 
 def _before_of(run: Sequence[Item], found: list[Item]) -> list[Item]:
-    """In `limit of X of Y`, `head of pier` and `rock in channel` the first noun is the thing."""
+    """In `limit of X`, `rock in channel` and `berth for ferries` the first noun is the thing."""
     for item in run:
-        if item.role in ("plain", "unknown") and item.text.lower() in RELATIONS | {"of"}:
+        if item.role in ("plain", "unknown") and item.text.lower() in RELATIONS | {"of", "for"}:
             before = [one for one in found if one.end <= item.start]
             if any(not kinds()[one.value].part for one in before):
                 return before

@@ -8,7 +8,7 @@ Common practice, no published source.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from itertools import pairwise
 
 from noticeparse.faults import Fault
@@ -45,10 +45,14 @@ def weighty_words(text: str, told: Told, kind: str) -> Iterator[Fault]:
         is_remark = before is not None and before.role in _LIT and item.text.lower() in _ALONE
         if is_remark and item.bracketed:
             continue
-        if _is_state(text, item) and not _is_depth_doubtful(item, kind):
+        if item.role == "other" and item.text == "?" and not item.bracketed:
+            # `wreck?`: whether it is one, or whether it is there.
+            yield _fault("feature-words-unread", item)
+        elif _is_state(text, item) and not _is_depth_doubtful(item, kind):
             yield _fault("feature-words-unread", item)
         elif _is_bearing(item) and not is_lit and s57 not in _AXES:
             yield _fault("feature-figure-unread", item)
+    yield from _ground(told, kind)
     yield from _lost_masts(told, kind, s57)
     yield from _beside_kind(told, s57, is_lit=is_lit)
     yield from _other_ranges(told, is_lit=is_lit)
@@ -84,7 +88,7 @@ def _is_depth_doubtful(item: Item, kind: str) -> bool:
 
 
 def _boards(text: str, told: Told) -> Iterator[Fault]:
-    """`beacon, red square dayboard`, `light, Fl.R.3s, and daymark`: of the mark, or beside it."""
+    """`beacon, red square dayboard`, `light, Fl.R.3s, daymark`: of the mark, or beside it."""
     for item in told.roles("kind"):
         if item.value != "daymark" or item == told.head:
             continue
@@ -93,6 +97,21 @@ def _boards(text: str, told: Told) -> Iterator[Fault]:
             yield _fault("feature-kind-apposed", item)
         elif colours and told.head is not None and colours[-1].start > told.head.end:
             yield _fault("feature-words-unread", colours[-1])
+        elif told.head is not None and _APPOSED.search(text, told.head.end, item.start):
+            yield _fault("feature-kind-apposed", item)
+
+
+_APPOSED = re.compile(r", (?:[a-z]+ )?$")
+
+
+def _ground(told: Told, kind: str) -> Iterator[Fault]:
+    """`nature of seabed, M.S`: the letters of the ground, of which the record has none."""
+    if kind == "seabed_nature":
+        letters = (one for one in told.roles("unknown") if len(one.text) < _LEAST_OF_GROUND)
+        yield from (_fault("feature-words-unread", one) for one in letters)
+
+
+_LEAST_OF_GROUND = 3
 
 
 def _lost_masts(told: Told, kind: str, s57: str) -> Iterator[Fault]:
@@ -128,6 +147,17 @@ def _other_ranges(told: Told, *, is_lit: bool) -> Iterator[Fault]:
         if is_range:
             yield _fault("feature-figure-unread", item)
     first = told.items[0] if told.items and told.head is None and is_lit else None
-    is_paint = first is not None and first.role == "unknown" and len(first.text) > 1
-    if first is not None and is_paint and read_colour_letters(first.text) is not None:
+    is_paint = first is not None and first.role == "unknown"
+    is_told = first is not None and (len(first.text) > 1 or _is_mark(told.items))
+    if first and is_paint and is_told and read_colour_letters(first.text) is not None:
         yield _fault("feature-words-unread", first)
+
+
+_FORMS = frozenset("NCS")
+"""Nun, can and spar."""
+
+
+def _is_mark(items: Sequence[Item]) -> bool:
+    """Whether a letter is the paint of a mark, by its number behind it: `R "4"`, `R N "4"`."""
+    behind = next((one for one in items[1:] if one.text not in _FORMS), None)
+    return behind is not None and behind.role in ("quoted", "number", "numbered", "code")

@@ -85,7 +85,14 @@ def _inside(token: Token, at: int) -> list[Item]:
     items: list[Item] = []
     for segment in divide(token[1:-1]).segments:
         items += look_up(segment.pieces, base=at + 1, bracketed=True)
+    if [item.value for item in items] == ["ruin"]:
+        # `pier (ruins)` tells the state of the pier.
+        ruined = find(_IN_RUINS)
+        return [item._replace(role="condition", sense=ruined) for item in items]
     return items
+
+
+_IN_RUINS = key_of("in ruins")
 
 
 def _atoms(token: Token, *, first: bool) -> list[_Atom]:
@@ -150,6 +157,10 @@ def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
     titles = [
         token.type == "WORD" and token[0].isupper() and token[1:2].islower() for token in tokens
     ]
+    titles = [
+        titles[at] or (token in _QUARTERS and _is_of_name(tokens, titles, at))
+        for at, token in enumerate(tokens)
+    ]
     plain = any(token.type == "WORD" and token[0].islower() for token in tokens)
     start = 0
     while start < len(tokens):
@@ -157,12 +168,47 @@ def proper_name(tokens: Sequence[Token], *, whole: bool = False) -> range:
         while end < len(tokens) and titles[end]:
             end += 1
         numbered = end < len(tokens) and tokens[end].type in _NUMBERS
+        if (ends := _name_end(tokens, start, end)) < end:
+            behind = start > 0 or end == len(tokens)
+            return range(start, ends if _is_name(tokens[start:ends], behind, False) else start)
         if end > start and (plain or whole) and _is_name(tokens[start:end], start > 0, numbered):
             return range(start, end)
         start = max(end, start + 1)
     return _name_behind_mark(tokens, titles)
 
 
+_QUARTERS = frozenset("N S E W NE NW SE SW".split())
+
+
+def _is_of_name(tokens: Sequence[Token], titles: Sequence[bool], at: int) -> bool:
+    """Whether the letter of a quarter is part of a name: `N Ellory buoy`, no `N Cardinal buoy`."""
+    before, behind = titles[at - 1 : at] if at else [], titles[at + 1 : at + 2]
+    is_kind = at + 1 < len(tokens) and tokens[at + 1].lower() in ("cardinal", "card")
+    return not is_kind and (before == [True] or behind == [True])
+
+
+_OF_KINDS = frozenset(("mooring", "leading", "sector", "sectored", "directional"))
+"""Words in front of `buoy` or `light` with which they name a kind; `Fairway buoy` has a name."""
+
+
+def _name_end(tokens: Sequence[Token], start: int, end: int) -> int:
+    """Where a name ends, without the words of a category behind it: `Ellory North Cardinal buoy`.
+
+    A side or a quarter alone, and a shape, may be part of a name: `Ellory Port light`.
+    """
+    behind = tokens[end] if end < len(tokens) else None
+    if behind is not None and (behind.type != "WORD" or not behind[0].islower()):
+        return end
+    for at in range(max(start + 1, end - _MOST_OF_KIND), end):
+        words = [word for token in tokens[at:end] for word in token.split("-")]
+        sense = find("".join(map(word_key, words)))
+        is_category = sense is not None and sense.role == "category"
+        if is_category and (len(words) > 1 or (behind and words[0].lower() == "special")):
+            return at
+    return end - 1 if behind and end - 1 > start and tokens[end - 1].lower() in _OF_KINDS else end
+
+
+_MOST_OF_KIND = 3
 _NAMED = frozenset(("light", "lighthouse", "buoy", "beacon"))
 
 

@@ -99,6 +99,15 @@ _DEPTH_OVER = re.compile(
 """`depth over wreck from 9.1m to 8.6m`: the depth that the wreck has."""
 
 
+_CHARACTER_TOLD = re.compile(
+    r"(?P<lead>^(?:the )?(?:light )?characteristics? of (?:the )?[A-Za-z -]{3,40})"
+    r": (?=[A-Z][A-Za-z]{0,3}[.(])(?!.{0,80} (?:to|from|by|for|now) )"
+)
+"""`characteristics of light: Fl.10s`: the colon leads to what it becomes."""
+_FOR_READ = re.compile(r":? for (?P<old>[^:;\"]{1,30}),? read (?=[^:;\"]{1,30}$)")
+"""`range of light: for 12M read 15M`"""
+
+
 class Rewritten(NamedTuple):
     """A phrase of the same length in forms that are read, and what of it is not kept."""
 
@@ -134,6 +143,8 @@ def change_in_known_form(text: str) -> str:
     """The phrase of a change, of the same length, with legends and depths as they are read."""
     plain = _LEGEND_TOLD.sub(lambda told: f"{told[1]}{' ' * len(told[2])}", text)
     plain = _DEPTH_OVER.sub(lambda told: f"{told['depth']} {'of'.ljust(len(told['over']))}", plain)
+    plain = _CHARACTER_TOLD.sub(lambda told: f"{told['lead']} →", plain)
+    plain = _FOR_READ.sub(lambda told: f" from {told['old']} to ".ljust(len(told[0])), plain)
     return with_no_bottom(without_the_rest(plain)).rstrip(" .")
 
 
