@@ -246,7 +246,7 @@ class _Reader(HeadReader):
                 self.layout.front += [line] if self.lists.open is None else []
                 return True
             self._end_notice()
-            self.assembly.end_part(self.text[line.start : line.end])
+            self.assembly.end_part((line.start, line.end))
             self._may_be_front = True
             self.tables.leave(keep_notice_column=False)
             if self.lists.open is None:
