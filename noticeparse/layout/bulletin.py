@@ -186,7 +186,8 @@ class _Reader(HeadReader):
             return
         of_charts = bool(self.assembly.charts) and is_like_head(self.text, line)
         in_notice = self.assembly.notice is not None and self.behind_blank
-        may_be_late = (of_charts or in_notice) and not self.assembly.is_by_chart
+        is_first = not self.layout.notices and line.elements[0].kind == "number"
+        may_be_late = (of_charts or in_notice or is_first) and not self.assembly.is_by_chart
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
