@@ -7,6 +7,7 @@ keys, or belongs to the body that is open.
 from __future__ import annotations
 
 from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
+from noticeparse.layout.copied.heads_again import says_head_again
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.asides import takes_clause, takes_no_chart
@@ -151,6 +152,9 @@ class _Reader(HeadReader):
     def _line(self, line: Line, index: int) -> None:
         line = with_code(self.text, line, self.assembly.codes)
         if self.assembly.cut.end is not None:
+            return
+        if says_head_again(self.text, line, self.assembly.notice, self.assembly.charts):
+            self._furniture(line)
             return
         if takes_no_chart(self.assembly, line) or self.text_column.takes(line):
             self.head_is_open = False
