@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.drafts import ListDraft, NoticeDraft
 from noticeparse.layout.head.part_titles import (
+    charts_beside_title,
     is_book_title,
     is_capital_title,
     is_notices_title,
@@ -50,6 +51,11 @@ class ListReader:
             return True
         if not behind_blank and not self._stands_apart(line, in_notice=in_notice):
             return False
+        charts = None if in_notice else charts_beside_title(self.text, line)
+        if charts is not None:
+            self._open("index_of_charts", charts[0])
+            self.lists[-1].entries += charts[1]
+            return True
         kind = list_title(self.text, line)
         if kind is None or (kind == "new_charts" and not self._may_tell_of_charts(line)):
             return False
