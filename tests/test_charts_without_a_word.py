@@ -52,6 +52,8 @@ UNREAD = [
     "17/26 Quill Sound\nTV 802, TV 803",
     "17/26 Quill Sound\nTav802 (12/26) WGS84",
     "17/26 Quill Sound\n45 Quill Sound (12/26)",
+    "17/26 Quill Sound\nSame chart",
+    "17/26 Quill Sound\nOn the same charts.",
 ]
 
 

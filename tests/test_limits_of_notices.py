@@ -93,3 +93,39 @@ def test_end_may_be_told_by_its_name(said: str) -> None:
 
 def test_end_in_figures_alone_is_told() -> None:
     assert "validity-unread" in codes(parse(f"{HEAD}\nExpiry: 30/09/2026\n{REST}"))
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "\nChart 802\nCancelled.",
+        "\nCancelled.",
+        " Cancelled.\nChart 802",
+        "\nChart 802\nThis notice is cancelled.",
+        "\nChart 802\nNotice withdrawn on 3 May 2026.",
+        "\nChart 802\nExpired.",
+        "\nChart 802\nNo longer in force.",
+    ],
+)
+def test_end_of_a_notice_that_commands_nothing_is_told(said: str) -> None:
+    bulletin = parse(f"12(T)/26 Quill Sound - Buoy.{said}\n")
+    (told,) = [one for one in bulletin.findings if one.code == "cancellation-unread"]
+    assert told.paths == ["/notices/0"]
+
+
+@pytest.mark.parametrize(
+    "said", ["The race is cancelled.", "Buoy withdrawn for repairs.", "12(T)/26 is cancelled."]
+)
+def test_end_of_another_thing_is_not(said: str) -> None:
+    bulletin = parse(f"17(T)/26 Quill Sound - Buoy.\nChart 802\n{said}\n")
+    assert "cancellation-unread" not in codes(bulletin)
+
+
+def test_replaced_temporary_notice_in_a_heading_is_cancelled() -> None:
+    (notice,) = parse(f"{HEAD} Replaces 12(T)/26.\n{REST}").notices
+    assert [(one.number, one.status) for one in notice.cancels] == [(12, "temporary")]
+
+
+def test_edition_that_is_replaced_is_no_notice() -> None:
+    (notice,) = parse(f"{HEAD} New edition. Replaces 5/2024.\n{REST}").notices
+    assert notice.cancels == []

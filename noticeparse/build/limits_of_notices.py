@@ -16,7 +16,7 @@ from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
 from noticeparse.readers.limiting_lines import limits_last
-from noticeparse.readers.limits_of_notices import limits_notice, starts_on_day
+from noticeparse.readers.limits_of_notices import limits_notice, starts_on_day, tells_end_of_itself
 from noticeparse.readers.taken_back import takes_back, tells_own_end
 from noticeparse.records.chart import ChartSection
 
@@ -37,6 +37,8 @@ def limits_of_notices(
     """A fault for each such sentence, with all the actions of the notice."""
     hit = [one.pointer for one in pointed(path, charts)]
     if not hit:
+        if not draft.is_radio:
+            yield from _ends_untold(context, draft, path)
         return
     for piece in (*draft.heading, *draft.idle_verbs):
         words = context.text[slice(*piece)]
@@ -52,6 +54,16 @@ def limits_of_notices(
             yield quoting(context, "verb-limited-beside", piece), hit
         elif is_permanent and starts_on_day(words):
             yield quoting(context, "verb-dated", piece), hit
+
+
+def _ends_untold(
+    context: Context, draft: NoticeDraft, path: str
+) -> Iterator[tuple[Fault, list[str]]]:
+    """A notice that commands nothing and has ended: `Cancelled.` below its head."""
+    prose = [(one.pieces[0][0], one.pieces[-1][1]) for one in draft.prose]
+    for piece in (*draft.heading, *prose):
+        if piece[1] - piece[0] <= _LONGEST and tells_end_of_itself(context.text[slice(*piece)]):
+            yield quoting(context, "cancellation-unread", piece), [path]
 
 
 def _behind_heading(text: str, draft: NoticeDraft) -> Iterator[Piece]:

@@ -26,6 +26,9 @@ from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
 
+_OF_NOTICE = 4
+"""Parts of the JSON Pointer of a notice, or of what it says of no chart."""
+
 
 def said_of_actions(
     context: Context,
@@ -59,5 +62,6 @@ def said_of_actions(
 
 def chart_of(paths: Sequence[str], charts: Sequence[ChartSection]) -> str | None:
     """The chart that all of these actions are for, or None where there are several."""
-    sections = {int(path.split("/")[4]) for path in paths}
+    parts = [path.split("/") for path in paths]
+    sections = {int(one[4]) for one in parts if len(one) > _OF_NOTICE}
     return charts[sections.pop()].chart if len(sections) == 1 else None

@@ -14,7 +14,8 @@ from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.slips import one_slip_from
 
 _MAY_NAME_CHART = re.compile(
-    r"charts?\b|[ |]*[0-9]{1,6}[A-Z]?(?:[ |,]+[0-9]{1,6}(?:/[0-9]{2,4})?[A-Z]?){0,12}[ |]*$",
+    r"charts?\b|(?:for |on )?(?:the )?same charts?\b"
+    r"|[ |]*[0-9]{1,6}[A-Z]?(?:[ |,]+[0-9]{1,6}(?:/[0-9]{2,4})?[A-Z]?){0,12}[ |]*$",
     re.IGNORECASE,
 )
 """Words for a chart, or figures alone: `451 452 453`, `451 290/26`."""

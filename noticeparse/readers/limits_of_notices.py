@@ -51,6 +51,20 @@ _FROM_DAY = re.compile(
 )
 
 
+_ENDED = re.compile(
+    r"(?:[^.;]{3,80}[.;:] ?)?(?:(?:this|the) )?(?:(?:temporary |preliminary )?notice )?"
+    r"(?:is |has been |has )?(?:now |hereby )?"
+    r"(?:cancell?ed|withdrawn|expired|lapsed|superseded|void|no longer (?:valid|in force))"
+    r"(?: (?:on|since|from|by|as from) [^.;]{2,40})?",
+    re.IGNORECASE,
+)
+
+
+def tells_end_of_itself(words: str) -> bool:
+    """Whether a sentence, alone or behind a heading, says that its own notice has ended."""
+    return _ENDED.fullmatch(plain_sentence(words)) is not None
+
+
 def limits_notice(words: str, *, is_permanent: bool) -> bool:
     """Whether a sentence above all commands of a notice says that they do not hold."""
     plain = plain_sentence(words)

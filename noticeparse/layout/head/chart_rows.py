@@ -13,9 +13,9 @@ from noticeparse.layout.opening.recognise import (
     is_chart_details,
     is_chart_number,
     is_row_of_chart,
-    opens_titled_chart,
     tells_of_charts,
 )
+from noticeparse.layout.opening.titled_charts import opens_titled_chart
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.layout.table.tables import TableReader
 from noticeparse.readers.heads import head_kinds, opened_notice, read_parts

@@ -75,7 +75,8 @@ _OF_INDEX = re.compile(
     r"(?P<title>(?:charts? (?:touched|affected|concerned|corrected)"
     r"(?: (?:by|in) this (?:edition|list|issue|bulletin|week))"
     r"|(?:chart )?index(?: of charts)?)[ ]?:)"
-    r"(?P<charts>(?:[ ,;]{1,4}(?:and )?[A-Z]{0,3} ?[0-9]{2,6}[A-Z]?(?![0-9/]|\.[0-9])){1,200})[. ]{0,4}$",
+    r"(?P<charts>(?:[ ,;]{1,4}(?:and )?[A-Z]{0,3} ?[0-9]{2,6}[A-Z]?(?![0-9/]|\.[0-9])){1,200})"
+    r"[. ]{0,4}$",
     re.IGNORECASE,
 )
 _CHART = re.compile(r"(?!and\b)[A-Z]{0,3} ?[0-9]{2,6}[A-Z]?", re.IGNORECASE)
