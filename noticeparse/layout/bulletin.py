@@ -106,13 +106,14 @@ class _Reader(HeadReader):
         return self.tables.hand_on(own)
 
     def run(self, furniture: set[int]) -> None:
+        made = self.assembly
         for index, line in enumerate(self.lines):
             if self.assembly.cut.end is not None:
                 break
             self._leaves_out = stays_left_out(self.text, line, self._leaves_out)
             if self._leaves_out:
                 self.layout.leave_out(self.text, line)
-            elif index in furniture:
+            elif index in furniture or says_head_again(self.text, line, made.notice, made.charts):
                 self._furniture(line)
             elif line.is_blank:
                 self._blank(line)
@@ -152,9 +153,6 @@ class _Reader(HeadReader):
     def _line(self, line: Line, index: int) -> None:
         line = with_code(self.text, line, self.assembly.codes)
         if self.assembly.cut.end is not None:
-            return
-        if says_head_again(self.text, line, self.assembly.notice, self.assembly.charts):
-            self._furniture(line)
             return
         if takes_no_chart(self.assembly, line) or self.text_column.takes(line):
             self.head_is_open = False

@@ -1,6 +1,6 @@
 """Charts told by what stands behind their number: title, edition, international number, a row.
 
-`802 - Quill Sound - Edition 4`, `802 [30/26]`, `802 Quill Sound [30/26]`: no word for a chart is needed.
+`802 - Quill Sound - Edition 4`, `802 [30/26]`, `802 Quill Sound [30/26]`: they need no other word.
 """
 
 from __future__ import annotations
