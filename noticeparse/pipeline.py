@@ -266,10 +266,12 @@ def _checked(
 def _built(context: Context, layout: Layout) -> Iterator[NoticeReading]:
     """The notices with their faults, depths in doubt held back.
 
-    A notice ends where the next one begins, or a list of the edition.
+    A notice ends where the next one begins, or a list of the edition, or the mark above that one.
     """
     starts = [draft.number.start if draft.number else draft.start for draft in layout.notices]
-    ends = sorted([*starts, *(one.title.start for one in layout.lists), len(context.text)])
+    marks = [one.mark_above[0] for one in layout.notices if one.mark_above is not None]
+    titles = [one.title.start for one in layout.lists]
+    ends = sorted([*starts, *marks, *titles, len(context.text)])
     for index, draft in enumerate(layout.notices):
         path = f"/notices/{index}"
         until = ends[min(bisect_right(ends, starts[index]), len(ends) - 1)]

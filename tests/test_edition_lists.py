@@ -139,3 +139,29 @@ def test_a_list_of_the_notices_holds_none_of_its_own(title: str) -> None:
     whole = "702/26  Port Ellory. Rock.\nChart 70 [640/26]\nAdd rock 47-04.30S 123-30.10W\n"
     (notice,) = parse(f"{title}\n\n{whole}").notices
     assert [one.chart for one in notice.charts] == ["70"]
+
+
+@pytest.mark.parametrize(
+    ("line", "charts"),
+    [
+        ("Charts affected by this edition: 802 803", ["802", "803"]),
+        ("Charts affected by this edition: 802, 803 and TV 41.", ["802", "803", "TV 41"]),
+        ("INDEX OF CHARTS: 802; 803", ["802", "803"]),
+        ("Charts corrected in this list : 802", ["802"]),
+    ],
+)
+def test_charts_may_stand_beside_the_title_of_their_index(line: str, charts: list[str]) -> None:
+    notice = "17/26 Quill Sound\nChart 802 [9/26] WGS84\nInsert wreck 46-00.00S 122-00.00W\n"
+    bulletin = parse(f"{FRONT}{line}\n\n{notice}")
+    (found,) = bulletin.lists
+    assert found.kind == "index_of_charts"
+    assert [(one.chart, one.notices) for one in found.entries] == [(one, []) for one in charts]
+    assert [one.id for one in bulletin.notices] == ["17/26"]
+
+
+def test_charts_of_a_notice_are_no_index() -> None:
+    bulletin = parse(
+        "17/26 Quill Sound\nCharts affected: 802 803\nInsert wreck 46-00.00S 122-00.00W\n"
+    )
+    assert bulletin.lists == []
+    assert [one.chart for one in bulletin.notices[0].charts] == ["802", "803"]

@@ -137,3 +137,58 @@ def test_a_table_of_contents_counts_no_notices() -> None:
 )
 def test_numbers_without_a_stop_that_open_none(body: str) -> None:
     assert {one for one in ids(f"{TITLE}{body}") if one} == set()
+
+
+BODY = f"Chart 21 [126/26] WGS84\nInsert wreck {P}\n"
+SINGLE = {
+    "2417   TAVRENNE ISLANDS - Ossel Bank - Wreck.": "2417/26",
+    "2417. OSSEL BANK - Wreck.": "2417/26",
+    "2417 - OSSEL BANK": "2417/26",
+    "2417 OSSEL BANK - Wreck.": "2417/26",
+    "2417(T)  OSSEL BANK - Wreck.": "2417(T)/26",
+    "2417(P) OSSEL BANK - Wreck.": "2417(P)/26",
+    "2417 (2026)  OSSEL BANK - Wreck.": "2417/26",
+    "2417-26  OSSEL BANK - Wreck.": "2417/26",
+    "2417  OSSEL BANK - Wreck.\nSource: Quill Sound Conservancy": "2417/26",
+}
+
+
+@pytest.mark.parametrize(("head", "number"), SINGLE.items())
+def test_chart_right_below_tells_a_single_one(head: str, number: str) -> None:
+    (notice,) = parse(f"{TITLE}{head}\n{BODY}").notices
+    assert (notice.id, notice.original_information) == (number, False)
+    assert [one.usable for one in notice.charts[0].actions] == [True]
+
+
+@pytest.mark.parametrize(
+    "head", ["2417*  OSSEL BANK", "*2417  OSSEL BANK", "2417* OSSEL BANK - W"]
+)
+def test_star_may_stand_on_either_side_of_it(head: str) -> None:
+    (notice,) = parse(f"{TITLE}{head}\n{BODY}").notices
+    assert (notice.id, notice.original_information) == ("2417/26", True)
+
+
+@pytest.mark.parametrize("joint", ["", "\n"])
+def test_numbers_above_charts_may_be_far_apart(joint: str) -> None:
+    text = f"{TITLE}2417  OSSEL BANK - Wreck.\n{BODY}{joint}2480(T)  CASK COVE - Light.\n{BODY}"
+    assert ids(text) == ["2417/26", "2480(T)/26"]
+
+
+@pytest.mark.parametrize(
+    "head",
+    [
+        "21   OSSEL BANK",
+        "802   OSSEL BANK\nChart 802 [9/26]",
+        "2417   Wreck",
+        "2417  OSSEL BANK\n",
+    ],
+)
+def test_other_figures_in_front_of_words_open_none(head: str) -> None:
+    text = f"{TITLE}{head}\n{BODY}".replace("]\nChart 21 [126/26] WGS84", "]")
+    assert not {"21/26", "802/26", "2417/26", "2418/26"} & set(ids(text))
+
+
+def test_head_with_two_numbers_is_told_as_lost() -> None:
+    for head in ("2417/26 replaces 2317/26", "2417/26 and 2418/26 Wreck"):
+        bulletin = parse(f"{TITLE}{head}\n{BODY}")
+        assert "text-action-lost" in {one.code for one in bulletin.findings}

@@ -22,7 +22,14 @@ POINTERS = [
     "Vide NM 12/26",
     "Also NM 12/26",
     "Our Ref. 12/26 dated 3 March 2026",
+    "Updates NM 12/26",
+    "Modifies Notice 12/26.",
+    "Confirms NM 12/26",
+    "Remarks: NM 12/26",
+    "Apply NM 12/26 first.",
+    "Source NM 12/26",
 ]
+UNKNOWN = ["Local NM 12/26", "Foreign NM 12/26", "Tidied NM 12/26", "Adjoining Notice 12/26"]
 
 
 @pytest.mark.parametrize("pointer", POINTERS)
@@ -39,6 +46,35 @@ def test_opens_no_notice(pointer: str, joint: str) -> None:
 def test_opens_none_below_the_commands(pointer: str) -> None:
     (notice,) = parse(f"{HEAD}{REST}{pointer}\n").notices
     assert (notice.id, notice.charts[0].chart) == ("17/26", "802")
+
+
+@pytest.mark.parametrize("pointer", UNKNOWN)
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"{HEAD}@\n{REST}",
+        f"17/26\nQuill Sound - Works.\n@\n{REST}",
+        f"{HEAD}Chart 802 [9/26] WGS84\n@\nInsert wreck {P}\n",
+        f"{HEAD}{REST}@\nDelete rock {P}\n",
+        f"NM 17/26 Quill Sound\n@\n{REST}",
+    ],
+)
+def test_word_that_is_not_known_opens_none_below_a_head(pointer: str, text: str) -> None:
+    (notice,) = parse(text.replace("@", pointer)).notices
+    assert (notice.id, notice.charts[0].chart) == ("17/26", "802")
+    assert notice.charts[0].actions[0].usable
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        f"Local NM 12/26\n{REST}Local NM 13/26\n{REST}",
+        f"12/26  Quill Sound - Works.\n{REST}Local NM 13/26\n{REST}",
+        f"12/26  Quill Sound - Works.\n{REST}\nLocal NM 13/26\nPORT ELLORY\n{REST}",
+    ],
+)
+def test_series_may_open_one_all_the_same(text: str) -> None:
+    assert [one.id for one in parse(text).notices] == ["12/26", "13/26"]
 
 
 def test_points_from_a_notice_without_a_year() -> None:

@@ -23,6 +23,12 @@ MARKED = {
     "17-P/26  QUILL SOUND - Works": "preliminary",
     "17(Temp)/26  QUILL SOUND - Works": "temporary",
     "17/26  Quill Sound - Works.\nTemporary.": "temporary",
+    "17/26 TEMP Quill Sound - Works": "temporary",
+    "17/26 PRELIM Quill Sound": "preliminary",
+    "TEMPORARY\n17/26  Quill Sound - Works.": "temporary",
+    "Preliminary Notice\n\n17/26  Quill Sound - Works.": "preliminary",
+    "(T)\n17/26  Quill Sound - Works.": "temporary",
+    "Temporary corrections\n\n17/26  Quill Sound - Works.": "temporary",
     "17/26  Quill Sound - Works.\nTemporary notice valid until 3 June 2026.": "temporary",
 }
 MAYBE = [
@@ -30,6 +36,7 @@ MAYBE = [
     "17/26  Quill Sound - Bridge. Temporary channel.",
     "17/26 TEMPORARY BUOYAGE QUILL SOUND",
     "17/26 Temp. Quill Sound",
+    "17/26 TEMP BUOY QUILL SOUND",
     "17/26  Quill Sound - Works.\nThe following temporary changes are made:",
     "17/26  Quill Sound - Works.\nFor temporary correction:",
     "17/26  Quill Sound - Works.\nTemporary until further notice.",
@@ -65,6 +72,45 @@ def test_what_may_mark_it_is_told_at_its_actions(head: str) -> None:
     told = [one for one in bulletin.findings if one.code == "item-temporary"]
     assert bulletin.notices[0].status == "permanent"
     assert [one.paths for one in told] == [["/notices/0/charts/0/actions/0"]]
+
+
+UNCLEAR = [
+    "17/26 T Quill Sound",
+    "17/26 P Quill Sound - Works",
+    "17/26 t Quill Sound",
+    "II TEMPORARY AND PRELIMINARY NOTICES\n\n17/26  Quill Sound - Works.",
+    "T & P NOTICES\n\n17/26  Quill Sound - Works.",
+    "SECTION 2 - T/P NOTICES\n\n17/26  Quill Sound - Works.",
+    "Temporary and Preliminary Notices to Mariners\n\n17/26  Quill Sound - Works.",
+]
+
+
+@pytest.mark.parametrize("head", UNCLEAR)
+def test_what_may_mark_the_notice_is_told(head: str) -> None:
+    bulletin = parse(f"{head}\n{REST}")
+    assert [one.status for one in bulletin.notices] == ["permanent"]
+    assert "notice-mark-unclear" in codes(bulletin)
+
+
+def test_marked_notice_of_such_a_part_is_not_doubted() -> None:
+    bulletin = parse(f"TEMPORARY AND PRELIMINARY NOTICES\n\n17(T)/26  Quill Sound.\n{REST}")
+    assert [one.id for one in bulletin.notices] == ["17(T)/26"]
+    assert "notice-mark-unclear" not in codes(bulletin)
+
+
+def test_mark_between_notices_is_of_the_one_below() -> None:
+    above = f"16/26  Port Ellory.\n{REST}"
+    below = f"17/26  Quill Sound.\n{REST}\n18/26  Quill Sound.\n{REST}"
+    bulletin = parse(f"{above}\nTEMPORARY\n{below}")
+    assert [one.id for one in bulletin.notices] == ["16/26", "17(T)/26", "18/26"]
+    assert bulletin.notices[0].charts[0].actions[0].usable
+    told = [one.notice for one in bulletin.findings if one.code == "notice-mark-unclear"]
+    assert told == ["18/26"]
+
+
+@pytest.mark.parametrize("head", ["17/26 T Head - Works", "17/26 P Jetty"])
+def test_pier_in_the_form_of_a_letter_is_no_mark(head: str) -> None:
+    assert "notice-mark-unclear" not in codes(parse(f"{head}\n{REST}"))
 
 
 @pytest.mark.parametrize("head", ENDED)

@@ -52,7 +52,7 @@ _TEMPORARY = re.compile(
 )
 _PANEL = re.compile(r"(?:(?:on|in) (?:the |its )?)?(?:plan|panel|inset)s?", re.IGNORECASE)
 _IN_HEADING = re.compile(
-    r"\b(?:temporar(?:y|ily)|preliminary|until further notice)\b|\b(?:temp|prelim)\. ",
+    r"\b(?:temporar(?:y|ily)|preliminary|until further notice)\b|\b(?:temp|prelim)(?:\.|\b) ",
     re.IGNORECASE,
 )
 _FOR_A_TIME = re.compile(rf" {FOR_A_TIME}$", re.IGNORECASE)

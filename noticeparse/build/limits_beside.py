@@ -26,7 +26,7 @@ from noticeparse.layout.sentence.lead_words import hangs, lead_faults
 from noticeparse.readers.for_a_time import states_validity
 from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.limiting_lines import limits_items, limits_last, tells_not_affected
-from noticeparse.readers.taken_back import takes_back, tells_end, tells_own_end
+from noticeparse.readers.taken_back import takes_back, tells_end
 from noticeparse.readers.verbs import canonical_verb
 from noticeparse.records.chart import ChartSection
 from noticeparse.stretch import unquoted
@@ -86,12 +86,6 @@ def limits_beside(
     ]
     numbers = {chart.chart for chart in charts if chart.actions and chart.chart}
     before = {context.text[slice(*one.previous)] for one in draft.charts if one.previous}
-    for piece in (*draft.heading, *draft.idle_verbs):
-        words = context.text[slice(*piece)]
-        if tells_own_end(words) or (takes_back(words) and limits_last(words)):
-            # `Notice 12/26 (cancelled)`, and below it what it said.
-            hit = [one.pointer for one in actions]
-            yield quoting(context, "verb-limited-beside", piece), hit
     taken, refused = _apart(taken), _apart([*refused, *draft.clauses])
     first = draft.number.end if draft.number is not None else draft.start
     for gap in _gaps(items, first, until):

@@ -137,7 +137,7 @@ class NoticeBuilder:
 
     def _heading(self) -> str | None:
         kept: list[str] = []
-        said = heading_clauses(self.context, self.draft.heading, self.ref)
+        said = heading_clauses(self.context, self.draft, self.ref)
         self.cancels += said.cancels
         self._valid_by_heading = said.valid
         self.located += [Located(fault, [self.path], self.id) for fault in said.faults]

@@ -11,6 +11,7 @@ from noticeparse.build.head_brackets import head_brackets
 from noticeparse.build.late_lists import late_lists
 from noticeparse.build.limits_above import limits_above
 from noticeparse.build.limits_beside import limits_beside
+from noticeparse.build.limits_of_notices import limits_of_notices
 from noticeparse.build.outside_charts import outside_charts
 from noticeparse.build.pointers import pointed
 from noticeparse.build.remarks_of_rows import remarks_of_rows
@@ -24,6 +25,9 @@ from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft
 from noticeparse.records.chart import ChartSection
 from noticeparse.records.reference import NoticeRef
+
+_OF_NOTICE = 4
+"""Parts of the JSON Pointer of a notice, or of what it says of no chart."""
 
 
 def said_of_actions(
@@ -46,7 +50,9 @@ def said_of_actions(
     yield from remarks_of_rows(context, draft, path, charts)
     yield from units_unread(context, draft, path, charts)
     own = (context, draft, path, sections, charts)
-    above = list(limits_above(*own, is_permanent=is_for_charts(draft, number)))
+    is_permanent = is_for_charts(draft, number)
+    above = list(limits_of_notices(*own, is_permanent=is_permanent))
+    above += limits_above(*own, is_permanent=is_permanent)
     yield from above
     yield from late_lists(*own)
     yield from values_apart(context, draft, path, charts)
@@ -56,5 +62,6 @@ def said_of_actions(
 
 def chart_of(paths: Sequence[str], charts: Sequence[ChartSection]) -> str | None:
     """The chart that all of these actions are for, or None where there are several."""
-    sections = {int(path.split("/")[4]) for path in paths}
+    parts = [path.split("/") for path in paths]
+    sections = {int(one[4]) for one in parts if len(one) > _OF_NOTICE}
     return charts[sections.pop()].chart if len(sections) == 1 else None

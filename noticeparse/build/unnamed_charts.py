@@ -10,13 +10,31 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import NoticeDraft, Piece
+from noticeparse.readers.heads import head_kinds
 from noticeparse.readers.slips import one_slip_from
 
 _MAY_NAME_CHART = re.compile(
-    r"charts?\b|[ |]*[0-9]{1,6}[A-Z]?(?:[ |,]+[0-9]{1,6}(?:/[0-9]{2,4})?[A-Z]?){0,12}[ |]*$",
+    r"charts?\b|(?:for |on )?(?:the )?same charts?\b"
+    r"|[ |]*[0-9]{1,6}[A-Z]?(?:[ |,]+[0-9]{1,6}(?:/[0-9]{2,4})?[A-Z]?){0,12}[ |]*$",
     re.IGNORECASE,
 )
 """Words for a chart, or figures alone: `451 452 453`, `451 290/26`."""
+
+
+_LIKE_HEAD = re.compile(r"(?:[A-Za-z]{1,3} ?)?[0-9]{2,6}[A-Z]?(?![0-9./])")
+_OF_HEAD = frozenset({"PREVIOUS", "PREVIOUS_IN_BRACKETS", "EDITION", "DATUM", "INTERNATIONAL"})
+_LETTERED = re.compile(r"(?!(?:VHF|UHF|CH|TEL|FAX)\b)[A-Z]{2,3} ?[0-9]{2,6}[A-Z]?(?:,|$)")
+
+
+def _is_like_head(words: str, *, is_first: bool) -> bool:
+    """Whether a line opens with a number and tells what heads of charts tell: `Tv802 (30/26)`.
+
+    On a line of its own the letters of an office before the number are enough: `TV 802, TV 803`.
+    """
+    if _LIKE_HEAD.match(words) is None:
+        return False
+    is_named = not is_first and _LETTERED.match(words) is not None
+    return is_named or bool(head_kinds(words) & _OF_HEAD)
 
 
 def without_chart(context: Context, draft: NoticeDraft, section: Section, is_below: bool) -> Fault:
@@ -27,9 +45,9 @@ def without_chart(context: Context, draft: NoticeDraft, section: Section, is_bel
     if is_below:
         return quoting(context, "chart-unread", section.extent)
     prose = [piece for one in draft.prose for piece in one.pieces[:1]]
-    for start, end in (*draft.heading, *prose):
+    for at, (start, end) in enumerate((*draft.heading, *prose)):
         words = context.text[start:end]
-        if _MAY_NAME_CHART.match(words):
+        if _MAY_NAME_CHART.match(words) or _is_like_head(words, is_first=at == 0):
             return quoting(context, "chart-unread", (start, end))
     title = _garbled_title(context.text)
     if title is None:

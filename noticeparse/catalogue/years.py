@@ -8,7 +8,7 @@ ENTRIES = (
     Entry(
         "notice-mark-unclear",
         "warning",
-        "a lone letter opens `{written}`: the notice may be temporary or preliminary",
+        "`{written}` may tell that the notice is temporary or preliminary",
         "it is read as permanent, and would be charted in ink",
         "see in the original notice whether its number is marked (T) or (P)",
         _COMMON,

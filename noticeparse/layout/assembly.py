@@ -13,6 +13,7 @@ from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import ChartDraft, Item, NoticeDraft, Piece, Prose
 from noticeparse.layout.handed_on import Cut, RowClass
 from noticeparse.layout.line.elements import Element, Line
+from noticeparse.layout.opening.marked_parts import PartMark
 from noticeparse.layout.opening.notice_kinds import is_temporary
 from noticeparse.layout.place.counted import announces_places
 from noticeparse.layout.row.row_charts import leave_last_head, repeated_chart, row_chart
@@ -23,8 +24,6 @@ from noticeparse.layout.row.rows import RowReader
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.row.wrapped_cells import Rest
 from noticeparse.readers.heads import head_kinds
-from noticeparse.readers.references import status_of_part
-from noticeparse.records.reference import NoticeStatus
 
 
 class Assembly:
@@ -40,8 +39,7 @@ class Assembly:
         self.body: list[Line] = []
         self.has_numbers = False
         """Whether a notice with a number stands above, in a part before this one or here."""
-        self.part_status: NoticeStatus | None = None
-        """What the title of the open part says of its notices: `TEMPORARY NOTICES`."""
+        self.part_mark = PartMark()
         self.is_by_chart = False
         """Whether the bulletin is sorted by chart, with the notices under each."""
         self.carried: list[Piece] = []
@@ -171,8 +169,9 @@ class Assembly:
             self._add_chart(ChartDraft(list(chart.head), chart.number, panel=chart.panel))
 
     def _new(self, words: str | None, number: Element | None, start: int) -> NoticeDraft:
+        status, title = self.part_mark.of_next()
         self.notice = NoticeDraft(
-            number=number, number_words=words, start=start, status=self.part_status
+            number=number, number_words=words, start=start, status=status, mark_above=title
         )
         if words is not None:
             self._by_number[words] = self.notice
@@ -242,11 +241,11 @@ class Assembly:
             self.charts = []
         self.notice = None
 
-    def end_part(self, title: str = "") -> None:
+    def end_part(self, title: Piece) -> None:
         """End a part of the edition: nothing is carried over it; its title may tell a status."""
         self.end_chart()
         self.row_verb = self.row_class = None
-        self.part_status = status_of_part(title)
+        self.part_mark.end_part(self.text, title)
         self.is_by_chart = False
 
     def end_chart(self) -> None:

@@ -7,6 +7,7 @@ keys, or belongs to the body that is open.
 from __future__ import annotations
 
 from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
+from noticeparse.layout.copied.heads_again import says_head_again
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.asides import takes_clause, takes_no_chart
@@ -105,13 +106,14 @@ class _Reader(HeadReader):
         return self.tables.hand_on(own)
 
     def run(self, furniture: set[int]) -> None:
+        made = self.assembly
         for index, line in enumerate(self.lines):
             if self.assembly.cut.end is not None:
                 break
             self._leaves_out = stays_left_out(self.text, line, self._leaves_out)
             if self._leaves_out:
                 self.layout.leave_out(self.text, line)
-            elif index in furniture:
+            elif index in furniture or says_head_again(self.text, line, made.notice, made.charts):
                 self._furniture(line)
             elif line.is_blank:
                 self._blank(line)
@@ -186,7 +188,8 @@ class _Reader(HeadReader):
             return
         of_charts = bool(self.assembly.charts) and is_like_head(self.text, line)
         in_notice = self.assembly.notice is not None and self.behind_blank
-        may_be_late = (of_charts or in_notice) and not self.assembly.is_by_chart
+        is_first = not self.layout.notices and line.elements[0].kind == "number"
+        may_be_late = (of_charts or in_notice or is_first) and not self.assembly.is_by_chart
         further = self.lines[index + 1 : index + 5] if may_be_late else []
         opening = notice_opening(self.text, line) or late_opening(self.text, line, further)
         behind = number_behind_heading(self.text, line, below)
@@ -246,7 +249,7 @@ class _Reader(HeadReader):
                 self.layout.front += [line] if self.lists.open is None else []
                 return True
             self._end_notice()
-            self.assembly.end_part(self.text[line.start : line.end])
+            self.assembly.end_part((line.start, line.end))
             self._may_be_front = True
             self.tables.leave(keep_notice_column=False)
             if self.lists.open is None:

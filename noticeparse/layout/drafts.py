@@ -146,6 +146,8 @@ class NoticeDraft:
     is_radio: bool = False
     status: NoticeStatus | None = None
     """What words before its number say of it: `TEMPORARY NOTICE 40/26`."""
+    mark_above: Piece | None = None
+    """The line above it that says so of it, or may: `TEMPORARY`."""
     is_original: bool = False
     is_for_none: bool = False
     """Whether it says that it is for no chart."""

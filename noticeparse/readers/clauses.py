@@ -100,7 +100,11 @@ _CHARTS_MORE = re.compile(r" [0-9]{3,5}(?![0-9/°'A-Za-z-]|[.,][0-9]| ?(?:m|ft|U
 """A figure right behind those of charts, which may be one more: `Chart 802 803`."""
 
 
-_UNREAD = {"UNTIL_UNREAD": "validity-unread", "UNTIL_MONTH": "validity-month-only"}
+_UNREAD = {
+    "UNTIL_UNREAD": "validity-unread",
+    "UNTIL_NOT": "validity-unread",
+    "UNTIL_MONTH": "validity-month-only",
+}
 
 
 def _take(found: Clauses, part: _Part, near: int | None) -> None:
@@ -117,7 +121,7 @@ def _take(found: Clauses, part: _Part, near: int | None) -> None:
         found.charts += [(figure, part.start, part.end) for figure in figures]
     elif kind in _UNREAD:
         _blame(found, _UNREAD[kind], part)
-        if kind == "UNTIL_UNREAD":
+        if kind != "UNTIL_MONTH":
             # `In force as of 3 June 2026`: to what day is not said.
             days = [_iso(found, word, near) for word in _dates_in(part) if word.kind == "DATE"]
             found.dates += [day[:10] for day in days if day is not None]

@@ -59,6 +59,7 @@ _EPSG: dict[str, tuple[str, int | None]] = {
     "WGS84": ("WGS84", 4326), "WGS1984": ("WGS84", 4326),
     "WORLDGEODETICSYSTEM1984": ("WGS84", 4326), "WGS72": ("WGS72", 4322),
     "ETRS89": ("ETRS89", 4258), "NAD83": ("NAD83", 4269), "NAD27": ("NAD27", 4267),
+    "NAD1983": ("NAD83", 4269), "NAD1927": ("NAD27", 4267),
     "ED50": ("ED50", 4230), "EUROPEAN1950": ("ED50", 4230), "OSGB36": ("OSGB36", 4277),
     "TOKYO": ("Tokyo", 4301), "PULKOVO1942": ("Pulkovo 1942", 4284),
     "AGD66": ("AGD66", 4202), "AGD84": ("AGD84", 4203), "GDA94": ("GDA94", 4283),

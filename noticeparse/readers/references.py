@@ -202,6 +202,7 @@ def without_mark(text: str, piece: tuple[int, int]) -> tuple[int, int]:
 
 _AT_THE_START = re.compile(
     r" ?[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?))[)\]][ .:–-]{0,8}(?! ?[0-9])"
+    r"|[ :|*-]{0,3}(?:TEMP|PRELIM) (?=[A-Z][a-z])"
 )
 _AT_THE_END = re.compile(
     r"(?:[(\[](?:T|P|(?i:temp(?:orary)?\.?|prelim(?:inary)?\.?)(?i: notice)?)[)\]]"
@@ -219,6 +220,7 @@ _WITHIN = re.compile(
     r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)?(?=[.:]| [-\u2013|] )"
     r"|^[ :|*-]{0,3}(?i:temporary|preliminary)(?i: notice)(?= [A-Z])"
     r"|^[ :|*-]{0,3}(?i:temp|prelim)\.(?= (?:[A-Z]{2}|- ))"
+    r"|^[ :|*-]{0,3}(?:TEMP|PRELIM)(?= [A-Z][a-z])"
 )
 
 

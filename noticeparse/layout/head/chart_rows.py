@@ -13,9 +13,9 @@ from noticeparse.layout.opening.recognise import (
     is_chart_details,
     is_chart_number,
     is_row_of_chart,
-    opens_titled_chart,
     tells_of_charts,
 )
+from noticeparse.layout.opening.titled_charts import opens_titled_chart
 from noticeparse.layout.table.keys import KeyReader
 from noticeparse.layout.table.tables import TableReader
 from noticeparse.readers.heads import head_kinds, opened_notice, read_parts
@@ -57,6 +57,7 @@ def international_first(words: str) -> str | None:
     return found["own"] or found["beside"] or ""
 
 
+_LETTERED = re.compile(r"(?!(?:VHF|UHF|CH|NO|NR|NM|ED|WK|PT|REF|TEL|FAX) )[A-Z]{2,3} [0-9]{2,5}")
 _COUNTS = 2
 """Figures of a number that may count the items of a notice."""
 
@@ -156,6 +157,8 @@ class ChartRowReader:
         start, end = line.elements[0].start, line.elements[-1].end
         opened = opens_titled_chart(self.text[start:end])
         number = self.text[start : start + opened] or international_first(self.text[start:end])
+        if number is None and not by_chart and self._is_lettered_alone(self.text[start:end]):
+            number = self.text[start:end]
         if number is None or (not number and (by_chart or self.assembly.charts)):
             # Below the head of a chart the international number alone is that of the chart.
             return False
@@ -176,6 +179,14 @@ class ChartRowReader:
         if not head or "CHART_WORD" not in head_kinds(self.text[slice(*head[0])]):
             return False
         return tells_items(self.text[line.elements[1].start : line.elements[-1].end])
+
+    def _is_lettered_alone(self, words: str) -> bool:
+        """Whether a chart with the letters of its office is all that a line below a heading is."""
+        notice, charts, body = self.assembly.notice, self.assembly.charts, self.assembly.body
+        if notice is None or not notice.heading or charts or body:
+            return False
+        lettered = _LETTERED.fullmatch(words)
+        return lettered is not None and is_chart_number(words)
 
     def _is_awaited(self) -> bool:
         """Whether the word `Chart` alone stands above, whose number comes here."""

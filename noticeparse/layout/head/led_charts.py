@@ -15,7 +15,7 @@ from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.opening.goes_on import leads_to_chart
-from noticeparse.layout.opening.recognise import opens_titled_chart
+from noticeparse.layout.opening.titled_charts import opens_titled_chart
 
 _LED = re.compile(
     r"(?:(?:And|Also|Similarly|Likewise|Further|Then),? )?(?:[Oo]n|[Ff]or)"

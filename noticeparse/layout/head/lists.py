@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from noticeparse.layout.column.title_rows import read_titles
 from noticeparse.layout.drafts import ListDraft, NoticeDraft
 from noticeparse.layout.head.part_titles import (
+    charts_beside_title,
     is_book_title,
     is_capital_title,
     is_notices_title,
@@ -15,6 +16,7 @@ from noticeparse.layout.head.part_titles import (
     title_beside_entries,
 )
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.opening.marked_parts import is_title_of_marked
 from noticeparse.layout.opening.notice_openings import notice_opening
 from noticeparse.readers.heads import head_kinds
 
@@ -49,6 +51,11 @@ class ListReader:
             return True
         if not behind_blank and not self._stands_apart(line, in_notice=in_notice):
             return False
+        charts = None if in_notice else charts_beside_title(self.text, line)
+        if charts is not None:
+            self._open("index_of_charts", charts[0])
+            self.lists[-1].entries += charts[1]
+            return True
         kind = list_title(self.text, line)
         if kind is None or (kind == "new_charts" and not self._may_tell_of_charts(line)):
             return False
@@ -96,9 +103,11 @@ class ListReader:
         """Whether a line is the title of another part of the edition; lists end there."""
         parted = behind_blank or (self._is_below_rule(index) and is_part_title(self.text, line))
         parted = parted or is_capital_title(self.text, line) or is_book_title(self.text, line)
-        if not (parted or self.open):
+        below = self.lines[index + 1 : index + 3]
+        is_mark = (parted or not self.notices) and is_title_of_marked(self.text, line, below)
+        if not (parted or self.open or is_mark):
             return False
-        if not (is_notices_title(self.text, line) or self._heads_states(line, index)):
+        if not (is_mark or is_notices_title(self.text, line) or self._heads_states(line, index)):
             return False
         if self.open is not None and self._may_go_on(line, behind_blank=behind_blank):
             return False

@@ -71,6 +71,37 @@ def title_beside_entries(text: str, line: Line) -> str | None:
     return "in_force" if title["force"] else "cancelled"
 
 
+_OF_INDEX = re.compile(
+    r"(?P<title>(?:charts? (?:touched|affected|concerned|corrected)"
+    r"(?: (?:by|in) this (?:edition|list|issue|bulletin|week))"
+    r"|(?:chart )?index(?: of charts)?)[ ]?:)"
+    r"(?P<charts>(?:[ ,;]{1,4}(?:and )?[A-Z]{0,3} ?[0-9]{2,6}[A-Z]?(?![0-9/]|\.[0-9])){1,200})"
+    r"[. ]{0,4}$",
+    re.IGNORECASE,
+)
+_CHART = re.compile(r"(?!and\b)[A-Z]{0,3} ?[0-9]{2,6}[A-Z]?", re.IGNORECASE)
+
+
+def charts_beside_title(text: str, line: Line) -> tuple[Line, list[Line]] | None:
+    """The title of an index with bare charts behind its colon, and a line for each of these."""
+    found = _OF_INDEX.match(text, line.start, line.end) if line.has("chart", "words") else None
+    if found is None:
+        return None
+    first = line.elements[0]
+    title = line._replace(
+        elements=(first._replace(kind="words", end=found.end("title")),), end=found.end("title")
+    )
+    entries = [
+        line._replace(
+            elements=(first._replace(kind="words", start=one.start(), end=one.end()),),
+            start=one.start(),
+            end=one.end(),
+        )
+        for one in _CHART.finditer(text, found.start("charts"), found.end("charts"))
+    ]
+    return title, entries
+
+
 def is_part_title(text: str, line: Line) -> bool:
     """Whether this line is the title of a part of the edition: `PART B`, `IV. NEW EDITIONS`."""
     words = read_line_words(text[line.start : line.end])

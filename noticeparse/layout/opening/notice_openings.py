@@ -16,7 +16,7 @@ from noticeparse.layout.opening.before_numbers import (
 from noticeparse.layout.opening.goes_on import leads_to_notice
 from noticeparse.layout.opening.number_lists import is_list_of_numbers
 from noticeparse.layout.opening.orders import heads_order
-from noticeparse.layout.opening.pointers import is_reference, names_another
+from noticeparse.layout.opening.pointers import goes_on_below_head, is_reference, names_another
 from noticeparse.layout.opening.radio_heads import number_without_year, opens_message
 from noticeparse.layout.opening.recognise import is_source
 from noticeparse.readers.heads import head_kinds, opening_kind, read_parts
@@ -115,7 +115,7 @@ def notice_opening(text: str, line: Line) -> NoticeOpening | None:
         return NoticeOpening(elements[index], index, starred, None)
     if is_reference(text, line, words):
         return None
-    if _names_local_series(words):
+    if _names_local_series(words) and not goes_on_below_head(text, line, _series(words)):
         return NoticeOpening(elements[index], index, False, _series(words))
     is_alone = index == len(elements) - 1 or _only_stops(text, elements[index + 1 :])
     if not is_alone and not opens_message(text, words, line, elements[index]):

@@ -11,7 +11,11 @@ _OTHERS = frozenset(
     " amends corrects extends repeats former preceding related associated original linked earlier"
     " superseded superseding cancelled canceled withdrawn expired replaced amended corrected"
     " relevant connected corresponding initial prior parent existing following cf vide also"
-    " compare consult this these erratum errata corrigendum corrigenda".split()
+    " compare consult this these erratum errata corrigendum corrigenda updates updating updated"
+    " modifies modified modifying revises revised confirms confirmed confirming continues"
+    " continued completes concludes supplements reinstates reissues restates affects apply applies"
+    " disregard ignore void voids pending awaiting remark remarks subject source authority"
+    " basis".split()
 )
 """A first word by which an edition or another notice is named, and never a series."""
 _REFERENCE = re.compile(
@@ -38,6 +42,38 @@ def names_another(words: str) -> bool:
 def ends_with_reference(words: str) -> bool:
     """Whether words lead to the number of another notice: `Our Ref. 12/26`."""
     return _ENDS.search(words, max(len(words) - _LONGEST, 0)) is not None
+
+
+_OPENS_BLOCK = re.compile(
+    r"^[ \t>*]{0,8}(?P<words>(?:[A-Za-z][A-Za-z.]{0,12}[ :]{1,3}){0,3}?)"
+    r"(?:(?:nm|ntm|no|nr)\.? ?)?[0-9]{1,5} ?(?:\([TP]\) ?)?/(?:19|20)?[0-9]{2}\b",
+    re.IGNORECASE,
+)
+_CHART = re.compile(r"[ \t]{0,8}(?:charts?|int)\b", re.IGNORECASE)
+_BLOCK = 600
+"""Characters above a line in which the head that it goes on with stands."""
+_MOST_LINES = 8
+
+
+def goes_on_below_head(text: str, line: Line, series: str) -> bool:
+    """Whether a number with a word of its own goes on with the notice above: `Local NM 12/26`.
+
+    No blank line parts it from the head of a notice that is not numbered so; and what it names has
+    not been told yet, or no chart stands below it.
+    """
+    above = text[max(line.start - _BLOCK, 0) : line.start].rpartition("\n\n")[2].split("\n")[:-1]
+    has_chart = False
+    for words in reversed(above[-_MOST_LINES:]):
+        if _CHART.match(words) is not None:
+            has_chart = True
+        opened = _OPENS_BLOCK.match(words)
+        if opened is None:
+            continue
+        if opened["words"].strip(" :").lower() == series.lower():
+            return False
+        below = text[line.end : line.end + _BLOCK].lstrip("\n")
+        return not has_chart or _CHART.match(below) is None
+    return False
 
 
 def is_reference(text: str, line: Line, words: str) -> bool:

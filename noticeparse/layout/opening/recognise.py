@@ -18,7 +18,7 @@ from noticeparse.readers.verbs import canonical_verb
 
 _WORDS_OF_PANEL = 4
 
-_DETAILS = frozenset(
+DETAILS = frozenset(
     {"PREVIOUS", "PREVIOUS_IN_BRACKETS", "DATUM", "DEPTH_UNIT", "INTERNATIONAL", "NEW_EDITION",
      "EDITION", "PANEL", "PREVIOUS_LIST"}
 )  # fmt: skip
@@ -51,7 +51,7 @@ def is_chart_details(words: str, *, breaks_off: bool) -> bool:
     if breaks_off and kinds == {"CHART_NUMBER", "NOTICE_NUMBER"}:
         # `Charts affected:` above `802   30/26`
         return True
-    if not kinds & _DETAILS:
+    if not kinds & DETAILS:
         return False
     strange = {"OTHER_WORDS", "OTHER", "CHART_WORD"}
     if "PREVIOUS_LIST" in kinds:
@@ -74,31 +74,6 @@ def is_chart_number(words: str) -> bool:
         return False
     parts = read_parts(words)
     return len(parts) == 1 and parts[0].kind == "CHART_NUMBER" and parts[0].text == words
-
-
-_NUMBER_FIRST = re.compile(r"(?!N[OR]\b)(?:[A-Z]{1,3}[ -])?[0-9A-Z-]+(?=[ ,])")
-_NAME_OF_PANEL = re.compile(r"(?<=(?i:panel|inset) [A-Z0-9]) \([A-Z][^()\n]{1,40}\)")
-_BARE_HEAD = _DETAILS | {"STOP", "COMMA", "DATE"}
-
-
-def opens_titled_chart(words: str) -> int:
-    """The length of the chart number that opens a chart's title and edition, or 0.
-
-    `802 - Quill Sound - Edition 4 - 12 June 2020`, `805 (INT 9805) - Approaches - WGS84`; or
-    before the rest of a bare head: `802 [30/26]`, `TV 802, WGS 84 [30/26]`.
-    """
-    found = _NUMBER_FIRST.match(words)
-    if found is None or not is_chart_number(found[0]):
-        return 0
-    number, rest = found[0], words[found.end() :]
-    kinds = head_kinds(_NAME_OF_PANEL.sub("", rest))
-    if kinds & {"PREVIOUS_IN_BRACKETS", "NEW_EDITION"} and kinds <= _BARE_HEAD:
-        # `802 (INT 9802) [30/26] WGS84`, `TV 415, Panel B, WGS 84 [New edition]`
-        return len(number)
-    if not rest.lstrip().startswith(("-", "(INT", "INT ")):
-        return 0
-    told = kinds & {"EDITION", "NEW_EDITION", "DATUM", "INTERNATIONAL", "PREVIOUS"}
-    return len(number) if len(told) > 1 or "EDITION" in kinds else 0
 
 
 def is_row_of_chart(text: str, line: Line) -> bool:
@@ -229,7 +204,7 @@ def is_head_of_card(text: str, rest: Sequence[Element]) -> bool:
 
 
 _BEHIND_CHARTS = re.compile(r"(?<=[0-9A-Za-z)\]])(?P<sign>[.:;]|\s-)\s{1,4}(?=[A-Za-z])")
-_OF_A_HEAD = _DETAILS | {"CHART_WORD", "NOTICE_NUMBER", "MAIN_PANEL", "CANCELS"}
+_OF_A_HEAD = DETAILS | {"CHART_WORD", "NOTICE_NUMBER", "MAIN_PANEL", "CANCELS"}
 _PARTICIPLE = re.compile(r"\b[A-Za-z-]{2,16}(?:ed|wn|laid)\b", re.IGNORECASE)
 _PLAIN_WORD = re.compile(r"\b(?!and\b|the\b|with\b|from\b)[a-z]{3,}")
 
