@@ -1,4 +1,4 @@
-"""Circulars: charts in a sentence below or above the items, other stars, counts before a stroke."""
+"""Circulars: charts in sentences below or above items, other stars, counts before a stroke."""
 
 from __future__ import annotations
 
