@@ -7,6 +7,7 @@ from typing import NamedTuple
 
 from noticeparse.layout.body.cancellations import without_cancellations
 from noticeparse.layout.body.commands_for_a_time import with_commands_for_a_time
+from noticeparse.layout.body.items_below_remarks import HeldBelow, hold_below_remarks
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
 from noticeparse.layout.body.places_above import cut_below_places
@@ -115,9 +116,10 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         or stands_done_behind(text, body)
     )
     remarks: list[Prose] = []
+    held: list[HeldBelow] = []
     told: list[Item] = []
     if commands:
-        body, remarks = without_remarks(text, body)
+        body, remarks, held = without_remarks(text, body)
     if commands and tells:
         body, told = without_told(text, body)
     may_stand_above = (tells or commands) and not sentences_both_ways(text, body)
@@ -132,6 +134,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_kinds_of_names(text, found.items)
     give_depths_changed(text, found.items)
     give_turns(text, found.items, turns)
+    hold_below_remarks(text, found.items, held)
     prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [*names, *(one.line for one in headings)])
 

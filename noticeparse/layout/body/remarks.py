@@ -9,7 +9,9 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
+from noticeparse.layout.body.items_below_remarks import HeldBelow, part_remark
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Piece, Prose
 from noticeparse.layout.evidence import lead_index, stands_behind_blank
@@ -32,10 +34,20 @@ _FEWEST_OF_SENTENCE = 5
 """Words of a sentence that tells something; fewer may name a feature."""
 
 
-def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
+class WithoutRemarks(NamedTuple):
+    """A body of commands without its remarks, and these."""
+
+    lines: list[Line]
+    remarks: list[Prose]
+    held: list[HeldBelow]
+    """Items that a remark above them may speak of."""
+
+
+def without_remarks(text: str, lines: Sequence[Line]) -> WithoutRemarks:
     """The lines of a body of commands without its remarks, and the remarks."""
     kept: list[Line] = []
     found: list[Prose] = []
+    held: list[HeldBelow] = []
     column: int | None = None
     heads = False
     keys = key_columns(text, lines)
@@ -48,14 +60,17 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
             if column is None
             else _is_remark(text, block, column, heads=heads)
         ):
-            found.append(paragraph(text, [e for line in block for e in line.elements]))
+            own, below = part_remark(text, block) if column is not None else (len(block), None)
+            found.append(paragraph(text, [e for line in block[:own] for e in line.elements]))
+            kept += block[own:]
+            held += [below] if below is not None else []
         else:
             kept += block
             commands = [line for line in block if line.has("verb")]
             heads = _heads(commands[-1]) if commands else heads
             columns = [_lead(line) for line in commands]
             column = min([one for one in (column, *columns) if one is not None], default=None)
-    return kept, found
+    return WithoutRemarks(kept, found, held)
 
 
 _INFORMED = re.compile(
