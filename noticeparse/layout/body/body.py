@@ -36,6 +36,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
 from noticeparse.layout.place.lettered_places import with_letters_read
 from noticeparse.layout.place.letters_below import with_letters_below
+from noticeparse.layout.place.letters_between import with_letters_between
 from noticeparse.layout.place.list_numbers import with_list_numbers
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.sentence.glued_verbs import with_glued_verbs_apart
@@ -82,7 +83,7 @@ def cut_section(
         body, told, of_time = with_commands_for_a_time(text, body)
         body, validity = without_validity(text, body)
         told += validity
-    lettered, places = with_letters_read(text, body)
+    lettered, places = with_letters_read(text, with_letters_between(text, body))
     if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
         return CutBody(
             [], sorted([*told, *cut_prose(text, body)], key=lambda one: one.pieces), [], []
