@@ -32,6 +32,7 @@ _CATEGORISED = frozenset("BOYLAT BOYCAR BOYISD BOYSAW BCNLAT BCNCAR BCNISD BCNSA
 def clashes(text: str, told: Told, kind: str) -> Iterator[Fault]:
     """Faults of two kinds, two quarters of a cardinal mark, two shapes and two topmarks."""
     yield from _second_kinds(text, told)
+    yield from _in_doubt(told)
     yield from _wordings(text, told)
     yield from _parts_alone(text, told)
     yield from _second_quarters(told, kind)
@@ -84,6 +85,23 @@ def _beside_depth(text: str, items: Sequence[Item], head: Item) -> Iterator[Faul
         if is_parted and before.text.lower() not in RELATIONS:
             yield _fault("feature-kinds-several" if known.form else "feature-kind-apposed", item)
         return
+
+
+_DOUBTING = frozenset("possibly perhaps probably maybe presumably alternatively".split())
+_ARTICLES = frozenset(("a", "an", "the"))
+
+
+def _in_doubt(told: Told) -> Iterator[Fault]:
+    """`wreck (or rock)`, `wreck, possibly a rock`, `wreck?`: which of both it is, is not said."""
+    items = [item for item in told.items if item.text.lower() not in _ARTICLES]
+    for before, item in pairwise(items):
+        if item.text == "?" and before.role == "kind":
+            yield _fault("feature-words-unread", item)
+        if item.role != "kind" or item == told.head:
+            continue
+        word = before.text.lower()
+        if word in _DOUBTING or (item.bracketed and word in _JOINTS - {"and", "&"}):
+            yield _fault("feature-kinds-several", item)
 
 
 def _wordings(text: str, told: Told) -> Iterator[Fault]:
