@@ -10,6 +10,7 @@ from noticeparse.layout.body.commands_for_a_time import with_commands_for_a_time
 from noticeparse.layout.body.items_below_remarks import HeldBelow, hold_below_remarks
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
+from noticeparse.layout.body.place_headings import hold_below_names, without_place_headings
 from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences
@@ -107,6 +108,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     lines, entries = without_pages(text, with_marks_of_kinds(text, lines))
     lines, names = without_listed_names(text, lines)
     lines, turning, turns = without_turns(text, lines)
+    lines, areas, doubtful = without_place_headings(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
     body, classes = with_classes_below(text, body)
     headings += classes
@@ -136,7 +138,9 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_depths_changed(text, found.items)
     give_turns(text, found.items, turns)
     hold_below_remarks(text, found.items, held)
-    prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
+    hold_below_names(text, found.items, doubtful)
+    aside = [*remarks, *entries, *turning, *areas]
+    prose = sorted([*found.prose, *aside], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [*names, *(one.line for one in headings)])
 
 
