@@ -30,6 +30,7 @@ from noticeparse.layout.item.done_behind import stands_done_behind, with_partici
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
+from noticeparse.layout.item.said_of_all import give_said_of_all
 from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
 from noticeparse.layout.item.sentences_both_ways import sentences_both_ways
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
@@ -136,6 +137,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_parts(text, found.items)
     give_kinds_of_names(text, found.items)
     give_depths_changed(text, found.items)
+    give_said_of_all(text, found.items)
     give_turns(text, found.items, turns)
     hold_below_remarks(text, found.items, held)
     hold_below_names(text, found.items, doubtful)
