@@ -17,7 +17,7 @@ from noticeparse.layout.drafts import Piece, Prose
 from noticeparse.layout.evidence import lead_index, stands_behind_blank
 from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Line
-from noticeparse.layout.line.footnotes import is_footnote
+from noticeparse.layout.line.footnotes import is_bracketed_footnote, is_footnote
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
@@ -142,9 +142,10 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
 
 def _is_footnote(text: str, line: Line) -> bool:
     """Whether a line is the note of a mark above it, and neither a command nor a place."""
-    if line.is_blank or line.has("verb", "label", "point", "half"):
+    if line.is_blank or line.has("verb", "point", "half"):
         return False
-    return is_footnote(text, line.elements[0].start, line.end)
+    told = is_bracketed_footnote if line.has("label") else is_footnote
+    return told(text, line.elements[0].start, line.end)
 
 
 def _begins_remark(text: str, above: Line, line: Line, column: int | None) -> bool:
