@@ -27,6 +27,7 @@ from noticeparse.layout.item.classes_told import give_classes
 from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.depths_changed import give_depths_changed
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
+from noticeparse.layout.item.empty_cells import hold_empty_cells
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
@@ -138,6 +139,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_kinds_of_names(text, found.items)
     give_depths_changed(text, found.items)
     give_said_of_all(text, found.items)
+    hold_empty_cells(text, body, found.items)
     give_turns(text, found.items, turns)
     hold_below_remarks(text, found.items, held)
     hold_below_names(text, found.items, doubtful)
