@@ -25,16 +25,18 @@ _PAIR = 2
 
 def give_said_of_all(text: str, items: Sequence[Item]) -> None:
     """Give each item of a list what is said of all behind the last of them."""
+    begin = 0
     for at, item in enumerate(items):
         pieces = item.tail or item.words
         told = _OF_ALL.fullmatch(text, *pieces[-1]) if pieces and item.has_place else None
         if told is None or (pieces is item.words and len(pieces) < _PAIR):
             continue
-        before = items[: at + 1]
+        # What was said of the items above another such line ends with it.
+        before, begin = items[begin : at + 1], at + 1
         group = list(_list_of(text, before))
         if len(group) < _PAIR or not _says(told["said"]):
             continue
-        others = [one for one in before if one not in group and one.verb == item.verb]
+        others = [one for one in before[: -len(group)] if one.verb == item.verb]
         is_known = "unknown" not in value_property(told["said"])
         is_pair = told["count"].lower() != "both" or len(group) == _PAIR
         if not (is_known and is_pair):
