@@ -14,6 +14,13 @@ KINDS_LOST = [
     "wreck/obstruction",
     "rocks, wrecks and obstructions",
     "conical or can buoy",
+    "wreck (or rock)",
+    "wreck, possibly rock",
+    "wreck, possibly a rock",
+    "wreck, or possibly rock",
+    "wreck (possibly rock)",
+    "obstruction, perhaps wreck",
+    "wreck, probably an obstruction",
 ]
 
 
@@ -21,6 +28,31 @@ KINDS_LOST = [
 def test_second_kind_has_a_fault(phrase: str) -> None:
     codes = {fault.code for fault in read_feature(phrase).faults}
     assert codes & {"feature-kinds-several", "feature-kind-apposed"}
+
+
+@pytest.mark.parametrize("phrase", ["wreck?", "wreck (rock?)", "rock?, depth 3m"])
+def test_a_question_mark_behind_a_kind_has_a_fault(phrase: str) -> None:
+    assert [fault.code for fault in read_feature(phrase).faults] == ["feature-words-unread"]
+
+
+@pytest.mark.parametrize("phrase", ["rock (wreck)", "wreck, depth 3m", "possible wreck"])
+def test_other_words_beside_a_kind_are_no_second_one(phrase: str) -> None:
+    codes = {fault.code for fault in read_feature(phrase).faults}
+    assert "feature-kinds-several" not in codes
+
+
+@pytest.mark.parametrize(
+    ("phrase", "status"),
+    [
+        ("wreck, Marked on the chart as PA", "position_approximate"),
+        ("wreck, shown on charts as PA", "position_approximate"),
+        ("wreck, shown on all charts as ED", "existence_doubtful"),
+        ("wreck, charted as PD", "position_doubtful"),
+    ],
+)
+def test_as_what_a_thing_stands_on_the_chart(phrase: str, status: str) -> None:
+    feature = read_feature(phrase).feature
+    assert (feature.status, feature.companions) == ([status], [])
 
 
 VALUES_LOST = [

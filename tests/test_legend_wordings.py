@@ -134,3 +134,15 @@ def test_a_legend_without_words_is_held_back() -> None:
 @pytest.mark.parametrize("sign", ["/", "//"])
 def test_strokes_around_a_legend_part_it_from_the_rest(sign: str) -> None:
     assert legends(f'Insert {sign} legend "Foul" {sign} {P}') == [("Foul", True)]
+
+
+@pytest.mark.parametrize("manner", [", over", ", across", " over", ", below"])
+def test_how_a_legend_lies_to_its_place_is_none_of_its_words(manner: str) -> None:
+    text = f"Insert legend, Works{manner} {P}"
+    assert legends(text) == [(None, False)]
+    assert errors(parse(HEAD + text)) == {"relation-unclear"}
+
+
+@pytest.mark.parametrize("wording", ["Works", "Overfalls", "Crossover", "Pass over wreck"])
+def test_other_words_end_a_legend(wording: str) -> None:
+    assert legends(f"Insert legend, {wording} {P}") == [(wording, True)]

@@ -72,3 +72,17 @@ def test_end_on_the_shore_of_two_places_is_told() -> None:
     (action,) = actions_of(bulletin)
     assert [p.iso6709 for p in action.geometry.positions] == [AT_P, AT_Q]
     assert "geometry-along-coast" in {one.code for one in bulletin.findings}
+
+
+@pytest.mark.parametrize(
+    "words",
+    ["wreck on line", "wreck on the line", "piles on a line"],
+)
+def test_a_thing_on_a_line_lies_at_none_of_its_ends(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words} {P} {Q}\n")
+    assert errors(bulletin) == {"shape-not-as-told"}
+
+
+@pytest.mark.parametrize("words", ["wrecks on", "wreck between", "wreck on the line between"])
+def test_other_words_on_two_places_tell_no_line(words: str) -> None:
+    assert errors(parse(f"{HEAD}Insert {words} {P} and {Q}\n")) == set()

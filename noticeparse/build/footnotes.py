@@ -14,7 +14,14 @@ from noticeparse.build.sections import Section
 from noticeparse.context import Context
 from noticeparse.faults import Fault
 from noticeparse.layout.drafts import Item
-from noticeparse.layout.line.footnotes import FARTHEST, Mark, marks_in, note_of
+from noticeparse.layout.line.footnotes import (
+    FARTHEST,
+    Mark,
+    bracketed_marks,
+    bracketed_note,
+    marks_in,
+    note_of,
+)
 from noticeparse.layout.sentence.lead_words import hangs
 from noticeparse.readers.limiting_lines import limits_items, limits_last
 from noticeparse.readers.limiting_words import limits_in
@@ -42,8 +49,9 @@ def footnotes(
         for mark in _marks_of(text, first, item):
             notes = _notes(text) if notes is None else notes
             note = notes.get(mark.key)
-            if note is None and mark.key.startswith("*"):
-                # Stars without a note are ornaments, or tell of first publication.
+            if note is None and mark.key[0] in "*(":
+                # Stars without a note are ornaments, or tell of first publication, and a letter
+                # is that of a place.
                 continue
             code = "item-limited" if note is not None and _limits(note) else "item-with-note"
             piece = mark.span[0] + first, mark.span[1] + first
@@ -55,7 +63,9 @@ def _marks_of(text: str, first: int, item: Item) -> Iterator[Mark]:
     start, end = item_extent(item)
     farthest = min(len(text), end - first + FARTHEST)
     stop = text.find("\n", end - first, farthest)
-    yield from marks_in(text, start - first, farthest if stop < 0 else stop)
+    stop = farthest if stop < 0 else stop
+    yield from marks_in(text, start - first, stop)
+    yield from bracketed_marks(text, start - first, stop)
 
 
 def _notes(text: str) -> dict[str, str]:
@@ -65,7 +75,7 @@ def _notes(text: str) -> dict[str, str]:
     while at < len(text):
         end = text.find("\n", at)
         end = len(text) if end < 0 else end
-        note = note_of(text, at, end)
+        note = note_of(text, at, end) or bracketed_note(text, at, end)
         if note is not None:
             found.setdefault(*note)
         at = end + 1

@@ -33,6 +33,11 @@ _BESIDE_A_LINE = re.compile(
     r"|[NSEW]{1,3}) of (?i:(?:a |the |this )?(?:straight )?line)\b"
 )
 """The side of a line on which an area lies: how far it reaches is not said."""
+_ON_A_LINE = re.compile(
+    r"\bon (?:an? |the |this )?(?:straight )?line(?: (?:through|drawn|between|from))?\W*$",
+    re.IGNORECASE,
+)
+"""A thing lies somewhere on the line through the places, and not at each: `wreck on line P, Q`."""
 _SEVERAL = re.compile(
     r"\b(?:two|three|four|both|several)\b|\b(?:cables|pipelines|lines|tracks|routes|limits)\b",
     re.IGNORECASE,
@@ -65,12 +70,20 @@ def lines_told(
     is_alone = geometry.shape == "point"
     if is_alone and (_JOINS.search(own) or _leads_to_shore(behind, feature)):
         yield over(context, item, "geometry-too-few-positions", shape="line")
-    elif (geometry.shape == "points" and _JOINS.search(own)) or _BESIDE_A_LINE.search(own):
+    elif _BESIDE_A_LINE.search(own) or _are_no_line(geometry, own):
         yield over(context, item, "shape-not-as-told")
     elif _are_several(context.text, item, geometry, f"{own} {behind}"):
         yield over(context, item, "lines-in-one")
     elif verb == "move" and geometry.relation == "from_reference" and _MOVED_BY.match(own):
         yield over(context, item, "move-distance-unclear")
+
+
+def _are_no_line(geometry: Geometry, words: str) -> bool:
+    """Whether several places of a thing are told to make a line, and are read one by one."""
+    if geometry.shape != "points":
+        return False
+    is_on = geometry.relation == "at" and _ON_A_LINE.search(words) is not None
+    return is_on or _JOINS.search(words) is not None
 
 
 def _leads_to_shore(behind: str, feature: Feature) -> bool:

@@ -151,7 +151,7 @@ ENTRIES = (
         "what stands below its head may not have been read as an action",
         "read this chart of the notice in the original", _COMMON,
         bad="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert rock 46-00.00S 122-00.00W\n"
-        "‹Chart 803 [4/26] WGS84›\nAs above",
+        "‹Chart 803 [4/26] WGS84›\nSee overleaf",
         good="12/26 Quill Sound.\nChart 802 [3/26] WGS84\nInsert rock 46-00.00S 122-00.00W\n"
         "Chart 803 [4/26] WGS84\nInsert rock 46-00.0S 122-00.0W",
     ),

@@ -102,6 +102,9 @@ _SECOND = re.compile(
     r"(?: and| &| also|[,;])(?: also)? (?:(?:the|an?|new) )?legends?\b|(?: and| &) note\b",
     re.IGNORECASE,
 )
+_DANGLING = re.compile(
+    r"(?<=[^ ,])[ ,]{1,3}(?:over|across|along|above|below|beneath|on|by|to|from)$"
+)
 _JOINED = re.compile(r"[ ,;:]{0,3}(?:and|with|plus|also|including|or|&|\+) (?:the |its |an? )?")
 """A joint in small letters, which leads to another thing than the words of the legend."""
 _DRAWN = re.compile(r"\b(?:lines?|circles?|arrows?|symbols?)$")
@@ -113,6 +116,9 @@ _BEHIND = re.compile(
 
 def _place_behind(words: str) -> int | None:
     """Where words begin that may say where a bare legend stands: `Fl.5s at the beacon`."""
+    if (left := _DANGLING.search(words)) is not None:
+        # `legend, Works, over P`
+        return left.start()
     found = _BEHIND.search(words)
     head = told_by(found["thing"]).head if found is not None else None
     if found is None or head is None:

@@ -7,8 +7,10 @@ from typing import NamedTuple
 
 from noticeparse.layout.body.cancellations import without_cancellations
 from noticeparse.layout.body.commands_for_a_time import with_commands_for_a_time
+from noticeparse.layout.body.items_below_remarks import HeldBelow, hold_below_remarks
 from noticeparse.layout.body.listed_aids import without_listed_names
 from noticeparse.layout.body.pages_of_books import without_pages
+from noticeparse.layout.body.place_headings import hold_below_names, without_place_headings
 from noticeparse.layout.body.places_above import cut_below_places
 from noticeparse.layout.body.places_of_lists import hold_places_of_lists
 from noticeparse.layout.body.prose import cut_prose, cut_sentences
@@ -25,9 +27,11 @@ from noticeparse.layout.item.classes_told import give_classes
 from noticeparse.layout.item.codes import set_new_places
 from noticeparse.layout.item.depths_changed import give_depths_changed
 from noticeparse.layout.item.done_behind import stands_done_behind, with_participles_apart
+from noticeparse.layout.item.empty_cells import hold_empty_cells
 from noticeparse.layout.item.items import cut_items
 from noticeparse.layout.item.kinds_of_names import give_kinds_of_names
 from noticeparse.layout.item.parts_of_lists import give_parts
+from noticeparse.layout.item.said_of_all import give_said_of_all
 from noticeparse.layout.item.same_kinds import give_same_kinds, with_marks_of_kinds
 from noticeparse.layout.item.sentences_both_ways import sentences_both_ways
 from noticeparse.layout.item.verb_last import stands_in_the_middle, stands_verb_last
@@ -35,6 +39,7 @@ from noticeparse.layout.line.elements import Element, Line
 from noticeparse.layout.opening.notice_kinds import is_for_none, is_temporary
 from noticeparse.layout.place.lettered_places import with_letters_read
 from noticeparse.layout.place.letters_below import with_letters_below
+from noticeparse.layout.place.letters_between import with_letters_between
 from noticeparse.layout.place.list_numbers import with_list_numbers
 from noticeparse.layout.row.rows_of_one import hold_rows_of_one
 from noticeparse.layout.sentence.glued_verbs import with_glued_verbs_apart
@@ -81,7 +86,7 @@ def cut_section(
         body, told, of_time = with_commands_for_a_time(text, body)
         body, validity = without_validity(text, body)
         told += validity
-    lettered, places = with_letters_read(text, body)
+    lettered, places = with_letters_read(text, with_letters_between(text, body))
     if is_radio or (may_tell and not of_time and is_prose_body(text, lettered)):
         return CutBody(
             [], sorted([*told, *cut_prose(text, body)], key=lambda one: one.pieces), [], []
@@ -105,6 +110,7 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     lines, entries = without_pages(text, with_marks_of_kinds(text, lines))
     lines, names = without_listed_names(text, lines)
     lines, turning, turns = without_turns(text, lines)
+    lines, areas, doubtful = without_place_headings(text, lines)
     body, headings = with_class_headings(text, with_participles_apart(text, lines))
     body, classes = with_classes_below(text, body)
     headings += classes
@@ -115,9 +121,10 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
         or stands_done_behind(text, body)
     )
     remarks: list[Prose] = []
+    held: list[HeldBelow] = []
     told: list[Item] = []
     if commands:
-        body, remarks = without_remarks(text, body)
+        body, remarks, held = without_remarks(text, body)
     if commands and tells:
         body, told = without_told(text, body)
     may_stand_above = (tells or commands) and not sentences_both_ways(text, body)
@@ -131,8 +138,13 @@ def cut_body(text: str, lines: Sequence[Line]) -> CutBody:
     give_parts(text, found.items)
     give_kinds_of_names(text, found.items)
     give_depths_changed(text, found.items)
+    give_said_of_all(text, found.items)
+    hold_empty_cells(text, body, found.items)
     give_turns(text, found.items, turns)
-    prose = sorted([*found.prose, *remarks, *entries, *turning], key=lambda one: one.pieces)
+    hold_below_remarks(text, found.items, held)
+    hold_below_names(text, found.items, doubtful)
+    aside = [*remarks, *entries, *turning, *areas]
+    prose = sorted([*found.prose, *aside], key=lambda one: one.pieces)
     return CutBody(found.items, prose, found.idle, [*names, *(one.line for one in headings)])
 
 

@@ -9,13 +9,15 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
+from typing import NamedTuple
 
+from noticeparse.layout.body.items_below_remarks import HeldBelow, part_remark
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.drafts import Piece, Prose
 from noticeparse.layout.evidence import lead_index, stands_behind_blank
 from noticeparse.layout.line.element_kinds import PLACES, ElementKind
 from noticeparse.layout.line.elements import Line
-from noticeparse.layout.line.footnotes import is_footnote
+from noticeparse.layout.line.footnotes import is_bracketed_footnote, is_footnote
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.layout.row.unknown_keys import is_of_key, key_columns, opens_key
 from noticeparse.readers.features import has_kind
@@ -32,10 +34,20 @@ _FEWEST_OF_SENTENCE = 5
 """Words of a sentence that tells something; fewer may name a feature."""
 
 
-def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[Prose]]:
+class WithoutRemarks(NamedTuple):
+    """A body of commands without its remarks, and these."""
+
+    lines: list[Line]
+    remarks: list[Prose]
+    held: list[HeldBelow]
+    """Items that a remark above them may speak of."""
+
+
+def without_remarks(text: str, lines: Sequence[Line]) -> WithoutRemarks:
     """The lines of a body of commands without its remarks, and the remarks."""
     kept: list[Line] = []
     found: list[Prose] = []
+    held: list[HeldBelow] = []
     column: int | None = None
     heads = False
     keys = key_columns(text, lines)
@@ -48,14 +60,17 @@ def without_remarks(text: str, lines: Sequence[Line]) -> tuple[list[Line], list[
             if column is None
             else _is_remark(text, block, column, heads=heads)
         ):
-            found.append(paragraph(text, [e for line in block for e in line.elements]))
+            own, below = part_remark(text, block) if column is not None else (len(block), None)
+            found.append(paragraph(text, [e for line in block[:own] for e in line.elements]))
+            kept += block[own:]
+            held += [below] if below is not None else []
         else:
             kept += block
             commands = [line for line in block if line.has("verb")]
             heads = _heads(commands[-1]) if commands else heads
             columns = [_lead(line) for line in commands]
             column = min([one for one in (column, *columns) if one is not None], default=None)
-    return kept, found
+    return WithoutRemarks(kept, found, held)
 
 
 _INFORMED = re.compile(
@@ -127,9 +142,10 @@ def _blocks(text: str, lines: Sequence[Line], keys: frozenset[int]) -> Iterator[
 
 def _is_footnote(text: str, line: Line) -> bool:
     """Whether a line is the note of a mark above it, and neither a command nor a place."""
-    if line.is_blank or line.has("verb", "label", "point", "half"):
+    if line.is_blank or line.has("verb", "point", "half"):
         return False
-    return is_footnote(text, line.elements[0].start, line.end)
+    told = is_bracketed_footnote if line.has("label") else is_footnote
+    return told(text, line.elements[0].start, line.end)
 
 
 def _begins_remark(text: str, above: Line, line: Line, column: int | None) -> bool:

@@ -13,6 +13,7 @@ from collections.abc import Sequence
 from typing import NamedTuple
 
 from noticeparse.layout.column.title_rows import read_titles
+from noticeparse.layout.copied.continued_heads import continued_heads
 from noticeparse.layout.copied.mail import rows_of_mail
 from noticeparse.layout.copied.page_numbers import (
     PageNumbers,
@@ -108,7 +109,7 @@ def find_furniture(
     found = marks | shown | rows_of_mail(text, lines, head)
     found |= titles_again(text, lines) if known is None else set()
     found |= said_at_top(text, lines, head, marks)
-    found |= set(lines_of_links(text, lines))
+    found |= set(lines_of_links(text, lines)) | continued_heads(text, lines)
     paper = paper_numbers(text, lines, known)
     found |= paper.lines
     shapes |= paper.told

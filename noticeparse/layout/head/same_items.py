@@ -42,6 +42,12 @@ _BARE = re.compile(
     r"(?P<number>(?!(?:19|20)[0-9]{2}\b)[A-Z]{0,3}[0-9]{2,6}[A-Z]?)\.?"
 )
 """Of a chart that has neither a word for one nor a notice before it."""
+_ALONE = re.compile(
+    rf"(?:the )?(?:same|all)?(?: ?{_WORD})?,? ?as (?:given |listed )?(?:above|(?:(?:on|for|in) )?"
+    r"(?:charts?|sheets?) (?P<chart>[A-Z]{0,3}[0-9]{1,6}))\.?",
+    re.IGNORECASE,
+)
+"""Alone below the head of a chart: `As above.`, `Same corrections as chart 802`."""
 _ENDS = re.compile(
     rf"[ :,;.-]{{1,4}}(?:the )?same(?: {_WORD})?"
     r"(?: as (?:above|(?:(?:on|for|in) )?(?:charts?|sheets?) (?P<chart>[A-Z]{0,3}[0-9]{1,6})))?"
@@ -57,6 +63,10 @@ def takes_same_items(assembly: Assembly, line: Line) -> bool:
     start, end = line.elements[0].start, line.elements[-1].end
     words = assembly.text[start:end]
     if (all_of := _OF_ALL.fullmatch(words)) is not None and _is_above_all(assembly, all_of["all"]):
+        assembly.notice.clauses.append((start, end))
+        return True
+    alone = _ALONE.fullmatch(words)
+    if alone is not None and _takes_items_above(assembly, alone["chart"]):
         assembly.notice.clauses.append((start, end))
         return True
     bare = _BARE.fullmatch(words)
@@ -75,6 +85,28 @@ def takes_same_items(assembly: Assembly, line: Line) -> bool:
     assembly.charts[-1].head.append(piece)
     assembly.notice.clauses.append((start, end))
     return True
+
+
+def _takes_items_above(assembly: Assembly, number: str | None) -> bool:
+    """Give the open chart the items of the one above; false where either has others."""
+    assert assembly.notice is not None
+    *above, last = assembly.notice.charts or [ChartDraft([], None)]
+    if last.items or any(not line.is_blank for line in assembly.body):
+        return False
+    meant = (
+        above[-1:] if number is None else [one for one in above if _is_of(assembly, one, number)]
+    )
+    if len(meant) != 1 or not meant[0].items:
+        return False
+    # A list of its own: what stands below is of this chart alone.
+    last.items = list(meant[0].items)
+    return True
+
+
+def _is_of(assembly: Assembly, chart: ChartDraft, number: str) -> bool:
+    """Whether the head of a section names a chart."""
+    head = " ".join(assembly.text[slice(*piece)] for piece in chart.head)
+    return number in [one.chart for one in read_head(head, None).charts]
 
 
 def _share_with(assembly: Assembly, piece: Piece, number: str) -> None:
@@ -97,6 +129,4 @@ def _is_above_all(assembly: Assembly, counted: str) -> bool:
 
 def _is_above(assembly: Assembly, number: str | None) -> bool:
     """Whether a chart, where one is named, is one of those above whose items are meant."""
-    words = " ".join(assembly.text[slice(*piece)] for piece in assembly.charts[-1].head)
-    above = [one.chart for one in read_head(words, None).charts]
-    return number is None or number in above
+    return number is None or _is_of(assembly, assembly.charts[-1], number)

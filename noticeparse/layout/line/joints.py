@@ -125,6 +125,9 @@ _OF_BLOCKS = re.compile(
     r"[^.:;\n]{0,60}? (?:is|are|will be|can be|may be) (?:printed|reproduced|found|attached"
     r"|enclosed|appended|bound in|given|issued|supplied|included|obtainable|available) "
     r"(?:on|in|at|with|from|overleaf|below|separately|free|here|to this)\b"
+    r"|(?:please )?(?:see|refer to|consult)(?: also)? (?:the |an? )?"
+    r"(?:(?:accompanying|attached|enclosed|appended|coloured|chart|above|following) ){0,2}"
+    r"(?:blocks?|chartlets?|sketch(?:es)?|diagrams?|plates?|insets?|reproductions?)\b"
 )
 """Where the block of a chart is printed: `The block is given at the end of this list.`"""
 

@@ -6,6 +6,7 @@ import re
 from collections.abc import Sequence
 
 from noticeparse.layout.assembly import Assembly
+from noticeparse.layout.body.items_below_remarks import ends_above
 from noticeparse.layout.body.prose import paragraph
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import NoticeDraft, Prose
@@ -56,19 +57,21 @@ class Remark:
 
     def __init__(self, text: str, line: Line, values: list[Element]) -> None:
         self._text = text
-        self._last = line
+        self._lines = [line]
         self._elements = list(values)
         self.prose = paragraph(text, values)
 
     def goes_on(self, line: Line) -> bool:
         """Take a line right below that goes on with the sentence."""
-        if line.row != self._last.row + 1 or line.is_blank:
+        if line.row != self._lines[-1].row + 1 or line.is_blank:
             return False
         first = line.elements[0]
+        if ends_above(self._text, self._lines, line):
+            return False
         is_more = self._text[first.start].islower() and first.kind in _OF_SENTENCES
         is_more |= self._is_open_before(first)
         if is_more:
-            self._last = line
+            self._lines.append(line)
             self.prose.pieces += [(e.start, e.end) for e in line.elements]
             self._elements += line.elements
             self.prose.elements[:] = join_points(self._text, self._elements)

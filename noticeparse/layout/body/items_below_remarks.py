@@ -1,0 +1,130 @@
+"""Items close below a remark, under the verb above it: `Note: …`, and on the next line `rock P`.
+
+A line with a thing and its place, that tells nothing in a sentence, is no more of a remark whose
+own sentence has ended.  Where the remark may go on, or speaks of what stands below it, the items
+are held back.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from typing import NamedTuple
+
+from noticeparse.faults import Fault
+from noticeparse.layout.drafts import Item, Piece
+from noticeparse.layout.evidence import OPEN_END, lead_index
+from noticeparse.layout.line.element_kinds import PLACES
+from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.joints import opens_note
+from noticeparse.readers.features import has_kind
+from noticeparse.readers.places import split_phrase
+
+_TELLS = re.compile(
+    r"\b(?:is|are|was|were|be|been|has|have|had|lies?|keeps?|will|would|should|must|shall|may|can"
+    r"|might|could|not|until|unless|if|when|while|because|that|which)\b",
+    re.IGNORECASE,
+)
+_SPEAKS_OF_BELOW = re.compile(
+    r"\b(?:following|below|follows?|these|those|(?:listed|given|shown|named) (?:here|under))\b|:$",
+    re.IGNORECASE,
+)
+_ARTICLES = ("the ", "a ", "an ", "this ", "these ", "those ", "all ", "both ", "and ", "or ")
+_ENDS = (".", "!", ".)", '."', ".]")
+_KEY = re.compile(
+    r"[ \t]*(?:[A-Za-z.]{2,12}(?: [a-z]{2,8})?[:.]|[^\w\s]{1,3}|[¹²³⁴⁵⁶⁷⁸⁹]{1,2})[ \t]+"
+)
+_SHORT = 50
+"""Characters of a line that no margin breaks off."""
+
+
+class HeldBelow(NamedTuple):
+    """The lines of items that a remark above them may speak of, and the remark's own."""
+
+    start: int
+    end: int
+    remark: Piece
+
+
+class Parted(NamedTuple):
+    """How many lines of a paragraph are the remark, and what is held back below it."""
+
+    length: int
+    held: HeldBelow | None
+
+
+def part_remark(text: str, block: Sequence[Line]) -> Parted:
+    """Where the items below a remark begin; the length of the paragraph where none does."""
+    for at in range(1, len(block)):
+        if not _is_item(text, block[at], block[at + 1 :]) or _breaks_off(text, block[at - 1]):
+            continue
+        remark = block[0].elements[0].start, block[at - 1].elements[-1].end
+        if not _may_go_on(text, block[:at], block[at]):
+            return Parted(at, None)
+        return Parted(at, HeldBelow(block[at].start, block[-1].end, remark))
+    return Parted(len(block), None)
+
+
+def ends_above(text: str, remark: Sequence[Line], line: Line) -> bool:
+    """Whether a remark behind its key surely ends above a line, which is an item of its own."""
+    if not _is_item(text, line, ()) or _breaks_off(text, remark[-1]):
+        return False
+    return not _may_go_on(text, remark, line)
+
+
+def hold_below_remarks(text: str, items: Sequence[Item], held: Sequence[HeldBelow]) -> None:
+    """Hold back the items of such lines."""
+    for item in items:
+        start = min((piece[0] for piece in item.pieces), default=0)
+        below = next((one for one in held if one.start <= start < one.end), None)
+        if below is not None:
+            written = " ".join(text[slice(*below.remark)].split())
+            item.faults.append(Fault("sentence-under-verb", *below.remark, {"written": written}))
+
+
+def _is_item(text: str, line: Line, below: Sequence[Line]) -> bool:
+    """Whether a line names a thing and has its place, or opens the line below with it."""
+    if line.is_blank or not line.has_only("words", "semicolon", *PLACES):
+        return False
+    if opens_note(text[line.elements[0].start : line.end]):
+        return False
+    places = [index for index, element in enumerate(line.elements) if element.kind in PLACES]
+    said = " ".join(text[e.start : e.end] for e in line.elements if e.kind == "words")
+    if _TELLS.search(said) or said.lower().startswith(_ARTICLES):
+        return False
+    if not places:
+        next_line = below[0] if below else None
+        places_below = next_line is not None and not next_line.is_blank
+        if not places_below or next_line is None or next_line.elements[0].kind not in PLACES:
+            return False
+        return not text[line.start : line.end].rstrip().endswith(".") and _names(said)
+    if places[0] == 0:
+        return _names(said)
+    first = line.elements[places[0]]
+    return _names(text[line.elements[lead_index(line)].start : first.start])
+
+
+def _names(words: str) -> bool:
+    """Whether words name a thing, and do not only lead to a place."""
+    return has_kind(words) and split_phrase(words.strip()).description_end > 0
+
+
+def _breaks_off(text: str, line: Line) -> bool:
+    """Whether a line of a remark surely goes on below it: `keep clear of the`."""
+    words = text[line.start : line.end].rstrip()
+    return words.endswith((",", ";", "-", "–", "/", "&", "(")) or (
+        words.split()[-1].lower() in OPEN_END
+    )
+
+
+def _may_go_on(text: str, remark: Sequence[Line], line: Line) -> bool:
+    """Whether what stands below may be more of a remark, or what it speaks of."""
+    said = " ".join(text[remark[0].start : remark[-1].end].split())
+    if _SPEAKS_OF_BELOW.search(said) is not None:
+        return True
+    key = _KEY.match(text, remark[0].start, remark[0].end)
+    column = line.elements[0].start - line.start
+    if key is not None and key.end() - remark[0].start == column:
+        # It hangs where the words behind `Note:` begin.
+        return True
+    return not (said.endswith(_ENDS) or len(text[remark[-1].start : remark[-1].end]) < _SHORT)
