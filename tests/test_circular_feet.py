@@ -72,8 +72,16 @@ def test_a_sentence_that_names_the_chart_heads_the_items_below(heading: str, ver
     assert errors(bulletin) == set()
 
 
-def test_entries_of_a_list_whose_command_is_not_seen_are_told() -> None:
-    heading = "The following has been found on chart 802 of late."
-    bulletin = parse(f"17/26 Quill Sound\n\n{heading}\n(i)  wreck {P}\n(ii)  rock {Q}\n")
-    assert actions_of(bulletin) == []
-    assert errors(bulletin) == {"sentence-unread"}
+@pytest.mark.parametrize("mark", ["(i)  ", "- ", "* ", ""])
+@pytest.mark.parametrize(
+    "heading",
+    [
+        "The following has been found on chart 802 of late.",
+        "Marks have been laid in the following positions:",
+        "Notice is hereby given that the following marks have been moved:",
+    ],
+)
+def test_entries_of_a_list_whose_command_is_not_seen_are_told(heading: str, mark: str) -> None:
+    bulletin = parse(f"17/26 Quill Sound\n\n{heading}\n{mark}wreck {P}\n{mark}rock {Q}\n")
+    assert not any(action.usable for action in actions_of(bulletin))
+    assert errors(bulletin)

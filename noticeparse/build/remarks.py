@@ -166,10 +166,10 @@ _FINITE = re.compile(r"\b(?:is|are|was|were|has|have|had|will|shall|may|should)\
 def _is_entry(context: Context, prose: Prose) -> bool:
     """Whether a remark is an entry of a list, `(i) wreck P`, whose command was not seen."""
     kinds = [element.kind for element in prose.elements]
-    if kinds[:2] != ["label", "words"] or kinds[-1] != "point" or not _ENTRY.issuperset(kinds):
+    if "point" not in kinds or not _ENTRY.issuperset(kinds):
         return False
     told = [context.text[e.start : e.end] for e in prose.elements if e.kind == "words"]
-    return leads_feature(told[0]) and not any(map(_FINITE.search, told))
+    return bool(told) and leads_feature(told[0]) and not any(map(_FINITE.search, told))
 
 
 def _commands_at_place(context: Context, prose: Prose) -> bool:
