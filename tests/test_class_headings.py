@@ -198,3 +198,11 @@ def test_words_that_nobody_knows_do_not_end_it_in_silence() -> None:
     depths = f"  Delete soundings:\n      6.2   {P}\n      5.8   {Q}\n"
     bulletin = parse(f"{HEAD}{depths}  Dangers gone:\n      rock awash   {R}\n")
     assert ("delete", "rock_awash", [AT_R]) not in told(bulletin)
+
+
+def test_a_line_that_goes_on_below_it_heads_nothing() -> None:
+    text = f"{HEAD}Insert rock which covers\n   and uncovers, dries 1.4m, {P}\nInsert wreck {Q}\n"
+    bulletin = parse(text)
+    assert [(verb, kind) for verb, kind, _ in told(bulletin)] == [
+        ("insert", "rock_covers"), ("insert", "wreck"),
+    ]  # fmt: skip

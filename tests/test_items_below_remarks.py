@@ -8,7 +8,19 @@ from __future__ import annotations
 import pytest
 
 from noticeparse import parse
-from tests.short_notices import AT_P, AT_Q, AT_R, HEAD, P, Q, R, errors, told
+from tests.short_notices import (
+    AT_P,
+    AT_Q,
+    AT_R,
+    HEAD,
+    WRECK_AND_ROCK,
+    P,
+    Q,
+    R,
+    actions_of,
+    errors,
+    told,
+)
 
 REMARKS = [
     "Note: position approximate.",
@@ -92,3 +104,29 @@ def test_a_remark_that_goes_on_is_one(remark: str) -> None:
     assert told(bulletin) == [("insert", "wreck", [AT_P])]
     (said,) = bulletin.notices[0].remarks
     assert [one.iso6709 for one in said.positions] == [AT_Q]
+
+
+@pytest.mark.parametrize("link", ["", "and "])
+def test_places_below_a_remark_are_taken_and_held(link: str) -> None:
+    corners = f"{P}\n{Q}\n{R}\n"
+    text = f"{HEAD}Insert restricted area bounded by\n{corners}Mariners are advised to keep clear.\n{link}{AT_S}\n"
+    (action,) = actions_of(parse(text))
+    assert len(action.geometry.positions) == 4
+    assert not action.usable
+
+
+AT_S = "46-00.60S 122-00.30W"
+
+
+@pytest.mark.parametrize(
+    "remark",
+    [
+        "For further details ask the pilot station.",
+        "Please contact the harbour master.",
+        "See also the list of lights.",
+    ],
+)
+def test_where_more_is_told_is_no_item(remark: str) -> None:
+    bulletin = parse(f"{HEAD}Insert wreck {P}\n{remark}\nDelete rock {Q}\n")
+    assert told(bulletin) == WRECK_AND_ROCK
+    assert errors(bulletin) == set()

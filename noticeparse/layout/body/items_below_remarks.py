@@ -2,7 +2,7 @@
 
 A line with a thing and its place, that tells nothing in a sentence, is no more of a remark whose
 own sentence has ended.  Where the remark may go on, or speaks of what stands below it, the items
-are held back.
+are held back; so is the item above that takes places alone.
 """
 
 from __future__ import annotations
@@ -18,7 +18,7 @@ from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.joints import opens_note
 from noticeparse.readers.features import has_kind
-from noticeparse.readers.places import split_phrase
+from noticeparse.readers.places import is_connector, split_phrase
 
 _TELLS = re.compile(
     r"\b(?:is|are|was|were|be|been|has|have|had|lies?|keeps?|will|would|should|must|shall|may|can"
@@ -39,7 +39,7 @@ _SHORT = 50
 
 
 class HeldBelow(NamedTuple):
-    """The lines of items that a remark above them may speak of, and the remark's own."""
+    """The lines of items or places that a remark above may speak of, and the remark's own."""
 
     start: int
     end: int
@@ -58,8 +58,11 @@ def part_remark(text: str, block: Sequence[Line]) -> Parted:
     for at in range(1, len(block)):
         if not _is_item(text, block[at], block[at + 1 :]) or _breaks_off(text, block[at - 1]):
             continue
+        if _is_place(text, block[at]) and not _ends(text, block[at - 1]):
+            # `Keep clear of:` and the place below.
+            continue
         remark = block[0].elements[0].start, block[at - 1].elements[-1].end
-        if not _may_go_on(text, block[:at], block[at]):
+        if not (_is_place(text, block[at]) or _may_go_on(text, block[:at], block[at])):
             return Parted(at, None)
         return Parted(at, HeldBelow(block[at].start, block[-1].end, remark))
     return Parted(len(block), None)
@@ -67,7 +70,7 @@ def part_remark(text: str, block: Sequence[Line]) -> Parted:
 
 def ends_above(text: str, remark: Sequence[Line], line: Line) -> bool:
     """Whether a remark behind its key surely ends above a line, which is an item of its own."""
-    if not _is_item(text, line, ()) or _breaks_off(text, remark[-1]):
+    if not _is_item(text, line, ()) or _is_place(text, line) or _breaks_off(text, remark[-1]):
         return False
     return not _may_go_on(text, remark, line)
 
@@ -75,8 +78,10 @@ def ends_above(text: str, remark: Sequence[Line], line: Line) -> bool:
 def hold_below_remarks(text: str, items: Sequence[Item], held: Sequence[HeldBelow]) -> None:
     """Hold back the items of such lines."""
     for item in items:
-        start = min((piece[0] for piece in item.pieces), default=0)
-        below = next((one for one in held if one.start <= start < one.end), None)
+        starts = [start for start, _ in item.pieces]
+        below = next(
+            (one for one in held if any(one.start <= at < one.end for at in starts)), None
+        )
         if below is not None:
             written = " ".join(text[slice(*below.remark)].split())
             item.faults.append(Fault("sentence-under-verb", *below.remark, {"written": written}))
@@ -86,6 +91,8 @@ def _is_item(text: str, line: Line, below: Sequence[Line]) -> bool:
     """Whether a line names a thing and has its place, or opens the line below with it."""
     if line.is_blank or not line.has_only("words", "semicolon", *PLACES):
         return False
+    if _is_place(text, line):
+        return True
     if opens_note(text[line.elements[0].start : line.end]):
         return False
     places = [index for index, element in enumerate(line.elements) if element.kind in PLACES]
@@ -104,6 +111,13 @@ def _is_item(text: str, line: Line, below: Sequence[Line]) -> bool:
     return _names(text[line.elements[lead_index(line)].start : first.start])
 
 
+def _is_place(text: str, line: Line) -> bool:
+    """Whether a line is a place and no more: one of an item above, or of what the remark tells."""
+    if line.is_blank or not line.has(*PLACES) or not line.has_only("words", "semicolon", *PLACES):
+        return False
+    return all(is_connector(text[e.start : e.end]) for e in line.elements if e.kind == "words")
+
+
 def _names(words: str) -> bool:
     """Whether words name a thing, and do not only lead to a place."""
     return has_kind(words) and split_phrase(words.strip()).description_end > 0
@@ -115,6 +129,10 @@ def _breaks_off(text: str, line: Line) -> bool:
     return words.endswith((",", ";", "-", "–", "/", "&", "(")) or (
         words.split()[-1].lower() in OPEN_END
     )
+
+
+def _ends(text: str, line: Line) -> bool:
+    return text[line.start : line.end].rstrip().endswith(_ENDS)
 
 
 def _may_go_on(text: str, remark: Sequence[Line], line: Line) -> bool:

@@ -16,6 +16,7 @@ from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
+from noticeparse.layout.line.joints import tells_where_more_is
 from noticeparse.readers.books import BOOKS
 
 _FIGURE = re.compile(
@@ -91,7 +92,7 @@ def _turn(text: str, line: Line) -> Turn | None:
         return None
     if _FIGURE.fullmatch(words) is not None:
         return Turn(piece, "item-below-figure")
-    if not words[0].isupper():
+    if not words[0].isupper() or tells_where_more_is(words):
         return None
     if _SHEET.fullmatch(words) is not None:
         return Turn(piece, "item-of-other-sheet")

@@ -46,6 +46,9 @@ _COMMANDED = re.compile(
 _POINTING = re.compile(r"(?:(?:the|these|those|all|following) ){0,4}", re.IGNORECASE)
 IN_UNIT = re.compile(r",? (?:all )?in (?P<unit>metres|meters|fathoms|feet)$", re.IGNORECASE)
 """The unit of the figures below a class: `depths in feet`."""
+_NO_NOUNS = frozenset("covers uncovers dries lies bares is has was as this its breaks".split())
+_GOES_ON = re.compile(r"(?:and|or|but|which|that|with|of|in|on|at)(?![a-z-])")
+"""Words that go on with the line above: `rock which covers`, and below it `and uncovers`."""
 _CLAUSE = re.compile(r"\b(?:that|are|is|been)\b", re.IGNORECASE)
 _LISTING = ("the following ", "following ", "these ", "the ")
 
@@ -190,7 +193,10 @@ def are_many(things: str) -> bool:
     if plain[0] in ("a", "an"):
         return False
     last = plain[-1]
-    return last in _CLASSES or (last.endswith("s") and has_kind(things))
+    is_plural = last.endswith("s") and any(
+        word.endswith("s") and word not in _NO_NOUNS for word in plain
+    )
+    return last in _CLASSES or (is_plural and has_kind(things))
 
 
 def _heads_items(text: str, below: Sequence[Line]) -> bool:
@@ -204,7 +210,8 @@ def _heads_items(text: str, below: Sequence[Line]) -> bool:
         return any(tells(text, e) or _is_figure(text, e) for e in told)
     if not told or not (tells(text, told[0]) or _is_figure(text, told[0])):
         return False
-    if not split_phrase(text[told[0].start : told[0].end]).description_end:
+    first = text[told[0].start : told[0].end]
+    if _GOES_ON.match(first) is not None or not split_phrase(first).description_end:
         return False
     return any(e.kind in PLACES for row in rows[:3] for e in row.elements)
 
