@@ -108,8 +108,8 @@ def test_a_remark_that_goes_on_is_one(remark: str) -> None:
 
 @pytest.mark.parametrize("link", ["", "and "])
 def test_places_below_a_remark_are_taken_and_held(link: str) -> None:
-    corners = f"{P}\n{Q}\n{R}\n"
-    text = f"{HEAD}Insert restricted area bounded by\n{corners}Mariners are advised to keep clear.\n{link}{AT_S}\n"
+    corners = f"Insert restricted area bounded by\n{P}\n{Q}\n{R}\n"
+    text = f"{HEAD}{corners}Mariners are advised to keep clear.\n{link}{AT_S}\n"
     (action,) = actions_of(parse(text))
     assert len(action.geometry.positions) == 4
     assert not action.usable

@@ -87,6 +87,10 @@ def hold_below_remarks(text: str, items: Sequence[Item], held: Sequence[HeldBelo
             item.faults.append(Fault("sentence-under-verb", *below.remark, {"written": written}))
 
 
+def _stands_in(item: Item, below: HeldBelow) -> bool:
+    return any(below.start <= start < below.end for start, _ in item.pieces)
+
+
 def _is_item(text: str, line: Line, below: Sequence[Line]) -> bool:
     """Whether a line names a thing and has its place, or opens the line below with it."""
     if line.is_blank or not line.has_only("words", "semicolon", *PLACES):

@@ -16,7 +16,7 @@ from noticeparse.layout.drafts import Item, Piece, Prose
 from noticeparse.layout.evidence import lead_index
 from noticeparse.layout.line.element_kinds import PLACES
 from noticeparse.layout.line.elements import Line
-from noticeparse.layout.line.joints import tells_where_more_is
+from noticeparse.layout.line.told_elsewhere import tells_where_more_is
 from noticeparse.readers.books import BOOKS
 
 _FIGURE = re.compile(

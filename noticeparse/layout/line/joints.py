@@ -7,6 +7,7 @@ from collections.abc import Sequence
 from functools import lru_cache
 
 from noticeparse.layout.line.elements import Element
+from noticeparse.layout.line.told_elsewhere import tells_where_more_is
 from noticeparse.readers.features import has_kind, leads_feature
 from noticeparse.readers.verbs import LIST_ENDINGS, canonical_verb
 
@@ -120,17 +121,6 @@ _OF_NO_CHART = re.compile(
 """`NO CHT CORRN CHT AGENTS TO RETURN STOCK OF CHT 802`: what follows is for no chart."""
 
 
-_FOR_MORE = re.compile(
-    r"(?:for )?(?:further|more|full(?:er)?|other) (?:details?|information|particulars)\b"
-    r"|for (?:details|information|particulars|enquiries|questions)\b"
-    r"|(?:details|enquiries|questions)[, ](?:are|can|may|to|from|should|with)\b"
-    r"|(?:please )?(?:see|refer to|consult)(?: also)? (?:the )?(?:lists? of (?:lights|radio signals)"
-    r"|light lists?|sailing directions|tide tables?|port (?:guide|regulations|by-?laws))\b"
-    r"|(?:please )?(?:contact|ask|call|phone|telephone|write to|e-?mail) (?:the |our |us\b|vhf\b)"
-)
-"""Where more is told: `For details ask the pilot station.`"""
-
-
 _OF_BLOCKS = re.compile(
     r"(?:the |an? )?(?:accompanying |coloured |chart )?(?:blocks?|reproductions?|cut-?outs?)\b"
     r"[^.:;\n]{0,60}? (?:is|are|will be|can be|may be) (?:printed|reproduced|found|attached"
@@ -167,16 +157,13 @@ def says_of_the_same(words: str) -> bool:
     return plain in _OF_THE_SAME
 
 
-def tells_where_more_is(words: str) -> bool:
-    """Whether a sentence says where more is told, and nothing of the chart."""
-    return _FOR_MORE.match(words.lower()) is not None
-
-
 @lru_cache(maxsize=4096)
 def opens_note(words: str) -> bool:
     """Whether words are a remark that goes on no chart."""
     said = words.lower()
-    if any(one.match(said) is not None for one in (_OF_BOOKS, _OF_NO_CHART, _FOR_MORE)):
+    if any(one.match(said) is not None for one in (_OF_BOOKS, _OF_NO_CHART)):
+        return True
+    if tells_where_more_is(words):
         return True
     is_of_paper = _OF_SHEETS.match(said) is not None or _OF_BLOCKS.match(said) is not None
     return (said.startswith(_NOTES) or is_of_paper) and '"' not in words
