@@ -1,4 +1,4 @@
-"""Sentences that say where more is told, and nothing of the chart: `For details ask the pilot.`"""
+"""Sentences that say where more is told, and nothing of the chart: `Ask the pilot station`."""
 
 from __future__ import annotations
 
