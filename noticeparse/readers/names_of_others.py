@@ -55,13 +55,20 @@ def is_abbreviation(item: Item) -> bool:
     return item.role == "quoted" and item.text.strip('". ').lower() in _ABBREVIATIONS
 
 
+_ADDRESSED = frozenset(
+    "Mariners Masters Shipmasters Captains Skippers Seafarers Vessels Ships Owners Users Caution"
+    " For See Note Please".split()
+)
+"""Who is told, and how a sentence to them begins: `Mariners are advised …`."""
+
+
 def is_no_name(text: str, item: Item) -> bool:
     """Whether a name or number is a date's or another thing's, by the words beside it."""
     if item.role == "proper" and is_of_date(text, item.start, item.end):
         return True
     if item.role not in ("proper", "numbered"):
         return is_abbreviation(item)
-    if item.text in _PATTERNS:
+    if item.text in _PATTERNS or item.text in _ADDRESSED:
         return True
     before = text[max(item.start - _WIDTH, 0) : item.start]
     if item.role == "proper" and (_LIES_THERE.search(before) or _TELLER.search(before)):
