@@ -206,3 +206,13 @@ def test_a_line_that_goes_on_below_it_heads_nothing() -> None:
     assert [(verb, kind) for verb, kind, _ in told(bulletin)] == [
         ("insert", "rock_covers"), ("insert", "wreck"),
     ]  # fmt: skip
+
+
+def test_a_sentence_among_rows_is_no_heading() -> None:
+    rows = f"The following depths are inserted:\n  12.4  {P}\n"
+    remark = "Mariners are advised to keep clear.\n"
+    bulletin = parse(
+        f"{HEAD}{rows}{remark}  10.9  {Q}\n\nThe following depths are deleted:\n  15.2  {R}\n"
+    )
+    assert ("delete", "sounding", [AT_Q]) not in told(bulletin)
+    assert ("delete", "sounding", [AT_R]) in told(bulletin)

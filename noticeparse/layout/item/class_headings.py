@@ -49,6 +49,11 @@ IN_UNIT = re.compile(r",? (?:all )?in (?P<unit>metres|meters|fathoms|feet)$", re
 _NO_NOUNS = frozenset("covers uncovers dries lies bares is has was as this its breaks".split())
 _GOES_ON = re.compile(r"(?:and|or|but|which|that|with|of|in|on|at)(?![a-z-])")
 """Words that go on with the line above: `rock which covers`, and below it `and uncovers`."""
+_SENTENCE = re.compile(
+    r"\b(?:is|are|was|were|has|have|will|shall|should|must|may|can)\b[^.]{0,80}\.?$"
+    r"|(?:^|\s)to keep\b|\badvised\b|\brequested\b",
+    re.IGNORECASE,
+)
 _CLAUSE = re.compile(r"\b(?:that|are|is|been)\b", re.IGNORECASE)
 _LISTING = ("the following ", "following ", "these ", "the ")
 
@@ -145,7 +150,9 @@ def _heads_unread(
     if line.elements[0].kind == "verb" and not text[line.elements[0].end : end].strip(" :"):
         # `Insert:` alone can be read, and ends the class.
         return False
-    if any(char.isdigit() or char == '"' for char in text[start:end]):
+    words = text[start:end]
+    if any(char.isdigit() or char == '"' for char in words) or _SENTENCE.search(words):
+        # `Mariners are advised to keep clear.` is no heading, and its last word no verb.
         return False
     columns = [start - text.rfind("\n", 0, start) for start in (start, above[0].line[0])]
     rows = [row for row in below[:2] if not row.is_blank]
