@@ -145,3 +145,47 @@ def test_corners_in_a_grid_within_a_list_belong_to_the_thing_above() -> None:
     assert (area.geometry.shape, len(area.geometry.positions)) == ("area", 3)
     assert (buoy.feature.kind, len(buoy.geometry.positions)) == ("buoy_mooring", 1)
     assert all(one.usable for one in (area, buoy))
+
+
+def _beside(*rows: tuple[str, str]) -> str:
+    head = "12/26 Quill Sound.\nChart 802 [3/26] WGS84\n"
+    return head + "".join((words.ljust(64) + place).rstrip() + "\n" for words, place in rows)
+
+
+_P1, _P2, _P3 = "46-10.10S 122-00.20W", "46-11.10S 122-00.20W", "46-12.10S 122-00.20W"
+
+
+@pytest.mark.parametrize("thing", ["the wreck", "the note, DREDGING, centred on", "the buoy"])
+def test_a_thing_with_its_article_below_the_places_of_a_line_is_its_own(thing: str) -> None:
+    rows = (("Delete   jetty, joining", _P1), ("", _P2), (f"         {thing}", _P3))
+    bulletin = parse(_beside(*rows))
+    assert [
+        len(a.geometry.positions)
+        for n in bulletin.notices
+        for c in n.charts
+        for a in c.actions
+        if a.usable
+    ] == [2, 1]
+
+
+@pytest.mark.parametrize("note", ["note", "caution", "cautionary note"])
+def test_a_note_below_a_place_that_another_is_centred_on(note: str) -> None:
+    rows = (
+        (f"Insert   the accompanying {note}, CABLES, centred on", _P1),
+        (f"         the accompanying {note}, TIDAL LEVELS, below the title", ""),
+        ("Delete   wreck", _P2),
+    )
+    bulletin = parse(_beside(*rows))
+    assert [
+        (a.verb, a.feature.kind, len(a.geometry.positions))
+        for n in bulletin.notices
+        for c in n.charts
+        for a in c.actions
+    ] == [("insert", "note", 1), ("insert", "note", 0), ("delete", "wreck", 1)]
+
+
+def test_words_that_the_line_joins_are_no_thing_of_their_own() -> None:
+    rows = (("Insert   submarine cable, joining", _P1), ("         the islet", _P2))
+    bulletin = parse(_beside(*rows))
+    (action,) = (a for n in bulletin.notices for c in n.charts for a in c.actions)
+    assert len(action.geometry.positions) == 2

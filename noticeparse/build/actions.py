@@ -247,7 +247,7 @@ def _with_columns(verb: Verb, item: Item, words: Stretch, context: Context) -> S
         goes = old if old.text.endswith(f" {words.text}") else concatenated(words, old)
         return concatenated(goes, new, " by ")
     if not old.text:
-        joint = ": " if " to " in f" {new.text} " else " to "
+        joint = ": " if " to " in f" {new.text.lower()} " else " to "
         return concatenated(words, new, joint)
     named = words.text.lower().startswith(("name", "legend"))
     quote = '"' if named and not old.text.startswith('"') else ""

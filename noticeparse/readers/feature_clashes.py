@@ -61,6 +61,8 @@ def _second_kinds(text: str, told: Told) -> Iterator[Fault]:
         is_two = _are_two_marks(first, second) or _begins_anew(text, items, first, second)
         if is_two or _is_name_like(text, first, second) or _is_for(text, first, second):
             yield _fault("feature-kinds-several", second)
+        elif second is named[-1] and _is_structure(text, first, second):
+            continue
         elif _is_other(first, second):
             code = _relation(text, items, first, second)
             if code is not None:
@@ -149,6 +151,20 @@ def _is_other(first: Item, second: Item) -> bool:
         if built.form or built.s57 in _BUILT or other.s57 == "LIGHTS":
             return False
     return bool(one.s57 or one.form) and (one.s57 or one.form) != (other.s57 or other.form)
+
+
+_STRUCTURE = re.compile(
+    r"[^;]{0,80}, ?(?:(?:white|black|red|green|yellow|grey|square|round) ){0,2}"
+    r"(?:wood(?:en)?|timber|steel|iron|metal|concrete|stone|masonry|brick|lattice|tubular) "
+    r"(?:lattice |framework )?(?:post|pile|column|tower|pillar|pole)"
+)
+
+
+def _is_structure(text: str, first: Item, second: Item) -> bool:
+    """Whether the second is what a beacon is built as: `port-hand beacon, wooden post`."""
+    if kinds()[first.value].form != "beacon" or kinds()[second.value].s57 not in _BUILT:
+        return False
+    return _STRUCTURE.fullmatch(text[first.end : second.end].lower()) is not None
 
 
 def _are_two_marks(first: Item, second: Item) -> bool:

@@ -37,6 +37,8 @@ _OF_SEVERAL = re.compile(
     re.IGNORECASE,
 )
 """Words without which a description has one place."""
+_CENTRED = re.compile(r"\bcent(?:re|er)d (?:on|at|in)(?: position)?$", re.IGNORECASE)
+"""Words whose place stands beside them, and no other words below."""
 _RELATES = re.compile(r"(?:centred|centered|joining|connecting|bounded|enclosed|within)\b")
 
 
@@ -66,7 +68,7 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
     words = words_of(text, [e for e in described if e.kind == "words"])
     if not words or is_connector(words):
         return 1
-    height, count, beside = 1, 1, [*places]
+    height, count, beside, rests = 1, 1, [*places], False
     for line in lines[at + 1 : at + _TALLEST]:
         if line.is_blank:
             break
@@ -80,6 +82,10 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
             if not opens <= indent < column or "\t" in text[line.start : line.end]:
                 break
             breaks_off = _breaks_off(text, words, told)
+            is_whole = (rests and bool(own)) or _CENTRED.search(words) is not None
+            if is_whole and has_kind(words_of(text, told)):
+                # `jetty, joining P`, `Q`, and below them `the wreck R`, a thing of its own.
+                breaks_off = False
             # In a list the next thing stands in the same column.
             is_more = indent > opens and _is_more(text, words, told, has_place=bool(own))
             is_more |= _are_plain(text, told) and _completes(beside, own)
@@ -88,6 +94,7 @@ def _height(text: str, lines: Sequence[Line], at: int) -> int:
             words = f"{words} {words_of(text, told)}"
             height = count + 1
             beside += own
+        rests = not told
         count += 1
     # Places without words below the last words belong to the item in any case.
     return 1 if _are_several(beside) and not _OF_SEVERAL.search(words) else height

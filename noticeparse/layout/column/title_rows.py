@@ -9,6 +9,7 @@ from itertools import pairwise
 from noticeparse.layout.column.columns import column_role, names_items
 from noticeparse.layout.column.hemispheres import degrees_in, hemisphere_in
 from noticeparse.layout.column.titles import Column, Table, unit_in
+from noticeparse.layout.column.told_in_remarks import is_of_remarks, with_remarks_told
 from noticeparse.layout.line.elements import Line
 from noticeparse.readers.features import has_kind
 from noticeparse.readers.verbs import canonical_verb
@@ -28,6 +29,12 @@ _COUNTS = frozenset({"item", "entry"})
 _DITTO = frozenset({'"', "do.", "ditto", "ditto."})
 """Marks that are no titles: where they stand, it is told that they repeat what is above."""
 _NUMBERS = frozenset({"no", "no.", "nr", "nr.", "number", "ref"})
+_ARE_AIDS = frozenset({"name", "light"})
+"""Roles of the columns of a list of aids."""
+_NOTICE_BELOW = re.compile(
+    r"\s{1,4}(?:[-=|+ ]{4,200}\n)?[ \t|]{0,8}[0-9]{1,5}(?: ?\([TP]\))?/[0-9]{2}"
+)
+"""The number of a notice with its year, in the first cell below such titles."""
 _CORNERS = frozenset({"point", "corner", "vertex"})
 """Titles that count the places of a feature where another column counts the features."""
 _HEAD_ROLES = frozenset({"chart", "notice", "previous"})
@@ -48,7 +55,10 @@ def read_titles(text: str, line: Line) -> Table | None:
     found = list(_between(words, starts) if starts else _titles(words, mark))
     if len(found) < 2 or any(title.lower() in _DITTO for title, _ in found):
         return None
-    titles = list(_settled(found))
+    of_aids = _NOTICE_BELOW.match(text, line.end) is None
+    titles = list(_settled(found, of_aids=of_aids))
+    titles = with_remarks_told(text, line.end, mark, titles)
+    tells_done = any(role == "verb" and is_of_remarks(title) for role, title, _ in titles)
     known = [role for role, _, _ in titles if role]
     if len(known) < 2 or len(known) * 5 < len(titles) * 3:
         return None
@@ -68,7 +78,14 @@ def read_titles(text: str, line: Line) -> Table | None:
     holds_items = titles[-1][0] == "verb" and not roles & _OF_ITEMS
     is_of_text = any(names_items(title) for _, title, _ in titles)
     return Table(
-        mark, tuple(columns), of_halves, bool(starts), (), holds_items or is_of_text, is_of_text
+        mark,
+        tuple(columns),
+        of_halves,
+        bool(starts),
+        (),
+        (holds_items and not tells_done) or is_of_text,
+        is_of_text,
+        tells_done,
     )
 
 
@@ -152,7 +169,9 @@ def _between(words: str, starts: list[int]) -> Iterator[tuple[str, int]]:
         yield words[start:end].strip(), start
 
 
-def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, str, int]]:
+def _settled(
+    titles: Sequence[tuple[str, int]], *, of_aids: bool
+) -> Iterator[tuple[str | None, str, int]]:
     """Role, words and start of each title; some titles mean what no other title does.
 
     `Kind` beside a column of features is the status, `Subject` without one is the feature.
@@ -173,15 +192,26 @@ def _settled(titles: Sequence[tuple[str, int]]) -> Iterator[tuple[str | None, st
         if role == "notice" and len(numbers) > 1 and title.lower() in _NUMBERS:
             # The number of the item, beside a column that names the notice.
             role = "label"
+        elif role == "notice" and title.lower() in _NUMBERS and of_aids and _is_of_aids(told):
+            # The number of the aid in the list of lights.
+            role = "aid_number"
         elif role == "label" and title.lower() in _CORNERS and counts:
             role = "vertex"
         elif title.lower() in ("kind", "nature") and len(features) > 1:
             role = "status"
-        elif title.lower() == "subject" and not features:
+        elif (
+            title.lower() in ("subject", "structure", "description of structure") and not features
+        ):
             role = "feature"
         elif title.lower() in _COUNTS and len(features) > 1:
             role = "label"
         yield role, title, start
+
+
+def _is_of_aids(told: set[str | None]) -> bool:
+    """Whether titles are those of a list of aids, which names neither chart nor notice before."""
+    is_placed = not told.isdisjoint(("position", "latitude"))
+    return is_placed and told >= _ARE_AIDS and not told & {"chart", "previous", "year"}
 
 
 def _role(title: str) -> str | None:

@@ -58,6 +58,8 @@ class Table(NamedTuple):
     """Whether its column of the verbs has the features too: `Correction`, `Action and object`."""
     is_of_text: bool = False
     """Whether the title of that column names both."""
+    tells_done: bool = False
+    """Whether what was done stands in its column of remarks, where a blank says nothing."""
 
     @property
     def roles(self) -> set[str]:

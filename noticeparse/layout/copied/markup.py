@@ -16,6 +16,7 @@ from noticeparse.layout.copied.exports import with_bars
 from noticeparse.layout.copied.key_columns import with_colons_behind_keys
 from noticeparse.layout.copied.keys_below_items import with_keys_in_sentences
 from noticeparse.layout.copied.split_coordinates import with_whole_coordinates
+from noticeparse.layout.copied.stacked_rows import with_stacked_rows
 from noticeparse.layout.drafts import Piece
 
 _LEAST = 3
@@ -29,6 +30,7 @@ def without_marks(text: str) -> tuple[str, list[Piece]]:
         _mail,
         without_blank_forms,
         _line_numbers,
+        with_stacked_rows,
         _stars,
         _quoted_cells,
         _doubled_quotes,

@@ -12,7 +12,12 @@ _LINK = (
     r"|(?:back to|return to|go to)(?: the)? (?:top|menu|home(?: ?page)?)|top of (?:the )?page"
     r"|skip to (?:the )?(?:main )?(?:content|navigation|menu)|accessibility(?: statement)?"
     r"|privacy(?: (?:policy|notice|statement))?|cookies?(?: (?:policy|settings))?|site ?map"
-    r"|terms of use|contact us|home|share|print|follow us)"
+    r"|terms of use|contact us|home|share|print|follow us|this (?:web)?site uses cookies"
+    r"|(?:show|view|see|open)(?: it)? (?:on|in)(?: the| a)? (?:map|chart viewer|web map)"
+    r"|(?:show|load|view|read|see) (?:more|less|all)(?: (?:notices|results|rows|details))?"
+    r"|accept (?:all(?: cookies)?|cookies)|reject (?:all|cookies)|about (?:the|this) (?:web)?site"
+    r"|(?:export|download|save)(?: (?:as|to))? (?:csv|pdf|xml|excel|gpx|geojson|kml|this notice)"
+    r"|sort by [a-z]{3,12}|all (?:charts|notices)|details|download|filters?|menu)"
 )
 _LINE = re.compile(
     rf"[ \t]{{0,40}}{_LINK}"

@@ -277,3 +277,10 @@ def set_label(text: str, item: Item, cells: Cells, codes: Container[str]) -> Non
             if (element.kind == "label" or is_count) and item.label is None:
                 item.label = element.value or written
                 item.label_piece = (element.start, element.end)
+
+
+def is_whole(above: Cells, cells: Cells) -> bool:
+    """Whether a row has all cells of the item above it: where no column names a feature."""
+    if "feature" in above or not cells.keys() >= above.keys():
+        return False
+    return not cells.keys().isdisjoint(("light", "depth", "name", "legend"))

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Sequence
 
+from noticeparse.faults import Fault
 from noticeparse.layout.column.titles import Cells
 from noticeparse.layout.drafts import Group, Item, Place
 from noticeparse.layout.line.element_kinds import PLACES
@@ -12,7 +14,7 @@ from noticeparse.layout.line.halves import join_halves, lone_half
 from noticeparse.layout.row.cells import awaits_destination
 from noticeparse.layout.row.place_keys import UNKNOWN
 from noticeparse.readers.places import is_connector
-from noticeparse.readers.positions import Point
+from noticeparse.readers.positions import Point, PointReading
 
 
 class RowPlaces:
@@ -87,6 +89,25 @@ class RowPlaces:
     def _holds_figure(self, element: Element) -> bool:
         words = self.text[element.start : element.end] if element.kind == "words" else ""
         return any(char.isdigit() for char in words)
+
+
+_GARBLED = re.compile(r"(?=(?:[^0-9]*[0-9]){5})(?=.*[NSEW])[0-9NSEWOolIZBgQ°'\"., ?-]{9,60}")
+"""Figures and letters of hemispheres, and what figures are mistaken for: no words."""
+
+
+def with_places_told(text: str, cells: Cells) -> Cells:
+    """The cells of a row, garbled figures under POSITION as a place that cannot be read."""
+    cell = cells.get("position", [])
+    return cells if not cell else {**cells, "position": [_told(text, e) for e in cell]}
+
+
+def _told(text: str, element: Element) -> Element:
+    words = text[element.start : element.end]
+    if element.kind != "words" or _GARBLED.fullmatch(words) is None:
+        return element
+    fault = Fault("position-unreadable", element.start, element.end, {"written": words})
+    reading = PointReading(None, (fault,), element.start, element.end)
+    return element._replace(kind="point", value=reading)
 
 
 def go_on(item: Item, cells: Cells, groups: Sequence[Group]) -> None:

@@ -6,8 +6,6 @@ values. Both become cells by role, and cells become items.
 
 from __future__ import annotations
 
-from itertools import combinations
-
 from noticeparse.faults import Fault
 from noticeparse.layout.column.states_of_columns import are_states, with_states
 from noticeparse.layout.column.titles import Cells
@@ -18,6 +16,7 @@ from noticeparse.layout.line.elements import Element, words_of
 from noticeparse.layout.row.cells import (
     changed_property,
     goes_on_in_cells,
+    is_whole,
     lone_axes,
     quality_of,
     set_label,
@@ -29,6 +28,11 @@ from noticeparse.layout.row.cells import (
     with_own_feature,
     words_beside,
 )
+from noticeparse.layout.row.done_cells import (
+    tells_otherwise,
+    with_change_told,
+    without_new_beside_old,
+)
 from noticeparse.layout.row.old_new import (
     set_old_and_new,
     with_change_apart,
@@ -38,11 +42,11 @@ from noticeparse.layout.row.old_new import (
 from noticeparse.layout.row.repeated_rows import RepeatedRows
 from noticeparse.layout.row.row_classes import RowClasses
 from noticeparse.layout.row.row_faults import radius_of, row_faults
-from noticeparse.layout.row.row_places import RowPlaces, go_on
+from noticeparse.layout.row.row_places import RowPlaces, go_on, with_places_told
 from noticeparse.layout.row.verb_cells import settle_rest, without_rest
 from noticeparse.layout.row.wrapped_cells import Rest, take_rest
 from noticeparse.readers.places import is_connector
-from noticeparse.readers.verbs import are_contrary, canonical_verb
+from noticeparse.readers.verbs import canonical_verb
 
 _NOT_OF_ITEM = frozenset(
     {"chart", "notice", "previous", "remark", "offset", "cancels", "untitled", "chart_mark"}
@@ -167,6 +171,7 @@ class RowReader:
     def finished(self) -> list[Item]:
         """The items of all rows."""
         self._give()
+        without_new_beside_old(self.text, self.items)
         return self.items
 
     def _give(self) -> None:
@@ -176,6 +181,7 @@ class RowReader:
             self._row(with_links_apart(self.text, cells), held[1])
 
     def _row(self, cells: Cells, depth_unit: str | None) -> None:
+        cells = with_change_told(self.text, with_places_told(self.text, cells))
         cells = with_new_below(self.text, with_change(self.text, cells))
         cells = with_amendment(self.text, cells, self.verb)
         cells = with_change_apart(self.text, cells, self.verb)
@@ -183,7 +189,7 @@ class RowReader:
         unread = list(row_faults(self.text, cells))
         last = self.items[-1] if self.items and not self._is_headed else None
         self._is_headed = False
-        if last is not None and self._goes_on(cells) and not _is_whole(self._above, cells):
+        if last is not None and self._goes_on(cells) and not is_whole(self._above, cells):
             go_on(last, cells, groups)
             last.faults += unread
             return
@@ -251,7 +257,7 @@ class RowReader:
                 (start, end), new = divided
                 words, item.change = self.text[start:end], [new]
             is_none = canonical_verb(words) is None and ":" not in words
-            if given == "" or is_none or self._are_contrary(cell):
+            if given == "" or is_none or tells_otherwise(self.text, cells):
                 self.verb = None
                 item.faults.append(Fault("verb-unknown", start, end, {"written": words}))
                 return
@@ -264,11 +270,6 @@ class RowReader:
                 self.verb = self.text[own.start : own.end]
                 item.verb_piece = (own.start, own.end)
         item.verb = self.verb
-
-    def _are_contrary(self, cell: list[Element]) -> bool:
-        """Whether a cell commands two things: `Delete - Insert`."""
-        verbs = [canonical_verb(self.text[e.start : e.end]) for e in cell if e.kind == "verb"]
-        return any(are_contrary(one, two) for one, two in combinations(set(verbs), 2))
 
     def _set_words(self, item: Item, cells: Cells, depth_unit: str | None) -> None:
         for element in cells.get("feature", []):
@@ -291,10 +292,3 @@ class RowReader:
                 unit = f" {self._words(cells['unit'])}"
             item.added.append(Added(joint + quoted, pieces, quoted + unit))
         item.change += [(e.start, e.end) for e in cells.get("change", [])]
-
-
-def _is_whole(above: Cells, cells: Cells) -> bool:
-    """Whether a row has all cells of the item above it: where no column names a feature."""
-    if "feature" in above or not cells.keys() >= above.keys():
-        return False
-    return not cells.keys().isdisjoint(("light", "depth", "name", "legend"))

@@ -57,8 +57,9 @@ class Rest(NamedTuple):
 
 def rest_below(text: str, table: Table, line: Line, cells: Cells) -> Rest | None:
     """What a line may hold for the row above: words that keep to columns of words."""
-    worded = {role: cell for role, cell in cells.items() if role in _WORDS}
-    if not worded or not set(cells) <= _WORDS | PLACE_CELLS:
+    of_words = _WORDS | {"verb"} if table.tells_done else _WORDS
+    worded = {role: cell for role, cell in cells.items() if role in of_words}
+    if not worded or not set(cells) <= of_words | PLACE_CELLS:
         return None
     if table.mark != " ":
         plain = all(e.kind == "words" for cell in worded.values() for e in cell)
@@ -88,15 +89,26 @@ def rest_below(text: str, table: Table, line: Line, cells: Cells) -> Rest | None
 def take_rest(text: str, above: Cells, rest: Rest) -> bool:
     """Take a line as more of the cells of the row above it; where it only may be, with a fault."""
     behind_blank = _stands_behind_blank(text, above, rest.cells)
-    verdict = _judge(text, above, rest, behind_blank=behind_blank)
+    is_stacked = not behind_blank and _has_other_half(above, rest.cells)
+    verdict = "more" if is_stacked else _judge(text, above, rest, behind_blank=behind_blank)
     if verdict == "other":
         return False
     for role, elements in rest.cells.items():
         if verdict == "doubtful":
             above["rest"] = above.get("rest", []) + elements
-        if role in above or role in PLACE_CELLS:
+        if role in above or role in PLACE_CELLS or is_stacked:
             above[role] = above.get(role, []) + [_as_words(element) for element in elements]
     return True
+
+
+def _has_other_half(above: Cells, below: Cells) -> bool:
+    """Whether a line has the longitude of the row above it, whose cell has the latitude alone."""
+    halves = [
+        [e.value.axis for e in cells.get("position", []) if e.kind in PLACES and e.kind == "half"]
+        for cells in (above, below)
+    ]
+    whole = any(e.kind == "point" for cells in (above, below) for e in cells.get("position", []))
+    return halves == [["latitude"], ["longitude"]] and not whole
 
 
 def _as_words(element: Element) -> Element:
@@ -111,7 +123,7 @@ def _stands_behind_blank(text: str, above: Cells, below: Cells) -> bool:
 
 def _judge(text: str, above: Cells, rest: Rest, *, behind_blank: bool) -> Verdict:
     """Whether the words of a line are the rest of the cells of the row above it."""
-    worded = [role for role in rest.cells if role in _WORDS]
+    worded = [role for role in rest.cells if role in _WORDS or role == "verb"]
     if sum(len(cell) for cell in above.values()) > _TALLEST:
         return "other" if "rest" in above else "doubtful"
     if rest.has_places and not all(above.get(role) for role in worded):
@@ -142,7 +154,7 @@ def _of_cell(
         return "doubtful" if told and not opens_note(below) else "other"
     if not cell:
         return _without_cell(below, rest)
-    if role == "remark" and rest.is_indented and not behind_blank:
+    if role in ("remark", "verb") and rest.is_indented and not behind_blank:
         return "more"
     above = words_of(text, cell)
     leads = leads_feature(below)

@@ -31,6 +31,7 @@ from noticeparse.layout.row.row_lines import (
 from noticeparse.layout.row.wrapped_cells import PLACE_CELLS, rest_below
 from noticeparse.layout.table.beside_items import NAMING_CELLS, is_note_row
 from noticeparse.layout.table.row_heads import RowHeads
+from noticeparse.layout.table.undone_rows import with_plain_remarks, without_carried_verb
 from noticeparse.readers.positions import Point
 
 _ACTION_CELLS = ("verb", "feature", "position", "latitude", "old", "new", "from", "to")
@@ -51,8 +52,7 @@ class TableReader:
         """Whether the titles stand above the first notice."""
         self._last_row = self._band_row = -1
         """The last line that was a row, and the last that was a verb over rows."""
-        self._point_above: Point | None = None
-        """The last position in the rows so far."""
+        self._point_above: Point | None = None  # the last position in the rows so far
         self._datum: list[Element] = []
         """The datum of the row above."""
         self._remark = Prose([], [])
@@ -100,6 +100,7 @@ class TableReader:
             self.table = None
             return True
         heading = self.assembly.take_heading()
+        titles = with_plain_remarks(titles, self.table, is_headed=heading is not None)
         if self.table is not None and titles.roles != self.table.roles:
             # No verb is carried down from the rows of other columns.
             self.assembly.end_body()
@@ -287,7 +288,7 @@ class TableReader:
 
     def _action(self, cells: Cells) -> None:
         remark = [e for e in cells.get("remark", []) if has_words(self.text, e)]
-        if is_note_row(self.assembly, cells):
+        if is_note_row(self.assembly, cells := without_carried_verb(self.table, cells)):
             self._words_may_follow = False
             naming = NAMING_CELLS if self.table and self.table.mark != " " else frozenset()
             told = [cell for role, cell in cells.items() if role not in naming]
