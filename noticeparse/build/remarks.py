@@ -160,7 +160,11 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
 
 
 _ENTRY = frozenset(("label", "words", "point", "reference", "bar", "semicolon"))
-_FINITE = re.compile(r"\b(?:is|are|was|were|has|have|had|will|shall|may|should)\b", re.IGNORECASE)
+_FINITE = re.compile(
+    r"\b(?:is|are|was|were|has|have|had|will|shall|may|should|lies?|lay|stands?|stood|remains?"
+    r"|exists?)\b",
+    re.IGNORECASE,
+)
 
 
 def _is_entry(context: Context, prose: Prose) -> bool:

@@ -45,8 +45,9 @@ def weighty_words(text: str, told: Told, kind: str) -> Iterator[Fault]:
         is_remark = before is not None and before.role in _LIT and item.text.lower() in _ALONE
         if is_remark and item.bracketed:
             continue
-        if item.role == "other" and item.text == "?" and not item.bracketed:
-            # `wreck?`: whether it is one, or whether it is there.
+        is_asked = before is not None and before.role == "kind"
+        if item.role == "other" and item.text == "?" and (is_asked or not item.bracketed):
+            # `wreck?`, `wreck (rock?)`: whether it is one, or whether it is there.
             yield _fault("feature-words-unread", item)
         elif _is_state(text, item) and not _is_depth_doubtful(item, kind):
             yield _fault("feature-words-unread", item)
