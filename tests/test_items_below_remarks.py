@@ -130,3 +130,19 @@ def test_where_more_is_told_is_no_item(remark: str) -> None:
     bulletin = parse(f"{HEAD}Insert wreck {P}\n{remark}\nDelete rock {Q}\n")
     assert told(bulletin) == WRECK_AND_ROCK
     assert errors(bulletin) == set()
+
+
+LIST = f"Insert\n  restricted area bounded by\n    (a) {P}\n    (b) {Q}\n    (c) {R}\n"
+REMARK = "For details ask the pilot station.\n"
+
+
+def test_a_thing_above_its_lettered_place_is_an_item_below_a_remark_too() -> None:
+    bulletin = parse(f"{HEAD}{LIST}{REMARK}  wreck\n    (d) {AT_S}\n")
+    area, wreck = actions_of(bulletin)
+    assert (area.usable, len(area.geometry.positions)) == (True, 3)
+    assert (wreck.usable, wreck.feature.kind) == (True, "wreck")
+
+
+def test_a_lettered_place_whose_thing_nobody_knows_is_of_no_item_for_certain() -> None:
+    bulletin = parse(f"{HEAD}{LIST}{REMARK}  zorbing float\n    (d) {AT_S}\n")
+    assert [action.usable for action in actions_of(bulletin)] == [False]

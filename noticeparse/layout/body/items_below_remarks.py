@@ -53,10 +53,15 @@ class Parted(NamedTuple):
     held: HeldBelow | None
 
 
-def part_remark(text: str, block: Sequence[Line]) -> Parted:
-    """Where the items below a remark begin; the length of the paragraph where none does."""
+def part_remark(text: str, block: Sequence[Line], following: Sequence[Line]) -> Parted:
+    """Where the items below a remark begin; the length of the paragraph where none does.
+
+    `following` are the lines below the paragraph.
+    """
     for at in range(1, len(block)):
-        if not _is_item(text, block[at], block[at + 1 :]) or _breaks_off(text, block[at - 1]):
+        if not _is_item(text, block[at], [*block[at + 1 :], *following]) or _breaks_off(
+            text, block[at - 1]
+        ):
             continue
         if _is_place(text, block[at]) and not _ends(text, block[at - 1]):
             # `Keep clear of:` and the place below.
@@ -65,6 +70,10 @@ def part_remark(text: str, block: Sequence[Line]) -> Parted:
         if not (_is_place(text, block[at]) or _may_go_on(text, block[:at], block[at])):
             return Parted(at, None)
         return Parted(at, HeldBelow(block[at].start, block[-1].end, remark))
+    if following and not following[0].is_blank and _is_bare_place(text, following[0]):
+        # `(e)  P` below a remark of two lines, of which the second may be its thing.
+        remark = block[0].elements[0].start, block[-1].elements[-1].end
+        return Parted(len(block), HeldBelow(following[0].start, following[0].end, remark))
     return Parted(len(block), None)
 
 
@@ -104,15 +113,26 @@ def _is_item(text: str, line: Line, below: Sequence[Line]) -> bool:
     if _TELLS.search(said) or said.lower().startswith(_ARTICLES):
         return False
     if not places:
-        next_line = below[0] if below else None
-        places_below = next_line is not None and not next_line.is_blank
-        if not places_below or next_line is None or next_line.elements[0].kind not in PLACES:
+        if not below or below[0].is_blank or not _opens_with_place(below[0]):
             return False
         return not text[line.start : line.end].rstrip().endswith(".") and _names(said)
     if places[0] == 0:
         return _names(said)
     first = line.elements[places[0]]
     return _names(text[line.elements[lead_index(line)].start : first.start])
+
+
+def _opens_with_place(line: Line) -> bool:
+    first = (
+        line.elements[lead_index(line) :] if line.elements[0].kind == "label" else line.elements
+    )
+    return bool(first) and first[0].kind in PLACES
+
+
+def _is_bare_place(text: str, line: Line) -> bool:
+    behind = line._replace(elements=line.elements[lead_index(line) :])
+    is_labelled = line.elements[0].kind == "label"
+    return _is_place(text, behind if is_labelled else line)
 
 
 def _is_place(text: str, line: Line) -> bool:

@@ -54,13 +54,16 @@ def without_remarks(text: str, lines: Sequence[Line]) -> WithoutRemarks:
     areas = {line.start: _area(text, line) for line in lines}
     found += [Prose([area], []) for area in areas.values() if area is not None]
     lines = [line._replace(elements=()) if areas[line.start] else line for line in lines]
-    for block in _blocks(text, lines, keys):
+    blocks = list(_blocks(text, lines, keys))
+    for block, following in zip(blocks, [*blocks[1:], []], strict=True):
         if is_of_key(text, block, keys) or (
             _informs(text, block)
             if column is None
             else _is_remark(text, block, column, heads=heads)
         ):
-            own, below = part_remark(text, block) if column is not None else (len(block), None)
+            own, below = (
+                (len(block), None) if column is None else part_remark(text, block, following)
+            )
             found.append(paragraph(text, [e for line in block[:own] for e in line.elements]))
             kept += block[own:]
             held += [below] if below is not None else []
