@@ -216,3 +216,10 @@ def test_a_sentence_among_rows_is_no_heading() -> None:
     )
     assert ("delete", "sounding", [AT_Q]) not in told(bulletin)
     assert ("delete", "sounding", [AT_R]) in told(bulletin)
+
+
+def test_a_heading_broken_over_two_lines_keeps_its_class() -> None:
+    heading = "The following starboard-hand\nlight-buoys are established:\n"
+    bulletin = parse(f"{HEAD}{heading}  S1  {P}\n  S3  {Q}\n")
+    assert [kind for _, kind, _ in told(bulletin)] == ["light_buoy_starboard"] * 2
+    assert errors(bulletin) == set()

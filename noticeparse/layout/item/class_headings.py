@@ -43,6 +43,7 @@ _COMMANDED = re.compile(
     r"[ :-]{1,4}(?P<things>[A-Za-z][A-Za-z,/& -]{2,50}?)[ .:]{0,3}$",
     re.IGNORECASE,
 )
+_SPACE = re.compile(r"\s")
 _POINTING = re.compile(r"(?:(?:the|these|those|all|following) ){0,4}", re.IGNORECASE)
 IN_UNIT = re.compile(r",? (?:all )?in (?P<unit>metres|meters|fathoms|feet)$", re.IGNORECASE)
 """The unit of the figures below a class: `depths in feet`."""
@@ -73,6 +74,7 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
     Only where a body opens with one, or a colon ends the command: a line among others may go on
     with what stands above it.  A command that holds its own thing ends the list.
     """
+    lines = _joined(text, lines)
     found = list(lines)
     headings: list[ClassHeading] = []
     rows, opens, is_open = 0, True, False
@@ -102,6 +104,26 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
             found[at] = _with_class(text, line, headings[-1].things, rows) if is_open else line
         rows += not line.is_blank
     return found, headings
+
+
+_OPENS = re.compile(
+    r"(?:the |these |those )?(?:following|undermentioned)\b[^.:;]{0,60}", re.IGNORECASE
+)
+
+
+def _joined(text: str, lines: Sequence[Line]) -> list[Line]:
+    """The lines, a heading that is broken over two as one: `The following port-hand` above."""
+    found = list(lines)
+    for at, line in enumerate(lines[:-1]):
+        below = lines[at + 1]
+        if line.is_blank or below.is_blank or not line.has_only("words"):
+            continue
+        if _OPENS.fullmatch(text, line.elements[0].start, line.elements[-1].end) is None:
+            continue
+        whole = below._replace(start=line.start, elements=(*line.elements, *below.elements))
+        if class_heading(text, whole) is not None:
+            found[at], found[at + 1] = line._replace(elements=()), whole
+    return found
 
 
 def _orders_list(text: str, line: Line) -> bool:
@@ -179,7 +201,8 @@ def class_heading(text: str, line: Line) -> ClassHeading | None:
     start, end = elements[0].start, elements[-1].end
     if end - start > _LONGEST or announces_places(text, line):
         return None
-    told = _TOLD.match(text[start:end]) or _COMMANDED.match(text[start:end])
+    said = _SPACE.sub(" ", text[start:end])  # a heading may be broken over two lines
+    told = _TOLD.match(said) or _COMMANDED.match(said)
     verb = None if told is None else canonical_verb(told["told"])
     if told is None or verb is None or not are_many(told["things"]):
         return None
