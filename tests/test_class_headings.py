@@ -223,3 +223,8 @@ def test_a_heading_broken_over_two_lines_keeps_its_class() -> None:
     bulletin = parse(f"{HEAD}{heading}  S1  {P}\n  S3  {Q}\n")
     assert [kind for _, kind, _ in told(bulletin)] == ["light_buoy_starboard"] * 2
     assert errors(bulletin) == set()
+
+
+def test_an_order_broken_over_two_lines_heads_what_is_below_it() -> None:
+    text = f"{HEAD}To be inserted\n  wreck\n    (a) {P}\nTo be\ntaken out\n  rock\n    (b) {Q}\n"
+    assert told(parse(text)) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]

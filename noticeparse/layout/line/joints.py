@@ -56,7 +56,8 @@ def is_told_heading(text: str, elements: Sequence[Element]) -> bool:
     others = [element.kind for element in elements if element.kind != "words"]
     if not elements or others not in ([], ["passive"]):
         return False
-    words = text[elements[0].start : elements[-1].end]
+    # A passive may be broken over two lines: `To be` above `taken out`.
+    words = " ".join(text[elements[0].start : elements[-1].end].split())
     is_order = len(elements) == 1 and words.lower().startswith("to be ")
     if not (words.endswith(":") or is_order) or any(c.isdigit() for c in words):
         return False
