@@ -47,6 +47,7 @@ from noticeparse.layout.copied.years_in_front import with_years_behind
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.charts_behind import laid_out_with_charts
+from noticeparse.layout.item.class_headings import with_headings_whole
 from noticeparse.layout.item.states_in_brackets import tell_states_in_brackets
 from noticeparse.layout.line.elements import Line
 from noticeparse.layout.line.lines import read_lines
@@ -131,7 +132,8 @@ def laid_out(
     years = with_years_behind(with_heads_apart(mended.text))
     words, marks = without_marks(years.text)
     marks = sorted([*marks, *tongue.marks])
-    lines = [line for line in read_lines(words) if line.row not in tongue.rows]
+    read = [line for line in read_lines(words) if line.row not in tongue.rows]
+    lines = with_headings_whole(words, read)
     rows = _rows_within(repaired, lines, furniture)
     layout = laid_out_with_charts(
         words, lines, lambda text, read: lay_out(text, read, least, before, furniture=rows)

@@ -228,3 +228,10 @@ def test_a_heading_broken_over_two_lines_keeps_its_class() -> None:
 def test_an_order_broken_over_two_lines_heads_what_is_below_it() -> None:
     text = f"{HEAD}To be inserted\n  wreck\n    (a) {P}\nTo be\ntaken out\n  rock\n    (b) {Q}\n"
     assert told(parse(text)) == [("insert", "wreck", [AT_P]), ("delete", "rock", [AT_Q])]
+
+
+def test_a_broken_heading_heads_a_table_too() -> None:
+    heading = "The following starboard-hand light-buoys\n      are established:\n"
+    table = f"  Name  Light  Position\n  S1    Q.G    {P}\n  S3    Q.G    {Q}\n"
+    bulletin = parse(f"{HEAD}{heading}{table}")
+    assert [kind for _, kind, _ in told(bulletin)] == ["light_buoy_starboard"] * 2

@@ -74,7 +74,6 @@ def with_class_headings(text: str, lines: Sequence[Line]) -> tuple[list[Line], l
     Only where a body opens with one, or a colon ends the command: a line among others may go on
     with what stands above it.  A command that holds its own thing ends the list.
     """
-    lines = _joined(text, lines)
     found = list(lines)
     headings: list[ClassHeading] = []
     rows, opens, is_open = 0, True, False
@@ -111,7 +110,7 @@ _OPENS = re.compile(
 )
 
 
-def _joined(text: str, lines: Sequence[Line]) -> list[Line]:
+def with_headings_whole(text: str, lines: Sequence[Line]) -> list[Line]:
     """The lines, a heading that is broken over two as one: `The following port-hand` above."""
     found = list(lines)
     for at, line in enumerate(lines[:-1]):
