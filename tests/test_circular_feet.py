@@ -20,6 +20,7 @@ ITEMS = (
         "To be applied to chart 802 (38/26).",
         "For entry on chart 802 (38/26).",
         "All on chart 802 (38/26).",
+        "To be entered on chart 802 (preceding\ncircular 38 of 2026).",
     ],
 )
 def test_a_sentence_below_the_items_names_their_chart(foot: str) -> None:

@@ -79,3 +79,10 @@ def test_a_place_on_the_way_is_not_its_end(link: str) -> None:
 )
 def test_a_depth_in_the_place_of_a_danger_may_be_its_own(words: str, is_told: bool) -> None:
     assert ("replace-by-depth-alone" in codes(parse(f"{HEAD}{words}\n"))) is is_told
+
+
+@pytest.mark.parametrize("words", ["on chart the", "on the chart a", "on the chart:", "on charts"])
+def test_where_it_is_drawn_is_no_word_of_a_thing(words: str) -> None:
+    bulletin = parse(f"{HEAD}Insert {words} wreck {P}\n")
+    assert told(bulletin) == [("insert", "wreck", [AT_P])]
+    assert codes(bulletin) == set()

@@ -10,6 +10,10 @@ from noticeparse.layout.item.listed_places import without_count
 from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.stretch import Stretch, concatenated, gather
 
+_ON_CHART = re.compile(
+    r"(?:on|in|to|from|off) (?:(?:the|this|these|your) )?charts?[ ,:-]{1,4}(?=[A-Za-z0-9])",
+    re.IGNORECASE,
+)
 _JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)
 _INFORMED = re.compile(
     r"(?:(?:(?:All )?[A-Za-z][a-z]{2,14}(?:(?:, |,? (?:and|or) )[a-z]{3,14}){0,4} (?:are|is)"
@@ -36,9 +40,10 @@ def words_of_item(context: Context, item: Item) -> Stretch:
 def opening_length(words: str) -> int:
     """How long a joint before the feature is: `and rock`, or the slash in `INSERT / ROCK`.
 
-    So is what opens the sentence of a port: `Mariners are advised that a wreck`.
+    So is what opens the sentence of a port: `Mariners are advised that a wreck`, and what goes on
+    with the verb above: `on the chart a wreck`.
     """
-    found = _INFORMED.match(words) or _JOINT_IN_FRONT.match(words)
+    found = _INFORMED.match(words) or _JOINT_IN_FRONT.match(words) or _ON_CHART.match(words)
     return found.end() if found is not None else 0
 
 

@@ -34,6 +34,7 @@ _ENDS = (".", "!", ".)", '."', ".]")
 _KEY = re.compile(
     r"[ \t]*(?:[A-Za-z.]{2,12}(?: [a-z]{2,8})?[:.]|[^\w\s]{1,3}|[¹²³⁴⁵⁶⁷⁸⁹]{1,2})[ \t]+"
 )
+_IN_BRACKETS = re.compile(r"\([^()]{1,60}\)")
 _SHORT = 50
 """Characters of a line that no margin breaks off."""
 
@@ -139,7 +140,8 @@ def _is_place(text: str, line: Line) -> bool:
     """Whether a line is a place and no more: one of an item above, or of what the remark tells."""
     if line.is_blank or not line.has(*PLACES) or not line.has_only("words", "semicolon", *PLACES):
         return False
-    return all(is_connector(text[e.start : e.end]) for e in line.elements if e.kind == "words")
+    words = [text[e.start : e.end] for e in line.elements if e.kind == "words"]
+    return all(is_connector(_IN_BRACKETS.sub("", one)) for one in words)
 
 
 def _names(words: str) -> bool:
