@@ -29,8 +29,6 @@ LENGTHS = [
     ("radius 1/2 mile", "926"),
     ("radius 1½ cables", "277.8"),
     ("500 metres radius", "500"),
-    ("500m in diameter", "250"),
-    ("diameter 1km", "500"),
 ]
 
 

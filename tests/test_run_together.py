@@ -123,7 +123,7 @@ HEADS = {
     ),
     "same as another chart": (
         f"506/26 Quill Sound.\nChart 55 [5/26]\nInsert rock {P}\nChart 56 [6/26]\nAs chart 55.",
-        ["506/26"], [("55", 5), ("56", 6)], "sentence-unread",
+        ["506/26"], [("55", 5), ("56", 6)], None,
     ),
     "numbers of items": (
         f"506/26 Quill Sound.\nCharts 55 [5/26] and 56 [6/26] (items 2 only)\n"

@@ -160,6 +160,7 @@ def _tells_of_change(context: Context, prose: Prose, left: Sequence[Element]) ->
 
 
 _ENTRY = frozenset(("label", "words", "point", "reference", "bar", "semicolon"))
+_ARTICLE = re.compile(r"(?:the|an?|this|that|these|those)\b", re.IGNORECASE)
 _FINITE = re.compile(
     r"\b(?:is|are|was|were|has|have|had|will|shall|may|should|lies?|lay|stands?|stood|remains?"
     r"|exists?)\b",
@@ -170,10 +171,12 @@ _FINITE = re.compile(
 def _is_entry(context: Context, prose: Prose) -> bool:
     """Whether a remark is an entry of a list, `(i) wreck P`, whose command was not seen."""
     kinds = [element.kind for element in prose.elements]
-    if "point" not in kinds or not _ENTRY.issuperset(kinds):
+    if kinds[-1:] != ["point"] or not _ENTRY.issuperset(kinds):
         return False
     told = [context.text[e.start : e.end] for e in prose.elements if e.kind == "words"]
-    return bool(told) and leads_feature(told[0]) and not any(map(_FINITE.search, told))
+    if not told or _ARTICLE.match(told[0]) is not None:
+        return False
+    return leads_feature(told[0]) and not any(map(_FINITE.search, told))
 
 
 def _commands_at_place(context: Context, prose: Prose) -> bool:

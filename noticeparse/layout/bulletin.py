@@ -7,7 +7,6 @@ keys, or belongs to the body that is open.
 from __future__ import annotations
 
 from noticeparse.layout.copied.furniture import find_furniture, is_running_head, stays_left_out
-from noticeparse.layout.copied.heads_again import says_head_again
 from noticeparse.layout.drafts import Layout, Piece
 from noticeparse.layout.handed_on import HandedOn
 from noticeparse.layout.head.asides import takes_clause, takes_no_chart
@@ -113,7 +112,7 @@ class _Reader(HeadReader):
             self._leaves_out = stays_left_out(self.text, line, self._leaves_out)
             if self._leaves_out:
                 self.layout.leave_out(self.text, line)
-            elif index in furniture or says_head_again(self.text, line, made.notice, made.charts):
+            elif index in furniture:
                 self._furniture(line)
             elif line.is_blank:
                 self._blank(line)

@@ -151,14 +151,13 @@ def _figures(text: str) -> list[Decimal]:
 
 
 def length_nm(text: str) -> Decimal:
-    """The radius of `radius 2 miles`, `500 metres radius` or `diameter 1km` in nautical miles.
+    """The length of `radius 2 miles`, `500 metres radius` or `0.5km` in nautical miles.
 
     Miles are nautical miles; a yard is that of 1959, of 0.9144 m.
     """
     text = _THOUSANDS.sub("", text)
     unit = _UNIT.search(text)
-    figure = _figures(text)[0] / (2 if "diameter" in text.lower() else 1)
-    return figure * _unit_m(unit.group(1) if unit else "") / NAUTICAL_MILE_M
+    return _figures(text)[0] * _unit_m(unit.group(1) if unit else "") / NAUTICAL_MILE_M
 
 
 def _unit_m(words: str) -> Decimal:

@@ -18,6 +18,8 @@ _CONTINUED = re.compile(
     re.IGNORECASE,
 )
 _WORD = re.compile(r"[^\W_]+")
+_NOUNS = frozenset(("notice", "nm", "ntm", "no"))
+"""Words before the number of a notice, which its own head may lack."""
 
 
 def continued_heads(text: str, lines: Sequence[Line]) -> set[int]:
@@ -40,7 +42,7 @@ def continued_heads(text: str, lines: Sequence[Line]) -> set[int]:
         number = "" if opening is None else text[opening.number.start : opening.number.end]
         named = "" if number or line.elements[0].kind != "chart" else _first_figure(text, line)
         is_open = bool(number or named) and number in ("", notice) and named in ("", chart)
-        if index in told and is_open and own <= words:
+        if index in told and is_open and own <= words | _NOUNS:
             found.add(index)
         elif number:
             notice, chart, words = number, "", own

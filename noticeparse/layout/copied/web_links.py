@@ -17,7 +17,7 @@ _LINK = (
     r"|(?:show|load|view|read|see) (?:more|less|all)(?: (?:notices|results|rows|details))?"
     r"|accept (?:all(?: cookies)?|cookies)|reject (?:all|cookies)|about (?:the|this) (?:web)?site"
     r"|(?:export|download|save)(?: (?:as|to))? (?:csv|pdf|xml|excel|gpx|geojson|kml|this notice)"
-    r"|sort by [a-z]{3,12}|all (?:charts|notices)|details|download|filters?|menu)"
+    r"|sort by [a-z]{3,12}|all notices|details|download|filters?|menu)"
 )
 _LINE = re.compile(
     rf"[ \t]{{0,40}}{_LINK}"
