@@ -105,7 +105,6 @@ class _Reader(HeadReader):
         return self.tables.hand_on(own)
 
     def run(self, furniture: set[int]) -> None:
-        made = self.assembly
         for index, line in enumerate(self.lines):
             if self.assembly.cut.end is not None:
                 break
