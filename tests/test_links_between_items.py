@@ -12,7 +12,7 @@ from tests.short_notices import HEAD, P, Q, errors, usable_of
     "link",
     [
         "Show on map", "View on the map", "Show more", "Load more results", "Export CSV",
-        "Download PDF", "Sort by number", "All charts", "About this site", "Accept all cookies",
+        "Download PDF", "Sort by number", "About this site", "Accept all cookies",
     ],
 )  # fmt: skip
 def test_a_link_below_an_item_commands_nothing(link: str) -> None:
