@@ -3,7 +3,9 @@
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
+from operator import itemgetter
 
 from noticeparse.build.done_elsewhere import without_done
 from noticeparse.build.extents import item_extent
@@ -198,14 +200,16 @@ def charts_in_passing(
     if not draft.prose:
         return
     own = {section.head.chart for section in sections}
-    last = max((item_extent(i)[0] for one in sections for i in one.items), default=0)
+    begins = [(item_extent(i)[0], one.head.chart) for one in sections for i in one.items]
+    begins.sort(key=itemgetter(0))
+    last = begins[-1][0] if begins else 0
     for prose in draft.prose:
         start, end = prose.pieces[0][0], prose.pieces[-1][1]
         if end > last:
             continue
         head = read_head(context.text[start:end], context.year)
         names = any(chart.chart not in {*own, None} for chart in head.charts)
-        names = names or _heads_others(sections, head, end)
+        names = names or _heads_others(begins, head, end)
         if names or _CHART_AND_NOTICE.fullmatch(context.text[start:end]):
             written = {"written": context.written(start, end)}
             yield Fault("chart-in-passing", start, end, written)
@@ -215,11 +219,14 @@ def charts_in_passing(
             yield Fault("chart-marks-unread", start, end, written)
 
 
-def _heads_others(sections: Sequence[Section], head: Head, end: int) -> bool:
-    """Whether prose with a chart and its notice before stands above items of another section."""
+def _heads_others(begins: Sequence[tuple[int, str | None]], head: Head, end: int) -> bool:
+    """Whether prose with a chart and its notice before stands above items of another section.
+
+    `begins` are where the items begin, in order, with their charts.
+    """
     told = {chart.chart for chart in head.charts if chart.chart and chart.previous_written}
-    below = ((item_extent(i)[0], one.head.chart) for one in sections for i in one.items)
-    _, chart = min((one for one in below if one[0] >= end), default=(0, None))
+    at = bisect_left(begins, end, key=itemgetter(0))
+    chart = begins[at][1] if at < len(begins) else None
     return bool(told) and chart is not None and chart not in told
 
 

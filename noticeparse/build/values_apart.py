@@ -50,8 +50,11 @@ def values_apart(
         start, end = prose.pieces[0][0], max(piece[1] for piece in prose.pieces)
         if end - start > _LONGEST or any(one.kind in ("point", "half") for one in prose.elements):
             continue
+        words = " ".join(context.text[start:end].split())
+        if _told(words) is None and _SAYS.match(words) is None:
+            continue
         above = [one for one in actions if one.action.span.end <= start]
-        hit = _hit(" ".join(context.text[start:end].split()), above)
+        hit = _hit(words, above)
         if hit:
             values = {"written": context.written(start, end)}
             yield Fault("value-told-apart", start, end, values), [one.pointer for one in hit]

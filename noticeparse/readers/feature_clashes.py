@@ -8,8 +8,10 @@ shape and one topmark, so that the second would be lost without a word.  What go
 from __future__ import annotations
 
 import re
+from bisect import bisect_left
 from collections.abc import Iterator, Sequence
 from itertools import pairwise
+from operator import attrgetter
 
 from noticeparse.faults import Fault
 from noticeparse.readers.amounts import shown
@@ -195,7 +197,7 @@ def _begins_anew(text: str, items: Sequence[Item], first: Item, second: Item) ->
 
 def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> str | None:
     """How the second kind stands to the first; None where a preposition or compound binds them."""
-    between = [item for item in items if first.end <= item.start < second.start]
+    between = list(items[_place(items, first.end) : _place(items, second.start)])
     while between and (between[-1].role == "colour" or between[-1].value == "adjective"):
         between.pop()
     if between and between[-1].text.lower() in _JOINTS:
@@ -215,6 +217,10 @@ def _relation(text: str, items: Sequence[Item], first: Item, second: Item) -> st
     if _is_passive(between[-2:]) and (kinds()[first.value].form or kinds()[second.value].form):
         return "feature-kinds-several"
     return None
+
+
+def _place(items: Sequence[Item], start: int) -> int:
+    return bisect_left(items, start, key=attrgetter("start"))
 
 
 def _is_passive(words: Sequence[Item]) -> bool:

@@ -143,7 +143,7 @@ def without_axis_titles(text: str, line: Line) -> tuple[Line, list[Piece]]:
 def _is_next_chart(text: str, line: Line, index: int) -> bool:
     """Whether a chart behind the last place of another opens its items: `P. Chart 805: …`."""
     before, chart = line.elements[index - 1], line.elements[index]
-    if chart.kind == "chart" and _goes_on_with_charts(line.elements[:index]):
+    if chart.kind == "chart" and _goes_on_with_charts(line.elements, index):
         return False
     if chart.kind == "chart" and before.kind == "words" and _tells_much(text, before):
         return heads_a_section(text, chart.end)
@@ -178,7 +178,7 @@ def _opens_chart(text: str, line: Line, index: int, following: list[Line]) -> bo
     The notice before stands with it, a colon, or a command on the next line.
     """
     chart = line.elements[index]
-    if chart.kind != "chart" or _goes_on_with_charts(line.elements[:index]):
+    if chart.kind != "chart" or _goes_on_with_charts(line.elements, index):
         return False
     if text[line.start : chart.start].rstrip()[-1:] not in (".", ";"):
         return False
@@ -201,13 +201,14 @@ def _names_all(text: str, chart: Element) -> bool:
     return "affected" in words or "concerned" in words
 
 
-def _goes_on_with_charts(before: Sequence[Element]) -> bool:
+def _goes_on_with_charts(elements: Sequence[Element], index: int) -> bool:
     """Whether a chart stands before, nothing to be done between: both share what follows."""
-    kinds = [element.kind for element in before]
-    if "chart" not in kinds:
-        return False
-    last = len(kinds) - 1 - kinds[::-1].index("chart")
-    return set(kinds[last + 1 :]) <= {"words", "semicolon", "number", "bar"}
+    for at in range(index - 1, -1, -1):
+        if elements[at].kind == "chart":
+            return True
+        if elements[at].kind not in ("words", "semicolon", "number", "bar"):
+            return False
+    return False
 
 
 def _tells_much(text: str, element: Element) -> bool:
