@@ -99,3 +99,17 @@ def test_whole_number_of_a_mark(words: str, name: str) -> None:
 
 def test_two_numbers_are_no_number_with_its_letter() -> None:
     assert "feature-figure-unread" in {one.code for one in read_feature("buoys No 2-4").faults}
+
+
+@pytest.mark.parametrize(
+    ("phrase", "name"),
+    [
+        ("wreck Masters", "Masters"),
+        ("light-buoy Mariners, Q.R", "Mariners"),
+        ("Mariners are advised of a wreck", None),
+    ],
+)
+def test_who_is_addressed_gives_no_name_and_a_thing_keeps_its_own(
+    phrase: str, name: str | None
+) -> None:
+    assert read_feature(phrase, None).feature.name == name

@@ -11,7 +11,7 @@ from noticeparse.readers.verbs import Verb, tells_new_state
 from noticeparse.stretch import Stretch, concatenated, gather
 
 _ON_CHART = re.compile(
-    r"(?:on|in|to|from|off) (?:(?:the|this|these|your) )?charts?[ ,:-]{1,4}(?=[A-Za-z0-9])",
+    r"(?:on|in|to|from|off) (?:(?:the|this|these|your) )?charts?[ ,:-]{1,4}(?=[A-Za-z])",
     re.IGNORECASE,
 )
 _JOINT_IN_FRONT = re.compile(r"[ ,;]*(?:and |/ )", re.IGNORECASE)

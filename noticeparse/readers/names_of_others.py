@@ -55,11 +55,12 @@ def is_abbreviation(item: Item) -> bool:
     return item.role == "quoted" and item.text.strip('". ').lower() in _ABBREVIATIONS
 
 
-_ADDRESSED = frozenset(
-    "Mariners Masters Shipmasters Captains Skippers Seafarers Vessels Ships Owners Users Caution"
-    " For See Note Please".split()
+_ADDRESSES = re.compile(
+    r"(?:For|See|Note|Please)(?= )"
+    r"|(?:Mariners|Masters|Shipmasters|Captains|Skippers|Seafarers|Vessels|Ships|Owners|Users)"
+    r"(?=, [a-z]| (?:and|or|in|on|of|who|are|is|should|must|may|will|shall|passing)\b)"
 )
-"""Who is told, and how a sentence to them begins: `Mariners are advised …`."""
+"""Who is told, and how a sentence to them begins: `Mariners are advised …`; not `Ships Rock`."""
 
 
 def is_no_name(text: str, item: Item) -> bool:
@@ -68,7 +69,7 @@ def is_no_name(text: str, item: Item) -> bool:
         return True
     if item.role not in ("proper", "numbered"):
         return is_abbreviation(item)
-    if item.text in _PATTERNS or item.text in _ADDRESSED:
+    if item.text in _PATTERNS or _ADDRESSES.match(text, item.start) is not None:
         return True
     before = text[max(item.start - _WIDTH, 0) : item.start]
     if item.role == "proper" and (_LIES_THERE.search(before) or _TELLER.search(before)):

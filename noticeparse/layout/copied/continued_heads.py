@@ -17,6 +17,7 @@ _CONTINUED = re.compile(
     r"(?: from (?:the )?(?:previous|last|page)(?: page)?(?: [0-9]{1,4})?)?[)\]]?[ .]*$",
     re.IGNORECASE,
 )
+_MAY = re.compile(r"\b(?:cont|ctd)", re.IGNORECASE)
 _WORD = re.compile(r"[^\W_]+")
 _NOUNS = frozenset(("notice", "nm", "ntm", "no"))
 """Words before the number of a notice, which its own head may lack."""
@@ -24,6 +25,8 @@ _NOUNS = frozenset(("notice", "nm", "ntm", "no"))
 
 def continued_heads(text: str, lines: Sequence[Line]) -> set[int]:
     """Lines that name the open notice, or the open chart, again behind the break of a page."""
+    if _MAY.search(text) is None:
+        return set()
     told = {
         index: behind.start()
         for index, line in enumerate(lines)
