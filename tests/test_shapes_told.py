@@ -37,6 +37,8 @@ OTHER = [
     f"Insert quarter circle restricted area, radius 0.5M, {ZONE}",
     f"Insert restricted area, NE quadrant, radius 0.5M, {ZONE}",
     f"Insert harbour limit, arc of a circle of radius 1.2 miles, between the bearings {P}",
+    f"Insert 5m contour, radius 0.1M, around {P}",
+    f"Insert foul ground, radius 200m, around {P}",
 ]
 
 

@@ -156,7 +156,8 @@ def _is_other(text: str, feature: Feature, geometry: Geometry) -> bool:
         return True
     if not _may_be_area(feature):
         return False
-    if is_alone and geometry.radius_nm is None and _RADIUS.search(text):
+    is_drawn = shape == "circle" and geometry.radius_nm is not None
+    if is_alone and not is_drawn and _RADIUS.search(text):
         return True
     if not is_alone and _LEAVES_OUT.search(text):
         return True
